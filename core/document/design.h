@@ -1,0 +1,40 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "fit/card.h"
+#include "fit/fit.h"
+#include "fit/product.h"
+#include "styles/parameters.h"
+#include "units/tool_grid.h"
+
+namespace creasewright {
+
+/// What a maker has decided: small, comparable, saved as a `.cwdesign` file.
+struct Design {
+  std::string title;
+  std::string styleId = "framed-tray";
+  std::optional<Product> product;
+  Parameters parameters;
+  Card card;
+  Ease ease = Ease::Easy;
+  ToolGrid grid = ToolGrid::sixteenthInch();
+  std::string notes;
+  bool operator==(const Design&) const = default;
+};
+
+/// A new design: the style's defaults, or fitted to the product when there is one.
+/// Error: UnknownStyle.
+Result<Design> newDesign(std::string_view styleId, std::optional<Product> product, const Card& card,
+                         Ease ease, ToolGrid grid);
+
+/// Reads `text` as parameter `key` of the design's style and sets it.
+/// Errors: UnknownParameter, ParameterUnreadable, UnknownStyle.
+Result<Design> withParameter(Design design, std::string_view key, std::string_view text);
+
+/// The same design for another product, ease, card or grid: fitted parameters follow, the others
+/// stay.
+Design refitted(Design design);
+
+}  // namespace creasewright

@@ -1,0 +1,66 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "base/problem.h"
+#include "geometry/polygon.h"
+
+namespace creasewright {
+
+/// What a line or area means. Names in files follow ISO 19593-1 processing steps (drawing/role.h).
+enum class Role {
+  Cut,          ///< continuous, 0.35 mm
+  Valley,       ///< dashed
+  Mountain,     ///< dash-dot
+  Perforation,  ///< dotted
+  CutMark,      ///< scored or pencilled only to guide a cut: thin dotted
+  Glue,         ///< hatched area
+  Waste,        ///< hatched area
+  Dimension,
+  Legend,       ///< texts, legend, check bars
+  Positions,    ///< alignment marks, page frame
+  Sheet,        ///< the card itself, filled
+  Face,         ///< a lit face of the folded picture (fill)
+  Edge          ///< an edge of the folded picture
+};
+
+/// Text as a code with values, worded by the app; or literal when `code` is empty.
+struct Label {
+  std::string code;                  ///< `legend-cut`, `check-bar-mm`, `page-of`
+  std::vector<ProblemValue> values;  ///< strings, numbers and lengths the wording needs
+  std::string literal;
+
+  static Label plain(std::string text) { return {{}, {}, std::move(text)}; }
+};
+
+struct PathItem {
+  Role role = Role::Cut;
+  std::vector<Polygon> rings;  ///< closed: areas with holes (even-odd); open: one polyline each
+  bool closed = false;
+  bool filled = false;         ///< Face, Sheet, Glue, Waste; others are stroked
+  double light = 1;            ///< Face: 0..1
+  bool inside = false;         ///< Face: the inner face of the card
+};
+
+enum class Anchor { Left, Centre, Right };
+
+struct TextItem {
+  Role role = Role::Legend;
+  Label label;
+  Point at;                    ///< baseline
+  double height = 3;           ///< type size in mm
+  Anchor anchor = Anchor::Left;
+  double turnDegrees = 0;      ///< counter-clockwise
+};
+
+/// A vector picture in millimetres, x right, y up, from (0, 0) to (width, height): the one source of
+/// screen, print, SVG, DXF and PNG.
+struct Drawing {
+  double width = 0;
+  double height = 0;
+  std::vector<PathItem> paths;
+  std::vector<TextItem> texts;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <vector>
+
+#include "net/flat_net.h"
+
+namespace creasewright {
+
+/// One place for adhesive: on the flap's face that meets the target.
+struct GlueArea {
+  int panel = 0;
+  int onto = 0;
+  Face flapFace = Face::Inside;  ///< face of the flap that takes the adhesive
+  Polygon area;                  ///< blank coordinates, 1 mm away from crease and edges
+};
+
+/// Adhesive stays 1 mm away from creases and edges (common practice, no published source); a flap
+/// too small for that takes a line along its middle.
+std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat);
+
+}  // namespace creasewright

@@ -1,0 +1,85 @@
+#pragma once
+
+#include <array>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "geometry/polygon.h"
+#include "units/angle.h"
+
+namespace creasewright {
+
+/// How a flap is held to its target.
+enum class Method {
+  Glue,  ///< adhesive between the two faces
+  Tuck,  ///< slid behind, held by friction
+  Lock,  ///< caught in a slit or notch
+  Rest   ///< only lies there (a dust flap under a lid); orders layers, is no joint
+};
+
+/// The drawn face of a net becomes the inside of the box.
+enum class Face { Inside, Outside };
+
+/// What joins two panels.
+enum class CreaseKind {
+  Score,      ///< a scored fold
+  Perforated, ///< a perforated fold
+  Flat        ///< the card runs on without a score; divides a panel so that a part can be named
+};
+
+/// A part of the card between creases. The outline is in the panel's own frame: a child's frame has
+/// its x axis along its crease (from the crease's end `q` to `p` of the parent) and y away from the
+/// parent. Corners run counter-clockwise, millimetres.
+struct Panel {
+  std::string id;                      ///< path from the root: `base/front/wall`
+  Polygon outline;
+  std::vector<std::string> edges;      ///< edges[i] names corner i -> corner i+1
+  std::vector<Polygon> openings;       ///< clockwise holes, inside the outline
+  bool shows = false;                  ///< its outside face shows on the finished piece
+};
+
+/// The hinge between a parent panel and a child. Panels index into Net::panels; a tree crease comes
+/// with its child (parent < child). Positive angles turn the child towards the viewer of the drawn
+/// face: a valley fold.
+struct Crease {
+  int parent = 0;
+  int child = 0;
+  Segment onParent;   ///< p -> q in the parent's frame, along its counter-clockwise outline
+  Angle angle;        ///< final fold, deviation from flat
+  int stage = 1;      ///< 1..Net::stageCount; creases of one stage move together
+  CreaseKind kind = CreaseKind::Score;
+};
+
+/// A flap that ends up against a target.
+struct Mate {
+  int panel = 0;      ///< the flap
+  int onto = 0;       ///< the target
+  Face face = Face::Inside;  ///< which face of the target the flap lies against
+  Method method = Method::Glue;
+  bool rim = true;    ///< the flap's own crease lands on the target's rim, else inside its outline
+};
+
+/// A straight or curved cut inside the card that takes no material away (panel's own frame).
+struct Slit {
+  int panel = 0;
+  Polyline line;
+};
+
+/// A card piece as a tree of panels; panel 0 is the root and stays put while folding.
+struct Net {
+  std::vector<Panel> panels;
+  std::vector<Crease> creases;
+  std::vector<Mate> mates;
+  std::vector<Slit> slits;
+  std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
+
+  [[nodiscard]] int stageCount() const { return static_cast<int>(stages.size()); }
+  /// Index of the panel called `id`, or nothing.
+  [[nodiscard]] std::optional<int> find(std::string_view id) const;
+  /// The crease whose child is `panel`, or nullptr for the root.
+  [[nodiscard]] const Crease* creaseOf(int panel) const;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <vector>
+
+#include "geometry/transform.h"
+#include "net/net.h"
+
+namespace creasewright {
+
+/// One placed panel frame per panel of the net, in the frame of panel 0.
+using Pose = std::vector<Transform>;
+
+/// Share of its final angle that each crease has at `progress`: 0 is flat, 1 folded; in between the
+/// stages follow one another, each taking an equal part.
+std::vector<Angle> foldAngles(const Net& net, double progress);
+
+/// Forward kinematics: places every panel for the given fold angles (one per crease). With all
+/// angles zero this is the flat net.
+Pose pose(const Net& net, const std::vector<Angle>& angles);
+
+/// pose(net, foldAngles(net, progress)).
+Pose pose(const Net& net, double progress);
+
+}  // namespace creasewright

@@ -1,0 +1,86 @@
+#pragma once
+
+#include <array>
+#include <functional>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/problem.h"
+#include "net/net.h"
+#include "styles/parameters.h"
+#include "units/tool_grid.h"
+
+namespace creasewright {
+
+/// What a style must know of the material and tools besides its own parameters.
+struct Making {
+  Length caliper;  ///< thickness of the card
+  ToolGrid grid;
+};
+
+/// One adjustable measure of a style. Titles and hints are source text for translation.
+struct ParameterSpec {
+  std::string_view key;
+  std::string_view title;
+  std::string_view hint;
+  ParameterKind kind = ParameterKind::Length;
+  std::int64_t standard = 0;  ///< default: nanometres, count or flag
+  /// Limits given the other parameters, in the same raw unit; the hint says where they come from.
+  std::function<std::int64_t(const Parameters&, const Making&)> minimum;
+  std::function<std::int64_t(const Parameters&, const Making&)> maximum;
+};
+
+/// The room a product needs (its size + ease, caliper not counted), lying as the style wants it.
+struct Room {
+  Length length;
+  Length width;
+  Length height;
+};
+
+/// The free space inside a folded piece, measured along the product's axes. `panel` gives the frame;
+/// `axes[i]` says which axis of that frame (0 x, 1 y, 2 z) is the product's length, width, height.
+struct Cavity {
+  std::string panel;
+  Point3 seed;                  ///< a point inside, in the panel's frame
+  std::array<int, 3> axes{0, 1, 2};
+  Point3 low{-1e4, -1e4, -1e4};  ///< where the space ends on sides without a panel
+  Point3 high{1e4, 1e4, 1e4};
+};
+
+/// One card piece of a design.
+struct Piece {
+  std::string name;  ///< `tray`, `band`, `box`
+  Net net;
+  std::optional<Cavity> cavity;
+};
+
+/// How a style wants a product that is not a plain box to lie.
+enum class Lying {
+  AsGiven,  ///< length x width x height as the user typed them
+  Flat      ///< longest side along the length, shortest upright
+};
+
+/// A parametric packaging style.
+struct Style {
+  std::string_view id;
+  std::string_view title;
+  std::string_view summary;
+  Lying lying = Lying::AsGiven;
+  std::vector<ParameterSpec> parameters;
+  /// Sets the parameters that follow from the product so that the cavity holds `room`; lengths come
+  /// out on the grid, never smaller than needed.
+  std::function<void(const Room& room, const Making& making, Parameters& parameters)> fit;
+  /// Builds the pieces; parameters are within their limits.
+  std::function<std::vector<Piece>(const Parameters& parameters, const Making& making)> build;
+};
+
+/// The style's parameters at their defaults.
+Parameters standardParameters(const Style& style);
+
+/// Every parameter outside its limits (ParameterTooSmall, ParameterTooLarge), unknown keys
+/// (UnknownParameter). Empty when `build` may be called.
+Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making);
+
+}  // namespace creasewright
