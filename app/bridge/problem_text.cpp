@@ -1,0 +1,231 @@
+#include "bridge/problem_text.h"
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+
+#include <cmath>
+
+namespace creasewright {
+
+namespace {
+
+struct Say {
+  Q_DECLARE_TR_FUNCTIONS(problems)
+};
+
+QString number(double value) {
+  return QLocale().toString(value, 'f', std::abs(value) < 10 ? 2 : 0);
+}
+
+QString valueText(const ProblemValue& value, Unit unit) {
+  struct Words {
+    Unit unit;
+    QString operator()(Length v) const { return lengthText(v, unit); }
+    QString operator()(Angle v) const { return number(v.degrees()) + QChar(0x00B0); }
+    QString operator()(std::int64_t v) const {
+      return QLocale().toString(static_cast<qlonglong>(v));
+    }
+    QString operator()(double v) const { return number(v); }
+    QString operator()(const std::string& v) const { return text(v); }
+  };
+  return std::visit(Words{unit}, value);
+}
+
+/// The problem's values as words; a value that is not there reads as an ellipsis.
+class Values {
+ public:
+  Values(const Problem& problem, Unit unit) : problem_(problem), unit_(unit) {}
+
+  [[nodiscard]] QString at(std::size_t index) const {
+    return index < problem_.values.size() ? valueText(problem_.values[index], unit_)
+                                          : QStringLiteral("…");
+  }
+  [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
+  [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
+  [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
+  [[nodiscard]] QString where() const { return text(problem_.where); }
+
+ private:
+  [[nodiscard]] std::string raw(std::size_t index) const {
+    const auto* held = index < problem_.values.size()
+                           ? std::get_if<std::string>(&problem_.values[index])
+                           : nullptr;
+    return held != nullptr ? *held : std::string("…");
+  }
+  static QString quoted(const QString& name) { return Say::tr("“%1”").arg(name); }
+
+  const Problem& problem_;
+  Unit unit_;
+};
+
+QString axisTitle(const std::string& axis) {
+  if (axis == "length") {
+    return Say::tr("along its length");
+  }
+  if (axis == "width") {
+    return Say::tr("across its width");
+  }
+  return Say::tr("in its height");
+}
+
+QString cavitySentence(const Problem& problem, const Values& v) {
+  return Say::tr(
+             "The folded piece leaves %1 for the product %2, and %3 is needed. Make that side "
+             "larger or choose a snugger ease.")
+      .arg(v.at(0), axisTitle(problem.where), v.at(1));
+}
+
+}  // namespace
+
+// One case a code and no default, so that a new code cannot stay without words.
+QString problemSentence(const Problem& problem, Unit unit) {
+  const Values v(problem, unit);
+  switch (problem.code) {
+    case ProblemCode::LengthUnreadable:
+      return Say::tr("“%1” is not a length. Type something like 2 5/16 in, 58.7 mm or 5,87 cm.")
+          .arg(v.at(0));
+    case ProblemCode::LengthOutOfRange:
+      return Say::tr("“%1” is too large for a length. Stay below 100 m.").arg(v.at(0));
+    case ProblemCode::LengthZeroDivision:
+      return Say::tr("“%1” divides by zero. Type a fraction such as 5/16.").arg(v.at(0));
+    case ProblemCode::DuplicateName:
+      return Say::tr("Two panels are called %1. Give one of them another name.").arg(v.panel());
+    case ProblemCode::PanelNotSimple:
+      return Say::tr("The outline of %1 crosses itself. Change the measures beside it.")
+          .arg(v.panel());
+    case ProblemCode::PanelTooSmall:
+      return Say::tr("The panel %1 has only %2 mm² left. Make the measures beside it larger.")
+          .arg(v.panel(), v.at(0));
+    case ProblemCode::PanelsOverlap:
+      return Say::tr(
+                 "The panels %1 and %2 overlap on the sheet by %3 mm². Make one of them shorter or "
+                 "narrower.")
+          .arg(v.panel(), v.panelAt(0), v.at(1));
+    case ProblemCode::CreaseOffPanel:
+      return Say::tr(
+                 "The score between %1 and %2 leaves the edge they share. Make the flap no longer "
+                 "than that edge.")
+          .arg(v.panel(), v.panelAt(0));
+    case ProblemCode::CreaseTooShort:
+      return Say::tr("The score of %1 is only %2 long. Make the flap wider at its score.")
+          .arg(v.panel(), v.at(0));
+    case ProblemCode::FlapTooNarrow:
+      return Say::tr(
+                 "The flap %1 is %2 wide; adhesive needs %3. Make the flap wider or choose thinner "
+                 "card.")
+          .arg(v.panel(), v.at(0), v.at(1));
+    case ProblemCode::OpeningOutside:
+      return Say::tr("An opening reaches over the edge of %1. Make it smaller or move it inwards.")
+          .arg(v.panel());
+    case ProblemCode::MateUnknownPanel:
+      return Say::tr("%1 is to be joined to a panel that does not exist. Name a panel of this net.")
+          .arg(v.panel());
+    case ProblemCode::NetInPieces:
+      return Say::tr(
+                 "The net falls into %1 pieces. Every panel must hang on the others by a score.")
+          .arg(v.at(0));
+    case ProblemCode::MateOffPlane:
+      return Say::tr(
+                 "Folded, %1 stands %3 away from %2. Change the measures between them so that they "
+                 "meet.")
+          .arg(v.panel(), v.panelAt(0), v.at(1));
+    case ProblemCode::MateOutsideTarget:
+      return Say::tr("Folded, %3 percent of %1 reaches past %2. Make the flap smaller.")
+          .arg(v.panel(), v.panelAt(0), v.at(1));
+    case ProblemCode::CreaseMissesRim:
+      return Say::tr(
+                 "Folded, the score of %1 lies %3 away from the edge of %2. Change the measures "
+                 "between them so that they meet.")
+          .arg(v.panel(), v.panelAt(0), v.at(1));
+    case ProblemCode::CavityTooSmall:
+      return cavitySentence(problem, v);
+    case ProblemCode::UnknownStyle:
+      return Say::tr("There is no style “%1”. Choose one that “creasewright styles” lists.")
+          .arg(v.at(0));
+    case ProblemCode::UnknownParameter:
+      return Say::tr(
+                 "The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.")
+          .arg(v.where(), v.at(0));
+    case ProblemCode::ParameterUnreadable:
+      return Say::tr(
+                 "“%2” cannot be read as %1. Type a length such as 2 5/16 in or 58.7 mm, or a "
+                 "whole "
+                 "number where pieces are counted.")
+          .arg(v.parameter(), v.at(0));
+    case ProblemCode::ParameterTooSmall:
+      return Say::tr("%1 is %2, and %3 is the least that works here. Make it %3 or more.")
+          .arg(v.parameter(), v.at(0), v.at(1));
+    case ProblemCode::ParameterTooLarge:
+      return Say::tr("%1 is %2, and %3 is the most that fits here. Make it %3 or less.")
+          .arg(v.parameter(), v.at(0), v.at(1));
+    case ProblemCode::ProductUnreadable:
+      return Say::tr(
+                 "“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, "
+                 "sphere:42.7mm, tube:35x20x110mm or card:85.6x54x0.76mm.")
+          .arg(v.at(0));
+    case ProblemCode::ProductTooLarge:
+      return Say::tr("A side of the product is %1. Stay at %2 or below.").arg(v.at(0), v.at(1));
+    case ProblemCode::ProductTooSmall:
+      return Say::tr("A side of the product is %1. Make it at least %2.").arg(v.at(0), v.at(1));
+    case ProblemCode::CardUnknown:
+      return Say::tr(
+                 "There is no card “%1”. Choose a listed card or give its thickness, such as "
+                 "0.3mm, "
+                 "12pt or 300gsm.")
+          .arg(v.at(0));
+    case ProblemCode::CardTooThick:
+      return Say::tr("The card is %1 thick. Choose one of %2 or less.").arg(v.at(0), v.at(1));
+    case ProblemCode::EaseUnknown:
+      return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
+    case ProblemCode::GridUnknown:
+      return Say::tr("There is no tool grid “%1”. Choose 1/8in, 1/16in, 1mm or none.").arg(v.at(0));
+    case ProblemCode::FoldsClose:
+      return Say::tr(
+                 "Two scores on %1 are only %2 apart; below %3 the card may tear or not fold "
+                 "clean. "
+                 "Make the strip wider or choose thinner card.")
+          .arg(v.panel(), v.at(0), v.at(1));
+    case ProblemCode::PaperUnknown:
+      return Say::tr("There is no paper “%1”. Choose one such as a4 or letter.").arg(v.at(0));
+    case ProblemCode::MarginTooLarge:
+      return Say::tr(
+                 "A margin of %1 leaves no room on %2. Choose a smaller margin or larger paper.")
+          .arg(v.at(0), v.at(1));
+    case ProblemCode::TooManyTiles:
+      return Say::tr(
+                 "The template would take %1 pages, more than %2. Choose larger paper or a smaller "
+                 "design.")
+          .arg(v.at(0), v.at(1));
+    case ProblemCode::FileUnreadable:
+      return Say::tr("“%1” cannot be read (%2). Check the name and that you may open it.")
+          .arg(v.where(), v.at(0));
+    case ProblemCode::FileNotWritten:
+      return Say::tr(
+                 "“%1” cannot be written (%2). Choose a folder you may write to, with room left.")
+          .arg(v.where(), v.at(0));
+    case ProblemCode::FileTooLarge:
+      return Say::tr(
+                 "“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by "
+                 "this program.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::NotADesign:
+      return Say::tr("“%1” is not a Creasewright design. Choose a .cwdesign file.").arg(v.where());
+    case ProblemCode::NewerVersion:
+      return Say::tr(
+                 "“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). "
+                 "Open "
+                 "it with the newer program.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::FieldMissing:
+      return Say::tr("The design has no field “%1”. Add it or open another copy.").arg(v.where());
+    case ProblemCode::FieldUnreadable:
+      return Say::tr("“%2” is not a value for the field “%1”. Correct it or open another copy.")
+          .arg(v.where(), v.at(0));
+  }
+  return {};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,12 @@
+#pragma once
+
+#include "base/problem.h"
+
+#include <QString>
+
+namespace creasewright {
+
+/// The problem as one or two short sentences in the user's language: what, where, what would do.
+QString problemSentence(const Problem& problem, Unit unit);
+
+}  // namespace creasewright
