@@ -12,49 +12,49 @@ enum class ProblemCode {
   LengthOutOfRange,    // text
   LengthZeroDivision,  // text
   // net
-  DuplicateName,       // where = panel
-  PanelNotSimple,      // where = panel
-  PanelTooSmall,       // where = panel, area mm2
-  PanelsOverlap,       // where = panel, other panel, area mm2
-  CreaseOffPanel,      // where = child panel, parent panel
-  CreaseTooShort,      // where = child panel, length
-  FlapTooNarrow,       // where = panel, width, minimum
-  OpeningOutside,      // where = panel
-  MateUnknownPanel,    // where = panel
-  NetInPieces,         // number of outlines
+  DuplicateName,     // where = panel
+  PanelNotSimple,    // where = panel
+  PanelTooSmall,     // where = panel, area mm2
+  PanelsOverlap,     // where = panel, other panel, area mm2
+  CreaseOffPanel,    // where = child panel, parent panel
+  CreaseTooShort,    // where = child panel, length
+  FlapTooNarrow,     // where = panel, width, minimum
+  OpeningOutside,    // where = panel
+  MateUnknownPanel,  // where = panel
+  NetInPieces,       // number of outlines
   // folding
-  MateOffPlane,        // where = flap, target, distance
-  MateOutsideTarget,   // where = flap, target, share outside in percent
-  CreaseMissesRim,     // where = flap, target, distance
-  CavityTooSmall,      // where = axis ("length", "width", "height"), have, need
+  MateOffPlane,       // where = flap, target, distance
+  MateOutsideTarget,  // where = flap, target, share outside in percent
+  CreaseMissesRim,    // where = flap, target, distance
+  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need
   // parameters
-  UnknownStyle,        // text
-  UnknownParameter,    // where = style, key
-  ParameterUnreadable, // where = key, text
-  ParameterTooSmall,   // where = key, value, minimum
-  ParameterTooLarge,   // where = key, value, maximum
+  UnknownStyle,         // text
+  UnknownParameter,     // where = style, key
+  ParameterUnreadable,  // where = key, text
+  ParameterTooSmall,    // where = key, value, minimum
+  ParameterTooLarge,    // where = key, value, maximum
   // fit
-  ProductUnreadable,   // text
-  ProductTooLarge,     // length, limit
-  ProductTooSmall,     // length, limit
-  CardUnknown,         // text
-  CardTooThick,        // caliper, limit
-  EaseUnknown,         // text
-  GridUnknown,         // text
+  ProductUnreadable,  // text
+  ProductTooLarge,    // length, limit
+  ProductTooSmall,    // length, limit
+  CardUnknown,        // text
+  CardTooThick,       // caliper, limit
+  EaseUnknown,        // text
+  GridUnknown,        // text
   // making
-  FoldsClose,          // where = panel, distance, limit (warning)
+  FoldsClose,  // where = panel, distance, limit (warning)
   // pages
-  PaperUnknown,        // text
-  MarginTooLarge,      // margin, paper
-  TooManyTiles,        // tiles, limit
+  PaperUnknown,    // text
+  MarginTooLarge,  // margin, paper
+  TooManyTiles,    // tiles, limit
   // document
-  FileUnreadable,      // where = path, reason
-  FileNotWritten,      // where = path, reason
-  FileTooLarge,        // where = path, bytes, limit
-  NotADesign,          // where = path
-  NewerVersion,        // where = path, version, supported
-  FieldMissing,        // where = field
-  FieldUnreadable,     // where = field, text
+  FileUnreadable,   // where = path, reason
+  FileNotWritten,   // where = path, reason
+  FileTooLarge,     // where = path, bytes, limit
+  NotADesign,       // where = path
+  NewerVersion,     // where = path, version, supported
+  FieldMissing,     // where = field
+  FieldUnreadable,  // where = field, text
 };
 
 /// Stable kebab-case name of a code, for JSON output and tests.

@@ -32,11 +32,11 @@ struct BuiltDesign {
   Problems problems;               ///< empty when all checks hold
 };
 
-/// Builds all pieces and runs every check. Parameters outside their limits give the limit problems
-/// in a Result with that first problem only when nothing can be built; else they are in `problems`.
+/// Builds all pieces and runs every check; what does not hold is in `problems`.
+/// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.
 Result<BuiltDesign> build(const Design& design);
 
-/// As build, but on bad parameters returns all limit problems (empty = would build).
+/// Every parameter of the design outside its limits; empty when it can be built.
 Problems limitProblems(const Design& design);
 
 }  // namespace creasewright

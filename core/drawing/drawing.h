@@ -18,11 +18,11 @@ enum class Role {
   Glue,         ///< hatched area
   Waste,        ///< hatched area
   Dimension,
-  Legend,       ///< texts, legend, check bars
-  Positions,    ///< alignment marks, page frame
-  Sheet,        ///< the card itself, filled
-  Face,         ///< a lit face of the folded picture (fill)
-  Edge          ///< an edge of the folded picture
+  Legend,     ///< texts, legend, check bars
+  Positions,  ///< alignment marks, page frame
+  Sheet,      ///< the card itself, filled
+  Face,       ///< a lit face of the folded picture (fill)
+  Edge        ///< an edge of the folded picture
 };
 
 /// Text as a code with values, worded by the app; or literal when `code` is empty.
@@ -38,9 +38,9 @@ struct PathItem {
   Role role = Role::Cut;
   std::vector<Polygon> rings;  ///< closed: areas with holes (even-odd); open: one polyline each
   bool closed = false;
-  bool filled = false;         ///< Face, Sheet, Glue, Waste; others are stroked
-  double light = 1;            ///< Face: 0..1
-  bool inside = false;         ///< Face: the inner face of the card
+  bool filled = false;  ///< Face, Sheet, Glue, Waste; others are stroked
+  double light = 1;     ///< Face: 0..1
+  bool inside = false;  ///< Face: the inner face of the card
 };
 
 enum class Anchor { Left, Centre, Right };
@@ -48,14 +48,14 @@ enum class Anchor { Left, Centre, Right };
 struct TextItem {
   Role role = Role::Legend;
   Label label;
-  Point at;                    ///< baseline
-  double height = 3;           ///< type size in mm
+  Point at;           ///< baseline
+  double height = 3;  ///< type size in mm
   Anchor anchor = Anchor::Left;
-  double turnDegrees = 0;      ///< counter-clockwise
+  double turnDegrees = 0;  ///< counter-clockwise
 };
 
-/// A vector picture in millimetres, x right, y up, from (0, 0) to (width, height): the one source of
-/// screen, print, SVG, DXF and PNG.
+/// A vector picture in millimetres, x right, y up, from (0, 0) to (width, height): the one source
+/// of screen, print, SVG, DXF and PNG.
 struct Drawing {
   double width = 0;
   double height = 0;

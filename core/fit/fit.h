@@ -31,8 +31,9 @@ struct Fitted {
   std::vector<FitReason> reasons;
 };
 
-/// The product's bounding sizes in the order the style wants them (length, width, height).
-Room lay(const Product& product, const Style& style);
+/// The room a product takes up in a style: its bounding sizes turned as the style wants them, and
+/// the ease on each axis.
+Room roomFor(const Product& product, const Style& style, Ease ease);
 
 /// Parameters of `style` for a product: its measures plus ease and caliper, snapped to the grid and
 /// never smaller than needed; the other parameters at their defaults, moved inside their limits.

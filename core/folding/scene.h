@@ -19,7 +19,7 @@ struct Facet {
   int panel = 0;
   Face face = Face::Inside;  ///< which face the viewer sees
   Polygon outline;
-  double light = 1;          ///< 0 dark .. 1 fully lit, by the face's angle to the light
+  double light = 1;  ///< 0 dark .. 1 fully lit, by the face's angle to the light
 };
 
 /// A visible part of a panel edge.

@@ -14,15 +14,16 @@ enum class ScorePurpose { Fold, CutMark };
 
 /// One setting of the board.
 struct ScoreReading {
-  Length at;                ///< from the measured side
+  Length at;  ///< from the measured side
   ScoreRun run = ScoreRun::Full;
   ScorePurpose purpose = ScorePurpose::Fold;
-  bool valley = true;       ///< folds towards the drawn face (Fold only)
-  // Short scores only: the line starts at the sheet's edge on the setup's own side, `at` is measured
-  // along that side from `measuredFrom`, and stops at the full score number `toLine` of that side.
+  bool valley = true;  ///< folds towards the drawn face (Fold only)
+  // Short scores only: the line starts at the sheet's edge on the setup's own side, `at` is
+  // measured along that side from `measuredFrom`, and stops at the full score number `toLine` of
+  // that side.
   SheetSide measuredFrom = SheetSide::Bottom;
-  Length to;                ///< how deep it runs from the edge
-  int toLine = 0;           ///< 1 = the full score nearest that side; 0 = none
+  Length to;       ///< how deep it runs from the edge
+  int toLine = 0;  ///< 1 = the full score nearest that side; 0 = none
 };
 
 /// Settings shared by several sides: turn the sheet and repeat.

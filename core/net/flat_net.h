@@ -11,15 +11,15 @@ namespace creasewright {
 /// A net laid flat in blank coordinates: origin at the blank's lower left corner, x right, y up,
 /// millimetres, seen from the drawn face (the later inside).
 struct FlatNet {
-  double width = 0;   ///< of the blank, the bounding box of the outline
+  double width = 0;  ///< of the blank, the bounding box of the outline
   double height = 0;
-  std::vector<Polygon> panels;                ///< one outline per panel
-  std::vector<std::vector<Polygon>> openings; ///< per panel, clockwise
-  std::vector<Segment> creases;               ///< one per crease, p -> q
+  std::vector<Polygon> panels;                 ///< one outline per panel
+  std::vector<std::vector<Polygon>> openings;  ///< per panel, clockwise
+  std::vector<Segment> creases;                ///< one per crease, p -> q
   std::vector<Polyline> slits;
-  Region outline;                             ///< union of the panels, openings as holes
-  Region waste;                               ///< blank minus outline (openings not counted)
-  Pose frames;                                ///< panel frame -> blank, one per panel
+  Region outline;  ///< union of the panels, openings as holes
+  Region waste;    ///< blank minus outline (openings not counted)
+  Pose frames;     ///< panel frame -> blank, one per panel
 
   /// A point of `panel`'s own frame in blank coordinates.
   [[nodiscard]] Point place(int panel, Point p) const;

@@ -24,20 +24,20 @@ enum class Face { Inside, Outside };
 
 /// What joins two panels.
 enum class CreaseKind {
-  Score,      ///< a scored fold
-  Perforated, ///< a perforated fold
-  Flat        ///< the card runs on without a score; divides a panel so that a part can be named
+  Score,       ///< a scored fold
+  Perforated,  ///< a perforated fold
+  Flat         ///< the card runs on without a score; divides a panel so that a part can be named
 };
 
 /// A part of the card between creases. The outline is in the panel's own frame: a child's frame has
 /// its x axis along its crease (from the crease's end `q` to `p` of the parent) and y away from the
 /// parent. Corners run counter-clockwise, millimetres.
 struct Panel {
-  std::string id;                      ///< path from the root: `base/front/wall`
+  std::string id;  ///< path from the root: `base/front/wall`
   Polygon outline;
-  std::vector<std::string> edges;      ///< edges[i] names corner i -> corner i+1
-  std::vector<Polygon> openings;       ///< clockwise holes, inside the outline
-  bool shows = false;                  ///< its outside face shows on the finished piece
+  std::vector<std::string> edges;  ///< edges[i] names corner i -> corner i+1
+  std::vector<Polygon> openings;   ///< clockwise holes, inside the outline
+  bool shows = false;              ///< its outside face shows on the finished piece
 };
 
 /// The hinge between a parent panel and a child. Panels index into Net::panels; a tree crease comes
@@ -46,19 +46,20 @@ struct Panel {
 struct Crease {
   int parent = 0;
   int child = 0;
-  Segment onParent;   ///< p -> q in the parent's frame, along its counter-clockwise outline
-  Angle angle;        ///< final fold, deviation from flat
-  int stage = 1;      ///< 1..Net::stageCount; creases of one stage move together
+  Segment onParent;  ///< p -> q in the parent's frame, along its counter-clockwise outline
+  Angle angle;       ///< final fold, deviation from flat
+  int stage = 1;     ///< 1..Net::stageCount; creases of one stage move together
   CreaseKind kind = CreaseKind::Score;
 };
 
-/// A flap that ends up against a target.
+/// A flap, or a patch of a larger panel, that ends up against a target.
 struct Mate {
-  int panel = 0;      ///< the flap
-  int onto = 0;       ///< the target
+  int panel = 0;             ///< the flap
+  int onto = 0;              ///< the target
   Face face = Face::Inside;  ///< which face of the target the flap lies against
   Method method = Method::Glue;
-  bool rim = true;    ///< the flap's own crease lands on the target's rim, else inside its outline
+  bool rim = true;     ///< the flap's own crease lands on the target's rim, else inside its outline
+  Polygon patch = {};  ///< the part of the flap that meets the target (flap's frame); empty = all
 };
 
 /// A straight or curved cut inside the card that takes no material away (panel's own frame).

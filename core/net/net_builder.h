@@ -2,6 +2,7 @@
 
 #include <string>
 #include <string_view>
+#include <utility>
 #include <vector>
 
 #include "net/net.h"
@@ -22,8 +23,8 @@ Shape trapezoid(double width, double height, double leftInset, double rightInset
 /// A rectangle whose two outer corners are rounded; all arc edges belong to `outer`.
 Shape roundedFlap(double width, double height, double radius);
 
-/// Where a child hinges: on an edge of a panel already there, from `start` mm along the edge (in its
-/// counter-clockwise direction) over `length` mm; a length of 0 means the rest of the edge.
+/// Where a child hinges: on an edge of a panel already there, from `start` mm along the edge (in
+/// its counter-clockwise direction) over `length` mm; a length of 0 means the rest of the edge.
 struct HingeAt {
   std::string_view panel;
   std::string_view edge;
@@ -46,12 +47,12 @@ class NetBuilder {
   NetBuilder& root(std::string id, Shape shape);
   NetBuilder& hinge(HingeAt at, std::string id, Shape shape, Fold fold);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,
-                   bool rim);
+                   bool rim, Polygon patch = {});
   NetBuilder& slit(std::string_view panel, Polyline line);
   /// Marks panels whose outside face shows on the finished piece.
-  NetBuilder& showing(std::vector<std::string_view> ids);
+  NetBuilder& showing(const std::vector<std::string_view>& ids);
 
-  /// Length in mm of a named edge (the sum of its parts).
+  /// Length in mm of a named straight edge.
   [[nodiscard]] double edgeLength(std::string_view panel, std::string_view edge) const;
   [[nodiscard]] Net take() { return std::move(net_); }
 

@@ -6,9 +6,10 @@
 
 namespace creasewright {
 
-/// Everything wrong with a net as it lies flat: names, outlines, overlaps, creases off their panels,
-/// narrow flaps, openings outside their panel, an outline in pieces. Empty for a sound net.
-Problems findProblems(const Net& net, const FlatNet& flat);
+/// Everything wrong with a net as it lies flat: names, outlines, overlaps, creases off their
+/// panels, narrow flaps, openings outside their panel, an outline in pieces. Empty for a sound net.
+/// `caliper` is the card's thickness in mm.
+Problems findProblems(const Net& net, const FlatNet& flat, double caliper);
 
 /// Smallest glue or tuck flap: max(6 mm, 10 x caliper) is common practice, no published source.
 double minimumFlapWidth(double caliper);

@@ -32,18 +32,33 @@ struct ParameterSpec {
   std::function<std::int64_t(const Parameters&, const Making&)> maximum;
 };
 
-/// The room a product needs (its size + ease, caliper not counted), lying as the style wants it.
+/// The product's own axes, in the order in which sizes are given.
+enum class Axis { Length, Width, Height };
+
+/// The room a product needs, lying as the style wants it; caliper not counted.
 struct Room {
-  Length length;
-  Length width;
-  Length height;
+  std::array<Length, 3> product;  ///< its bounding sizes by Axis
+  std::array<Length, 3> ease;     ///< added to each, both sides together
+
+  [[nodiscard]] Length eased(Axis axis) const {
+    const auto i = static_cast<std::size_t>(axis);
+    return product.at(i) + ease.at(i);
+  }
 };
 
-/// The free space inside a folded piece, measured along the product's axes. `panel` gives the frame;
-/// `axes[i]` says which axis of that frame (0 x, 1 y, 2 z) is the product's length, width, height.
+/// The least value of a parameter for a room, caliper counted, not yet on the grid.
+struct Need {
+  std::string_view key;
+  Axis axis;
+  Length least;
+};
+
+/// The free space inside a folded piece, measured along the product's axes. `panel` gives the
+/// frame; `axes[i]` says which axis of that frame (0 x, 1 y, 2 z) is the product's length, width,
+/// height.
 struct Cavity {
   std::string panel;
-  Point3 seed;                  ///< a point inside, in the panel's frame
+  Point3 seed;  ///< a point inside, in the panel's frame
   std::array<int, 3> axes{0, 1, 2};
   Point3 low{-1e4, -1e4, -1e4};  ///< where the space ends on sides without a panel
   Point3 high{1e4, 1e4, 1e4};
@@ -69,9 +84,10 @@ struct Style {
   std::string_view summary;
   Lying lying = Lying::AsGiven;
   std::vector<ParameterSpec> parameters;
-  /// Sets the parameters that follow from the product so that the cavity holds `room`; lengths come
-  /// out on the grid, never smaller than needed.
-  std::function<void(const Room& room, const Making& making, Parameters& parameters)> fit;
+  std::array<bool, 3> easeOn{true, true, true};  ///< axes on which the product gets ease
+  /// The parameters that follow from the product, each with its least value for the cavity to hold
+  /// `room`.
+  std::function<std::vector<Need>(const Room& room, const Making& making)> needs;
   /// Builds the pieces; parameters are within their limits.
   std::function<std::vector<Piece>(const Parameters& parameters, const Making& making)> build;
 };

@@ -11,9 +11,9 @@ namespace creasewright {
 /// How a length is written for a person.
 struct LengthFormat {
   Unit unit = Unit::Millimetre;
-  int denominator = 16;   ///< inches: nearest 1/16, 1/32 or 1/64
-  int decimals = 2;       ///< millimetres and centimetres: at most so many, no trailing zeros
-  bool withUnit = true;   ///< append " in", " mm", " cm"
+  int denominator = 16;  ///< inches: nearest 1/16, 1/32 or 1/64
+  int decimals = 2;      ///< millimetres and centimetres: at most so many, no trailing zeros
+  bool withUnit = true;  ///< append " in", " mm", " cm"
   char decimalPoint = '.';
 };
 

@@ -1,0 +1,166 @@
+#include "geometry/polygon.h"
+
+#include <algorithm>
+
+#include "units/angle.h"
+
+namespace creasewright {
+namespace {
+
+Point cornerAfter(const Polygon& polygon, std::size_t i) {
+  return polygon[i + 1 == polygon.size() ? 0 : i + 1];
+}
+
+int sign(double value) { return (value > 0) - (value < 0); }
+
+bool onSegment(Point p, const Segment& s) {
+  return std::min(s.a.x, s.b.x) <= p.x && p.x <= std::max(s.a.x, s.b.x) &&
+         std::min(s.a.y, s.b.y) <= p.y && p.y <= std::max(s.a.y, s.b.y);
+}
+
+bool meet(const Segment& s, const Segment& t) {
+  const int a = sign(cross(s.b - s.a, t.a - s.a));
+  const int b = sign(cross(s.b - s.a, t.b - s.a));
+  const int c = sign(cross(t.b - t.a, s.a - t.a));
+  const int d = sign(cross(t.b - t.a, s.b - t.a));
+  if (a * b < 0 && c * d < 0) return true;
+  return (a == 0 && onSegment(t.a, s)) || (b == 0 && onSegment(t.b, s)) ||
+         (c == 0 && onSegment(s.a, t)) || (d == 0 && onSegment(s.b, t));
+}
+
+/// Neighbouring edges share one corner; they must not fold back onto each other.
+bool foldsBack(Point before, Point corner, Point after) {
+  return cross(corner - before, after - corner) == 0 && dot(corner - before, after - corner) < 0;
+}
+
+}  // namespace
+
+double signedArea(const Polygon& polygon) {
+  if (polygon.empty()) return 0;
+  double twice = 0;
+  // Relative to the first corner, so that a small outline far from the origin keeps its digits.
+  for (std::size_t i = 1; i + 1 < polygon.size(); ++i)
+    twice += cross(polygon[i] - polygon[0], polygon[i + 1] - polygon[0]);
+  return twice / 2;
+}
+
+double perimeter(const Polygon& polygon) {
+  double sum = 0;
+  for (std::size_t i = 0; i < polygon.size(); ++i)
+    sum += distance(polygon[i], cornerAfter(polygon, i));
+  return sum;
+}
+
+Point centroid(const Polygon& polygon) {
+  const double area = signedArea(polygon);
+  Point sum;
+  if (area == 0) {
+    for (const Point& p : polygon) sum = sum + p / static_cast<double>(polygon.size());
+    return sum;
+  }
+  for (std::size_t i = 1; i + 1 < polygon.size(); ++i) {
+    const Point a = polygon[i] - polygon[0];
+    const Point b = polygon[i + 1] - polygon[0];
+    sum = sum + (a + b) * (cross(a, b) / 6);
+  }
+  return polygon[0] + sum / area;
+}
+
+Bounds bounds(const Polygon& polygon) {
+  if (polygon.empty()) return {};
+  Bounds box{polygon[0], polygon[0]};
+  for (const Point& p : polygon) {
+    box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+    box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
+  }
+  return box;
+}
+
+Side locate(Point p, const Polygon& polygon, double tolerance) {
+  bool inside = false;
+  for (std::size_t i = 0; i < polygon.size(); ++i) {
+    const Point a = polygon[i];
+    const Point b = cornerAfter(polygon, i);
+    if (distanceToSegment(p, {a, b}) <= tolerance) return Side::Boundary;
+    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+      inside = !inside;
+  }
+  return inside ? Side::Inside : Side::Outside;
+}
+
+bool isSimple(const Polygon& polygon) {
+  const std::size_t n = polygon.size();
+  if (n < 3) return false;
+  for (std::size_t i = 0; i < n; ++i) {
+    const Point a = polygon[i];
+    const Point b = cornerAfter(polygon, i);
+    if (a == b || foldsBack(a, b, cornerAfter(polygon, (i + 1) % n))) return false;
+    for (std::size_t j = i + 2; j < n; ++j) {
+      if (i == 0 && j + 1 == n) continue;
+      if (meet({a, b}, {polygon[j], cornerAfter(polygon, j)})) return false;
+    }
+  }
+  return true;
+}
+
+double distanceToSegment(Point p, const Segment& s) {
+  const Point along = s.b - s.a;
+  const double square = dot(along, along);
+  if (square == 0) return distance(p, s.a);
+  const double t = std::clamp(dot(p - s.a, along) / square, 0.0, 1.0);
+  return distance(p, s.a + along * t);
+}
+
+Polygon convexHull(std::vector<Point> points) {
+  // Andrew's monotone chain.
+  std::ranges::sort(points,
+                    [](Point a, Point b) { return a.x < b.x || (a.x == b.x && a.y < b.y); });
+  if (points.size() < 3) return points;
+  Polygon hull;
+  const auto sweep = [&hull](auto from, auto to) {
+    const std::size_t start = hull.size();
+    for (auto it = from; it != to; ++it) {
+      while (hull.size() >= start + 2 &&
+             cross(hull.back() - hull[hull.size() - 2], *it - hull.back()) <= 0)
+        hull.pop_back();
+      hull.push_back(*it);
+    }
+    hull.pop_back();
+  };
+  sweep(points.begin(), points.end());
+  sweep(points.rbegin(), points.rend());
+  return hull;
+}
+
+Polyline arc(Point from, Point centre, double sweepDegrees, double tolerance) {
+  const double radius = distance(from, centre);
+  if (radius == 0) return {};
+  const double sweep = Angle::degrees(sweepDegrees).radians();
+  // The chord of angle a stays within r (1 - cos(a/2)) of the arc.
+  const double most = 2 * std::acos(std::max(0.0, 1 - tolerance / radius));
+  const int steps = std::max(2, static_cast<int>(std::ceil(std::abs(sweep) / most)));
+  Polyline points;
+  const Point spoke = from - centre;
+  for (int i = 1; i <= steps; ++i) {
+    const double a = sweep * i / steps;
+    points.push_back(centre + Point{spoke.x * std::cos(a) - spoke.y * std::sin(a),
+                                    spoke.x * std::sin(a) + spoke.y * std::cos(a)});
+  }
+  return points;
+}
+
+Polygon clipLeftOf(const Polygon& polygon, Point a, Point b) {
+  Polygon kept;
+  const auto height = [a, b](Point p) { return cross(b - a, p - a); };
+  for (std::size_t i = 0; i < polygon.size(); ++i) {
+    const Point p = polygon[i];
+    const Point q = cornerAfter(polygon, i);
+    const double hp = height(p);
+    const double hq = height(q);
+    if (hp >= 0) kept.push_back(p);
+    if ((hp > 0 && hq < 0) || (hp < 0 && hq > 0)) kept.push_back(p + (q - p) * (hp / (hp - hq)));
+  }
+  return kept;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,104 @@
+#include "geometry/region.h"
+
+#include <cmath>
+
+#include <polyclipping/clipper.hpp>
+
+namespace creasewright {
+namespace {
+
+namespace clip = ClipperLib;
+
+constexpr double kUnitsPerMm = 1e6;
+constexpr double kMitreLimit = 4;
+
+clip::Path toPath(const Polygon& polygon) {
+  clip::Path path;
+  path.reserve(polygon.size());
+  for (const Point& p : polygon)
+    path.emplace_back(std::llround(p.x * kUnitsPerMm), std::llround(p.y * kUnitsPerMm));
+  return path;
+}
+
+Polygon toPolygon(const clip::Path& path) {
+  Polygon polygon;
+  polygon.reserve(path.size());
+  for (const auto& p : path)
+    polygon.push_back(
+        {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm});
+  return polygon;
+}
+
+clip::Paths toPaths(const Region& region) {
+  clip::Paths paths;
+  for (const Area& area : region) {
+    paths.push_back(toPath(area.outer));
+    for (const Polygon& hole : area.holes) paths.push_back(toPath(hole));
+  }
+  return paths;
+}
+
+void collect(const clip::PolyNode& node, Region& into) {
+  for (const clip::PolyNode* outer : node.Childs) {
+    Area area{toPolygon(outer->Contour), {}};
+    for (const clip::PolyNode* hole : outer->Childs) {
+      area.holes.push_back(toPolygon(hole->Contour));
+      collect(*hole, into);
+    }
+    into.push_back(std::move(area));
+  }
+}
+
+Region run(clip::ClipType type, const clip::Paths& subject, const clip::Paths& other) {
+  clip::Clipper clipper;
+  clipper.StrictlySimple(true);
+  clipper.AddPaths(subject, clip::ptSubject, true);
+  clipper.AddPaths(other, clip::ptClip, true);
+  clip::PolyTree tree;
+  clipper.Execute(type, tree, clip::pftNonZero, clip::pftNonZero);
+  Region result;
+  collect(tree, result);
+  return result;
+}
+
+}  // namespace
+
+Region unite(const std::vector<Polygon>& polygons) {
+  clip::Paths paths;
+  for (const Polygon& polygon : polygons) {
+    paths.push_back(toPath(polygon));
+    if (!clip::Orientation(paths.back())) clip::ReversePath(paths.back());
+  }
+  return run(clip::ctUnion, paths, {});
+}
+
+Region intersect(const Region& a, const Region& b) {
+  return run(clip::ctIntersection, toPaths(a), toPaths(b));
+}
+
+Region subtract(const Region& a, const Region& b) {
+  return run(clip::ctDifference, toPaths(a), toPaths(b));
+}
+
+Region offset(const Region& region, double distance) {
+  clip::ClipperOffset clipper(kMitreLimit);
+  clipper.AddPaths(toPaths(region), clip::jtMiter, clip::etClosedPolygon);
+  clip::PolyTree tree;
+  clipper.Execute(tree, distance * kUnitsPerMm);
+  Region result;
+  collect(tree, result);
+  return result;
+}
+
+Region region(const Polygon& polygon) { return unite({polygon}); }
+
+double area(const Region& region) {
+  double sum = 0;
+  for (const Area& part : region) {
+    sum += std::abs(signedArea(part.outer));
+    for (const Polygon& hole : part.holes) sum -= std::abs(signedArea(hole));
+  }
+  return sum;
+}
+
+}  // namespace creasewright

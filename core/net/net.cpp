@@ -1,0 +1,18 @@
+#include "net/net.h"
+
+#include <algorithm>
+
+namespace creasewright {
+
+std::optional<int> Net::find(std::string_view id) const {
+  const auto found = std::ranges::find(panels, id, &Panel::id);
+  if (found == panels.end()) return std::nullopt;
+  return static_cast<int>(found - panels.begin());
+}
+
+const Crease* Net::creaseOf(int panel) const {
+  const auto found = std::ranges::find(creases, panel, &Crease::child);
+  return found == creases.end() ? nullptr : &*found;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,94 @@
+#include "net/net_builder.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+enum Stage { WrapNarrow = 1, WrapWide };
+
+Shape front(double width, double length) {
+  Shape shape = rectangle(width, length);
+  shape.edges = {"bottom", "right", "top", "left"};
+  return shape;
+}
+
+/// Front, side, back in two overlapping parts, side. The lap is the end of the narrow back that
+/// goes under the wide one; no score divides them.
+std::vector<Piece> buildBand(const Parameters& p, const Making&) {
+  const double width = p.mm("around-width") + p.mm("ease-width");
+  const double length = p.mm("around-length") + p.mm("ease-length");
+  const double depth = p.mm("around-depth");
+  const double wide = p.mm("wide-part");
+  const double lap = p.mm("overlap");
+
+  NetBuilder net({"wrap-narrow-part", "wrap-wide-part"});
+  net.root("front", front(width, length))
+      .hinge({"front", "left"}, "front/left/side", rectangle(length, depth), {90, WrapWide})
+      .hinge({"front/left/side", "outer"}, "front/left/back", rectangle(length, wide),
+             {90, WrapWide})
+      .hinge({"front", "right"}, "front/right/side", rectangle(length, depth), {90, WrapNarrow})
+      .hinge({"front/right/side", "outer"}, "front/right/back", rectangle(length, width - wide),
+             {90, WrapNarrow})
+      .hinge({"front/right/back", "outer"}, "front/right/back/lap", rectangle(length, lap),
+             {0, WrapNarrow, CreaseKind::Flat})
+      .mate("front/right/back/lap", "front/left/back", Face::Inside, Method::Glue, false)
+      .showing(
+          {"front", "front/left/side", "front/left/back", "front/right/side", "front/right/back"});
+
+  Cavity cavity{"front", {width / 2, length / 2, depth / 2}, {1, 0, 2}};
+  cavity.low.y = 0;
+  cavity.high.y = length;
+  return {{"band", net.take(), cavity}};
+}
+
+/// The wrapped box keeps its own measures; ease and one caliper on the width go into the ease. The
+/// depth carries two calipers: half a card on either side and the lap.
+std::vector<Need> bandNeeds(const Room& room, const Making& making) {
+  return {{"around-length", Axis::Length, room.product[0]},
+          {"ease-length", Axis::Length, room.ease[0]},
+          {"around-width", Axis::Width, room.product[1]},
+          {"ease-width", Axis::Width, room.ease[1] + making.caliper},
+          {"around-depth", Axis::Height, room.product[2] + making.caliper * 2}};
+}
+
+std::int64_t widestPart(const Parameters& p, const Making&) {
+  const Length smallestRest = Length::nanometres(3'000'000);
+  return (p.length("around-width") + p.length("ease-width") - smallestRest).nm();
+}
+
+}  // namespace
+
+Style bellyBand() {
+  const Length none;
+  const Length smallest = Length::nanometres(12'000'000);
+  const Length smallestDepth = Length::nanometres(3'000'000);
+  const Length mostEase = Length::nanometres(20'000'000);
+  return {
+      .id = "belly-band",
+      .title = "Belly band",
+      .summary = "A band that slides round a box and closes at the back.",
+      .parameters =
+          {{"around-length", "Box length", "Outside length of the box, along the band's edges.",
+            ParameterKind::Length, Length::inches(21, 4).nm(), fixed(smallest),
+            fixed(kLargestSide)},
+           {"around-width", "Box width", "Outside width of the box.", ParameterKind::Length,
+            Length::inches(9, 4).nm(), fixed(smallest), fixed(kLargestSide)},
+           {"around-depth", "Box depth", "Outside depth of the box.", ParameterKind::Length,
+            Length::inches(1).nm(), fixed(smallestDepth), fixed(Length::nanometres(500'000'000))},
+           {"ease-width", "Ease on the width", "Room to slide, on the width.",
+            ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
+           {"ease-length", "Ease on the length", "How much longer than the box the band is.",
+            ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
+           {"overlap", "Overlap", "Glued lap at the back, narrower than the wide part.",
+            ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
+            otherPlus("wide-part")},
+           {"wide-part", "Wide part", "The part of the back that lies on top, lap counted.",
+            ParameterKind::Length, Length::inches(3, 2).nm(), otherPlus("overlap"), widestPart}},
+      .easeOn = {true, true, false},
+      .needs = bandNeeds,
+      .build = buildBand,
+  };
+}
+
+}  // namespace creasewright

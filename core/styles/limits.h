@@ -1,0 +1,42 @@
+#pragma once
+
+#include <algorithm>
+
+#include "styles/style.h"
+
+namespace creasewright {
+
+// Limits as ParameterSpec wants them: raw values of the other parameters.
+using Limit = std::function<std::int64_t(const Parameters&, const Making&)>;
+
+/// Always the same.
+inline Limit fixed(Length length) {
+  return [nm = length.nm()](const Parameters&, const Making&) { return nm; };
+}
+
+inline Limit fixedCount(std::int64_t count) {
+  return [count](const Parameters&, const Making&) { return count; };
+}
+
+/// Another parameter's value plus `extra`.
+inline Limit otherPlus(std::string_view key, Length extra = {}) {
+  return [key, extra](const Parameters& p, const Making&) { return (p.length(key) + extra).nm(); };
+}
+
+/// The smallest flap that holds: 6 mm or ten calipers (common practice, no published source).
+inline Limit smallestFlap() {
+  return [](const Parameters&, const Making& m) {
+    return std::max(Length::nanometres(6'000'000), m.caliper * 10).nm();
+  };
+}
+
+/// The smaller of two limits.
+inline Limit least(Limit a, Limit b) {
+  return [a = std::move(a), b = std::move(b)](const Parameters& p, const Making& m) {
+    return std::min(a(p, m), b(p, m));
+  };
+}
+
+inline constexpr Length kLargestSide = Length::nanometres(1'000'000'000);
+
+}  // namespace creasewright
