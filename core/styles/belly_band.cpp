@@ -82,7 +82,7 @@ Style bellyBand() {
             ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
            {"overlap", "Overlap", "Glued lap at the back, narrower than the wide part.",
             ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
-            otherPlus("wide-part")},
+            least(otherPlus("wide-part"), widestPart)},
            {"wide-part", "Wide part", "The part of the back that lies on top, lap counted.",
             ParameterKind::Length, Length::inches(3, 2).nm(), otherPlus("overlap"), widestPart}},
       .easeOn = {true, true, false},
