@@ -5,15 +5,29 @@
 
 namespace creasewright {
 
-/// Size of the largest product-aligned cuboid about the cavity's seed that meets no card: panels of
-/// the folded pose count with half a caliper on either side, and flaps glued or resting on an inner
-/// face with their own full thickness. Returned as the product's length, width, height (mm).
+/// Size along the product's length, width and height (mm).
 struct CavitySize {
   double length = 0;
   double width = 0;
   double height = 0;
 };
 
+/// The free cuboid in the frame of the cavity's panel (mm).
+struct CavityBox {
+  Point3 low;
+  Point3 high;
+};
+
+/// A large cuboid about the cavity's seed, along the axes of its panel, that meets no card: panels
+/// of the folded pose count with half a caliper on either side, and flaps that are glued, tucked or
+/// resting with the whole caliper by which they lie beside their target. The cuboid grows from the
+/// seed one axis after the other as far as it can; of the six orders of the axes the one with the
+/// largest volume counts. Slanting panels count with the point of theirs that is in the way first,
+/// so the cuboid is never too large. Openings count as card.
+/// Empty (low = high = seed) when the panel does not exist or the seed lies in card.
+CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper);
+
+/// The size of cavityBox() along the product's axes.
 CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper);
 
 }  // namespace creasewright
