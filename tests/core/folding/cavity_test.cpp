@@ -1,0 +1,173 @@
+#include "folding/cavity.h"
+
+#include <algorithm>
+#include <limits>
+
+#include <gtest/gtest.h>
+
+#include "core/folding/test_nets.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kCaliper = 0.4;
+
+Cavity trayCavity(Point3 seed, double height) {
+  Cavity cavity{"base", seed, {0, 1, 2}, {-1e4, -1e4, -1e4}, {1e4, 1e4, height}};
+  return cavity;
+}
+
+TEST(Cavity, OpenTray) {
+  const Net net = testing::plainTray(60, 40, 20).take();
+  const CavitySize size = measureCavity(net, pose(net, 1), trayCavity({30, 20, 10}, 20), kCaliper);
+  EXPECT_NEAR(size.length, 60 - kCaliper, 1e-6);
+  EXPECT_NEAR(size.width, 40 - kCaliper, 1e-6);
+  EXPECT_NEAR(size.height, 20 - kCaliper / 2, 1e-6);
+}
+
+TEST(Cavity, AxesNameTheSides) {
+  const Net net = testing::plainTray(60, 40, 20).take();
+  Cavity cavity = trayCavity({30, 20, 10}, 20);
+  cavity.axes = {2, 0, 1};
+  const CavitySize size = measureCavity(net, pose(net, 1), cavity, 0);
+  EXPECT_NEAR(size.length, 20, 1e-6);
+  EXPECT_NEAR(size.width, 60, 1e-6);
+  EXPECT_NEAR(size.height, 40, 1e-6);
+}
+
+TEST(Cavity, TabsGluedInsideTakeAWholeCaliper) {
+  const Net net = testing::tabbedTray(60, 40, 20, 12);
+  const CavitySize size = measureCavity(net, pose(net, 1), trayCavity({30, 20, 10}, 20), kCaliper);
+  // Each end wall: half a caliper of the wall, one of the tab.
+  EXPECT_NEAR(size.length, 60 - 3 * kCaliper, 1e-6);
+  EXPECT_NEAR(size.width, 40 - kCaliper, 1e-6);
+}
+
+TEST(Cavity, FlapThatAlreadyStandsInsideCountsWithItsOwnPlace) {
+  const Net net = testing::tabbedTray(60, 40, 20, 12);
+  Pose folded = pose(net, 1);
+  const int tab = *net.find("tab-right");
+  folded[tab] = Transform::translation({-kCaliper, 0, 0}).after(folded[tab]);
+  const CavitySize size = measureCavity(net, folded, trayCavity({30, 20, 10}, 20), kCaliper);
+  EXPECT_NEAR(size.length, 60 - 3 * kCaliper, 1e-6);
+}
+
+TEST(Cavity, TabsGluedOutsideTakeNothing) {
+  Net net = testing::tabbedTray(60, 40, 20, 12);
+  for (Mate& mate : net.mates) mate.face = Face::Outside;
+  const CavitySize size = measureCavity(net, pose(net, 1), trayCavity({30, 20, 10}, 20), kCaliper);
+  EXPECT_NEAR(size.length, 60 - kCaliper, 1e-6);
+}
+
+TEST(Cavity, TubeWithSeam) {
+  const Net net = testing::gluedTube(40, 30, 50, 10);
+  const Cavity cavity{"front", {20, 25, 15}, {0, 2, 1}, {-1e4, 0, -1e4}, {1e4, 50, 1e4}};
+  const CavitySize size = measureCavity(net, pose(net, 1), cavity, kCaliper);
+  EXPECT_NEAR(size.length, 40 - kCaliper, 1e-6);
+  EXPECT_NEAR(size.width, 30 - 2 * kCaliper, 1e-6);
+  EXPECT_NEAR(size.height, 50, 1e-6);
+}
+
+TEST(Cavity, TaperedTrayHoldsTheBoxUnderItsTop) {
+  const Net net = testing::taperedTray(100, 60, 80);
+  const Cavity cavity = trayCavity({50, 50, 40}, 80);
+  const CavitySize thin = measureCavity(net, pose(net, 1), cavity, 0);
+  EXPECT_NEAR(thin.length, 60, 1e-6);
+  EXPECT_NEAR(thin.width, 60, 1e-6);
+  EXPECT_NEAR(thin.height, 80, 1e-6);
+  const CavitySize thick = measureCavity(net, pose(net, 1), cavity, kCaliper);
+  EXPECT_NEAR(thick.length, 60 - kCaliper, 1e-6);
+  EXPECT_NEAR(thick.height, 80 - kCaliper / 2, 1e-6);
+}
+
+TEST(Cavity, SeedInCardOrUnknownPanelGivesNothing) {
+  const Net net = testing::plainTray(60, 40, 20).take();
+  EXPECT_EQ(measureCavity(net, pose(net, 1), trayCavity({30, 20, 0.1}, 20), kCaliper).length, 0);
+  Cavity lost = trayCavity({30, 20, 10}, 20);
+  lost.panel = "lid";
+  EXPECT_EQ(measureCavity(net, pose(net, 1), lost, kCaliper).length, 0);
+}
+
+/// Whether a triangle meets the open box: separating axes (box sides, the triangle's normal, their
+/// edges' cross products), independent of the clipping in cavity.cpp.
+bool meets(const std::array<Point3, 3>& triangle, Point3 low, Point3 high) {
+  const std::array<Point3, 3> units{Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}};
+  const std::array<Point3, 3> sides{triangle[1] - triangle[0], triangle[2] - triangle[1],
+                                    triangle[0] - triangle[2]};
+  std::vector<Point3> axes(units.begin(), units.end());
+  axes.push_back(cross(sides[0], sides[1]));
+  for (const Point3& side : sides)
+    for (const Point3& axis : units) axes.push_back(cross(side, axis));
+  const Point3 middle = (low + high) / 2;
+  const Point3 half = (high - low) / 2;
+  for (const Point3& axis : axes) {
+    if (norm(axis) < 1e-12) continue;
+    const double reach =
+        std::abs(axis.x) * half.x + std::abs(axis.y) * half.y + std::abs(axis.z) * half.z;
+    double least = std::numeric_limits<double>::infinity();
+    double most = -least;
+    for (const Point3& corner : triangle) {
+      least = std::min(least, dot(axis, corner - middle));
+      most = std::max(most, dot(axis, corner - middle));
+    }
+    if (least >= reach || most <= -reach) return false;
+  }
+  return true;
+}
+
+bool meetsAny(const std::vector<std::array<Point3, 3>>& triangles, Point3 low, Point3 high) {
+  return std::any_of(triangles.begin(), triangles.end(),
+                     [&](const auto& triangle) { return meets(triangle, low, high); });
+}
+
+TEST(Cavity, RandomCardIsNeverInTheBoxAndStopsEverySide) {
+  auto generator = testing::seededGenerator();
+  const auto in = [&](double low, double high) { return testing::randomIn(generator, low, high); };
+  int grown = 0;
+  for (int round = 0; round < 200; ++round) {
+    Net net;
+    Pose folded;
+    std::vector<std::array<Point3, 3>> triangles;
+    for (int i = 0; i < 8; ++i) {
+      net.panels.push_back({"p" + std::to_string(i),
+                            {{0, 0}, {in(10, 60), 0}, {in(5, 40), in(10, 60)}},
+                            {},
+                            {},
+                            false});
+      const Transform place = Transform::translation({in(-60, 60), in(-60, 60), in(-60, 60)})
+                                  .after(Transform::rotationZ(Angle::degrees(in(0, 360))))
+                                  .after(Transform::rotationX(Angle::degrees(in(0, 360))));
+      folded.push_back(place);
+      const Polygon& outline = net.panels.back().outline;
+      triangles.push_back(
+          {place.apply(outline[0]), place.apply(outline[1]), place.apply(outline[2])});
+    }
+    net.panels.push_back({"frame", {{900, 900}, {901, 900}, {900, 901}}, {}, {}, false});
+    folded.push_back(Transform());
+    const Cavity cavity{"frame", {0, 0, 0}, {0, 1, 2}, {-50, -50, -50}, {50, 50, 50}};
+    const double caliper = round % 2 == 0 ? 0 : 0.5;
+    const CavityBox box = cavityBox(net, folded, cavity, caliper);
+    if (box.high == box.low) continue;
+    ++grown;
+    const double reach = caliper / 2;
+    const double slack = 1e-5;
+    const Point3 low = box.low - Point3{reach, reach, reach} + Point3{slack, slack, slack};
+    const Point3 high = box.high + Point3{reach, reach, reach} - Point3{slack, slack, slack};
+    EXPECT_FALSE(meetsAny(triangles, low, high)) << "round " << round;
+    const double push = 1e-3;
+    for (const int side : {0, 1, 2, 3, 4, 5}) {
+      const Point3 axis{side % 3 == 0 ? 1.0 : 0.0, side % 3 == 1 ? 1.0 : 0.0,
+                        side % 3 == 2 ? 1.0 : 0.0};
+      const bool upper = side < 3;
+      const double at = dot(axis, upper ? box.high : box.low);
+      if (std::abs(at) >= 50) continue;
+      EXPECT_TRUE(upper ? meetsAny(triangles, low, high + axis * push)
+                        : meetsAny(triangles, low - axis * push, high))
+          << "round " << round << " side " << side;
+    }
+  }
+  EXPECT_GT(grown, 100);
+}
+
+}  // namespace
+}  // namespace creasewright
