@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <limits>
+#include <optional>
 
 #include "geometry/region.h"
 
@@ -16,7 +17,8 @@ struct Landed {
   const Panel& flap;
   const Panel& target;
   const Mate& mate;
-  std::vector<Point3> corners;
+  Polygon part;                 // of the flap that meets the target, in the flap's frame
+  std::vector<Point3> corners;  // of that part
   double caliper;
 
   /// Tilts and turns have no such excuse as the thickness of a layer; a tenth of a caliper is what
@@ -58,7 +60,7 @@ Region holdOf(const Landed& landed) {
 void checkInside(const Landed& landed, Problems& problems) {
   const Region flap = region(landed.shadow());
   const Region outside = subtract(flap, holdOf(landed));
-  const double whole = std::abs(signedArea(landed.flap.outline));
+  const double whole = std::abs(signedArea(landed.part));
   const double share = whole > 0 ? area(outside) / whole : 0;
   if (share <= 1e-3) return;
   const double strip = landed.caliper + kSlack;
@@ -120,6 +122,23 @@ void checkCrease(const Landed& landed, const Segment& crease, Problems& problems
   problems.push_back(problem(ProblemCode::CreaseMissesRim, landed, Length::mm(reported)));
 }
 
+/// The flap's own crease in its frame, as far as it bounds the mate's patch.
+std::optional<Segment> ownCrease(const Net& net, const Mate& mate) {
+  const Crease* crease = net.creaseOf(mate.panel);
+  if (crease == nullptr) return std::nullopt;
+  const double whole = length(crease->onParent);
+  if (mate.patch.empty()) return Segment{{0, 0}, {whole, 0}};
+  double from = whole;
+  double to = 0;
+  for (const Point& corner : mate.patch) {
+    if (std::abs(corner.y) > 1e-6) continue;
+    from = std::min(from, corner.x);
+    to = std::max(to, corner.x);
+  }
+  if (to - from < 1e-6) return std::nullopt;
+  return Segment{{from, 0}, {to, 0}};
+}
+
 }  // namespace
 
 Problems checkMates(const Net& net, const Pose& folded, double caliper) {
@@ -129,14 +148,16 @@ Problems checkMates(const Net& net, const Pose& folded, double caliper) {
   for (const Mate& mate : net.mates) {
     if (!known(mate.panel) || !known(mate.onto)) continue;  // findProblems names these
     const Transform seen = folded[mate.onto].inverse().after(folded[mate.panel]);
-    Landed landed{net.panels[mate.panel], net.panels[mate.onto], mate, {}, caliper};
-    for (const Point& corner : landed.flap.outline) landed.corners.push_back(seen.apply(corner));
+    const Panel& flap = net.panels[mate.panel];
+    const Polygon& part = mate.patch.empty() ? flap.outline : mate.patch;
+    Landed landed{flap, net.panels[mate.onto], mate, part, {}, caliper};
+    for (const Point& corner : part) landed.corners.push_back(seen.apply(corner));
     if (landed.corners.empty()) continue;
     checkPlane(landed, problems);
     checkInside(landed, problems);
-    if (const Crease* crease = net.creaseOf(mate.panel)) {
-      const Point3 a = seen.apply(Point{0, 0});
-      const Point3 b = seen.apply(Point{length(crease->onParent), 0});
+    if (const std::optional<Segment> own = ownCrease(net, mate)) {
+      const Point3 a = seen.apply(own->a);
+      const Point3 b = seen.apply(own->b);
       checkCrease(landed, {{a.x, a.y}, {b.x, b.y}}, problems);
     }
   }

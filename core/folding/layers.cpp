@@ -9,7 +9,8 @@ namespace {
 struct Contact {
   int panel;
   int onto;
-  double side;  // +1 on the target's inside, -1 on its outside
+  double side;          // +1 on the target's inside, -1 on its outside
+  const Polygon* part;  // of the panel that meets the target
 };
 
 std::vector<Contact> contacts(const Net& net, const Pose& pose) {
@@ -17,7 +18,8 @@ std::vector<Contact> contacts(const Net& net, const Pose& pose) {
   const int count = static_cast<int>(std::min(net.panels.size(), pose.size()));
   for (const Mate& mate : net.mates)
     if (mate.panel >= 0 && mate.onto >= 0 && mate.panel < count && mate.onto < count)
-      found.push_back({mate.panel, mate.onto, mate.face == Face::Inside ? 1.0 : -1.0});
+      found.push_back({mate.panel, mate.onto, mate.face == Face::Inside ? 1.0 : -1.0,
+                       mate.patch.empty() ? &net.panels[mate.panel].outline : &mate.patch});
   for (const Crease& crease : net.creases) {
     if (dot(pose[crease.parent].normal(), pose[crease.child].normal()) > -1 + 1e-9) continue;
     const auto stated = [&](const Contact& c) {
@@ -25,7 +27,8 @@ std::vector<Contact> contacts(const Net& net, const Pose& pose) {
              (c.panel == crease.parent && c.onto == crease.child);
     };
     if (std::none_of(found.begin(), found.end(), stated))
-      found.push_back({crease.child, crease.parent, crease.angle.degrees() > 0 ? 1.0 : -1.0});
+      found.push_back({crease.child, crease.parent, crease.angle.degrees() > 0 ? 1.0 : -1.0,
+                       &net.panels[crease.child].outline});
   }
   return found;
 }
@@ -60,7 +63,7 @@ std::vector<Point3> layerOffsets(const Net& net, const Pose& pose, double calipe
     double lowest = 0;
     bool home = true;
     bool first = true;
-    for (const Point& corner : net.panels[contact.panel].outline) {
+    for (const Point& corner : *contact.part) {
       const double height = dot(normal, pose[contact.panel].apply(corner) - origin);
       home = home && std::abs(height) <= tolerance;
       lowest = first ? height : std::min(lowest, height);

@@ -149,11 +149,11 @@ TEST(Cavity, RandomCardIsNeverInTheBoxAndStopsEverySide) {
     const CavityBox box = cavityBox(net, folded, cavity, caliper);
     if (box.high == box.low) continue;
     ++grown;
-    const double reach = caliper / 2;
-    const double slack = 1e-5;
-    const Point3 low = box.low - Point3{reach, reach, reach} + Point3{slack, slack, slack};
-    const Point3 high = box.high + Point3{reach, reach, reach} - Point3{slack, slack, slack};
-    EXPECT_FALSE(meetsAny(triangles, low, high)) << "round " << round;
+    const Point3 reach = Point3{1, 1, 1} * (caliper / 2);
+    const Point3 slack = Point3{1, 1, 1} * 1e-5;
+    const Point3 low = box.low - reach;
+    const Point3 high = box.high + reach;
+    EXPECT_FALSE(meetsAny(triangles, low + slack, high - slack)) << "round " << round;
     const double push = 1e-3;
     for (const int side : {0, 1, 2, 3, 4, 5}) {
       const Point3 axis{side % 3 == 0 ? 1.0 : 0.0, side % 3 == 1 ? 1.0 : 0.0,

@@ -110,10 +110,10 @@ TEST(Closure, TaperedTrayWallsMeet) {
   const Net net = testing::taperedTray(100, 60, 80);
   const Pose folded = pose(net, 1);
   const Polygon& wall = net.panels[1].outline;
-  EXPECT_LT(distance(folded[1].apply(wall[2]), folded[2].apply(wall[3])), 1e-6);
+  EXPECT_LT(distance(folded[1].apply(wall[2]), folded[4].apply(wall[3])), 1e-6);
   EXPECT_NEAR(folded[1].apply(wall[2]).z, 80, 1e-6);
   const double seam =
-      std::acos(dot(folded[1].normal(), folded[2].normal())) * 180 / std::numbers::pi;
+      std::acos(dot(folded[1].normal(), folded[4].normal())) * 180 / std::numbers::pi;
   EXPECT_NEAR(seam, 86.6277, 1e-4);
 }
 

@@ -32,9 +32,10 @@ TEST(FoldCheck, SoundTrayAndTubeHaveNoProblems) {
   EXPECT_TRUE(checkMates(tube, pose(tube, 1), kCaliper).empty());
 }
 
-TEST(FoldCheck, FlatTrayDoesNotHold) {
+TEST(FoldCheck, UnfoldedTrayDoesNotHold) {
   const Net net = testing::tabbedTray(60, 40, 20, 12);
-  EXPECT_TRUE(has(checkMates(net, pose(net, 0), kCaliper), ProblemCode::MateOffPlane));
+  EXPECT_TRUE(has(checkMates(net, pose(net, 0), kCaliper), ProblemCode::MateOutsideTarget));
+  EXPECT_TRUE(has(checkMates(net, pose(net, 0.5), kCaliper), ProblemCode::MateOffPlane));
 }
 
 TEST(FoldCheck, LayerOfCardIsAllowedOnTheStatedFaceOnly) {
@@ -80,8 +81,8 @@ TEST(FoldCheck, CreaseInsideIsFineWhenTheMateSaysSo) {
 TEST(FoldCheck, TuckedFlapMayBridgeANotch) {
   Net net = testing::tabbedTray(60, 40, 20, 12);
   // A notch of 4 x 4 mm in the rim of the right wall, where the tab lies.
-  net.panels[*net.find("right")].outline = {{0, 0},  {40, 0}, {40, 20}, {8, 20},
-                                            {8, 16}, {4, 16}, {4, 20},  {0, 20}};
+  net.panels[*net.find("right")].outline = {{0, 0},   {40, 0},  {40, 20}, {36, 20},
+                                            {36, 16}, {32, 16}, {32, 20}, {0, 20}};
   EXPECT_TRUE(has(checkMates(net, pose(net, 1), kCaliper), ProblemCode::MateOutsideTarget));
   for (Mate& mate : net.mates) mate.method = Method::Tuck;
   EXPECT_TRUE(checkMates(net, pose(net, 1), kCaliper).empty());

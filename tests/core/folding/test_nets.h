@@ -37,11 +37,12 @@ inline NetBuilder plainTray(double length, double width, double height) {
   return builder;
 }
 
-/// The same with two tabs on the front wall, glued to the inside of the side walls.
+/// The same with two tabs on the front wall, glued to the inside of the side walls. A wall is seen
+/// from inside the tray, so the front wall's own left edge meets the right wall.
 inline Net tabbedTray(double length, double width, double height, double tab) {
   NetBuilder builder = plainTray(length, width, height);
-  builder.hinge({"front", "right"}, "tab-right", trapezoid(height, tab, 2, 2), {90, 1});
-  builder.hinge({"front", "left"}, "tab-left", trapezoid(height, tab, 2, 2), {90, 1});
+  builder.hinge({"front", "left"}, "tab-right", trapezoid(height, tab, 2, 2), {90, 1});
+  builder.hinge({"front", "right"}, "tab-left", trapezoid(height, tab, 2, 2), {90, 1});
   builder.mate("tab-right", "right", Face::Inside, Method::Glue, true);
   builder.mate("tab-left", "left", Face::Inside, Method::Glue, true);
   return builder.take();
