@@ -1,0 +1,148 @@
+#include <algorithm>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "core/folding/test_nets.h"
+#include "folding/cavity.h"
+#include "folding/fold_check.h"
+#include "net/flat_net.h"
+#include "styles/registry.h"
+
+// Laws that hold for every style there is, at its standard measures.
+
+namespace creasewright {
+namespace {
+
+const Making kMaking{Length::mm(0.3), ToolGrid::sixteenthInch()};
+
+struct NamedNet {
+  std::string name;
+  Piece piece;
+};
+
+std::vector<NamedNet> allNets() {
+  std::vector<NamedNet> nets;
+  for (const Style& style : styles())
+    for (Piece& piece : style.build(standardParameters(style), kMaking))
+      nets.push_back({std::string(style.id) + '/' + piece.name, std::move(piece)});
+  return nets;
+}
+
+TEST(StyleLaws, ThereAreStyles) { EXPECT_GE(allNets().size(), 3u); }
+
+TEST(StyleLaws, MatesHoldWhenFolded) {
+  for (const auto& [name, piece] : allNets()) {
+    EXPECT_FALSE(piece.net.mates.empty()) << name;
+    for (const Problem& problem : checkMates(piece.net, pose(piece.net, 1), kMaking.caliper.mm()))
+      ADD_FAILURE() << name << ": code " << static_cast<int>(problem.code) << " at "
+                    << problem.where << " onto " << std::get<std::string>(problem.values[0]);
+  }
+}
+
+TEST(StyleLaws, CavityIsOpenWhereTheStyleSaysSo) {
+  for (const auto& [name, piece] : allNets()) {
+    if (!piece.cavity) continue;
+    const CavitySize size =
+        measureCavity(piece.net, pose(piece.net, 1), *piece.cavity, kMaking.caliper.mm());
+    EXPECT_GT(size.length * size.width * size.height, 1000) << name;
+  }
+}
+
+/// Panels keep their edges and every crease stays one line for both of its panels.
+TEST(StyleLaws, FoldingIsRigid) {
+  auto generator = testing::seededGenerator();
+  for (const auto& [name, piece] : allNets()) {
+    for (int round = 0; round < 20; ++round) {
+      const Pose placed = pose(piece.net, testing::randomIn(generator, 0, 1));
+      for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+        const Polygon& outline = piece.net.panels[i].outline;
+        for (std::size_t k = 0; k < outline.size(); ++k) {
+          const Point a = outline[k];
+          const Point b = outline[(k + 1) % outline.size()];
+          EXPECT_NEAR(distance(placed[i].apply(a), placed[i].apply(b)), distance(a, b), 1e-9)
+              << name;
+        }
+      }
+      for (const Crease& crease : piece.net.creases) {
+        const Point end{length(crease.onParent), 0};
+        const Transform& parent = placed[crease.parent];
+        const Transform& child = placed[crease.child];
+        EXPECT_LT(distance(parent.apply(crease.onParent.b), child.apply(Point{0, 0})), 1e-9);
+        EXPECT_LT(distance(parent.apply(crease.onParent.a), child.apply(end)), 1e-9) << name;
+      }
+    }
+  }
+}
+
+TEST(StyleLaws, AngleZeroIsTheFlatNet) {
+  for (const auto& [name, piece] : allNets()) {
+    const Pose placed = pose(piece.net, 0);
+    const FlatNet flat = flatten(piece.net);
+    const Point origin = flat.place(0, {0, 0});
+    for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+      for (const Point& corner : piece.net.panels[i].outline) {
+        const Point3 p = placed[i].apply(corner);
+        const Point drawn = flat.place(static_cast<int>(i), corner) - origin;
+        EXPECT_NEAR(p.z, 0, 1e-9) << name;
+        EXPECT_LT(distance(drawn, {p.x, p.y}), 1e-9) << name;
+      }
+    }
+  }
+}
+
+TEST(StyleLaws, NegatedAnglesGiveTheMirrorImage) {
+  auto generator = testing::seededGenerator();
+  for (const auto& [name, piece] : allNets()) {
+    for (int round = 0; round < 20; ++round) {
+      std::vector<Angle> angles = foldAngles(piece.net, testing::randomIn(generator, 0, 1));
+      const Pose placed = pose(piece.net, angles);
+      for (Angle& angle : angles) angle = -angle;
+      const Pose mirrored = pose(piece.net, angles);
+      for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+        for (const Point& corner : piece.net.panels[i].outline) {
+          const Point3 p = placed[i].apply(corner);
+          EXPECT_LT(distance(mirrored[i].apply(corner), Point3{p.x, p.y, -p.z}), 1e-9) << name;
+        }
+      }
+    }
+  }
+}
+
+/// Creases whose angle decides where some flap lies on its target: those on the way through the
+/// tree from one to the other.
+std::set<std::size_t> creasesThatMatter(const Net& net) {
+  const auto wayToRoot = [&net](int panel) {
+    std::set<std::size_t> way;
+    for (const Crease* crease = net.creaseOf(panel); crease != nullptr;
+         crease = net.creaseOf(crease->parent))
+      way.insert(static_cast<std::size_t>(crease - net.creases.data()));
+    return way;
+  };
+  std::set<std::size_t> found;
+  for (const Mate& mate : net.mates) {
+    const std::set<std::size_t> one = wayToRoot(mate.panel);
+    const std::set<std::size_t> other = wayToRoot(mate.onto);
+    std::ranges::set_symmetric_difference(one, other, std::inserter(found, found.end()));
+  }
+  return found;
+}
+
+TEST(StyleLaws, OneDegreeOffIsAlwaysSeen) {
+  for (const auto& [name, piece] : allNets()) {
+    const std::set<std::size_t> creases = creasesThatMatter(piece.net);
+    EXPECT_FALSE(creases.empty()) << name;
+    for (const std::size_t index : creases) {
+      for (const double change : {-1.0, 1.0}) {
+        Net net = piece.net;
+        Crease& crease = net.creases[index];
+        crease.angle = Angle::degrees(crease.angle.degrees() + change);
+        EXPECT_FALSE(checkMates(net, pose(net, 1), kMaking.caliper.mm()).empty())
+            << name << ' ' << net.panels[crease.child].id << ' ' << change;
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
