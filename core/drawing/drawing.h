@@ -1,5 +1,6 @@
 #pragma once
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -15,8 +16,8 @@ enum class Role {
   Mountain,     ///< dash-dot
   Perforation,  ///< dotted
   CutMark,      ///< scored or pencilled only to guide a cut: thin dotted
-  Glue,         ///< hatched area
-  Waste,        ///< hatched area
+  Glue,         ///< hatch lines and border of an area for adhesive
+  Waste,        ///< hatch lines of an area cut away
   Dimension,
   Legend,     ///< texts, legend, check bars
   Positions,  ///< alignment marks, page frame
@@ -34,11 +35,14 @@ struct Label {
   static Label plain(std::string text) { return {{}, {}, std::move(text)}; }
 };
 
+/// Words a label in the reader's language (UTF-8). Core carries codes; the app gives the words.
+using Wording = std::function<std::string(const Label&)>;
+
 struct PathItem {
   Role role = Role::Cut;
   std::vector<Polygon> rings;  ///< closed: areas with holes (even-odd); open: one polyline each
   bool closed = false;
-  bool filled = false;  ///< Face, Sheet, Glue, Waste; others are stroked
+  bool filled = false;  ///< Face and Sheet; the others are stroked (hatching comes as lines)
   double light = 1;     ///< Face: 0..1
   bool inside = false;  ///< Face: the inner face of the card
 };

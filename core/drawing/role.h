@@ -1,0 +1,39 @@
+#pragma once
+
+#include <cstdint>
+#include <span>
+#include <string_view>
+
+#include "drawing/drawing.h"
+
+namespace creasewright {
+
+/// An sRGB colour for white paper.
+struct Colour {
+  std::uint8_t red = 0;
+  std::uint8_t green = 0;
+  std::uint8_t blue = 0;
+  constexpr bool operator==(const Colour&) const = default;
+};
+
+/// How a role looks on paper, and what it is called in files. The names are ISO 19593-1 processing
+/// steps; roles outside that list have plain names of our own.
+struct RoleStyle {
+  std::string_view id;             ///< `Cutting`, `Creasing`: group and layer name, unique
+  std::string_view group;          ///< `Structural`, `Dimensions`, `Legend`, `Positions`, or empty
+  double width = 0.18;             ///< line width in mm (ISO 128 series, wide to narrow 2:1)
+  std::span<const double> dashes;  ///< mm on, off, on, off …; empty = continuous
+  Colour colour;
+  int cadColour = 7;        ///< AutoCAD colour index for DXF
+  std::string_view legend;  ///< code of its line in the legend, or empty
+};
+
+const RoleStyle& roleStyle(Role role);
+
+/// Every role in the order in which layers are painted, lowest first.
+std::span<const Role> paintOrder();
+
+/// Fill of a lit face of the folded card: `light` from 0 to 1; the inside a little darker.
+Colour faceColour(double light, bool inside);
+
+}  // namespace creasewright

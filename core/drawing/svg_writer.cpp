@@ -1,0 +1,144 @@
+#include "drawing/svg_writer.h"
+
+#include <algorithm>
+#include <array>
+#include <string_view>
+
+#include "drawing/number_text.h"
+#include "drawing/role.h"
+
+namespace creasewright {
+namespace {
+
+std::string escaped(std::string_view text) {
+  std::string out;
+  for (const char c : text) {
+    switch (c) {
+      case '&':
+        out += "&amp;";
+        break;
+      case '<':
+        out += "&lt;";
+        break;
+      case '>':
+        out += "&gt;";
+        break;
+      case '"':
+        out += "&quot;";
+        break;
+      default:
+        // XML 1.0 knows no control characters but tab, line feed and carriage return.
+        if (static_cast<unsigned char>(c) >= 0x20) {
+          out += c;
+        } else {
+          out += ' ';
+        }
+    }
+  }
+  return out;
+}
+
+std::string hexColour(Colour colour) {
+  constexpr std::string_view kDigits = "0123456789ABCDEF";
+  std::string text = "#";
+  for (const int channel : {colour.red, colour.green, colour.blue}) {
+    text += kDigits[static_cast<std::size_t>(channel / 16)];
+    text += kDigits[static_cast<std::size_t>(channel % 16)];
+  }
+  return text;
+}
+
+/// Writes in SVG's frame: y runs down from the top of the drawing.
+class SvgText {
+ public:
+  SvgText(const Drawing& drawing, const Wording& wording) : drawing_(drawing), wording_(wording) {}
+
+  std::string write(const std::string& title) {
+    out_ =
+        "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
+        "version=\"1.1\" width=\"" +
+        numberText(drawing_.width) + "mm\" height=\"" + numberText(drawing_.height) +
+        "mm\" viewBox=\"0 0 " + numberText(drawing_.width) + ' ' + numberText(drawing_.height) +
+        "\">\n<title>" + escaped(title) + "</title>\n";
+    for (const Role role : paintOrder()) group(role);
+    out_ += "</svg>\n";
+    return std::move(out_);
+  }
+
+ private:
+  void group(Role role) {
+    const auto ofRole = [role](const auto& item) { return item.role == role; };
+    if (std::none_of(drawing_.paths.begin(), drawing_.paths.end(), ofRole) &&
+        std::none_of(drawing_.texts.begin(), drawing_.texts.end(), ofRole)) {
+      return;
+    }
+    const RoleStyle& style = roleStyle(role);
+    out_ += "<g id=\"" + std::string(style.id) + "\" data-step=\"" + std::string(style.id) +
+            "\" fill=\"none\" stroke=\"" + hexColour(style.colour) + "\" stroke-width=\"" +
+            numberText(style.width) + "\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\"";
+    if (!style.dashes.empty()) {
+      out_ += " stroke-dasharray=\"";
+      for (const double dash : style.dashes) out_ += numberText(dash) + ' ';
+      out_.back() = '"';
+    }
+    out_ += ">\n";
+    for (const PathItem& item : drawing_.paths) {
+      if (item.role == role) path(item);
+    }
+    for (const TextItem& item : drawing_.texts) {
+      if (item.role == role) text(item);
+    }
+    out_ += "</g>\n";
+  }
+
+  void path(const PathItem& item) {
+    if (item.rings.empty()) return;
+    out_ += "<path d=\"";
+    for (const Polygon& ring : item.rings) {
+      char command = 'M';
+      for (const Point p : ring) {
+        out_ += command + numberText(p.x) + ' ' + numberText(drawing_.height - p.y);
+        command = 'L';
+      }
+      if (item.closed) out_ += 'Z';
+    }
+    out_ += '"';
+    if (item.filled) {
+      const Colour fill = item.role == Role::Face ? faceColour(item.light, item.inside)
+                                                  : roleStyle(item.role).colour;
+      const std::string colour = hexColour(fill);
+      out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
+      // Neighbouring facets share an edge: a stroke of the same colour closes the seam between
+      // them.
+      out_ += item.role == Role::Face ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
+                                      : std::string(" stroke=\"none\"");
+    }
+    out_ += "/>\n";
+  }
+
+  void text(const TextItem& item) {
+    constexpr std::array<std::string_view, 3> kAnchors{"start", "middle", "end"};
+    const std::string x = numberText(item.at.x);
+    const std::string y = numberText(drawing_.height - item.at.y);
+    out_ += "<text x=\"" + x + "\" y=\"" + y + "\" font-family=\"sans-serif\" font-size=\"" +
+            numberText(item.height) + "\" text-anchor=\"" +
+            std::string(kAnchors[static_cast<std::size_t>(item.anchor)]) + "\" fill=\"" +
+            hexColour(roleStyle(item.role).colour) + "\" stroke=\"none\"";
+    if (item.turnDegrees != 0) {
+      out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";
+    }
+    out_ += '>' + escaped(wording_(item.label)) + "</text>\n";
+  }
+
+  const Drawing& drawing_;
+  const Wording& wording_;
+  std::string out_;
+};
+
+}  // namespace
+
+std::string writeSvg(const Drawing& drawing, const std::string& title, const Wording& wording) {
+  return SvgText(drawing, wording).write(title);
+}
+
+}  // namespace creasewright
