@@ -1,0 +1,137 @@
+#include "bridge/label_text.h"
+
+#include <QCoreApplication>
+#include <QLocale>
+#include <QStringList>
+#include <algorithm>
+#include <map>
+#include <string_view>
+
+#include "bridge/text.h"
+
+namespace creasewright {
+
+namespace {
+
+/// Source text of each code; %1, %2 … stand for the label's values in order, %L for the lengths
+/// from the first one on as a list.
+const char* sourceText(std::string_view code) {
+  static const std::map<std::string_view, const char*> texts{
+      {"length", QT_TRANSLATE_NOOP("labels", "%1")},
+      {"page-of", QT_TRANSLATE_NOOP("labels", "page %1 of %2")},
+      {"tile", QT_TRANSLATE_NOOP("labels", "tile %1")},
+      {"blank-size", QT_TRANSLATE_NOOP("labels", "blank %1 × %2")},
+      {"drawn-face", QT_TRANSLATE_NOOP("labels", "The printed face becomes the inside.")},
+      {"check-bar-hint",
+       QT_TRANSLATE_NOOP("labels", "Measure the bars before you cut: 100 mm and 4 in, both ways.")},
+      {"joins", QT_TRANSLATE_NOOP("labels", "joins %1")},
+      {"trim", QT_TRANSLATE_NOOP(
+                   "labels", "Cut along the thin frame and butt the tiles; the circles close.")},
+      {"legend-heading", QT_TRANSLATE_NOOP("labels", "Lines")},
+      {"legend-cut", QT_TRANSLATE_NOOP("labels", "cut")},
+      {"legend-valley", QT_TRANSLATE_NOOP("labels", "score, fold towards you")},
+      {"legend-mountain", QT_TRANSLATE_NOOP("labels", "score, fold away from you")},
+      {"legend-perforation", QT_TRANSLATE_NOOP("labels", "perforate")},
+      {"legend-cut-mark", QT_TRANSLATE_NOOP("labels", "mark only, guides a cut")},
+      {"legend-glue", QT_TRANSLATE_NOOP("labels", "glue here")},
+      {"legend-waste", QT_TRANSLATE_NOOP("labels", "cut away")},
+      {"score-heading", QT_TRANSLATE_NOOP("labels", "Score settings")},
+      {"score-all-sides", QT_TRANSLATE_NOOP("labels", "All four sides:")},
+      {"score-short-sides", QT_TRANSLATE_NOOP("labels", "Both short sides:")},
+      {"score-long-sides", QT_TRANSLATE_NOOP("labels", "Both long sides:")},
+      {"score-upright-sides", QT_TRANSLATE_NOOP("labels", "Left and right side:")},
+      {"score-level-sides", QT_TRANSLATE_NOOP("labels", "Bottom and top side:")},
+      {"score-left", QT_TRANSLATE_NOOP("labels", "Left side:")},
+      {"score-right", QT_TRANSLATE_NOOP("labels", "Right side:")},
+      {"score-bottom", QT_TRANSLATE_NOOP("labels", "Bottom side:")},
+      {"score-top", QT_TRANSLATE_NOOP("labels", "Top side:")},
+      {"score-full", QT_TRANSLATE_NOOP("labels", "Score all the way across at %L.")},
+      {"mark-full",
+       QT_TRANSLATE_NOOP("labels", "Mark all the way across at %L, only to guide a cut.")},
+      {"score-short-line",
+       QT_TRANSLATE_NOOP("labels",
+                         "Score at %L from the %1 corner, from the edge down to line %2.")},
+      {"mark-short-line",
+       QT_TRANSLATE_NOOP(
+           "labels",
+           "Mark at %L from the %1 corner, from the edge down to line %2, only to guide a cut.")},
+      {"score-short-depth",
+       QT_TRANSLATE_NOOP("labels", "Score at %L from the %1 corner, down to a depth of %2.")},
+      {"mark-short-depth",
+       QT_TRANSLATE_NOOP(
+           "labels", "Mark at %L from the %1 corner, down to a depth of %2, only to guide a cut.")},
+      {"score-free",
+       QT_TRANSLATE_NOOP("labels",
+                         "Score from (%1, %2) to (%3, %4), counted from the lower left corner.")},
+      {"score-empty", QT_TRANSLATE_NOOP("labels", "This piece needs no score.")},
+      {"corner-left", QT_TRANSLATE_NOOP("labels", "left")},
+      {"corner-right", QT_TRANSLATE_NOOP("labels", "right")},
+      {"corner-bottom", QT_TRANSLATE_NOOP("labels", "bottom")},
+      {"corner-top", QT_TRANSLATE_NOOP("labels", "top")},
+      {"measures-heading", QT_TRANSLATE_NOOP("labels", "Measures")},
+      {"parameter", QT_TRANSLATE_NOOP("labels", "%1: %2")},
+  };
+  const auto found = texts.find(code);
+  return found == texts.end() ? nullptr : found->second;
+}
+
+QString valueText(const ProblemValue& value, Unit unit) {
+  struct Text {
+    Unit unit;
+    QString operator()(Length length) const { return lengthText(length, unit); }
+    QString operator()(Angle angle) const {
+      return QLocale().toString(angle.degrees(), 'g', 6) + QChar(0x00B0);
+    }
+    QString operator()(std::int64_t number) const { return QString::number(number); }
+    QString operator()(double number) const { return QLocale().toString(number, 'g', 6); }
+    QString operator()(const std::string& words) const {
+      const char* source = sourceText(words);
+      return source == nullptr ? text(words) : QCoreApplication::translate("labels", source);
+    }
+  };
+  return std::visit(Text{unit}, value);
+}
+
+}  // namespace
+
+QString labelText(const Label& label, Unit unit) {
+  if (label.code.empty()) {
+    return text(label.literal);
+  }
+  const char* source = sourceText(label.code);
+  if (source == nullptr) {
+    return text(label.code);
+  }
+  const QString pattern = QCoreApplication::translate("labels", source);
+  qsizetype places = 0;  // values with a place of their own; the rest is the list %L
+  for (qsizetype i = 0; i + 1 < pattern.size(); ++i) {
+    if (pattern[i] == u'%' && pattern[i + 1].isDigit()) {
+      places = std::max<qsizetype>(places, pattern[i + 1].digitValue());
+    }
+  }
+  QStringList values;
+  for (const ProblemValue& value : label.values) {
+    values.append(valueText(value, unit));
+  }
+  // One pass, so that a value with a percent sign in it is left alone.
+  QString out;
+  for (qsizetype i = 0; i < pattern.size(); ++i) {
+    const QChar next = pattern[i] == u'%' && i + 1 < pattern.size() ? pattern[i + 1] : QChar();
+    if (next == u'L') {
+      out += values.mid(places).join(QStringLiteral(", "));
+      ++i;
+    } else if (next.isDigit() && next.digitValue() >= 1 && next.digitValue() <= values.size()) {
+      out += values[next.digitValue() - 1];
+      ++i;
+    } else {
+      out += pattern[i];
+    }
+  }
+  return out;
+}
+
+Wording wordingIn(Unit unit) {
+  return [unit](const Label& label) { return labelText(label, unit).toStdString(); };
+}
+
+}  // namespace creasewright

@@ -1,0 +1,130 @@
+#include "bridge/paint_drawing.h"
+
+#include <QFontMetricsF>
+#include <QPainterPath>
+#include <algorithm>
+
+#include "bridge/text.h"
+
+namespace creasewright {
+
+namespace {
+
+/// Glyphs are laid out at this size and scaled, so that a font's rounding to pixels does not show.
+constexpr int kFontPixels = 64;
+
+QPointF toPoint(Point p) { return {p.x, p.y}; }
+
+QPainterPath outline(const PathItem& item) {
+  QPainterPath path;
+  path.setFillRule(Qt::OddEvenFill);
+  for (const Polygon& ring : item.rings) {
+    if (ring.size() < 2) {
+      continue;
+    }
+    path.moveTo(toPoint(ring.front()));
+    for (auto p = ring.begin() + 1; p != ring.end(); ++p) {
+      path.lineTo(toPoint(*p));
+    }
+    if (item.closed) {
+      path.closeSubpath();
+    }
+  }
+  return path;
+}
+
+/// A pen at least `least` mm wide; the dashes keep their length.
+QPen widened(QPen pen, double least) {
+  if (pen.widthF() >= least) {
+    return pen;
+  }
+  QList<qreal> dashes = pen.dashPattern();
+  for (qreal& dash : dashes) {
+    dash *= pen.widthF() / least;
+  }
+  const bool dashed = pen.style() == Qt::CustomDashLine;
+  pen.setWidthF(least);
+  if (dashed) {
+    pen.setDashPattern(dashes);
+  }
+  return pen;
+}
+
+void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
+  if (!item.filled) {
+    painter.strokePath(outline(item), widened(rolePen(item.role), thinnest));
+    return;
+  }
+  const QColor fill = item.role == Role::Face ? toColor(faceColour(item.light, item.inside))
+                                              : toColor(roleStyle(item.role).colour);
+  const QPainterPath path = outline(item);
+  painter.fillPath(path, fill);
+  if (item.role == Role::Face) {
+    // Neighbouring facets share an edge: a hair of the same colour closes the seam between them.
+    painter.strokePath(path, QPen(fill, std::max(0.1, thinnest / 2)));
+  }
+}
+
+void paintText(QPainter& painter, const TextItem& item, const Wording& wording) {
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPixelSize(kFontPixels);
+  font.setHintingPreference(QFont::PreferNoHinting);
+  const QString words = text(wording(item.label));
+  const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
+  const double shift = item.anchor == Anchor::Left     ? 0
+                       : item.anchor == Anchor::Centre ? -width / 2
+                                                       : -width;
+  painter.save();
+  painter.translate(toPoint(item.at));
+  painter.rotate(item.turnDegrees);
+  const double size = item.height / kFontPixels;
+  painter.scale(size, -size);
+  painter.setFont(font);
+  painter.setPen(toColor(roleStyle(item.role).colour));
+  painter.drawText(QPointF(shift, 0), words);
+  painter.restore();
+}
+
+}  // namespace
+
+QPen rolePen(Role role) {
+  const RoleStyle& style = roleStyle(role);
+  QPen pen(toColor(style.colour), style.width);
+  pen.setCapStyle(Qt::FlatCap);
+  pen.setJoinStyle(Qt::MiterJoin);
+  if (!style.dashes.empty()) {
+    QList<qreal> dashes;  // QPen counts dashes in pen widths
+    for (const double dash : style.dashes) {
+      dashes.append(dash / style.width);
+    }
+    pen.setDashPattern(dashes);
+  }
+  return pen;
+}
+
+void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& wording,
+                  const PaintOptions& options) {
+  painter.save();
+  painter.translate(options.topLeft);
+  painter.scale(options.scale, -options.scale);
+  painter.translate(0, -drawing.height);
+  const double thinnest = options.thinnest / options.scale;
+  for (const Role role : paintOrder()) {
+    if (options.hidden.contains(role)) {
+      continue;
+    }
+    for (const PathItem& item : drawing.paths) {
+      if (item.role == role) {
+        paintPath(painter, item, thinnest);
+      }
+    }
+    for (const TextItem& item : drawing.texts) {
+      if (item.role == role) {
+        paintText(painter, item, wording);
+      }
+    }
+  }
+  painter.restore();
+}
+
+}  // namespace creasewright
