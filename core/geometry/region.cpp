@@ -20,12 +20,22 @@ clip::Path toPath(const Polygon& polygon) {
   return path;
 }
 
+bool straightOn(const clip::IntPoint& a, const clip::IntPoint& b, const clip::IntPoint& c) {
+  // Coordinates stay below 2^31 nm (2 m), so products of differences fit long double exactly.
+  const auto wide = [](clip::cInt value) { return static_cast<long double>(value); };
+  return wide(b.X - a.X) * wide(c.Y - b.Y) == wide(b.Y - a.Y) * wide(c.X - b.X);
+}
+
+/// Drops the corners that a union leaves on straight edges.
 Polygon toPolygon(const clip::Path& path) {
   Polygon polygon;
-  polygon.reserve(path.size());
-  for (const auto& p : path)
+  const std::size_t n = path.size();
+  for (std::size_t i = 0; i < n; ++i) {
+    const auto& p = path[i];
+    if (straightOn(path[(i + n - 1) % n], p, path[(i + 1) % n])) continue;
     polygon.push_back(
         {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm});
+  }
   return polygon;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "net/partings.h"
+
 namespace creasewright {
 namespace {
 
@@ -71,6 +73,7 @@ FlatNet flatten(const Net& net) {
                             flat.place(crease.parent, crease.onParent.b)});
   for (const Slit& slit : net.slits)
     flat.slits.push_back(placed(flat.frames[static_cast<std::size_t>(slit.panel)], slit.line));
+  flat.partings = findPartings(flat.panels, flat.creases);
   flat.outline = outlineOf(flat);
   flat.waste = wasteOf(flat);
   return flat;
@@ -86,6 +89,7 @@ std::vector<Polyline> cutLines(const FlatNet& flat) {
     close(area.outer);
     for (const Polygon& hole : area.holes) close(hole);
   }
+  for (const Segment& parting : flat.partings) lines.push_back({parting.a, parting.b});
   lines.insert(lines.end(), flat.slits.begin(), flat.slits.end());
   return lines;
 }

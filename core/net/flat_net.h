@@ -17,9 +17,10 @@ struct FlatNet {
   std::vector<std::vector<Polygon>> openings;  ///< per panel, clockwise
   std::vector<Segment> creases;                ///< one per crease, p -> q
   std::vector<Polyline> slits;
-  Region outline;  ///< union of the panels, openings as holes
-  Region waste;    ///< blank minus outline (openings not counted)
-  Pose frames;     ///< panel frame -> blank, one per panel
+  std::vector<Segment> partings;  ///< cuts between panels that lie edge to edge
+  Region outline;                 ///< union of the panels, openings as holes
+  Region waste;                   ///< blank minus outline (openings not counted)
+  Pose frames;                    ///< panel frame -> blank, one per panel
 
   /// A point of `panel`'s own frame in blank coordinates.
   [[nodiscard]] Point place(int panel, Point p) const;
@@ -28,7 +29,7 @@ struct FlatNet {
 FlatNet flatten(const Net& net);
 
 /// Every cut as an open or closed polyline in blank coordinates: the outline's rings (closed: first
-/// point repeated), openings and slits.
+/// point repeated), openings, partings and slits.
 std::vector<Polyline> cutLines(const FlatNet& flat);
 
 }  // namespace creasewright

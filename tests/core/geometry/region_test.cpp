@@ -1,0 +1,65 @@
+#include "geometry/region.h"
+
+#include <gtest/gtest.h>
+
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+Polygon box(double x, double y, double w, double h) {
+  return {{x, y}, {x + w, y}, {x + w, y + h}, {x, y + h}};
+}
+
+bool inside(Point p, const Region& region) {
+  for (const Area& part : region) {
+    bool in = locate(p, part.outer) == Side::Inside;
+    for (const Polygon& hole : part.holes) in = in && locate(p, hole) == Side::Outside;
+    if (in) return true;
+  }
+  return false;
+}
+
+TEST(Region, UnionOfPanelsThatShareAnEdgeIsOneOutline) {
+  const Region both = unite({box(0, 0, 10, 5), box(10, 0, 5, 5)});
+  ASSERT_EQ(both.size(), 1U);
+  EXPECT_EQ(both[0].outer.size(), 4U);
+  EXPECT_NEAR(area(both), 75, 1e-9);
+}
+
+TEST(Region, SubtractingFromTheMiddleLeavesAHole) {
+  const Region ring = subtract(region(box(0, 0, 10, 10)), region(box(4, 4, 2, 2)));
+  ASSERT_EQ(ring.size(), 1U);
+  ASSERT_EQ(ring[0].holes.size(), 1U);
+  EXPECT_NEAR(area(ring), 96, 1e-9);
+}
+
+TEST(Region, OffsetKeepsMitredCorners) {
+  EXPECT_NEAR(area(offset(region(box(0, 0, 10, 6)), -1)), 8 * 4, 1e-6);
+  EXPECT_NEAR(area(offset(region(box(0, 0, 10, 6)), 1)), 12 * 8, 1e-6);
+  EXPECT_TRUE(offset(region(box(0, 0, 10, 2)), -1.01).empty());
+}
+
+/// Every operation against its definition, point by point.
+TEST(Region, OperationsAgreeWithPointMembership) {
+  testing::Random random(31);
+  for (int round = 0; round < 40; ++round) {
+    const auto some = [&random] {
+      return unite({box(random.between(0, 9), random.between(0, 9), random.between(1, 6), 4),
+                    box(random.between(0, 9), random.between(0, 9), 3, random.between(1, 6))});
+    };
+    const Region a = some();
+    const Region b = some();
+    const Region both = intersect(a, b);
+    const Region onlyA = subtract(a, b);
+    EXPECT_NEAR(area(both) + area(onlyA), area(a), 1e-6);
+    for (int i = 0; i < 100; ++i) {
+      const Point p{random.between(0, 15), random.between(0, 15)};
+      EXPECT_EQ(inside(p, both), inside(p, a) && inside(p, b));
+      EXPECT_EQ(inside(p, onlyA), inside(p, a) && !inside(p, b));
+    }
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
