@@ -1,0 +1,99 @@
+#include "document/build.h"
+
+#include <gtest/gtest.h>
+
+#include "styles/registry.h"
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+const ToolGrid kGrids[] = {ToolGrid::none(), ToolGrid::eighthInch(), ToolGrid::sixteenthInch(),
+                           ToolGrid::millimetre()};
+
+Design randomDesign(testing::Random& random, const Style& style) {
+  Design design;
+  design.styleId = style.id;
+  design.card = {"test", "test card", Length::mm(random.between(0.15, 0.6)), 0};
+  design.grid = kGrids[random.whole(0, 3)];
+  design.ease = static_cast<Ease>(random.whole(0, 2));
+  design.product = Product{ProductShape::Box, Length::mm(random.between(5, 250)),
+                           Length::mm(random.between(5, 200)), Length::mm(random.between(1, 200))};
+  design.parameters =
+      fit(style, *design.product, design.ease, {design.card.caliper, design.grid}).parameters;
+  return design;
+}
+
+std::string describe(const BuiltDesign& built) {
+  std::string text = productText(*built.design.product) + ", caliper " +
+                     std::to_string(built.design.card.caliper.mm()) + ":";
+  for (const Problem& p : built.problems)
+    text += " " + std::string(codeName(p.code)) + " at " + p.where;
+  return text;
+}
+
+/// A fitted design passes every check: sound net, mates in place, room for the product with ease.
+TEST(Build, EveryFittedDesignHoldsItsProduct) {
+  testing::Random random(51);
+  for (const Style& style : styles()) {
+    int built = 0;
+    for (int i = 0; i < 300; ++i) {
+      const Design design = randomDesign(random, style);
+      const Result<BuiltDesign> result = build(design);
+      ASSERT_TRUE(result.ok()) << style.id << ' ' << result.problem().where;
+      EXPECT_TRUE(result->problems.empty()) << style.id << ' ' << describe(*result);
+      ++built;
+    }
+    EXPECT_EQ(built, 300) << style.id;
+  }
+}
+
+TEST(Build, TooSmallABoxForItsProductIsSaid) {
+  testing::Random random(52);
+  for (const Style& style : styles()) {
+    Design design = randomDesign(random, style);
+    design.product->length += Length::mm(30);  // after fitting
+    const Result<BuiltDesign> result = build(design);
+    ASSERT_TRUE(result.ok()) << style.id;
+    ASSERT_FALSE(result->problems.empty()) << style.id;
+    EXPECT_EQ(result->problems[0].code, ProblemCode::CavityTooSmall);
+    EXPECT_EQ(result->problems[0].where, "length");
+  }
+}
+
+TEST(Build, SizesInInchesAndMillimetresGiveTheSameNet) {
+  for (const Style& style : styles()) {
+    Design inches;
+    inches.styleId = style.id;
+    inches.card = {"test", "test card", Length::mm(0.3), 0};
+    inches.parameters = standardParameters(style);
+    Design metric = inches;
+    metric.grid = ToolGrid::millimetre();
+    const auto a = build(inches);
+    const auto b = build(metric);
+    ASSERT_TRUE(a.ok() && b.ok());
+    for (std::size_t i = 0; i < a->pieces.size(); ++i)
+      EXPECT_EQ(a->pieces[i].flat.panels, b->pieces[i].flat.panels) << style.id;
+  }
+}
+
+TEST(Build, NeverFailsOtherThanByAProblem) {
+  testing::Random random(53);
+  for (const Style& style : styles()) {
+    int refused = 0;
+    for (int i = 0; i < 300; ++i) {
+      Design design = randomDesign(random, style);
+      for (const ParameterSpec& spec : style.parameters)
+        design.parameters.setCount(spec.key, random.whole(-2'000'000'000, 2'000'000'000));
+      const auto result = build(design);
+      if (result.ok()) continue;
+      ++refused;
+      EXPECT_FALSE(result.problem().where.empty());
+      EXPECT_FALSE(limitProblems(design).empty());
+    }
+    EXPECT_GT(refused, 200) << style.id;
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
