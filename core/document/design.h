@@ -17,7 +17,7 @@ struct Design {
   std::string styleId = "framed-tray";
   std::optional<Product> product;
   Parameters parameters;
-  Card card;
+  Card card = cards().front();
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
   std::string notes;

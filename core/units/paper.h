@@ -19,7 +19,7 @@ struct Paper {
 /// All sizes we know: ISO 216, ISO 217, ANSI/ASME Y14.1 and craft sheets.
 std::span<const Paper> papers();
 
-/// Error: PaperUnknown.
+/// By id, capitals or not. Error: PaperUnknown.
 Result<Paper> findPaper(std::string_view id);
 
 }  // namespace creasewright

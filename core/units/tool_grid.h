@@ -36,6 +36,7 @@ class ToolGrid {
 
 /// `1/8in`, `1/16in`, `1mm`, `none`.  Error: GridUnknown.
 Result<ToolGrid> parseToolGrid(std::string_view text);
+/// The text parseToolGrid reads back; empty for a step without a name.
 std::string_view toolGridText(ToolGrid grid);
 
 }  // namespace creasewright
