@@ -26,7 +26,7 @@ enum class ProblemCode {
   MateOffPlane,       // where = flap, target, distance
   MateOutsideTarget,  // where = flap, target, share outside in percent
   CreaseMissesRim,    // where = flap, target, distance
-  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need
+  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece
   // parameters
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key

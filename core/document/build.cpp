@@ -1,8 +1,10 @@
 #include "document/build.h"
 
+#include <array>
 #include <utility>
 
 #include "folding/fold_check.h"
+#include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/registry.h"
 
@@ -28,14 +30,47 @@ BuiltPiece buildPiece(Piece piece, const Making& making, Problems& problems) {
   return built;
 }
 
-void checkCavity(const CavitySize& have, const Room& room, Problems& problems) {
-  const auto check = [&problems](const char* axis, double size, Length need) {
-    if (size < need.mm() - kSlack)
-      problems.push_back({ProblemCode::CavityTooSmall, axis, {Length::mm(size), need}});
-  };
-  check("length", have.length, room.eased(Axis::Length));
-  check("width", have.width, room.eased(Axis::Width));
-  check("height", have.height, room.eased(Axis::Height));
+using Sizes = std::array<double, 3>;
+
+Sizes asArray(const CavitySize& size) { return {size.length, size.width, size.height}; }
+
+void checkCavity(const std::string& piece, const CavitySize& have, const Sizes& need,
+                 Problems& problems) {
+  constexpr std::array<std::string_view, 3> kAxes{"length", "width", "height"};
+  const Sizes sizes = asArray(have);
+  for (std::size_t i = 0; i < 3; ++i)
+    if (sizes.at(i) < need.at(i) - kSlack)
+      problems.push_back({ProblemCode::CavityTooSmall,
+                          std::string(kAxes.at(i)),
+                          {Length::mm(sizes.at(i)), Length::mm(need.at(i)), piece}});
+}
+
+/// The outside of the piece it goes over, with the promised ease; axes that do not count need none.
+Sizes needOver(const Over& over, const BuiltPiece& inner, double caliper) {
+  const Sizes outside =
+      asArray(measureOutside(inner.piece.net, inner.folded, *inner.piece.cavity, caliper));
+  Sizes need{};
+  for (std::size_t i = 0; i < 3; ++i)
+    if (over.axes.at(i)) need.at(i) = outside.at(i) + over.ease.at(i).mm();
+  return need;
+}
+
+void checkCavities(const BuiltDesign& built, double caliper, Problems& problems) {
+  for (const BuiltPiece& outer : built.pieces) {
+    if (!outer.piece.cavity) continue;
+    if (!outer.piece.over) {
+      if (!built.design.product) continue;
+      const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
+      const Sizes need{room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm(),
+                       room.eased(Axis::Height).mm()};
+      checkCavity(outer.piece.name, *outer.cavity, need, problems);
+      continue;
+    }
+    for (const BuiltPiece& inner : built.pieces)
+      if (inner.piece.name == outer.piece.over->piece && inner.piece.cavity)
+        checkCavity(outer.piece.name, *outer.cavity, needOver(*outer.piece.over, inner, caliper),
+                    problems);
+  }
 }
 
 }  // namespace
@@ -55,12 +90,8 @@ Result<BuiltDesign> build(const Design& design) {
   BuiltDesign built{design, *style, {}, {}, {}};
   for (Piece& piece : (*style)->build(design.parameters, making))
     built.pieces.push_back(buildPiece(std::move(piece), making, built.problems));
-  if (design.product) {
-    built.reasons = fit(**style, *design.product, design.ease, making).reasons;
-    const Room room = roomFor(*design.product, **style, design.ease);
-    for (const BuiltPiece& piece : built.pieces)
-      if (piece.cavity) checkCavity(*piece.cavity, room, built.problems);
-  }
+  if (design.product) built.reasons = fit(**style, *design.product, design.ease, making).reasons;
+  checkCavities(built, making.caliper.mm(), built.problems);
   return built;
 }
 

@@ -11,7 +11,8 @@ std::optional<int> Net::find(std::string_view id) const {
 }
 
 const Crease* Net::creaseOf(int panel) const {
-  const auto found = std::ranges::find(creases, panel, &Crease::child);
+  const auto found = std::ranges::find_if(
+      creases, [panel](const Crease& c) { return c.child == panel && !c.loop; });
   return found == creases.end() ? nullptr : &*found;
 }
 

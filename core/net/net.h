@@ -26,7 +26,7 @@ enum class Face { Inside, Outside };
 enum class CreaseKind {
   Score,       ///< a scored fold
   Perforated,  ///< a perforated fold
-  Flat         ///< the card runs on without a score; divides a panel so that a part can be named
+  Flat         ///< no score: the card runs on, or bends along a ruling; names a part of a panel
 };
 
 /// A part of the card between creases. The outline is in the panel's own frame: a child's frame has
@@ -40,9 +40,10 @@ struct Panel {
   bool shows = false;              ///< its outside face shows on the finished piece
 };
 
-/// The hinge between a parent panel and a child. Panels index into Net::panels; a tree crease comes
-/// with its child (parent < child). Positive angles turn the child towards the viewer of the drawn
-/// face: a valley fold.
+/// The hinge between two panels, which index into Net::panels. Tree creases place the child by the
+/// parent (parent < child). Loop creases join two panels that are both placed already, as in a
+/// gable top; there the angle only says how far the fold goes. Positive angles turn the child
+/// towards the viewer of the drawn face: a valley fold.
 struct Crease {
   int parent = 0;
   int child = 0;
@@ -50,6 +51,8 @@ struct Crease {
   Angle angle;       ///< final fold, deviation from flat
   int stage = 1;     ///< 1..Net::stageCount; creases of one stage move together
   CreaseKind kind = CreaseKind::Score;
+  bool loop = false;
+  bool driven = true;  ///< else its angle on the way follows from the loops that must stay closed
 };
 
 /// A flap, or a patch of a larger panel, that ends up against a target.
@@ -68,18 +71,27 @@ struct Slit {
   Polyline line;
 };
 
-/// A card piece as a tree of panels; panel 0 is the root and stays put while folding.
+/// A stage in which the card must bend, so that rigid panels cannot show it without passing through
+/// one another; `why` is a code: `tuck-slides-in`, `gusset`, `petals-overlap`.
+struct Bend {
+  int stage = 1;
+  std::string why;
+};
+
+/// A card piece as a tree of panels, with loops where one exists; panel 0 is the root and stays put
+/// while folding.
 struct Net {
   std::vector<Panel> panels;
   std::vector<Crease> creases;
   std::vector<Mate> mates;
   std::vector<Slit> slits;
+  std::vector<Bend> bends;
   std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
 
   [[nodiscard]] int stageCount() const { return static_cast<int>(stages.size()); }
   /// Index of the panel called `id`, or nothing.
   [[nodiscard]] std::optional<int> find(std::string_view id) const;
-  /// The crease whose child is `panel`, or nullptr for the root.
+  /// The tree crease whose child is `panel`, or nullptr for the root.
   [[nodiscard]] const Crease* creaseOf(int panel) const;
 };
 

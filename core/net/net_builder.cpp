@@ -37,17 +37,24 @@ NetBuilder& NetBuilder::root(std::string id, Shape shape) {
 }
 
 NetBuilder& NetBuilder::hinge(HingeAt at, std::string id, Shape shape, Fold fold) {
-  const Segment side = edge(at.panel, at.edge);
-  const Point along = unit(side.b - side.a);
-  const double rest = length(side) - at.start;
-  const Segment crease{side.a + along * at.start,
-                       side.a + along * (at.start + (at.length > 0 ? at.length : rest))};
+  const Segment crease = part(at);
   const int parent = index(at.panel);
   const int child = static_cast<int>(net_.panels.size());
   net_.panels.push_back(
       {std::move(id), std::move(shape.outline), std::move(shape.edges), std::move(shape.openings)});
-  net_.creases.push_back(
-      {parent, child, crease, Angle::degrees(fold.degrees), fold.stage, fold.kind});
+  net_.creases.push_back({parent, child, crease, Angle::degrees(fold.degrees), fold.stage,
+                          fold.kind, false, fold.driven});
+  return *this;
+}
+
+NetBuilder& NetBuilder::loop(HingeAt at, std::string_view other, Fold fold) {
+  net_.creases.push_back({index(at.panel), index(other), part(at), Angle::degrees(fold.degrees),
+                          fold.stage, fold.kind, true, false});
+  return *this;
+}
+
+NetBuilder& NetBuilder::bends(int stage, std::string why) {
+  net_.bends.push_back({stage, std::move(why)});
   return *this;
 }
 
@@ -66,6 +73,13 @@ NetBuilder& NetBuilder::showing(const std::vector<std::string_view>& ids) {
   for (const std::string_view id : ids)
     net_.panels[static_cast<std::size_t>(index(id))].shows = true;
   return *this;
+}
+
+Segment NetBuilder::part(const HingeAt& at) const {
+  const Segment side = edge(at.panel, at.edge);
+  const Point along = unit(side.b - side.a);
+  const double end = at.length > 0 ? at.start + at.length : length(side);
+  return {side.a + along * at.start, side.a + along * end};
 }
 
 double NetBuilder::edgeLength(std::string_view panel, std::string_view name) const {

@@ -37,6 +37,7 @@ struct Fold {
   double degrees = 0;
   int stage = 1;
   CreaseKind kind = CreaseKind::Score;
+  bool driven = true;  ///< false: on the way the angle follows from closed loops
 };
 
 /// Puts a net together panel by panel. Names that do not exist are programming errors (assert).
@@ -46,6 +47,11 @@ class NetBuilder {
 
   NetBuilder& root(std::string id, Shape shape);
   NetBuilder& hinge(HingeAt at, std::string id, Shape shape, Fold fold);
+  /// Joins two panels already there along an edge of `at.panel`; flat, the other panel lies beyond
+  /// it.
+  NetBuilder& loop(HingeAt at, std::string_view other, Fold fold);
+  /// Declares that the card bends during a stage.
+  NetBuilder& bends(int stage, std::string why);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,
                    bool rim, Polygon patch = {});
   NetBuilder& slit(std::string_view panel, Polyline line);
@@ -59,6 +65,7 @@ class NetBuilder {
  private:
   [[nodiscard]] int index(std::string_view id) const;
   [[nodiscard]] Segment edge(std::string_view panel, std::string_view name) const;
+  [[nodiscard]] Segment part(const HingeAt& at) const;
   Net net_;
 };
 

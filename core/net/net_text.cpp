@@ -107,14 +107,17 @@ class Reader {
   }
 
   bool readCrease(const std::vector<std::string>& w) {
-    if (w.size() != 8) return false;
+    const bool loop = w.size() == 9 && w[8] == "loop";
+    const bool follows = w.size() == 9 && w[8] == "follows";
+    if (w.size() != 8 && !loop && !follows) return false;
     const auto parent = net.find(w[1]);
     const auto child = net.find(w[2]);
     const auto line = readPoints({w[3], w[4]}, 0);
     const auto angle = toNumber(w[5]);
     const auto stage = toNumber(w[6]);
     const auto kind = indexIn(kKinds, w[7]);
-    if (!parent || !child || !line || !angle || !stage || !kind || *parent >= *child) return false;
+    if (!parent || !child || !line || !angle || !stage || !kind || (*parent >= *child && !loop))
+      return false;
     net.creases.push_back({*parent,
                            *child,
                            {(*line)[0], (*line)[1]},
@@ -164,7 +167,10 @@ std::string toText(const Net& net) {
     text += "crease " + name(c.parent) + " " + name(c.child) +
             points({c.onParent.a, c.onParent.b}) + " " + number(c.angle.degrees()) + " " +
             std::to_string(c.stage) + " " +
-            std::string(kKinds.at(static_cast<std::size_t>(c.kind))) + "\n";
+            std::string(kKinds.at(static_cast<std::size_t>(c.kind))) +
+            (c.loop     ? " loop\n"
+             : c.driven ? "\n"
+                        : " follows\n");
   for (const Mate& m : net.mates)
     text += "mate " + name(m.panel) + " " + name(m.onto) +
             (m.face == Face::Inside ? " inside " : " outside ") +

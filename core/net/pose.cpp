@@ -31,6 +31,7 @@ Pose pose(const Net& net, const std::vector<Angle>& angles) {
   Pose placed(net.panels.size());
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Crease& crease = net.creases[i];
+    if (crease.loop) continue;
     const Transform hinge = hingeFrame(crease.onParent).after(Transform::rotationX(angles[i]));
     placed[static_cast<std::size_t>(crease.child)] =
         placed[static_cast<std::size_t>(crease.parent)].after(hinge);

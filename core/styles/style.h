@@ -64,11 +64,20 @@ struct Cavity {
   Point3 high{1e4, 1e4, 1e4};
 };
 
+/// What a piece's cavity must hold besides or instead of the product: the outside of another piece.
+struct Over {
+  std::string piece;
+  std::array<Length, 3> ease;                   ///< by Axis, both sides together
+  std::array<bool, 3> axes{true, true, false};  ///< which sizes must go over
+};
+
 /// One card piece of a design.
 struct Piece {
   std::string name;  ///< `tray`, `band`, `box`
   Net net;
-  std::optional<Cavity> cavity;
+  std::optional<Cavity> cavity;  ///< for the product, unless `over` is set
+  std::optional<Over> over = {};
+  int count = 1;  ///< how many of it one design takes
 };
 
 /// How a style wants a product that is not a plain box to lie.
@@ -77,12 +86,21 @@ enum class Lying {
   Flat      ///< longest side along the length, shortest upright
 };
 
+/// What a chooser may filter and rank by.
+struct Traits {
+  bool showsProduct = false;    ///< the product is seen without opening
+  bool suitsRound = false;      ///< made for round things
+  int difficulty = 1;           ///< 1 a first lesson .. 3 for practised hands
+  std::string_view suits = "";  ///< the products it suits, source text for translation
+};
+
 /// A parametric packaging style.
 struct Style {
   std::string_view id;
   std::string_view title;
   std::string_view summary;
   Lying lying = Lying::AsGiven;
+  Traits traits = {};
   std::vector<ParameterSpec> parameters;
   std::array<bool, 3> easeOn{true, true, true};  ///< axes on which the product gets ease
   /// The parameters that follow from the product, each with its least value for the cavity to hold
