@@ -1,12 +1,11 @@
 #include "bridge/problem_text.h"
 
-#include "bridge/style_text.h"
-#include "bridge/text.h"
-
 #include <QCoreApplication>
 #include <QLocale>
-
 #include <cmath>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
 
 namespace creasewright {
 
@@ -44,6 +43,7 @@ class Values {
                                           : QStringLiteral("…");
   }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
+  [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
   [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
   [[nodiscard]] QString where() const { return text(problem_.where); }
@@ -140,6 +140,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "Folded, the score of %1 lies %3 away from the edge of %2. Change the measures "
                  "between them so that they meet.")
           .arg(v.panel(), v.panelAt(0), v.at(1));
+    case ProblemCode::LoopOpen:
+      return Say::tr(
+                 "Folded, the creases round %1 leave a gap of %2. Change the measures beside it so "
+                 "that they meet.")
+          .arg(v.panel(), v.at(0));
+    case ProblemCode::PanelsCollide:
+      return Say::tr(
+                 "On the way, in the step “%3”, %1 would pass through %2. Fold in another order "
+                 "or make one of them shorter.")
+          .arg(v.panel(), v.panelAt(0), v.stageAt(1));
     case ProblemCode::CavityTooSmall:
       return cavitySentence(problem, v);
     case ProblemCode::UnknownStyle:

@@ -36,6 +36,10 @@ std::string_view codeName(ProblemCode code) {
       return "mate-outside-target";
     case ProblemCode::CreaseMissesRim:
       return "crease-misses-rim";
+    case ProblemCode::LoopOpen:
+      return "loop-open";
+    case ProblemCode::PanelsCollide:
+      return "panels-collide";
     case ProblemCode::CavityTooSmall:
       return "cavity-too-small";
     case ProblemCode::UnknownStyle:

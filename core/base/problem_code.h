@@ -26,6 +26,8 @@ enum class ProblemCode {
   MateOffPlane,       // where = flap, target, distance
   MateOutsideTarget,  // where = flap, target, share outside in percent
   CreaseMissesRim,    // where = flap, target, distance
+  LoopOpen,           // where = panel, distance
+  PanelsCollide,      // where = panel, other panel, stage code
   CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece
   // parameters
   UnknownStyle,         // text

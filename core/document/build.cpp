@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "folding/fold_check.h"
+#include "folding/loop_closure.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/registry.h"
@@ -21,6 +22,8 @@ BuiltPiece buildPiece(Piece piece, const Making& making, Problems& problems) {
   for (Problem& problem : findProblems(piece.net, built.flat, caliper))
     problems.push_back(std::move(problem));
   for (Problem& problem : checkMates(piece.net, built.folded, caliper))
+    problems.push_back(std::move(problem));
+  for (Problem& problem : checkLoops(piece.net, built.folded))
     problems.push_back(std::move(problem));
   built.scorePlan = planScores(piece.net, built.flat, making.grid);
   built.gluePlan = planGlue(piece.net, built.flat);

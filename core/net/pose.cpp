@@ -4,16 +4,12 @@
 #include <cassert>
 
 namespace creasewright {
-namespace {
 
-/// Frame of a child along its crease: origin at q, x towards p, y out of the parent.
 Transform hingeFrame(const Segment& onParent) {
   const Point x = unit(onParent.a - onParent.b);
   const Point y = turnLeft(x);
   return Transform::frame({onParent.b.x, onParent.b.y, 0}, {x.x, x.y, 0}, {y.x, y.y, 0});
 }
-
-}  // namespace
 
 std::vector<Angle> foldAngles(const Net& net, double progress) {
   std::vector<Angle> angles;

@@ -10,6 +10,10 @@ namespace creasewright {
 /// One placed panel frame per panel of the net, in the frame of panel 0.
 using Pose = std::vector<Transform>;
 
+/// Frame of a child along its crease, in the parent's frame, while flat: origin at q, x towards p,
+/// y out of the parent.
+Transform hingeFrame(const Segment& onParent);
+
 /// Share of its final angle that each crease has at `progress`: 0 is flat, 1 folded; in between the
 /// stages follow one another, each taking an equal part.
 std::vector<Angle> foldAngles(const Net& net, double progress);
