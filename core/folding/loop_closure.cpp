@@ -12,87 +12,84 @@ constexpr int kMostHalvings = 4;
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
-}  // namespace
+/// The share of the way from `a` to `b`, or beyond it.
 
-FoldPath::FoldPath(const Net& net) : net_(net), solver_(net) {
-  nodes_.push_back({std::vector<Angle>(net.creases.size()), 0});
+std::vector<Angle> mixed(const std::vector<Angle>& a, const std::vector<Angle>& b, double share) {
+  std::vector<Angle> result = a;
+  for (std::size_t i = 0; i < a.size(); ++i)
+    result[i] = Angle::degrees(a[i].degrees() * (1 - share) + b[i].degrees() * share);
+  return result;
 }
 
-bool FoldPath::bends(int stage) const {
+}  // namespace
+
+FoldPath::FoldPath(const Net& net) : net_(net), solver_(net) {}
+
+double FoldPath::progressOf(int node) const {
+  return 1 - static_cast<double>(node) / (kStepsPerStage * net_.stageCount());
+}
+
+/// Whether the way from the node before this one to this one is in a bending stage.
+bool FoldPath::bendsAfter(int node) const {
+  const int stage = net_.stageCount() - (node - 1) / kStepsPerStage;
   return std::ranges::any_of(net_.bends, [stage](const Bend& b) { return b.stage == stage; });
 }
 
-/// Driven angles at `end`; those of this stage that are not driven go on evenly towards their final
-/// angle, the others stay.
-FoldPath::Step FoldPath::guess(const Step& from, double start, double end, double stageEnd) const {
-  const int stage = static_cast<int>(std::lround(stageEnd * net_.stageCount()));
-  const double share = stageEnd - start > 1e-12 ? (end - start) / (stageEnd - start) : 1;
-  const std::vector<Angle> driven = foldAngles(net_, end);
-  Step step = from;
-  for (std::size_t i = 0; i < net_.creases.size(); ++i) {
-    const Crease& crease = net_.creases[i];
-    const double now = from.angles[i].degrees();
-    if (!crease.loop && crease.driven) {
-      step.angles[i] = driven[i];
-    } else if (crease.stage == stage) {
-      step.angles[i] = Angle::degrees(now + (crease.angle.degrees() - now) * share);
+/// `guess` with the driven angles of `progress` and the others closed.
+FoldPath::Angles FoldPath::closed(const Angles& guess, double progress) const {
+  const Angles driven = foldAngles(net_, progress);
+  Angles angles = guess;
+  for (std::size_t i = 0; i < angles.size(); ++i)
+    if (!net_.creases[i].loop && net_.creases[i].driven) angles[i] = driven[i];
+  solver_.close(angles);
+  return angles;
+}
+
+/// The closed state from which a bending stage starts.
+FoldPath::Angles FoldPath::stageStart(int stage) const {
+  const double progress = (stage - 1.0) / net_.stageCount();
+  return closed(foldAngles(net_, progress), progress);
+}
+
+/// The closed state at `end`, before `from` at `start`, which came before `last`; in smaller steps
+/// when one does not close.
+FoldPath::Angles FoldPath::stepBack(const Angles& from, const Angles& last, double start,
+                                    double end, int halvings) const {
+  Angles angles = closed(mixed(last, from, 2), end);
+  if (halvings == 0 || solver_.gap(creasewright::pose(net_, angles)) <= kClosed) return angles;
+  const double middle = (start + end) / 2;
+  const Angles half = stepBack(from, mixed(last, from, 0.5), start, middle, halvings - 1);
+  return stepBack(half, from, middle, end, halvings - 1);
+}
+
+void FoldPath::followBackTo(int node) {
+  if (nodes_.empty()) nodes_.push_back(foldAngles(net_, 1));
+  while (static_cast<int>(nodes_.size()) <= node) {
+    const int next = static_cast<int>(nodes_.size());
+    const int inStage = (next - 1) % kStepsPerStage;
+    const Angles& from = nodes_.back();
+    if (next == kStepsPerStage * net_.stageCount()) {
+      nodes_.emplace_back(net_.creases.size());
+    } else if (bendsAfter(next)) {
+      const Angles start = stageStart(net_.stageCount() - (next - 1) / kStepsPerStage);
+      nodes_.push_back(mixed(nodes_[at(next - 1 - inStage)], start,
+                             static_cast<double>(inStage + 1) / kStepsPerStage));
+    } else {
+      const Angles& last = nodes_[at(inStage == 0 ? next - 1 : next - 2)];
+      nodes_.push_back(stepBack(from, last, progressOf(next - 1), progressOf(next), kMostHalvings));
     }
   }
-  return step;
 }
 
-/// Closes the loops at `end`, starting from a closed state at `start`; halves the step when that
-/// fails.
-FoldPath::Step FoldPath::stepTo(const Step& from, double start, double end, double stageEnd,
-                                int halvings) const {
-  Step step = guess(from, start, end, stageEnd);
-  step.open = solver_.close(step.angles);
-  if (step.open <= kClosed || halvings == 0) return step;
-  const double middle = (start + end) / 2;
-  const Step half = stepTo(from, start, middle, stageEnd, halvings - 1);
-  if (half.open > kClosed) return step;
-  return stepTo(half, middle, end, stageEnd, halvings - 1);
-}
-
-/// The closed state at the end of a bending stage, or a state evenly on the way there.
-FoldPath::Step FoldPath::bent(const Step& from, double start, double end) const {
-  const double stages = net_.stageCount();
-  const double stageStart = std::floor(start * stages + 1e-9) / stages;
-  const double stageEnd = stageStart + 1 / stages;
-  Step last = guess(from, stageStart, stageEnd, stageEnd);
-  last.open = solver_.close(last.angles);
-  const double share = std::clamp((end - stageStart) * stages, 0.0, 1.0);
-  if (share >= 1 - 1e-12) return last;
-  Step step = from;
-  for (std::size_t i = 0; i < step.angles.size(); ++i)
-    step.angles[i] =
-        Angle::degrees(from.angles[i].degrees() * (1 - share) + last.angles[i].degrees() * share);
-  step.open = 0;
-  return step;
-}
-
-void FoldPath::followTo(std::size_t node) {
-  const double count = static_cast<double>(kStepsPerStage) * net_.stageCount();
-  while (nodes_.size() <= node) {
-    const std::size_t next = nodes_.size();
-    const std::size_t inStage = (next - 1) % kStepsPerStage;
-    const int stage = static_cast<int>((next - 1) / kStepsPerStage) + 1;
-    const double start = static_cast<double>(next - 1) / count;
-    const double end = static_cast<double>(next) / count;
-    const double stageEnd = static_cast<double>(stage) / net_.stageCount();
-    nodes_.push_back(bends(stage)
-                         ? bent(nodes_[next - 1 - inStage], (stage - 1.0) / net_.stageCount(), end)
-                         : stepTo(nodes_.back(), start, end, stageEnd, kMostHalvings));
-  }
-}
-
-Result<std::vector<Angle>> FoldPath::checked(const Step& step, double progress) const {
-  std::vector<Angle> angles = step.angles;
+Result<FoldPath::Angles> FoldPath::checked(Angles angles, double progress) const {
   const Pose placed = creasewright::pose(net_, angles);
-  const int stage = static_cast<int>(std::ceil(progress * net_.stageCount() - 1e-9));
-  const bool between = std::abs(progress * net_.stageCount() - stage) > 1e-9;
+  const double stage = progress * net_.stageCount();
+  const bool between = std::abs(stage - std::round(stage)) > 1e-9;
+  const bool bending = between && std::ranges::any_of(net_.bends, [stage](const Bend& b) {
+                         return b.stage == static_cast<int>(std::ceil(stage));
+                       });
   const double open = solver_.gap(placed);
-  if (open > kClosed && !(between && bends(stage))) {
+  if (open > kClosed && !bending) {
     const Crease& crease = net_.creases[at(solver_.widestLoop(placed))];
     return Problem{ProblemCode::LoopOpen, net_.panels[at(crease.child)].id, {Length::mm(open)}};
   }
@@ -103,20 +100,14 @@ Result<std::vector<Angle>> FoldPath::checked(const Step& step, double progress) 
 Result<std::vector<Angle>> FoldPath::angles(double progress) {
   if (!solver_.hasLoops() || net_.stageCount() == 0 || progress <= 0)
     return foldAngles(net_, progress);
-  if (progress >= 1) return checked({foldAngles(net_, 1), 0}, 1);
-  const double count = static_cast<double>(kStepsPerStage) * net_.stageCount();
-  const double place = progress * count;
-  const double floor = std::floor(place + 1e-9);
-  const auto node = static_cast<std::size_t>(floor);
-  followTo(node);
-  if (place - floor < 1e-9) return checked(nodes_[node], progress);
-  const int stage = static_cast<int>(node / kStepsPerStage) + 1;
-  const double stageEnd = static_cast<double>(stage) / net_.stageCount();
-  if (bends(stage)) {
-    const std::size_t first = node - node % kStepsPerStage;
-    return checked(bent(nodes_[first], (stage - 1.0) / net_.stageCount(), progress), progress);
-  }
-  return checked(stepTo(nodes_[node], floor / count, progress, stageEnd, kMostHalvings), progress);
+  if (progress >= 1) return checked(foldAngles(net_, 1), 1);
+  const double place = (1 - progress) * kStepsPerStage * net_.stageCount();
+  const int after = static_cast<int>(std::floor(place + 1e-9));
+  const double share = std::max(0.0, place - after);
+  followBackTo(share < 1e-9 ? after : after + 1);
+  if (share < 1e-9) return checked(nodes_[at(after)], progress);
+  const Angles guess = mixed(nodes_[at(after)], nodes_[at(after + 1)], share);
+  return checked(bendsAfter(after + 1) ? guess : closed(guess, progress), progress);
 }
 
 Result<Pose> FoldPath::pose(double progress) {

@@ -11,11 +11,12 @@
 namespace creasewright {
 
 /// The way a net takes from flat to folded. Driven creases follow foldAngles(); the angles of the
-/// others are such that all loops stay closed, found step by step from the flat net, so that each
-/// state is the nearest to the one before it and leads to the declared final angles. A crease that
-/// is not driven names the stage in which it reaches its final angle; before that stage it moves
-/// only as far as the loops ask. In a stage that Net::bends declares no closed state exists on the
-/// way: there the angles run evenly between the closed states before and after it.
+/// others are such that all loops stay closed. They are found step by step backwards from the
+/// declared final angles, each the nearest to the one after it: the flat net belongs to several
+/// ways of folding, the folded one to its own only. A crease that is not driven names the stage in
+/// which it reaches its final angle; before that it moves only as far as the loops ask.
+/// In a stage that Net::bends declares no closed state exists on the way: there the angles run
+/// evenly between the closed states before and after it.
 /// The net must outlive the path. Steps already found are kept.
 class FoldPath {
  public:
@@ -28,21 +29,19 @@ class FoldPath {
   Result<Pose> pose(double progress);
 
  private:
-  struct Step {
-    std::vector<Angle> angles;
-    double open = 0;  // mm
-  };
-  [[nodiscard]] bool bends(int stage) const;
-  void followTo(std::size_t node);
-  [[nodiscard]] Step stepTo(const Step& from, double start, double end, double stageEnd,
-                            int halvings) const;
-  [[nodiscard]] Step guess(const Step& from, double start, double end, double stageEnd) const;
-  [[nodiscard]] Step bent(const Step& from, double start, double end) const;
-  Result<std::vector<Angle>> checked(const Step& step, double progress) const;
+  using Angles = std::vector<Angle>;
+  [[nodiscard]] double progressOf(int node) const;
+  [[nodiscard]] bool bendsAfter(int node) const;
+  void followBackTo(int node);
+  [[nodiscard]] Angles stageStart(int stage) const;
+  [[nodiscard]] Angles closed(const Angles& guess, double progress) const;
+  [[nodiscard]] Angles stepBack(const Angles& from, const Angles& last, double start, double end,
+                                int halvings) const;
+  Result<Angles> checked(Angles angles, double progress) const;
 
   const Net& net_;
   LoopSolver solver_;
-  std::vector<Step> nodes_;  // kStepsPerStage a stage
+  std::vector<Angles> nodes_;  // nodes_[i] is i steps before the end
 };
 
 /// FoldPath::pose, for one picture: whoever draws a net on its way calls this instead of
