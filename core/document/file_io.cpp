@@ -128,6 +128,7 @@ std::optional<Problem> writeFileAtomically(const std::string& path, std::string_
   const fs::path target = finalTarget(path);
   struct stat status {};
   const bool exists = ::stat(target.c_str(), &status) == 0;
+  if (!exists && errno != ENOENT) return failure(ProblemCode::FileNotWritten, path, errno);
   if (exists && !S_ISREG(status.st_mode))
     return notRegular(ProblemCode::FileNotWritten, path, status);
   if (exists && ::access(target.c_str(), W_OK) != 0)
