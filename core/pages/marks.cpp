@@ -92,8 +92,9 @@ void addNeighbour(Drawing& out, const JoinedSide& side, const Wording& wording, 
   const Point inward = turnLeft(along);
   // Readable from below or from the right.
   const double turn = std::abs(along.y) > 0.5 ? 90 : 0;
-  const double baseline =
-      turn == 0 ? (inward.y > 0 ? 1.0 : 0.3 + kText) : (inward.x < 0 ? 1.0 : 0.3 + kText);
+  // Clear of the frame by a cell: a text grows up from its baseline, or left when turned.
+  const bool below = turn == 0 ? inward.y > 0 : inward.x < 0;
+  const double baseline = below ? 2.0 : 3.6;
   std::vector<Point> places;
   const Point middle = (side.line.a + side.line.b) / 2 + inward * baseline;
   for (double shift = 0; shift < length(side.line) / 2 - 15; shift += 5) {

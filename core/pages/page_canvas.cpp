@@ -70,9 +70,15 @@ void PageCanvas::put(const Drawing& content) {
 void PageCanvas::avoid(const Bounds& box) { outside_.block(box); }
 
 bool PageCanvas::place(const Drawing& part, Point wish) {
-  std::optional<Point> at = outside_.find(part.width, part.height, frame_.printable, wish);
-  if (!at) at = space_.find(part.width, part.height, frame_.printable, wish);
+  const Point gap{gap_, gap_};
+  const Bounds within{frame_.printable.low - gap, frame_.printable.high + gap};
+  const auto find = [&](const FreeSpace& space) {
+    return space.find(part.width + 2 * gap_, part.height + 2 * gap_, within, wish - gap);
+  };
+  std::optional<Point> at = find(outside_);
+  if (!at) at = find(space_);
   if (!at) return false;
+  at = *at + gap;
   append(drawing_, moved(part, *at));
   const Bounds box{*at, *at + Point{part.width, part.height}};
   space_.block(box);

@@ -26,6 +26,9 @@ class PageCanvas {
   /// Keeps later parts out of `box` while there is room elsewhere.
   void avoid(const Bounds& box);
 
+  /// Keeps parts placed from now on `gap` mm away from everything.
+  void keepApart(double gap) { gap_ = gap; }
+
   /// Places `part` on free room near `wish` (its lower left corner), outside the avoided box where
   /// possible. False when there is no room.
   bool place(const Drawing& part, Point wish);
@@ -44,6 +47,7 @@ class PageCanvas {
   PageFrame frame_;
   Drawing drawing_;
   FreeSpace space_;
+  double gap_ = 0;
   FreeSpace outside_;  // the same with the avoided box taken
 };
 

@@ -56,6 +56,12 @@ class TemplateWriter {
     NetDrawingOptions options;
     options.sheet = false;
     out.lines = drawNetLines(*piece.net, *piece.flat, glue, options);
+    // The blank's own border: cut it first to score on a board.
+    const double width = piece.flat->width;
+    const double height = piece.flat->height;
+    out.lines.paths.push_back({.role = Role::Positions,
+                               .rings = {{{0, 0}, {width, 0}, {width, height}, {0, height}}},
+                               .closed = true});
     out.legend = drawLegend(legendRoles(out.lines), legendWidth(), wording_);
     const double foot = kBars + out.legend.height + 2;
     Result<Tiling> tiling = planTiles(out.lines.width, out.lines.height, setup_, foot);
@@ -108,6 +114,7 @@ class TemplateWriter {
     const Point at = frame.printable.high - Point{lines.width, lines.height};
     canvas.put(moved(lines, at));
     canvas.avoid({at, frame.printable.high});
+    canvas.keepApart(1.5);
     return canvas;
   }
 
@@ -152,6 +159,7 @@ class TemplateWriter {
     for (const Drawing& notes : plan.notes) {
       PageCanvas canvas(plan.notesFrame);
       canvas.put(notes);
+      canvas.avoid(plan.notesFrame.cell);
       furnish(canvas, plan, head(plan, nextNumber(), ""), nullptr);
       pages_.push_back(canvas.take());
     }
