@@ -2,13 +2,14 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QFile>
 #include <QFileInfo>
-#include <QSaveFile>
 #include <algorithm>
 
 #include "base/result.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
+#include "document/file_io.h"
 #include "drawing/dxf_writer.h"
 #include "drawing/svg_writer.h"
 #include "printing/pdf_export.h"
@@ -60,14 +61,6 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
   return pngBytes(drawing, wording);
 }
 
-std::optional<Problem> save(const QString& path, const QByteArray& bytes) {
-  QSaveFile file(path);
-  if (!file.open(QIODevice::WriteOnly) || file.write(bytes) != bytes.size() || !file.commit()) {
-    return notWritten(path, file.errorString());
-  }
-  return std::nullopt;
-}
-
 bool hasPiece(const BuiltDesign& design, const QString& name) {
   return name.isEmpty() ||
          std::any_of(design.pieces.begin(), design.pieces.end(),
@@ -99,7 +92,8 @@ std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& pa
     }
     return problem;
   }
-  return save(path, *bytes);
+  return writeFileAtomically(QFile::encodeName(path).toStdString(),
+                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
 }
 
 }  // namespace creasewright
