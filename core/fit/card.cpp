@@ -88,9 +88,11 @@ std::optional<Card> byThickness(std::string_view text) {
 }
 
 std::optional<Card> byMeasure(std::string_view text) {
-  if (std::optional<Card> card = byWeight(text)) return card;
-  if (std::optional<Card> card = byPoints(text)) return card;
-  return byThickness(text);
+  std::string close(text);
+  std::erase(close, ' ');
+  if (std::optional<Card> card = byWeight(close)) return card;
+  if (std::optional<Card> card = byPoints(close)) return card;
+  return byThickness(text);  // as it is: the blank in `1 1/64 in` counts
 }
 
 }  // namespace
@@ -100,9 +102,7 @@ std::span<const Card> cards() { return listed(); }
 Result<Card> findCard(std::string_view text) {
   const auto found = std::ranges::find(listed(), text, &Card::id);
   if (found != listed().end()) return *found;
-  std::string close(text);
-  std::erase(close, ' ');
-  std::optional<Card> card = byMeasure(close);
+  std::optional<Card> card = byMeasure(text);
   if (!card || card->caliper < kThinnest)
     return Problem{ProblemCode::CardUnknown, {}, {excerpt(text)}};
   if (card->caliper > kThickest)

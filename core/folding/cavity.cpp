@@ -1,6 +1,8 @@
 #include "folding/cavity.h"
 
 #include <algorithm>
+#include <cmath>
+#include <functional>
 #include <optional>
 
 #include "folding/layers.h"
@@ -25,15 +27,30 @@ struct Box {
   }
 };
 
+bool isConvex(const Polygon& ring) {
+  const std::size_t n = ring.size();
+  for (std::size_t i = 0; i < n; ++i)
+    if (cross(ring[(i + 1) % n] - ring[i], ring[(i + 2) % n] - ring[(i + 1) % n]) < 0) return false;
+  return true;
+}
+
+std::vector<Polygon> convexParts(const Polygon& outline) {
+  if (isConvex(outline)) return {outline};
+  std::vector<Polygon> parts;
+  for (const auto& triangle : triangulate(outline))
+    parts.push_back({triangle.begin(), triangle.end()});
+  return parts;
+}
+
 std::vector<Piece3> obstacles(const Net& net, const Pose& folded, const Transform& toFrame,
                               double caliper) {
   const std::vector<Point3> offsets = layerOffsets(net, folded, caliper, caliper + 0.05);
   std::vector<Piece3> pieces;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Transform place = toFrame.after(Transform::translation(offsets[i])).after(folded[i]);
-    for (const auto& triangle : triangulate(net.panels[i].outline)) {
+    for (const Polygon& part : convexParts(net.panels[i].outline)) {
       Piece3& piece = pieces.emplace_back();
-      for (const Point& corner : triangle) piece.push_back(coordinates(place.apply(corner)));
+      for (const Point& corner : part) piece.push_back(coordinates(place.apply(corner)));
     }
   }
   return pieces;
@@ -59,64 +76,131 @@ Piece3 clip(const Piece3& piece, int axis, double sign, double limit) {
   return kept;
 }
 
-/// The part of `piece` that comes within half a caliper of the box's prism along `axis`.
-Piece3 inPrism(Piece3 piece, const Box& box, int axis, double half) {
-  for (int other = 0; other < 3; ++other) {
-    if (other == axis || piece.empty()) continue;
-    const double reach = std::max(half - kTouch, kTouch - (box.high[other] - box.low[other]) / 2);
-    piece = clip(piece, other, 1, box.high[other] + reach);
-    piece = clip(piece, other, -1, -(box.low[other] - reach));
+/// The part of `piece` that comes within half a caliper of the box.
+Piece3 within(Piece3 piece, const Box& box, double half) {
+  const double reach = half - kTouch;
+  for (int axis = 0; axis < 3 && !piece.empty(); ++axis) {
+    piece = clip(piece, axis, 1, box.high[axis] + reach);
+    piece = clip(piece, axis, -1, -(box.low[axis] - reach));
   }
   return piece;
 }
 
-/// Widens `box` along one axis up to the nearest card; false when card is in the box itself.
-bool grow(Box& box, int axis, const std::vector<Piece3>& pieces, const Box& limits, double half) {
-  const double seed = box.low[axis];
-  double low = limits.low[axis];
-  double high = limits.high[axis];
-  for (const Piece3& whole : pieces) {
-    const Piece3 piece = inPrism(whole, box, axis, half);
-    if (piece.empty()) continue;
-    const auto along = [axis](const Coordinates& a, const Coordinates& b) {
-      return a[axis] < b[axis];
-    };
-    const auto [first, last] = std::minmax_element(piece.begin(), piece.end(), along);
-    const double from = (*first)[axis] - half;
-    const double to = (*last)[axis] + half;
-    if (from < seed && to > seed) return false;
-    if (from >= seed) {
-      high = std::min(high, from);
-    } else {
-      low = std::max(low, to);
-    }
+/// Searches for the best box about a seed: wherever card is in the box, one of its sides must move
+/// to before that card. Every such move is tried, the piece with the fewest ways out first; a
+/// branch ends when its box cannot beat the best one found.
+class Search {
+ public:
+  Search(std::vector<Piece3> pieces, const Coordinates& seed, const Coordinates& wanted,
+         double half)
+      : pieces_(std::move(pieces)), seed_(seed), wanted_(wanted), half_(half), best_{seed, seed} {}
+
+  Box run(const Box& limits) {
+    shrink(limits);
+    for (int axis = 0; axis < 3 && found_; ++axis) widen(axis, limits);
+    return best_;
   }
-  box.low[axis] = std::min(low, seed);
-  box.high[axis] = std::max(high, seed);
-  return true;
-}
+
+ private:
+  /// mm that a box lacks of the wanted sizes, all axes together.
+  [[nodiscard]] double lack(const Box& box) const {
+    double sum = 0;
+    for (int axis = 0; axis < 3; ++axis)
+      sum += std::max(0.0, wanted_[axis] - (box.high[axis] - box.low[axis]));
+    return sum;
+  }
+
+  [[nodiscard]] bool beatsBest(const Box& box) const {
+    if (!found_) return true;
+    const double less = lack(box) - lack(best_);
+    if (std::abs(less) > kTouch) return less < 0;
+    return box.volume() > best_.volume() * (1 + 1e-9);
+  }
+
+  /// The boxes within `box` that leave out `part` by moving one side, the largest first.
+  [[nodiscard]] std::vector<Box> waysOut(const Box& box, const Piece3& part) const {
+    std::vector<Box> ways;
+    for (int axis = 0; axis < 3; ++axis) {
+      const auto along = [axis](const Coordinates& a, const Coordinates& b) {
+        return a[axis] < b[axis];
+      };
+      const auto [first, last] = std::minmax_element(part.begin(), part.end(), along);
+      const double from = (*first)[axis] - half_;
+      const double to = (*last)[axis] + half_;
+      if (from >= seed_[axis]) ways.emplace_back(box).high[axis] = from;
+      if (to <= seed_[axis]) ways.emplace_back(box).low[axis] = to;
+    }
+    std::ranges::stable_sort(ways, std::greater<>(), &Box::volume);
+    return ways;
+  }
+
+  void shrink(const Box& box) {
+    constexpr int kMostSteps = 20000;  // far more than a box has; ends hostile input in time
+    if (++steps_ > kMostSteps || !beatsBest(box)) return;
+    bool card = false;
+    std::vector<Box> fewest;
+    for (const Piece3& piece : pieces_) {
+      const Piece3 part = within(piece, box, half_);
+      if (part.empty()) continue;
+      std::vector<Box> ways = waysOut(box, part);
+      if (!card || ways.size() < fewest.size()) fewest = std::move(ways);
+      card = true;
+      if (fewest.size() < 2) break;
+    }
+    if (!card) {
+      best_ = box;
+      found_ = true;
+    }
+    for (const Box& way : fewest) shrink(way);
+  }
+
+  /// Moves both sides along an axis out to the nearest card: slanting card may leave room.
+  void widen(int axis, const Box& limits) {
+    Box prism = best_;
+    prism.low[axis] = limits.low[axis];
+    prism.high[axis] = limits.high[axis];
+    for (const Piece3& piece : pieces_) {
+      const Piece3 part = within(piece, prism, half_);
+      for (const Coordinates& corner : part) {
+        if (corner[axis] - half_ >= best_.high[axis] - kTouch) {
+          prism.high[axis] = std::min(prism.high[axis], corner[axis] - half_);
+        } else {
+          prism.low[axis] = std::max(prism.low[axis], corner[axis] + half_);
+        }
+      }
+    }
+    best_.low[axis] = std::min(best_.low[axis], prism.low[axis]);
+    best_.high[axis] = std::max(best_.high[axis], prism.high[axis]);
+  }
+
+  std::vector<Piece3> pieces_;
+  Coordinates seed_;
+  Coordinates wanted_;
+  double half_;
+  Box best_;
+  bool found_ = false;
+  int steps_ = 0;
+};
 
 }  // namespace
 
-CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper) {
-  const Coordinates seed = coordinates(cavity.seed);
-  Box best{seed, seed};
+CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
+                    const CavitySize& wanted) {
   const std::optional<int> panel = net.find(cavity.panel);
   if (!panel || folded.size() < net.panels.size()) return {cavity.seed, cavity.seed};
-  const Box limits{coordinates(cavity.low), coordinates(cavity.high)};
-  const std::vector<Piece3> pieces = obstacles(net, folded, folded[*panel].inverse(), caliper);
-  std::array<int, 3> order{0, 1, 2};
-  do {
-    Box box{seed, seed};
-    bool free = true;
-    for (const int axis : order) free = free && grow(box, axis, pieces, limits, caliper / 2);
-    if (free && box.volume() > best.volume() * (1 + 1e-9)) best = box;
-  } while (std::next_permutation(order.begin(), order.end()));
+  Coordinates wantedAlong{};
+  wantedAlong[cavity.axes[0]] = wanted.length;
+  wantedAlong[cavity.axes[1]] = wanted.width;
+  wantedAlong[cavity.axes[2]] = wanted.height;
+  Search search(obstacles(net, folded, folded[*panel].inverse(), caliper), coordinates(cavity.seed),
+                wantedAlong, caliper / 2);
+  const Box best = search.run({coordinates(cavity.low), coordinates(cavity.high)});
   return {point(best.low), point(best.high)};
 }
 
-CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper) {
-  const CavityBox box = cavityBox(net, folded, cavity, caliper);
+CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
+                         const CavitySize& wanted) {
+  const CavityBox box = cavityBox(net, folded, cavity, caliper, wanted);
   const Coordinates size = coordinates(box.high - box.low);
   return {size[cavity.axes[0]], size[cavity.axes[1]], size[cavity.axes[2]]};
 }

@@ -18,16 +18,19 @@ struct CavityBox {
   Point3 high;
 };
 
-/// A large cuboid about the cavity's seed, along the axes of its panel, that meets no card: panels
-/// of the folded pose count with half a caliper on either side, and flaps that are glued, tucked or
-/// resting with the whole caliper by which they lie beside their target. The cuboid grows from the
-/// seed one axis after the other as far as it can; of the six orders of the axes the one with the
-/// largest volume counts. Slanting panels count with the point of theirs that is in the way first,
-/// so the cuboid is never too large. Openings count as card.
-/// Empty (low = high = seed) when the panel does not exist or the seed lies in card.
-CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper);
+/// The cuboid about the cavity's seed, along the axes of its panel, that meets no card: panels of
+/// the folded pose count with half a caliper on either side, and flaps that are glued, tucked or
+/// resting with the whole caliper by which they lie beside their target. Of all such cuboids the
+/// one with the largest volume; when `wanted` sizes are given, first of all one that lacks as
+/// little of them as can be (a long, slim product may need another space than the roomiest). Exact
+/// where card lies along the axes; slanting panels count with the point of theirs that is in the
+/// way first, so the cuboid is never too large. Openings count as card. Empty (low = high = seed)
+/// when the panel does not exist or the seed lies in card.
+CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
+                    const CavitySize& wanted = {});
 
 /// The size of cavityBox() along the product's axes.
-CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper);
+CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
+                         const CavitySize& wanted = {});
 
 }  // namespace creasewright

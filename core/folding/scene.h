@@ -28,7 +28,8 @@ struct FoldPicture {
 
 /// Draws a pose with hidden surfaces removed exactly: panels are split by a BSP tree; panels in one
 /// plane are ordered by the mates' layers. `up` is the direction in panel 0's frame that is drawn
-/// upwards at tilt 0. Creases of kind Flat draw no line. `solids` are in the frame of panel 0.
+/// upwards at tilt 0. Creases of kind Flat draw a line only
+/// where they are the outline. `solids` are in the frame of panel 0.
 FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point3 up,
                        const std::vector<Solid>& solids = {});
 

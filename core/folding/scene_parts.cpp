@@ -36,11 +36,22 @@ Interval shared(const Segment& edge, const Segment& crease) {
   return {std::min(a, b), std::max(a, b)};
 }
 
-void addOpenEdges(const Net& net, const Transform& frame, int index, SceneParts& parts) {
+/// Where a crease lies in its child's own frame. `flat` is the flat pose: there a loop's child lies
+/// beyond the crease as well.
+Segment onChild(const Crease& crease, const Pose& flat) {
+  if (!crease.loop) return {{0, 0}, {length(crease.onParent), 0}};
+  const Transform seen = flat[crease.child].inverse().after(flat[crease.parent]);
+  const Point3 a = seen.apply(crease.onParent.a);
+  const Point3 b = seen.apply(crease.onParent.b);
+  return {{a.x, a.y}, {b.x, b.y}};
+}
+
+void addOpenEdges(const Net& net, const Pose& flat, const Transform& frame, int index,
+                  SceneParts& parts) {
   std::vector<Segment> creases;
   for (const Crease& crease : net.creases) {
     if (crease.parent == index) creases.push_back(crease.onParent);
-    if (crease.child == index) creases.push_back({{0, 0}, {length(crease.onParent), 0}});
+    if (crease.child == index) creases.push_back(onChild(crease, flat));
   }
   const Polygon& outline = net.panels[index].outline;
   for (std::size_t i = 0; i < outline.size(); ++i) {
@@ -65,22 +76,32 @@ void addRun(const std::vector<Point>& run, bool closed, const Transform& frame, 
         {frame.apply(run[i]), frame.apply(run[(i + 1) % run.size()]), {index, -1}, false});
 }
 
-void addNet(const Net& net, const Pose& pose, SceneParts& parts) {
+/// A scored fold always shows; where card bends without a score only its outline does.
+void addCrease(const Crease& crease, const Pose& pose, Point3 towardsEye, SceneParts& parts) {
+  const bool scored = crease.kind != CreaseKind::Flat;
+  const bool outline =
+      dot(pose[crease.parent].normal(), towardsEye) * dot(pose[crease.child].normal(), towardsEye) <
+      0;
+  if (!scored && !outline) return;
+  const Transform& frame = pose[crease.parent];
+  parts.edges.push_back({frame.apply(crease.onParent.a),
+                         frame.apply(crease.onParent.b),
+                         {crease.parent, crease.child},
+                         scored});
+}
+
+void addNet(const Net& net, const Pose& pose, Point3 towardsEye, SceneParts& parts) {
   const std::vector<Point3> layers = layerOffsets(net, pose, 1, 1e-4);
+  const Pose flat = creasewright::pose(net, 0.0);
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const int index = static_cast<int>(i);
     addPanel(net.panels[i], pose[i], layers[i], index, parts);
-    addOpenEdges(net, pose[i], index, parts);
+    addOpenEdges(net, flat, pose[i], index, parts);
     for (const Polygon& opening : net.panels[i].openings)
       addRun(opening, true, pose[i], index, parts);
   }
   for (const Slit& slit : net.slits) addRun(slit.line, false, pose[slit.panel], slit.panel, parts);
-  for (const Crease& crease : net.creases)
-    if (crease.kind != CreaseKind::Flat)
-      parts.edges.push_back({pose[crease.parent].apply(crease.onParent.a),
-                             pose[crease.parent].apply(crease.onParent.b),
-                             {crease.parent, crease.child},
-                             true});
+  for (const Crease& crease : net.creases) addCrease(crease, pose, towardsEye, parts);
 }
 
 struct SolidEdge {
@@ -162,7 +183,7 @@ double sizeOf(const std::vector<Sheet>& sheets) {
 SceneParts sceneParts(const Net& net, const Pose& pose, const std::vector<Solid>& solids,
                       Point3 towardsEye) {
   SceneParts parts;
-  addNet(net, pose, parts);
+  addNet(net, pose, towardsEye, parts);
   for (std::size_t i = 0; i < solids.size(); ++i)
     addSolid(solids[i], -1 - static_cast<int>(i), towardsEye, parts);
   parts.size = sizeOf(parts.sheets);

@@ -169,5 +169,85 @@ TEST(Cavity, RandomCardIsNeverInTheBoxAndStopsEverySide) {
   EXPECT_GT(grown, 100);
 }
 
+/// The largest volume over every box whose sides lie on a limit or half a caliper beside a card's
+/// extent, by trying them all; cards are boxes without thickness, along the axes.
+double largestByTrying(const std::vector<CavityBox>& cards, double limit, double half) {
+  std::array<std::vector<double>, 3> lows;
+  std::array<std::vector<double>, 3> highs;
+  const std::array<Point3, 3> axes{Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}};
+  for (std::size_t k = 0; k < 3; ++k) {
+    lows[k] = {-limit};
+    highs[k] = {limit};
+    for (const CavityBox& card : cards) {
+      if (const double low = dot(axes[k], card.high) + half; low <= 0) lows[k].push_back(low);
+      if (const double high = dot(axes[k], card.low) - half; high >= 0) highs[k].push_back(high);
+    }
+  }
+  double best = 0;
+  const auto tryBox = [&](Point3 low, Point3 high) {
+    for (const CavityBox& card : cards) {
+      bool apart = false;
+      for (const Point3& axis : axes)
+        apart = apart || dot(axis, card.low) - half >= dot(axis, high) - 1e-9 ||
+                dot(axis, card.high) + half <= dot(axis, low) + 1e-9;
+      if (!apart) return;
+    }
+    best = std::max(best, (high.x - low.x) * (high.y - low.y) * (high.z - low.z));
+  };
+  for (const double x0 : lows[0])
+    for (const double x1 : highs[0])
+      for (const double y0 : lows[1])
+        for (const double y1 : highs[1])
+          for (const double z0 : lows[2])
+            for (const double z1 : highs[2]) tryBox({x0, y0, z0}, {x1, y1, z1});
+  return best;
+}
+
+TEST(Cavity, SquareCardLeavesTheLargestBoxThereIs) {
+  auto generator = testing::seededGenerator();
+  const auto in = [&](double low, double high) { return testing::randomIn(generator, low, high); };
+  const std::array<Point3, 3> axes{Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}};
+  int open = 0;
+  for (int round = 0; round < 100; ++round) {
+    Net net;
+    Pose folded;
+    std::vector<CavityBox> cards;
+    for (std::size_t i = 0; i < 5; ++i) {
+      const double w = in(10, 50);
+      const double h = in(10, 50);
+      net.panels.push_back({"card", {{0, 0}, {w, 0}, {w, h}, {0, h}}, {}, {}, false});
+      const Point3 x = axes[(i + round) % 3];
+      const Point3 y = axes[(i + round + 1) % 3];
+      const Point3 corner{in(-45, 25), in(-45, 25), in(-45, 25)};
+      folded.push_back(Transform::frame(corner, x, y));
+      cards.push_back({corner, corner + x * w + y * h});
+    }
+    net.panels.push_back({"frame", {{900, 900}, {901, 900}, {900, 901}}, {}, {}, false});
+    folded.push_back(Transform());
+    const Cavity cavity{"frame", {0, 0, 0}, {0, 1, 2}, {-50, -50, -50}, {50, 50, 50}};
+    const CavitySize size = measureCavity(net, folded, cavity, 0.6);
+    const double largest = largestByTrying(cards, 50, 0.3);
+    EXPECT_NEAR(size.length * size.width * size.height, largest, 1e-3) << "round " << round;
+    if (largest > 0) ++open;
+  }
+  EXPECT_GT(open, 50);
+}
+
+TEST(Cavity, SlimProductMayNeedAnotherSpaceThanTheRoomiest) {
+  // A shelf 40 mm above the base over most of the tray leaves a low, wide space or a high, slim
+  // one.
+  NetBuilder builder = testing::plainTray(60, 40, 50);
+  Net net = builder.take();
+  net.panels.push_back({"shelf", rectangle(35, 40).outline, {}, {}, false});
+  Pose folded = pose(net, 1);
+  folded.pop_back();
+  folded.push_back(Transform::translation({0, 0, 40}));
+  const Cavity cavity{"base", {45, 20, 10}, {0, 1, 2}, {-1e4, -1e4, -1e4}, {1e4, 1e4, 50}};
+  EXPECT_NEAR(measureCavity(net, folded, cavity, 0).height, 40, 1e-6);
+  const CavitySize slim = measureCavity(net, folded, cavity, 0, {20, 20, 48});
+  EXPECT_NEAR(slim.height, 50, 1e-6);
+  EXPECT_NEAR(slim.length, 25, 1e-6);
+}
+
 }  // namespace
 }  // namespace creasewright

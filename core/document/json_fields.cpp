@@ -1,0 +1,99 @@
+#include "document/json_fields.h"
+
+#include <cstdlib>
+#include <limits>
+
+#include "base/excerpt.h"
+#include "units/length_text.h"
+
+namespace creasewright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr int kDeepest = 16;
+constexpr std::int64_t kFarthest = 100'000'000'000;  // nm, the range of parseLength
+
+/// What a message can show of a value: texts and numbers as they are, the rest by its kind.
+std::string shown(const Json& value) {
+  if (value.is_string()) return excerpt(value.get_ref<const std::string&>());
+  if (value.is_array()) return "[...]";
+  if (value.is_object()) return "{...}";
+  return value.dump();
+}
+
+}  // namespace
+
+Json parseJson(std::string_view text) {
+  const auto keep = [](int depth, Json::parse_event_t, const Json&) { return depth <= kDeepest; };
+  return Json::parse(text.begin(), text.end(), keep, false);
+}
+
+const Json* Fields::find(std::string_view key) const {
+  const auto found = object_->find(std::string(key));
+  return found == object_->end() ? nullptr : &*found;
+}
+
+std::vector<std::string> Fields::keys() const {
+  std::vector<std::string> keys;
+  for (const auto& [name, value] : object_->items()) keys.push_back(name);
+  return keys;
+}
+
+std::string Fields::path(std::string_view key) const {
+  return path_.empty() ? std::string(key) : path_ + "/" + std::string(key);
+}
+
+Problem Fields::unreadable(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr) return {ProblemCode::FieldMissing, path(key), {}};
+  return {ProblemCode::FieldUnreadable, path(key), {shown(*value)}};
+}
+
+Result<std::string> Fields::text(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_string()) return unreadable(key);
+  return value->get<std::string>();
+}
+
+Result<std::int64_t> Fields::whole(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_number_integer()) return unreadable(key);
+  constexpr auto kMost = static_cast<std::uint64_t>(std::numeric_limits<std::int64_t>::max());
+  if (value->is_number_unsigned() && value->get<std::uint64_t>() > kMost) return unreadable(key);
+  return value->get<std::int64_t>();
+}
+
+Result<double> Fields::number(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_number()) return unreadable(key);
+  return value->get<double>();
+}
+
+Result<bool> Fields::flag(std::string_view key) const {
+  const Json* value = find(key);
+  if (value != nullptr && value->is_boolean()) return value->get<bool>();
+  const Result<std::int64_t> number = whole(key);
+  if (!number || (*number != 0 && *number != 1)) return unreadable(key);
+  return *number == 1;
+}
+
+Result<Length> Fields::length(std::string_view key) const {
+  if (const Result<std::int64_t> nanometres = whole(key)) {
+    if (*nanometres < -kFarthest || *nanometres > kFarthest) return unreadable(key);
+    return Length::nanometres(*nanometres);
+  }
+  const Result<std::string> written = text(key);
+  if (!written) return written.problem();
+  const Result<Length> read = parseLength(*written, Unit::Millimetre);
+  if (!read) return unreadable(key);
+  return *read;
+}
+
+Result<Fields> Fields::object(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_object()) return unreadable(key);
+  return Fields(*value, path(key));
+}
+
+}  // namespace creasewright

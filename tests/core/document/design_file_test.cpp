@@ -1,0 +1,215 @@
+#include "document/design_file.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "document/file_io.h"
+#include "styles/registry.h"
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr const char* kGolden = CREASEWRIGHT_TESTS_DIR "/golden/document/soap-tray.cwdesign";
+
+/// Soap measures: typical, measure yours.
+Design soapTray() {
+  Design design = newDesign("framed-tray", *parseProduct("box:89x64x25mm"), cards()[0], Ease::Easy,
+                            ToolGrid::sixteenthInch())
+                      .value();
+  design.title = "Soap tray";
+  design.notes = "The Alder Mill Paper Circle\nThursday group, 12 pieces \u00BD price";
+  return design;
+}
+
+Json soapJson() { return Json::parse(writeDesign(soapTray())); }
+
+Problem problemOf(const Json& json) {
+  const Result<Design> design = readDesign(json.dump(), "a.cwdesign");
+  if (design) return Problem{ProblemCode::NotADesign, "it was read", {}};
+  return design.problem();
+}
+
+TEST(DesignFile, GoldenFile) {
+  const Result<std::string> golden = readFile(kGolden, 1 << 20);
+  ASSERT_TRUE(golden.ok());
+  EXPECT_EQ(writeDesign(soapTray()), *golden);
+  const Result<Design> design = readDesign(*golden, kGolden);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
+TEST(DesignFile, EveryDesignReadsBackTheSame) {
+  testing::Random random(1603);
+  for (const Style& style : styles()) {
+    for (int i = 0; i < 200; ++i) {
+      Design design;
+      design.styleId = style.id;
+      design.title = "Title \"" + std::to_string(i) + "\" \u00E4\\\t";
+      design.card = {"own", "own card", Length::nanometres(random.whole(1, 3'000'000)),
+                     random.between(0, 500)};
+      design.grid = *parseToolGrid(i % 2 == 0 ? "none" : "1/8in");
+      design.ease = static_cast<Ease>(random.whole(0, 2));
+      if (i % 3 != 0) design.product = parseProduct("cylinder:40x120mm").value();
+      for (const ParameterSpec& spec : style.parameters)
+        design.parameters.setCount(spec.key, spec.kind == ParameterKind::Flag
+                                                 ? random.whole(0, 1)
+                                                 : random.whole(-2'000'000, 2'000'000'000));
+      const Result<Design> read = readDesign(writeDesign(design), "a");
+      ASSERT_TRUE(read.ok()) << writeDesign(design);
+      EXPECT_EQ(*read, design) << writeDesign(design);
+    }
+  }
+}
+
+TEST(DesignFile, SavesAndOpens) {
+  const std::string path = ::testing::TempDir() + "creasewright-saves-and-opens.cwdesign";
+  EXPECT_EQ(writeDesignFile(soapTray(), path), std::nullopt);
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+  std::remove(path.c_str());
+  EXPECT_EQ(readDesignFile(path).problem().code, ProblemCode::FileUnreadable);
+}
+
+TEST(DesignFile, BrokenTextIsWrittenAsUtf8) {
+  Design design = soapTray();
+  design.title = "a\xFFz";
+  const Result<Design> read = readDesign(writeDesign(design), "a");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(read->title, "a\uFFFDz");
+}
+
+TEST(DesignFile, UnknownFieldsArePassedOver) {
+  Json json = soapJson();
+  json["from-tomorrow"] = {{"deep", {1, 2, {3}}}};
+  json["card"]["colour"] = "moss";
+  const Result<Design> read = readDesign(json.dump(), "a");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(*read, soapTray());
+}
+
+TEST(DesignFile, LengthsMayBeWholeNanometres) {
+  Json json = soapJson();
+  json["parameters"]["depth"] = 25'400'000;
+  json["card"]["caliper"] = "0,3";
+  const Result<Design> read = readDesign(json.dump(), "a");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(read->parameters.length("depth"), Length::inches(1));
+  EXPECT_EQ(read->card.caliper, Length::mm(0.3));
+}
+
+TEST(DesignFile, NewerVersionIsRefused) {
+  Json json = soapJson();
+  json["version"] = kDesignVersion + 1;
+  EXPECT_EQ(problemOf(json),
+            (Problem{ProblemCode::NewerVersion,
+                     "a.cwdesign",
+                     {std::int64_t{kDesignVersion + 1}, std::int64_t{kDesignVersion}}}));
+  json.erase("style");  // the version is looked at first
+  EXPECT_EQ(problemOf(json).code, ProblemCode::NewerVersion);
+}
+
+TEST(DesignFile, AnythingElseIsNotADesign) {
+  for (const char* text : {"", "{", "[]", "null", "7", "{}", "{\"format\":7}", "\xFF\xFE",
+                           "{\"format\":\"creasewright-net\",\"version\":1}", "<svg/>"}) {
+    const Result<Design> design = readDesign(text, "a.cwdesign");
+    ASSERT_FALSE(design.ok()) << text;
+    EXPECT_EQ(design.problem(), (Problem{ProblemCode::NotADesign, "a.cwdesign", {}})) << text;
+  }
+}
+
+TEST(DesignFile, MissingFieldsAreNamedByTheirPath) {
+  const Json whole = soapJson();
+  for (const auto& [key, value] : whole.items()) {
+    if (key == "format" || key == "product") continue;  // not a design; not needed
+    Json json = soapJson();
+    json.erase(key);
+    EXPECT_EQ(problemOf(json), (Problem{ProblemCode::FieldMissing, key, {}}));
+  }
+  for (const char* group : {"card", "parameters"})
+    for (const auto& [key, value] : whole[group].items()) {
+      Json json = soapJson();
+      json[group].erase(key);
+      EXPECT_EQ(problemOf(json),
+                (Problem{ProblemCode::FieldMissing, std::string(group) + "/" + key, {}}));
+    }
+}
+
+TEST(DesignFile, WrongTypesAreNamedByTheirPath) {
+  const Json wrong[] = {nullptr, Json::array({1}), Json::object({{"a", 1}}), true, -1.5};
+  for (const Json& value : wrong) {
+    for (const char* key : {"version", "title", "style", "product", "ease", "grid", "notes"}) {
+      Json json = soapJson();
+      json[key] = value;
+      EXPECT_EQ(problemOf(json).code, ProblemCode::FieldUnreadable) << key << value;
+      EXPECT_EQ(problemOf(json).where, key);
+    }
+    for (const char* key : {"id", "name", "caliper", "grammage"}) {
+      Json json = soapJson();
+      json["card"][key] = value;
+      EXPECT_EQ(problemOf(json).code, ProblemCode::FieldUnreadable) << key << value;
+      EXPECT_EQ(problemOf(json).where, "card/" + std::string(key));
+    }
+  }
+  Json json = soapJson();
+  json["parameters"] = "none";
+  EXPECT_EQ(problemOf(json),
+            (Problem{ProblemCode::FieldUnreadable, "parameters", {std::string("none")}}));
+}
+
+TEST(DesignFile, HostileValuesAreNamed) {
+  struct Row {
+    const char* pointer;
+    Json value;
+    ProblemCode code;
+    const char* where;
+  };
+  const Row rows[] = {
+      {"/version", 0, ProblemCode::FieldUnreadable, "version"},
+      {"/version", "1", ProblemCode::FieldUnreadable, "version"},
+      {"/version", 18446744073709551615u, ProblemCode::FieldUnreadable, "version"},
+      {"/version", 1.0, ProblemCode::FieldUnreadable, "version"},
+      {"/style", "teapot", ProblemCode::UnknownStyle, "style"},
+      {"/product", "box:1x2", ProblemCode::ProductUnreadable, "product"},
+      {"/product", "box:1x2x3000", ProblemCode::ProductTooLarge, "product"},
+      {"/ease", "tight", ProblemCode::EaseUnknown, "ease"},
+      {"/grid", "", ProblemCode::GridUnknown, "grid"},
+      {"/parameters/depth", "1e9 mm", ProblemCode::FieldUnreadable, "parameters/depth"},
+      {"/parameters/depth", 9223372036854775807, ProblemCode::FieldUnreadable, "parameters/depth"},
+      {"/parameters/depth", 2.5, ProblemCode::FieldUnreadable, "parameters/depth"},
+      {"/parameters/deepth", "1 mm", ProblemCode::UnknownParameter, "framed-tray"},
+      {"/card/caliper", "0 mm", ProblemCode::FieldUnreadable, "card/caliper"},
+      {"/card/caliper", "-1 mm", ProblemCode::FieldUnreadable, "card/caliper"},
+      {"/card/caliper", "3.1 mm", ProblemCode::CardTooThick, "card/caliper"},
+      {"/card/grammage", -1, ProblemCode::FieldUnreadable, "card/grammage"},
+      {"/card/grammage", 1e300, ProblemCode::FieldUnreadable, "card/grammage"},
+  };
+  for (const Row& row : rows) {
+    Json json = soapJson();
+    json[Json::json_pointer(row.pointer)] = row.value;
+    EXPECT_EQ(problemOf(json).code, row.code) << row.pointer << row.value;
+    EXPECT_EQ(problemOf(json).where, row.where) << row.pointer << row.value;
+  }
+}
+
+TEST(DesignFile, FlagsAreTrueOrFalse) {
+  Json json = Json::parse(
+      writeDesign(*newDesign("straight-tuck-box", {}, cards()[0], Ease::Easy, ToolGrid::none())));
+  EXPECT_TRUE(json["parameters"]["thumb-notch"].is_boolean());
+  json["parameters"]["thumb-notch"] = 1;
+  EXPECT_TRUE(readDesign(json.dump(), "a")->parameters.flag("thumb-notch"));
+  json["parameters"]["thumb-notch"] = 2;
+  EXPECT_EQ(problemOf(json).where, "parameters/thumb-notch");
+}
+
+TEST(DesignFile, NothingInAMessageIsLong) {
+  Json json = soapJson();
+  json["parameters"]["depth"] = std::string(100'000, 'x');
+  EXPECT_LE(std::get<std::string>(problemOf(json).values.at(0)).size(), 64u);
+}
+
+}  // namespace
+}  // namespace creasewright
