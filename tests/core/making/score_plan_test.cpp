@@ -92,7 +92,7 @@ TEST(ScorePlan, EveryCreaseHasOneScoreAndNoFullScoreCrossesAPanel) {
   testing::Random random(7);
   int seen = 0;
   for (const Style& style : styles())
-    for (int round = 0; round < 100; ++round) {
+    for (int round = 0; round < 40; ++round) {
       const Making making{Length::mm(random.between(0.15, 0.6)),
                           round % 2 == 0 ? ToolGrid::sixteenthInch() : ToolGrid::none()};
       for (const Piece& piece : style.build(randomParameters(random, style, making), making)) {
@@ -103,7 +103,7 @@ TEST(ScorePlan, EveryCreaseHasOneScoreAndNoFullScoreCrossesAPanel) {
         ++seen;
       }
     }
-  EXPECT_GE(seen, 300);
+  EXPECT_GE(seen, 120);
 }
 
 /// A box on the grid in a card whose caliper is not: every full score has a side from which it
@@ -125,7 +125,6 @@ TEST(ScorePlan, TuckBoxReadsOnTheGridWhereASideAllowsIt) {
       ++readings;
     }
   EXPECT_GE(readings, 5);
-  std::cout << testing::planText(plan);
 }
 
 }  // namespace
