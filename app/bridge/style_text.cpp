@@ -1,12 +1,11 @@
 #include "bridge/style_text.h"
 
-#include "bridge/text.h"
-#include "styles/registry.h"
-
 #include <QCoreApplication>
 #include <QStringList>
-
 #include <string>
+
+#include "bridge/text.h"
+#include "styles/registry.h"
 
 namespace creasewright {
 
@@ -18,21 +17,11 @@ QString translated(const char* context, std::string_view source) {
 
 }  // namespace
 
-QString styleText(std::string_view source) {
-  return translated("styles", source);
-}
-QString styleTitle(const Style& style) {
-  return styleText(style.title);
-}
-QString styleSummary(const Style& style) {
-  return styleText(style.summary);
-}
-QString parameterTitle(const ParameterSpec& spec) {
-  return styleText(spec.title);
-}
-QString parameterHint(const ParameterSpec& spec) {
-  return styleText(spec.hint);
-}
+QString styleText(std::string_view source) { return translated("styles", source); }
+QString styleTitle(const Style& style) { return styleText(style.title); }
+QString styleSummary(const Style& style) { return styleText(style.summary); }
+QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
+QString parameterHint(const ParameterSpec& spec) { return styleText(spec.hint); }
 
 QString parameterTitle(std::string_view key) {
   for (const Style& style : styles()) {
@@ -54,11 +43,7 @@ QString panelTitle(std::string_view id) {
   return words.join(QLatin1Char(' '));
 }
 
-QString stageTitle(std::string_view code) {
-  return translated("stages", code);
-}
-QString pieceTitle(std::string_view name) {
-  return translated("pieces", name);
-}
+QString stageTitle(std::string_view code) { return translated("stages", code); }
+QString pieceTitle(std::string_view name) { return translated("pieces", name); }
 
 }  // namespace creasewright

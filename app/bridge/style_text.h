@@ -1,10 +1,9 @@
 #pragma once
 
-#include "styles/style.h"
-
 #include <QString>
-
 #include <string_view>
+
+#include "styles/style.h"
 
 namespace creasewright {
 

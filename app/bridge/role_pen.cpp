@@ -1,0 +1,30 @@
+#include "bridge/role_pen.h"
+
+#include <algorithm>
+
+namespace creasewright {
+
+QColor roleColour(Role role) {
+  const Colour c = roleStyle(role).colour;
+  return {c.red, c.green, c.blue};
+}
+
+QPen screenPen(Role role, double scale) {
+  constexpr double thinnest = 1.2;     // pixels
+  constexpr double smallestScale = 2;  // pixels per mm of the dash pattern
+  const RoleStyle& style = roleStyle(role);
+  const double width = std::max(style.width * scale, thinnest);
+  QPen pen(roleColour(role), width);
+  pen.setCapStyle(Qt::FlatCap);
+  pen.setJoinStyle(Qt::MiterJoin);
+  QList<qreal> dashes;
+  for (const double mm : style.dashes) {
+    dashes.push_back(mm * std::max(scale, smallestScale) / width);
+  }
+  if (!dashes.isEmpty()) {
+    pen.setDashPattern(dashes);
+  }
+  return pen;
+}
+
+}  // namespace creasewright
