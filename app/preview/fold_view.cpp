@@ -7,8 +7,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "folding/upright.h"
 #include "preview/paint_fold.h"
-#include "preview/upright.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -18,6 +18,21 @@ namespace {
 constexpr double keyStep = 5;  // degrees
 constexpr double degreesPerPixel = 0.5;
 constexpr double steepest = 89;
+
+/// Largest distance in mm between two corners of the posed net's bounding cuboid: however it is
+/// turned, the picture is no wider.
+double reachOf(const Net& net, const Pose& posed) {
+  Point3 low{1e9, 1e9, 1e9};
+  Point3 high{-1e9, -1e9, -1e9};
+  for (std::size_t i = 0; i < net.panels.size(); ++i) {
+    for (const Point& corner : net.panels[i].outline) {
+      const Point3 p = posed[i].apply(corner);
+      low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+      high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+    }
+  }
+  return distance(low, high);
+}
 
 }  // namespace
 
@@ -42,7 +57,7 @@ void FoldView::showPiece(int index) {
 }
 
 void FoldView::resetView() {
-  view_ = View{};
+  view_ = standardView();
   zoom_ = 1;
   redraw();
 }
@@ -57,11 +72,13 @@ void FoldView::paintEvent(QPaintEvent*) {
   const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
   const Piece& piece = pieces[index].piece;
   if (!picture_) {
-    picture_ = drawFolded(piece.net, pose(piece.net, progress_), view_, uprightOf(piece));
+    const Pose posed = pose(piece.net, progress_);
+    picture_ = drawFolded(piece.net, posed, view_, uprightOf(piece));
+    reach_ = reachOf(piece.net, posed);
   }
   constexpr double margin = 16;
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintFold(painter, *picture_, piece.net,
+  paintFold(painter, *picture_, reach_, piece.net,
             QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_, session_.highlight());
 }
 

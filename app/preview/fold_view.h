@@ -36,11 +36,12 @@ class FoldView : public QWidget {
   void redraw();
 
   DesignSession& session_;
-  View view_;
+  View view_ = standardView();
   double progress_ = 1;
   double zoom_ = 1;
   int piece_ = 0;
   QPointF last_;
+  double reach_ = 0;                    // mm across the picture at most, however it is turned
   std::optional<FoldPicture> picture_;  // made anew when something changed
 };
 

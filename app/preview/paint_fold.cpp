@@ -2,7 +2,7 @@
 
 #include <algorithm>
 
-#include "bridge/role_pen.h"
+#include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "widgets/theme.h"
 
@@ -11,10 +11,12 @@ namespace creasewright {
 namespace {
 
 /// Picture coordinates (mm, y up) to pixels, the picture in the middle of `room`.
-QTransform placing(const Bounds& extent, const QRectF& room, double zoom) {
+QTransform placing(const Bounds& extent, double reach, const QRectF& room, double zoom) {
   const double wide = std::max(extent.width(), 1.0);
   const double high = std::max(extent.height(), 1.0);
-  const double scale = std::min(room.width() / wide, room.height() / high) * zoom;
+  const double scale =
+      std::min({room.width() / wide, room.height() / high, room.width() / std::max(reach, 1.0)}) *
+      zoom;
   QTransform out;
   out.translate(room.center().x(), room.center().y());
   out.scale(scale, -scale);
@@ -44,12 +46,13 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
 
 }  // namespace
 
-void paintFold(QPainter& painter, const FoldPicture& picture, const Net& net, const QRectF& room,
-               double zoom, const QStringList& highlight) {
-  const QTransform place = placing(picture.extent, room, zoom);
+void paintFold(QPainter& painter, const FoldPicture& picture, double reach, const Net& net,
+               const QRectF& room, double zoom, const QStringList& highlight) {
+  const QTransform place = placing(picture.extent, reach, room, zoom);
   for (const Facet& facet : picture.facets) {
-    const auto& id = net.panels[static_cast<std::size_t>(facet.panel)].id;
-    const QColor colour = facetColour(facet, highlight.contains(text(id)));
+    const bool lit = facet.panel >= 0 &&
+                     highlight.contains(text(net.panels[static_cast<std::size_t>(facet.panel)].id));
+    const QColor colour = facetColour(facet, lit);
     // A hairline of the same colour closes the seams between neighbouring facets.
     painter.setPen(QPen(colour, 0.7));
     painter.setBrush(colour);

@@ -2,7 +2,7 @@
 
 #include <QPainterPath>
 
-#include "bridge/role_pen.h"
+#include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "drawing/hatching.h"
 #include "widgets/theme.h"

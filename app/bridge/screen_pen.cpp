@@ -1,13 +1,8 @@
-#include "bridge/role_pen.h"
+#include "bridge/screen_pen.h"
 
 #include <algorithm>
 
 namespace creasewright {
-
-QColor roleColour(Role role) {
-  const Colour c = roleStyle(role).colour;
-  return {c.red, c.green, c.blue};
-}
 
 QPen screenPen(Role role, double scale) {
   constexpr double thinnest = 1.2;     // pixels

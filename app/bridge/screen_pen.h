@@ -1,13 +1,10 @@
 #pragma once
 
-#include <QColor>
-#include <QPen>
-
-#include "drawing/role.h"
+#include "bridge/paint_drawing.h"
 
 namespace creasewright {
 
-QColor roleColour(Role role);
+inline QColor roleColour(Role role) { return toColor(roleStyle(role).colour); }
 
 /// The role's pen on screen at `scale` pixels per mm: never thinner than a pixel, dashes never so
 /// short that their pattern is lost.
