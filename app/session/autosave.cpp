@@ -5,7 +5,7 @@
 #include <QFile>
 #include <QStandardPaths>
 
-#include "session/design_store.h"
+#include "document/design_file.h"
 
 namespace creasewright {
 
@@ -46,7 +46,7 @@ void Autosave::keep() {
   }
   QDir().mkpath(folder_);
   // A copy that cannot be written must not disturb the work; the guard at closing still asks.
-  (void)storeDesign(file_, session_.design());
+  (void)writeDesignFile(session_.design(), QFile::encodeName(file_).toStdString());
 }
 
 void Autosave::discard() {
@@ -63,7 +63,7 @@ std::optional<Recovered> findRecovery(const QString& folder) {
     if (isRunning(pid)) {
       continue;
     }
-    auto design = loadDesign(info.filePath());
+    auto design = readDesignFile(QFile::encodeName(info.filePath()).toStdString());
     if (design) {
       return Recovered{std::move(design).value(), info.filePath()};
     }

@@ -1,9 +1,10 @@
 #include "session/design_session.h"
 
+#include <QFile>
 #include <QFileInfo>
 
 #include "bridge/text.h"
-#include "session/design_store.h"
+#include "document/design_file.h"
 
 namespace creasewright {
 
@@ -38,7 +39,7 @@ QString DesignSession::displayName() const {
 }
 
 std::optional<Problem> DesignSession::open(const QString& path) {
-  const auto design = loadDesign(path);
+  const auto design = readDesignFile(QFile::encodeName(path).toStdString());
   if (!design) {
     return design.problem();
   }
@@ -47,7 +48,7 @@ std::optional<Problem> DesignSession::open(const QString& path) {
 }
 
 std::optional<Problem> DesignSession::saveAs(const QString& path) {
-  if (const auto problem = storeDesign(path, design_)) {
+  if (const auto problem = writeDesignFile(design_, QFile::encodeName(path).toStdString())) {
     return problem;
   }
   path_ = path;

@@ -1,0 +1,7 @@
+#include "shell/make_menu.h"
+
+namespace creasewright {
+
+MakeMenu::MakeMenu(DesignSession& session, QWidget* window) : QMenu(window), session_(session) {}
+
+}  // namespace creasewright
