@@ -54,6 +54,18 @@ QString preferredLanguage() { return setting("language").toString(); }
 
 void setPreferredLanguage(const QString& language) { keep("language", language); }
 
+QString preferredPaper() {
+  const QString kept = setting("paper").toString();
+  if (!kept.isEmpty()) {
+    return kept;
+  }
+  return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+             ? QStringLiteral("letter")
+             : QStringLiteral("a4");
+}
+
+void setPreferredPaper(const QString& id) { keep("paper", id); }
+
 QStringList recentFiles() {
   QStringList files;
   for (const QString& path : setting("recent").toStringList()) {

@@ -21,6 +21,10 @@ void setPreferredTheme(ThemeChoice choice);
 QString preferredLanguage();
 void setPreferredLanguage(const QString& language);
 
+/// Id of the paper in the printer; A4 or letter by the country until the person chooses.
+QString preferredPaper();
+void setPreferredPaper(const QString& id);
+
 /// Newest first, at most eight, files that still exist.
 QStringList recentFiles();
 void rememberFile(const QString& path);

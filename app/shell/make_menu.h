@@ -14,7 +14,12 @@ class MakeMenu : public QMenu {
   MakeMenu(DesignSession& session, QWidget* window);
 
  private:
+  void print();
+  void saveFile();
+  bool mayMake();
+
   DesignSession& session_;
+  QWidget* window_;
 };
 
 }  // namespace creasewright
