@@ -1,7 +1,8 @@
 #include "panels/score_list.h"
 
-#include "bridge/score_text.h"
+#include "bridge/label_text.h"
 #include "bridge/style_text.h"
+#include "pages/score_text.h"
 
 namespace creasewright {
 
@@ -27,26 +28,22 @@ void ScoreList::showDesign() {
 }
 
 void ScoreList::addPlan(const BuiltPiece& piece) {
+  const Unit unit = session_.unit();
   const bool several = session_.built().pieces.size() > 1;
-  const QString prefix = several ? pieceTitle(piece.piece.name) + QStringLiteral(": ") : QString();
-  for (const ScoreSetup& setup : piece.scorePlan.setups) {
-    auto* heading = new QTreeWidgetItem(this);
-    const QString sides = sidesTitle(setup.sides, piece.flat.width, piece.flat.height);
-    heading->setText(0, prefix + tr("Measured from %1").arg(sides));
-    QFont bold = font();
-    bold.setBold(true);
-    heading->setFont(0, bold);
-    for (const ScoreReading& reading : setup.readings) {
-      auto* line = new QTreeWidgetItem(heading);
-      line->setText(0, readingText(reading, session_.unit()));
+  QTreeWidgetItem* heading = nullptr;
+  for (const ScoreSection& section :
+       scoreText(piece.scorePlan, piece.flat.width, piece.flat.height)) {
+    const QString words = labelText(section.heading, unit);
+    if (!words.isEmpty() || several) {
+      heading = new QTreeWidgetItem(this);
+      heading->setText(0, several ? tr("%1: %2").arg(pieceTitle(piece.piece.name), words) : words);
+      QFont bold = font();
+      bold.setBold(true);
+      heading->setFont(0, bold);
     }
-  }
-  if (!piece.scorePlan.freeScores.empty()) {
-    auto* heading = new QTreeWidgetItem(this);
-    heading->setText(0, prefix + tr("Slanting or inner scores, by their ends"));
-    for (const FreeScore& score : piece.scorePlan.freeScores) {
-      auto* line = new QTreeWidgetItem(heading);
-      line->setText(0, freeScoreText(score, session_.unit()));
+    for (const Label& label : section.lines) {
+      auto* line = heading != nullptr ? new QTreeWidgetItem(heading) : new QTreeWidgetItem(this);
+      line->setText(0, labelText(label, unit));
     }
   }
 }

@@ -14,9 +14,6 @@ class MakeMenu : public QMenu {
   MakeMenu(DesignSession& session, QWidget* window);
 
  private:
-  void print();
-  void saveFile();
-  bool mayMake();
 
   DesignSession& session_;
   QWidget* window_;

@@ -6,6 +6,7 @@ namespace creasewright {
 
 Point3 uprightOf(const Piece& piece) {
   const Point3 out{0, 0, 1};
+  if (piece.over) return out * -1;
   if (!piece.cavity) return out;
   const auto panel = piece.net.find(piece.cavity->panel);
   if (!panel) return out;
