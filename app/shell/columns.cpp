@@ -127,11 +127,10 @@ void Columns::makeRight() {
   auto* content = new QWidget(this);
   auto* heading = new QLabel(tr("Checks"), content);
   heading->setProperty("title", true);
-  auto* layout = new QVBoxLayout(content);
-  layout->setContentsMargins(0, 0, 0, 0);
-  layout->setSpacing(0);
-  layout->addWidget(heading);
-  layout->addStretch(0);
+  checksBody_ = new QVBoxLayout(content);
+  checksBody_->setContentsMargins(0, 0, 0, 0);
+  checksBody_->setSpacing(0);
+  checksBody_->addWidget(heading);
   checksCard_ = card(content, this);
 }
 
@@ -154,8 +153,8 @@ void Columns::arrangeWide() {
   }
   middleSplit_->addWidget(drawer_);
   middleSplit_->setSizes({600, 230});
-  right_->addWidget(fold_);
-  checksCard_->findChild<QWidget*>()->layout()->addWidget(checks_);
+  right_->insertWidget(0, fold_);
+  checksBody_->addWidget(checks_, 1);
   right_->addWidget(checksCard_);
   right_->setSizes({480, 260});
   fold_->show();

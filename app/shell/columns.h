@@ -9,6 +9,7 @@ class QSplitter;
 class QTabBar;
 class QTabWidget;
 class QScrollArea;
+class QVBoxLayout;
 
 namespace creasewright {
 
@@ -66,6 +67,7 @@ class Columns : public QWidget {
   QTabWidget* drawer_ = nullptr;
   QSplitter* right_ = nullptr;
   QWidget* checksCard_ = nullptr;
+  QVBoxLayout* checksBody_ = nullptr;
   SheetView* sheet_ = nullptr;
   FoldPanel* fold_ = nullptr;
   ChecksPanel* checks_ = nullptr;
