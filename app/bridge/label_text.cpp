@@ -69,6 +69,9 @@ const char* sourceText(std::string_view code) {
       {"corner-bottom", QT_TRANSLATE_NOOP("labels", "bottom")},
       {"corner-top", QT_TRANSLATE_NOOP("labels", "top")},
       {"measures-heading", QT_TRANSLATE_NOOP("labels", "Measures")},
+      {"card", QT_TRANSLATE_NOOP("labels", "%1, %2 thick")},
+      {"yes", QT_TRANSLATE_NOOP("labels", "yes")},
+      {"no", QT_TRANSLATE_NOOP("labels", "no")},
       {"parameter", QT_TRANSLATE_NOOP("labels", "%1: %2")},
   };
   const auto found = texts.find(code);

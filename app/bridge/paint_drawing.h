@@ -17,10 +17,10 @@ inline QColor toColor(Colour colour) { return {colour.red, colour.green, colour.
 QPen rolePen(Role role);
 
 struct PaintOptions {
-  double scale = 1;       ///< device units for each mm
-  QPointF topLeft;        ///< where the drawing's top left corner goes, in device units
-  std::set<Role> hidden;  ///< roles that are left out
-  double thinnest = 0;    ///< device units: on a screen lines are drawn at least this wide
+  double scale = 1;            ///< device units for each mm
+  QPointF topLeft = {};        ///< where the drawing's top left corner goes, in device units
+  std::set<Role> hidden = {};  ///< roles that are left out
+  double thinnest = 0;         ///< device units: on a screen lines are drawn at least this wide
 };
 
 /// Paints a drawing with its own y up: lines, fills and texts in the order of paintOrder().

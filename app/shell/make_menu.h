@@ -14,6 +14,9 @@ class MakeMenu : public QMenu {
   MakeMenu(DesignSession& session, QWidget* window);
 
  private:
+  void print();
+  void saveFile();
+  bool mayMake();
 
   DesignSession& session_;
   QWidget* window_;

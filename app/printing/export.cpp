@@ -1,0 +1,99 @@
+#include "printing/export.h"
+
+#include <QBuffer>
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileInfo>
+#include <algorithm>
+
+#include "base/result.h"
+#include "bridge/label_text.h"
+#include "bridge/text.h"
+#include "document/file_io.h"
+#include "drawing/dxf_writer.h"
+#include "drawing/svg_writer.h"
+#include "printing/pdf_export.h"
+#include "printing/picture.h"
+#include "printing/template_print.h"
+
+namespace creasewright {
+
+namespace {
+
+Problem notWritten(const QString& path, const QString& reason) {
+  return {ProblemCode::FileNotWritten, path.toStdString(), {reason.toStdString()}};
+}
+
+Result<QByteArray> pdfBytes(const BuiltDesign& design, const ExportChoices& choices) {
+  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date()};
+  const Result<std::vector<Drawing>> pages = templatePages(design, options);
+  if (!pages) {
+    return pages.problem();
+  }
+  return renderPdf(*pages, wordingIn(choices.unit), {text(design.design.title), choices.now});
+}
+
+Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  if (!renderImage(drawing, wording).save(&buffer, "PNG")) {
+    return notWritten({}, QCoreApplication::translate("export", "the picture is too large"));
+  }
+  return bytes;
+}
+
+Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
+                            const ExportChoices& choices) {
+  if (ending == QLatin1String("pdf")) {
+    return pdfBytes(design, choices);
+  }
+  const Wording wording = wordingIn(choices.unit);
+  // A cutting machine reads a DXF: it gets lines, no dimensions.
+  const bool dimensions = ending != QLatin1String("dxf");
+  const Drawing drawing = pictureOf(design, {choices.piece, choices.folded, dimensions});
+  if (ending == QLatin1String("svg")) {
+    return QByteArray::fromStdString(writeSvg(drawing, design.design.title, wording));
+  }
+  if (ending == QLatin1String("dxf")) {
+    return QByteArray::fromStdString(writeDxf(drawing, wording));
+  }
+  return pngBytes(drawing, wording);
+}
+
+bool hasPiece(const BuiltDesign& design, const QString& name) {
+  return name.isEmpty() ||
+         std::any_of(design.pieces.begin(), design.pieces.end(),
+                     [&](const BuiltPiece& built) { return text(built.piece.name) == name; });
+}
+
+}  // namespace
+
+QStringList exportEndings() {
+  return {QStringLiteral("pdf"), QStringLiteral("svg"), QStringLiteral("dxf"),
+          QStringLiteral("png"), QStringLiteral("json")};
+}
+
+std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
+                                    const ExportChoices& choices) {
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (!exportEndings().contains(ending)) {
+    return notWritten(path, QCoreApplication::translate(
+                                "export", "the name must end in .pdf, .svg, .dxf, .png or .json"));
+  }
+  if (!hasPiece(design, choices.piece)) {
+    return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
+  }
+  Result<QByteArray> bytes = bytesFor(ending, design, choices);
+  if (!bytes) {
+    Problem problem = bytes.problem();
+    if (problem.code == ProblemCode::FileNotWritten) {
+      problem.where = path.toStdString();
+    }
+    return problem;
+  }
+  return writeFileAtomically(QFile::encodeName(path).toStdString(),
+                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
+}
+
+}  // namespace creasewright

@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QDateTime>
+#include <QString>
+#include <QStringList>
+#include <optional>
+
+#include "base/problem.h"
+#include "document/build.h"
+#include "pages/page_setup.h"
+
+namespace creasewright {
+
+struct ExportChoices {
+  QString piece;        ///< only this piece; empty = all
+  PageSetup setup;      ///< PDF
+  bool folded = false;  ///< PNG and SVG: the folded box instead of the net
+  Unit unit = Unit::Millimetre;
+  QDateTime now;  ///< date on the template and in the PDF; invalid = none
+};
+
+/// Endings that exportDesign knows, in the order shown: `pdf`, `svg`, `dxf`, `png`, `json`.
+QStringList exportEndings();
+
+/// Writes `path` in the form that its ending names: the template as PDF; the net as SVG, DXF, PNG;
+/// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF
+/// and PNG need a QGuiApplication. Errors: FileNotWritten (path, reason), FieldUnreadable (`piece`,
+/// text), MarginTooLarge, TooManyTiles.
+std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
+                                    const ExportChoices& choices);
+
+}  // namespace creasewright

@@ -1,0 +1,28 @@
+#pragma once
+
+#include <QByteArray>
+#include <string>
+#include <vector>
+
+#include "drawing/drawing.h"
+
+namespace creasewright {
+
+/// A page put together from layers: each layer is one page of the painted PDF, lowest first.
+struct LayeredPage {
+  double width = 0;  ///< mm
+  double height = 0;
+  std::vector<Role> layers;
+};
+
+struct LayeredInfo {
+  std::string title;    ///< UTF-8
+  std::string created;  ///< PDF date: `D:20260102030405Z`
+};
+
+/// Turns a painted PDF, one page for each layer in order, into pages with optional content groups,
+/// exact page boxes and the wish not to scale. Throws what libqpdf throws (std::exception).
+QByteArray assembleLayers(const QByteArray& painted, const std::vector<LayeredPage>& pages,
+                          const LayeredInfo& info);
+
+}  // namespace creasewright

@@ -1,0 +1,64 @@
+#include "printing/template_print.h"
+
+#include <QLocale>
+
+#include "bridge/label_text.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "pages/template_pages.h"
+
+namespace creasewright {
+
+namespace {
+
+std::string parameterValue(const ParameterSpec& spec, const Parameters& parameters, Unit unit) {
+  switch (spec.kind) {
+    case ParameterKind::Length:
+      return lengthText(parameters.length(spec.key), unit).toStdString();
+    case ParameterKind::Count:
+      return QLocale().toString(static_cast<qlonglong>(parameters.count(spec.key))).toStdString();
+    case ParameterKind::Flag:
+      return labelText({parameters.flag(spec.key) ? "yes" : "no", {}, {}}, unit).toStdString();
+  }
+  return {};
+}
+
+TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
+  TemplateText out;
+  out.title = design.design.title;
+  if (out.title.empty() && design.style != nullptr) {
+    out.title = styleTitle(*design.style).toStdString();
+  }
+  const Card& card = design.design.card;
+  out.card = labelText({"card", {card.name.empty() ? card.id : card.name, card.caliper}, {}},
+                       Unit::Millimetre)
+                 .toStdString();
+  if (options.date.isValid()) {
+    out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
+  }
+  if (design.style == nullptr) {
+    return out;
+  }
+  for (const ParameterSpec& spec : design.style->parameters) {
+    out.measures.emplace_back(parameterTitle(spec).toStdString(),
+                              parameterValue(spec, design.design.parameters, options.unit));
+  }
+  return out;
+}
+
+}  // namespace
+
+Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
+                                           const TemplateOptions& options) {
+  std::vector<TemplatePiece> pieces;
+  for (const BuiltPiece& built : design.pieces) {
+    if (options.piece.isEmpty() || text(built.piece.name) == options.piece) {
+      pieces.push_back({pieceTitle(built.piece.name).toStdString(), &built.piece.net, &built.flat,
+                        &built.scorePlan, &built.gluePlan});
+    }
+  }
+  return drawTemplate(pieces, options.setup, templateText(design, options),
+                      wordingIn(options.unit));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QDate>
+#include <QString>
+#include <vector>
+
+#include "base/result.h"
+#include "document/build.h"
+#include "drawing/drawing.h"
+#include "pages/page_setup.h"
+
+namespace creasewright {
+
+struct TemplateOptions {
+  PageSetup setup;
+  QString piece;  ///< only this piece; empty = all
+  Unit unit = Unit::Millimetre;
+  QDate date;
+};
+
+/// The template pages of a built design in the user's language: what preview, printer and PDF show.
+/// Errors: MarginTooLarge, TooManyTiles.
+Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
+                                           const TemplateOptions& options);
+
+}  // namespace creasewright

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "drawing/drawing.h"
+#include "folding/scene.h"
+
+namespace creasewright {
+
+/// A folded picture as a drawing with `margin` mm around it: lit faces, then visible edges.
+Drawing drawFold(const FoldPicture& picture, double margin = 4);
+
+}  // namespace creasewright

@@ -1,0 +1,16 @@
+#pragma once
+
+#include <vector>
+
+#include "drawing/drawing.h"
+
+namespace creasewright {
+
+/// Roles of `drawing` that a legend explains, in the order cut, folds, marks, areas.
+std::vector<Role> legendRoles(const Drawing& drawing);
+
+/// A legend no wider than `width` mm: a sample of each line or hatching with its meaning, row by
+/// row.
+Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& wording);
+
+}  // namespace creasewright

@@ -1,0 +1,100 @@
+#include "pages/score_text.h"
+
+#include <algorithm>
+#include <cstdint>
+#include <string>
+
+namespace creasewright {
+namespace {
+
+std::string sideCode(SheetSide side) {
+  switch (side) {
+    case SheetSide::Left:
+      return "left";
+    case SheetSide::Right:
+      return "right";
+    case SheetSide::Bottom:
+      return "bottom";
+    case SheetSide::Top:
+      return "top";
+  }
+  return {};
+}
+
+Label heading(const std::vector<SheetSide>& sides, double width, double height) {
+  const auto has = [&](SheetSide side) {
+    return std::find(sides.begin(), sides.end(), side) != sides.end();
+  };
+  const bool upright = has(SheetSide::Left) && has(SheetSide::Right);
+  const bool level = has(SheetSide::Bottom) && has(SheetSide::Top);
+  if (upright && level) return {"score-all-sides", {}, {}};
+  constexpr double kSame = 0.01;
+  if (upright || level) {
+    if (std::abs(width - height) < kSame) {
+      return {upright ? "score-upright-sides" : "score-level-sides", {}, {}};
+    }
+    return {upright == (width > height) ? "score-short-sides" : "score-long-sides", {}, {}};
+  }
+  return {"score-" + (sides.empty() ? std::string("left") : sideCode(sides.front())), {}, {}};
+}
+
+bool together(const ScoreReading& a, const ScoreReading& b) {
+  return a.run == b.run && a.purpose == b.purpose &&
+         (a.run == ScoreRun::Full ||
+          (a.measuredFrom == b.measuredFrom && a.to == b.to && a.toLine == b.toLine));
+}
+
+Label sentence(const std::vector<ScoreReading>& readings) {
+  const ScoreReading& first = readings.front();
+  const std::string what = first.purpose == ScorePurpose::Fold ? "score" : "mark";
+  Label label;
+  if (first.run == ScoreRun::Full) {
+    label.code = what + "-full";
+  } else {
+    label.values.emplace_back("corner-" + sideCode(first.measuredFrom));
+    if (first.toLine > 0) {
+      label.code = what + "-short-line";
+      label.values.emplace_back(std::int64_t{first.toLine});
+    } else {
+      label.code = what + "-short-depth";
+      label.values.emplace_back(first.to);
+    }
+  }
+  for (const ScoreReading& reading : readings) label.values.emplace_back(reading.at);
+  return label;
+}
+
+}  // namespace
+
+std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height) {
+  std::vector<ScoreSection> sections;
+  for (const ScoreSetup& setup : plan.setups) {
+    std::vector<std::vector<ScoreReading>> groups;
+    for (const ScoreReading& reading : setup.readings) {
+      const auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& members) {
+        return together(members.front(), reading);
+      });
+      if (group == groups.end()) {
+        groups.push_back({reading});
+      } else {
+        group->push_back(reading);
+      }
+    }
+    ScoreSection section{heading(setup.sides, width, height), {}};
+    for (const auto& group : groups) section.lines.push_back(sentence(group));
+    if (!section.lines.empty()) sections.push_back(std::move(section));
+  }
+  ScoreSection free;
+  for (const FreeScore& score : plan.freeScores) {
+    const Segment& line = score.line;
+    free.lines.push_back(
+        {"score-free",
+         {Length::mm(line.a.x), Length::mm(line.a.y), Length::mm(line.b.x), Length::mm(line.b.y)},
+         {}});
+  }
+  if (!free.lines.empty()) sections.push_back(std::move(free));
+  if (sections.empty()) sections.push_back({{}, {{"score-empty", {}, {}}}});
+  return sections;
+}
+
+}  // namespace creasewright

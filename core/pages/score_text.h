@@ -1,0 +1,20 @@
+#pragma once
+
+#include <vector>
+
+#include "drawing/drawing.h"
+#include "making/score_plan.h"
+
+namespace creasewright {
+
+/// A heading (`All four sides:`) with its sentences.
+struct ScoreSection {
+  Label heading;  ///< empty label (no code, no literal) for free scores
+  std::vector<Label> lines;
+};
+
+/// The score plan as sentences to read at the board; equal short scores are put together. `width`
+/// and `height` of the blank tell short sides from long ones.
+std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height);
+
+}  // namespace creasewright

@@ -1,0 +1,234 @@
+#include "pages/template_pages.h"
+
+#include <optional>
+
+#include "drawing/arrange.h"
+#include "drawing/net_drawing.h"
+#include "pages/legend.h"
+#include "pages/marks.h"
+#include "pages/notes.h"
+#include "pages/page_canvas.h"
+#include "pages/score_text.h"
+#include "pages/text_lines.h"
+#include "pages/tiling.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kBars = 11;  // two check bars above one another at the foot
+
+/// Everything about one piece that its pages share.
+struct PiecePlan {
+  const TemplatePiece* piece = nullptr;
+  Drawing lines;  // the net in blank coordinates, turned when the tiling says so
+  Drawing legend;
+  Tiling tiling;
+  std::optional<PageFrame> bare;  // one page with the net on the whole printable area
+  std::vector<Drawing> notes;
+  PageFrame notesFrame;
+};
+
+class TemplateWriter {
+ public:
+  TemplateWriter(const PageSetup& setup, const TemplateText& text, const Wording& wording)
+      : setup_(setup), text_(text), wording_(wording) {}
+
+  Result<std::vector<Drawing>> write(const std::vector<TemplatePiece>& pieces) {
+    std::vector<PiecePlan> plans;
+    for (const TemplatePiece& piece : pieces) {
+      Result<PiecePlan> planned = plan(piece);
+      if (!planned) return planned.problem();
+      plans.push_back(std::move(planned).value());
+    }
+    for (const PiecePlan& each : plans) {
+      total_ += (each.bare ? 1 : each.tiling.tiles.size()) + each.notes.size();
+    }
+    for (const PiecePlan& each : plans) drawPiece(each);
+    return std::move(pages_);
+  }
+
+ private:
+  Result<PiecePlan> plan(const TemplatePiece& piece) {
+    PiecePlan out;
+    out.piece = &piece;
+    std::vector<Polygon> glue;
+    for (const GlueArea& area : *piece.gluePlan) glue.push_back(area.area);
+    NetDrawingOptions options;
+    options.sheet = false;
+    out.lines = drawNetLines(*piece.net, *piece.flat, glue, options);
+    // The blank's own border: cut it first to score on a board.
+    const double width = piece.flat->width;
+    const double height = piece.flat->height;
+    out.lines.paths.push_back({.role = Role::Positions,
+                               .rings = {{{0, 0}, {width, 0}, {width, height}, {0, height}}},
+                               .closed = true});
+    out.legend = drawLegend(legendRoles(out.lines), legendWidth(), wording_);
+    const double foot = kBars + out.legend.height + 2;
+    Result<Tiling> tiling = planTiles(out.lines.width, out.lines.height, setup_, foot);
+    if (!tiling) return tiling.problem();
+    out.tiling = std::move(tiling).value();
+    if (out.tiling.tiles.size() > 1) planBare(out);
+    if (!out.bare && out.tiling.turned) out.lines = turnedLeft(std::move(out.lines));
+    out.notesFrame = pageFrame(setup_, setup_.orientation == Orientation::Sideways, foot);
+    Bounds area = out.notesFrame.cell;
+    area.low = area.low + Point{6, 3};
+    area.high = area.high - Point{6, 4};
+    out.notes = setNotes(noteLines(piece), area);
+    return out;
+  }
+
+  [[nodiscard]] double legendWidth() const {
+    const bool sideways = setup_.orientation == Orientation::Sideways;
+    return (sideways ? setup_.paper.height : setup_.paper.width).mm() - 2 * setup_.margin;
+  }
+
+  /// Looks for a page that takes the whole net on its printable area and still has room for head
+  /// and check bars.
+  void planBare(PiecePlan& plan) {
+    for (const bool turned : {false, true}) {
+      const Drawing lines = turned ? turnedLeft(plan.lines) : plan.lines;
+      for (const bool sideways : {false, true}) {
+        if (sideways ? setup_.orientation == Orientation::Upright
+                     : setup_.orientation == Orientation::Sideways) {
+          continue;
+        }
+        const PageFrame frame = pageFrame(setup_, sideways, kBars);
+        constexpr double kTolerance = 1e-6;
+        if (lines.width > frame.printable.width() + kTolerance ||
+            lines.height > frame.printable.height() + kTolerance) {
+          continue;
+        }
+        PageCanvas canvas = bareCanvas(frame, lines);
+        if (!canvas.placeBars() || !canvas.placeHead(head(plan, "999", ""))) continue;
+        plan.bare = frame;
+        plan.lines = lines;
+        return;
+      }
+    }
+  }
+
+  /// The net in the upper right corner of the printable area: what room there is goes to the left
+  /// and to the foot, where bars and legend are looked for.
+  static PageCanvas bareCanvas(const PageFrame& frame, const Drawing& lines) {
+    PageCanvas canvas(frame);
+    const Point at = frame.printable.high - Point{lines.width, lines.height};
+    canvas.put(moved(lines, at));
+    canvas.avoid({at, frame.printable.high});
+    canvas.keepApart(1.5);
+    return canvas;
+  }
+
+  [[nodiscard]] PageHead head(const PiecePlan& plan, const std::string& number,
+                              const std::string& tile) const {
+    const FlatNet& flat = *plan.piece->flat;
+    const std::string dot = " \u00B7 ";
+    PageHead out;
+    out.title = text_.title.empty() ? plan.piece->name : text_.title + dot + plan.piece->name;
+    out.details = wording_({"blank-size", {Length::mm(flat.width), Length::mm(flat.height)}, {}});
+    if (!text_.card.empty()) out.details += dot + text_.card;
+    if (!text_.date.empty()) out.details += dot + text_.date;
+    out.page = wording_({"page-of", {number, std::to_string(total_)}, {}});
+    if (!tile.empty()) out.page += dot + wording_({"tile", {tile}, {}});
+    return out;
+  }
+
+  [[nodiscard]] std::vector<NoteLine> noteLines(const TemplatePiece& piece) const {
+    const auto say = [this](std::string code) { return wording_({std::move(code), {}, {}}); };
+    std::vector<NoteLine> lines;
+    lines.push_back({say("score-heading"), 4.2, 0, 0});
+    for (const ScoreSection& section :
+         scoreText(*piece.scorePlan, piece.flat->width, piece.flat->height)) {
+      const std::string words = wording_(section.heading);
+      if (!words.empty()) lines.push_back({words, 3.4, 0, 2});
+      for (const Label& line : section.lines) lines.push_back({wording_(line), 3.4, 5, 0.8});
+    }
+    if (!text_.measures.empty()) lines.push_back({say("measures-heading"), 4.2, 0, 6});
+    for (const auto& [title, value] : text_.measures) {
+      lines.push_back({wording_({"parameter", {title, value}, {}}), 3.4, 0, 0.4});
+    }
+    lines.push_back({say("drawn-face"), 3.4, 0, 6});
+    return lines;
+  }
+
+  void drawPiece(const PiecePlan& plan) {
+    if (plan.bare) {
+      drawBare(plan);
+    } else {
+      for (const Tile& tile : plan.tiling.tiles) drawTile(plan, tile);
+    }
+    for (const Drawing& notes : plan.notes) {
+      PageCanvas canvas(plan.notesFrame);
+      canvas.put(notes);
+      canvas.avoid(plan.notesFrame.cell);
+      furnish(canvas, plan, head(plan, nextNumber(), ""), nullptr);
+      pages_.push_back(canvas.take());
+    }
+  }
+
+  std::string nextNumber() { return std::to_string(pages_.size() + 1); }
+
+  void drawBare(const PiecePlan& plan) {
+    PageCanvas canvas = bareCanvas(*plan.bare, plan.lines);
+    canvas.placeBars();
+    canvas.placeHead(head(plan, nextNumber(), ""));
+    // The notes page repeats the legend, so here it may be left out for want of room.
+    canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_), plan.bare->printable.low);
+    pages_.push_back(canvas.take());
+  }
+
+  void drawTile(const PiecePlan& plan, const Tile& tile) {
+    const Bounds& cell = plan.tiling.frame.cell;
+    PageCanvas canvas(plan.tiling.frame);
+    canvas.put(moved(clipped(plan.lines, tile.window), cell.low - tile.window.low));
+    const bool many = plan.tiling.tiles.size() > 1;
+    // Marks belong to the cell, so they come before the parts around it and look for room in it.
+    if (many) {
+      Drawing marks = alignmentMarks(plan.tiling, tile, wording_, canvas.space());
+      canvas.put(marks);
+    }
+    canvas.avoid(cell);
+    furnish(canvas, plan, head(plan, nextNumber(), many ? tile.name : ""), many ? &tile : nullptr);
+    pages_.push_back(canvas.take());
+  }
+
+  /// Head, bars, legend, map and hints around the cell.
+  void furnish(PageCanvas& canvas, const PiecePlan& plan, const PageHead& head, const Tile* tile) {
+    const PageFrame& frame = canvas.frame();
+    const Bounds& all = frame.printable;
+    canvas.placeHead(head);
+    canvas.placeBars();
+    canvas.place(plan.legend, {all.low.x, all.low.y + kBars});
+    double right = all.high.x;
+    if (tile != nullptr) {
+      const Drawing map = pageMap(plan.tiling, *tile,
+                                  {{0, 0}, {plan.lines.width, plan.lines.height}}, 26, kBars - 1);
+      canvas.place(map, {right - map.width, all.low.y});
+      right -= map.width + 3;
+    }
+    const double left = all.low.x + 120;
+    std::vector<NoteLine> hints{{wording_({"check-bar-hint", {}, {}}), 2.2, 0, 0}};
+    if (tile != nullptr) hints.push_back({wording_({"trim", {}, {}}), 2.2, 0, 0});
+    if (right - left < 30) return;
+    const std::vector<Drawing> set =
+        setNotes(hints, {{left, all.low.y}, {right, all.low.y + kBars}});
+    if (set.size() == 1) canvas.put(set.front());
+  }
+
+  const PageSetup& setup_;
+  const TemplateText& text_;
+  const Wording& wording_;
+  std::size_t total_ = 0;
+  std::vector<Drawing> pages_;
+};
+
+}  // namespace
+
+Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
+                                          const PageSetup& setup, const TemplateText& text,
+                                          const Wording& wording) {
+  const Result<PageSetup> checked = checkedSetup(setup);
+  if (!checked) return checked.problem();
+  return TemplateWriter(setup, text, wording).write(pieces);
+}
+
+}  // namespace creasewright

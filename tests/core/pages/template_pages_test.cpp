@@ -1,0 +1,175 @@
+#include "pages/template_pages.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "drawing/arrange.h"
+#include "geometry/region.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+ScoreReading fullAt(Length at) {
+  ScoreReading reading;
+  reading.at = at;
+  return reading;
+}
+
+/// Codes stand for words; long enough to be like them.
+std::string words(const Label& label) {
+  if (label.code.empty()) return label.literal;
+  std::string out = label.code;
+  for (const ProblemValue& value : label.values) {
+    if (const auto* text = std::get_if<std::string>(&value)) out += ' ' + *text;
+    if (std::holds_alternative<Length>(value)) out += " 10 3/16 in";
+  }
+  return out;
+}
+
+struct Printed {
+  std::string name;
+  FlatNet flat;
+  std::vector<Drawing> pages;
+};
+
+/// Every style on `paper`, `factor` times its standard size.
+std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
+  std::vector<Printed> all;
+  for (const Style& style : styles()) {
+    const Making making{Length::mm(0.3), ToolGrid::none()};
+    Parameters parameters = standardParameters(style);
+    for (const ParameterSpec& spec : style.parameters) {
+      if (spec.kind == ParameterKind::Length) {
+        parameters.set(spec.key, parameters.length(spec.key) * factor);
+      }
+    }
+    for (const Piece& piece : style.build(parameters, making)) {
+      const FlatNet flat = flatten(piece.net);
+      ScorePlan plan;
+      plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {fullAt(Length::mm(10))}});
+      const std::vector<GlueArea> glue;
+      const TemplatePiece each{piece.name, &piece.net, &flat, &plan, &glue};
+      const TemplateText text{"A design with a rather long name for the Tuesday class",
+                              "card",
+                              "2 Jan 2026",
+                              {{"Length", "10 mm"}}};
+      const Result<std::vector<Drawing>> pages =
+          drawTemplate({each}, {.paper = *findPaper(paper)}, text, words);
+      EXPECT_TRUE(pages.ok()) << piece.name;
+      if (pages.ok()) all.push_back({piece.name, flat, *pages});
+    }
+  }
+  return all;
+}
+
+double lengthOf(const Drawing& page, Role role) {
+  double sum = 0;
+  for (const PathItem& item : page.paths) {
+    if (item.role != role) continue;
+    for (const Polygon& ring : item.rings) {
+      for (std::size_t i = 0; i + 1 < ring.size(); ++i) sum += distance(ring[i], ring[i + 1]);
+      if (item.closed) sum += distance(ring.back(), ring.front());
+    }
+  }
+  return sum;
+}
+
+/// Whether the page has a straight line of exactly this length along x or y among its legend lines.
+bool hasBar(const Drawing& page, double size, bool upright) {
+  for (const PathItem& item : page.paths) {
+    if (item.role != Role::Legend) continue;
+    for (const Polygon& ring : item.rings) {
+      const Point run = ring.back() - ring.front();
+      if (std::abs((upright ? run.y : run.x)) > size - 1e-9 && std::abs(norm(run) - size) < 1e-9) {
+        return true;
+      }
+    }
+  }
+  return false;
+}
+
+class PrintedOn : public ::testing::TestWithParam<std::tuple<const char*, int>> {
+ protected:
+  static std::vector<Printed> print() {
+    return printAll(std::get<0>(GetParam()), std::get<1>(GetParam()));
+  }
+};
+
+TEST_P(PrintedOn, TextsOverlapNeitherEachOtherNorTheCuts) {
+  for (const Printed& printed : print()) {
+    for (const Drawing& page : printed.pages) {
+      std::vector<Polygon> boxes;
+      for (const TextItem& text : page.texts) boxes.push_back(textBox(text, words(text.label)));
+      for (std::size_t i = 0; i < boxes.size(); ++i) {
+        for (std::size_t k = 0; k < i; ++k) {
+          EXPECT_LT(area(intersect(region(boxes[i]), region(boxes[k]))), 1e-6)
+              << printed.name << ": " << words(page.texts[i].label) << " | "
+              << words(page.texts[k].label);
+        }
+        for (const PathItem& item : page.paths) {
+          if (item.role != Role::Cut && item.role != Role::Valley) continue;
+          for (const Polygon& ring : item.rings) {
+            Polyline line = ring;
+            if (item.closed) line.push_back(ring.front());
+            EXPECT_TRUE(clippedLine(line, bounds(boxes[i])).empty())
+                << printed.name << ": " << words(page.texts[i].label);
+          }
+        }
+      }
+    }
+  }
+}
+
+TEST_P(PrintedOn, EveryPageHasTheFourCheckBars) {
+  for (const Printed& printed : print()) {
+    ASSERT_GE(printed.pages.size(), 2U);  // a tile and the notes
+    for (const Drawing& page : printed.pages) {
+      for (const bool upright : {false, true}) {
+        EXPECT_TRUE(hasBar(page, 100, upright)) << printed.name;
+        EXPECT_TRUE(hasBar(page, 101.6, upright)) << printed.name;
+      }
+    }
+  }
+}
+
+TEST_P(PrintedOn, NothingLeavesThePrintableArea) {
+  for (const Printed& printed : print()) {
+    for (const Drawing& page : printed.pages) {
+      for (const PathItem& item : page.paths) {
+        for (const Polygon& ring : item.rings) {
+          const Bounds box = bounds(ring);
+          EXPECT_GE(box.low.x, 5 - 1e-6);
+          EXPECT_GE(box.low.y, 5 - 1e-6);
+          EXPECT_LE(box.high.x, page.width - 5 + 1e-6);
+          EXPECT_LE(box.high.y, page.height - 5 + 1e-6);
+        }
+      }
+      for (const TextItem& text : page.texts) {
+        const Bounds box = bounds(textBox(text, words(text.label)));
+        EXPECT_GE(box.low.x, 5 - 1e-6) << words(text.label);
+        EXPECT_LE(box.high.x, page.width - 5 + 1e-6) << words(text.label);
+      }
+    }
+  }
+}
+
+TEST_P(PrintedOn, AllCutsArePrintedAtLeastOnce) {
+  for (const Printed& printed : print()) {
+    double cuts = 0;
+    for (const Polyline& line : cutLines(printed.flat)) {
+      for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
+    }
+    double drawn = 0;
+    for (const Drawing& page : printed.pages) drawn += lengthOf(page, Role::Cut);
+    EXPECT_GE(drawn, cuts - 1e-6) << printed.name;
+  }
+}
+
+INSTANTIATE_TEST_SUITE_P(Papers, PrintedOn,
+                         ::testing::Combine(::testing::Values("a4", "letter"),
+                                            ::testing::Values(1, 2, 3)));
+
+}  // namespace
+}  // namespace creasewright

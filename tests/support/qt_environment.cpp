@@ -1,0 +1,45 @@
+#include <QApplication>
+#include <QStandardPaths>
+#include <clocale>
+#include <memory>
+
+#include <gtest/gtest.h>
+
+#include "shell/language.h"
+#include "widgets/theme.h"
+
+namespace {
+
+/// One QApplication for all app tests, in English and the light palette; settings and recovery
+/// copies of the tests stay away from the user's own.
+class QtEnvironment : public ::testing::Environment {
+ public:
+  void SetUp() override {
+    if (QCoreApplication::instance() != nullptr) {
+      return;
+    }
+    if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
+      qputenv("QT_QPA_PLATFORM", "offscreen");
+    }
+    application_ = std::make_unique<QApplication>(argc_, argv_);
+    std::setlocale(LC_NUMERIC, "C");
+    QStandardPaths::setTestModeEnabled(true);
+    QCoreApplication::setOrganizationName("Creasewright tests");
+    QCoreApplication::setApplicationName("Creasewright tests");
+    creasewright::loadResources();
+    creasewright::useLanguage("en");
+    creasewright::applyTheme(*application_, creasewright::ThemeChoice::Light);
+  }
+  void TearDown() override { application_.reset(); }
+
+ private:
+  int argc_ = 1;
+  char name_[10] = "app_tests";
+  char* argv_[2] = {name_, nullptr};
+  std::unique_ptr<QApplication> application_;
+};
+
+[[maybe_unused]] const auto* const kEnvironment =
+    ::testing::AddGlobalTestEnvironment(new QtEnvironment);
+
+}  // namespace
