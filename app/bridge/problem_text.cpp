@@ -1,12 +1,11 @@
 #include "bridge/problem_text.h"
 
-#include "bridge/style_text.h"
-#include "bridge/text.h"
-
 #include <QCoreApplication>
 #include <QLocale>
-
 #include <cmath>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
 
 namespace creasewright {
 
