@@ -1,8 +1,8 @@
 #pragma once
 
-#include "base/problem.h"
-
 #include <QString>
+
+#include "base/problem.h"
 
 namespace creasewright {
 

@@ -1,12 +1,12 @@
 #include "bridge/style_text.h"
 
-#include "bridge/text.h"
-#include "styles/registry.h"
-
 #include <QCoreApplication>
 #include <QStringList>
-
 #include <string>
+
+#include "bridge/core_words.h"
+#include "bridge/text.h"
+#include "styles/registry.h"
 
 namespace creasewright {
 
@@ -18,21 +18,11 @@ QString translated(const char* context, std::string_view source) {
 
 }  // namespace
 
-QString styleText(std::string_view source) {
-  return translated("styles", source);
-}
-QString styleTitle(const Style& style) {
-  return styleText(style.title);
-}
-QString styleSummary(const Style& style) {
-  return styleText(style.summary);
-}
-QString parameterTitle(const ParameterSpec& spec) {
-  return styleText(spec.title);
-}
-QString parameterHint(const ParameterSpec& spec) {
-  return styleText(spec.hint);
-}
+QString styleText(std::string_view source) { return translated("styles", source); }
+QString styleTitle(const Style& style) { return styleText(style.title); }
+QString styleSummary(const Style& style) { return styleText(style.summary); }
+QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
+QString parameterHint(const ParameterSpec& spec) { return styleText(spec.hint); }
 
 QString parameterTitle(std::string_view key) {
   for (const Style& style : styles()) {
@@ -47,18 +37,18 @@ QString parameterTitle(std::string_view key) {
 
 QString panelTitle(std::string_view id) {
   const QStringList parts = text(id).split(QLatin1Char('/'));
-  QStringList words;
-  for (qsizetype i = parts.size() > 1 ? 1 : 0; i < parts.size(); ++i) {
-    words += translated("panels", parts[i].toStdString());
+  const auto words = [](const QString& part) {
+    return panelWords(part.toStdString()).value_or(part);
+  };
+  // The last two names tell a panel from all others of its net and stay short.
+  if (parts.size() < 3) {
+    return words(parts.back());
   }
-  return words.join(QLatin1Char(' '));
+  return QCoreApplication::translate("panels", "%1 %2", "place, part")
+      .arg(words(parts[parts.size() - 2]), words(parts.back()));
 }
 
-QString stageTitle(std::string_view code) {
-  return translated("stages", code);
-}
-QString pieceTitle(std::string_view name) {
-  return translated("pieces", name);
-}
+QString stageTitle(std::string_view code) { return stageWords(code).value_or(text(code)); }
+QString pieceTitle(std::string_view name) { return pieceWords(name).value_or(text(name)); }
 
 }  // namespace creasewright

@@ -1,10 +1,9 @@
 #pragma once
 
-#include "styles/style.h"
-
 #include <QString>
-
 #include <string_view>
+
+#include "styles/style.h"
 
 namespace creasewright {
 
@@ -19,7 +18,8 @@ QString parameterHint(const ParameterSpec& spec);
 /// Title of the first parameter called `key` in any style, or the key itself.
 QString parameterTitle(std::string_view key);
 
-/// A panel path as words: `base/front/wall` reads "front wall"; unknown parts stay as they are.
+/// A panel path as words: `base/front/wall` reads "front wall"; parts without words stay as they
+/// are.
 QString panelTitle(std::string_view id);
 
 /// A fold stage's code (`roll-long`) as words; unknown codes stay as they are.

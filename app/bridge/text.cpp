@@ -1,11 +1,10 @@
 #include "bridge/text.h"
 
-#include "units/length_text.h"
-
 #include <QLocale>
 #include <QRegularExpression>
-
 #include <array>
+
+#include "units/length_text.h"
 
 namespace creasewright {
 
@@ -45,9 +44,7 @@ QString withSetFractions(const QString& plain) {
 
 }  // namespace
 
-char decimalSign() {
-  return QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.';
-}
+char decimalSign() { return QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.'; }
 
 QString lengthText(Length length, Unit unit, bool withUnit) {
   return withSetFractions(text(formatLength(length, formatFor(unit, withUnit))));

@@ -1,10 +1,9 @@
 #pragma once
 
-#include "units/length.h"
-
 #include <QString>
-
 #include <string_view>
+
+#include "units/length.h"
 
 namespace creasewright {
 

@@ -10,6 +10,7 @@ namespace creasewright {
 struct GlueArea {
   int panel = 0;
   int onto = 0;
+  Face face = Face::Inside;      ///< face of the target it goes onto
   Face flapFace = Face::Inside;  ///< face of the flap that takes the adhesive
   Polygon area;                  ///< blank coordinates, 1 mm away from crease and edges
 };

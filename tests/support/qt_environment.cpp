@@ -1,12 +1,17 @@
 #include <QApplication>
-#include <QLocale>
+#include <QStandardPaths>
+#include <clocale>
 #include <memory>
 
 #include <gtest/gtest.h>
 
+#include "shell/language.h"
+#include "widgets/theme.h"
+
 namespace {
 
-/// One QApplication for all app tests; numbers and dates as in the C locale.
+/// One QApplication for all app tests, in English and the light palette; settings and recovery
+/// copies of the tests stay away from the user's own.
 class QtEnvironment : public ::testing::Environment {
  public:
   void SetUp() override {
@@ -16,8 +21,14 @@ class QtEnvironment : public ::testing::Environment {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }
-    QLocale::setDefault(QLocale::c());
     application_ = std::make_unique<QApplication>(argc_, argv_);
+    std::setlocale(LC_NUMERIC, "C");
+    QStandardPaths::setTestModeEnabled(true);
+    QCoreApplication::setOrganizationName("Creasewright tests");
+    QCoreApplication::setApplicationName("Creasewright tests");
+    creasewright::loadResources();
+    creasewright::useLanguage("en");
+    creasewright::applyTheme(*application_, creasewright::ThemeChoice::Light);
   }
   void TearDown() override { application_.reset(); }
 

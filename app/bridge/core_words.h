@@ -1,0 +1,17 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <string_view>
+
+namespace creasewright {
+
+// Words for the codes that core uses: one table for each kind. Nothing for a code without words; a
+// test goes through all styles and misses none.
+
+std::optional<QString> stageWords(std::string_view code);
+/// A part of a panel's path, such as `glue-strip`.
+std::optional<QString> panelWords(std::string_view part);
+std::optional<QString> pieceWords(std::string_view name);
+
+}  // namespace creasewright

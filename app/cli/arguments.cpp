@@ -1,0 +1,167 @@
+#include "cli/arguments.h"
+
+#include "bridge/text.h"
+#include "cli/check_command.h"
+#include "cli/output.h"
+#include "cli/styles_command.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int kParsed = -1;
+
+std::string words(const QString& line) { return line.toStdString(); }
+
+/// CLI11 words its errors in English only; all we need from it is the argument they are about.
+QString usageSentence(const CLI::ParseError& error) {
+  const std::string message = error.what();
+  const QString argument = text(message.substr(0, message.find_first_of(": ")));
+  if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr) {
+    return Cli::tr("%1: This argument takes one value. Write it once, with its value after it.")
+        .arg(argument);
+  }
+  return Cli::tr("%1: This cannot be read. Run creasewright --help to see what can be written.")
+      .arg(argument);
+}
+
+}  // namespace
+
+Arguments::Arguments() {
+  app_.name("creasewright");
+  app_.description(
+      words(Cli::tr("Design small gift packaging from folded card. Without a command the window "
+                    "opens.")));
+  app_.allow_extras();
+  app_.add_option("FILE", windowFile_, words(Cli::tr("design to open in the window")));
+  app_.set_version_flag("--version", CREASEWRIGHT_VERSION,
+                        words(Cli::tr("print the program's version")));
+  addStyles();
+  addNew();
+  addCheck();
+  addExport();
+  translateHelp();
+}
+
+void Arguments::addStyles() {
+  styles_ = app_.add_subcommand("styles", words(Cli::tr("list every style and its measures")));
+  styles_->add_flag("--json", stylesJson_, words(Cli::tr("for other programs")));
+}
+
+void Arguments::addNew() {
+  NewOptions& o = newOptions_;
+  new_ = app_.add_subcommand("new", words(Cli::tr("write a new design")));
+  new_->add_option("--style", o.style, words(Cli::tr("id of a style, such as framed-tray")))
+      ->type_name("ID");
+  new_->add_option("--product", o.product,
+                   words(Cli::tr("what goes in, such as box:60x35x120mm or cylinder:40x120mm")))
+      ->type_name("SHAPE");
+  new_->add_option("--set", o.settings, words(Cli::tr("one measure of the style; may be repeated")))
+      ->type_name("KEY=VALUE")
+      ->allow_extra_args(false);
+  new_->add_option("--card", o.card, words(Cli::tr("card by id, or by measure: 0.3mm, 300gsm")))
+      ->type_name("ID");
+  new_->add_option("--ease", o.ease, words(Cli::tr("room around the product")))
+      ->type_name("snug|easy|loose");
+  new_->add_option("--grid", o.grid, words(Cli::tr("what your ruler or board can hit")))
+      ->type_name("1/16in|1/8in|1mm|none");
+  new_->add_option("--title", o.title, words(Cli::tr("title on the printed pages")))
+      ->type_name("TEXT");
+  new_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))
+      ->type_name("FILE.cwdesign");
+}
+
+void Arguments::addCheck() {
+  check_ = app_.add_subcommand(
+      "check", words(Cli::tr("run every check: 0 all hold, 1 some fail, 2 unreadable")));
+  check_->add_option("FILE", checkFile_, words(Cli::tr("design to check")))->type_name("");
+  check_->add_flag("--json", checkJson_, words(Cli::tr("for other programs")));
+}
+
+void Arguments::addExport() {
+  ExportOptions& o = exportOptions_;
+  export_ = app_.add_subcommand("export", words(Cli::tr("write the template or the net")));
+  export_->add_option("FILE", o.file, words(Cli::tr("design to export")))->type_name("");
+  export_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))
+      ->type_name("OUT.(svg|dxf|pdf|png|json)");
+  export_->add_option("--piece", o.piece, words(Cli::tr("only this piece")))->type_name("NAME");
+  export_->add_option("--paper", o.paper, words(Cli::tr("paper of a PDF: a4, letter ...")))
+      ->type_name("NAME");
+  export_->add_option("--units", o.units, words(Cli::tr("units of printed measures")))
+      ->type_name("in|mm");
+  export_->add_flag("--folded", o.folded,
+                    words(Cli::tr("draw the folded box, not the net (PNG, SVG)")));
+}
+
+void Arguments::translateHelp() {
+  for (CLI::App* app : {&app_, styles_, new_, check_, export_}) {
+    app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
+    const auto formatter = app->get_formatter();
+    formatter->label("Usage", words(Cli::tr("Usage")));
+    formatter->label("OPTIONS", words(Cli::tr("[OPTIONS]")));
+    formatter->label("SUBCOMMAND", words(Cli::tr("[COMMAND]")));
+    formatter->label("Positionals", words(Cli::tr("Files")));
+    formatter->label("Options", words(Cli::tr("Options")));
+    formatter->label("Subcommands", words(Cli::tr("Commands")));
+    if (app != &app_) {
+      app->allow_extras();
+    }
+  }
+}
+
+int Arguments::run(int argc, char** argv) {
+  if (const int code = parse(argc, argv); code != kParsed) {
+    return code;
+  }
+  if (const int code = refuseExtras(); code != kParsed) {
+    return code;
+  }
+  return dispatch();
+}
+
+int Arguments::parse(int argc, char** argv) {
+  try {
+    app_.parse(argc, argv);
+  } catch (const CLI::Success& asked) {  // --help, --version
+    const bool help = dynamic_cast<const CLI::CallForHelp*>(&asked) != nullptr;
+    printLine(text(help ? app_.help() : asked.what()).trimmed());
+    return ExitHolds;
+  } catch (const CLI::ParseError& error) {
+    return fail(usageSentence(error));
+  }
+  return kParsed;
+}
+
+int Arguments::refuseExtras() {
+  for (const CLI::App* command : app_.get_subcommands()) {
+    if (const auto extras = command->remaining(); !extras.empty()) {
+      return fail(
+          Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see what "
+                  "it knows.")
+              .arg(text(extras.front()), text(command->get_name())));
+    }
+  }
+  if (app_.get_subcommands().empty()) {
+    const auto extras = app_.remaining();
+    return fail(
+        Cli::tr("%1: There is no such command. The commands are styles, new, check and "
+                "export.")
+            .arg(text(extras.empty() || !windowFile_.empty() ? windowFile_ : extras.front())));
+  }
+  return kParsed;
+}
+
+int Arguments::dispatch() {
+  if (styles_->parsed()) {
+    return runStyles(stylesJson_);
+  }
+  if (new_->parsed()) {
+    return runNew(newOptions_);
+  }
+  if (check_->parsed()) {
+    return runCheck(checkFile_, checkJson_);
+  }
+  return runExport(exportOptions_);
+}
+
+}  // namespace creasewright

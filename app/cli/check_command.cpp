@@ -1,0 +1,81 @@
+#include "cli/check_command.h"
+
+#include <algorithm>
+
+#include <nlohmann/json.hpp>
+
+#include "bridge/problem_text.h"
+#include "cli/design_argument.h"
+#include "cli/output.h"
+
+namespace creasewright {
+
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+bool isError(const Problem& problem) { return problem.severity == Severity::Error; }
+
+/// Lengths in millimetres, angles in degrees, numbers and texts as they are.
+Json valueJson(const ProblemValue& value) {
+  struct ToJson {
+    Json operator()(Length v) const { return v.mm(); }
+    Json operator()(Angle v) const { return v.degrees(); }
+    Json operator()(std::int64_t v) const { return v; }
+    Json operator()(double v) const { return v; }
+    Json operator()(const std::string& v) const { return v; }
+  };
+  return std::visit(ToJson(), value);
+}
+
+Json problemJson(const Problem& problem) {
+  Json values = Json::array();
+  for (const ProblemValue& value : problem.values) {
+    values.push_back(valueJson(value));
+  }
+  return {{"code", codeName(problem.code)},
+          {"severity", isError(problem) ? "error" : "warning"},
+          {"where", problem.where},
+          {"values", std::move(values)},
+          {"text", problemSentence(problem, Unit::Millimetre).toStdString()}};
+}
+
+void printJson(const Problems& problems, bool holds) {
+  Json list = Json::array();
+  for (const Problem& problem : problems) {
+    list.push_back(problemJson(problem));
+  }
+  const Json page{{"format", "creasewright-check"},
+                  {"version", 1},
+                  {"holds", holds},
+                  {"problems", std::move(list)}};
+  printLine(QString::fromStdString(page.dump(2, ' ', false, Json::error_handler_t::replace)));
+}
+
+void printText(const Problems& problems, bool holds) {
+  for (const Problem& problem : problems) {
+    printLine(problemSentence(problem, Unit::Millimetre));
+  }
+  if (holds) {
+    printLine(Cli::tr("All checks hold."));
+  }
+}
+
+}  // namespace
+
+int runCheck(const std::string& file, bool json) {
+  const std::optional<Design> design = readDesignArgument(file);
+  if (!design) {
+    return ExitUsage;
+  }
+  Problems problems = limitProblems(*design);
+  if (problems.empty()) {
+    const Result<BuiltDesign> built = build(*design);
+    problems = built ? built->problems : Problems{built.problem()};
+  }
+  const bool holds = std::ranges::none_of(problems, isError);
+  json ? printJson(problems, holds) : printText(problems, holds);
+  return holds ? ExitHolds : ExitFails;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,76 @@
+#include "cli/command_line.h"
+
+#include <QApplication>
+#include <algorithm>
+#include <array>
+#include <clocale>
+#include <memory>
+#include <string_view>
+
+#include "cli/arguments.h"
+#include "cli/output.h"
+#include "shell/language.h"
+#include "shell/run_window.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr std::array<std::string_view, 4> kCommands{"styles", "new", "check", "export"};
+
+/// The window opens when nothing is asked, or one file that is no command or option.
+bool opensWindow(int argc, char** argv) {
+  if (argc <= 1) {
+    return true;
+  }
+  const std::string_view first = argv[1];
+  return argc == 2 && !first.starts_with('-') && std::ranges::count(kCommands, first) == 0;
+}
+
+bool hasDisplay() {
+  constexpr std::array kNames{"DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM"};
+  return std::ranges::any_of(kNames,
+                             [](const char* name) { return !qEnvironmentVariableIsEmpty(name); });
+}
+
+/// Only PDF and PNG are painted by Qt; the other commands start quicker without its painting.
+bool paints(int argc, char** argv) {
+  return argc > 2 && std::string_view(argv[1]) == "export" &&
+         std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
+           return argument.ends_with(".pdf") || argument.ends_with(".png");
+         });
+}
+
+std::unique_ptr<QCoreApplication> startQt(int& argc, char** argv) {
+  if (!paints(argc, argv)) {
+    return std::make_unique<QCoreApplication>(argc, argv);
+  }
+  qputenv("QT_QPA_PLATFORM", "offscreen");
+  return std::make_unique<QGuiApplication>(argc, argv);
+}
+
+int openWindow(int argc, char** argv) {
+  if (!hasDisplay()) {
+    return fail(
+        Cli::tr("There is no display to open a window on. Run creasewright --help for the "
+                "commands that need none."));
+  }
+  const QString file = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
+  const QApplication application(argc, argv);
+  return runWindow(file);
+}
+
+}  // namespace
+
+int runCommandLine(int argc, char** argv) {
+  if (opensWindow(argc, argv)) {
+    return openWindow(argc, argv);
+  }
+  const auto application = startQt(argc, argv);
+  loadResources();
+  useLanguage({});
+  std::setlocale(LC_NUMERIC, "C");  // Qt set the user's; numbers in files are the same everywhere
+  return Arguments().run(argc, argv);
+}
+
+}  // namespace creasewright

@@ -1,0 +1,105 @@
+#include "cli/export_command.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <QStringList>
+#include <array>
+#include <optional>
+
+#include "bridge/text.h"
+#include "cli/design_argument.h"
+#include "cli/output.h"
+#include "printing/export.h"
+
+namespace creasewright {
+
+namespace {
+
+QString endingOf(const ExportOptions& options) {
+  return QFileInfo(text(options.output)).suffix().toLower();
+}
+
+/// Fractions of an inch for somebody whose tools are marked in inches.
+bool measuresInInches(const Design& design) {
+  const ToolGrid grid = design.grid;
+  return !grid.isNone() && grid.step().nm() % Length::inches(1, 64).nm() == 0;
+}
+
+/// The sentence for an argument that is missing or cannot serve, or nothing.
+QString usageProblem(const ExportOptions& options) {
+  if (options.output.empty()) {
+    return Cli::tr("-o: Say where to write, such as -o tray.pdf.");
+  }
+  const QString ending = endingOf(options);
+  if (!exportEndings().contains(ending)) {
+    return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
+        .arg(text(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
+  }
+  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg")) {
+    return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
+  }
+  if (!options.units.empty() && options.units != "in" && options.units != "mm") {
+    return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(text(options.units));
+  }
+  return {};
+}
+
+/// Nothing when the paper is not known; the problem is told.
+std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Design& design) {
+  const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
+  const std::string_view usual = inches ? "letter" : "a4";
+  const Result<Paper> paper = findPaper(options.paper.empty() ? usual : options.paper);
+  if (!paper) {
+    fail(QStringLiteral("--paper"), paper.problem());
+    return std::nullopt;
+  }
+  ExportChoices choices;
+  choices.piece = text(options.piece);
+  choices.setup.paper = *paper;
+  choices.folded = options.folded;
+  choices.unit = inches ? Unit::Inch : Unit::Millimetre;
+  choices.now = QDateTime::currentDateTime();
+  return choices;
+}
+
+/// The sentence for a piece that the design does not have, or nothing.
+QString pieceProblem(const std::string& name, const BuiltDesign& built) {
+  QStringList names;
+  for (const BuiltPiece& piece : built.pieces) {
+    names.append(text(piece.piece.name));
+  }
+  if (name.empty() || names.contains(text(name))) {
+    return {};
+  }
+  return Cli::tr("--piece: The design has no piece “%1”. Its pieces are: %2.")
+      .arg(text(name), names.join(QStringLiteral(", ")));
+}
+
+}  // namespace
+
+int runExport(const ExportOptions& options) {
+  const std::optional<Design> design = readDesignArgument(options.file);
+  if (!design) {
+    return ExitUsage;
+  }
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
+    return fail(problem);
+  }
+  const std::optional<ExportChoices> choices = choicesFor(options, *design);
+  if (!choices) {
+    return ExitUsage;
+  }
+  const Result<BuiltDesign> built = build(*design);
+  if (!built) {
+    return fail(QStringLiteral("FILE"), built.problem());
+  }
+  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty()) {
+    return fail(problem);
+  }
+  if (const auto problem = exportDesign(*built, text(options.output), *choices)) {
+    return fail(QStringLiteral("-o"), *problem);
+  }
+  return ExitHolds;
+}
+
+}  // namespace creasewright

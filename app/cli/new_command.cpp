@@ -1,0 +1,129 @@
+#include "cli/new_command.h"
+
+#include <algorithm>
+#include <optional>
+
+#include "bridge/text.h"
+#include "cli/output.h"
+#include "document/build.h"
+#include "document/design_file.h"
+
+namespace creasewright {
+
+namespace {
+
+/// What the arguments name, before any style is asked.
+struct Choices {
+  std::optional<Product> product;
+  Card card = Design().card;
+  Ease ease = Design().ease;
+  ToolGrid grid = Design().grid;
+};
+
+/// Reads `given` into `target`; an empty text leaves it as it is. False: the problem is told.
+template <class T, class Target>
+bool read(const char* argument, const std::string& given, Result<T> (*parse)(std::string_view),
+          Target& target) {
+  if (given.empty()) {
+    return true;
+  }
+  Result<T> parsed = parse(given);
+  if (!parsed) {
+    fail(QLatin1String(argument), parsed.problem());
+    return false;
+  }
+  target = std::move(parsed).value();
+  return true;
+}
+
+std::optional<Choices> readChoices(const NewOptions& options) {
+  Choices choices;
+  if (read("--product", options.product, parseProduct, choices.product) &&
+      read("--card", options.card, findCard, choices.card) &&
+      read("--ease", options.ease, parseEase, choices.ease) &&
+      read("--grid", options.grid, parseToolGrid, choices.grid)) {
+    return choices;
+  }
+  return std::nullopt;
+}
+
+/// Applies every --set in order; nothing when one cannot be read (the problem is told).
+std::optional<Design> withSettings(Design design, const std::vector<std::string>& settings) {
+  for (const std::string& setting : settings) {
+    const std::size_t equals = setting.find('=');
+    if (equals == std::string::npos) {
+      fail(Cli::tr("--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.")
+               .arg(text(setting)));
+      return std::nullopt;
+    }
+    const std::string_view whole = setting;
+    Result<Design> changed =
+        withParameter(std::move(design), whole.substr(0, equals), whole.substr(equals + 1));
+    if (!changed) {
+      fail(QStringLiteral("--set"), changed.problem());
+      return std::nullopt;
+    }
+    design = std::move(changed).value();
+  }
+  return design;
+}
+
+/// The sentence for an argument that is missing or cannot serve, or nothing.
+QString usageProblem(const NewOptions& options) {
+  if (options.style.empty()) {
+    return Cli::tr(
+        "--style: Say which style, such as --style framed-tray. “creasewright styles” lists "
+        "them.");
+  }
+  if (options.output.empty()) {
+    return Cli::tr("-o: Say where to write the design, such as -o tray.cwdesign.");
+  }
+  if (!options.output.ends_with(".cwdesign")) {
+    return Cli::tr("-o: “%1” is no name for a design. Let it end in .cwdesign.")
+        .arg(text(options.output));
+  }
+  return {};
+}
+
+/// The argument that brought a measure past its limit.
+QString argumentBehind(const Problem& limit, const NewOptions& options) {
+  const bool set = std::ranges::any_of(options.settings, [&](const std::string& setting) {
+    return setting.starts_with(limit.where + "=");
+  });
+  return set                        ? QStringLiteral("--set")
+         : !options.product.empty() ? QStringLiteral("--product")
+                                    : QStringLiteral("--card");
+}
+
+}  // namespace
+
+int runNew(const NewOptions& options) {
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
+    return fail(problem);
+  }
+  const std::optional<Choices> choices = readChoices(options);
+  if (!choices) {
+    return ExitUsage;
+  }
+  Result<Design> started =
+      newDesign(options.style, choices->product, choices->card, choices->ease, choices->grid);
+  if (!started) {
+    return fail(QStringLiteral("--style"), started.problem());
+  }
+  std::optional<Design> design = withSettings(std::move(started).value(), options.settings);
+  if (!design) {
+    return ExitUsage;
+  }
+  if (!options.title.empty()) {
+    design->title = options.title;
+  }
+  if (const Problems limits = limitProblems(*design); !limits.empty()) {
+    return fail(argumentBehind(limits.front(), options), limits.front());
+  }
+  if (const auto problem = writeDesignFile(*design, options.output)) {
+    return fail(QStringLiteral("-o"), *problem);
+  }
+  return ExitHolds;
+}
+
+}  // namespace creasewright

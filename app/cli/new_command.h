@@ -1,0 +1,23 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+namespace creasewright {
+
+/// What `new` was asked for; an empty text means the argument was not given.
+struct NewOptions {
+  std::string style;
+  std::string product;
+  std::vector<std::string> settings;  ///< KEY=VALUE, in order
+  std::string card;
+  std::string ease;
+  std::string grid;
+  std::string title;
+  std::string output;
+};
+
+/// Writes a new design. Nothing is written when an argument cannot be read or a limit is violated.
+int runNew(const NewOptions& options);
+
+}  // namespace creasewright

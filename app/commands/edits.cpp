@@ -1,0 +1,80 @@
+#include "commands/edits.h"
+
+#include <QCoreApplication>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "commands/change_design.h"
+
+namespace creasewright {
+
+namespace {
+
+struct Say {
+  Q_DECLARE_TR_FUNCTIONS(edits)
+};
+
+void push(DesignSession& session, Design design, const QString& words, const QString& field) {
+  if (design != session.design()) {
+    session.history().push(new ChangeDesign(session, std::move(design), words, field));
+  }
+}
+
+}  // namespace
+
+void changeTitle(DesignSession& session, const QString& title) {
+  Design design = session.design();
+  design.title = title.toStdString();
+  push(session, design, Say::tr("the title"), QStringLiteral("title"));
+}
+
+void changeNotes(DesignSession& session, const QString& notes) {
+  Design design = session.design();
+  design.notes = notes.toStdString();
+  push(session, design, Say::tr("the notes"), QStringLiteral("notes"));
+}
+
+void changeStyle(DesignSession& session, std::string_view styleId) {
+  const Design& now = session.design();
+  auto fresh = newDesign(styleId, now.product, now.card, now.ease, now.grid);
+  if (!fresh || styleId == now.styleId) {
+    return;
+  }
+  Design design = std::move(fresh).value();
+  design.title = now.title;
+  design.notes = now.notes;
+  push(session, std::move(design), Say::tr("the style"), {});
+}
+
+void changeProduct(DesignSession& session, const std::optional<Product>& product,
+                   const QString& field) {
+  Design design = session.design();
+  design.product = product;
+  push(session, refitted(design), Say::tr("the product"), field);
+}
+
+void changeEase(DesignSession& session, Ease ease) {
+  Design design = session.design();
+  design.ease = ease;
+  push(session, refitted(design), Say::tr("the ease"), {});
+}
+
+void changeGrid(DesignSession& session, ToolGrid grid) {
+  Design design = session.design();
+  design.grid = grid;
+  push(session, refitted(design), Say::tr("the tool grid"), {});
+}
+
+void changeCard(DesignSession& session, const Card& card, const QString& field) {
+  Design design = session.design();
+  design.card = card;
+  push(session, refitted(design), Say::tr("the card"), field);
+}
+
+void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw) {
+  Design design = session.design();
+  design.parameters.setCount(key, raw);
+  push(session, std::move(design), parameterTitle(key), text(key));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,23 @@
+#pragma once
+
+#include <QString>
+
+#include "session/design_session.h"
+
+namespace creasewright {
+
+// Every change a person can make to the design, each as one undo step.
+
+void changeTitle(DesignSession& session, const QString& title);
+void changeNotes(DesignSession& session, const QString& notes);
+/// Another style: the product, card, ease and grid stay; measures start from the style's own.
+void changeStyle(DesignSession& session, std::string_view styleId);
+void changeProduct(DesignSession& session, const std::optional<Product>& product,
+                   const QString& field = {});
+void changeEase(DesignSession& session, Ease ease);
+void changeGrid(DesignSession& session, ToolGrid grid);
+void changeCard(DesignSession& session, const Card& card, const QString& field = {});
+/// `raw` is nanometres, a count or a flag, as the parameter's kind says.
+void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw);
+
+}  // namespace creasewright

@@ -1,0 +1,81 @@
+#include "panels/card_panel.h"
+
+#include <QComboBox>
+#include <QVBoxLayout>
+
+#include "bridge/problem_text.h"
+#include "bridge/text.h"
+#include "commands/edits.h"
+
+namespace creasewright {
+
+namespace {
+
+const Length thinnest = Length::nanometres(50'000);     // 0.05 mm
+const Length thickest = Length::nanometres(3'000'000);  // 3 mm, as findCard
+
+}  // namespace
+
+CardPanel::CardPanel(DesignSession& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      stock_(new QComboBox(this)),
+      caliper_(new LengthRow(tr("Thickness"), this)) {
+  stock_->setAccessibleName(tr("Card stock"));
+  stock_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  stock_->setMinimumContentsLength(12);
+  for (const Card& card : cards()) {
+    stock_->addItem(text(card.name), text(card.id));
+  }
+  stock_->addItem(tr("Measured by you"), QString());
+  // Card is known by its thickness in millimetres; in inches the fractions would say nothing.
+  caliper_->field().setUnit(Unit::Millimetre);
+  caliper_->field().setStep(Length::nanometres(10'000));
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 0);
+  layout->setSpacing(8);
+  layout->addWidget(stock_);
+  layout->addWidget(caliper_);
+  connect(stock_, &QComboBox::activated, this, &CardPanel::pick);
+  connect(&caliper_->field(), &LengthEdit::lengthEdited, this, &CardPanel::setCaliper);
+  connect(&session_, &DesignSession::changed, this, &CardPanel::showDesign);
+  showDesign();
+}
+
+void CardPanel::showDesign() {
+  const Card& card = session_.design().card;
+  const int listed = stock_->findData(text(card.id));
+  stock_->setCurrentIndex(listed >= 0 && !card.id.empty() ? listed : stock_->count() - 1);
+  caliper_->field().setLength(card.caliper);
+  caliper_->setComplaint({});
+  caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))
+                                      : QString());
+}
+
+void CardPanel::pick(int index) {
+  const auto listed = static_cast<std::size_t>(index);
+  if (listed < cards().size()) {
+    changeCard(session_, cards()[listed]);
+  }
+}
+
+void CardPanel::setCaliper(Length value) {
+  if (value > thickest) {
+    caliper_->setComplaint(
+        problemSentence({ProblemCode::CardTooThick, {}, {value, thickest}}, Unit::Millimetre));
+    return;
+  }
+  if (value < thinnest) {
+    caliper_->setComplaint(
+        tr("Card is at least %1 thick.").arg(lengthText(thinnest, Unit::Millimetre)));
+    return;
+  }
+  Card card;
+  card.caliper = value;
+  card.name = tr("card of %1").arg(lengthText(value, Unit::Millimetre)).toStdString();
+  card.id = (text(std::to_string(value.mm())) + QStringLiteral("mm")).toStdString();
+  const auto measured = findCard(card.id);
+  changeCard(session_, measured ? *measured : card, QStringLiteral("caliper"));
+}
+
+}  // namespace creasewright

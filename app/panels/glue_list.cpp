@@ -1,0 +1,39 @@
+#include "panels/glue_list.h"
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+
+namespace creasewright {
+
+GlueList::GlueList(DesignSession& session, QWidget* parent)
+    : QListWidget(parent), session_(session) {
+  setAccessibleName(tr("Glue plan"));
+  setWordWrap(true);
+  connect(&session_, &DesignSession::changed, this, &GlueList::showDesign);
+  connect(this, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
+    session_.pinHighlight(item != nullptr ? item->data(Qt::UserRole).toStringList()
+                                          : QStringList());
+  });
+  showDesign();
+}
+
+void GlueList::showDesign() {
+  const QSignalBlocker quiet(this);
+  clear();
+  for (const BuiltPiece& piece : session_.built().pieces) {
+    const auto& panels = piece.piece.net.panels;
+    for (const GlueArea& glue : piece.gluePlan) {
+      const std::string& flap = panels[static_cast<std::size_t>(glue.panel)].id;
+      const std::string& target = panels[static_cast<std::size_t>(glue.onto)].id;
+      const QString face = glue.flapFace == Face::Inside ? tr("inside") : tr("outside");
+      auto* item = new QListWidgetItem(
+          tr("%1, on its %2: stick to %3").arg(panelTitle(flap), face, panelTitle(target)), this);
+      item->setData(Qt::UserRole, QStringList{text(flap), text(target)});
+    }
+  }
+  if (count() == 0) {
+    addItem(tr("This piece needs no adhesive."));
+  }
+}
+
+}  // namespace creasewright

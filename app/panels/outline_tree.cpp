@@ -1,0 +1,74 @@
+#include "panels/outline_tree.h"
+
+#include <QHeaderView>
+#include <QLocale>
+#include <cmath>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+
+namespace creasewright {
+
+namespace {
+
+QString sizeText(const Polygon& outline, Unit unit) {
+  const Bounds box = bounds(outline);
+  return OutlineTree::tr("%1 × %2").arg(lengthText(Length::mm(box.width()), unit, false),
+                                        lengthText(Length::mm(box.height()), unit));
+}
+
+QString foldText(const Crease* crease) {
+  if (crease == nullptr) {
+    return OutlineTree::tr("stays put");
+  }
+  if (crease->kind == CreaseKind::Flat) {
+    return OutlineTree::tr("no fold");
+  }
+  const QString angle = QLocale().toString(std::abs(crease->angle.degrees()), 'g', 4);
+  return crease->angle.degrees() < 0 ? OutlineTree::tr("mountain, %1°").arg(angle)
+                                     : OutlineTree::tr("valley, %1°").arg(angle);
+}
+
+}  // namespace
+
+OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
+    : QTreeWidget(parent), session_(session) {
+  setColumnCount(3);
+  setHeaderLabels({tr("Panel"), tr("Width × height"), tr("Fold")});
+  header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  setAccessibleName(tr("Panels of the net"));
+  connect(&session_, &DesignSession::changed, this, &OutlineTree::showDesign);
+  connect(&session_, &DesignSession::unitChanged, this, &OutlineTree::showDesign);
+  connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
+    session_.pinHighlight(item != nullptr ? QStringList(item->data(0, Qt::UserRole).toString())
+                                          : QStringList());
+  });
+  showDesign();
+}
+
+void OutlineTree::showDesign() {
+  const QSignalBlocker quiet(this);
+  clear();
+  for (const BuiltPiece& piece : session_.built().pieces) {
+    addPiece(piece);
+  }
+  expandAll();
+}
+
+void OutlineTree::addPiece(const BuiltPiece& piece) {
+  const Net& net = piece.piece.net;
+  std::vector<QTreeWidgetItem*> items;  // a parent comes before its children
+  for (std::size_t i = 0; i < net.panels.size(); ++i) {
+    const Crease* crease = net.creaseOf(static_cast<int>(i));
+    auto* item = crease != nullptr
+                     ? new QTreeWidgetItem(items[static_cast<std::size_t>(crease->parent)])
+                     : new QTreeWidgetItem(this);
+    item->setText(0, panelTitle(net.panels[i].id));
+    item->setText(1, sizeText(net.panels[i].outline, session_.unit()));
+    item->setText(2, foldText(crease));
+    item->setData(0, Qt::UserRole, text(net.panels[i].id));
+    items.push_back(item);
+  }
+}
+
+}  // namespace creasewright

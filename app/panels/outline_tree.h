@@ -1,0 +1,24 @@
+#pragma once
+
+#include <QTreeWidget>
+
+#include "session/design_session.h"
+
+namespace creasewright {
+
+/// The net in words, for screen readers and for everybody who likes lists: every panel under the
+/// one it hangs on, with its size and its fold.
+class OutlineTree : public QTreeWidget {
+  Q_OBJECT
+
+ public:
+  explicit OutlineTree(DesignSession& session, QWidget* parent = nullptr);
+
+ private:
+  void showDesign();
+  void addPiece(const BuiltPiece& piece);
+
+  DesignSession& session_;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,51 @@
+#include "panels/score_list.h"
+
+#include "bridge/label_text.h"
+#include "bridge/style_text.h"
+#include "pages/score_text.h"
+
+namespace creasewright {
+
+ScoreList::ScoreList(DesignSession& session, QWidget* parent)
+    : QTreeWidget(parent), session_(session) {
+  setHeaderHidden(true);
+  setRootIsDecorated(false);
+  setIndentation(16);
+  setWordWrap(true);
+  setSelectionMode(QAbstractItemView::SingleSelection);
+  setAccessibleName(tr("Score plan"));
+  connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
+  connect(&session_, &DesignSession::unitChanged, this, &ScoreList::showDesign);
+  showDesign();
+}
+
+void ScoreList::showDesign() {
+  clear();
+  for (const BuiltPiece& piece : session_.built().pieces) {
+    addPlan(piece);
+  }
+  expandAll();
+}
+
+void ScoreList::addPlan(const BuiltPiece& piece) {
+  const Unit unit = session_.unit();
+  const bool several = session_.built().pieces.size() > 1;
+  QTreeWidgetItem* heading = nullptr;
+  for (const ScoreSection& section :
+       scoreText(piece.scorePlan, piece.flat.width, piece.flat.height)) {
+    const QString words = labelText(section.heading, unit);
+    if (!words.isEmpty() || several) {
+      heading = new QTreeWidgetItem(this);
+      heading->setText(0, several ? tr("%1: %2").arg(pieceTitle(piece.piece.name), words) : words);
+      QFont bold = font();
+      bold.setBold(true);
+      heading->setFont(0, bold);
+    }
+    for (const Label& label : section.lines) {
+      auto* line = heading != nullptr ? new QTreeWidgetItem(heading) : new QTreeWidgetItem(this);
+      line->setText(0, labelText(label, unit));
+    }
+  }
+}
+
+}  // namespace creasewright

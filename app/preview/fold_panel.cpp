@@ -1,0 +1,110 @@
+#include "preview/fold_panel.h"
+
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QSlider>
+#include <QToolButton>
+#include <QVBoxLayout>
+#include <algorithm>
+#include <cmath>
+
+#include "bridge/style_text.h"
+#include "preview/fold_view.h"
+#include "widgets/icon.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int stepsPerStage = 100;
+
+QToolButton* stepButton(const QString& icon, const QString& words, QWidget* parent) {
+  auto* button = new QToolButton(parent);
+  button->setIcon(lineIcon(icon));
+  button->setAutoRaise(true);
+  button->setToolTip(words);
+  button->setAccessibleName(words);
+  return button;
+}
+
+}  // namespace
+
+FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      view_(new FoldView(session, this)),
+      slider_(new QSlider(Qt::Horizontal, this)),
+      stage_(new QLabel(this)) {
+  auto* back = stepButton(QStringLiteral("back"), tr("One stage back"), this);
+  auto* forward = stepButton(QStringLiteral("closed"), tr("One stage forward"), this);
+  slider_->setAccessibleName(tr("Fold stage"));
+  stage_->setProperty("quiet", true);
+  stage_->setAlignment(Qt::AlignCenter);
+  stage_->setWordWrap(true);
+
+  auto* strip = new QHBoxLayout;
+  strip->setContentsMargins(12, 0, 12, 0);
+  strip->addWidget(back);
+  strip->addWidget(slider_, 1);
+  strip->addWidget(forward);
+  auto* layout = new QVBoxLayout(this);
+  layout->setContentsMargins(0, 0, 0, 8);
+  layout->setSpacing(4);
+  layout->addWidget(view_, 1);
+  layout->addLayout(strip);
+  layout->addWidget(stage_);
+
+  connect(slider_, &QSlider::valueChanged, this, &FoldPanel::sliderMoved);
+  connect(back, &QToolButton::clicked, this, [this] { stepStage(-1); });
+  connect(forward, &QToolButton::clicked, this, [this] { stepStage(1); });
+  connect(&session_, &DesignSession::changed, this, &FoldPanel::designChanged);
+  designChanged();
+}
+
+void FoldPanel::showPiece(int index) {
+  piece_ = index;
+  view_->showPiece(index);
+  designChanged();
+}
+
+int FoldPanel::stageCount() const {
+  const auto& pieces = session_.built().pieces;
+  const auto index = static_cast<std::size_t>(piece_);
+  return index < pieces.size() ? pieces[index].piece.net.stageCount() : 0;
+}
+
+void FoldPanel::designChanged() {
+  const int last = std::max(1, stageCount()) * stepsPerStage;
+  if (slider_->maximum() != last) {
+    slider_->setRange(0, last);
+    slider_->setSingleStep(stepsPerStage / 10);
+    slider_->setPageStep(stepsPerStage);
+    slider_->setValue(last);
+  }
+  sliderMoved(slider_->value());
+}
+
+void FoldPanel::sliderMoved(int value) {
+  view_->setProgress(static_cast<double>(value) / slider_->maximum());
+  stage_->setText(stageWords(value));
+}
+
+void FoldPanel::stepStage(int by) {
+  const double at = static_cast<double>(slider_->value()) / stepsPerStage;
+  const int next =
+      by > 0 ? static_cast<int>(std::floor(at)) + 1 : static_cast<int>(std::ceil(at)) - 1;
+  slider_->setValue(next * stepsPerStage);
+}
+
+QString FoldPanel::stageWords(int value) const {
+  if (value == 0 || stageCount() == 0) {
+    return tr("Flat");
+  }
+  const int stage = (value - 1) / stepsPerStage;
+  const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].piece.net;
+  return tr("Stage %1 of %2: %3")
+      .arg(QString::number(stage + 1), QString::number(stageCount()),
+           stageTitle(net.stages[static_cast<std::size_t>(stage)]));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,40 @@
+#pragma once
+
+#include <QWidget>
+
+#include "session/design_session.h"
+
+class QLabel;
+class QSlider;
+
+namespace creasewright {
+
+class FoldView;
+
+/// The folded view with the strip of fold stages under it.
+class FoldPanel : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FoldPanel(DesignSession& session, QWidget* parent = nullptr);
+
+  [[nodiscard]] FoldView& view() { return *view_; }
+  [[nodiscard]] QSlider& slider() { return *slider_; }
+  void showPiece(int index);
+
+ private:
+  void designChanged();
+  void sliderMoved(int value);
+  /// Goes to the end of the stage before or after the present one.
+  void stepStage(int by);
+  [[nodiscard]] int stageCount() const;
+  [[nodiscard]] QString stageWords(int value) const;
+
+  DesignSession& session_;
+  FoldView* view_;
+  QSlider* slider_;
+  QLabel* stage_;
+  int piece_ = 0;
+};
+
+}  // namespace creasewright

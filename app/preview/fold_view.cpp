@@ -1,0 +1,127 @@
+#include "preview/fold_view.h"
+
+#include <QKeyEvent>
+#include <QMouseEvent>
+#include <QPainter>
+#include <QWheelEvent>
+#include <algorithm>
+#include <cmath>
+
+#include "folding/upright.h"
+#include "preview/paint_fold.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr double keyStep = 5;  // degrees
+constexpr double degreesPerPixel = 0.5;
+constexpr double steepest = 89;
+
+/// Largest distance in mm between two corners of the posed net's bounding cuboid: however it is
+/// turned, the picture is no wider.
+double reachOf(const Net& net, const Pose& posed) {
+  Point3 low{1e9, 1e9, 1e9};
+  Point3 high{-1e9, -1e9, -1e9};
+  for (std::size_t i = 0; i < net.panels.size(); ++i) {
+    for (const Point& corner : net.panels[i].outline) {
+      const Point3 p = posed[i].apply(corner);
+      low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
+      high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+    }
+  }
+  return distance(low, high);
+}
+
+}  // namespace
+
+FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), session_(session) {
+  setFocusPolicy(Qt::StrongFocus);
+  setMinimumSize(200, 150);
+  setCursor(Qt::OpenHandCursor);
+  setAccessibleName(tr("Folded piece"));
+  setToolTip(tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view."));
+  connect(&session_, &DesignSession::changed, this, &FoldView::redraw);
+  connect(&session_, &DesignSession::highlightChanged, this, qOverload<>(&QWidget::update));
+}
+
+void FoldView::setProgress(double progress) {
+  progress_ = std::clamp(progress, 0.0, 1.0);
+  redraw();
+}
+
+void FoldView::showPiece(int index) {
+  piece_ = index;
+  redraw();
+}
+
+void FoldView::resetView() {
+  view_ = standardView();
+  zoom_ = 1;
+  redraw();
+}
+
+void FoldView::paintEvent(QPaintEvent*) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const auto& pieces = session_.built().pieces;
+  if (pieces.empty()) {
+    return;
+  }
+  const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
+  const Piece& piece = pieces[index].piece;
+  if (!picture_) {
+    const Pose posed = pose(piece.net, progress_);
+    picture_ = drawFolded(piece.net, posed, view_, uprightOf(piece));
+    reach_ = reachOf(piece.net, posed);
+  }
+  constexpr double margin = 16;
+  painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
+  paintFold(painter, *picture_, reach_, piece.net,
+            QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_, session_.highlight());
+}
+
+void FoldView::mousePressEvent(QMouseEvent* event) { last_ = event->position(); }
+
+void FoldView::mouseMoveEvent(QMouseEvent* event) {
+  const QPointF by = event->position() - last_;
+  last_ = event->position();
+  turn(by.x() * degreesPerPixel, by.y() * degreesPerPixel);
+}
+
+void FoldView::wheelEvent(QWheelEvent* event) {
+  zoom_ = std::clamp(zoom_ * std::pow(1.15, event->angleDelta().y() / 120.0), 0.3, 8.0);
+  event->accept();
+  update();
+}
+
+void FoldView::keyPressEvent(QKeyEvent* event) {
+  switch (event->key()) {
+    case Qt::Key_Left:
+      return turn(-keyStep, 0);
+    case Qt::Key_Right:
+      return turn(keyStep, 0);
+    case Qt::Key_Up:
+      return turn(0, keyStep);
+    case Qt::Key_Down:
+      return turn(0, -keyStep);
+    case Qt::Key_Home:
+      return resetView();
+    default:
+      QWidget::keyPressEvent(event);
+  }
+}
+
+void FoldView::turn(double turnDegrees, double tiltDegrees) {
+  view_.turn = Angle::degrees(std::remainder(view_.turn.degrees() + turnDegrees, 360));
+  view_.tilt = Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -steepest, steepest));
+  redraw();
+}
+
+void FoldView::redraw() {
+  picture_.reset();
+  update();
+}
+
+}  // namespace creasewright

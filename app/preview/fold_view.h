@@ -1,0 +1,48 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "folding/scene.h"
+#include "session/design_session.h"
+
+namespace creasewright {
+
+/// The folded piece, turned freely: drag with the mouse, arrow keys by 5 degrees, Home for the
+/// standard view, wheel to come closer.
+class FoldView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit FoldView(DesignSession& session, QWidget* parent = nullptr);
+
+  /// 0 flat .. 1 folded.
+  void setProgress(double progress);
+  [[nodiscard]] double progress() const { return progress_; }
+  void showPiece(int index);
+  void resetView();
+  [[nodiscard]] const View& view() const { return view_; }
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+  [[nodiscard]] QSize sizeHint() const override { return {420, 320}; }
+
+ private:
+  void turn(double turnDegrees, double tiltDegrees);
+  void redraw();
+
+  DesignSession& session_;
+  View view_ = standardView();
+  double progress_ = 1;
+  double zoom_ = 1;
+  int piece_ = 0;
+  QPointF last_;
+  double reach_ = 0;                    // mm across the picture at most, however it is turned
+  std::optional<FoldPicture> picture_;  // made anew when something changed
+};
+
+}  // namespace creasewright

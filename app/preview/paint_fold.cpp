@@ -1,0 +1,71 @@
+#include "preview/paint_fold.h"
+
+#include <algorithm>
+
+#include "bridge/screen_pen.h"
+#include "bridge/text.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+/// Picture coordinates (mm, y up) to pixels, the picture in the middle of `room`.
+QTransform placing(const Bounds& extent, double reach, const QRectF& room, double zoom) {
+  const double wide = std::max(extent.width(), 1.0);
+  const double high = std::max(extent.height(), 1.0);
+  const double scale =
+      std::min({room.width() / wide, room.height() / high, room.width() / std::max(reach, 1.0)}) *
+      zoom;
+  QTransform out;
+  out.translate(room.center().x(), room.center().y());
+  out.scale(scale, -scale);
+  out.translate(-(extent.low.x + extent.high.x) / 2, -(extent.low.y + extent.high.y) / 2);
+  return out;
+}
+
+QColor facetColour(const Facet& facet, bool lit) {
+  const Colour c = faceColour(facet.light, facet.face == Face::Inside);
+  const QColor card(c.red, c.green, c.blue);
+  if (!lit) {
+    return card;
+  }
+  const QColor halo = lightTheme().halo;
+  return QColor::fromRgbF(static_cast<float>(card.redF() * 0.55 + halo.redF() * 0.45),
+                          static_cast<float>(card.greenF() * 0.55 + halo.greenF() * 0.45),
+                          static_cast<float>(card.blueF() * 0.55 + halo.blueF() * 0.45));
+}
+
+QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
+  QPolygonF out;
+  for (const Point& p : outline) {
+    out << place.map(QPointF(p.x, p.y));
+  }
+  return out;
+}
+
+}  // namespace
+
+void paintFold(QPainter& painter, const FoldPicture& picture, double reach, const Net& net,
+               const QRectF& room, double zoom, const QStringList& highlight) {
+  const QTransform place = placing(picture.extent, reach, room, zoom);
+  for (const Facet& facet : picture.facets) {
+    const bool lit = facet.panel >= 0 &&
+                     highlight.contains(text(net.panels[static_cast<std::size_t>(facet.panel)].id));
+    const QColor colour = facetColour(facet, lit);
+    // A hairline of the same colour closes the seams between neighbouring facets.
+    painter.setPen(QPen(colour, 0.7));
+    painter.setBrush(colour);
+    painter.drawPolygon(onScreen(facet.outline, place));
+  }
+  painter.setBrush(Qt::NoBrush);
+  for (const VisibleEdge& edge : picture.edges) {
+    QColor ink = roleColour(Role::Edge);
+    ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
+    painter.setPen(QPen(ink, edge.crease ? 0.8 : 1.1, Qt::SolidLine, Qt::RoundCap));
+    painter.drawLine(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
+                     place.map(QPointF(edge.line.b.x, edge.line.b.y)));
+  }
+}
+
+}  // namespace creasewright

@@ -1,0 +1,115 @@
+#include "printing/export_dialog.h"
+
+#include <QButtonGroup>
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QRadioButton>
+#include <QVBoxLayout>
+#include <vector>
+
+#include "bridge/problem_text.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "printing/ask_path.h"
+#include "printing/export.h"
+#include "session/preferences.h"
+
+namespace creasewright {
+
+namespace {
+
+struct Kind {
+  QString ending;
+  bool folded = false;
+  QString title;
+  QString hint;
+};
+
+std::vector<Kind> kinds() {
+  return {
+      {"pdf", false, ExportDialog::tr("Template as PDF"),
+       ExportDialog::tr("Pages in true size with score settings, to print anywhere.")},
+      {"svg", false, ExportDialog::tr("Net as SVG"),
+       ExportDialog::tr("For cutting machines and drawing programs, one group for each kind of "
+                        "line.")},
+      {"dxf", false, ExportDialog::tr("Net as DXF"),
+       ExportDialog::tr("For cutting machines and plotters, one layer for each kind of line.")},
+      {"png", false, ExportDialog::tr("Picture of the net as PNG"),
+       ExportDialog::tr("To look at, not to measure.")},
+      {"png", true, ExportDialog::tr("Picture of the folded piece as PNG"),
+       ExportDialog::tr("For a notice or a hand-out.")},
+      {"svg", true, ExportDialog::tr("Picture of the folded piece as SVG"),
+       ExportDialog::tr("The same as lines and areas, sharp at any size.")},
+      {"json", false, ExportDialog::tr("Everything as JSON"),
+       ExportDialog::tr("Panels, scores and plans for other programs.")},
+  };
+}
+
+}  // namespace
+
+ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
+    : QDialog(parent),
+      session_(session),
+      kinds_(new QButtonGroup(this)),
+      piece_(new QComboBox(this)) {
+  setWindowTitle(tr("Save as a file"));
+  auto* layout = new QVBoxLayout(this);
+  layout->setSpacing(2);
+  int id = 0;
+  for (const Kind& kind : kinds()) {
+    auto* choice = new QRadioButton(kind.title, this);
+    auto* hint = new QLabel(kind.hint, this);
+    hint->setProperty("quiet", true);
+    hint->setContentsMargins(24, 0, 0, 6);
+    choice->setAccessibleDescription(kind.hint);
+    choice->setChecked(id == 0);
+    kinds_->addButton(choice, id++);
+    layout->addWidget(choice);
+    layout->addWidget(hint);
+  }
+  piece_->addItem(tr("All pieces"), QString());
+  for (const BuiltPiece& piece : session_.built().pieces) {
+    piece_->addItem(pieceTitle(piece.piece.name), text(piece.piece.name));
+  }
+  piece_->setVisible(session_.built().pieces.size() > 1);
+  layout->addWidget(piece_);
+  auto* save = new QPushButton(tr("Save…"), this);
+  save->setProperty("primary", true);
+  save->setDefault(true);
+  auto* close = new QPushButton(tr("Close"), this);
+  auto* buttons = new QHBoxLayout;
+  buttons->addStretch(1);
+  buttons->addWidget(close);
+  buttons->addWidget(save);
+  layout->addSpacing(8);
+  layout->addLayout(buttons);
+  connect(save, &QPushButton::clicked, this, &ExportDialog::exportFile);
+  connect(close, &QPushButton::clicked, this, &QDialog::reject);
+}
+
+void ExportDialog::exportFile() {
+  const Kind kind = kinds()[static_cast<std::size_t>(kinds_->checkedId())];
+  const QString path = askPath(this, session_, kind.ending,
+                               QStringLiteral("%1 (*.%2)").arg(kind.title, kind.ending));
+  if (path.isEmpty()) {
+    return;
+  }
+  ExportChoices choices;
+  choices.piece = piece_->currentData().toString();
+  choices.folded = kind.folded;
+  choices.unit = session_.unit();
+  choices.now = QDateTime::currentDateTime();
+  if (const auto paper = findPaper(preferredPaper().toStdString())) {
+    choices.setup.paper = *paper;
+  }
+  if (const auto problem = exportDesign(session_.built(), path, choices)) {
+    QMessageBox::warning(this, windowTitle(), problemSentence(*problem, session_.unit()));
+    return;
+  }
+  accept();
+}
+
+}  // namespace creasewright

@@ -1,0 +1,33 @@
+#pragma once
+
+#include <QWidget>
+
+#include "drawing/drawing.h"
+
+namespace creasewright {
+
+/// Pages as they will come out of the printer, one below the other, white on the bench.
+class PagePreview : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit PagePreview(QWidget* parent = nullptr);
+
+  void showPages(std::vector<Drawing> pages, Unit unit);
+  [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
+  /// Pages become this wide (pixels); the height follows.
+  void setPageWidth(int pixels);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+
+ private:
+  void fitHeight();
+  [[nodiscard]] double scale(const Drawing& page) const;
+
+  std::vector<Drawing> pages_;
+  Unit unit_ = Unit::Millimetre;
+  int pageWidth_ = 380;
+};
+
+}  // namespace creasewright

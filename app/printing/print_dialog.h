@@ -1,0 +1,52 @@
+#pragma once
+
+#include <QDialog>
+
+#include "printing/template_print.h"
+#include "session/design_session.h"
+
+class QComboBox;
+class QLabel;
+class QPushButton;
+class QScrollArea;
+class QVBoxLayout;
+
+namespace creasewright {
+
+class LengthEdit;
+class PagePreview;
+
+/// Paper, margin and direction at the left, the pages as they will come out at the right.
+class PrintDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  explicit PrintDialog(DesignSession& session, QWidget* parent = nullptr);
+
+  [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
+  [[nodiscard]] QComboBox& paper() { return *paper_; }
+  /// What stands against printing; empty when the pages are there.
+  [[nodiscard]] QString complaint() const;
+
+ private:
+  void addSettings(QVBoxLayout* column);
+  void addButtons(QVBoxLayout* column);
+  void refresh();
+  void print();
+  void savePdf();
+  [[nodiscard]] TemplateOptions options() const;
+
+  DesignSession& session_;
+  std::vector<Drawing> pages_;
+  QComboBox* paper_;
+  QComboBox* direction_;
+  LengthEdit* margin_;
+  QComboBox* printer_;
+  QLabel* status_;
+  QScrollArea* scroll_;
+  PagePreview* preview_;
+  QPushButton* print_ = nullptr;
+  QPushButton* pdf_ = nullptr;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,117 @@
+#include "scene/net_picture.h"
+
+#include <QPainterPath>
+
+#include "bridge/screen_pen.h"
+#include "bridge/text.h"
+#include "drawing/hatching.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+QRectF sheetRect(const BuiltPiece& piece, const SheetCamera& camera) {
+  return {camera.toScreen(Point{0, piece.flat.height}),
+          camera.toScreen(Point{piece.flat.width, 0})};
+}
+
+void paintShadow(QPainter& painter, const QRectF& sheet) {
+  painter.setPen(Qt::NoPen);
+  QColor shadow = theme().shadow;
+  constexpr int layers = 8;
+  for (int i = layers; i > 0; --i) {
+    shadow.setAlpha(theme().dark ? 14 : 7);
+    painter.setBrush(shadow);
+    painter.drawRoundedRect(sheet.adjusted(-i * 0.5, 1, i + 0.5, i + 1.5), i, i);
+  }
+}
+
+void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rings, double degrees,
+                   const SheetCamera& camera) {
+  constexpr double pixels = 7;  // between lines, so that zooming out does not make it grey
+  painter.setPen(QPen(roleColour(role), 1));
+  for (const Segment& line : hatch(rings, pixels / camera.scale(), degrees)) {
+    painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
+  }
+}
+
+void paintWaste(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+  for (const WastePiece& waste : piece.waste) {
+    std::vector<Polygon> rings{waste.area.outer};
+    rings.insert(rings.end(), waste.area.holes.begin(), waste.area.holes.end());
+    paintHatching(painter, Role::Waste, rings, -45, camera);
+  }
+}
+
+void paintGlue(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+  for (const GlueArea& glue : piece.gluePlan) {
+    if (glue.area.size() > 2) {
+      paintHatching(painter, Role::Glue, {glue.area}, 45, camera);
+    }
+  }
+}
+
+void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+  for (std::size_t i = 0; i < piece.piece.net.creases.size(); ++i) {
+    const Crease& crease = piece.piece.net.creases[i];
+    if (crease.kind == CreaseKind::Flat) {
+      continue;
+    }
+    const Role role = crease.kind == CreaseKind::Perforated ? Role::Perforation
+                      : crease.angle.degrees() < 0          ? Role::Mountain
+                                                            : Role::Valley;
+    painter.setPen(screenPen(role, camera.scale()));
+    const Segment& line = piece.flat.creases[i];
+    painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
+  }
+}
+
+void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
+                    const QStringList& highlight) {
+  QColor halo = lightTheme().halo;
+  for (std::size_t i = 0; i < piece.piece.net.panels.size(); ++i) {
+    if (!highlight.contains(text(piece.piece.net.panels[i].id))) {
+      continue;
+    }
+    halo.setAlpha(70);
+    painter.setBrush(halo);
+    painter.setPen(Qt::NoPen);
+    painter.drawPolygon(camera.toScreen(piece.flat.panels[i]));
+  }
+  painter.setBrush(Qt::NoBrush);
+}
+
+}  // namespace
+
+void paintSheet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+  const QRectF sheet = sheetRect(piece, camera);
+  paintShadow(painter, sheet);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(roleColour(Role::Sheet));
+  painter.drawRect(sheet);
+  painter.setBrush(Qt::NoBrush);
+  paintWaste(painter, piece, camera);
+}
+
+void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
+              const QStringList& highlight) {
+  paintHighlight(painter, piece, camera, highlight);
+  paintGlue(painter, piece, camera);
+  paintCreases(painter, piece, camera);
+  painter.setPen(screenPen(Role::Cut, camera.scale()));
+  for (const Polyline& line : cutLines(piece.flat)) {
+    painter.drawPolyline(camera.toScreen(line));
+  }
+}
+
+int panelAt(const BuiltPiece& piece, Point at) {
+  for (std::size_t i = 0; i < piece.flat.panels.size(); ++i) {
+    if (locate(at, piece.flat.panels[i]) != Side::Outside) {
+      return static_cast<int>(i);
+    }
+  }
+  return -1;
+}
+
+}  // namespace creasewright

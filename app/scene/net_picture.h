@@ -1,0 +1,21 @@
+#pragma once
+
+#include <QPainter>
+#include <QStringList>
+
+#include "document/build.h"
+#include "scene/sheet_camera.h"
+
+namespace creasewright {
+
+/// The blank lying on the bench with a soft shadow; waste hatched.
+void paintSheet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera);
+
+/// Cuts, scores and glue areas of the net, and a halo on the panels named in `highlight`.
+void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
+              const QStringList& highlight);
+
+/// Index of the panel at `at` (blank coordinates), or -1.
+int panelAt(const BuiltPiece& piece, Point at);
+
+}  // namespace creasewright

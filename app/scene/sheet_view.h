@@ -1,0 +1,62 @@
+#pragma once
+
+#include <QWidget>
+#include <optional>
+
+#include "scene/dimension_layer.h"
+#include "scene/sheet_camera.h"
+#include "session/design_session.h"
+
+namespace creasewright {
+
+/// The sheet on the bench with the net on it and a ruler on every side. Zoom with the wheel or
+/// + and -, pan by dragging or with the arrow keys, 0 shows the whole sheet.
+class SheetView : public QWidget {
+  Q_OBJECT
+
+ public:
+  explicit SheetView(DesignSession& session, QWidget* parent = nullptr);
+
+  void zoomIn();
+  void zoomOut();
+  void fit();
+  /// Which piece of the design is shown.
+  void showPiece(int index);
+  [[nodiscard]] int shownPiece() const { return piece_; }
+  [[nodiscard]] const SheetCamera& camera() const { return camera_; }
+  [[nodiscard]] std::vector<DimensionLabel> dimensionLabels() const;
+
+ signals:
+  /// Words about the panel under the mouse, or empty.
+  void hovered(const QString& words);
+
+ protected:
+  void paintEvent(QPaintEvent* event) override;
+  void resizeEvent(QResizeEvent* event) override;
+  void wheelEvent(QWheelEvent* event) override;
+  void mousePressEvent(QMouseEvent* event) override;
+  void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
+  void keyPressEvent(QKeyEvent* event) override;
+
+ private:
+  [[nodiscard]] const BuiltPiece* piece() const;
+  [[nodiscard]] QRectF bench() const;
+  void zoom(double factor, QPointF at);
+  void pan(QPointF by);
+  void hover(QPointF at);
+  void designChanged();
+  void paintRulers(QPainter& painter);
+  void paintName(QPainter& painter);
+
+  DesignSession& session_;
+  SheetCamera camera_;
+  int piece_ = 0;
+  bool fitted_ = true;  // follow the sheet until the person zooms or pans
+  int hoveredPanel_ = -1;
+  std::optional<QPointF> mouse_;
+  std::optional<QPointF> dragFrom_;
+};
+
+}  // namespace creasewright

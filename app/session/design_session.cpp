@@ -1,0 +1,110 @@
+#include "session/design_session.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include "bridge/text.h"
+#include "document/design_file.h"
+
+namespace creasewright {
+
+DesignSession::DesignSession(QObject* parent) : QObject(parent) {
+  connect(&history_, &QUndoStack::cleanChanged, this, &DesignSession::fileChanged);
+  design_ = freshDesign();
+  rebuild();
+}
+
+void DesignSession::apply(const Design& design) {
+  design_ = design;
+  rebuild();
+  emit changed();
+}
+
+void DesignSession::start(const Design& design, const QString& path) {
+  recovered_ = false;
+  path_ = path;
+  pinned_.clear();
+  hover_.clear();
+  history_.clear();
+  history_.setClean();
+  apply(design);
+  emit fileChanged();
+}
+
+QString DesignSession::displayName() const {
+  if (!design_.title.empty()) {
+    return text(design_.title);
+  }
+  return path_.isEmpty() ? tr("Untitled") : QFileInfo(path_).completeBaseName();
+}
+
+std::optional<Problem> DesignSession::open(const QString& path) {
+  const auto design = readDesignFile(QFile::encodeName(path).toStdString());
+  if (!design) {
+    return design.problem();
+  }
+  start(*design, path);
+  return {};
+}
+
+std::optional<Problem> DesignSession::saveAs(const QString& path) {
+  if (const auto problem = writeDesignFile(design_, QFile::encodeName(path).toStdString())) {
+    return problem;
+  }
+  path_ = path;
+  recovered_ = false;
+  history_.setClean();
+  emit fileChanged();
+  return {};
+}
+
+void DesignSession::recover(const Design& design, const QString& path) {
+  start(design, path);
+  recovered_ = true;
+  emit fileChanged();
+}
+
+void DesignSession::setUnit(Unit unit) {
+  if (unit != unit_) {
+    unit_ = unit;
+    emit unitChanged(unit);
+  }
+}
+
+void DesignSession::pinHighlight(const QStringList& panels) {
+  if (panels != pinned_) {
+    pinned_ = panels;
+    emit highlightChanged();
+  }
+}
+
+void DesignSession::hoverHighlight(const QStringList& panels) {
+  if (panels != hover_) {
+    hover_ = panels;
+    emit highlightChanged();
+  }
+}
+
+void DesignSession::rebuild() {
+  auto result = build(design_);
+  current_ = result.ok();
+  if (current_) {
+    built_ = std::move(result).value();
+    problems_ = built_.problems;
+    return;
+  }
+  problems_ = limitProblems(design_);
+  if (problems_.empty()) {
+    problems_.push_back(result.problem());
+  }
+}
+
+Design freshDesign() {
+  const Product soap{ProductShape::Box, Length::mm(105), Length::mm(32), Length::mm(22)};
+  const auto card = findCard("300gsm");
+  auto design =
+      newDesign("framed-tray", soap, card ? *card : Card{}, Ease::Easy, ToolGrid::sixteenthInch());
+  return design ? std::move(design).value() : Design{};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,77 @@
+#pragma once
+
+#include <QObject>
+#include <QString>
+#include <QUndoStack>
+#include <optional>
+
+#include "document/build.h"
+
+namespace creasewright {
+
+/// The open design: its value, what follows from it, its file and its undo history. Everybody shows
+/// `built()` and listens to `changed()`.
+class DesignSession : public QObject {
+  Q_OBJECT
+
+ public:
+  explicit DesignSession(QObject* parent = nullptr);
+
+  [[nodiscard]] const Design& design() const { return design_; }
+  /// The last design that could be built; it is `design()` while isCurrent().
+  [[nodiscard]] const BuiltDesign& built() const { return built_; }
+  /// Whether built() shows the present numbers. If not, problems() says what stands against it.
+  [[nodiscard]] bool isCurrent() const { return current_; }
+  [[nodiscard]] const Problems& problems() const { return problems_; }
+
+  /// Puts a value in place without touching the history; for undo commands.
+  void apply(const Design& design);
+  /// Starts over with another design; `path` is empty for a new one.
+  void start(const Design& design, const QString& path);
+
+  [[nodiscard]] QUndoStack& history() { return history_; }
+  [[nodiscard]] bool isDirty() const { return recovered_ || !history_.isClean(); }
+  [[nodiscard]] const QString& path() const { return path_; }
+  /// The title, else the file's name, else "Untitled".
+  [[nodiscard]] QString displayName() const;
+
+  /// Nothing when it went well; the design in hand stays untouched when it did not.
+  std::optional<Problem> open(const QString& path);
+  std::optional<Problem> saveAs(const QString& path);
+  /// Takes over a design found after a crash: it counts as unsaved.
+  void recover(const Design& design, const QString& path);
+
+  [[nodiscard]] Unit unit() const { return unit_; }
+  void setUnit(Unit unit);
+
+  /// Panels to light up everywhere, by id: those under the mouse, else those of the field or check
+  /// the person is at.
+  [[nodiscard]] const QStringList& highlight() const { return hover_.isEmpty() ? pinned_ : hover_; }
+  void pinHighlight(const QStringList& panels);
+  void hoverHighlight(const QStringList& panels);
+
+ signals:
+  void changed();
+  void fileChanged();  ///< path or dirty mark
+  void unitChanged(Unit unit);
+  void highlightChanged();
+
+ private:
+  void rebuild();
+
+  Design design_;
+  BuiltDesign built_;
+  Problems problems_;
+  bool current_ = false;
+  bool recovered_ = false;
+  QString path_;
+  QUndoStack history_;
+  Unit unit_ = Unit::Millimetre;
+  QStringList pinned_;
+  QStringList hover_;
+};
+
+/// The design a new window starts with.
+Design freshDesign();
+
+}  // namespace creasewright

@@ -1,0 +1,87 @@
+#include "session/preferences.h"
+
+#include <QFileInfo>
+#include <QLocale>
+#include <QSettings>
+
+namespace creasewright {
+
+namespace {
+
+constexpr int recentLimit = 8;
+
+QVariant setting(const char* key) { return QSettings().value(QLatin1String(key)); }
+
+void keep(const char* key, const QVariant& value) {
+  QSettings().setValue(QLatin1String(key), value);
+}
+
+}  // namespace
+
+Unit preferredUnit() {
+  const QString kept = setting("unit").toString();
+  if (kept.isEmpty()) {
+    return QLocale::system().measurementSystem() == QLocale::MetricSystem ? Unit::Millimetre
+                                                                          : Unit::Inch;
+  }
+  return kept == QLatin1String("in") ? Unit::Inch : Unit::Millimetre;
+}
+
+void setPreferredUnit(Unit unit) {
+  keep("unit", unit == Unit::Inch ? QStringLiteral("in") : QStringLiteral("mm"));
+}
+
+ThemeChoice preferredTheme() {
+  const QString kept = setting("theme").toString();
+  if (kept == QLatin1String("light")) {
+    return ThemeChoice::Light;
+  }
+  return kept == QLatin1String("dark") ? ThemeChoice::Dark : ThemeChoice::System;
+}
+
+void setPreferredTheme(ThemeChoice choice) {
+  switch (choice) {
+    case ThemeChoice::System:
+      return keep("theme", QStringLiteral("system"));
+    case ThemeChoice::Light:
+      return keep("theme", QStringLiteral("light"));
+    case ThemeChoice::Dark:
+      return keep("theme", QStringLiteral("dark"));
+  }
+}
+
+QString preferredLanguage() { return setting("language").toString(); }
+
+void setPreferredLanguage(const QString& language) { keep("language", language); }
+
+QString preferredPaper() {
+  const QString kept = setting("paper").toString();
+  if (!kept.isEmpty()) {
+    return kept;
+  }
+  return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
+             ? QStringLiteral("letter")
+             : QStringLiteral("a4");
+}
+
+void setPreferredPaper(const QString& id) { keep("paper", id); }
+
+QStringList recentFiles() {
+  QStringList files;
+  for (const QString& path : setting("recent").toStringList()) {
+    if (QFileInfo::exists(path)) {
+      files += path;
+    }
+  }
+  return files;
+}
+
+void rememberFile(const QString& path) {
+  QStringList files = recentFiles();
+  const QString full = QFileInfo(path).absoluteFilePath();
+  files.removeAll(full);
+  files.prepend(full);
+  keep("recent", files.mid(0, recentLimit));
+}
+
+}  // namespace creasewright

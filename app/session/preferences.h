@@ -1,0 +1,32 @@
+#pragma once
+
+#include <QString>
+#include <QStringList>
+
+#include "units/length.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+// What the program remembers between starts (QSettings).
+
+/// Millimetres or inches; by the country's own measures until the person chooses.
+Unit preferredUnit();
+void setPreferredUnit(Unit unit);
+
+ThemeChoice preferredTheme();
+void setPreferredTheme(ThemeChoice choice);
+
+/// `de`, `en`, or empty to follow the system.
+QString preferredLanguage();
+void setPreferredLanguage(const QString& language);
+
+/// Id of the paper in the printer; A4 or letter by the country until the person chooses.
+QString preferredPaper();
+void setPreferredPaper(const QString& id);
+
+/// Newest first, at most eight, files that still exist.
+QStringList recentFiles();
+void rememberFile(const QString& path);
+
+}  // namespace creasewright

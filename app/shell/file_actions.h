@@ -1,0 +1,49 @@
+#pragma once
+
+#include <QObject>
+
+#include "session/design_session.h"
+
+class QAction;
+class QMenu;
+class QWidget;
+
+namespace creasewright {
+
+/// New, open, recent, save, save as, and the question before unsaved work would be lost.
+class FileActions : public QObject {
+  Q_OBJECT
+
+ public:
+  FileActions(DesignSession& session, QWidget* window);
+
+  void addTo(QMenu* menu);
+  [[nodiscard]] QAction* newAction() const { return new_; }
+  [[nodiscard]] QAction* openAction() const { return open_; }
+  [[nodiscard]] QAction* saveAction() const { return save_; }
+
+  /// Whether it is fine to leave the present design: saved, or the person agreed.
+  bool mayLeave();
+  /// Opens a file after mayLeave(); says what went wrong.
+  void open(const QString& path);
+  bool save();
+  bool saveAs();
+
+ private:
+  QAction* make(const QString& icon, const QString& words, const QKeySequence& keys);
+  void startNew();
+  void askOpen();
+  void fillRecent();
+  void complain(const Problem& problem);
+  bool store(const QString& path);
+
+  DesignSession& session_;
+  QWidget* window_;
+  QAction* new_;
+  QAction* open_;
+  QAction* save_;
+  QAction* saveAs_;
+  QMenu* recent_ = nullptr;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,42 @@
+#include "shell/make_menu.h"
+
+#include <QKeySequence>
+#include <QMessageBox>
+
+#include "bridge/problem_text.h"
+#include "printing/export_dialog.h"
+#include "printing/print_dialog.h"
+
+namespace creasewright {
+
+MakeMenu::MakeMenu(DesignSession& session, QWidget* window)
+    : QMenu(window), session_(session), window_(window) {
+  auto* print = addAction(tr("Print the template…"), this, &MakeMenu::print);
+  print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
+  auto* save = addAction(tr("Save as a file…"), this, &MakeMenu::saveFile);
+  save->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
+}
+
+void MakeMenu::print() {
+  if (mayMake()) {
+    PrintDialog(session_, window_).exec();
+  }
+}
+
+void MakeMenu::saveFile() {
+  if (mayMake()) {
+    ExportDialog(session_, window_).exec();
+  }
+}
+
+/// Paper must never show other numbers than the fields do.
+bool MakeMenu::mayMake() {
+  if (session_.isCurrent()) {
+    return true;
+  }
+  QMessageBox::warning(window_, tr("Creasewright"),
+                       problemSentence(session_.problems().front(), session_.unit()));
+  return false;
+}
+
+}  // namespace creasewright

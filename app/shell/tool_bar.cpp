@@ -1,0 +1,131 @@
+#include "shell/tool_bar.h"
+
+#include <QAction>
+#include <QComboBox>
+#include <QLabel>
+#include <QToolButton>
+
+#include "bridge/text.h"
+#include "commands/edits.h"
+#include "scene/sheet_view.h"
+#include "session/preferences.h"
+#include "shell/columns.h"
+#include "shell/file_actions.h"
+#include "widgets/icon.h"
+
+namespace creasewright {
+
+namespace {
+
+const std::vector<ToolGrid>& grids() {
+  static const std::vector<ToolGrid> all{ToolGrid::eighthInch(), ToolGrid::sixteenthInch(),
+                                         ToolGrid::millimetre(), ToolGrid::none()};
+  return all;
+}
+
+QString gridTitle(ToolGrid grid) {
+  if (grid.isNone()) {
+    return ToolBar::tr("Grid: none");
+  }
+  const Unit unit = grid == ToolGrid::millimetre() ? Unit::Millimetre : Unit::Inch;
+  return ToolBar::tr("Grid: %1").arg(lengthText(grid.step(), unit));
+}
+
+}  // namespace
+
+ToolBar::ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* makeMenu,
+                 QWidget* parent)
+    : QToolBar(tr("Tools"), parent), session_(session) {
+  setMovable(false);
+  setIconSize({20, 20});
+  setContextMenuPolicy(Qt::PreventContextMenu);
+  addFile(files);
+  addHistory();
+  addUnits();
+  addGrid();
+  addZoom(columns);
+  addMake(makeMenu);
+}
+
+void ToolBar::addFile(FileActions& files) {
+  addAction(files.newAction());
+  addAction(files.openAction());
+  addAction(files.saveAction());
+  addSeparator();
+}
+
+void ToolBar::addHistory() {
+  auto* undo = session_.history().createUndoAction(this, tr("Undo"));
+  undo->setIcon(lineIcon(QStringLiteral("undo")));
+  auto* redo = session_.history().createRedoAction(this, tr("Redo"));
+  redo->setIcon(lineIcon(QStringLiteral("redo")));
+  addAction(undo);
+  addAction(redo);
+  addSeparator();
+}
+
+void ToolBar::addUnits() {
+  auto* unit = new QComboBox(this);
+  unit->addItem(tr("mm"));
+  unit->addItem(tr("inches"));
+  unit->setAccessibleName(tr("Units"));
+  unit->setToolTip(tr("Units shown and typed"));
+  const auto show = [this, unit] { unit->setCurrentIndex(session_.unit() == Unit::Inch ? 1 : 0); };
+  show();
+  connect(unit, &QComboBox::activated, this, [this](int index) {
+    session_.setUnit(index == 1 ? Unit::Inch : Unit::Millimetre);
+    setPreferredUnit(session_.unit());
+  });
+  connect(&session_, &DesignSession::unitChanged, this, show);
+  addWidget(unit);
+}
+
+void ToolBar::addGrid() {
+  auto* grid = new QComboBox(this);
+  for (const ToolGrid step : grids()) {
+    grid->addItem(gridTitle(step));
+  }
+  grid->setAccessibleName(tr("Tool grid"));
+  grid->setToolTip(tr("What your board, trimmer or ruler can hit. Fitted measures snap to it."));
+  const auto show = [this, grid] {
+    for (std::size_t i = 0; i < grids().size(); ++i) {
+      if (grids()[i] == session_.design().grid) {
+        grid->setCurrentIndex(static_cast<int>(i));
+      }
+    }
+  };
+  show();
+  connect(grid, &QComboBox::activated, this,
+          [this](int index) { changeGrid(session_, grids()[static_cast<std::size_t>(index)]); });
+  connect(&session_, &DesignSession::changed, this, show);
+  addWidget(grid);
+  addSeparator();
+}
+
+void ToolBar::addZoom(Columns& columns) {
+  SheetView* sheet = &columns.sheet();
+  const auto add = [&](const char* icon, const QString& words, void (SheetView::*act)()) {
+    auto* action = addAction(lineIcon(QLatin1String(icon)), words);
+    connect(action, &QAction::triggered, sheet, act);
+  };
+  add("zoom-out", tr("Zoom out"), &SheetView::zoomOut);
+  add("zoom-in", tr("Zoom in"), &SheetView::zoomIn);
+  add("fit", tr("Show the whole sheet"), &SheetView::fit);
+}
+
+void ToolBar::addMake(QMenu* menu) {
+  auto* space = new QWidget(this);
+  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
+  addWidget(space);
+  auto* make = new QToolButton(this);
+  make->setText(tr("Make"));
+  make->setIcon(primaryIcon(QStringLiteral("make")));
+  make->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  make->setProperty("primary", true);
+  make->setPopupMode(QToolButton::InstantPopup);
+  make->setMenu(menu);
+  make->setToolTip(tr("Print the template or save it as a file"));
+  addWidget(make);
+}
+
+}  // namespace creasewright

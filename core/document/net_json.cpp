@@ -1,0 +1,191 @@
+#include "document/net_json.h"
+
+#include "document/json_parts.h"
+#include "document/plan_json.h"
+#include "units/length_text.h"
+
+namespace creasewright {
+namespace {
+
+std::string_view kindText(CreaseKind kind) {
+  switch (kind) {
+    case CreaseKind::Score:
+      return "score";
+    case CreaseKind::Perforated:
+      return "perforated";
+    case CreaseKind::Flat:
+      return "flat";
+  }
+  return "";
+}
+
+std::string_view methodText(Method method) {
+  switch (method) {
+    case Method::Glue:
+      return "glue";
+    case Method::Tuck:
+      return "tuck";
+    case Method::Lock:
+      return "lock";
+    case Method::Rest:
+      return "rest";
+  }
+  return "";
+}
+
+std::string_view shapeText(ProductShape shape) {
+  switch (shape) {
+    case ProductShape::Box:
+      return "box";
+    case ProductShape::Cylinder:
+      return "cylinder";
+    case ProductShape::Sphere:
+      return "sphere";
+    case ProductShape::Tube:
+      return "tube";
+    case ProductShape::Card:
+      return "card";
+  }
+  return "";
+}
+
+const std::string& idOf(const Net& net, int panel) {
+  return net.panels[static_cast<std::size_t>(panel)].id;
+}
+
+Json panelsJson(const BuiltPiece& built) {
+  Json panels = Json::array();
+  for (std::size_t i = 0; i < built.flat.panels.size(); ++i) {
+    Json openings = Json::array();
+    for (const Polygon& opening : built.flat.openings[i]) openings.push_back(pointsJson(opening));
+    panels.push_back({{"id", built.piece.net.panels[i].id},
+                      {"outline", pointsJson(built.flat.panels[i])},
+                      {"openings", std::move(openings)}});
+  }
+  return panels;
+}
+
+Json creasesJson(const BuiltPiece& built) {
+  const Net& net = built.piece.net;
+  Json creases = Json::array();
+  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+    const Crease& crease = net.creases[i];
+    creases.push_back({{"a", idOf(net, crease.parent)},
+                       {"b", idOf(net, crease.child)},
+                       {"p", pointJson(built.flat.creases[i].a)},
+                       {"q", pointJson(built.flat.creases[i].b)},
+                       {"angle_deg", numberJson(crease.angle.degrees())},
+                       {"stage", crease.stage},
+                       {"kind", kindText(crease.kind)},
+                       {"loop", crease.loop}});
+  }
+  return creases;
+}
+
+/// Joints only; what merely rests on something is none. A patch is in blank coordinates.
+Json matesJson(const BuiltPiece& built) {
+  const Net& net = built.piece.net;
+  Json mates = Json::array();
+  for (const Mate& mate : net.mates) {
+    if (mate.method == Method::Rest) continue;
+    Json json{{"panel", idOf(net, mate.panel)},
+              {"onto", idOf(net, mate.onto)},
+              {"face", faceText(mate.face)},
+              {"method", methodText(mate.method)},
+              {"rim", mate.rim}};
+    Polygon patch;
+    for (const Point& p : mate.patch) patch.push_back(built.flat.place(mate.panel, p));
+    if (!patch.empty()) json["patch"] = pointsJson(patch);
+    mates.push_back(std::move(json));
+  }
+  return mates;
+}
+
+Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
+  Json cuts = Json::array();
+  for (const Polyline& cut : cutLines(built.flat)) cuts.push_back(pointsJson(cut));
+  return {{"name", built.piece.name},
+          {"count", built.piece.count},
+          {"blank",
+           {{"width", numberJson(built.flat.width)}, {"height", numberJson(built.flat.height)}}},
+          {"panels", panelsJson(built)},
+          {"creases", creasesJson(built)},
+          {"mates", matesJson(built)},
+          {"cuts", std::move(cuts)},
+          {"score_plan", scorePlanJson(built.scorePlan, grid)},
+          {"cut_plan", cutPlanJson(built)},
+          {"glue_plan", gluePlanJson(built)}};
+}
+
+Json productJson(const std::optional<Product>& product) {
+  if (!product) return nullptr;
+  return {{"shape", shapeText(product->shape)},
+          {"length", numberJson(product->length.mm())},
+          {"width", numberJson(product->width.mm())},
+          {"height", numberJson(product->height.mm())}};
+}
+
+/// Of the piece that holds the product.
+Json cavityJson(const BuiltDesign& built) {
+  for (const BuiltPiece& piece : built.pieces)
+    if (piece.cavity && !piece.piece.over)
+      return {{"length", numberJson(piece.cavity->length)},
+              {"width", numberJson(piece.cavity->width)},
+              {"height", numberJson(piece.cavity->height)}};
+  return nullptr;
+}
+
+Json parametersJson(const BuiltDesign& built) {
+  Json json = Json::object();
+  for (const ParameterSpec& spec : built.style->parameters) {
+    const Parameters& values = built.design.parameters;
+    const std::string key(spec.key);
+    switch (spec.kind) {
+      case ParameterKind::Length:
+        json[key] = exactText(values.length(key));
+        break;
+      case ParameterKind::Count:
+        json[key] = values.count(key);
+        break;
+      case ParameterKind::Flag:
+        json[key] = values.flag(key);
+        break;
+    }
+  }
+  return json;
+}
+
+Json problemsJson(const Problems& problems) {
+  Json list = Json::array();
+  for (const Problem& problem : problems)
+    list.push_back({{"code", codeName(problem.code)},
+                    {"where", problem.where},
+                    {"severity", problem.severity == Severity::Error ? "error" : "warning"}});
+  return list;
+}
+
+}  // namespace
+
+std::string writeNetJson(const BuiltDesign& built) {
+  const Card& card = built.design.card;
+  Json json{{"format", "creasewright-net"},
+            {"version", 1},
+            {"units", "mm"},
+            {"title", built.design.title},
+            {"style", built.style->id},
+            {"parameters", parametersJson(built)},
+            {"card",
+             {{"id", card.id},
+              {"name", card.name},
+              {"caliper_mm", numberJson(card.caliper.mm())},
+              {"grammage", numberJson(card.grammage)}}}};
+  json["pieces"] = Json::array();
+  for (const BuiltPiece& piece : built.pieces)
+    json["pieces"].push_back(pieceJson(piece, built.design.grid));
+  json["product"] = productJson(built.design.product);
+  json["cavity"] = cavityJson(built);
+  json["problems"] = problemsJson(built.problems);
+  return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace creasewright

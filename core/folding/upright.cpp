@@ -1,0 +1,18 @@
+#include "folding/upright.h"
+
+#include "net/pose.h"
+
+namespace creasewright {
+
+Point3 uprightOf(const Piece& piece) {
+  const Point3 out{0, 0, 1};
+  if (piece.over) return out * -1;
+  if (!piece.cavity) return out;
+  const auto panel = piece.net.find(piece.cavity->panel);
+  if (!panel) return out;
+  const int axis = piece.cavity->axes[2];
+  const Point3 height{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
+  return pose(piece.net, 1.0)[static_cast<std::size_t>(*panel)].turn(height);
+}
+
+}  // namespace creasewright

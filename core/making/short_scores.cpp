@@ -1,0 +1,96 @@
+#include "making/short_scores.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "making/cut_marks.h"
+#include "making/score_sides.h"
+
+namespace creasewright {
+namespace {
+
+/// Readings by the side where the scores start.
+struct BothEnds {
+  std::vector<ScoreReading> fromStart;
+  std::vector<ScoreReading> fromEnd;
+};
+
+ScoreReading shortReading(const LineView& view, const ShortRun& run,
+                          const std::vector<double>& fullAcross, ToolGrid grid) {
+  ScoreReading reading;
+  reading.run = ScoreRun::Short;
+  reading.purpose = run.purpose;
+  reading.valley = run.valley;
+  reading.at = Length::mm(run.at);
+  reading.measuredFrom = view.low();
+  const Length fromHigh = Length::mm(view.width - run.at);
+  if (!grid.holds(reading.at) && grid.holds(fromHigh)) {
+    reading.at = fromHigh;
+    reading.measuredFrom = view.high();
+  }
+  reading.to = Length::mm(run.fromEnd ? view.height - run.to : run.to);
+  reading.toLine = lineNumber(fullAcross, run.to, run.fromEnd);
+  return reading;
+}
+
+/// The runs of one line that is not full: from an edge of the sheet where nothing is in the way.
+void splitLine(const LineView& view, const ScoreLine& line, std::vector<ShortRun>& runs,
+               std::vector<FreeScore>& frees) {
+  const std::vector<Span> blocked = view.blocked(line.at);
+  std::optional<ShortRun> start;
+  std::optional<ShortRun> end;
+  const auto place = [&](const Span& span, bool valley) {
+    if (!line.isMixed() && !overlaps(blocked, 0, span.low)) {
+      if (!start || start->to < span.high)
+        start = ShortRun{line.at, span.high, false, ScorePurpose::Fold, valley};
+    } else if (!line.isMixed() && !overlaps(blocked, span.high, view.height)) {
+      if (!end || end->to > span.low)
+        end = ShortRun{line.at, span.low, true, ScorePurpose::Fold, valley};
+    } else {
+      frees.push_back({{view.turn({line.at, span.low}), view.turn({line.at, span.high})}, valley});
+    }
+  };
+  for (const Span& span : line.valleys) place(span, true);
+  for (const Span& span : line.mountains) place(span, false);
+  if (start) runs.push_back(*start);
+  if (end) runs.push_back(*end);
+}
+
+bool isSymmetric(const std::vector<ScoreReading>& readings, double width) {
+  const std::size_t n = readings.size();
+  for (std::size_t i = 0; i < n; ++i) {
+    ScoreReading mirrored = readings[n - 1 - i];
+    mirrored.at = Length::mm(width) - mirrored.at;
+    if (!sameReadings({readings[i]}, {mirrored})) return false;
+  }
+  return true;
+}
+
+}  // namespace
+
+ShortScores planShortScores(const LineView& view, const std::vector<double>& fullAcross,
+                            ToolGrid grid) {
+  ShortScores plan;
+  std::vector<ShortRun> runs;
+  for (const ScoreLine& line : view.lines)
+    if (!line.full) splitLine(view, line, runs, plan.freeScores);
+  const std::vector<ShortRun> marks = findCutMarks(view, fullAcross);
+  runs.insert(runs.end(), marks.begin(), marks.end());
+  std::ranges::stable_sort(runs, {}, &ShortRun::at);
+
+  BothEnds ends;
+  for (const ShortRun& run : runs)
+    (run.fromEnd ? ends.fromEnd : ends.fromStart)
+        .push_back(shortReading(view, run, fullAcross, grid));
+  if (!ends.fromStart.empty() && sameReadings(ends.fromStart, ends.fromEnd) &&
+      isSymmetric(ends.fromStart, view.width)) {
+    plan.setups.push_back({{view.start(), view.end()}, ends.fromStart});
+    return plan;
+  }
+  if (!ends.fromStart.empty()) plan.setups.push_back({{view.start()}, ends.fromStart});
+  if (!ends.fromEnd.empty()) plan.setups.push_back({{view.end()}, ends.fromEnd});
+  return plan;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,46 @@
+#include "bridge/problem_text.h"
+
+#include <QRegularExpression>
+
+#include <gtest/gtest.h>
+
+#include "bridge/text.h"
+
+namespace creasewright {
+namespace {
+
+/// As many codes as there are: codeName knows no name for numbers past the last one.
+constexpr int lastCode = static_cast<int>(ProblemCode::FieldUnreadable);
+
+TEST(ProblemText, EveryCodeHasASentenceWithItsValues) {
+  for (int i = 0; i <= lastCode; ++i) {
+    const auto code = static_cast<ProblemCode>(i);
+    const Problem problem{code, "somewhere", {Length::mm(18), Length::mm(15), std::int64_t{3}}};
+    const QString sentence = problemSentence(problem, Unit::Millimetre);
+    EXPECT_FALSE(sentence.isEmpty()) << codeName(code);
+    EXPECT_TRUE(sentence.endsWith('.')) << codeName(code);
+    EXPECT_FALSE(sentence.contains('!')) << codeName(code);
+    EXPECT_FALSE(sentence.contains(QRegularExpression("%\\d"))) << sentence.toStdString();
+  }
+}
+
+TEST(ProblemText, NamesPlaceValueAndWhatWouldDo) {
+  const Problem tab{ProblemCode::ParameterTooLarge, "tab", {Length::inches(3), Length::inches(1)}};
+  EXPECT_EQ(problemSentence(tab, Unit::Inch),
+            "“Tab width” is 3 in, and 1 in is the most that fits here. Make it 1 in or less.");
+}
+
+TEST(ProblemText, TextOfTheUserIsNotTakenForAPlaceholder) {
+  const Problem odd{ProblemCode::UnknownParameter, "%1 %2", {std::string("%1")}};
+  EXPECT_TRUE(problemSentence(odd, Unit::Inch).contains("“%1”"));
+}
+
+TEST(LengthText, SetsFractionsAsFractions) {
+  EXPECT_EQ(lengthText(Length::inches(37, 16), Unit::Inch), "2⁵⁄₁₆ in");
+  EXPECT_EQ(lengthText(Length::inches(3, 8), Unit::Inch, false), "³⁄₈");
+  EXPECT_EQ(lengthText(Length::inches(4), Unit::Inch), "4 in");
+  EXPECT_EQ(lengthText(Length::mm(58.7), Unit::Millimetre), "58.7 mm");
+}
+
+}  // namespace
+}  // namespace creasewright

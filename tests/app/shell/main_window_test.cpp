@@ -1,0 +1,123 @@
+#include "shell/main_window.h"
+
+#include <QApplication>
+#include <QLabel>
+#include <QScrollArea>
+#include <QTabWidget>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "commands/edits.h"
+#include "panels/checks_panel.h"
+#include "panels/measures_panel.h"
+#include "scene/sheet_view.h"
+#include "shell/columns.h"
+#include "widgets/length_edit.h"
+
+namespace creasewright {
+namespace {
+
+void show(MainWindow& window, int width, int height) {
+  window.resize(width, height);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+  QTest::qWait(30);
+}
+
+bool insideScrollArea(const QWidget* widget) {
+  for (const QWidget* up = widget->parentWidget(); up != nullptr; up = up->parentWidget()) {
+    if (qobject_cast<const QAbstractScrollArea*>(up) != nullptr) {
+      return true;
+    }
+  }
+  return false;
+}
+
+/// Visible widgets that stick out of their parent, or are smaller than they need.
+QStringList cutOff(const QWidget& window) {
+  QStringList found;
+  for (const QWidget* widget : window.findChildren<QWidget*>()) {
+    if (!widget->isVisible() || widget->isWindow()) {
+      continue;
+    }
+    const QString name =
+        QString("%1 “%2”").arg(widget->metaObject()->className(), widget->accessibleName());
+    // What scrolls may be longer than its view, but never wider.
+    const QRect room = insideScrollArea(widget)
+                           ? widget->parentWidget()->rect().adjusted(0, -10000, 0, 10000)
+                           : widget->parentWidget()->rect();
+    if (!room.contains(widget->geometry())) {
+      found += name + " sticks out";
+    }
+    const QSize least = widget->minimumSizeHint();
+    if (!insideScrollArea(widget) && least.isValid() &&
+        (widget->width() < least.width() || widget->height() < least.height())) {
+      found += name + " is too small";
+    }
+  }
+  return found;
+}
+
+TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
+  for (const QSize size :
+       {QSize(1024, 600), QSize(1279, 720), QSize(1280, 720), QSize(1920, 1080)}) {
+    MainWindow window;
+    show(window, size.width(), size.height());
+    EXPECT_EQ(window.size(), size);
+    EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::wideFrom);
+    EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
+  }
+}
+
+TEST(MainWindow, ArrangesItselfAnewWhenItIsResized) {
+  MainWindow window;
+  show(window, 1400, 800);
+  show(window, 1024, 600);
+  EXPECT_TRUE(window.columns().isNarrow());
+  EXPECT_EQ(window.columns().drawer().count(), 5);
+  show(window, 1400, 800);
+  EXPECT_EQ(window.columns().drawer().count(), 3);
+  EXPECT_TRUE(window.columns().checks().isVisible());
+  EXPECT_EQ(cutOff(window).join("; ").toStdString(), "");
+}
+
+TEST(MainWindow, ATypedNumberChangesWhatIsBuiltAndShown) {
+  MainWindow window;
+  show(window, 1400, 900);
+  LengthEdit* depth = window.columns().measures().lengthField("depth");
+  ASSERT_NE(depth, nullptr);
+  const double before = window.session().built().pieces.at(0).flat.width;
+  const QImage sheetBefore = window.columns().sheet().grab().toImage();
+  depth->setFocus();
+  depth->selectAll();
+  QTest::keyClicks(depth, "2 in");
+  EXPECT_EQ(window.session().design().parameters.length("depth"), Length::inches(2));
+  EXPECT_GT(window.session().built().pieces.at(0).flat.width, before);
+  EXPECT_NE(window.columns().sheet().grab().toImage(), sheetBefore);
+  EXPECT_TRUE(window.isWindowModified());
+  window.session().history().undo();
+  EXPECT_NE(depth->length(), Length::inches(2));
+  EXPECT_FALSE(window.isWindowModified());
+}
+
+TEST(MainWindow, AMeasureThatDoesNotFitIsListedAndLeadsToItsField) {
+  MainWindow window;
+  show(window, 1400, 900);
+  changeParameter(window.session(), "tab", Length::mm(900).nm());
+  ASSERT_GE(window.columns().checks().list().count(), 1);
+  window.columns().checks().list().setCurrentRow(0);
+  EXPECT_EQ(QApplication::focusWidget(), window.columns().measures().lengthField("tab"));
+  EXPECT_TRUE(window.columns().measures().lengthField("tab")->isWrong());
+  window.session().history().undo();
+}
+
+TEST(MainWindow, FocusOnAMeasureLightsItsPanels) {
+  MainWindow window;
+  show(window, 1400, 900);
+  window.columns().measures().lengthField("glue-strip")->setFocus();
+  EXPECT_TRUE(window.session().highlight().contains("base/front/glue-strip"));
+}
+
+}  // namespace
+}  // namespace creasewright

@@ -1,0 +1,22 @@
+#include <QApplication>
+
+#include <benchmark/benchmark.h>
+
+#include "shell/main_window.h"
+
+namespace creasewright {
+namespace {
+
+/// Program start without the process: the window made, shown and painted on the offscreen platform.
+void windowStart(benchmark::State& state) {
+  for ([[maybe_unused]] auto _ : state) {
+    MainWindow window;
+    window.show();
+    window.begin({});
+    QApplication::processEvents();
+  }
+}
+BENCHMARK(windowStart)->Unit(benchmark::kMillisecond);
+
+}  // namespace
+}  // namespace creasewright

@@ -1,0 +1,147 @@
+"""What each command does and how it ends: 0 all hold, 1 some fail, 2 unreadable or bad usage."""
+
+import json
+import os
+import unittest
+
+from program import PROGRAM, SAMPLES, ProgramTest
+
+STYLES = ["framed-tray", "belly-band", "straight-tuck-box"]
+
+
+class Styles(ProgramTest):
+    def test_json_lists_every_style_with_its_limits(self):
+        page = json.loads(self.succeed("styles", "--json"))
+        self.assertLessEqual(set(STYLES), {s["id"] for s in page["styles"]})
+        for style in page["styles"]:
+            self.assertTrue(style["title"] and style["summary"])
+            for p in style["parameters"]:
+                self.assertIn(p["unit"], ("mm", "count", "flag"))
+                self.assertLessEqual(p["minimum"], p["default"], p)
+                self.assertLessEqual(p["default"], p["maximum"], p)
+
+    def test_text_names_every_style_and_key(self):
+        page = json.loads(self.succeed("styles", "--json"))
+        plain = self.succeed("styles")
+        for style in page["styles"]:
+            self.assertIn(style["id"], plain)
+            for p in style["parameters"]:
+                self.assertIn(p["key"], plain)
+
+    def test_it_works_without_a_display(self):
+        bare = {k: v for k, v in os.environ.items() if k not in ("DISPLAY", "WAYLAND_DISPLAY", "QT_QPA_PLATFORM")}
+        done = self.run_program("styles", env=bare)
+        self.assertEqual((done.returncode, done.stderr), (0, ""))
+
+
+class New(ProgramTest):
+    def test_every_style_starts_from_its_defaults_and_holds(self):
+        page = json.loads(self.succeed("styles", "--json"))
+        for style in (s["id"] for s in page["styles"]):
+            design = self.design("new", "--style", style)
+            self.assertEqual(self.run_program("check", design).returncode, 0, style)
+
+    def test_a_product_of_every_shape_fits(self):
+        for shape in ("box:60x35x120mm", "cylinder:40x120mm", "sphere:42.7mm", "tube:35x20x110mm"):
+            for style in STYLES:
+                design = self.design("new", "--style", style, "--product", shape)
+                self.assertEqual(self.run_program("check", design).returncode, 0, f"{style} {shape}")
+
+    def test_a_flat_card_fits_a_tray(self):
+        design = self.design("new", "--style", "framed-tray", "--product", "card:85.6x54x0.76mm")
+        self.succeed("check", design)
+
+    def test_what_cannot_be_read_is_named_and_nothing_is_written(self):
+        file = self.folder / "not.cwdesign"
+        tray = ("new", "--style", "framed-tray")
+        cases = [
+            (("new",), "--style"),
+            (("new", "--style", "hat"), "--style"),
+            ((*tray, "--product", "pyramid:3x4mm"), "--product"),
+            ((*tray, "--product", "box:1x2"), "--product"),
+            ((*tray, "--product", "box:60x35x5000mm"), "--product"),
+            ((*tray, "--product", "box:0x35x50mm"), "--product"),
+            ((*tray, "--card", "cheese"), "--card"),
+            ((*tray, "--card", "9mm"), "--card"),
+            ((*tray, "--ease", "tight"), "--ease"),
+            ((*tray, "--grid", "1/3in"), "--grid"),
+            ((*tray, "--set", "depth"), "--set"),
+            ((*tray, "--set", "colour=red"), "--set"),
+            ((*tray, "--set", "depth=blue"), "--set"),
+            ((*tray, "--set", "depth="), "--set"),
+            ((*tray, "--set", "depth=-5mm"), "--set"),
+            ((*tray, "--set", "depth=9000mm"), "--set"),
+            ((*tray, "--set", "tab=1/0 in"), "--set"),
+            ((*tray, "--sett", "depth=3mm"), "--sett"),
+            ((*tray, "stray"), "stray"),
+            ((*tray, "--card", "300gsm", "--card", "0.3mm"), "--card"),
+        ]
+        for arguments, naming in cases:
+            self.refuse(*arguments, "-o", file, naming=naming)
+            self.assertEqual(list(self.folder.iterdir()), [], arguments)
+
+    def test_the_new_file_needs_a_name_that_can_be_written(self):
+        tray = ("new", "--style", "framed-tray")
+        self.refuse(*tray, naming="-o")
+        self.refuse(*tray, "-o", naming="-o")
+        self.refuse(*tray, "-o", self.folder / "box.txt", naming="-o")
+        self.refuse(*tray, "-o", self.folder / "missing" / "box.cwdesign", naming="missing")
+        (self.folder / "folder.cwdesign").mkdir()
+        self.refuse(*tray, "-o", self.folder / "folder.cwdesign", naming="folder.cwdesign")
+        self.refuse(*tray, "-o", "/proc/box.cwdesign", naming="/proc/box.cwdesign")
+
+
+class Check(ProgramTest):
+    def test_every_sample_holds(self):
+        samples = sorted(SAMPLES.glob("*.cwdesign"))
+        self.assertGreaterEqual(len(samples), 3)
+        for sample in samples:
+            done = self.run_program("check", sample)
+            self.assertEqual((done.returncode, done.stderr), (0, ""), f"{sample}: {done.stdout}")
+
+    def too_small(self):
+        """A tray whose recess has become smaller than its product."""
+        return self.design(
+            "new", "--style", "framed-tray", "--product", "box:89x64x25mm", "--set", "opening-length=80mm"
+        )
+
+    def test_a_check_that_fails_ends_with_one_and_says_what_would_do(self):
+        done = self.run_program("check", self.too_small())
+        self.assertEqual((done.returncode, done.stderr), (1, ""))
+        self.assertRegex(done.stdout, r"\.\n$")
+
+    def test_json_carries_code_place_and_numbers(self):
+        done = self.run_program("check", self.too_small(), "--json")
+        self.assertEqual((done.returncode, done.stderr), (1, ""))
+        page = json.loads(done.stdout)
+        self.assertFalse(page["holds"])
+        problem = page["problems"][0]
+        self.assertEqual((problem["code"], problem["where"]), ("cavity-too-small", "length"))
+        self.assertLess(problem["values"][0], problem["values"][1])
+
+    def test_json_of_a_sound_design_is_empty(self):
+        page = json.loads(self.succeed("check", self.design(), "--json"))
+        self.assertEqual((page["holds"], page["problems"]), (True, []))
+
+    def test_bad_usage(self):
+        self.refuse("check", naming="FILE")
+        self.refuse("check", "a.cwdesign", "b.cwdesign", naming="b.cwdesign")
+        self.refuse("check", self.folder / "none.cwdesign", naming="none.cwdesign")
+        self.refuse("check", self.folder, naming=str(self.folder))
+        self.refuse("chekc", "a.cwdesign", naming="chekc")
+        self.refuse("--nonsense", naming="--nonsense")
+
+
+class Help(ProgramTest):
+    def test_every_command_explains_itself(self):
+        for command in ((), ("styles",), ("new",), ("check",), ("export",)):
+            self.assertIn("--help", self.succeed(*command, "--help"), PROGRAM)
+
+    def test_only_what_works_is_listed(self):
+        listed = self.succeed("--help")
+        for command in ("styles", "new", "check", "export"):
+            self.assertIn(command, listed)
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,83 @@
+"""Files that no program of ours wrote: each gets one sentence, quickly, and nothing is left behind."""
+
+import json
+import random
+import unittest
+
+from program import ProgramTest
+
+
+class HostileFiles(ProgramTest):
+    def setUp(self):
+        super().setUp()
+        self.sound = self.design("new", "--style", "straight-tuck-box", "--product", "tube:35x20x110mm")
+        self.page = json.loads(self.sound.read_text(encoding="utf-8"))
+        self.file = self.folder / "hostile.cwdesign"
+
+    def refuse_bytes(self, data, why):
+        with self.subTest(why):
+            self.file.write_bytes(data)
+            self.refuse("check", self.file)
+            out = self.folder / "out.json"
+            self.refuse("export", self.file, "-o", out)
+            self.assertFalse(out.exists(), why)
+
+    def refuse_page(self, why, **changes):
+        self.refuse_bytes(json.dumps({**self.page, **changes}).encode(), why)
+
+    def test_not_a_design_at_all(self):
+        self.refuse_bytes(b"", "empty")
+        self.refuse_bytes(b"\0" * 4096, "zeros")
+        self.refuse_bytes(random.Random(7).randbytes(100_000), "noise")
+        self.refuse_bytes(b"\x89PNG\r\n\x1a\n", "a picture")
+        self.refuse_bytes("ein schönes Päckchen".encode("latin-1"), "not UTF-8")
+        for text in ("null", "true", "7", '"design"', "[]", "{}", "[{}]", '{"format":"other","version":1}'):
+            self.refuse_bytes(text.encode(), text)
+
+    def test_cut_short_anywhere(self):
+        whole = self.sound.read_bytes().rstrip()
+        for share in range(1, 20):
+            self.refuse_bytes(whole[: len(whole) * share // 20], f"{share}/20")
+        self.refuse_bytes(whole[:-1], "all but the last brace")
+
+    def test_nested_deeply(self):
+        self.refuse_bytes(b"[" * 200_000, "open lists")
+        self.refuse_bytes(b'{"a":' * 200_000, "open objects")
+        self.refuse_bytes(b"[" * 200_000 + b"]" * 200_000, "closed lists")
+
+    def test_very_large(self):
+        self.refuse_bytes(b'{"title":"' + b"x" * 64_000_000 + b'"}', "64 MB")
+
+    def test_newer_version(self):
+        self.file.write_text(json.dumps({**self.page, "version": 999}))
+        self.refuse("check", self.file, naming="999")
+
+    def test_versions_that_are_none(self):
+        for version in (0, -1, 1.5, "1", None, [], 10**30):
+            self.refuse_page(f"version {version}", version=version)
+
+    def test_every_field_of_a_wrong_type(self):
+        for key in self.page:
+            for value in ([[]], {"x": {}}, 12345678901234567890, -1.5e300, True):
+                if not (key in ("title", "notes") and isinstance(value, str)):
+                    self.refuse_page(f"{key} = {value!r}", **{key: value})
+
+    def test_every_parameter_of_a_wrong_type_or_unreadable(self):
+        for key in self.page["parameters"]:
+            for value in ([], {}, None, "blue", "1/0 in", "1e999 mm", "nan", "99999999999999999999 mm"):
+                changed = {**self.page["parameters"], key: value}
+                self.refuse_page(f"{key} = {value!r}", parameters=changed)
+
+    def test_a_parameter_past_its_limit_fails_the_check(self):
+        changed = {**self.page["parameters"], "length": "40000 mm"}
+        self.file.write_text(json.dumps({**self.page, "parameters": changed}))
+        done = self.run_program("check", self.file)
+        self.assertEqual((done.returncode, done.stderr), (1, ""))
+        self.refuse("export", self.file, "-o", self.folder / "out.json")
+
+    def test_an_endless_file(self):
+        self.refuse("check", "/dev/zero", naming="/dev/zero")
+
+
+if __name__ == "__main__":
+    unittest.main()

@@ -1,0 +1,135 @@
+"""Random products through the command line, each net folded again by a program that knows nothing of core.
+
+    fold_check.py CREASEWRIGHT STYLE [COUNT]
+
+The seed is printed; CREASEWRIGHT_SEED sets it. Exit 1 when anything does not hold.
+"""
+
+import copy
+import json
+import os
+import pathlib
+import random
+import subprocess
+import sys
+import tempfile
+
+import cavity
+import refold
+
+CALIPERS = (0.2, 0.25, 0.3, 0.37, 0.45)
+
+
+def random_product(chance):
+    """(text for --product, its bounding sizes), from a matchbox to a wine box."""
+
+    def size(low, high):
+        return round(chance.uniform(low, high), chance.choice((0, 1, 2)))
+
+    shape = chance.choice(("box", "box", "box", "cylinder", "sphere", "tube"))
+    if shape == "box":
+        sides = [size(20, 140), size(20, 90), size(20, 160)]
+        return "box:{}x{}x{}mm".format(*sides), sides
+    if shape == "cylinder":
+        across, height = size(20, 90), size(20, 160)
+        return f"cylinder:{across}x{height}mm", [across, across, height]
+    if shape == "sphere":
+        across = size(20, 90)
+        return f"sphere:{across}mm", [across] * 3
+    sides = [size(25, 60), size(20, 25), size(60, 160)]
+    return "tube:{}x{}x{}mm".format(*sides), sides
+
+
+def random_arguments(style, chance):
+    product, sides = random_product(chance)
+    caliper = chance.choice(CALIPERS)
+    arguments = ["new", "--style", style, "--product", product, "--card", f"{caliper}mm"]
+    arguments += ["--ease", chance.choice(("snug", "easy", "loose"))]
+    arguments += ["--grid", chance.choice(("1/8in", "1/16in", "1mm", "none"))]
+    return arguments, sides, caliper
+
+
+def export(program, arguments, folder):
+    """The exported net of a new design, as Python values; raises when a command fails."""
+    design, net = folder / "design.cwdesign", folder / "net.json"
+    for command in ([*arguments, "-o", design], ["export", design, "-o", net]):
+        done = subprocess.run([program, *map(str, command)], capture_output=True, text=True, timeout=60)
+        if done.returncode != 0:
+            raise RuntimeError(f"exit {done.returncode}: {done.stderr.strip()}")
+    return json.loads(net.read_text(encoding="utf-8"))
+
+
+def check_design(data, sides, caliper):
+    wrong = []
+    if data.get("format") != "creasewright-net" or data.get("version") != 1 or data.get("units") != "mm":
+        wrong.append("not the promised format")
+    for piece in data["pieces"]:
+        wrong += refold.check_piece(piece, caliper)
+    return wrong + check_cavity(data, sides, caliper)
+
+
+def check_cavity(data, sides, caliper):
+    stated = data.get("cavity")
+    if not stated:
+        return ["no cavity stated"]
+    room = [stated[key] for key in ("length", "width", "height")]
+    wrong = []
+    if any(have < need - refold.EXACT for have, need in zip(sorted(room), sorted(sides))):
+        wrong.append(f"product {sides} does not fit the cavity {room}")
+    pieces = [refold.Piece(piece, caliper) for piece in data["pieces"]]
+    if not any(cavity.place_cavity(piece, room) for piece in pieces):
+        wrong.append(f"no place free of card for the cavity {room}")
+    return wrong
+
+
+def check_that_faults_show(data, caliper):
+    """Every crease that carries a flap to a target outside its own branch, bent 5 degrees wrong, must be noticed."""
+    missed, tried = [], 0
+    for number, piece in enumerate(data["pieces"]):
+        for at, crease in enumerate(piece["creases"]):
+            if not carries_mate(piece, crease):
+                continue
+            bent = copy.deepcopy(data["pieces"][number])
+            bent["creases"][at]["angle_deg"] += 5
+            tried += 1
+            if not refold.check_piece(bent, caliper):
+                missed.append(f"{crease['a']} | {crease['b']} bent by 5 degrees goes unnoticed")
+    return missed if tried else ["no crease to bend"]
+
+
+def carries_mate(piece, crease):
+    branch, grown = {crease["b"]}, True
+    while grown:
+        more = {c["b"] for c in piece["creases"] if c["a"] in branch} - branch
+        branch |= more
+        grown = bool(more)
+    return any((mate["panel"] in branch) != (mate["onto"] in branch) for mate in piece["mates"])
+
+
+def main():
+    program, style = sys.argv[1], sys.argv[2]
+    count = int(sys.argv[3]) if len(sys.argv) > 3 else 200
+    seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
+    print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run)")
+    chance = random.Random(f"{seed} {style}")
+    failed = 0
+    with tempfile.TemporaryDirectory() as folder:
+        for number in range(count):
+            arguments, sides, caliper = random_arguments(style, chance)
+            try:
+                data = export(program, arguments, pathlib.Path(folder))
+                wrong = check_design(data, sides, caliper)
+                if number == 0:
+                    wrong += check_that_faults_show(data, caliper)
+            except (RuntimeError, KeyError, ValueError, subprocess.TimeoutExpired) as error:
+                wrong = [f"{type(error).__name__}: {error}"]
+            if wrong:
+                failed += 1
+                print(" ".join(arguments))
+                print(*(f"    {line}" for line in wrong), sep="\n")
+    print(f"{style}: {count} products, {failed} with something wrong")
+    return 1 if failed else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
