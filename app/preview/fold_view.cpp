@@ -7,6 +7,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "folding/loop_closure.h"
 #include "folding/upright.h"
 #include "preview/paint_fold.h"
 #include "widgets/theme.h"
@@ -72,7 +73,7 @@ void FoldView::paintEvent(QPaintEvent*) {
   const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
   const Piece& piece = pieces[index].piece;
   if (!picture_) {
-    const Pose posed = pose(piece.net, progress_);
+    const Pose posed = foldedPose(piece.net, progress_);
     picture_ = drawFolded(piece.net, posed, view_, uprightOf(piece));
     reach_ = reachOf(piece.net, posed);
   }

@@ -1,0 +1,154 @@
+#include <gtest/gtest.h>
+
+#include "core/laws/random_design.h"
+#include "folding/loop_closure.h"
+
+namespace creasewright {
+namespace {
+
+constexpr int kSets = 300;
+constexpr int kFewestSets = 200;
+
+std::string describe(const BuiltDesign& built) {
+  std::string text =
+      built.design.styleId + " caliper " + std::to_string(built.design.card.caliper.mm());
+  for (const auto& [key, raw] : built.design.parameters)
+    text += ' ' + key + '=' + std::to_string(raw);
+  for (const Problem& p : built.problems)
+    text += " | " + std::string(codeName(p.code)) + " at " + p.where;
+  return text;
+}
+
+/// Runs a law over every style with random parameters inside their limits; a style that yields too
+/// few sets fails.
+template <class Law>
+void overRandomSets(std::uint64_t seed, int sets, const Law& law) {
+  testing::Random random(seed);
+  for (const Style& style : styles()) {
+    int valid = 0;
+    for (int i = 0; i < sets; ++i) {
+      const auto design = testing::randomInsideLimits(random, style);
+      if (!design) continue;
+      const Result<BuiltDesign> built = build(*design);
+      ASSERT_TRUE(built.ok()) << style.id << ' ' << built.problem().where;
+      ++valid;
+      law(*built);
+      if (::testing::Test::HasFailure()) return;
+    }
+    EXPECT_GE(valid, sets * kFewestSets / kSets) << style.id;
+  }
+}
+
+TEST(Laws, EverySetInsideItsLimitsIsSound) {
+  overRandomSets(71, kSets, [](const BuiltDesign& built) {
+    EXPECT_TRUE(built.problems.empty()) << describe(built);
+  });
+}
+
+TEST(Laws, OutlineIsOnePieceOfThePanelsArea) {
+  overRandomSets(72, kSets, [](const BuiltDesign& built) {
+    for (const BuiltPiece& piece : built.pieces) {
+      ASSERT_EQ(piece.flat.outline.size(), 1u) << describe(built);
+      EXPECT_TRUE(isSimple(piece.flat.outline[0].outer)) << describe(built);
+      double sum = 0;
+      for (const Polygon& panel : piece.flat.panels) sum += signedArea(panel);
+      for (const auto& openings : piece.flat.openings)
+        for (const Polygon& opening : openings) sum += signedArea(opening);
+      EXPECT_NEAR(area(piece.flat.outline), sum, 1e-6 * sum) << describe(built);
+    }
+  });
+}
+
+/// Each panel edge is cut once or is a crease of two panels: sum of perimeters = cuts round the
+/// outline and its holes + 2 partings + 2 creases.
+TEST(Laws, CutsAndScoresCoverEveryEdgeOnce) {
+  overRandomSets(73, kSets, [](const BuiltDesign& built) {
+    for (const BuiltPiece& piece : built.pieces) {
+      double edges = 0;
+      for (const Polygon& panel : piece.flat.panels) edges += perimeter(panel);
+      for (const auto& openings : piece.flat.openings)
+        for (const Polygon& opening : openings) edges += perimeter(opening);
+      double lines = 0;
+      for (const Area& part : piece.flat.outline) {
+        lines += perimeter(part.outer);
+        for (const Polygon& hole : part.holes) lines += perimeter(hole);
+      }
+      for (const Segment& parting : piece.flat.partings) lines += 2 * length(parting);
+      for (const Segment& crease : piece.flat.creases) lines += 2 * length(crease);
+      EXPECT_NEAR(lines, edges, 1e-6 * edges) << describe(built);
+    }
+  });
+}
+
+TEST(Laws, BlankIsTheBoundingBoxOfTheOutline) {
+  overRandomSets(74, kSets, [](const BuiltDesign& built) {
+    for (const BuiltPiece& piece : built.pieces) {
+      const Bounds box = bounds(piece.flat.outline[0].outer);
+      EXPECT_NEAR(box.low.x, 0, 2e-6) << describe(built);
+      EXPECT_NEAR(box.low.y, 0, 2e-6) << describe(built);
+      EXPECT_NEAR(box.high.x, piece.flat.width, 2e-6) << describe(built);
+      EXPECT_NEAR(box.high.y, piece.flat.height, 2e-6) << describe(built);
+    }
+  });
+}
+
+/// Folding keeps every distance inside each panel to 1e-9.
+TEST(Laws, FoldingIsRigidAndLoopsStayClosed) {
+  overRandomSets(75, kSets, [](const BuiltDesign& built) {
+    for (const BuiltPiece& piece : built.pieces) {
+      const Net& net = piece.piece.net;
+      FoldPath path(net);
+      for (const double progress : {0.17, 0.63, 1.0}) {
+        const Result<Pose> folded = path.pose(progress);
+        ASSERT_TRUE(folded.ok()) << describe(built) << " at " << progress << ' '
+                                 << folded.problem().where;
+        for (std::size_t i = 0; i < net.panels.size(); ++i) {
+          const Polygon& outline = net.panels[i].outline;
+          const Point3 first = (*folded)[i].apply(outline[0]);
+          for (const Point& corner : outline) {
+            const double flat = distance(outline[0], corner);
+            EXPECT_NEAR(distance(first, (*folded)[i].apply(corner)), flat, 1e-9 * (1 + flat))
+                << describe(built);
+          }
+        }
+      }
+    }
+  });
+}
+
+/// A product larger on one axis never gets a smaller cavity.
+TEST(Laws, LargerProductNeverGetsASmallerCavity) {
+  testing::Random random(76);
+  for (const Style& style : styles()) {
+    for (int i = 0; i < kSets / 3; ++i) {
+      Product product{ProductShape::Box, Length::mm(random.between(5, 250)),
+                      Length::mm(random.between(5, 200)), Length::mm(random.between(1, 200))};
+      const Card card{"test", "test card", Length::mm(random.between(0.15, 0.6)), 0};
+      const ToolGrid grid = testing::randomGrid(random);
+      const auto cavityFor = [&](const Product& wanted) {
+        const auto design = newDesign(style.id, wanted, card, Ease::Easy, grid);
+        std::vector<CavitySize> sizes;
+        const auto built = design.ok() ? build(*design) : Result<BuiltDesign>(design.problem());
+        EXPECT_TRUE(built.ok()) << style.id;
+        if (!built.ok()) return sizes;
+        for (const BuiltPiece& piece : built->pieces)
+          if (piece.cavity) sizes.push_back(*piece.cavity);
+        return sizes;
+      };
+      const std::vector<CavitySize> before = cavityFor(product);
+      const Length more = Length::mm(random.between(0.1, 20));
+      const int axis = random.whole(0, 2);
+      (axis == 0 ? product.length : axis == 1 ? product.width : product.height) += more;
+      const std::vector<CavitySize> after = cavityFor(product);
+      ASSERT_EQ(before.size(), after.size());
+      for (std::size_t k = 0; k < before.size(); ++k) {
+        EXPECT_GE(after[k].length, before[k].length - 1e-6) << style.id << productText(product);
+        EXPECT_GE(after[k].width, before[k].width - 1e-6) << style.id << productText(product);
+        EXPECT_GE(after[k].height, before[k].height - 1e-6) << style.id << productText(product);
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
