@@ -9,6 +9,7 @@
 #include "base/result.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
+#include "document/net_json.h"
 #include "document/file_io.h"
 #include "drawing/dxf_writer.h"
 #include "drawing/svg_writer.h"
@@ -47,6 +48,9 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
                             const ExportChoices& choices) {
   if (ending == QLatin1String("pdf")) {
     return pdfBytes(design, choices);
+  }
+  if (ending == QLatin1String("json")) {
+    return QByteArray::fromStdString(writeNetJson(design));
   }
   const Wording wording = wordingIn(choices.unit);
   // A cutting machine reads a DXF: it gets lines, no dimensions.
