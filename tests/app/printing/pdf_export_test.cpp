@@ -1,0 +1,160 @@
+#include "printing/pdf_export.h"
+
+#include <QFile>
+#include <QImage>
+#include <QProcess>
+#include <QTemporaryDir>
+#include <algorithm>
+#include <cmath>
+#include <vector>
+
+#include <gtest/gtest.h>
+
+#include "bridge/label_text.h"
+#include "net/net_builder.h"
+#include "pages/template_pages.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kPixel = 0.1;  // mm at 254 dpi
+
+/// Pages of a plate of `width` x `height` mm with one score in its middle.
+std::vector<Drawing> platePages(const char* paper, double width, double height) {
+  NetBuilder builder({"fold"});
+  Shape half = rectangle(width, height / 2);
+  half.edges = {"bottom", "right", "top", "left"};
+  builder.root("lower", half);
+  builder.hinge({"lower", "top"}, "lower/upper", rectangle(width, height / 2), {90, 1});
+  const Net net = builder.take();
+  const FlatNet flat = flatten(net);
+  const ScorePlan plan;
+  const std::vector<GlueArea> glue;
+  PageSetup setup;
+  setup.paper = *findPaper(paper);
+  const auto pages = drawTemplate({{"plate", &net, &flat, &plan, &glue}}, setup,
+                                  {"Plate", "", "", {}}, wordingIn(Unit::Millimetre));
+  EXPECT_TRUE(pages.ok());
+  return pages.ok() ? *pages : std::vector<Drawing>{};
+}
+
+QByteArray pdfOf(const std::vector<Drawing>& pages) {
+  const auto pdf =
+      renderPdf(pages, wordingIn(Unit::Millimetre),
+                {QStringLiteral("Plate ä"), QDateTime(QDate(2026, 1, 2), QTime(3, 4, 5), Qt::UTC)});
+  EXPECT_TRUE(pdf.ok());
+  return pdf.ok() ? *pdf : QByteArray();
+}
+
+QByteArray run(const QString& program, const QStringList& arguments) {
+  QProcess process;
+  process.start(program, arguments);
+  process.waitForFinished(60000);
+  EXPECT_EQ(process.exitCode(), 0) << program.toStdString();
+  return process.readAllStandardOutput();
+}
+
+/// The first page as Poppler sees it, 10 pixels for each mm.
+QImage rendered(const QByteArray& pdf, const QTemporaryDir& dir) {
+  QFile file(dir.filePath(QStringLiteral("t.pdf")));
+  EXPECT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write(pdf);
+  file.close();
+  run(QStringLiteral("pdftoppm"),
+      {QStringLiteral("-r"), QStringLiteral("254"), QStringLiteral("-png"), QStringLiteral("-f"),
+       QStringLiteral("1"), QStringLiteral("-l"), QStringLiteral("1"),
+       QStringLiteral("-singlefile"), file.fileName(), dir.filePath(QStringLiteral("p"))});
+  return QImage(dir.filePath(QStringLiteral("p.png")));
+}
+
+/// Darkness of one row or column, as if all its pixels stood in one.
+std::vector<double> darkness(const QImage& image, bool columns) {
+  const int count = columns ? image.width() : image.height();
+  const int across = columns ? image.height() : image.width();
+  std::vector<double> sums(static_cast<std::size_t>(count), 0);
+  for (int i = 0; i < count; ++i) {
+    for (int k = 0; k < across; ++k) {
+      sums[static_cast<std::size_t>(i)] +=
+          1 - qGray(columns ? image.pixel(i, k) : image.pixel(k, i)) / 255.0;
+    }
+  }
+  return sums;
+}
+
+/// Middles in mm of all lines that are at least `longest` mm long, from the darkness weighted mean.
+std::vector<double> linesAt(const std::vector<double>& sums, double longest) {
+  std::vector<double> found;
+  for (std::size_t i = 0; i < sums.size(); ++i) {
+    if (sums[i] * kPixel < longest / 2) {
+      continue;
+    }
+    double weight = 0;
+    double moment = 0;
+    for (; i < sums.size() && sums[i] * kPixel > longest / 8; ++i) {
+      weight += sums[i];
+      moment += sums[i] * (static_cast<double>(i) + 0.5);
+    }
+    found.push_back(moment / weight * kPixel);
+  }
+  return found;
+}
+
+class TrueSize : public ::testing::TestWithParam<std::tuple<const char*, double, double>> {};
+
+/// Measured by Poppler, a program that shares nothing with ours.
+TEST_P(TrueSize, CutLinesAreWithinATenthOfAMillimetreOverTheWholePlate) {
+  const auto [paper, width, height] = GetParam();
+  const QTemporaryDir dir;
+  const QImage image = rendered(pdfOf(platePages(paper, width, height)), dir);
+  ASSERT_FALSE(image.isNull());
+  const std::vector<double> upright = linesAt(darkness(image, true), height);
+  const std::vector<double> level = linesAt(darkness(image, false), width);
+  ASSERT_GE(upright.size(), 2U);
+  ASSERT_GE(level.size(), 2U);
+  EXPECT_NEAR(upright.back() - upright.front(), width, 0.1);
+  EXPECT_NEAR(level.back() - level.front(), height, 0.1);
+}
+
+INSTANTIATE_TEST_SUITE_P(Papers, TrueSize,
+                         ::testing::Values(std::make_tuple("a4", 170.0, 250.0),
+                                           std::make_tuple("a4", 250.0, 170.0),
+                                           std::make_tuple("letter", 180.0, 240.0),
+                                           std::make_tuple("a3", 252.0, 260.0)));
+
+TEST(PdfExport, PageBoxIsExact) {
+  // ISO 216: A4 is 210 x 297 mm = 595.276 x 841.890 points; ANSI letter is 612 x 792 points.
+  const QByteArray a4 = pdfOf(platePages("a4", 100, 200));
+  EXPECT_TRUE(a4.contains("[ 0 0 595.2756 841.8898 ]")) << a4.left(2000).toStdString();
+  EXPECT_TRUE(pdfOf(platePages("letter", 100, 200)).contains("[ 0 0 612 792 ]"));
+}
+
+TEST(PdfExport, AsksViewersNotToScaleAndNamesTheSteps) {
+  const QByteArray pdf = pdfOf(platePages("a4", 100, 200));
+  EXPECT_TRUE(pdf.contains("/PrintScaling /None"));
+  EXPECT_TRUE(pdf.contains("/GTS_ProcStepsType /Cutting"));
+  EXPECT_TRUE(pdf.contains("/GTS_ProcStepsType /Creasing"));
+}
+
+TEST(PdfExport, EqualInputGivesEqualBytes) {
+  const std::vector<Drawing> pages = platePages("a4", 100, 200);
+  EXPECT_EQ(pdfOf(pages), pdfOf(pages));
+}
+
+TEST(PdfExport, IsASoundFileWithSelectableText) {
+  const QTemporaryDir dir;
+  QFile file(dir.filePath(QStringLiteral("t.pdf")));
+  ASSERT_TRUE(file.open(QIODevice::WriteOnly));
+  file.write(pdfOf(platePages("a4", 100, 200)));
+  file.close();
+  run(QStringLiteral("qpdf"), {QStringLiteral("--check"), file.fileName()});
+  const QByteArray text = run(QStringLiteral("pdftotext"), {file.fileName(), QStringLiteral("-")});
+  EXPECT_TRUE(text.contains("Plate")) << text.toStdString();
+  EXPECT_TRUE(text.contains("100 mm")) << text.toStdString();
+}
+
+TEST(PdfExport, NoPagesIsAProblemNotACrash) {
+  EXPECT_FALSE(renderPdf({}, wordingIn(Unit::Millimetre), {}).ok());
+}
+
+}  // namespace
+}  // namespace creasewright
