@@ -33,7 +33,8 @@ Arguments::Arguments() {
       words(Cli::tr("Design small gift packaging from folded card. Without a command the window "
                     "opens.")));
   app_.allow_extras();
-  app_.add_option("FILE", windowFile_, words(Cli::tr("design to open in the window")));
+  app_.add_option("FILE", windowFile_, words(Cli::tr("design to open in the window")))
+      ->type_name("");
   app_.set_version_flag("--version", CREASEWRIGHT_VERSION,
                         words(Cli::tr("print the program's version")));
   addStyles();
@@ -98,12 +99,12 @@ void Arguments::translateHelp() {
     app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
     const auto formatter = app->get_formatter();
     formatter->label("Usage", words(Cli::tr("Usage")));
-    formatter->label("OPTIONS", words(Cli::tr("[OPTIONS]")));
-    formatter->label("SUBCOMMAND", words(Cli::tr("[COMMAND]")));
+    formatter->label("OPTIONS", words(Cli::tr("OPTIONS")));
+    formatter->label("SUBCOMMAND", words(Cli::tr("COMMAND")));
     formatter->label("Positionals", words(Cli::tr("Files")));
     formatter->label("Options", words(Cli::tr("Options")));
-    formatter->label("Subcommands", words(Cli::tr("Commands")));
     if (app != &app_) {
+      app->group(words(Cli::tr("Commands")));
       app->allow_extras();
     }
   }

@@ -41,6 +41,13 @@ bool paints(int argc, char** argv) {
          });
 }
 
+/// Standard error is for our one sentence: Qt's own remarks about the machine stay unsaid.
+void onlyFatal(QtMsgType type, const QMessageLogContext&, const QString& message) {
+  if (type == QtFatalMsg) {
+    fail(message);
+  }
+}
+
 std::unique_ptr<QCoreApplication> startQt(int& argc, char** argv) {
   if (!paints(argc, argv)) {
     return std::make_unique<QCoreApplication>(argc, argv);
@@ -66,6 +73,7 @@ int runCommandLine(int argc, char** argv) {
   if (opensWindow(argc, argv)) {
     return openWindow(argc, argv);
   }
+  qInstallMessageHandler(onlyFatal);
   const auto application = startQt(argc, argv);
   loadResources();
   useLanguage({});

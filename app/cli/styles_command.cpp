@@ -7,6 +7,7 @@
 #include "cli/output.h"
 #include "document/design.h"
 #include "styles/registry.h"
+#include "units/length_text.h"
 
 namespace creasewright {
 
@@ -80,7 +81,7 @@ void printJson() {
 QString valueWords(ParameterKind kind, std::int64_t raw) {
   switch (kind) {
     case ParameterKind::Length:
-      return lengthText(Length::nanometres(raw), Unit::Millimetre);
+      return text(exactText(Length::nanometres(raw)));
     case ParameterKind::Count:
       return QString::number(raw);
     case ParameterKind::Flag:
