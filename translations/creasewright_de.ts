@@ -569,11 +569,11 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Measured from %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Gemessen von %1</translation>
     </message>
     <message>
         <source>Slanting or inner scores, by their ends</source>
-        <translation type="unfinished"></translation>
+        <translation>Schräge oder innere Rillen, nach ihren Enden</translation>
     </message>
 </context>
 <context>

@@ -95,13 +95,14 @@ void Columns::makeMiddle() {
   connect(sheet_, &SheetView::hovered, this, &Columns::hovered);
   pieces_ = new QTabBar(this);
   pieces_->setDrawBase(false);
+  pieces_->setUsesScrollButtons(false);
   connect(pieces_, &QTabBar::currentChanged, this, [this](int index) {
     sheet_->showPiece(std::max(0, index));
     fold_->showPiece(std::max(0, index));
   });
   drawer_ = new QTabWidget(this);
   drawer_->setDocumentMode(true);
-  drawer_->setUsesScrollButtons(true);
+  drawer_->setUsesScrollButtons(false);
   drawer_->addTab(new ScoreList(session_, this), tr("Score"));
   drawer_->addTab(new GlueList(session_, this), tr("Glue"));
   drawer_->addTab(new OutlineTree(session_, this), tr("Panels"));

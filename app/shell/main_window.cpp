@@ -38,6 +38,12 @@ MainWindow::MainWindow(QWidget* parent)
   resize(1440, 900);
 }
 
+MainWindow::~MainWindow() {
+  // A field that loses the focus still speaks to the session, so the fields go first.
+  hide();
+  qDeleteAll(findChildren<QWidget*>(Qt::FindDirectChildrenOnly));
+}
+
 void MainWindow::begin(const QString& file) {
   if (!file.isEmpty()) {
     files_->open(file);

@@ -16,6 +16,7 @@ class MainWindow : public QMainWindow {
 
  public:
   explicit MainWindow(QWidget* parent = nullptr);
+  ~MainWindow() override;
 
   /// Opens `file`, or offers work left by a crash, or stays with a fresh design.
   void begin(const QString& file);

@@ -90,7 +90,7 @@ class BellyBand(ProgramTest):
             for reading in setup["readings"]:
                 self.assertEqual(reading["run"], "full")
                 side = setup["sides"][0]
-                at = reading["at_mm"] / INCH
+                at = round(reading["at_mm"] / INCH, 6)
                 places[at if side == "left" else 7 - at] = reading["text"] if side == "left" else None
         self.assertEqual(sorted(places), [1.5, 2.5, 4.8125, 5.8125])
 
