@@ -9,7 +9,7 @@ build_packages=(
 
 test_packages=(
   libgtest-dev libbenchmark-dev clang-format
-  poppler-utils librsvg2-bin python3 xvfb
+  poppler-utils librsvg2-bin qpdf python3 xvfb
 )
 
 say() { printf '%s\n' "$*" >&2; }

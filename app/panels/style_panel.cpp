@@ -19,6 +19,12 @@ namespace {
 constexpr int columns = 3;
 constexpr QSize pictureSize{76, 56};
 
+/// A tile is narrow: its words go over two lines rather than lose their middle.
+QString inTwoLines(QString title) {
+  const qsizetype space = title.indexOf(QLatin1Char(' '));
+  return space < 0 ? title : title.replace(space, 1, QLatin1Char('\n'));
+}
+
 }  // namespace
 
 StylePanel::StylePanel(DesignSession& session, QWidget* parent)
@@ -31,7 +37,7 @@ StylePanel::StylePanel(DesignSession& session, QWidget* parent)
   int index = 0;
   for (const Style& style : styles()) {
     auto* tile = new QToolButton(this);
-    tile->setText(styleTitle(style));
+    tile->setText(inTwoLines(styleTitle(style)));
     tile->setToolTip(styleTitle(style) + QLatin1Char('\n') + styleSummary(style));
     tile->setToolButtonStyle(Qt::ToolButtonTextUnderIcon);
     tile->setIconSize(pictureSize);

@@ -8,6 +8,7 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
+#include <QScreen>
 #include <QStatusBar>
 
 #include "scene/sheet_view.h"
@@ -35,7 +36,7 @@ MainWindow::MainWindow(QWidget* parent)
   connect(&session_, &DesignSession::changed, this, &MainWindow::showTitle);
   connect(&session_, &DesignSession::fileChanged, this, &MainWindow::showTitle);
   showTitle();
-  resize(1440, 900);
+  resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
 }
 
 MainWindow::~MainWindow() {

@@ -82,23 +82,36 @@ Json creasesJson(const BuiltPiece& built) {
   return creases;
 }
 
-/// Joints only; what merely rests on something is none. A patch is in blank coordinates.
+Json mateJson(const Net& net, const Mate& mate) {
+  return {{"panel", idOf(net, mate.panel)},
+          {"onto", idOf(net, mate.onto)},
+          {"face", faceText(mate.face)},
+          {"method", methodText(mate.method)},
+          {"rim", mate.rim}};
+}
+
+/// Joints of whole flaps; what merely rests on something is none.
 Json matesJson(const BuiltPiece& built) {
-  const Net& net = built.piece.net;
   Json mates = Json::array();
-  for (const Mate& mate : net.mates) {
-    if (mate.method == Method::Rest) continue;
-    Json json{{"panel", idOf(net, mate.panel)},
-              {"onto", idOf(net, mate.onto)},
-              {"face", faceText(mate.face)},
-              {"method", methodText(mate.method)},
-              {"rim", mate.rim}};
-    Polygon patch;
-    for (const Point& p : mate.patch) patch.push_back(built.flat.place(mate.panel, p));
-    if (!patch.empty()) json["patch"] = pointsJson(patch);
-    mates.push_back(std::move(json));
-  }
+  for (const Mate& mate : built.piece.net.mates)
+    if (mate.method != Method::Rest && mate.patch.empty())
+      mates.push_back(mateJson(built.piece.net, mate));
   return mates;
+}
+
+/// Joints of a part of a panel, the part in blank coordinates.
+Json patchesJson(const BuiltPiece& built) {
+  Json patches = Json::array();
+  for (const Mate& mate : built.piece.net.mates) {
+    if (mate.method == Method::Rest || mate.patch.empty()) continue;
+    Polygon area;
+    for (const Point& p : mate.patch) area.push_back(built.flat.place(mate.panel, p));
+    Json json = mateJson(built.piece.net, mate);
+    json.erase("rim");
+    json["area"] = pointsJson(area);
+    patches.push_back(std::move(json));
+  }
+  return patches;
 }
 
 Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
@@ -111,6 +124,7 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
           {"panels", panelsJson(built)},
           {"creases", creasesJson(built)},
           {"mates", matesJson(built)},
+          {"patches", patchesJson(built)},
           {"cuts", std::move(cuts)},
           {"score_plan", scorePlanJson(built.scorePlan, grid)},
           {"cut_plan", cutPlanJson(built)},

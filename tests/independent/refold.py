@@ -63,7 +63,7 @@ def check_piece(data, caliper):
     if wrong:
         return wrong
     wrong += check_blank(piece) + check_creases(piece) + check_overlap(piece) + check_loops(piece)
-    for mate in data["mates"]:
+    for mate in data["mates"] + data["patches"]:
         wrong += check_mate(piece, mate)
     return wrong + check_crossings(piece)
 
@@ -141,7 +141,7 @@ def check_mate(piece, mate):
     if flap not in piece.motion or onto not in piece.motion:
         return [f"{name}: no such panel"]
     target = piece.motion[onto]
-    contact = flat.open_ring(mate.get("patch") or piece.outline[flap])
+    contact = flat.open_ring(mate.get("area") or piece.outline[flap])
     local = [target.back(piece.motion[flap](point)) for point in contact]
     up = 1 if mate["face"] == "inside" else -1
     heights = [up * z for _, _, z in local]
@@ -162,7 +162,7 @@ def check_rim(piece, mate, name, room):
     A flap that meets its target only with a patch away from its crease says nothing about the crease.
     """
     crease = piece.crease_of.get(mate["panel"])
-    if crease is None or mate["method"] == "rest" or mate.get("patch"):
+    if crease is None or mate["method"] == "rest" or mate.get("area"):
         return []
     flap, target = piece.motion[mate["panel"]], piece.motion[mate["onto"]]
     ring = piece.outline[mate["onto"]]

@@ -81,11 +81,11 @@ std::vector<double> darkness(const QImage& image, bool columns) {
   return sums;
 }
 
-/// Middles in mm of all lines that are at least `longest` mm long, from the darkness weighted mean.
+/// Middles in mm of all lines that are about `longest` mm long, from the darkness weighted mean.
 std::vector<double> linesAt(const std::vector<double>& sums, double longest) {
   std::vector<double> found;
   for (std::size_t i = 0; i < sums.size(); ++i) {
-    if (sums[i] * kPixel < longest / 2) {
+    if (sums[i] * kPixel < longest * 0.8) {
       continue;
     }
     double weight = 0;
