@@ -1,5 +1,7 @@
 #include "panels/score_list.h"
 
+#include <QHeaderView>
+
 #include "bridge/label_text.h"
 #include "bridge/style_text.h"
 #include "pages/score_text.h"
@@ -11,7 +13,10 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   setHeaderHidden(true);
   setRootIsDecorated(false);
   setIndentation(16);
-  setWordWrap(true);
+  // Trees do not wrap their rows: a long line scrolls rather than lose its end.
+  setTextElideMode(Qt::ElideNone);
+  header()->setStretchLastSection(false);
+  header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   setSelectionMode(QAbstractItemView::SingleSelection);
   setAccessibleName(tr("Score plan"));
   connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);

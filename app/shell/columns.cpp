@@ -103,6 +103,7 @@ void Columns::makeMiddle() {
   drawer_ = new QTabWidget(this);
   drawer_->setDocumentMode(true);
   drawer_->setUsesScrollButtons(false);
+  drawer_->tabBar()->setDrawBase(false);
   drawer_->addTab(new ScoreList(session_, this), tr("Score"));
   drawer_->addTab(new GlueList(session_, this), tr("Glue"));
   drawer_->addTab(new OutlineTree(session_, this), tr("Panels"));
