@@ -2,10 +2,7 @@
 
 #include <QFile>
 #include <QImage>
-#include <QProcess>
 #include <QTemporaryDir>
-#include <algorithm>
-#include <cmath>
 #include <vector>
 
 #include <gtest/gtest.h>
@@ -13,11 +10,14 @@
 #include "bridge/label_text.h"
 #include "net/net_builder.h"
 #include "pages/template_pages.h"
+#include "support/picture_measure.h"
 
 namespace creasewright {
 namespace {
 
-constexpr double kPixel = 0.1;  // mm at 254 dpi
+using testing::darkness;
+using testing::linesAt;
+using testing::run;
 
 /// Pages of a plate of `width` x `height` mm with one score in its middle.
 std::vector<Drawing> platePages(const char* paper, double width, double height) {
@@ -46,14 +46,6 @@ QByteArray pdfOf(const std::vector<Drawing>& pages) {
   return pdf.ok() ? *pdf : QByteArray();
 }
 
-QByteArray run(const QString& program, const QStringList& arguments) {
-  QProcess process;
-  process.start(program, arguments);
-  process.waitForFinished(60000);
-  EXPECT_EQ(process.exitCode(), 0) << program.toStdString();
-  return process.readAllStandardOutput();
-}
-
 /// The first page as Poppler sees it, 10 pixels for each mm.
 QImage rendered(const QByteArray& pdf, const QTemporaryDir& dir) {
   QFile file(dir.filePath(QStringLiteral("t.pdf")));
@@ -65,38 +57,6 @@ QImage rendered(const QByteArray& pdf, const QTemporaryDir& dir) {
        QStringLiteral("1"), QStringLiteral("-l"), QStringLiteral("1"),
        QStringLiteral("-singlefile"), file.fileName(), dir.filePath(QStringLiteral("p"))});
   return QImage(dir.filePath(QStringLiteral("p.png")));
-}
-
-/// Darkness of one row or column, as if all its pixels stood in one.
-std::vector<double> darkness(const QImage& image, bool columns) {
-  const int count = columns ? image.width() : image.height();
-  const int across = columns ? image.height() : image.width();
-  std::vector<double> sums(static_cast<std::size_t>(count), 0);
-  for (int i = 0; i < count; ++i) {
-    for (int k = 0; k < across; ++k) {
-      sums[static_cast<std::size_t>(i)] +=
-          1 - qGray(columns ? image.pixel(i, k) : image.pixel(k, i)) / 255.0;
-    }
-  }
-  return sums;
-}
-
-/// Middles in mm of all lines that are about `longest` mm long, from the darkness weighted mean.
-std::vector<double> linesAt(const std::vector<double>& sums, double longest) {
-  std::vector<double> found;
-  for (std::size_t i = 0; i < sums.size(); ++i) {
-    if (sums[i] * kPixel < longest * 0.8) {
-      continue;
-    }
-    double weight = 0;
-    double moment = 0;
-    for (; i < sums.size() && sums[i] * kPixel > longest / 8; ++i) {
-      weight += sums[i];
-      moment += sums[i] * (static_cast<double>(i) + 0.5);
-    }
-    found.push_back(moment / weight * kPixel);
-  }
-  return found;
 }
 
 class TrueSize : public ::testing::TestWithParam<std::tuple<const char*, double, double>> {};
