@@ -5,8 +5,12 @@
 namespace creasewright {
 
 // One maker per style, each defined in the file of its name; the registry calls every one once.
+// Boxes
 Style framedTray();
-Style bellyBand();
 Style straightTuckBox();
+Style reverseTuckBox();
+Style hangTabTuckBox();
+// Bands and wraps
+Style bellyBand();
 
 }  // namespace creasewright

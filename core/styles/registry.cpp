@@ -9,9 +9,13 @@ namespace creasewright {
 
 std::span<const Style> styles() {
   static const std::array all{
+      // Boxes
       framedTray(),
-      bellyBand(),
       straightTuckBox(),
+      reverseTuckBox(),
+      hangTabTuckBox(),
+      // Bands and wraps
+      bellyBand(),
   };
   return all;
 }
