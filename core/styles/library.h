@@ -10,7 +10,10 @@ Style framedTray();
 Style straightTuckBox();
 Style reverseTuckBox();
 Style hangTabTuckBox();
+Style twoPieceBox();
+Style drawerBox();
 // Bands and wraps
+Style openSleeve();
 Style bellyBand();
 
 }  // namespace creasewright

@@ -30,6 +30,11 @@ inline Limit smallestFlap() {
   };
 }
 
+/// So many thicknesses of the card.
+inline Limit calipers(std::int64_t count) {
+  return [count](const Parameters&, const Making& m) { return m.caliper.nm() * count; };
+}
+
 /// The smaller of two limits.
 inline Limit least(Limit a, Limit b) {
   return [a = std::move(a), b = std::move(b)](const Parameters& p, const Making& m) {

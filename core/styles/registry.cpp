@@ -14,7 +14,10 @@ std::span<const Style> styles() {
       straightTuckBox(),
       reverseTuckBox(),
       hangTabTuckBox(),
+      twoPieceBox(),
+      drawerBox(),
       // Bands and wraps
+      openSleeve(),
       bellyBand(),
   };
   return all;
