@@ -10,8 +10,12 @@ Style framedTray();
 Style straightTuckBox();
 Style reverseTuckBox();
 Style hangTabTuckBox();
+Style snapLockBottomBox();
+Style crashLockBottomBox();
 Style twoPieceBox();
+Style hingedLidBox();
 Style drawerBox();
+Style rolledWallTray();
 // Bands and wraps
 Style openSleeve();
 Style bellyBand();

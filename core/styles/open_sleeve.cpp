@@ -11,7 +11,9 @@ enum Stage { Wrap = 1 };
 
 std::vector<Piece> buildSleeve(const Parameters& p, const Making&) {
   Sleeve sleeve{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("seam"), 0};
-  if (p.flag("thumb-notch")) sleeve.notch = std::min({10.0, sleeve.width / 4, sleeve.length / 4});
+  // The seam must not show in the front's notch.
+  const double notch = std::min({10.0, sleeve.length / 4, sleeve.width / 2 - sleeve.seam - 1});
+  if (p.flag("thumb-notch") && notch >= 3) sleeve.notch = notch;
   NetBuilder net({"wrap"});
   addSleeve(net, sleeve, Wrap);
   return {{"sleeve", net.take(), insideOf(sleeve)}};

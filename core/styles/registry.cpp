@@ -14,8 +14,12 @@ std::span<const Style> styles() {
       straightTuckBox(),
       reverseTuckBox(),
       hangTabTuckBox(),
+      snapLockBottomBox(),
+      crashLockBottomBox(),
       twoPieceBox(),
+      hingedLidBox(),
       drawerBox(),
+      rolledWallTray(),
       // Bands and wraps
       openSleeve(),
       bellyBand(),

@@ -22,8 +22,9 @@ Piece lidPiece(const Parameters& p, const GluedTray& tray, double t) {
   const GluedTray lid{tray.length + p.mm("lid-longer"), tray.width + p.mm("lid-wider"),
                       p.mm("lid-depth"), tray.tab};
   Shape longWall = rectangle(lid.length, lid.depth);
-  if (p.flag("thumb-notch"))
-    longWall = withThumbNotch(longWall, "outer", std::min({10.0, lid.depth * 0.6, lid.length / 6}));
+  // Not so wide that the tabs would show in them, and none smaller than a fingertip's edge.
+  const double notch = std::min({10.0, lid.depth * 0.6, lid.length / 2 - lid.tab - 1});
+  if (p.flag("thumb-notch") && notch >= 3) longWall = withThumbNotch(longWall, "outer", notch);
   NetBuilder net(gluedTrayStages());
   const Shape shortWall = rectangle(lid.width, lid.depth);
   addGluedTray(net, lid, longWall, shortWall, shortWall);

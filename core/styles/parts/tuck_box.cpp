@@ -108,7 +108,7 @@ Cavity insideOf(const TuckBox& b) {
 }
 
 std::vector<ParameterSpec> tuckBoxParameters() {
-  const Limit smallest = fixed(Length::nanometres(16'000'000));
+  const Limit smallest = greatest(fixed(Length::nanometres(16'000'000)), calipers(20));
   const Length gap = Length::nanometres(3'000'000);
   return {
       {"length", "Length", "The longer side of the opening.", ParameterKind::Length,
