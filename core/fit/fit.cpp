@@ -18,6 +18,10 @@ constexpr std::array<std::array<int, 3>, 5> kEaseTenths{{
     {0, 10, 20},   // card
 }};
 
+/// Tenths of a millimetre by ease between a tray and its lid of the same card (common practice, no
+/// published source).
+constexpr std::array<int, 3> kLidEaseTenths{5, 10, 16};
+
 constexpr std::int64_t kNmPerTenth = 100'000;
 
 std::int64_t snapped(const ParameterSpec& spec, std::int64_t raw, const Parameters& parameters,
@@ -62,6 +66,8 @@ Room roomFor(const Product& product, const Style& style, Ease ease) {
     std::ranges::sort(room.product, std::greater<>());
   for (std::size_t i = 0; i < 3; ++i)
     if (style.easeOn.at(i)) room.ease.at(i) = easeFor(product.shape, ease);
+  room.lidEase =
+      Length::nanometres(kLidEaseTenths.at(static_cast<std::size_t>(ease)) * kNmPerTenth);
   return room;
 }
 

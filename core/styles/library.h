@@ -5,8 +5,19 @@
 namespace creasewright {
 
 // One maker per style, each defined in the file of its name; the registry calls every one once.
+// Boxes
 Style framedTray();
-Style bellyBand();
 Style straightTuckBox();
+Style reverseTuckBox();
+Style hangTabTuckBox();
+Style snapLockBottomBox();
+Style crashLockBottomBox();
+Style twoPieceBox();
+Style hingedLidBox();
+Style drawerBox();
+Style rolledWallTray();
+// Bands and wraps
+Style openSleeve();
+Style bellyBand();
 
 }  // namespace creasewright

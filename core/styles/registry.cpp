@@ -9,9 +9,20 @@ namespace creasewright {
 
 std::span<const Style> styles() {
   static const std::array all{
+      // Boxes
       framedTray(),
-      bellyBand(),
       straightTuckBox(),
+      reverseTuckBox(),
+      hangTabTuckBox(),
+      snapLockBottomBox(),
+      crashLockBottomBox(),
+      twoPieceBox(),
+      hingedLidBox(),
+      drawerBox(),
+      rolledWallTray(),
+      // Bands and wraps
+      openSleeve(),
+      bellyBand(),
   };
   return all;
 }

@@ -39,6 +39,7 @@ enum class Axis { Length, Width, Height };
 struct Room {
   std::array<Length, 3> product;  ///< its bounding sizes by Axis
   std::array<Length, 3> ease;     ///< added to each, both sides together
+  Length lidEase = {};            ///< a lid's inside over its tray's outside, both sides together
 
   [[nodiscard]] Length eased(Axis axis) const {
     const auto i = static_cast<std::size_t>(axis);

@@ -1,0 +1,135 @@
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/tuck_box.h"
+
+namespace creasewright {
+namespace {
+
+/// The bottom of a box of length L and width W (mm). Each side flap is glued by a tab beyond its
+/// crease at 45 degrees to the outside of the flap beside it, so that the bottom folds flat with
+/// the box and opens with it: at a corner of 90 degrees the two flaps lie in one plane when the
+/// crease halves the corner (derived from the closed loop of the four folds at the corner).
+struct CrashBottom {
+  double length, width, t;
+
+  [[nodiscard]] double flapWidth() const { return length - 2 * t; }
+  /// Half of each long flap stops short of the middle, the other half hooks over it.
+  [[nodiscard]] double flapDepth() const { return width / 2 - 1; }
+  [[nodiscard]] double hookDepth() const { return 1 + std::min(10.0, width / 4); }
+  /// Slanted towards the middle, so that the two hooks find their way past each other.
+  [[nodiscard]] double hookInset() const { return std::min(hookDepth() / 2, flapWidth() / 8); }
+  /// How far from both walls the crease at 45 degrees goes.
+  [[nodiscard]] double diagonal() const { return std::min(flapDepth() - 1, length / 2 - 1); }
+};
+
+/// What a diagonal of 1 mm each way leaves of the tab's width, its end tapered by 15 degrees.
+const double kTaper = std::tan(Angle::degrees(15).radians());
+const double kTabWidthPerDiagonal = (1 - kTaper) / std::numbers::sqrt2;
+
+constexpr double kHookRelief = 1;  // mm, beside the wall
+
+enum Stage { Walls = 1, BottomFlaps, BottomSides, TopDust, TopTuck, TopLid };
+
+/// `wall`'s flap with its tab glued to `onto`; both frames start at the glued corner.
+void addSide(NetBuilder& net, const CrashBottom& b, const std::string& wall, std::string_view edge,
+             std::string_view onto) {
+  const double g = b.diagonal();
+  const double back = std::min(2.0, b.width / 8);
+  const std::string flap = wall + "/bottom-side";
+  const std::string tab = wall + "/bottom-glue-tab";
+  net.hinge({wall, edge}, flap,
+            {{{0, 0}, {b.width, 0}, {b.width - back, g * 0.8}, {g, g}},
+             {"inner", "side", "side", "diagonal"}},
+            {90, BottomSides});
+  const double half = g / std::numbers::sqrt2;
+  net.hinge({flap, "diagonal"}, tab,
+            {{{0, 0}, {2 * half, 0}, {half * (1 + kTaper), half * (1 - kTaper)}},
+             {"inner", "outer", "side"}},
+            {0, BottomSides});
+  net.mate(tab, onto, Face::Outside, Method::Glue, false);
+}
+
+/// A long flap; a hook on the half towards its glued corner lies over the other long flap.
+void addFlap(NetBuilder& net, const CrashBottom& b, HingeAt hinge) {
+  const std::string flap = std::string(hinge.panel) + "/bottom";
+  const double half = b.flapWidth() / 2;
+  net.hinge(hinge, flap, rectangle(2 * half, b.flapDepth()), {90, BottomFlaps})
+      .hinge({flap, "outer", 0, half}, flap + "-hook",
+             trapezoid(half, b.hookDepth(), b.hookInset(), kHookRelief),
+             {0, BottomFlaps, CreaseKind::Flat})
+      .showing({flap});
+}
+
+/// The part of a hook beyond the gap between the two long flaps.
+void addHookMate(NetBuilder& net, const CrashBottom& b, std::string_view hook,
+                 std::string_view onto) {
+  const double half = b.flapWidth() / 2;
+  const double d = b.hookDepth();
+  const double gap = b.width - 2 * b.flapDepth();
+  net.mate(hook, onto, Face::Inside, Method::Rest, false,
+           {{b.hookInset() * gap / d, gap},
+            {half - kHookRelief * gap / d, gap},
+            {half - kHookRelief, d},
+            {b.hookInset(), d}});
+}
+
+std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
+  const TuckBox box(parameters, making);
+  const CrashBottom b{box.length, box.width, box.t};
+  NetBuilder net(
+      {"walls", "bottom-flaps", "bottom-sides", "top-dust-flaps", "top-tuck", "top-lid"});
+  addWalls(net, box, frontWall(box), backWall(box), Walls);
+  addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
+  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), 0, b.flapWidth()});
+  addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
+  addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");
+  addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), "front/bottom");
+  addSide(net, b, "front/right", rightEdge(BoxEnd::Bottom), "front/left/back/bottom");
+  addTuckEnd(net, box, {BoxEnd::Top, LidOn::Back, TopDust, TopTuck, TopLid});
+  return {{"box", net.take(), insideOf(box)}};
+}
+
+/// As in a straight tuck box; at the bottom the hooks lie inside the long flaps.
+std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
+          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
+          {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};
+}
+
+/// Long enough for a diagonal whose glue tab holds: the tab is 0.52 of it wide.
+Limit tabFits(double diagonals, Length extra) {
+  return [diagonals, extra](const Parameters& p, const Making& m) {
+    const Length tab = Length::nanometres(smallestFlap()(p, m));
+    return (Length::mm(tab.mm() / kTabWidthPerDiagonal * diagonals) + extra).nm();
+  };
+}
+
+}  // namespace
+
+Style crashLockBottomBox() {
+  std::vector<ParameterSpec> parameters = tuckBoxParameters();
+  for (ParameterSpec& spec : parameters) {
+    if (spec.key == "length") {
+      spec.minimum = greatest(spec.minimum, tabFits(2, Length::nanometres(3'000'000)));
+      spec.hint = "The longer side of the opening. The bottom's glue tabs must fit.";
+    } else if (spec.key == "width") {
+      spec.minimum = greatest(spec.minimum, tabFits(2, Length::nanometres(5'000'000)));
+      spec.hint = "The shorter side of the opening. Two glue tabs of the bottom must fit.";
+    }
+  }
+  return {
+      .id = "crash-lock-bottom-box",
+      .title = "Crash-lock bottom box",
+      .summary = "A tuck box whose glued bottom folds flat with it and opens by itself.",
+      .traits = {.difficulty = 3, .suits = "Jars, mugs, sets, boxes kept flat until needed."},
+      .parameters = std::move(parameters),
+      .needs = boxNeeds,
+      .build = buildBox,
+  };
+}
+
+}  // namespace creasewright

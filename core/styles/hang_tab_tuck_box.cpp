@@ -1,0 +1,80 @@
+#include <algorithm>
+
+#include "net/net_builder.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/punched_hole.h"
+#include "styles/parts/tuck_box.h"
+
+namespace creasewright {
+namespace {
+
+/// The turned-over half is shorter by this (mm), so that it does not stand on the lid.
+constexpr double kTurnedGap = 1.5;
+
+enum Stage { Walls = 1, Header, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
+
+/// The back runs on above the top and is doubled there; the hole goes through both layers. Both
+/// lids hang on the front and tuck in behind, so that the header stands in line with the back.
+std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
+  const TuckBox b(parameters, making);
+  const double header = parameters.mm("header");
+  const double hole = parameters.mm("hole");
+  NetBuilder net({"walls", "header", "bottom-dust-flaps", "bottom-tuck", "bottom-lid",
+                  "top-dust-flaps", "top-tuck", "top-lid"});
+  addWalls(net, b, frontWall(b), backWall(b), Walls);
+
+  const double w = b.backLength();
+  const double turned = header - kTurnedGap;
+  const double holeAt = header / 2;
+  Shape single = rectangle(w, header);
+  single.openings = {punchedHole({w / 2, holeAt}, hole)};
+  Shape doubled = rectangle(w, turned);
+  doubled.openings = {punchedHole({w / 2, header - holeAt}, hole)};
+  const std::string at = "front/left/back/header";
+  net.hinge({"front/left/back", backEdge(BoxEnd::Top)}, at, single, {0, Header, CreaseKind::Flat})
+      .hinge({at, "outer"}, at + "/doubling", doubled, {180, Header})
+      .mate(at + "/doubling", at, Face::Inside, Method::Glue, true)
+      .showing({at, at + "/doubling"});
+
+  addTuckEnd(net, b, {BoxEnd::Bottom, LidOn::Front, BottomDust, BottomTuck, BottomLid});
+  addTuckEnd(net, b, {BoxEnd::Top, LidOn::Front, TopDust, TopTuck, TopLid});
+  return {{"box", net.take(), insideOf(b)}};
+}
+
+/// As in a straight tuck box: both tuck flaps lie inside the back.
+std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
+          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
+          {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};
+}
+
+/// Card on all sides of the hole: a quarter of the header, and of the back, each way.
+std::int64_t largestHole(const Parameters& p, const Making&) {
+  return std::min(p.length("header"), p.length("length") - Length::nanometres(6'000'000)).nm() / 2;
+}
+
+}  // namespace
+
+Style hangTabTuckBox() {
+  std::vector<ParameterSpec> parameters = tuckBoxParameters();
+  parameters.push_back({"header", "Hang tab", "How far the doubled tab stands above the box.",
+                        ParameterKind::Length, Length::inches(5, 4).nm(),
+                        greatest(fixed(Length::nanometres(16'000'000)), smallestFlap()),
+                        fixed(Length::nanometres(100'000'000))});
+  parameters.push_back({"hole", "Hole", "Across the hole for a peg; card must stay on all sides.",
+                        ParameterKind::Length, Length::nanometres(8'000'000).nm(),
+                        fixed(Length::nanometres(3'000'000)), largestHole});
+  return {
+      .id = "hang-tab-tuck-box",
+      .title = "Hang-tab tuck box",
+      .summary = "A tuck box whose back runs up into a doubled tab with a hole for a peg.",
+      .traits = {.difficulty = 1,
+                 .suits = "Light things that hang on a peg: lip balm, soap, pens."},
+      .parameters = std::move(parameters),
+      .needs = boxNeeds,
+      .build = buildBox,
+  };
+}
+
+}  // namespace creasewright

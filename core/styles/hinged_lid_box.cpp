@@ -1,0 +1,132 @@
+#include <algorithm>
+#include <cmath>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/glued_tray.h"
+
+namespace creasewright {
+namespace {
+
+/// All measures in mm.
+struct Hinged {
+  GluedTray tray;
+  double tuck, ear, t;
+  double lidLength, lidDepth;  // along and away from the hinge
+
+  Hinged(const Parameters& p, const Making& making)
+      : tray{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("tab")},
+        tuck(p.mm("tuck")),
+        ear(p.mm("ear")),
+        t(making.caliper.mm()),
+        // Two calipers narrower than its opening (common practice, no published source), so that
+        // the ears lie inside the side walls.
+        lidLength(tray.length - 2 * t),
+        // A hand tool cannot score a caliper's difference.
+        lidDepth(making.grid.isNone() ? tray.width - t : tray.width) {}
+
+  [[nodiscard]] double tuckRadius() const {
+    return std::min(std::clamp(tuck - 4, 0.5, 10.0), lidLength / 4);
+  }
+};
+
+enum Stage { Ears = 4, Tuck, Lid };  // after the tray's
+
+/// An ear turns about the hinge in its wall's plane, so its front corner stays within a circle of
+/// the lid's depth about it: D - sqrt(D^2 - e^2) for lid depth D and ear depth e, and 1 mm more.
+/// The crease runs from the hinge (x = 0) forward; `mirrored` swaps its ends.
+Shape earShape(const Hinged& h, bool mirrored) {
+  const double d = h.lidDepth;
+  const double front = d - std::sqrt(d * d - h.ear * h.ear) + 1;
+  const double back = std::min(2.0, d / 8);
+  return mirrored ? trapezoid(d, h.ear, front, back) : trapezoid(d, h.ear, back, front);
+}
+
+/// The tuck flap lies over the front's corner tabs, whose free corners are tapered.
+void restOnTabs(NetBuilder& net, const Hinged& h) {
+  const Polygon tab = gluedTab(h.tray.depth, h.tray.tab).outline;
+  const double from = tab[3].x;
+  const double to = std::min(tab[2].x, h.tuck - h.tuckRadius());
+  const double reach = std::min(h.tray.tab - h.t, h.lidLength / 2);
+  if (to - from < 0.5 || reach < 0.5) return;
+  const double w = h.lidLength;
+  net.mate("base/back/lid/tuck", "base/left/front-tab", Face::Inside, Method::Rest, false,
+           {{0, from}, {reach, from}, {reach, to}, {0, to}});
+  net.mate("base/back/lid/tuck", "base/right/front-tab", Face::Inside, Method::Rest, false,
+           {{w - reach, from}, {w, from}, {w, to}, {w - reach, to}});
+}
+
+std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
+  const Hinged h(parameters, making);
+  std::vector<std::string> stages = gluedTrayStages();
+  stages.insert(stages.end(), {"ears", "tuck", "lid"});
+  NetBuilder net(stages);
+  const Shape shortWall = rectangle(h.tray.width, h.tray.depth);
+  addGluedTray(net, h.tray, rectangle(h.tray.length, h.tray.depth), shortWall, shortWall);
+
+  const std::string lid = "base/back/lid";
+  net.hinge({"base/back", "outer", h.t, h.lidLength}, lid, rectangle(h.lidLength, h.lidDepth),
+            {90, Lid})
+      .hinge({lid, "left"}, lid + "/left-ear", earShape(h, false), {90, Ears})
+      .hinge({lid, "right"}, lid + "/right-ear", earShape(h, true), {90, Ears})
+      .hinge({lid, "outer"}, lid + "/tuck", roundedFlap(h.lidLength, h.tuck, h.tuckRadius()),
+             {90, Tuck})
+      .mate(lid + "/left-ear", "base/left", Face::Inside, Method::Tuck, true)
+      .mate(lid + "/right-ear", "base/right", Face::Inside, Method::Tuck, true)
+      .mate(lid + "/tuck", "base/front", Face::Inside, Method::Tuck, true)
+      .bends(Lid, "tuck-slides-in")
+      .showing({lid});
+  restOnTabs(net, h);
+
+  Cavity cavity = insideOf(h.tray);
+  cavity.high.z = 1e4;  // the lid ends it
+  return {{"box", net.take(), cavity}};
+}
+
+/// Half a caliper on either side; the ears inside the side walls; the tabs inside front and back
+/// and the tuck flap inside the front's tabs.
+std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+  const Length t = making.caliper;
+  return {{"length", Axis::Length, room.eased(Axis::Length) + t * 3},
+          {"width", Axis::Width, room.eased(Axis::Width) + t * 4},
+          {"depth", Axis::Height, room.eased(Axis::Height) + t}};
+}
+
+/// Deeper ears would leave no front edge after their relief.
+std::int64_t deepestEar(const Parameters& p, const Making&) {
+  return (p.length("width") * 3 / 4).nm() - 1'000'000;
+}
+
+}  // namespace
+
+Style hingedLidBox() {
+  const Length tuckGap = Length::nanometres(3'000'000);
+  return {
+      .id = "hinged-lid-box",
+      .title = "Hinged-lid box",
+      .summary = "A box whose lid hinges on the back; side ears and a tuck flap keep it shut.",
+      .lying = Lying::Flat,
+      .traits = {.difficulty = 2, .suits = "Biscuits, tea bags, soap, sets, keepsakes."},
+      .parameters = {{"length", "Length", "Along the hinge. Two corner tabs must fit side by side.",
+                      ParameterKind::Length, Length::inches(4).nm(),
+                      greatest(shortestTabbedWall(), calipers(20)), fixed(kLargestSide)},
+                     {"width", "Width", "From hinge to front. The ears and the tuck flap must fit.",
+                      ParameterKind::Length, Length::inches(3).nm(), times(2, smallestFlap()),
+                      fixed(kLargestSide)},
+                     {"depth", "Depth", "From base to lid. At least the smallest tab.",
+                      ParameterKind::Length, Length::inches(3, 2).nm(), smallestFlap(),
+                      fixed(Length::nanometres(300'000'000))},
+                     {"tuck", "Tuck flap", "Goes in behind the front; no deeper than the box.",
+                      ParameterKind::Length, Length::inches(5, 8).nm(), smallestFlap(),
+                      least(otherPlus("depth"), otherPlus("width", -tuckGap))},
+                     {"ear", "Ears",
+                      "Go in beside the side walls; at most three quarters of the width.",
+                      ParameterKind::Length, Length::inches(3, 4).nm(), smallestFlap(),
+                      least(otherPlus("depth"), deepestEar)},
+                     cornerTabParameter("length")},
+      .needs = boxNeeds,
+      .build = buildBox,
+  };
+}
+
+}  // namespace creasewright

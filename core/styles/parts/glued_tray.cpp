@@ -1,0 +1,69 @@
+#include "styles/parts/glued_tray.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+/// Two tabs on one wall stay this far apart.
+constexpr Length kTabGap = Length::nanometres(2'000'000);
+
+/// A short wall with its tabs; `first` and `second` are the long walls met at the start and the end
+/// of its crease.
+void addShortWall(NetBuilder& net, const GluedTray& tray, const std::string& side,
+                  const Shape& shape, const std::string& first, const std::string& second) {
+  const std::string wall = "base/" + side;
+  net.hinge({"base", side}, wall, shape, {90, ShortWalls});
+  net.hinge({wall, "left"}, wall + '/' + first + "-tab", gluedTab(tray.depth, tray.tab),
+            {90, CornerTabs});
+  net.hinge({wall, "right"}, wall + '/' + second + "-tab", gluedTab(tray.depth, tray.tab),
+            {90, CornerTabs});
+  net.mate(wall + '/' + first + "-tab", "base/" + first, Face::Inside, Method::Glue, true);
+  net.mate(wall + '/' + second + "-tab", "base/" + second, Face::Inside, Method::Glue, true);
+}
+
+}  // namespace
+
+std::vector<std::string> gluedTrayStages() { return {"long-walls", "corner-tabs", "short-walls"}; }
+
+Shape gluedTab(double width, double depth) {
+  const double taper = std::min(depth * std::tan(Angle::degrees(15).radians()), width / 4);
+  return trapezoid(width, depth, taper, taper);
+}
+
+void addGluedTray(NetBuilder& net, const GluedTray& tray, const Shape& longWall,
+                  const Shape& leftWall, const Shape& rightWall) {
+  Shape base = rectangle(tray.length, tray.width);
+  base.edges = {"front", "right", "back", "left"};
+  net.root("base", base)
+      .hinge({"base", "front"}, "base/front", longWall, {90, LongWalls})
+      .hinge({"base", "back"}, "base/back", longWall, {90, LongWalls});
+  addShortWall(net, tray, "left", leftWall, "front", "back");
+  addShortWall(net, tray, "right", rightWall, "back", "front");
+  net.showing({"base", "base/front", "base/back", "base/left", "base/right"});
+}
+
+Cavity insideOf(const GluedTray& tray) {
+  Cavity cavity{"base", {tray.length / 2, tray.width / 2, tray.depth / 2}};
+  cavity.high.z = tray.depth;
+  return cavity;
+}
+
+ParameterSpec cornerTabParameter(std::string_view lengthKey) {
+  return {"tab",
+          "Corner tab",
+          "Glued inside the long walls; the two on one wall must not meet.",
+          ParameterKind::Length,
+          Length::inches(1, 2).nm(),
+          smallestFlap(),
+          partOf(lengthKey, 2, kTabGap / 2)};
+}
+
+std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall() {
+  return plus(times(2, smallestFlap()), kTabGap);
+}
+
+}  // namespace creasewright

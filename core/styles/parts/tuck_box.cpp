@@ -1,0 +1,132 @@
+#include "styles/parts/tuck_box.h"
+
+#include <algorithm>
+#include <cmath>
+#include <utility>
+
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+/// Set back on the side where the tuck flap swings in, a little on the other. The crease runs from
+/// the lid's hinge (x = 0) to the tuck's wall; `mirrored` swaps them.
+Shape dustFlap(const TuckBox& b, bool mirrored) {
+  const double d = b.dustDepth();
+  const double w = b.width;
+  const double relief = b.dustRelief();
+  const double shoulder = std::min(relief, d / 2);
+  const double back = std::min(2.0, w / 8);
+  Polygon outline{{0, 0}, {w, 0}, {w - relief, shoulder}, {w - relief, d}, {back, d}};
+  if (mirrored) {
+    for (Point& p : outline) p.x = w - p.x;
+    std::ranges::reverse(outline);
+    std::ranges::rotate(outline, outline.begin() + 3);  // start at the crease again
+  }
+  return {outline, {"inner", "side", "side", "side", "side"}};
+}
+
+/// Where the lid hinges, in the middle of the opening: the back lacks a caliper on its seam side.
+HingeAt lidHinge(const TuckBox& b, const TuckEnd& end) {
+  const bool bottom = end.end == BoxEnd::Bottom;
+  if (end.lidOn == LidOn::Front) return {"front", bottom ? "bottom" : "top", b.t, b.lidLength()};
+  return {"front/left/back", backEdge(end.end), bottom ? 0 : b.t, b.lidLength()};
+}
+
+}  // namespace
+
+TuckBox::TuckBox(const Parameters& p, const Making& making)
+    : length(p.mm("length")),
+      width(p.mm("width")),
+      height(p.mm("height")),
+      tuck(p.mm("tuck")),
+      seam(p.mm("seam")),
+      t(making.caliper.mm()),
+      // A hand tool cannot score a caliper's difference.
+      lidDepth(making.grid.isNone() ? width - t : width) {}
+
+double TuckBox::dustDepth() const { return std::min(length / 2 - t, std::max(tuck, width / 2)); }
+
+double TuckBox::dustRelief() const {
+  const double swing = width - std::sqrt(width * width - tuck * tuck);
+  return std::clamp(swing, 1.0, width / 2);
+}
+
+double TuckBox::notchRadius() const { return std::min({8.0, length / 6, height / 6, tuck / 2}); }
+
+// The walls' frames have x up on the left and on the back, x down on the right.
+std::string_view leftEdge(BoxEnd end) { return end == BoxEnd::Bottom ? "left" : "right"; }
+std::string_view backEdge(BoxEnd end) { return leftEdge(end); }
+std::string_view rightEdge(BoxEnd end) { return end == BoxEnd::Bottom ? "right" : "left"; }
+
+Shape frontWall(const TuckBox& b) {
+  Shape shape = rectangle(b.length, b.height);
+  shape.edges = {"bottom", "right", "top", "left"};
+  return shape;
+}
+
+Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength()); }
+
+void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, int stage) {
+  const double taper =
+      std::min(b.seam * std::tan(Angle::degrees(15).radians()) + b.t, b.height / 4);
+  net.root("front", std::move(front))
+      .hinge({"front", "left"}, "front/left", rectangle(b.height, b.width), {90, stage})
+      .hinge({"front/left", "outer"}, "front/left/back", std::move(back), {90, stage})
+      .hinge({"front/left/back", "outer"}, "front/left/back/seam",
+             trapezoid(b.height, b.seam, taper, taper), {90, stage})
+      .hinge({"front", "right"}, "front/right", rectangle(b.height, b.width), {90, stage})
+      .mate("front/left/back/seam", "front/right", Face::Inside, Method::Glue, true)
+      .showing({"front", "front/left", "front/left/back", "front/right"});
+}
+
+void addTuckEnd(NetBuilder& net, const TuckBox& b, const TuckEnd& end) {
+  const std::string name = end.end == BoxEnd::Bottom ? "bottom" : "top";
+  const HingeAt hinge = lidHinge(b, end);
+  const std::string lid = std::string(hinge.panel) + '/' + name + "-lid";
+  const std::string leftDust = "front/left/" + name + "-dust-flap";
+  const std::string rightDust = "front/right/" + name + "-dust-flap";
+  const bool leftMirrored = (end.end == BoxEnd::Bottom) == (end.lidOn == LidOn::Back);
+  const double radius = std::min(std::clamp(b.tuck - 4, 0.5, 10.0), b.lidLength() / 4);
+  net.hinge({"front/left", leftEdge(end.end)}, leftDust, dustFlap(b, leftMirrored),
+            {90, end.dustStage});
+  net.hinge({"front/right", rightEdge(end.end)}, rightDust, dustFlap(b, !leftMirrored),
+            {90, end.dustStage});
+  net.hinge(hinge, lid, rectangle(b.lidLength(), b.lidDepth), {90, end.lidStage});
+  net.hinge({lid, "outer"}, lid + "/tuck", roundedFlap(b.lidLength(), b.tuck, radius),
+            {90, end.tuckStage});
+  net.mate(lid + "/tuck", end.lidOn == LidOn::Back ? "front" : "front/left/back", Face::Inside,
+           Method::Tuck, true);
+  net.mate(leftDust, lid, Face::Inside, Method::Rest, true);
+  net.mate(rightDust, lid, Face::Inside, Method::Rest, true);
+  net.bends(end.lidStage, "tuck-slides-in");
+  net.showing({lid});
+}
+
+Cavity insideOf(const TuckBox& b) {
+  return {"front", {b.length / 2, b.height / 2, b.width / 2}, {0, 2, 1}};
+}
+
+std::vector<ParameterSpec> tuckBoxParameters() {
+  const Limit smallest = greatest(fixed(Length::nanometres(16'000'000)), calipers(20));
+  const Length gap = Length::nanometres(3'000'000);
+  return {
+      {"length", "Length", "The longer side of the opening.", ParameterKind::Length,
+       Length::nanometres(60'000'000).nm(), smallest, fixed(kLargestSide)},
+      {"width", "Width", "The shorter side of the opening. At least the tuck flap and 3 mm.",
+       ParameterKind::Length, Length::nanometres(35'000'000).nm(),
+       greatest(smallest, plus(smallestFlap(), gap)), fixed(kLargestSide)},
+      {"height", "Height", "From lid to lid. The two tuck flaps must not meet.",
+       ParameterKind::Length, Length::nanometres(120'000'000).nm(), smallest, fixed(kLargestSide)},
+      {"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
+       ParameterKind::Length, Length::inches(5, 8).nm(), fixed(Length::nanometres(8'000'000)),
+       least(otherPlus("width", -gap), partOf("height", 2))},
+      {"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
+       ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("width", -gap)}};
+}
+
+ParameterSpec thumbNotchParameter(std::string_view hint) {
+  return {"thumb-notch", "Thumb notch", hint, ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,63 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "net/net_builder.h"
+#include "styles/style.h"
+
+namespace creasewright {
+
+/// Measures of a box of four walls with a glued seam, made for tuck ends; mm, t is the caliper.
+struct TuckBox {
+  double length, width, height, tuck, seam, t;
+  double lidDepth;  ///< the tuck flap lies inside its wall
+
+  TuckBox(const Parameters& parameters, const Making& making);
+
+  /// The back carries the seam, which lies inside the right wall.
+  [[nodiscard]] double backLength() const { return length - t; }
+  /// Two calipers narrower than its opening (common practice, no published source).
+  [[nodiscard]] double lidLength() const { return length - 2 * t; }
+  /// Two dust flaps share one opening.
+  [[nodiscard]] double dustDepth() const;
+  /// A tuck flap held upright swings this far in front of its resting place: D - sqrt(D^2 - d^2)
+  /// for lid depth D and tuck depth d (from the circle the crease moves on).
+  [[nodiscard]] double dustRelief() const;
+  [[nodiscard]] double notchRadius() const;
+};
+
+enum class BoxEnd { Bottom, Top };
+enum class LidOn { Back, Front };
+
+/// One end closed by two dust flaps and a lid whose tuck flap goes in behind the other long wall;
+/// the stages in which they fold.
+struct TuckEnd {
+  BoxEnd end;
+  LidOn lidOn;
+  int dustStage, tuckStage, lidStage;
+};
+
+/// Panel ids: `front` (root), `front/left`, `front/left/back`, `front/left/back/seam`,
+/// `front/right`. The front's edges are `bottom`, `right`, `top`, `left`; the back's lower edge is
+/// `left`, its upper one `right`.
+Shape frontWall(const TuckBox& box);
+Shape backWall(const TuckBox& box);
+/// Seam, back, left wall, front and right wall from left to right, folded in `stage`.
+void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, int stage);
+/// Adds `<end>-dust-flap` to both side walls and `<end>-lid` with its `tuck`.
+void addTuckEnd(NetBuilder& net, const TuckBox& box, const TuckEnd& end);
+
+/// Edge of the left wall, the back or the right wall that lies at an end of the box.
+std::string_view leftEdge(BoxEnd end);
+std::string_view backEdge(BoxEnd end);
+std::string_view rightEdge(BoxEnd end);
+
+/// The space between the walls, the product standing on the bottom.
+Cavity insideOf(const TuckBox& box);
+
+/// `length`, `width`, `height`, `tuck` and `seam`.
+std::vector<ParameterSpec> tuckBoxParameters();
+ParameterSpec thumbNotchParameter(std::string_view hint);
+
+}  // namespace creasewright

@@ -1,0 +1,136 @@
+#include <algorithm>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/glued_tray.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kTongue = 5;    // mm beyond the foot
+constexpr double kSlitPlay = 1;  // mm by which a slit is longer than its tongue is wide
+
+/// All measures in mm.
+struct Rolled {
+  double length, opening, depth, rim, foot, tab, t;
+
+  Rolled(const Parameters& p, const Making& making)
+      : length(p.mm("length")),
+        opening(p.mm("width")),
+        depth(p.mm("depth")),
+        rim(p.mm("rim")),
+        foot(p.mm("foot")),
+        tab(p.mm("tab")),
+        t(making.caliper.mm()) {}
+
+  [[nodiscard]] double width() const { return opening + 2 * rim; }
+  /// The inner walls go down between the short walls.
+  [[nodiscard]] double innerLength() const { return length - 2 * t; }
+  [[nodiscard]] double tongueWidth() const { return std::min(20.0, length / 5); }
+  /// Two tongues on each foot, a quarter of the length from either end.
+  [[nodiscard]] double tongueStart(int which) const {
+    return innerLength() * (which == 0 ? 0.25 : 0.75) - tongueWidth() / 2;
+  }
+};
+
+enum Stage { CornerTabs = 1, ShortWalls, LongWalls, RollWalls };
+
+/// A wall that rolls over the corner tabs; its foot lies on the base, and the foot's tongues go
+/// through slits under it.
+void addRolledWall(NetBuilder& net, const Rolled& r, const std::string& side) {
+  const std::string wall = "base/" + side;
+  const double inner = r.innerLength();
+  net.hinge({"base", side}, wall, rectangle(r.length, r.depth), {90, LongWalls})
+      .hinge({wall, "outer"}, wall + "/rim", rectangle(r.length, r.rim), {90, RollWalls})
+      .hinge({wall + "/rim", "outer", r.t, inner}, wall + "/inner-wall", rectangle(inner, r.depth),
+             {90, RollWalls})
+      .hinge({wall + "/inner-wall", "outer"}, wall + "/foot", rectangle(inner, r.foot),
+             {-90, RollWalls})
+      .mate(wall + "/foot", "base", Face::Inside, Method::Rest, false);
+  const double w = r.tongueWidth();
+  const double line = side == "front" ? r.rim + r.foot : r.width() - r.rim - r.foot;
+  for (const int which : {0, 1}) {
+    const std::string tongue = wall + (which == 0 ? "/left-tongue" : "/right-tongue");
+    const double start = r.tongueStart(which);
+    net.hinge({wall + "/foot", "outer", start, w}, tongue, trapezoid(w, kTongue, w / 8, w / 8),
+              {0, RollWalls, CreaseKind::Flat});
+    net.mate(tongue, "base", Face::Outside, Method::Lock, false);
+    const double from = r.t + start - kSlitPlay / 2;
+    net.slit("base", {{from, line}, {from + w + kSlitPlay, line}});
+  }
+}
+
+/// A single wall whose tabs the rolled walls take in.
+void addShortWall(NetBuilder& net, const Rolled& r, const std::string& side,
+                  const std::string& first, const std::string& second) {
+  const std::string wall = "base/" + side;
+  net.hinge({"base", side}, wall, rectangle(r.width(), r.depth), {90, ShortWalls});
+  for (const auto& [edge, other] : {std::pair("left", first), std::pair("right", second)}) {
+    const std::string tab = wall + '/' + other + "-tab";
+    net.hinge({wall, edge}, tab, gluedTab(r.depth, r.tab), {90, CornerTabs});
+    net.mate(tab, "base/" + other, Face::Inside, Method::Tuck, true);
+  }
+}
+
+std::vector<Piece> buildTray(const Parameters& parameters, const Making& making) {
+  const Rolled r(parameters, making);
+  NetBuilder net({"corner-tabs", "short-walls", "long-walls", "roll-walls"});
+  Shape base = rectangle(r.length, r.width());
+  base.edges = {"front", "right", "back", "left"};
+  net.root("base", base);
+  addRolledWall(net, r, "front");
+  addRolledWall(net, r, "back");
+  addShortWall(net, r, "left", "front", "back");
+  addShortWall(net, r, "right", "back", "front");
+  net.bends(RollWalls, "tuck-slides-in");
+  net.showing({"base", "base/front", "base/back", "base/left", "base/right", "base/front/rim",
+               "base/back/rim"});
+  Cavity cavity{"base", {r.length / 2, r.width() / 2, r.depth / 2}};
+  cavity.high.z = r.depth + r.t / 2;  // level with the top of the rims
+  return {{"tray", net.take(), cavity}};
+}
+
+/// Half a caliper on either side; the feet lie on the base, the rims on top of the walls.
+std::vector<Need> trayNeeds(const Room& room, const Making& making) {
+  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper},
+          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper},
+          {"depth", Axis::Height, room.eased(Axis::Height) + making.caliper}};
+}
+
+}  // namespace
+
+Style rolledWallTray() {
+  const Length smallestFoot = Length::nanometres(6'000'000);
+  const Length tongueRoom = Length::mm(kTongue + 1);
+  return {
+      .id = "rolled-wall-tray",
+      .title = "Rolled-wall tray",
+      .summary = "A tray without glue: double walls hold the corners and lock into the base.",
+      .lying = Lying::Flat,
+      .traits = {.showsProduct = true,
+                 .difficulty = 2,
+                 .suits = "Biscuits, soap, tea-lights, small sets to see and lift out."},
+      .parameters =
+          {{"length", "Length", "Between the single walls. Two corner tabs must fit side by side.",
+            ParameterKind::Length, Length::inches(5).nm(), shortestTabbedWall(),
+            fixed(kLargestSide)},
+           {"width", "Width", "Between the double walls. Both feet and their tongues must fit.",
+            ParameterKind::Length, Length::inches(3).nm(), fixed((smallestFoot + tongueRoom) * 2),
+            fixed(kLargestSide)},
+           {"depth", "Depth", "From the base to the rim. At least the smallest tab.",
+            ParameterKind::Length, Length::inches(1).nm(), smallestFlap(),
+            fixed(Length::nanometres(300'000'000))},
+           {"rim", "Rim", "Thickness of the double walls; a tab and two cards go in.",
+            ParameterKind::Length, Length::nanometres(4'000'000).nm(),
+            greatest(fixed(Length::nanometres(3'000'000)), calipers(4)),
+            fixed(Length::nanometres(40'000'000))},
+           {"foot", "Foot", "Lies on the base; the feet and tongues of both sides must not meet.",
+            ParameterKind::Length, Length::inches(3, 8).nm(), fixed(smallestFoot),
+            partOf("width", 2, tongueRoom)},
+           cornerTabParameter("length")},
+      .needs = trayNeeds,
+      .build = buildTray,
+  };
+}
+
+}  // namespace creasewright
