@@ -45,8 +45,33 @@ Arguments::Arguments() {
 }
 
 void Arguments::addStyles() {
-  styles_ = app_.add_subcommand("styles", words(Cli::tr("list every style and its measures")));
+  SuggestOptions& o = suggestOptions_;
+  styles_ = app_.add_subcommand(
+      "styles", words(Cli::tr("list every style and its measures, or rank them for a product")));
+  addProduct(*styles_, "--for", o.choices);
+  addMaterial(*styles_, o.choices);
+  styles_->add_option("--sheet", o.sheets, words(Cli::tr("a sheet at hand; may be repeated")))
+      ->type_name("NAME")
+      ->allow_extra_args(false);
   styles_->add_flag("--json", stylesJson_, words(Cli::tr("for other programs")));
+}
+
+void Arguments::addProduct(CLI::App& command, const char* name, ChoiceOptions& choices) {
+  command
+      .add_option(name, choices.product,
+                  words(Cli::tr("what goes in, such as box:60x35x120mm or cylinder:40x120mm")))
+      ->type_name("SHAPE");
+}
+
+void Arguments::addMaterial(CLI::App& command, ChoiceOptions& choices) {
+  command
+      .add_option("--card", choices.card,
+                  words(Cli::tr("card by id, or by measure: 0.3mm, 300gsm")))
+      ->type_name("ID");
+  command.add_option("--ease", choices.ease, words(Cli::tr("room around the product")))
+      ->type_name("snug|easy|loose");
+  command.add_option("--grid", choices.grid, words(Cli::tr("what your ruler or board can hit")))
+      ->type_name("1/16in|1/8in|1mm|none");
 }
 
 void Arguments::addNew() {
@@ -54,18 +79,11 @@ void Arguments::addNew() {
   new_ = app_.add_subcommand("new", words(Cli::tr("write a new design")));
   new_->add_option("--style", o.style, words(Cli::tr("id of a style, such as framed-tray")))
       ->type_name("ID");
-  new_->add_option("--product", o.product,
-                   words(Cli::tr("what goes in, such as box:60x35x120mm or cylinder:40x120mm")))
-      ->type_name("SHAPE");
+  addProduct(*new_, "--product", o.choices);
   new_->add_option("--set", o.settings, words(Cli::tr("one measure of the style; may be repeated")))
       ->type_name("KEY=VALUE")
       ->allow_extra_args(false);
-  new_->add_option("--card", o.card, words(Cli::tr("card by id, or by measure: 0.3mm, 300gsm")))
-      ->type_name("ID");
-  new_->add_option("--ease", o.ease, words(Cli::tr("room around the product")))
-      ->type_name("snug|easy|loose");
-  new_->add_option("--grid", o.grid, words(Cli::tr("what your ruler or board can hit")))
-      ->type_name("1/16in|1/8in|1mm|none");
+  addMaterial(*new_, o.choices);
   new_->add_option("--title", o.title, words(Cli::tr("title on the printed pages")))
       ->type_name("TEXT");
   new_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))
@@ -154,7 +172,8 @@ int Arguments::refuseExtras() {
 
 int Arguments::dispatch() {
   if (styles_->parsed()) {
-    return runStyles(stylesJson_);
+    return suggestOptions_.choices.product.empty() ? runStyles(stylesJson_)
+                                                   : runSuggest(suggestOptions_, stylesJson_);
   }
   if (new_->parsed()) {
     return runNew(newOptions_);

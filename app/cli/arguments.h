@@ -6,6 +6,7 @@
 
 #include "cli/export_command.h"
 #include "cli/new_command.h"
+#include "cli/suggest_command.h"
 
 namespace creasewright {
 
@@ -20,6 +21,8 @@ class Arguments {
   int run(int argc, char** argv);
 
  private:
+  static void addProduct(CLI::App& command, const char* name, ChoiceOptions& choices);
+  static void addMaterial(CLI::App& command, ChoiceOptions& choices);
   void addStyles();
   void addNew();
   void addCheck();
@@ -37,6 +40,7 @@ class Arguments {
 
   std::string windowFile_;
   bool stylesJson_ = false;
+  SuggestOptions suggestOptions_;
   bool checkJson_ = false;
   std::string checkFile_;
   NewOptions newOptions_;

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "bridge/text.h"
+#include "cli/choices.h"
 #include "cli/output.h"
 #include "document/build.h"
 #include "document/design_file.h"
@@ -11,41 +12,6 @@
 namespace creasewright {
 
 namespace {
-
-/// What the arguments name, before any style is asked.
-struct Choices {
-  std::optional<Product> product;
-  Card card = Design().card;
-  Ease ease = Design().ease;
-  ToolGrid grid = Design().grid;
-};
-
-/// Reads `given` into `target`; an empty text leaves it as it is. False: the problem is told.
-template <class T, class Target>
-bool read(const char* argument, const std::string& given, Result<T> (*parse)(std::string_view),
-          Target& target) {
-  if (given.empty()) {
-    return true;
-  }
-  Result<T> parsed = parse(given);
-  if (!parsed) {
-    fail(QLatin1String(argument), parsed.problem());
-    return false;
-  }
-  target = std::move(parsed).value();
-  return true;
-}
-
-std::optional<Choices> readChoices(const NewOptions& options) {
-  Choices choices;
-  if (read("--product", options.product, parseProduct, choices.product) &&
-      read("--card", options.card, findCard, choices.card) &&
-      read("--ease", options.ease, parseEase, choices.ease) &&
-      read("--grid", options.grid, parseToolGrid, choices.grid)) {
-    return choices;
-  }
-  return std::nullopt;
-}
 
 /// Applies every --set in order; nothing when one cannot be read (the problem is told).
 std::optional<Design> withSettings(Design design, const std::vector<std::string>& settings) {
@@ -90,9 +56,9 @@ QString argumentBehind(const Problem& limit, const NewOptions& options) {
   const bool set = std::ranges::any_of(options.settings, [&](const std::string& setting) {
     return setting.starts_with(limit.where + "=");
   });
-  return set                        ? QStringLiteral("--set")
-         : !options.product.empty() ? QStringLiteral("--product")
-                                    : QStringLiteral("--card");
+  return set                                ? QStringLiteral("--set")
+         : !options.choices.product.empty() ? QStringLiteral("--product")
+                                            : QStringLiteral("--card");
 }
 
 }  // namespace
@@ -101,7 +67,7 @@ int runNew(const NewOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
   }
-  const std::optional<Choices> choices = readChoices(options);
+  const std::optional<Choices> choices = readChoices(options.choices, "--product");
   if (!choices) {
     return ExitUsage;
   }

@@ -3,16 +3,15 @@
 #include <string>
 #include <vector>
 
+#include "cli/choices.h"
+
 namespace creasewright {
 
 /// What `new` was asked for; an empty text means the argument was not given.
 struct NewOptions {
   std::string style;
-  std::string product;
+  ChoiceOptions choices;
   std::vector<std::string> settings;  ///< KEY=VALUE, in order
-  std::string card;
-  std::string ease;
-  std::string grid;
   std::string title;
   std::string output;
 };

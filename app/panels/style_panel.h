@@ -5,25 +5,26 @@
 #include "session/design_session.h"
 
 class QLabel;
-class QButtonGroup;
 
 namespace creasewright {
 
-/// The styles with a live picture of each; the chosen one says what it is.
+/// The style in hand with its live picture, and the way to the others.
 class StylePanel : public QWidget {
   Q_OBJECT
 
  public:
   explicit StylePanel(DesignSession& session, QWidget* parent = nullptr);
 
+ signals:
+  void galleryAsked();
+
  private:
   void showDesign();
-  void drawPictures();
 
   DesignSession& session_;
-  QButtonGroup* group_;
+  QLabel* picture_;
+  QLabel* title_;
   QLabel* summary_;
-  Design drawn_;
 };
 
 }  // namespace creasewright

@@ -13,6 +13,7 @@
 #include "document/net_json.h"
 #include "drawing/dxf_writer.h"
 #include "drawing/svg_writer.h"
+#include "pages/design_picture.h"
 #include "printing/pdf_export.h"
 #include "printing/picture.h"
 #include "printing/template_print.h"
@@ -55,7 +56,9 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
   const Wording wording = wordingIn(choices.unit);
   // A cutting machine reads a DXF: it gets lines, no dimensions.
   const bool dimensions = ending != QLatin1String("dxf");
-  const Drawing drawing = pictureOf(design, {choices.piece, choices.folded, dimensions});
+  const Drawing drawing = pictureOf(design, {.piece = choices.piece.toStdString(),
+                                             .folded = choices.folded,
+                                             .dimensions = dimensions});
   if (ending == QLatin1String("svg")) {
     return QByteArray::fromStdString(writeSvg(drawing, design.design.title, wording));
   }

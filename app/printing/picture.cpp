@@ -5,49 +5,8 @@
 #include <cmath>
 
 #include "bridge/paint_drawing.h"
-#include "bridge/text.h"
-#include "drawing/arrange.h"
-#include "drawing/net_drawing.h"
-#include "folding/scene.h"
-#include "pages/fold_drawing.h"
 
 namespace creasewright {
-
-namespace {
-
-Drawing netPicture(const BuiltPiece& built, bool dimensions) {
-  std::vector<Polygon> glue;
-  for (const GlueArea& area : built.gluePlan) {
-    glue.push_back(area.area);
-  }
-  NetDrawingOptions options;
-  options.dimensions = dimensions;
-  options.sheet = false;
-  return drawNet(built.piece.net, built.flat, glue, options).drawing;
-}
-
-Drawing foldPicture(const BuiltPiece& built) {
-  return drawFold(drawFolded(built.piece.net, built.folded, View{}, {0, 0, 1}));
-}
-
-}  // namespace
-
-Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
-  constexpr double kApart = 10;
-  Drawing out;
-  for (const BuiltPiece& built : design.pieces) {
-    if (!options.piece.isEmpty() && text(built.piece.name) != options.piece) {
-      continue;
-    }
-    const Drawing part =
-        options.folded ? foldPicture(built) : netPicture(built, options.dimensions);
-    const double at = out.width > 0 ? out.width + kApart : 0;
-    append(out, moved(part, {at, 0}));
-    out.width = at + part.width;
-    out.height = std::max(out.height, part.height);
-  }
-  return out;
-}
 
 QImage renderImage(const Drawing& drawing, const Wording& wording) {
   constexpr double kPixelsPerMm = 10;

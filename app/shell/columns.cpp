@@ -4,11 +4,13 @@
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
+#include <QStackedWidget>
 #include <QTabBar>
 #include <QTabWidget>
 #include <QVBoxLayout>
 
 #include "bridge/style_text.h"
+#include "gallery/gallery_view.h"
 #include "panels/card_panel.h"
 #include "panels/checks_panel.h"
 #include "panels/glue_list.h"
@@ -51,7 +53,7 @@ Columns::Columns(DesignSession& session, QWidget* parent)
   makeMiddle();
   makeRight();
   across_->addWidget(left_);
-  across_->addWidget(middle_);
+  across_->addWidget(pages_);
   across_->addWidget(right_);
   across_->setStretchFactor(1, 1);
   connect(checks_, &ChecksPanel::parameterAsked, this, &Columns::askForParameter);
@@ -71,7 +73,9 @@ void Columns::makeLeft() {
   layout->setSpacing(8);
   measures_ = new MeasuresPanel(session_, this);
   addSection(tr("Product"), new ProductPanel(session_, this));
-  addSection(tr("Style"), new StylePanel(session_, this));
+  auto* style = new StylePanel(session_, this);
+  connect(style, &StylePanel::galleryAsked, this, [this] { showGallery(true); });
+  addSection(tr("Style"), style);
   addSection(tr("Measures"), measures_);
   addSection(tr("Card"), new CardPanel(session_, this));
   layout->addStretch(1);
@@ -118,6 +122,16 @@ void Columns::makeMiddle() {
   layout->setSpacing(4);
   layout->addWidget(pieces_);
   layout->addWidget(middleSplit_, 1);
+  gallery_ = new GalleryView(session_, this);
+  connect(gallery_, &GalleryView::done, this, [this] { showGallery(false); });
+  pages_ = new QStackedWidget(this);
+  pages_->addWidget(middle_);
+  pages_->addWidget(gallery_);
+}
+
+void Columns::showGallery(bool shown) {
+  right_->setVisible(!shown);
+  pages_->setCurrentWidget(shown ? static_cast<QWidget*>(gallery_) : middle_);
 }
 
 void Columns::makeRight() {

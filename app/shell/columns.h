@@ -6,6 +6,7 @@
 #include "session/design_session.h"
 
 class QSplitter;
+class QStackedWidget;
 class QTabBar;
 class QTabWidget;
 class QScrollArea;
@@ -15,6 +16,7 @@ namespace creasewright {
 
 class ChecksPanel;
 class FoldPanel;
+class GalleryView;
 class MeasuresPanel;
 class Section;
 class SheetView;
@@ -32,6 +34,10 @@ class Columns : public QWidget {
   static constexpr int wideFrom = 1280;
   void arrangeFor(int windowWidth);
   [[nodiscard]] bool isNarrow() const { return narrow_; }
+
+  /// Shows all styles in the place of sheet and folded piece, or goes back to these.
+  void showGallery(bool shown);
+  [[nodiscard]] GalleryView& gallery() { return *gallery_; }
 
   [[nodiscard]] SheetView& sheet() { return *sheet_; }
   [[nodiscard]] FoldPanel& fold() { return *fold_; }
@@ -61,6 +67,8 @@ class Columns : public QWidget {
   QScrollArea* left_ = nullptr;
   QWidget* leftContent_ = nullptr;
   std::vector<Section*> sections_;
+  QStackedWidget* pages_ = nullptr;
+  GalleryView* gallery_ = nullptr;
   QWidget* middle_ = nullptr;
   QSplitter* middleSplit_ = nullptr;
   QTabBar* pieces_ = nullptr;

@@ -87,6 +87,9 @@ void MainWindow::makeViewMenu() {
   menu->addAction(tr("Show the whole sheet"), QKeySequence(Qt::CTRL | Qt::Key_0), sheet,
                   &SheetView::fit);
   menu->addSeparator();
+  menu->addAction(tr("Styles for your product"), QKeySequence(Qt::CTRL | Qt::Key_G), columns_,
+                  [this] { columns_->showGallery(true); });
+  menu->addSeparator();
   auto* group = new QActionGroup(this);
   const std::pair<QString, ThemeChoice> choices[] = {{tr("As the system"), ThemeChoice::System},
                                                      {tr("Light"), ThemeChoice::Light},

@@ -1,0 +1,29 @@
+#include "bridge/design_pixmap.h"
+
+#include <QPainter>
+#include <algorithm>
+
+#include "bridge/paint_drawing.h"
+#include "pages/design_picture.h"
+
+namespace creasewright {
+
+QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
+  QPixmap pixmap(size * devicePixelRatio);
+  pixmap.setDevicePixelRatio(devicePixelRatio);
+  pixmap.fill(Qt::transparent);
+  const Drawing drawing =
+      pictureOf(built, {.folded = folded, .dimensions = false, .hatching = false});
+  PaintOptions options;
+  options.scale = std::min(size.width() / std::max(drawing.width, 1.0),
+                           size.height() / std::max(drawing.height, 1.0));
+  options.topLeft = {(size.width() - drawing.width * options.scale) / 2,
+                     (size.height() - drawing.height * options.scale) / 2};
+  options.thinnest = 0.8;
+  QPainter painter(&pixmap);
+  painter.setRenderHint(QPainter::Antialiasing);
+  paintDrawing(painter, drawing, {}, options);
+  return pixmap;
+}
+
+}  // namespace creasewright

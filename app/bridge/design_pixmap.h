@@ -1,0 +1,12 @@
+#pragma once
+
+#include <QPixmap>
+
+#include "document/build.h"
+
+namespace creasewright {
+
+/// The pieces of a design, folded or flat, as large as fits into `size`, on a clear ground.
+QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio);
+
+}  // namespace creasewright

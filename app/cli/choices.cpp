@@ -1,0 +1,38 @@
+#include "cli/choices.h"
+
+#include "cli/output.h"
+
+namespace creasewright {
+
+namespace {
+
+/// Reads `given` into `target`; an empty text leaves it as it is. False: the problem is told.
+template <class T, class Target>
+bool read(const char* argument, const std::string& given, Result<T> (*parse)(std::string_view),
+          Target& target) {
+  if (given.empty()) {
+    return true;
+  }
+  Result<T> parsed = parse(given);
+  if (!parsed) {
+    fail(QLatin1String(argument), parsed.problem());
+    return false;
+  }
+  target = std::move(parsed).value();
+  return true;
+}
+
+}  // namespace
+
+std::optional<Choices> readChoices(const ChoiceOptions& options, const char* productArgument) {
+  Choices choices;
+  if (read(productArgument, options.product, parseProduct, choices.product) &&
+      read("--card", options.card, findCard, choices.card) &&
+      read("--ease", options.ease, parseEase, choices.ease) &&
+      read("--grid", options.grid, parseToolGrid, choices.grid)) {
+    return choices;
+  }
+  return std::nullopt;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,30 @@
+#pragma once
+
+#include <optional>
+#include <string>
+
+#include "document/design.h"
+
+namespace creasewright {
+
+/// Product, card, ease and grid as written on the command line; empty where not given.
+struct ChoiceOptions {
+  std::string product;
+  std::string card;
+  std::string ease;
+  std::string grid;
+};
+
+/// What they name, before any style is asked.
+struct Choices {
+  std::optional<Product> product;
+  Card card = Design().card;
+  Ease ease = Design().ease;
+  ToolGrid grid = Design().grid;
+};
+
+/// Nothing when one cannot be read (the problem is told); `productArgument` is the name under which
+/// the product was given.
+std::optional<Choices> readChoices(const ChoiceOptions& options, const char* productArgument);
+
+}  // namespace creasewright

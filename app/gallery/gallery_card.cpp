@@ -1,0 +1,101 @@
+#include "gallery/gallery_card.h"
+
+#include <QPainter>
+
+#include "gallery/gallery_model.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int edge = 8;
+constexpr int between = 8;
+constexpr int lines = 4;  // of the text's height: name, blank (two lines at most), sheet
+
+QRect cardRect(const QRect& cell) {
+  return cell.adjusted(between / 2, between / 2, -between / 2, -between / 2);
+}
+
+void paintGround(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
+                 bool chosen) {
+  const Theme& t = theme();
+  const bool hovered = (option.state & QStyle::State_MouseOver) != 0;
+  const bool focused = (option.state & QStyle::State_HasFocus) != 0;
+  painter.setBrush(hovered ? t.raised : t.surface);
+  painter.setPen(chosen || focused ? QPen(focused ? t.accent : t.halo, 2) : QPen(t.hairline, 1));
+  painter.drawRoundedRect(QRectF(card).adjusted(0.5, 0.5, -0.5, -0.5), 6, 6);
+}
+
+/// Paper stays white in both palettes, so the pictures stand on a light ground of their own.
+void paintPictures(QPainter& painter, const QRect& card, const QModelIndex& index) {
+  const QRect ground(card.left() + edge, card.top() + edge, card.width() - 2 * edge,
+                     GalleryModel::foldedSize.height() + edge);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(lightTheme().bench);
+  painter.drawRoundedRect(ground, 4, 4);
+  const auto folded = index.data(GalleryModel::FoldedRole).value<QPixmap>();
+  painter.drawPixmap(
+      ground.left() +
+          (ground.width() - GalleryModel::netSize.width() - GalleryModel::foldedSize.width()) / 2,
+      ground.top() + edge / 2, folded);
+  const auto net = index.data(GalleryModel::NetRole).value<QPixmap>();
+  const QRect netGround(ground.right() - GalleryModel::netSize.width() - edge,
+                        ground.bottom() - GalleryModel::netSize.height() - edge,
+                        GalleryModel::netSize.width() + edge,
+                        GalleryModel::netSize.height() + edge);
+  painter.setBrush(Qt::white);
+  painter.drawRoundedRect(netGround, 4, 4);
+  painter.drawPixmap(netGround.left() + edge / 2, netGround.top() + edge / 2, net);
+}
+
+void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
+                const QModelIndex& index) {
+  const Theme& t = theme();
+  QFont bold = option.font;
+  bold.setBold(true);
+  painter.setFont(bold);
+  painter.setPen(t.ink);
+  const int height = option.fontMetrics.lineSpacing();
+  QRect line(card.left() + edge + 2,
+             card.top() + GalleryModel::foldedSize.height() + 2 * edge + edge / 2 + 2,
+             card.width() - 2 * edge - 4, height);
+  painter.drawText(
+      line, Qt::AlignLeft | Qt::AlignVCenter,
+      QFontMetrics(bold).elidedText(index.data().toString(), Qt::ElideRight, line.width()));
+  painter.setFont(option.font);
+  const QStringList details =
+      index.data(GalleryModel::DetailRole).toString().split(QLatin1Char('\n'));
+  painter.setPen(t.quietInk);
+  line.translate(0, height);
+  painter.drawText(line, Qt::AlignLeft | Qt::AlignVCenter,
+                   option.fontMetrics.elidedText(details.value(0), Qt::ElideRight, line.width()));
+  line.translate(0, height);
+  const bool fits = index.data(GalleryModel::FitsRole).toBool();
+  painter.setPen(fits ? t.fine : t.quietInk);
+  const QString mark = fits ? QStringLiteral("✓ ") : QStringLiteral("– ");
+  painter.drawText(
+      line, Qt::AlignLeft | Qt::AlignVCenter,
+      option.fontMetrics.elidedText(mark + details.value(1), Qt::ElideRight, line.width()));
+}
+
+}  // namespace
+
+void GalleryCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
+                        const QModelIndex& index) const {
+  painter->save();
+  painter->setRenderHint(QPainter::Antialiasing);
+  const QRect card = cardRect(option.rect);
+  paintGround(*painter, card, option, index.data(GalleryModel::ChosenRole).toBool());
+  paintPictures(*painter, card, index);
+  paintWords(*painter, card, option, index);
+  painter->restore();
+}
+
+QSize GalleryCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
+  return {GalleryModel::foldedSize.width() + GalleryModel::netSize.width() + 2 * edge + between,
+          GalleryModel::foldedSize.height() + lines * option.fontMetrics.lineSpacing() + 3 * edge +
+              between};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,96 @@
+#include "gallery/gallery_model.h"
+
+#include "bridge/design_pixmap.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+
+namespace creasewright {
+
+namespace {
+
+QString blankWords(const BuiltPiece& piece, Unit unit) {
+  const QString size =
+      GalleryModel::tr("%1 x %2").arg(lengthText(Length::mm(piece.flat.width), unit, false),
+                                      lengthText(Length::mm(piece.flat.height), unit));
+  return piece.piece.count > 1 ? GalleryModel::tr("%1 times %2").arg(piece.piece.count).arg(size)
+                               : size;
+}
+
+QString sheetWords(const Suggestion& suggestion) {
+  QStringList names;
+  for (const SheetFit& fit : suggestion.sheets) {
+    if (fit.fits) {
+      names << (fit.turned ? GalleryModel::tr("%1 turned").arg(text(fit.sheet.name))
+                           : text(fit.sheet.name));
+    }
+  }
+  return names.isEmpty() ? GalleryModel::tr("too large for the sheet")
+                         : GalleryModel::tr("fits %1").arg(names.join(QStringLiteral(", ")));
+}
+
+}  // namespace
+
+void GalleryModel::show(std::vector<Suggestion> suggestions, std::string_view chosenStyle,
+                        Unit unit, double devicePixelRatio) {
+  beginResetModel();
+  entries_.clear();
+  for (Suggestion& suggestion : suggestions) {
+    entries_.push_back({std::move(suggestion), {}, {}});
+  }
+  chosen_ = chosenStyle;
+  unit_ = unit;
+  devicePixelRatio_ = devicePixelRatio;
+  endResetModel();
+}
+
+int GalleryModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(entries_.size());
+}
+
+QString GalleryModel::detail(const Suggestion& suggestion) const {
+  QStringList blanks;
+  for (const BuiltPiece& piece : suggestion.built.pieces) {
+    blanks << blankWords(piece, unit_);
+  }
+  return blanks.join(QStringLiteral(" + ")) + QLatin1Char('\n') + sheetWords(suggestion);
+}
+
+QPixmap GalleryModel::picture(Entry& entry, bool folded) const {
+  QPixmap& kept = folded ? entry.folded : entry.net;
+  if (kept.isNull()) {
+    kept = designPixmap(entry.suggestion.built, folded, folded ? foldedSize : netSize,
+                        devicePixelRatio_);
+  }
+  return kept;
+}
+
+QVariant GalleryModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid()) {
+    return {};
+  }
+  Entry& entry = entries_[static_cast<std::size_t>(index.row())];
+  const Suggestion& suggestion = entry.suggestion;
+  switch (role) {
+    case Qt::DisplayRole:
+      return styleTitle(*suggestion.style);
+    case Qt::ToolTipRole:
+      return styleSummary(*suggestion.style);
+    case Qt::AccessibleTextRole:
+      return styleTitle(*suggestion.style) + QStringLiteral(". ") + styleSummary(*suggestion.style);
+    case Qt::AccessibleDescriptionRole:
+    case DetailRole:
+      return detail(suggestion);
+    case FoldedRole:
+      return picture(entry, true);
+    case NetRole:
+      return picture(entry, false);
+    case FitsRole:
+      return suggestion.fitsAnySheet();
+    case ChosenRole:
+      return suggestion.style->id == chosen_;
+    default:
+      return {};
+  }
+}
+
+}  // namespace creasewright

@@ -1,0 +1,132 @@
+#include "document/suggest.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+#include <tuple>
+
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+/// Lines that bend less than this at a corner are cut in one go, as a curve.
+constexpr double kSmoothTurn = 20 * std::numbers::pi / 180;
+
+int scoreLines(const ScorePlan& plan) {
+  auto lines = static_cast<int>(plan.freeScores.size());
+  for (const ScoreSetup& setup : plan.setups)
+    for (const ScoreReading& reading : setup.readings)
+      if (reading.purpose == ScorePurpose::Fold) lines += static_cast<int>(setup.sides.size());
+  return lines;
+}
+
+bool turnsAt(Point before, Point at, Point after) {
+  const Point in = unit(at - before);
+  const Point out = unit(after - at);
+  return std::abs(std::atan2(cross(in, out), dot(in, out))) > kSmoothTurn;
+}
+
+/// The cuts in one polyline; a closed one (first point repeated) has no ends.
+int cutsAlong(const Polyline& line) {
+  if (line.size() < 2) return 0;
+  int corners = 0;
+  for (std::size_t i = 1; i + 1 < line.size(); ++i)
+    if (turnsAt(line[i - 1], line[i], line[i + 1])) ++corners;
+  if (distance(line.front(), line.back()) > 1e-6) return corners + 1;
+  if (turnsAt(line[line.size() - 2], line.front(), line[1])) ++corners;
+  return std::max(corners, 1);
+}
+
+int cutCount(const FlatNet& flat) {
+  int cuts = 0;
+  for (const Polyline& line : cutLines(flat)) cuts += cutsAlong(line);
+  return cuts;
+}
+
+double longestExtent(const Polygon& area) {
+  double longest = 0;
+  for (std::size_t i = 0; i < area.size(); ++i)
+    for (std::size_t k = i + 1; k < area.size(); ++k)
+      longest = std::max(longest, distance(area[i], area[k]));
+  return longest;
+}
+
+double glueLength(const std::vector<GlueArea>& plan) {
+  double sum = 0;
+  for (const GlueArea& area : plan) sum += longestExtent(area.area);
+  return sum;
+}
+
+SheetFit fitAllOnSheet(const Paper& sheet, const BuiltDesign& built) {
+  SheetFit all{sheet, true, false};
+  for (const BuiltPiece& piece : built.pieces) {
+    const SheetFit one = fitOnSheet(sheet, piece.flat.width, piece.flat.height);
+    all.fits = all.fits && one.fits;
+    all.turned = all.turned || one.turned;
+  }
+  return all;
+}
+
+Suggestion suggestionFrom(BuiltDesign built, std::span<const Paper> stock) {
+  Suggestion suggestion;
+  suggestion.style = built.style;
+  double glue = 0;
+  for (const BuiltPiece& piece : built.pieces) {
+    const int count = piece.piece.count;
+    suggestion.cardArea += count * piece.flat.width * piece.flat.height;
+    suggestion.scores += count * scoreLines(piece.scorePlan);
+    suggestion.cuts += count * cutCount(piece.flat);
+    glue += count * glueLength(piece.gluePlan);
+  }
+  suggestion.glue = Length::mm(glue);
+  for (const Paper& sheet : stock) suggestion.sheets.push_back(fitAllOnSheet(sheet, built));
+  suggestion.built = std::move(built);
+  return suggestion;
+}
+
+bool isRound(const Product& product) {
+  return product.shape == ProductShape::Cylinder || product.shape == ProductShape::Sphere;
+}
+
+}  // namespace
+
+SheetFit fitOnSheet(const Paper& sheet, double width, double height) {
+  const double w = sheet.width.mm();
+  const double h = sheet.height.mm();
+  const auto within = [](double size, double room) { return size <= room + 1e-6; };
+  if (within(width, w) && within(height, h)) return {sheet, true, false};
+  const bool turned = within(width, h) && within(height, w);
+  return {sheet, turned, turned};
+}
+
+bool Suggestion::fitsAnySheet() const {
+  return std::ranges::any_of(sheets, [](const SheetFit& fit) { return fit.fits; });
+}
+
+bool Wish::meets(const Suggestion& suggestion) const {
+  const Traits& traits = suggestion.style->traits;
+  return (!onMySheet || suggestion.fitsAnySheet()) && (!noGlue || !suggestion.usesGlue()) &&
+         (!showsProduct || traits.showsProduct) && (!forRound || traits.suitsRound);
+}
+
+std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease, ToolGrid grid,
+                                std::span<const Paper> stock) {
+  std::vector<Suggestion> all;
+  for (const Style& style : styles()) {
+    const Result<Design> design = newDesign(style.id, product, card, ease, grid);
+    if (!design) continue;
+    Result<BuiltDesign> built = build(*design);
+    if (built) all.push_back(suggestionFrom(std::move(built).value(), stock));
+  }
+  const bool round = product && isRound(*product);
+  const auto rank = [round](const Suggestion& s) {
+    const bool suitsShape = round && s.style->traits.suitsRound;
+    return std::tuple(!s.holds(), !s.fitsAnySheet(), !suitsShape, s.cardArea,
+                      s.style->traits.difficulty);
+  };
+  std::ranges::stable_sort(all, {}, rank);
+  return all;
+}
+
+}  // namespace creasewright

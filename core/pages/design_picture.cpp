@@ -1,0 +1,46 @@
+#include "pages/design_picture.h"
+
+#include <algorithm>
+
+#include "drawing/arrange.h"
+#include "drawing/net_drawing.h"
+#include "folding/scene.h"
+#include "folding/upright.h"
+#include "pages/fold_drawing.h"
+
+namespace creasewright {
+namespace {
+
+Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
+  std::vector<Polygon> glue;
+  if (picture.hatching)
+    for (const GlueArea& area : built.gluePlan) glue.push_back(area.area);
+  NetDrawingOptions options;
+  options.dimensions = picture.dimensions;
+  options.waste = picture.hatching;
+  options.sheet = false;
+  return drawNet(built.piece.net, built.flat, glue, options).drawing;
+}
+
+Drawing foldPicture(const BuiltPiece& built) {
+  return drawFold(
+      drawFolded(built.piece.net, built.folded, standardView(), uprightOf(built.piece)));
+}
+
+}  // namespace
+
+Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
+  constexpr double kApart = 10;
+  Drawing out;
+  for (const BuiltPiece& built : design.pieces) {
+    if (!options.piece.empty() && built.piece.name != options.piece) continue;
+    const Drawing part = options.folded ? foldPicture(built) : netPicture(built, options);
+    const double at = out.width > 0 ? out.width + kApart : 0;
+    append(out, moved(part, {at, 0}));
+    out.width = at + part.width;
+    out.height = std::max(out.height, part.height);
+  }
+  return out;
+}
+
+}  // namespace creasewright
