@@ -35,10 +35,7 @@ void paintPictures(QPainter& painter, const QRect& card, const QModelIndex& inde
   painter.setBrush(lightTheme().bench);
   painter.drawRoundedRect(ground, 4, 4);
   const auto folded = index.data(GalleryModel::FoldedRole).value<QPixmap>();
-  painter.drawPixmap(
-      ground.left() +
-          (ground.width() - GalleryModel::netSize.width() - GalleryModel::foldedSize.width()) / 2,
-      ground.top() + edge / 2, folded);
+  painter.drawPixmap(ground.left() + edge / 2, ground.top() + edge / 2, folded);
   const auto net = index.data(GalleryModel::NetRole).value<QPixmap>();
   const QRect netGround(ground.right() - GalleryModel::netSize.width() - edge,
                         ground.bottom() - GalleryModel::netSize.height() - edge,
@@ -93,7 +90,7 @@ void GalleryCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize GalleryCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-  return {GalleryModel::foldedSize.width() + GalleryModel::netSize.width() + 2 * edge + between,
+  return {GalleryModel::foldedSize.width() + GalleryModel::netSize.width() + 5 * edge + between,
           GalleryModel::foldedSize.height() + lines * option.fontMetrics.lineSpacing() + 3 * edge +
               between};
 }

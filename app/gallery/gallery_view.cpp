@@ -86,14 +86,15 @@ QWidget* GalleryView::makeFilters() {
     sheet_->addItem(text(paper.name), text(paper.id));
   }
   sheet_->setCurrentIndex(sheet_->findData(preferredPaper()));
-  row->addWidget(new QLabel(tr("My sheet"), filters));
-  row->addWidget(sheet_);
   const std::array boxes{&onMySheet_, &noGlue_, &showsProduct_, &forRound_};
-  const std::array titles{tr("Fits on my sheet"), tr("No glue"), tr("Shows the product"),
+  const std::array titles{tr("Fits on"), tr("No glue"), tr("Shows the product"),
                           tr("For round things")};
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     *boxes.at(i) = new QCheckBox(titles.at(i), filters);
     row->addWidget(*boxes.at(i));
+    if (i == 0) {
+      row->addWidget(sheet_);
+    }
     connect(*boxes.at(i), &QCheckBox::toggled, this, &GalleryView::applyFilters);
   }
   row->addStretch(1);
@@ -138,8 +139,7 @@ void GalleryView::showEvent(QShowEvent* event) {
 void GalleryView::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Escape) {
     emit done();
-  } else if ((event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) &&
-             list_->hasFocus()) {
+  } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
     choose(list_->currentIndex());
   } else {
     QWidget::keyPressEvent(event);

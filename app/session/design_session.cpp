@@ -5,6 +5,7 @@
 
 #include "bridge/text.h"
 #include "document/design_file.h"
+#include "session/preferences.h"
 
 namespace creasewright {
 
@@ -102,8 +103,9 @@ void DesignSession::rebuild() {
 Design freshDesign() {
   const Product soap{ProductShape::Box, Length::mm(105), Length::mm(32), Length::mm(22)};
   const auto card = findCard("300gsm");
-  auto design =
-      newDesign("framed-tray", soap, card ? *card : Card{}, Ease::Easy, ToolGrid::sixteenthInch());
+  const ToolGrid grid =
+      preferredUnit() == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
+  auto design = newDesign("framed-tray", soap, card ? *card : Card{}, Ease::Easy, grid);
   return design ? std::move(design).value() : Design{};
 }
 

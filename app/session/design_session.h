@@ -71,7 +71,7 @@ class DesignSession : public QObject {
   QStringList hover_;
 };
 
-/// The design a new window starts with.
+/// The design a new window starts with; its tool grid goes with the person's unit.
 Design freshDesign();
 
 }  // namespace creasewright

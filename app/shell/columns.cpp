@@ -127,11 +127,21 @@ void Columns::makeMiddle() {
   pages_ = new QStackedWidget(this);
   pages_->addWidget(middle_);
   pages_->addWidget(gallery_);
+  showPage(middle_);
+}
+
+/// The page that is not shown must not ask for room.
+void Columns::showPage(QWidget* page) {
+  for (QWidget* each : {middle_, static_cast<QWidget*>(gallery_)}) {
+    const auto policy = each == page ? QSizePolicy::Preferred : QSizePolicy::Ignored;
+    each->setSizePolicy(policy, policy);
+  }
+  pages_->setCurrentWidget(page);
 }
 
 void Columns::showGallery(bool shown) {
   right_->setVisible(!shown);
-  pages_->setCurrentWidget(shown ? static_cast<QWidget*>(gallery_) : middle_);
+  showPage(shown ? static_cast<QWidget*>(gallery_) : middle_);
 }
 
 void Columns::makeRight() {

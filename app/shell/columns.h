@@ -52,6 +52,7 @@ class Columns : public QWidget {
   void makeLeft();
   void makeMiddle();
   void makeRight();
+  void showPage(QWidget* page);
   void addSection(const QString& title, QWidget* content);
   void arrangeWide();
   void arrangeNarrow();

@@ -34,6 +34,38 @@ class Styles(ProgramTest):
         self.assertEqual((done.returncode, done.stderr), (0, ""))
 
 
+class Suggestions(ProgramTest):
+    def ranked(self, *arguments):
+        return json.loads(self.succeed("styles", "--for", "box:89x64x25mm", *arguments, "--json"))["styles"]
+
+    def test_every_style_is_ranked_once_for_a_product(self):
+        every = {s["id"] for s in json.loads(self.succeed("styles", "--json"))["styles"]}
+        ranked = self.ranked()
+        self.assertEqual(len(ranked), len(every))
+        self.assertEqual({s["id"] for s in ranked}, every)
+
+    def test_a_sheet_holds_the_blanks_it_is_said_to_hold(self):
+        for style in self.ranked("--sheet", "letter"):  # 215.9 x 279.4 mm, ANSI/ASME Y14.1
+            sides = [sorted((b["width_mm"], b["height_mm"])) for b in style["blanks"]]
+            fits = all(short <= 215.9 + 1e-6 and long <= 279.4 + 1e-6 for short, long in sides)
+            self.assertEqual([s["fits"] for s in style["sheets"]], [fits], style["id"])
+
+    def test_the_first_fits_a_sheet_and_the_order_goes_by_card(self):
+        ranked = self.ranked()
+        self.assertTrue(any(s["fits"] for s in ranked[0]["sheets"]))
+        fitting = [s["card_area_mm2"] for s in ranked if s["holds"] and any(f["fits"] for f in s["sheets"])]
+        self.assertEqual(fitting, sorted(fitting))
+
+    def test_text_names_the_blank_and_the_sheets(self):
+        plain = self.succeed("styles", "--for", "box:60x35x120mm", "--grid", "1mm", "--sheet", "a4")
+        self.assertIn("framed-tray", plain)
+        self.assertIn("A4", plain)
+
+    def test_bad_usage(self):
+        self.refuse("styles", "--for", "a pumpkin", naming="--for")
+        self.refuse("styles", "--for", "box:60x35x120mm", "--sheet", "papyrus", naming="papyrus")
+
+
 class New(ProgramTest):
     def test_every_style_starts_from_its_defaults_and_holds(self):
         page = json.loads(self.succeed("styles", "--json"))

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "commands/edits.h"
+#include "gallery/gallery_view.h"
 #include "panels/checks_panel.h"
 #include "panels/measures_panel.h"
 #include "scene/sheet_view.h"
@@ -67,6 +68,21 @@ TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
     EXPECT_EQ(window.size(), size);
     EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::wideFrom);
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
+  }
+}
+
+TEST(MainWindow, TheGalleryTakesTheMiddleAndGivesItBack) {
+  for (const QSize size : {QSize(1024, 600), QSize(1440, 900)}) {
+    MainWindow window;
+    show(window, size.width(), size.height());
+    window.columns().showGallery(true);
+    QTest::qWait(30);
+    EXPECT_TRUE(window.columns().gallery().isVisible());
+    EXPECT_FALSE(window.columns().sheet().isVisible());
+    EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
+    emit window.columns().gallery().done();
+    EXPECT_TRUE(window.columns().sheet().isVisible());
+    EXPECT_EQ(window.size(), size);
   }
 }
 
