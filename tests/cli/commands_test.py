@@ -6,6 +6,7 @@ import unittest
 
 from program import PROGRAM, SAMPLES, ProgramTest
 
+# A few of them, for what need not be tried with every style.
 STYLES = ["framed-tray", "belly-band", "straight-tuck-box"]
 
 

@@ -1,12 +1,13 @@
 """Random products through the command line, each net folded again by a program that knows nothing of core.
 
-    fold_check.py CREASEWRIGHT STYLE [COUNT]
+    fold_check.py CREASEWRIGHT STYLE|all [COUNT]
 
 The seed is printed; CREASEWRIGHT_SEED sets it. Exit 1 when anything does not hold.
 """
 
 import copy
 import json
+import multiprocessing
 import os
 import pathlib
 import random
@@ -106,13 +107,10 @@ def carries_mate(piece, crease):
     return any((mate["panel"] in branch) != (mate["onto"] in branch) for mate in piece["mates"])
 
 
-def main():
-    program, style = sys.argv[1], sys.argv[2]
-    count = int(sys.argv[3]) if len(sys.argv) > 3 else 200
-    seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
-    print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run)")
+def check_style(program, style, count, seed):
+    """What was found, as text, and how many products had something wrong."""
     chance = random.Random(f"{seed} {style}")
-    failed = 0
+    found, failed = [], 0
     with tempfile.TemporaryDirectory() as folder:
         for number in range(count):
             arguments, sides, caliper = random_arguments(style, chance)
@@ -125,10 +123,26 @@ def main():
                 wrong = [f"{type(error).__name__}: {error}"]
             if wrong:
                 failed += 1
-                print(" ".join(arguments))
-                print(*(f"    {line}" for line in wrong), sep="\n")
-    print(f"{style}: {count} products, {failed} with something wrong")
-    return 1 if failed else 0
+                found += [" ".join(arguments), *(f"    {line}" for line in wrong)]
+    return [*found, f"{style}: {count} products, {failed} with something wrong"], failed
+
+
+def every_style(program):
+    listed = subprocess.run([program, "styles", "--json"], capture_output=True, text=True, check=True)
+    return [style["id"] for style in json.loads(listed.stdout)["styles"]]
+
+
+def main():
+    program, style = sys.argv[1], sys.argv[2]
+    count = int(sys.argv[3]) if len(sys.argv) > 3 else 200
+    seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
+    print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run)")
+    styles = every_style(program) if style == "all" else [style]
+    with multiprocessing.Pool() as pool:
+        results = pool.starmap(check_style, [(program, name, count, seed) for name in styles], chunksize=1)
+    for lines, _ in results:
+        print(*lines, sep="\n")
+    return 1 if not styles or any(failed for _, failed in results) else 0
 
 
 if __name__ == "__main__":

@@ -1,0 +1,39 @@
+#include <array>
+
+#include <benchmark/benchmark.h>
+
+#include "bridge/design_pixmap.h"
+#include "document/suggest.h"
+
+namespace creasewright {
+namespace {
+
+std::vector<Suggestion> suggestForSoap() {
+  const Product soap{ProductShape::Box, Length::mm(89), Length::mm(64), Length::mm(25)};
+  const Design blank;
+  const std::array stock{*findPaper("letter"), *findPaper("12x12")};
+  return suggest(soap, blank.card, blank.ease, blank.grid, stock);
+}
+
+/// All styles built, folded, checked and ranked for one product.
+void suggestAll(benchmark::State& state) {
+  for ([[maybe_unused]] auto _ : state) {
+    auto all = suggestForSoap();
+    benchmark::DoNotOptimize(all);
+  }
+}
+BENCHMARK(suggestAll)->Unit(benchmark::kMillisecond);
+
+/// The same with both gallery pictures of every style.
+void galleryOfAllStyles(benchmark::State& state) {
+  for ([[maybe_unused]] auto _ : state) {
+    for (const Suggestion& suggestion : suggestForSoap()) {
+      benchmark::DoNotOptimize(designPixmap(suggestion.built, true, {188, 132}, 1));
+      benchmark::DoNotOptimize(designPixmap(suggestion.built, false, {64, 56}, 1));
+    }
+  }
+}
+BENCHMARK(galleryOfAllStyles)->Unit(benchmark::kMillisecond);
+
+}  // namespace
+}  // namespace creasewright
