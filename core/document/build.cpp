@@ -1,6 +1,7 @@
 #include "document/build.h"
 
 #include <array>
+#include <optional>
 #include <utility>
 
 #include "folding/fold_check.h"
@@ -28,7 +29,6 @@ BuiltPiece buildPiece(Piece piece, const Making& making, Problems& problems) {
   built.scorePlan = planScores(piece.net, built.flat, making.grid);
   built.gluePlan = planGlue(piece.net, built.flat);
   built.waste = findWaste(built.flat);
-  if (piece.cavity) built.cavity = measureCavity(piece.net, built.folded, *piece.cavity, caliper);
   built.piece = std::move(piece);
   return built;
 }
@@ -58,21 +58,28 @@ Sizes needOver(const Over& over, const BuiltPiece& inner, double caliper) {
   return need;
 }
 
-void checkCavities(const BuiltDesign& built, double caliper, Problems& problems) {
-  for (const BuiltPiece& outer : built.pieces) {
-    if (!outer.piece.cavity) continue;
-    if (!outer.piece.over) {
-      if (!built.design.product) continue;
-      const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
-      const Sizes need{room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm(),
-                       room.eased(Axis::Height).mm()};
-      checkCavity(outer.piece.name, *outer.cavity, need, problems);
-      continue;
-    }
-    for (const BuiltPiece& inner : built.pieces)
-      if (inner.piece.name == outer.piece.over->piece && inner.piece.cavity)
-        checkCavity(outer.piece.name, *outer.cavity, needOver(*outer.piece.over, inner, caliper),
-                    problems);
+/// What the cavity of `outer` must hold; nothing when nobody asks for anything.
+std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& outer, double caliper) {
+  if (!outer.piece.over) {
+    if (!built.design.product) return std::nullopt;
+    const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
+    return Sizes{room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm(),
+                 room.eased(Axis::Height).mm()};
+  }
+  for (const BuiltPiece& inner : built.pieces)
+    if (inner.piece.name == outer.piece.over->piece && inner.piece.cavity)
+      return needOver(*outer.piece.over, inner, caliper);
+  return std::nullopt;
+}
+
+void measureCavities(BuiltDesign& built, double caliper) {
+  for (BuiltPiece& piece : built.pieces) {
+    if (!piece.piece.cavity) continue;
+    const std::optional<Sizes> need = neededRoom(built, piece, caliper);
+    const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
+    piece.cavity =
+        measureCavity(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
+    if (need) checkCavity(piece.piece.name, *piece.cavity, *need, built.problems);
   }
 }
 
@@ -94,7 +101,7 @@ Result<BuiltDesign> build(const Design& design) {
   for (Piece& piece : (*style)->build(design.parameters, making))
     built.pieces.push_back(buildPiece(std::move(piece), making, built.problems));
   if (design.product) built.reasons = fit(**style, *design.product, design.ease, making).reasons;
-  checkCavities(built, making.caliper.mm(), built.problems);
+  measureCavities(built, making.caliper.mm());
   return built;
 }
 

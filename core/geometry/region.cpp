@@ -12,18 +12,29 @@ namespace clip = ClipperLib;
 constexpr double kUnitsPerMm = 1e6;
 constexpr double kMitreLimit = 4;
 
+/// Halves of whole nanometres are common and reach here with errors of the last bits; rounding to
+/// nearest would tear two such corners apart.
+clip::cInt toUnits(double mm) {
+  constexpr double kOffTies = 0.637;
+  return static_cast<clip::cInt>(std::floor(mm * kUnitsPerMm + kOffTies));
+}
+
 clip::Path toPath(const Polygon& polygon) {
   clip::Path path;
   path.reserve(polygon.size());
-  for (const Point& p : polygon)
-    path.emplace_back(std::llround(p.x * kUnitsPerMm), std::llround(p.y * kUnitsPerMm));
+  for (const Point& p : polygon) path.emplace_back(toUnits(p.x), toUnits(p.y));
   return path;
 }
 
+/// Whether b lies between a and c, but for the rounding of the three.
 bool straightOn(const clip::IntPoint& a, const clip::IntPoint& b, const clip::IntPoint& c) {
-  // Coordinates stay below 2^31 nm (2 m), so products of differences fit long double exactly.
+  constexpr long double kRounding = 2;
   const auto wide = [](clip::cInt value) { return static_cast<long double>(value); };
-  return wide(b.X - a.X) * wide(c.Y - b.Y) == wide(b.Y - a.Y) * wide(c.X - b.X);
+  const long double alongX = wide(c.X - a.X);
+  const long double alongY = wide(c.Y - a.Y);
+  const long double off = alongX * wide(b.Y - a.Y) - alongY * wide(b.X - a.X);
+  return std::abs(off) <= kRounding * std::hypot(alongX, alongY) &&
+         wide(b.X - a.X) * wide(c.X - b.X) + wide(b.Y - a.Y) * wide(c.Y - b.Y) >= 0;
 }
 
 /// Drops the corners that a union leaves on straight edges.

@@ -1,6 +1,7 @@
 #include "net/flat_net.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "net/partings.h"
 
@@ -33,9 +34,52 @@ Bounds boundsOf(const Net& net, const Pose& frames) {
   return bounds(all);
 }
 
-/// Panels of one piece of card, with their openings cut out.
-Region outlineOf(const FlatNet& flat) {
-  Region solid = unite(flat.panels);
+/// `outline` with `p`, which lies on it, as one of its corners.
+Polygon withCorner(Polygon outline, Point p) {
+  constexpr double kSame = 1e-6;
+  const auto onEdge = [&p](const Point& a, const Point& b) {
+    const bool between = dot(p - a, b - a) > 0 && dot(p - b, a - b) > 0;
+    return between && std::abs(cross(b - a, p - a)) < kSame * distance(a, b);
+  };
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    if (distance(outline[i], p) < kSame) {
+      outline[i] = p;
+      return outline;
+    }
+  }
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    if (!onEdge(outline[i], outline[(i + 1) % outline.size()])) continue;
+    outline.insert(outline.begin() + static_cast<std::ptrdiff_t>(i) + 1, p);
+    break;
+  }
+  return outline;
+}
+
+/// A hair's breadth on either side of a crease, inside both its panels: a union does not always
+/// join areas that only touch.
+Polygon bridge(const Segment& crease) {
+  constexpr double kHalfWidth = 1e-4;
+  constexpr double kFromEnds = 1e-3;
+  const Point along = unit(crease.b - crease.a);
+  const Point across = Point{-along.y, along.x} * kHalfWidth;
+  const Point a = crease.a + along * kFromEnds;
+  const Point b = crease.b - along * kFromEnds;
+  return {a - across, b - across, b + across, a + across};
+}
+
+/// Panels of one piece of card, with their openings cut out. Both panels of a crease get its very
+/// ends as corners, so that no rounding opens a gap between them.
+Region outlineOf(const Net& net, const FlatNet& flat) {
+  std::vector<Polygon> panels = flat.panels;
+  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+    for (const int panel : {net.creases[i].parent, net.creases[i].child}) {
+      Polygon& outline = panels[static_cast<std::size_t>(panel)];
+      outline = withCorner(std::move(outline), flat.creases[i].a);
+      outline = withCorner(std::move(outline), flat.creases[i].b);
+    }
+    panels.push_back(bridge(flat.creases[i]));
+  }
+  Region solid = unite(panels);
   std::vector<Polygon> holes;
   for (const auto& openings : flat.openings)
     holes.insert(holes.end(), openings.begin(), openings.end());
@@ -74,7 +118,7 @@ FlatNet flatten(const Net& net) {
   for (const Slit& slit : net.slits)
     flat.slits.push_back(placed(flat.frames[static_cast<std::size_t>(slit.panel)], slit.line));
   flat.partings = findPartings(flat.panels, flat.creases);
-  flat.outline = outlineOf(flat);
+  flat.outline = outlineOf(net, flat);
   flat.waste = wasteOf(flat);
   return flat;
 }

@@ -46,8 +46,10 @@ void addSide(NetBuilder& net, const CrashBottom& b, const std::string& wall, std
              {"inner", "side", "side", "diagonal"}},
             {90, BottomSides});
   const double half = g / std::numbers::sqrt2;
-  net.hinge({flap, "diagonal"}, tab,
-            {{{0, 0}, {2 * half, 0}, {half * (1 + kTaper), half * (1 - kTaper)}},
+  const double relief = 2 * b.t;  // the flap it is glued to starts a caliper from the corner
+  const double crease = 2 * half - relief;
+  net.hinge({flap, "diagonal", 0, crease}, tab,
+            {{{0, 0}, {crease, 0}, {half * (1 + kTaper) - relief, half * (1 - kTaper)}},
              {"inner", "outer", "side"}},
             {0, BottomSides});
   net.mate(tab, onto, Face::Outside, Method::Glue, false);

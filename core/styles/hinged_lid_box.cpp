@@ -100,6 +100,9 @@ std::int64_t deepestEar(const Parameters& p, const Making&) {
 }  // namespace
 
 Style hingedLidBox() {
+  ParameterSpec tab = cornerTabParameter("length");
+  tab.hint = "Glued inside front and back; as deep as the box at most, so that the ears are free.";
+  tab.maximum = least(std::move(tab.maximum), otherPlus("depth"));
   const Length tuckGap = Length::nanometres(3'000'000);
   return {
       .id = "hinged-lid-box",
@@ -123,7 +126,7 @@ Style hingedLidBox() {
                       "Go in beside the side walls; at most three quarters of the width.",
                       ParameterKind::Length, Length::inches(3, 4).nm(), smallestFlap(),
                       least(otherPlus("depth"), deepestEar)},
-                     cornerTabParameter("length")},
+                     std::move(tab)},
       .needs = boxNeeds,
       .build = buildBox,
   };

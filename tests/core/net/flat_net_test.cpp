@@ -47,7 +47,11 @@ TEST(FlatNet, BlankIsTheBoundingBoxAndWasteTheRestOfIt) {
       EXPECT_NEAR(box.low.y, 0, 1e-6);
       EXPECT_NEAR(box.width(), flat.width, 1e-6);
       EXPECT_NEAR(box.height(), flat.height, 1e-6);
-      EXPECT_NEAR(area(flat.outline) + area(flat.waste), flat.width * flat.height, 1e-3);
+      double holes = 0;  // waste does not count them
+      for (const auto& openings : flat.openings)
+        for (const Polygon& opening : openings) holes += std::abs(signedArea(opening));
+      EXPECT_NEAR(area(flat.outline) + area(flat.waste) + holes, flat.width * flat.height, 1e-3)
+          << style.id;
     }
   }
 }
@@ -73,8 +77,10 @@ TEST(FlatNet, ScoresAndCutsCoverEveryPanelEdgeOnce) {
       const FlatNet flat = flatten(piece.net);
       double edges = 0;
       for (const Polygon& panel : flat.panels) edges += perimeter(panel);
+      for (const auto& openings : flat.openings)
+        for (const Polygon& opening : openings) edges += perimeter(opening);
       const double partings = totalLength(flat.partings);
-      const double cuts = totalLength(cutLines(flat));
+      const double cuts = totalLength(cutLines(flat)) - totalLength(flat.slits);
       EXPECT_NEAR(edges, 2 * totalLength(flat.creases) + cuts + partings, 1e-3) << style.id;
     }
   }
