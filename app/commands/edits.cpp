@@ -72,9 +72,7 @@ void changeCard(DesignSession& session, const Card& card, const QString& field) 
 }
 
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw) {
-  Design design = session.design();
-  design.parameters.setCount(key, raw);
-  push(session, std::move(design), parameterTitle(key), text(key));
+  push(session, withValue(session.design(), key, raw), parameterTitle(key), text(key));
 }
 
 }  // namespace creasewright

@@ -100,7 +100,8 @@ Result<BuiltDesign> build(const Design& design) {
   BuiltDesign built{design, *style, {}, {}, {}};
   for (Piece& piece : (*style)->build(design.parameters, making))
     built.pieces.push_back(buildPiece(std::move(piece), making, built.problems));
-  if (design.product) built.reasons = fit(**style, *design.product, design.ease, making).reasons;
+  if (design.product)
+    built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
   measureCavities(built, making.caliper.mm());
   return built;
 }

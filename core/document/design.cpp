@@ -80,15 +80,26 @@ Result<Design> withParameter(Design design, std::string_view key, std::string_vi
     return Problem{ProblemCode::UnknownParameter, design.styleId, {excerpt(key)}};
   const std::optional<std::int64_t> raw = readRaw(spec->kind, text, unitOf(design.grid));
   if (!raw) return Problem{ProblemCode::ParameterUnreadable, std::string(key), {excerpt(text)}};
-  design.parameters.setCount(key, *raw);
-  return design;
+  return withValue(std::move(design), key, *raw);
+}
+
+Design withValue(Design design, std::string_view key, std::int64_t raw) {
+  design.parameters.setCount(key, raw);
+  const Result<const Style*> style = findStyle(design.styleId);
+  if (!style) return design;
+  const auto spec = std::ranges::find((*style)->parameters, key, &ParameterSpec::key);
+  if (spec == (*style)->parameters.end() || spec->kind == ParameterKind::Length) return design;
+  const Making making{design.card.caliper, design.grid};
+  const bool possible = raw >= spec->minimum(design.parameters, making) &&
+                        raw <= spec->maximum(design.parameters, making);
+  return possible ? refitted(std::move(design)) : design;
 }
 
 Design refitted(Design design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style || !design.product) return design;
-  const Fitted fitted =
-      fit(**style, *design.product, design.ease, {design.card.caliper, design.grid});
+  const Fitted fitted = fit(**style, *design.product, design.ease,
+                            {design.card.caliper, design.grid}, design.parameters);
   for (const FitReason& reason : fitted.reasons)
     design.parameters.setCount(reason.key, fitted.parameters.raw(reason.key));
   return design;

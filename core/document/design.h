@@ -33,6 +33,10 @@ Result<Design> newDesign(std::string_view styleId, std::optional<Product> produc
 /// Errors: UnknownParameter, ParameterUnreadable, UnknownStyle.
 Result<Design> withParameter(Design design, std::string_view key, std::string_view text);
 
+/// Sets a parameter to a raw value (nanometres, count or flag). Where a count or flag changes what
+/// the product needs, the fitted measures follow.
+Design withValue(Design design, std::string_view key, std::int64_t raw);
+
 /// The same design for another product, ease, card or grid: fitted parameters follow, the others
 /// stay.
 Design refitted(Design design);

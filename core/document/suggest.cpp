@@ -110,8 +110,8 @@ bool Wish::meets(const Suggestion& suggestion) const {
          (!showsProduct || traits.showsProduct) && (!forRound || traits.suitsRound);
 }
 
-std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease, ToolGrid grid,
-                                std::span<const Paper> stock) {
+std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
+                                ToolGrid grid, std::span<const Paper> stock) {
   std::vector<Suggestion> all;
   for (const Style& style : styles()) {
     const Result<Design> design = newDesign(style.id, product, card, ease, grid);

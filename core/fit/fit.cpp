@@ -72,17 +72,22 @@ Room roomFor(const Product& product, const Style& style, Ease ease) {
 }
 
 Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making) {
-  Fitted fitted{standardParameters(style), {}};
+  return fit(style, product, ease, making, standardParameters(style));
+}
+
+Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making,
+           const Parameters& chosen) {
+  Fitted fitted{chosen, {}};
   Parameters& parameters = fitted.parameters;
   const Room room = roomFor(product, style, ease);
-  const std::vector<Need> needs = style.needs(room, making);
+  const std::vector<Need> needs = style.needs(room, parameters, making);
   for (const Need& need : needs) {
     const auto spec = std::ranges::find(style.parameters, need.key, &ParameterSpec::key);
-    const Length chosen = chosenFor(need, *spec, parameters, making);
-    parameters.set(need.key, chosen);
+    const Length value = chosenFor(need, *spec, parameters, making);
+    parameters.set(need.key, value);
     fitted.reasons.push_back({std::string(need.key),
                               room.product.at(static_cast<std::size_t>(need.axis)),
-                              room.eased(need.axis), need.least, chosen});
+                              room.eased(need.axis), need.least, value});
   }
   for (const ParameterSpec& spec : style.parameters)
     if (std::ranges::find(needs, spec.key, &Need::key) == needs.end())

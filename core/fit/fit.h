@@ -38,5 +38,8 @@ Room roomFor(const Product& product, const Style& style, Ease ease);
 /// Parameters of `style` for a product: its measures plus ease and caliper, snapped to the grid and
 /// never smaller than needed; the other parameters at their defaults, moved inside their limits.
 Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making);
+/// The same where the other parameters start from `chosen`.
+Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making,
+           const Parameters& chosen);
 
 }  // namespace creasewright

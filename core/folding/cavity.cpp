@@ -5,27 +5,19 @@
 #include <functional>
 #include <optional>
 
+#include "folding/cavity_growth.h"
+#include "folding/cavity_parts.h"
 #include "folding/layers.h"
 #include "folding/triangulate.h"
 
 namespace creasewright {
 namespace {
 
-constexpr double kTouch = 1e-7;  // mm; card that only touches the cuboid is not in its way
-
-using Coordinates = std::array<double, 3>;
-using Piece3 = std::vector<Coordinates>;  // convex, plane
+constexpr int kMostSteps = 20000;  // far more than a box has; ends hostile input in time
+constexpr int kStepsAmongSlants = 200;
 
 Coordinates coordinates(Point3 p) { return {p.x, p.y, p.z}; }
 Point3 point(const Coordinates& c) { return {c[0], c[1], c[2]}; }
-
-struct Box {
-  Coordinates low;
-  Coordinates high;
-  [[nodiscard]] double volume() const {
-    return (high[0] - low[0]) * (high[1] - low[1]) * (high[2] - low[2]);
-  }
-};
 
 bool isConvex(const Polygon& ring) {
   const std::size_t n = ring.size();
@@ -56,36 +48,6 @@ std::vector<Piece3> obstacles(const Net& net, const Pose& folded, const Transfor
   return pieces;
 }
 
-/// The part of a convex piece where `sign` times the coordinate is at most `limit` (sign 1 or -1).
-Piece3 clip(const Piece3& piece, int axis, double sign, double limit) {
-  Piece3 kept;
-  for (std::size_t i = 0; i < piece.size(); ++i) {
-    const Coordinates& a = piece[i];
-    const Coordinates& b = piece[(i + 1) % piece.size()];
-    const double overA = sign * a[axis] - limit;
-    const double overB = sign * b[axis] - limit;
-    if (overA <= 0) kept.push_back(a);
-    if ((overA < 0 && overB > 0) || (overA > 0 && overB < 0)) {
-      const double t = overA / (overA - overB);
-      Coordinates cut{};
-      for (int k = 0; k < 3; ++k) cut[k] = a[k] + t * (b[k] - a[k]);
-      cut[axis] = sign * limit;
-      kept.push_back(cut);
-    }
-  }
-  return kept;
-}
-
-/// The part of `piece` that comes within half a caliper of the box.
-Piece3 within(Piece3 piece, const Box& box, double half) {
-  const double reach = half - kTouch;
-  for (int axis = 0; axis < 3 && !piece.empty(); ++axis) {
-    piece = clip(piece, axis, 1, box.high[axis] + reach);
-    piece = clip(piece, axis, -1, -(box.low[axis] - reach));
-  }
-  return piece;
-}
-
 /// Searches for the best box about a seed: wherever card is in the box, one of its sides must move
 /// to before that card. Every such move is tried, the piece with the fewest ways out first; a
 /// branch ends when its box cannot beat the best one found.
@@ -96,6 +58,12 @@ class Search {
       : pieces_(std::move(pieces)), seed_(seed), wanted_(wanted), half_(half), best_{seed, seed} {}
 
   Box run(const Box& limits) {
+    if (hasSlantedCard(pieces_)) {
+      best_ = grownBox(pieces_, seed_, wanted_, limits, half_);
+      found_ = best_.volume() > 0;
+      // Slanting card leaves the search few ways out and many tries.
+      stepsLeft_ = lack(best_) > kTouch || wanted_ == Coordinates{} ? kStepsAmongSlants : 0;
+    }
     shrink(limits);
     for (int axis = 0; axis < 3 && found_; ++axis) widen(axis, limits);
     return best_;
@@ -135,8 +103,7 @@ class Search {
   }
 
   void shrink(const Box& box) {
-    constexpr int kMostSteps = 20000;  // far more than a box has; ends hostile input in time
-    if (++steps_ > kMostSteps || !beatsBest(box)) return;
+    if (--stepsLeft_ < 0 || !beatsBest(box)) return;
     bool card = false;
     std::vector<Box> fewest;
     for (const Piece3& piece : pieces_) {
@@ -179,7 +146,7 @@ class Search {
   double half_;
   Box best_;
   bool found_ = false;
-  int steps_ = 0;
+  int stepsLeft_ = kMostSteps;
 };
 
 }  // namespace

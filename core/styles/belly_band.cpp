@@ -44,7 +44,7 @@ std::vector<Piece> buildBand(const Parameters& p, const Making&) {
 
 /// The wrapped box keeps its own measures; ease and one caliper on the width go into the ease. The
 /// depth carries two calipers: half a card on either side and the lap.
-std::vector<Need> bandNeeds(const Room& room, const Making& making) {
+std::vector<Need> bandNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"around-length", Axis::Length, room.product[0]},
           {"ease-length", Axis::Length, room.ease[0]},
           {"around-width", Axis::Width, room.product[1]},

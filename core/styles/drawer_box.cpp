@@ -41,7 +41,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 
 /// The tray as in a two-piece box. The sleeve's walls and the tray's take a caliper each way, on
 /// the depth the seam one more.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t * 3},

@@ -103,7 +103,7 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   return {{"tray", net.take(), cavity}};
 }
 
-std::vector<Need> trayNeeds(const Room& room, const Making& making) {
+std::vector<Need> trayNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"opening-length", Axis::Length, room.eased(Axis::Length) + making.caliper},
           {"opening-width", Axis::Width, room.eased(Axis::Width) + making.caliper},
           {"depth", Axis::Height, room.eased(Axis::Height)}};

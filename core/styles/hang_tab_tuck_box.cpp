@@ -43,7 +43,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 }
 
 /// As in a straight tuck box: both tuck flaps lie inside the back.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
           {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
           {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};

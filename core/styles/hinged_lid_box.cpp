@@ -85,7 +85,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 
 /// Half a caliper on either side; the ears inside the side walls; the tabs inside front and back
 /// and the tuck flap inside the front's tabs.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
   return {{"length", Axis::Length, room.eased(Axis::Length) + t * 3},
           {"width", Axis::Width, room.eased(Axis::Width) + t * 4},

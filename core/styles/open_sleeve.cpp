@@ -21,7 +21,7 @@ std::vector<Piece> buildSleeve(const Parameters& p, const Making&) {
 
 /// Half a caliper on either side, and the seam inside the front. Ease on the width only: on the
 /// depth a sleeve holds by its spring.
-std::vector<Need> sleeveNeeds(const Room& room, const Making& making) {
+std::vector<Need> sleeveNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"length", Axis::Length, room.product[0]},
           {"width", Axis::Width, room.eased(Axis::Width) + making.caliper},
           {"depth", Axis::Height, room.eased(Axis::Height) + making.caliper * 2}};

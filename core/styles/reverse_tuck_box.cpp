@@ -27,7 +27,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 
 /// As in a straight tuck box; on the width a tuck flap lies inside the front and one inside the
 /// back.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
           {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 3},
           {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};

@@ -91,7 +91,7 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
 }
 
 /// Half a caliper on either side; the feet lie on the base, the rims on top of the walls.
-std::vector<Need> trayNeeds(const Room& room, const Making& making) {
+std::vector<Need> trayNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper},
           {"width", Axis::Width, room.eased(Axis::Width) + making.caliper},
           {"depth", Axis::Height, room.eased(Axis::Height) + making.caliper}};

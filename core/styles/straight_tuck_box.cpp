@@ -24,7 +24,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 
 /// Each wall takes half a caliper on either side, the seam and the tuck flaps one more, and at both
 /// ends a dust flap lies under the lid.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
           {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
           {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};

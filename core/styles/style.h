@@ -105,8 +105,9 @@ struct Style {
   std::vector<ParameterSpec> parameters;
   std::array<bool, 3> easeOn{true, true, true};  ///< axes on which the product gets ease
   /// The parameters that follow from the product, each with its least value for the cavity to hold
-  /// `room`.
-  std::function<std::vector<Need>(const Room& room, const Making& making)> needs;
+  /// `room`, given the others (a number of sides).
+  std::function<std::vector<Need>(const Room& room, const Parameters& chosen, const Making& making)>
+      needs;
   /// Builds the pieces; parameters are within their limits.
   std::function<std::vector<Piece>(const Parameters& parameters, const Making& making)> build;
 };

@@ -41,7 +41,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 
 /// Walls take half a caliper on either side; the tabs lie inside both long walls of tray and lid.
 /// Half a caliper of the base counts against the depth.
-std::vector<Need> boxNeeds(const Room& room, const Making& making) {
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
   const Length ease = lidEase(room, making);
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},

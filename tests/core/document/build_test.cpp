@@ -1,5 +1,7 @@
 #include "document/build.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "styles/registry.h"
@@ -52,12 +54,13 @@ TEST(Build, TooSmallABoxForItsProductIsSaid) {
   testing::Random random(52);
   for (const Style& style : styles()) {
     Design design = randomDesign(random, style);
-    design.product->length += Length::mm(30);  // after fitting
+    design.product->length = design.product->length * 3 + Length::mm(100);  // after fitting
     const Result<BuiltDesign> result = build(design);
     ASSERT_TRUE(result.ok()) << style.id;
-    ASSERT_FALSE(result->problems.empty()) << style.id;
-    EXPECT_EQ(result->problems[0].code, ProblemCode::CavityTooSmall);
-    EXPECT_EQ(result->problems[0].where, "length");
+    const auto lacks = std::ranges::count_if(result->problems, [](const Problem& problem) {
+      return problem.code == ProblemCode::CavityTooSmall && problem.where == "length";
+    });
+    EXPECT_EQ(lacks, 1) << style.id;
   }
 }
 
