@@ -152,39 +152,41 @@ Style octahedron() {
                     {3, 4, 45, {{1, 1}, {1, 2}, {1, 3}, {2, 2}, {3, 2}, {4, 2}, {5, 3}}});
 }
 
+/// A flower of six; from one petal a face to the second flower.
 Style dodecahedron() {
   return solidStyle(
       "dodecahedron", "Dodecahedron", "Twelve pentagons.", 3,
       {5,
        3,
        30,
-       {{1, 1}, {1, 2}, {1, 3}, {1, 4}, {1, 5}, {2, 3}, {7, 3}, {8, 2}, {8, 3}, {8, 4}, {8, 5}}});
+       {{1, 1}, {1, 2}, {1, 3}, {1, 4}, {1, 5}, {2, 3}, {7, 4}, {8, 2}, {8, 3}, {8, 4}, {8, 5}}});
 }
 
+/// A strip of ten with five triangles on either side.
 Style icosahedron() {
   return solidStyle("icosahedron", "Icosahedron", "Twenty triangles.", 3,
                     {3,
                      5,
                      45,
                      {{1, 2},
-                      {2, 3},
-                      {3, 2},
-                      {4, 3},
-                      {5, 2},
-                      {6, 3},
-                      {7, 2},
-                      {8, 3},
-                      {9, 2},
-                      {1, 1},
-                      {3, 1},
-                      {5, 1},
-                      {7, 1},
-                      {9, 1},
                       {2, 2},
+                      {3, 3},
                       {4, 2},
+                      {5, 3},
                       {6, 2},
+                      {7, 3},
                       {8, 2},
-                      {10, 2}}});
+                      {9, 3},
+                      {1, 1},
+                      {3, 2},
+                      {5, 2},
+                      {7, 2},
+                      {9, 2},
+                      {2, 3},
+                      {4, 3},
+                      {6, 3},
+                      {8, 3},
+                      {10, 3}}});
 }
 
 }  // namespace creasewright

@@ -1,6 +1,7 @@
 #include "styles/parts/regular_polygon.h"
 
 #include <algorithm>
+#include <cassert>
 #include <cmath>
 #include <numbers>
 #include <string>
@@ -17,6 +18,28 @@ Shape regularPolygon(int sides, double side) {
     if (i + 1 < sides) shape.outline.push_back(at);
   }
   return shape;
+}
+
+Shape restedOn(const Shape& shape, std::string_view edge) {
+  const auto found = std::ranges::find(shape.edges, edge);
+  assert(found != shape.edges.end());
+  const auto first = static_cast<std::size_t>(found - shape.edges.begin());
+  const std::size_t n = shape.outline.size();
+  const Point origin = shape.outline[first];
+  const Point along = unit(shape.outline[(first + 1) % n] - origin);
+  const auto turned = [&](Point p) {
+    return Point{dot(p - origin, along), cross(along, p - origin)};
+  };
+  Shape rested;
+  for (std::size_t i = 0; i < n; ++i) {
+    rested.outline.push_back(turned(shape.outline[(first + i) % n]));
+    rested.edges.push_back(shape.edges[(first + i) % n]);
+  }
+  for (Polygon opening : shape.openings) {
+    for (Point& p : opening) p = turned(p);
+    rested.openings.push_back(std::move(opening));
+  }
+  return rested;
 }
 
 double apothemOf(int sides, double side) { return side / 2 / std::tan(std::numbers::pi / sides); }

@@ -8,6 +8,9 @@ namespace creasewright {
 /// `edge-n`, counter-clockwise.
 Shape regularPolygon(int sides, double side);
 
+/// The same shape turned so that a named straight edge lies on the x axis from (0, 0).
+Shape restedOn(const Shape& shape, std::string_view edge);
+
 /// Distance from the middle to an edge, for an edge length; and back (elementary geometry).
 double apothemOf(int sides, double side);
 double sideOf(int sides, double apothem);

@@ -1,0 +1,67 @@
+#include "styles/parts/prism_limits.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "styles/parts/frustum.h"
+#include "styles/parts/regular_polygon.h"
+
+namespace creasewright {
+namespace {
+
+constexpr int kFewestSides = 3;
+constexpr int kMostSides = 12;
+/// Walls of a cup lean outwards by a third of their height at most.
+constexpr double kSteepestLean = 1.0 / 3;
+
+}  // namespace
+
+ParameterSpec sidesParameter() {
+  return {"sides",
+          "Sides",
+          "From a triangle to twelve sides.",
+          ParameterKind::Count,
+          6,
+          fixedCount(kFewestSides),
+          fixedCount(kMostSides)};
+}
+
+int sidesOf(const Parameters& parameters) {
+  return static_cast<int>(
+      std::clamp<std::int64_t>(parameters.count("sides"), kFewestSides, kMostSides));
+}
+
+Limit leastAcross() {
+  return [](const Parameters& p, const Making& m) {
+    const int n = sidesOf(p);
+    // The tabs taper most in the cup that leans most.
+    Frustum leaning{n, 10, 0, 30, 0, 0};
+    leaning.top = leaning.bottom + sideOf(n, kSteepestLean * leaning.height);
+    const double tab = Length::nanometres(smallestFlap()(p, m)).mm();
+    const double side = tab / leaning.deepestTab() * leaning.bottom + 0.01;
+    return Length::mm(2 * apothemOf(n, std::max(side, tab + 3))).nm();
+  };
+}
+
+ParameterSpec wallSeamParameter(std::string_view acrossKey) {
+  return {
+      "seam",
+      "Glue seam",
+      "Glued inside the first wall: narrower than it, and less than half as deep as it is high.",
+      ParameterKind::Length,
+      Length::nanometres(10'000'000).nm(),
+      smallestFlap(),
+      [acrossKey](const Parameters& p, const Making&) {
+        return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) - 2)
+            .nm();
+      }};
+}
+
+Limit leastPrismHeight() { return greatest(fixed(Length::nanometres(20'000'000)), calipers(40)); }
+
+double baseTab(double deepest, double caliper) {
+  return std::clamp(deepest, std::max(6.0, 10 * caliper), std::max(10.0, 10 * caliper));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,25 @@
+#pragma once
+
+#include "styles/limits.h"
+
+namespace creasewright {
+
+/// How many sides a box over a regular polygon has.
+ParameterSpec sidesParameter();
+
+/// Least distance across the flats of a polygon of `sides` whose base tabs are wide enough.
+Limit leastAcross();
+
+/// A glue seam that its wall has room for; `across` flats and `height` are the other parameters.
+ParameterSpec wallSeamParameter(std::string_view acrossKey);
+
+/// Room for the smallest glue seam.
+Limit leastPrismHeight();
+
+/// The number of sides in hand, inside its limits.
+int sidesOf(const Parameters& parameters);
+
+/// Depth of the base's glue tabs (mm): as deep as they can be, at most 10 mm.
+double baseTab(double deepest, double caliper);
+
+}  // namespace creasewright

@@ -1,0 +1,113 @@
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/frustum.h"
+#include "styles/parts/lid_ease.h"
+#include "styles/parts/prism_limits.h"
+#include "styles/parts/regular_polygon.h"
+
+namespace creasewright {
+namespace {
+
+Piece boxPiece(const Parameters& p, double caliper) {
+  const int n = sidesOf(p);
+  const double side = sideOf(n, p.mm("across") / 2);
+  Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
+  walls.tab = baseTab(walls.deepestTab(), caliper);
+  NetBuilder net({"walls", "bottom-tabs", "base"});
+  addFrustumWalls(net, walls, 1);
+  addFrustumBase(net, walls, 2, 3);
+  return {"box", net.take(), insideOf(walls)};
+}
+
+/// Degrees at the upper end of a lid's tab: it must fit into the gap between two walls of the net.
+double lidTaper(int sides) { return std::min(45.0, 360.0 / sides - 5); }
+
+double lidTab(double caliper) { return std::max(6.0, 10 * caliper); }
+
+/// What the tapers of a tab take from the lid's depth.
+double lidTabEnds(int sides, double tab) {
+  return tab / std::tan(lidTaper(sides) * std::numbers::pi / 180) + tab / 3;
+}
+
+/// A wall on every edge of the top, each glued inside the next by a tab.
+Piece lidPiece(const Parameters& p, double caliper) {
+  const int n = sidesOf(p);
+  const double side = sideOf(n, (p.mm("across") + p.mm("lid-wider")) / 2);
+  const double depth = p.mm("lid-depth");
+  const double tab = lidTab(caliper);
+  const double inner = tab / std::tan(lidTaper(n) * std::numbers::pi / 180);
+  NetBuilder net({"lid-walls", "lid-tabs"});
+  net.root("top", regularPolygon(n, side));
+  for (int k = 1; k <= n; ++k)
+    net.hinge({"top", "edge-" + std::to_string(k)}, wallName(k), rectangle(side, depth), {90, 1});
+  for (int k = 1; k <= n; ++k) {
+    // A wall's frame has x against the top's edge, so its left edge lies beside the next wall.
+    net.hinge({wallName(k), "left"}, wallName(k) + "/tab", trapezoid(depth, tab, inner, tab / 3),
+              {360.0 / n, 2})
+        .mate(wallName(k) + "/tab", wallName(k % n + 1), Face::Inside, Method::Glue, true)
+        .showing({wallName(k)});
+  }
+  net.showing({"top"});
+  Cavity cavity{"top", {side / 2, apothemOf(n, side), depth / 2}};
+  cavity.high.z = depth;
+  // What goes over a polygon is its flats: see the need for `lid-wider`.
+  return {"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+}
+
+std::vector<Piece> buildPrism(const Parameters& p, const Making& making) {
+  return {boxPiece(p, making.caliper.mm()), lidPiece(p, making.caliper.mm())};
+}
+
+/// A wall takes half a caliper, a seam or tab inside it one more; the lid's walls and tabs lie
+/// outside the box's walls.
+std::vector<Need> prismNeeds(const Room& room, const Parameters& chosen, const Making& making) {
+  const Length t = making.caliper;
+  const double around =
+      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm());
+  return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 3},
+          {"height", Axis::Height, room.eased(Axis::Height) + t * 2},
+          {"lid-wider", Axis::Width, lidEase(room, making) + t * 4}};
+}
+
+std::int64_t shallowestLid(const Parameters& p, const Making& m) {
+  return Length::mm(lidTabEnds(sidesOf(p), lidTab(m.caliper.mm())) + 3).nm();
+}
+
+}  // namespace
+
+Style prismBox() {
+  return {
+      .id = "prism-box-with-lid",
+      .title = "Prism box with lid",
+      .summary = "A box of three to twelve sides with a lift-off lid.",
+      .traits = {.suitsRound = true,
+                 .difficulty = 2,
+                 .suits = "Jars, candles, balls, sweets, anything round."},
+      .parameters =
+          {sidesParameter(),
+           {"across", "Across the flats",
+            "From side to opposite side, or twice the way from the middle to a side. The base's "
+            "tabs must fit.",
+            ParameterKind::Length, Length::nanometres(90'000'000).nm(), leastAcross(),
+            fixed(kLargestSide)},
+           {"height", "Height", "From the base to the rim. The smallest glue seam must fit.",
+            ParameterKind::Length, Length::nanometres(80'000'000).nm(), leastPrismHeight(),
+            fixed(kLargestSide)},
+           wallSeamParameter("across"),
+           {"lid-wider", "Lid wider by",
+            "Across the flats, lid against box: two cards on each side and the ease.",
+            ParameterKind::Length, Length::nanometres(3'000'000).nm(), calipers(4),
+            fixed(Length::nanometres(20'000'000))},
+           {"lid-depth", "Lid depth", "The tabs between its walls must fit.", ParameterKind::Length,
+            Length::nanometres(25'000'000).nm(), shallowestLid,
+            greatest(shallowestLid, otherPlus("height"))}},
+      .needs = prismNeeds,
+      .build = buildPrism,
+  };
+}
+
+}  // namespace creasewright

@@ -1,0 +1,106 @@
+#include <algorithm>
+#include <cmath>
+#include <numbers>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/frustum.h"
+#include "styles/parts/prism_limits.h"
+#include "styles/parts/punched_hole.h"
+#include "styles/parts/regular_polygon.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kTip = 10;        // mm, width of a wall at its upper end
+constexpr double kHole = 4;        // mm across
+constexpr double kHoleBelow = 6;   // mm from the upper end to the middle of the hole
+constexpr double kLeastSide = 24;  // mm
+
+double tan(double degrees) { return std::tan(degrees * std::numbers::pi / 180); }
+
+Frustum pyramidOf(const Parameters& p) {
+  const int n = sidesOf(p);
+  return {n, sideOf(n, p.mm("across") / 2), kTip, p.mm("height"), 0, 0};
+}
+
+Shape wallShape(const Frustum& f) {
+  Shape wall = frustumWall(f);
+  wall.openings = {punchedHole({f.bottom / 2, f.slant() - kHoleBelow}, kHole)};
+  return wall;
+}
+
+/// Lies inside the next wall, unglued, and closes the gap between the two. Flat, it stays in the
+/// gap beside its own wall.
+Shape gapFlap(const Frustum& f) {
+  const double corner = 90 + f.fanAngle() / 2;  // of a wall, at the base
+  const double gap = 180 + 360.0 / f.sides - 2 * corner;
+  const double depth = std::min(8.0, f.ridge() / 6);
+  const double atBase = depth / tan(std::min({45.0, gap - 3, corner - 2}));
+  return trapezoid(f.ridge(), depth, std::min(atBase, f.ridge() / 2), depth / 2);
+}
+
+std::vector<Piece> buildPyramid(const Parameters& p, const Making&) {
+  const Frustum f = pyramidOf(p);
+  NetBuilder net({"gap-flaps", "walls-up"});
+  net.root("base", regularPolygon(f.sides, f.bottom));
+  const Shape wall = wallShape(f);
+  for (int k = 1; k <= f.sides; ++k)
+    net.hinge({"base", "edge-" + std::to_string(k)}, wallName(k), wall, {180 - f.slope(), 2});
+  for (int k = 1; k <= f.sides; ++k) {
+    // The left edge lies beside the next wall; the flap's frame starts at the base.
+    net.hinge({wallName(k), "left"}, wallName(k) + "/gap-flap", gapFlap(f), {f.seamFold(), 1})
+        .mate(wallName(k) + "/gap-flap", wallName(k % f.sides + 1), Face::Inside, Method::Rest,
+              true)
+        .showing({wallName(k)});
+  }
+  net.showing({"base"});
+  Cavity cavity{
+      "base", {f.bottom / 2, apothemOf(f.sides, f.bottom), std::min(f.height, p.mm("across")) / 6}};
+  return {{"box", net.take(), cavity}};
+}
+
+/// At half its height a pyramid is half as wide as its base: there the product's top may be.
+/// Leaning walls and the flaps inside them take up to four calipers.
+std::vector<Need> pyramidNeeds(const Room& room, const Parameters& chosen, const Making& making) {
+  const double t = making.caliper.mm();
+  const double around =
+      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm()) +
+      4 * t;
+  const double top = room.eased(Axis::Height).mm() + 2 * t;
+  return {{"across", Axis::Length, Length::mm(4 * around)},
+          {"height", Axis::Height, Length::mm(std::max(2 * top, 1.2 * around))}};
+}
+
+std::int64_t leastPyramid(const Parameters& p, const Making&) {
+  return Length::mm(2 * apothemOf(sidesOf(p), kLeastSide)).nm();
+}
+
+}  // namespace
+
+Style pyramidBox() {
+  return {
+      .id = "pyramid-box",
+      .title = "Pyramid box",
+      .summary = "Walls lean together over the product and are tied at the tip.",
+      .traits = {.suitsRound = true,
+                 .difficulty = 1,
+                 .suits = "Truffles, favours, small surprises; the ribbon is the lock."},
+      .parameters = {sidesParameter(),
+                     {"across", "Across the base",
+                      "From side to opposite side, or twice the way from the middle to a side. "
+                      "Every wall is at least 24 mm wide.",
+                      ParameterKind::Length, Length::nanometres(90'000'000).nm(), leastPyramid,
+                      fixed(kLargestSide)},
+                     {"height", "Height",
+                      "From the base to the tip; at least a quarter of the base, so that the walls "
+                      "stand.",
+                      ParameterKind::Length, Length::nanometres(90'000'000).nm(),
+                      greatest(fixed(Length::nanometres(30'000'000)), partOf("across", 4)),
+                      fixed(kLargestSide)}},
+      .needs = pyramidNeeds,
+      .build = buildPyramid,
+  };
+}
+
+}  // namespace creasewright
