@@ -7,8 +7,10 @@
 
 #include "folding/cavity_growth.h"
 #include "folding/cavity_parts.h"
+#include "folding/keyhole.h"
 #include "folding/layers.h"
 #include "folding/triangulate.h"
+#include "geometry/region.h"
 
 namespace creasewright {
 namespace {
@@ -34,13 +36,24 @@ std::vector<Polygon> convexParts(const Polygon& outline) {
   return parts;
 }
 
+/// What of a panel is in the way: its openings only let the cavity through where it says so.
+std::vector<Polygon> solidParts(const Panel& panel, const Cavity& cavity) {
+  if (panel.openings.empty() || std::ranges::count(cavity.through, panel.id) == 0)
+    return convexParts(panel.outline);
+  std::vector<Polygon> parts;
+  for (const Area& area : subtract(region(panel.outline), unite(panel.openings)))
+    for (const auto& triangle : triangulate(keyhole(area)))
+      parts.push_back({triangle.begin(), triangle.end()});
+  return parts;
+}
+
 std::vector<Piece3> obstacles(const Net& net, const Pose& folded, const Transform& toFrame,
-                              double caliper) {
+                              const Cavity& cavity, double caliper) {
   const std::vector<Point3> offsets = layerOffsets(net, folded, caliper, caliper + 0.05);
   std::vector<Piece3> pieces;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Transform place = toFrame.after(Transform::translation(offsets[i])).after(folded[i]);
-    for (const Polygon& part : convexParts(net.panels[i].outline)) {
+    for (const Polygon& part : solidParts(net.panels[i], cavity)) {
       Piece3& piece = pieces.emplace_back();
       for (const Point& corner : part) piece.push_back(coordinates(place.apply(corner)));
     }
@@ -159,7 +172,7 @@ CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, do
   wantedAlong[cavity.axes[0]] = wanted.length;
   wantedAlong[cavity.axes[1]] = wanted.width;
   wantedAlong[cavity.axes[2]] = wanted.height;
-  Search search(obstacles(net, folded, folded[*panel].inverse(), caliper), coordinates(cavity.seed),
+  Search search(obstacles(net, folded, folded[*panel].inverse(), cavity, caliper), coordinates(cavity.seed),
                 wantedAlong, caliper / 2);
   const Box best = search.run({coordinates(cavity.low), coordinates(cavity.high)});
   return {point(best.low), point(best.high)};

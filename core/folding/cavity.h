@@ -24,7 +24,8 @@ struct CavityBox {
 /// one with the largest volume; when `wanted` sizes are given, first of all one that lacks as
 /// little of them as can be (a long, slim product may need another space than the roomiest). Exact
 /// where card lies along the axes; slanting panels count with the point of theirs that is in the
-/// way first, so the cuboid is never too large. Openings count as card. Empty (low = high = seed)
+/// way first, so the cuboid is never too large. Openings count as card unless the
+/// cavity goes through them. Empty (low = high = seed)
 /// when the panel does not exist or the seed lies in card.
 CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
                     const CavitySize& wanted = {});

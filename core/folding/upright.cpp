@@ -12,7 +12,8 @@ Point3 uprightOf(const Piece& piece) {
   if (!panel) return out;
   const int axis = piece.cavity->axes[2];
   const Point3 height{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
-  return pose(piece.net, 1.0)[static_cast<std::size_t>(*panel)].turn(height);
+  const Point3 up = pose(piece.net, 1.0)[static_cast<std::size_t>(*panel)].turn(height);
+  return piece.cavity->through.empty() ? up : up * -1;
 }
 
 }  // namespace creasewright

@@ -19,5 +19,17 @@ Style rolledWallTray();
 // Bands and wraps
 Style openSleeve();
 Style bellyBand();
+// Prisms and pyramids
+Style prismBox();
+Style petalPrism();
+Style taperedCup();
+Style pyramidBox();
+Style gableBox();
+// Ornaments
+Style tetrahedron();
+Style cube();
+Style octahedron();
+Style dodecahedron();
+Style icosahedron();
 
 }  // namespace creasewright

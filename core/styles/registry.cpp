@@ -23,6 +23,18 @@ std::span<const Style> styles() {
       // Bands and wraps
       openSleeve(),
       bellyBand(),
+      // Prisms and pyramids
+      prismBox(),
+      petalPrism(),
+      taperedCup(),
+      pyramidBox(),
+      gableBox(),
+      // Ornaments
+      tetrahedron(),
+      cube(),
+      octahedron(),
+      dodecahedron(),
+      icosahedron(),
   };
   return all;
 }

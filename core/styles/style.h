@@ -63,6 +63,7 @@ struct Cavity {
   std::array<int, 3> axes{0, 1, 2};
   Point3 low{-1e4, -1e4, -1e4};  ///< where the space ends on sides without a panel
   Point3 high{1e4, 1e4, 1e4};
+  std::vector<std::string> through = {};  ///< panels whose openings it goes through, from outside
 };
 
 /// What a piece's cavity must hold besides or instead of the product: the outside of another piece.

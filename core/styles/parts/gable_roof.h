@@ -1,0 +1,30 @@
+#pragma once
+
+#include "net/net_builder.h"
+#include "styles/parts/four_walls.h"
+
+namespace creasewright {
+
+/// A roof on four walls whose ends fold in: over each side a triangle with its apex on the ridge
+/// score, and two corner triangles that come to lie under the roof. Angles in degrees, mm. Derived
+/// from where the apex must come to lie, half a width inwards at the height of the ridge; the tests
+/// hold tabled values beside them.
+struct GableRoof {
+  double width;  ///< of the sides
+  double slant;  ///< of a roof panel, from the wall to the ridge
+
+  /// Of the roof above the ground: cos = width / (2 slant).
+  [[nodiscard]] double slope() const;
+  /// Between side triangle and corner triangle: cos = -cos(slope)^2; a mountain fold.
+  [[nodiscard]] double diagonalFold() const;
+  /// Height of the ridge over the walls.
+  [[nodiscard]] double rise() const;
+};
+
+/// Adds `front/roof`, `back/roof`, `left/gable`, `right/gable` and the corners `<side>/gable/front-
+/// corner`, `<side>/gable/back-corner`, folded in `stage`; corners and roof close loops, but for
+/// the one at the seam, where the corner only lies under the roof. Every corner's edge along the
+/// ridge is called `ridge`, the roofs' `top`.
+void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof, int stage);
+
+}  // namespace creasewright
