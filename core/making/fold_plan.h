@@ -7,13 +7,15 @@
 
 namespace creasewright {
 
-/// A fold line of the sheet: creases of one stage and angle on one line, made in one movement.
+/// A crease of the sheet, as the hand folds it.
 struct Fold {
   Segment line;    ///< blank coordinates, mm
+  int crease = 0;  ///< index into Net::creases
   int parent = 0;  ///< panels on either side
   int child = 0;
   Angle angle;        ///< final; positive = valley seen from the drawn face
   bool bend = false;  ///< not scored: the card is curled along the line
+  bool loop = false;  ///< follows by itself when the folds of its loop are made
 };
 
 /// One movement of the model and what it brings together.
