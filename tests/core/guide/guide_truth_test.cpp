@@ -130,15 +130,20 @@ void expectTruth(const BuiltDesign& built) {
       hand.perform(step);
       waste += static_cast<int>(step.waste.size());
       if (isCutStep(step)) expectCutsMeetScores(hand, step);
-      if (step.code == StepCode::FoldAndBurnish)
+      if (step.code == StepCode::FoldAndBurnish) {
         for (const Fold& fold : step.folds) EXPECT_TRUE(hand.isScored(fold.line, kNearby));
+      }
       if (step.code != StepCode::FoldStage) continue;
       const double progress = step.figure.progress;
       expectAdhesive(guide, step, static_cast<int>(std::lround(progress * net.stageCount())));
       const bool loops = std::ranges::any_of(net.creases, &Crease::loop);
-      if (!loops) EXPECT_LE(farthest(hand, piece, pose(net, progress)), kFolded) << step.stage;
+      if (!loops) {
+        EXPECT_LE(farthest(hand, piece, pose(net, progress)), kFolded) << step.stage;
+      }
     }
-    if (released) EXPECT_LE(farthest(hand, piece, piece.folded), kFolded);
+    if (released) {
+      EXPECT_LE(farthest(hand, piece, piece.folded), kFolded);
+    }
   }
 }
 
