@@ -71,7 +71,7 @@ struct FigureSpec {
 enum class CheckCode {
   SheetMeasures,  ///< the sheet measures `a` x `b`
   CutMeetsScore,  ///< the cut's end meets full score number `number`
-  WasteCount,     ///< `number` pieces have come off
+  WasteCount,     ///< `number` lettered pieces have come off
   FlapFaceDown,   ///< flap `panel` lies against `onto`, on its `face`
   CreaseOnRim,    ///< the flap's crease lies along the edge of `onto`
   FinishedSize    ///< outside `a` x `b` x `c`

@@ -37,6 +37,17 @@ std::vector<Fold> foldsOf(const Guide& guide, int piece) {
   return folds;
 }
 
+/// Offcuts that are no opening of a panel: a thumb notch at the rim falls off without a letter.
+int letteredOffcuts(const PaperHand& hand, const FlatNet& flat) {
+  return static_cast<int>(std::ranges::count_if(hand.offcuts(), [&](const Polygon& offcut) {
+    return std::ranges::none_of(flat.openings, [&](const std::vector<Polygon>& openings) {
+      return std::ranges::any_of(openings, [&](const Polygon& opening) {
+        return locate(inside(offcut), opening) == Side::Inside;
+      });
+    });
+  }));
+}
+
 bool isCutStep(const Step& step) { return !step.cuts.empty(); }
 
 /// Every panel of the net is a part of the sheet, or of one with panels it is not folded against.
@@ -124,7 +135,7 @@ void expectTruth(const BuiltDesign& built) {
       if (step.code == StepCode::FoldStage && !released) {
         hand.release(inside(piece.flat.panels[0]), folds);
         released = true;
-        EXPECT_EQ(hand.offcuts(), waste);
+        EXPECT_EQ(letteredOffcuts(hand, piece.flat), waste);
         expectSameOutline(hand, piece.flat);
       }
       hand.perform(step);

@@ -146,7 +146,7 @@ void PaperHand::release(Point hold, const std::vector<Fold>& folds) {
       const bool atRim = std::ranges::any_of(outline, [&](Point p) {
         return p.x <= kSame || p.y <= kSame || p.x >= width_ - kSame || p.y >= height_ - kSame;
       });
-      if (atRim) ++offcuts_;
+      if (atRim) offcuts_.push_back(outline);
     }
     // The outside of a group of lines inside a part is a hole in it.
     if (size < -1e-4 && partAt(outline.front()) >= 0 &&

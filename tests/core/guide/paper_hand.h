@@ -31,7 +31,7 @@ class PaperHand {
   };
   [[nodiscard]] const std::vector<Part>& parts() const { return parts_; }
   [[nodiscard]] double cardArea() const { return cardArea_; }
-  [[nodiscard]] int offcuts() const { return offcuts_; }  ///< pieces at the sheet's rim or corners
+  [[nodiscard]] const std::vector<Polygon>& offcuts() const { return offcuts_; }  ///< at the rim
   /// The part of the piece at `p`, -1 when there is none.
   [[nodiscard]] int partAt(Point p) const;
 
@@ -55,7 +55,7 @@ class PaperHand {
   std::vector<Part> parts_;
   std::vector<Hinge> hinges_;
   double cardArea_ = 0;
-  int offcuts_ = 0;
+  std::vector<Polygon> offcuts_;
 };
 
 }  // namespace creasewright::testing
