@@ -1,5 +1,7 @@
 #include "guide/make_guide.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "styles/registry.h"
