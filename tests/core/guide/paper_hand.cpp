@@ -15,8 +15,10 @@ constexpr double kSame = 5e-6;  // mm
 bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
 bool far(SheetSide side) { return side == SheetSide::Right || side == SheetSide::Top; }
 
+/// Whether the card hangs together along `part` of a fold: splinters at its ends hold nothing.
 bool liesOn(const Segment& part, const Segment& whole) {
-  return distanceToSegment((part.a + part.b) / 2, whole) <= kSame &&
+  constexpr double kSplinter = 1e-3;  // mm
+  return length(part) > kSplinter && distanceToSegment((part.a + part.b) / 2, whole) <= kSame &&
          distanceToSegment(part.a, whole) <= kSame && distanceToSegment(part.b, whole) <= kSame;
 }
 
