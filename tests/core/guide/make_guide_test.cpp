@@ -90,10 +90,10 @@ TEST(MakeGuide, FramedTrayIsCutAndGluedAsTheTradeDoes) {
   EXPECT_EQ(glue.adhesive.size(), 12U);
   EXPECT_EQ(std::ranges::count_if(glue.adhesive, &Adhesive::patch), 4);
   // A strip of 3/8 in less 1 mm on either side takes tape of 1/4 in.
-  for (const Adhesive& a : glue.adhesive)
-    if (a.stage == 1) {
-      EXPECT_EQ(a.width, Length::inches(1, 4));
-    }
+  EXPECT_EQ(std::ranges::count_if(
+                glue.adhesive,
+                [](const Adhesive& a) { return a.stage == 2 && a.width == Length::inches(1, 4); }),
+            2);
 }
 
 TEST(MakeGuide, BellyBandHasTheTradesMeasures) {
