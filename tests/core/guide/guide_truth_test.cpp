@@ -30,11 +30,12 @@ Point inside(const Polygon& polygon) {
 }
 
 /// How far a score may lie from its fold (mm): the score plan takes a line that leans by less than
-/// a micrometre as parallel to the side.
+/// a micrometre as parallel to the side, and such lines within a micrometre of one another as one.
 double residual(const Segment& fold) {
   const double lean = std::min(std::abs(fold.a.x - fold.b.x), std::abs(fold.a.y - fold.b.y));
   constexpr double kMicrometre = 1e-3;
-  return kNearby + (lean <= kMicrometre ? lean : 0);
+  const bool leans = lean > 1e-9 && lean <= kMicrometre;
+  return kNearby + (leans ? kMicrometre + lean : 0);
 }
 
 std::vector<Fold> foldsOf(const Guide& guide, int piece) {

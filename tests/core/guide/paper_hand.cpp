@@ -91,8 +91,10 @@ bool PaperHand::isScored(const Segment& line, double tolerance) const {
   const Point along = (line.b - line.a) / size;
   std::vector<Span> spans;
   for (const Segment& score : scores_) {
-    if (std::abs(cross(along, score.a - line.a)) > tolerance ||
-        std::abs(cross(along, score.b - line.a)) > tolerance)
+    // Measured from the score, which may be much the longer.
+    const Point run = unit(score.b - score.a);
+    if (std::abs(cross(run, line.a - score.a)) > tolerance ||
+        std::abs(cross(run, line.b - score.a)) > tolerance)
       continue;
     const double a = dot(along, score.a - line.a);
     const double b = dot(along, score.b - line.a);
