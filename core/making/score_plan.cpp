@@ -35,11 +35,11 @@ std::vector<FreeScore> slantedScores(const Net& net, const FlatNet& flat) {
 
 }  // namespace
 
-ScorePlan planScores(const Net& net, const FlatNet& flat, ToolGrid grid) {
+ScorePlan planScores(const Net& net, const FlatNet& flat, ToolGrid grid, Length board) {
   ScorePlan plan;
   const auto [upright, level] = lineViews(net, flat);
-  addFull(plan.setups, chooseSides(upright, grid));
-  addFull(plan.setups, chooseSides(level, grid));
+  addFull(plan.setups, chooseSides(upright, grid, board));
+  addFull(plan.setups, chooseSides(level, grid, board));
   std::ranges::stable_sort(plan.setups, std::ranges::greater{},
                            [](const ScoreSetup& setup) { return setup.sides.size(); });
 

@@ -45,7 +45,8 @@ struct ScorePlan {
 
 /// What the hand does at a scoring board. Full scores run across the whole blank where no visible
 /// panel is crossed (waste and glued tabs do not mind); sides with equal settings are found and
-/// grouped; sides are chosen so that readings lie on `grid` where one side allows it.
-ScorePlan planScores(const Net& net, const FlatNet& flat, ToolGrid grid);
+/// grouped; sides are chosen so that readings lie on `grid` where one side allows it. Full scores
+/// farther from a side than a `board` is wide (zero = any width) are read from the opposite side.
+ScorePlan planScores(const Net& net, const FlatNet& flat, ToolGrid grid, Length board = {});
 
 }  // namespace creasewright

@@ -43,14 +43,28 @@ int offGrid(const std::vector<ScoreReading>& readings, ToolGrid grid) {
       readings, [&](const ScoreReading& reading) { return !grid.holds(reading.at); }));
 }
 
+int offGrid(const Choice& choice, ToolGrid grid) {
+  return offGrid(choice.fromLow, grid) + offGrid(choice.fromHigh, grid);
+}
+
 int cost(const Choice& choice, ToolGrid grid) {
   constexpr int kOffGrid = 1000;
   const bool mirrored = sameReadings(choice.fromLow, choice.fromHigh);
   const int settings = static_cast<int>(choice.fromLow.size()) +
                        (mirrored ? 0 : static_cast<int>(choice.fromHigh.size()));
   const int turns = choice.fromHigh.empty() ? 0 : 1;
-  return kOffGrid * (offGrid(choice.fromLow, grid) + offGrid(choice.fromHigh, grid)) + settings +
-         turns;
+  return kOffGrid * offGrid(choice, grid) + settings + turns;
+}
+
+std::vector<ScoreSetup> setupsOf(const Choice& choice, const LineView& view) {
+  if (sameReadings(choice.fromLow, choice.fromHigh)) {
+    if (choice.fromLow.empty()) return {};
+    return {{{view.low(), view.high()}, choice.fromLow}};
+  }
+  std::vector<ScoreSetup> setups;
+  if (!choice.fromLow.empty()) setups.push_back({{view.low()}, choice.fromLow});
+  if (!choice.fromHigh.empty()) setups.push_back({{view.high()}, choice.fromHigh});
+  return setups;
 }
 
 }  // namespace
@@ -62,28 +76,30 @@ bool sameReadings(const std::vector<ScoreReading>& a, const std::vector<ScoreRea
   });
 }
 
-std::vector<ScoreSetup> chooseSides(const LineView& view, ToolGrid grid) {
+std::vector<ScoreSetup> chooseSides(const LineView& view, ToolGrid grid, Length board) {
+  const double longest = board == Length() ? view.width : board.mm();
+  const auto withinBoard = [&](const auto& high) {
+    return choose(view, [&](const ScoreLine& line) {
+      const bool lowFits = line.at <= longest;
+      const bool highFits = view.width - line.at <= longest;
+      return lowFits == highFits ? high(line) : highFits;
+    });
+  };
   const auto onGridFromHigh = [&](const ScoreLine& line) {
     return !grid.holds(Length::mm(line.at)) && grid.holds(Length::mm(view.width - line.at));
   };
   std::vector<Choice> choices{
-      choose(view, [](const ScoreLine&) { return false; }),
-      choose(view, [](const ScoreLine&) { return true; }),
-      choose(view, onGridFromHigh),
+      withinBoard([](const ScoreLine&) { return false; }),
+      withinBoard([](const ScoreLine&) { return true; }),
+      withinBoard(onGridFromHigh),
   };
   const Choice pair = choose(view, [&](const ScoreLine& line) { return line.at > view.width / 2; });
-  if (sameReadings(pair.fromLow, pair.fromHigh)) choices.push_back(pair);
+  const bool mirrored = sameReadings(pair.fromLow, pair.fromHigh);
+  if (mirrored) choices.push_back(pair);
 
   const Choice best =
       *std::ranges::min_element(choices, {}, [&](const Choice& c) { return cost(c, grid); });
-  if (sameReadings(best.fromLow, best.fromHigh)) {
-    if (best.fromLow.empty()) return {};
-    return {{{view.low(), view.high()}, best.fromLow}};
-  }
-  std::vector<ScoreSetup> setups;
-  if (!best.fromLow.empty()) setups.push_back({{view.low()}, best.fromLow});
-  if (!best.fromHigh.empty()) setups.push_back({{view.high()}, best.fromHigh});
-  return setups;
+  return setupsOf(mirrored && offGrid(best, grid) > 0 ? pair : best, view);
 }
 
 }  // namespace creasewright

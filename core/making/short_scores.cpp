@@ -67,6 +67,26 @@ bool isSymmetric(const std::vector<ScoreReading>& readings, double width) {
   return true;
 }
 
+BothEnds readingsOf(const LineView& view, const std::vector<ShortRun>& runs,
+                    const std::vector<double>& fullAcross, ToolGrid grid) {
+  BothEnds ends;
+  for (const ShortRun& run : runs)
+    (run.fromEnd ? ends.fromEnd : ends.fromStart)
+        .push_back(shortReading(view, run, fullAcross, grid));
+  return ends;
+}
+
+bool allOn(ToolGrid grid, const BothEnds& ends) {
+  const auto on = [grid](const ScoreReading& reading) { return grid.holds(reading.at); };
+  return std::ranges::all_of(ends.fromStart, on) && std::ranges::all_of(ends.fromEnd, on);
+}
+
+/// One setting serves the sheet's start and, turned, its end.
+bool servesBoth(const BothEnds& ends, double width) {
+  return !ends.fromStart.empty() && sameReadings(ends.fromStart, ends.fromEnd) &&
+         isSymmetric(ends.fromStart, width);
+}
+
 }  // namespace
 
 ShortScores planShortScores(const LineView& view, const std::vector<double>& fullAcross,
@@ -79,12 +99,11 @@ ShortScores planShortScores(const LineView& view, const std::vector<double>& ful
   runs.insert(runs.end(), marks.begin(), marks.end());
   std::ranges::stable_sort(runs, {}, &ShortRun::at);
 
-  BothEnds ends;
-  for (const ShortRun& run : runs)
-    (run.fromEnd ? ends.fromEnd : ends.fromStart)
-        .push_back(shortReading(view, run, fullAcross, grid));
-  if (!ends.fromStart.empty() && sameReadings(ends.fromStart, ends.fromEnd) &&
-      isSymmetric(ends.fromStart, view.width)) {
+  BothEnds ends = readingsOf(view, runs, fullAcross, grid);
+  // Readings of which some stay off the grid are better alike on both sides than a few of them on.
+  const BothEnds plain = readingsOf(view, runs, fullAcross, ToolGrid::none());
+  if (!allOn(grid, ends) && servesBoth(plain, view.width)) ends = plain;
+  if (servesBoth(ends, view.width)) {
     plan.setups.push_back({{view.start(), view.end()}, ends.fromStart});
     return plan;
   }

@@ -7,6 +7,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kSliver = 1e-4;  // mm2, left by rounding
+constexpr double kNeck = 1e-3;    // mm; parts joined by less come off one by one
 constexpr double kRow = 1;        // mm between the tops of pieces in one row
 
 /// A .. Z, AA, AB ..
@@ -31,12 +32,24 @@ void sortByRows(Region& pieces) {
   }
 }
 
+/// The parts of an area that only a hair joins, as rounding leaves along the blank's border.
+Region separated(const Area& piece) {
+  const Region cores = offset({piece}, -kNeck);
+  if (cores.size() <= 1) return {piece};
+  Region parts;
+  for (const Area& core : cores)
+    for (Area& part : intersect(offset({core}, 2 * kNeck), {piece}))
+      parts.push_back(std::move(part));
+  return parts;
+}
+
 }  // namespace
 
 std::vector<WastePiece> findWaste(const FlatNet& flat) {
   Region pieces;
   for (const Area& piece : flat.waste)
-    if (area({piece}) > kSliver) pieces.push_back(piece);
+    for (Area& part : separated(piece))
+      if (area({part}) > kSliver) pieces.push_back(std::move(part));
   sortByRows(pieces);
   std::vector<WastePiece> waste;
   for (std::size_t i = 0; i < pieces.size(); ++i)

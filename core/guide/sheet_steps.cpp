@@ -1,0 +1,136 @@
+#include "guide/sheet_steps.h"
+
+#include <algorithm>
+#include <array>
+#include <utility>
+
+namespace creasewright {
+namespace {
+
+Step sheetStep(const PiecePlans& plans, StepCode code) {
+  Step step;
+  step.code = code;
+  step.piece = plans.index;
+  step.figure.scoresDone = true;
+  return step;
+}
+
+Step trimStep(const PiecePlans& plans) {
+  Step step = sheetStep(plans, StepCode::TrimBlank);
+  step.figure.scoresDone = false;
+  step.width = plans.cuts.width;
+  step.height = plans.cuts.height;
+  CheckLine check;
+  check.a = step.width;
+  check.b = step.height;
+  step.checks.push_back(check);
+  return step;
+}
+
+std::vector<ScoreSetup> settingsOf(const ScorePlan& plan, ScoreRun run) {
+  std::vector<ScoreSetup> settings;
+  for (const ScoreSetup& setup : plan.setups) {
+    ScoreSetup part{setup.sides, {}};
+    std::ranges::copy_if(setup.readings, std::back_inserter(part.readings),
+                         [run](const ScoreReading& reading) { return reading.run == run; });
+    if (!part.readings.empty()) settings.push_back(std::move(part));
+  }
+  return settings;
+}
+
+void addScoreSteps(const PiecePlans& plans, std::vector<Step>& steps) {
+  const ScorePlan& plan = plans.built.scorePlan;
+  for (const auto& [code, run] : {std::pair{StepCode::ScoreSides, ScoreRun::Full},
+                                  std::pair{StepCode::ShortScores, ScoreRun::Short}}) {
+    Step step = sheetStep(plans, code);
+    step.settings = settingsOf(plan, run);
+    step.figure.settings = true;
+    if (!step.settings.empty()) steps.push_back(std::move(step));
+  }
+  if (!plan.freeScores.empty()) {
+    Step step = sheetStep(plans, StepCode::ScoreFreely);
+    step.freeScores = plan.freeScores;
+    step.figure.settings = true;
+    steps.push_back(std::move(step));
+  }
+  if (!plans.folds.burnish.empty()) {
+    Step step = sheetStep(plans, StepCode::FoldAndBurnish);
+    step.folds = plans.folds.burnish;
+    steps.push_back(std::move(step));
+  }
+}
+
+/// Cuts that meet a score say which.
+void addCutChecks(Step& step) {
+  for (const Cut& cut : step.cuts) {
+    if (!cut.fromEdge || cut.toLine == 0) continue;
+    const bool told = std::ranges::any_of(step.checks, [&](const CheckLine& check) {
+      return check.code == CheckCode::CutMeetsScore && check.number == cut.toLine;
+    });
+    if (told) continue;
+    CheckLine check;
+    check.code = CheckCode::CutMeetsScore;
+    check.number = cut.toLine;
+    step.checks.push_back(check);
+  }
+}
+
+constexpr std::array kCutSteps{std::pair{CutKind::Opening, StepCode::CutOpenings},
+                               std::pair{CutKind::Slit, StepCode::CutSlits},
+                               std::pair{CutKind::Straight, StepCode::CutWaste},
+                               std::pair{CutKind::Mitre, StepCode::CutMitres},
+                               std::pair{CutKind::Taper, StepCode::CutTapers},
+                               std::pair{CutKind::Notch, StepCode::CutNotches},
+                               std::pair{CutKind::Curve, StepCode::CutCurves}};
+
+void addCutSteps(const PiecePlans& plans, std::vector<Step>& steps) {
+  const std::size_t first = steps.size();
+  for (const auto& [kind, code] : kCutSteps) {
+    Step step = sheetStep(plans, code);
+    std::ranges::copy_if(plans.cuts.cuts, std::back_inserter(step.cuts),
+                         [kind = kind](const Cut& cut) { return cut.kind == kind; });
+    if (step.cuts.empty()) continue;
+    step.figure.cuts = true;
+    step.figure.wasteHatched = kind != CutKind::Opening && kind != CutKind::Slit;
+    addCutChecks(step);
+    steps.push_back(std::move(step));
+  }
+  // A piece falls off with its last cut.
+  if (steps.size() == first || plans.cuts.wasteLetters.empty()) return;
+  Step& last = steps.back();
+  last.waste = plans.cuts.wasteLetters;
+  CheckLine count;
+  count.code = CheckCode::WasteCount;
+  count.number = static_cast<int>(last.waste.size());
+  last.checks.push_back(count);
+}
+
+void addAdhesiveStep(const PiecePlans& plans, std::vector<Step>& steps) {
+  Step step = sheetStep(plans, StepCode::ApplyAdhesive);
+  for (const GlueStrip& strip : plans.adhesive.strips) {
+    const GlueArea& area = plans.built.gluePlan[static_cast<std::size_t>(strip.area)];
+    const bool patch = std::ranges::any_of(plans.built.piece.net.mates, [&](const Mate& mate) {
+      return mate.panel == area.panel && mate.onto == area.onto && !mate.patch.empty();
+    });
+    step.adhesive.push_back(
+        {area.panel, area.flapFace, patch, area.area, strip.width, strip.middle, strip.stage});
+    if (std::ranges::find(step.figure.panels, area.panel) == step.figure.panels.end())
+      step.figure.panels.push_back(area.panel);
+  }
+  if (step.adhesive.empty()) return;
+  step.figure.adhesive = true;
+  step.figure.wasteGone = true;
+  steps.push_back(std::move(step));
+}
+
+}  // namespace
+
+std::vector<Step> sheetSteps(const PiecePlans& plans) {
+  std::vector<Step> steps{trimStep(plans)};
+  addScoreSteps(plans, steps);
+  addCutSteps(plans, steps);
+  addAdhesiveStep(plans, steps);
+  return steps;
+}
+
+}  // namespace creasewright

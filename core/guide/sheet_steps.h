@@ -1,0 +1,22 @@
+#pragma once
+
+#include <vector>
+
+#include "document/build.h"
+#include "guide/guide.h"
+
+namespace creasewright {
+
+/// The plans of one piece and where it stands among the pieces.
+struct PiecePlans {
+  int index = 0;
+  const BuiltPiece& built;
+  CutPlan cuts;
+  FoldPlan folds;
+  AdhesivePlan adhesive;
+};
+
+/// The steps at the flat sheet: trim, score, fold and burnish, cut, adhesive.
+std::vector<Step> sheetSteps(const PiecePlans& plans);
+
+}  // namespace creasewright

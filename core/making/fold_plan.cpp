@@ -1,0 +1,63 @@
+#include "making/fold_plan.h"
+
+#include <algorithm>
+
+#include "making/score_lines.h"
+
+namespace creasewright {
+namespace {
+
+std::vector<int> stagesToRoot(const Net& net, int panel, std::vector<int>& panels) {
+  std::vector<int> stages;
+  panels = {panel};
+  for (const Crease* crease = net.creaseOf(panel); crease != nullptr;
+       crease = net.creaseOf(crease->parent)) {
+    stages.push_back(crease->angle.degrees() == 0 ? 1 : crease->stage);
+    panels.push_back(crease->parent);
+  }
+  return stages;
+}
+
+/// The last stage on the way through the card from the flap to its target.
+int closingStage(const Net& net, const Mate& mate) {
+  std::vector<int> flapPanels;
+  std::vector<int> targetPanels;
+  const std::vector<int> flap = stagesToRoot(net, mate.panel, flapPanels);
+  const std::vector<int> target = stagesToRoot(net, mate.onto, targetPanels);
+  std::size_t shared = 0;
+  while (shared < flap.size() && shared < target.size() &&
+         flapPanels[flapPanels.size() - 2 - shared] ==
+             targetPanels[targetPanels.size() - 2 - shared])
+    ++shared;
+  int last = 1;
+  for (std::size_t i = 0; i + shared < flap.size(); ++i) last = std::max(last, flap[i]);
+  for (std::size_t i = 0; i + shared < target.size(); ++i) last = std::max(last, target[i]);
+  return last;
+}
+
+Fold foldAt(const Net& net, const FlatNet& flat, std::size_t index) {
+  const Crease& crease = net.creases[index];
+  return {flat.creases[index], static_cast<int>(index), crease.parent, crease.child,
+          crease.angle,        !isScored(crease),       crease.loop};
+}
+
+}  // namespace
+
+FoldPlan planFolds(const Net& net, const FlatNet& flat) {
+  FoldPlan plan;
+  for (const std::string& code : net.stages) plan.stages.push_back({code, {}, {}, {}});
+  const auto stage = [&plan](int number) -> FoldStage& {
+    return plan.stages[static_cast<std::size_t>(number - 1)];
+  };
+  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+    const Fold fold = foldAt(net, flat, i);
+    if (!fold.bend) plan.burnish.push_back(fold);
+    if (fold.angle.degrees() != 0) stage(net.creases[i].stage).folds.push_back(fold);
+  }
+  for (std::size_t i = 0; i < net.mates.size() && !plan.stages.empty(); ++i)
+    stage(closingStage(net, net.mates[i])).mates.push_back(static_cast<int>(i));
+  for (const Bend& bend : net.bends) stage(bend.stage).bends.push_back(bend.why);
+  return plan;
+}
+
+}  // namespace creasewright

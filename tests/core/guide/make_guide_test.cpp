@@ -1,0 +1,132 @@
+#include "guide/make_guide.h"
+
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+Guide guideOf(const char* style) {
+  Design design;
+  design.styleId = style;
+  design.title = "Soap for the Alder Mill Paper Circle";
+  design.parameters = standardParameters(**findStyle(style));
+  const auto built = build(design);
+  EXPECT_TRUE(built);
+  return makeGuide(*built);
+}
+
+std::vector<StepCode> codes(const Guide& guide) {
+  std::vector<StepCode> list;
+  for (const Step& step : guide.steps) list.push_back(step.code);
+  return list;
+}
+
+const Step& find(const Guide& guide, StepCode code) {
+  return *std::ranges::find(guide.steps, code, &Step::code);
+}
+
+std::vector<double> sixteenths(const ScoreSetup& setup) {
+  std::vector<double> list;
+  for (const ScoreReading& reading : setup.readings) list.push_back(reading.at.inches() * 16);
+  return list;
+}
+
+using S = StepCode;
+
+// Measures and order as makers give them: common practice, no published source.
+TEST(MakeGuide, FramedTrayIsMadeInTheTradesOrder) {
+  const Guide guide = guideOf("framed-tray");
+  EXPECT_EQ(codes(guide),
+            (std::vector{S::TrimBlank, S::ScoreSides, S::ShortScores, S::FoldAndBurnish,
+                         S::CutWaste, S::CutMitres, S::CutNotches, S::ApplyAdhesive, S::FoldStage,
+                         S::FoldStage, S::FoldStage, S::FoldStage, S::FoldStage}));
+  const std::vector<std::string> order{"roll-long-sides", "raise-long-sides", "fold-tabs",
+                                       "roll-short-sides", "raise-short-sides"};
+  for (std::size_t i = 0; i < order.size(); ++i) EXPECT_EQ(guide.steps[8 + i].stage, order[i]);
+}
+
+TEST(MakeGuide, FramedTrayHasTheTradesMeasures) {
+  const Guide guide = guideOf("framed-tray");
+  const Step& trim = guide.steps.front();
+  EXPECT_EQ(trim.width, Length::inches(43, 4));
+  EXPECT_EQ(trim.height, Length::inches(31, 4));
+
+  const Step& full = find(guide, S::ScoreSides);
+  ASSERT_EQ(full.settings.size(), 1U);
+  EXPECT_EQ(full.settings[0].sides.size(), 4U);
+  EXPECT_EQ(sixteenths(full.settings[0]), (std::vector<double>{6, 22, 28, 44}));
+
+  const Step& shorts = find(guide, S::ShortScores);
+  ASSERT_EQ(shorts.settings.size(), 2U);
+  for (const ScoreSetup& setup : shorts.settings) {
+    const bool shortSides = setup.sides.front() == SheetSide::Left;
+    EXPECT_EQ(setup.sides.size(), 2U);
+    EXPECT_EQ(sixteenths(setup),
+              (shortSides ? std::vector<double>{50, 74} : std::vector<double>{36, 136}));
+    for (const ScoreReading& reading : setup.readings) {
+      EXPECT_EQ(reading.toLine, shortSides ? 2 : 4);
+      EXPECT_EQ(reading.purpose, ScorePurpose::CutMark);
+    }
+  }
+}
+
+TEST(MakeGuide, FramedTrayIsCutAndGluedAsTheTradeDoes) {
+  const Guide guide = guideOf("framed-tray");
+  const auto strokes = [](const Step& step) {
+    std::size_t count = 0;
+    for (const Cut& cut : step.cuts) count += 1 + cut.repeats.size();
+    return count;
+  };
+  EXPECT_EQ(strokes(find(guide, S::CutMitres)), 4U);
+  EXPECT_EQ(find(guide, S::CutMitres).cuts.size(), 1U);  // the others are its mirror images
+  EXPECT_EQ(strokes(find(guide, S::CutNotches)), 8U);    // two on each of four tabs
+
+  // All four outer strips, the four tabs, and the back of the four mitred ends.
+  const Step& glue = find(guide, S::ApplyAdhesive);
+  EXPECT_EQ(glue.adhesive.size(), 12U);
+  EXPECT_EQ(std::ranges::count_if(glue.adhesive, &Adhesive::patch), 4);
+  // A strip of 3/8 in less 1 mm on either side takes tape of 1/4 in.
+  EXPECT_EQ(std::ranges::count_if(
+                glue.adhesive,
+                [](const Adhesive& a) { return a.stage == 2 && a.width == Length::inches(1, 4); }),
+            2);
+}
+
+TEST(MakeGuide, BellyBandHasTheTradesMeasures) {
+  const Guide guide = guideOf("belly-band");
+  const Step& trim = guide.steps.front();
+  EXPECT_EQ(trim.width, Length::inches(7));
+  EXPECT_EQ(trim.height, Length::inches(85, 16));
+  const Step& full = find(guide, S::ScoreSides);
+  ASSERT_EQ(full.settings.size(), 1U);
+  EXPECT_EQ(full.settings[0].sides, std::vector{SheetSide::Left});
+  EXPECT_EQ(sixteenths(full.settings[0]), (std::vector<double>{24, 40, 77, 93}));
+  EXPECT_EQ(codes(guide)[2], S::FoldAndBurnish);
+}
+
+TEST(MakeGuide, SuppliesFollowTheSteps) {
+  const Guide guide = guideOf("framed-tray");
+  ASSERT_FALSE(guide.supplies.empty());
+  EXPECT_EQ(guide.supplies[0].kind, SupplyKind::Card);
+  EXPECT_EQ(guide.supplies[0].width, Length::inches(43, 4));
+  int strips = 0;
+  for (const Supply& supply : guide.supplies)
+    if (supply.kind != SupplyKind::Card) strips += supply.quantity;
+  EXPECT_EQ(strips, 12);
+  EXPECT_EQ(guide.cautions.front(), CautionCode::Knife);
+}
+
+TEST(MakeGuide, SeveralPiecesAreMadeOneAfterTheOther) {
+  const Guide guide = guideOf("two-piece-box");
+  ASSERT_EQ(guide.pieces.size(), 2U);
+  EXPECT_EQ(guide.steps.front().piece, 0);
+  EXPECT_EQ(guide.steps.back().code, S::PutTogether);
+  EXPECT_EQ(std::ranges::count(guide.steps, S::TrimBlank, &Step::code), 2);
+}
+
+}  // namespace
+}  // namespace creasewright
