@@ -2,28 +2,325 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>cli</name>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="21"/>
+        <source>%1: This argument takes one value. Write it once, with its value after it.</source>
+        <translation>%1: Dieses Argument nimmt einen Wert. Bitte einmal schreiben, mit dem Wert dahinter.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="24"/>
+        <source>%1: This cannot be read. Run creasewright --help to see what can be written.</source>
+        <translation>%1: Das ist nicht lesbar. creasewright --help zeigt, was möglich ist.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="33"/>
+        <source>Design small gift packaging from folded card. Without a command the window opens.</source>
+        <translation>Kleine Geschenkverpackungen aus gefaltetem Karton entwerfen. Ohne Befehl öffnet sich das Fenster.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="36"/>
+        <source>design to open in the window</source>
+        <translation>Entwurf, der im Fenster geöffnet wird</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="39"/>
+        <source>print the program&apos;s version</source>
+        <translation>die Version des Programms ausgeben</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="50"/>
+        <source>list every style and its measures, or rank them for a product</source>
+        <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="53"/>
+        <source>a sheet at hand; may be repeated</source>
+        <translation>ein vorhandener Bogen; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="56"/>
+        <location filename="../app/cli/arguments.cpp" line="97"/>
+        <source>for other programs</source>
+        <translation>für andere Programme</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="62"/>
+        <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
+        <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="69"/>
+        <source>card by id, or by measure: 0.3mm, 300gsm</source>
+        <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="71"/>
+        <source>room around the product</source>
+        <translation>Luft um den Inhalt</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="73"/>
+        <source>what your ruler or board can hit</source>
+        <translation>was Lineal oder Rillbrett treffen können</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="79"/>
+        <source>write a new design</source>
+        <translation>einen neuen Entwurf schreiben</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="80"/>
+        <source>id of a style, such as framed-tray</source>
+        <translation>Kennung einer Form, etwa framed-tray</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="83"/>
+        <source>one measure of the style; may be repeated</source>
+        <translation>ein Maß der Form; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="87"/>
+        <source>title on the printed pages</source>
+        <translation>Titel auf den gedruckten Seiten</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="89"/>
+        <location filename="../app/cli/arguments.cpp" line="104"/>
+        <source>file to write</source>
+        <translation>Datei, die geschrieben wird</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="95"/>
+        <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
+        <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="96"/>
+        <source>design to check</source>
+        <translation>Entwurf, der geprüft wird</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="102"/>
+        <source>write the template or the net</source>
+        <translation>die Vorlage oder das Netz schreiben</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="103"/>
+        <source>design to export</source>
+        <translation>Entwurf, der ausgegeben wird</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="106"/>
+        <source>only this piece</source>
+        <translation>nur dieses Teil</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="107"/>
+        <source>paper of a PDF: a4, letter ...</source>
+        <translation>Papier eines PDF: a4, letter ...</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="109"/>
+        <source>units of printed measures</source>
+        <translation>Einheit der gedruckten Maße</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="112"/>
+        <source>draw the folded box, not the net (PNG, SVG)</source>
+        <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="117"/>
+        <source>print this help</source>
+        <translation>diese Hilfe ausgeben</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <source>Usage</source>
+        <translation>Aufruf</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="120"/>
+        <source>OPTIONS</source>
+        <translation>OPTIONEN</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="121"/>
+        <source>COMMAND</source>
+        <translation>BEFEHL</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="122"/>
+        <source>Files</source>
+        <translation>Dateien</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="123"/>
+        <source>Options</source>
+        <translation>Optionen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="125"/>
+        <source>Commands</source>
+        <translation>Befehle</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="158"/>
+        <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
+        <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="166"/>
+        <source>%1: There is no such command. The commands are styles, new, check and export.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check und export.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/check_command.cpp" line="60"/>
+        <source>All checks hold.</source>
+        <translation>Alles stimmt.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/command_line.cpp" line="62"/>
+        <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
+        <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/design_argument.cpp" line="10"/>
+        <source>FILE: Name the design to read, such as tray.cwdesign.</source>
+        <translation>FILE: Bitte den Entwurf nennen, etwa tray.cwdesign.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="31"/>
+        <source>-o: Say where to write, such as -o tray.pdf.</source>
+        <translation>-o: Bitte sagen, wohin geschrieben wird, etwa -o tray.pdf.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="35"/>
+        <source>-o: “%1” names no kind of file. Let it end in .%2.</source>
+        <translation>-o: „%1“ nennt keine Dateiart. Die Endung muss .%2 sein.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="36"/>
+        <source> or .</source>
+        <comment>between file endings</comment>
+        <translation> oder .</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="39"/>
+        <source>--folded: Only a PNG or SVG can show the folded box. Choose such an ending.</source>
+        <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Bitte eine solche Endung wählen.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="42"/>
+        <source>--units: “%1” is no unit here. Write in or mm.</source>
+        <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/export_command.cpp" line="74"/>
+        <source>--piece: The design has no piece “%1”. Its pieces are: %2.</source>
+        <translation>--piece: Der Entwurf hat kein Teil „%1“. Seine Teile sind: %2.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/new_command.cpp" line="21"/>
+        <source>--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.</source>
+        <translation>--set: „%1“ hat kein Gleichheitszeichen. Möglich ist KEY=VALUE, etwa --set depth=25mm.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/new_command.cpp" line="40"/>
+        <source>--style: Say which style, such as --style framed-tray. “creasewright styles” lists them.</source>
+        <translation>--style: Bitte eine Form nennen, etwa --style framed-tray. „creasewright styles“ listet sie auf.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/new_command.cpp" line="45"/>
+        <source>-o: Say where to write the design, such as -o tray.cwdesign.</source>
+        <translation>-o: Bitte sagen, wohin der Entwurf kommt, etwa -o tray.cwdesign.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/new_command.cpp" line="48"/>
+        <source>-o: “%1” is no name for a design. Let it end in .cwdesign.</source>
+        <translation>-o: „%1“ ist kein Name für einen Entwurf. Die Endung muss .cwdesign sein.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/styles_command.cpp" line="88"/>
+        <source>yes (1)</source>
+        <translation>ja (1)</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/styles_command.cpp" line="88"/>
+        <source>no (0)</source>
+        <translation>nein (0)</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/styles_command.cpp" line="101"/>
+        <source>%1 to %2</source>
+        <translation>%1 bis %2</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="58"/>
+        <source>%1 (turned)</source>
+        <translation>%1 (gedreht)</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="68"/>
+        <source>fits none of the sheets</source>
+        <translation>passt auf keinen der Bögen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="69"/>
+        <source>fits %1</source>
+        <translation>passt auf %1</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="76"/>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="80"/>
+        <source>%1 (%2 times) %3</source>
+        <translation>%1 (%2-mal) %3</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="91"/>
+        <source>    %1; scores: %2, cuts: %3, glue: %4, difficulty: %5 of 3</source>
+        <translation>    %1; Rillungen: %2, Schnitte: %3, Kleber: %4, Schwierigkeit: %5 von 3</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/suggest_command.cpp" line="98"/>
+        <source>    Some checks fail. “creasewright check” names them.</source>
+        <translation>    Etwas stimmt nicht. „creasewright check“ nennt es.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::CardPanel</name>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="23"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="24"/>
         <source>Card stock</source>
         <translation>Karton</translation>
     </message>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="30"/>
         <source>Measured by you</source>
         <translation>Selbst gemessen</translation>
     </message>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="51"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="70"/>
         <source>Card is at least %1 thick.</source>
         <translation>Karton ist mindestens %1 dick.</translation>
     </message>
     <message>
+        <location filename="../app/panels/card_panel.cpp" line="75"/>
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
@@ -31,14 +328,17 @@
 <context>
     <name>creasewright::ChecksPanel</name>
     <message>
+        <location filename="../app/panels/checks_panel.cpp" line="37"/>
         <source>All checks hold.</source>
         <translation>Alles stimmt.</translation>
     </message>
     <message>
+        <location filename="../app/panels/checks_panel.cpp" line="44"/>
         <source>Checks that do not hold</source>
         <translation>Was nicht stimmt</translation>
     </message>
     <message>
+        <location filename="../app/panels/checks_panel.cpp" line="62"/>
         <source>Click to see the place.</source>
         <translation>Klicken zeigt die Stelle.</translation>
     </message>
@@ -46,42 +346,54 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
+        <location filename="../app/shell/columns.cpp" line="75"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="78"/>
         <source>Style</source>
         <translation>Form</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="79"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="80"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="111"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="112"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="113"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="154"/>
+        <location filename="../app/shell/columns.cpp" line="200"/>
+        <location filename="../app/shell/columns.cpp" line="241"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="199"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
+        <location filename="../app/shell/columns.cpp" line="241"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -89,6 +401,7 @@
 <context>
     <name>creasewright::DesignSession</name>
     <message>
+        <location filename="../app/session/design_session.cpp" line="39"/>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
     </message>
@@ -96,74 +409,92 @@
 <context>
     <name>creasewright::ExportDialog</name>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="33"/>
         <source>Template as PDF</source>
         <translation>Vorlage als PDF</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="34"/>
         <source>Pages in true size with score settings, to print anywhere.</source>
         <translation>Seiten in wahrer Größe mit Rillmaßen, überall zu drucken.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="35"/>
         <source>Net as SVG</source>
         <translation>Netz als SVG</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="36"/>
         <source>For cutting machines and drawing programs, one group for each kind of line.</source>
         <translation>Für Schneidemaschinen und Zeichenprogramme, eine Gruppe für jede Linienart.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="38"/>
         <source>Net as DXF</source>
         <translation>Netz als DXF</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="39"/>
         <source>For cutting machines and plotters, one layer for each kind of line.</source>
         <translation>Für Schneidemaschinen und Plotter, eine Ebene für jede Linienart.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="40"/>
         <source>Picture of the net as PNG</source>
         <translation>Bild des Netzes als PNG</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="41"/>
         <source>To look at, not to measure.</source>
         <translation>Zum Ansehen, nicht zum Messen.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="42"/>
         <source>Picture of the folded piece as PNG</source>
         <translation>Bild des gefalteten Stücks als PNG</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="43"/>
         <source>For a notice or a hand-out.</source>
         <translation>Für einen Aushang oder ein Arbeitsblatt.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="44"/>
         <source>Picture of the folded piece as SVG</source>
         <translation>Bild des gefalteten Stücks als SVG</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="45"/>
         <source>The same as lines and areas, sharp at any size.</source>
         <translation>Dasselbe als Linien und Flächen, in jeder Größe scharf.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="46"/>
         <source>Everything as JSON</source>
         <translation>Alles als JSON</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="47"/>
         <source>Panels, scores and plans for other programs.</source>
         <translation>Flächen, Rillen und Pläne für andere Programme.</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="58"/>
         <source>Save as a file</source>
         <translation>Als Datei speichern</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="73"/>
         <source>All pieces</source>
         <translation>Alle Teile</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="79"/>
         <source>Save…</source>
         <translation>Speichern …</translation>
     </message>
     <message>
+        <location filename="../app/printing/export_dialog.cpp" line="82"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -171,66 +502,82 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="32"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="33"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="34"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="35"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="54"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt benutzt</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="67"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="68"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="70"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Jetzt speichern oder zurücklassen.</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="71"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="72"/>
         <source>Leave them</source>
         <translation>Zurücklassen</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="73"/>
         <source>Stay here</source>
         <translation>Hierbleiben</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="102"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="103"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="131"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="132"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
+        <location filename="../app/shell/file_actions.cpp" line="148"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -238,22 +585,27 @@
 <context>
     <name>creasewright::FoldPanel</name>
     <message>
+        <location filename="../app/preview/fold_panel.cpp" line="38"/>
         <source>One stage back</source>
         <translation>Eine Stufe zurück</translation>
     </message>
     <message>
+        <location filename="../app/preview/fold_panel.cpp" line="39"/>
         <source>One stage forward</source>
         <translation>Eine Stufe weiter</translation>
     </message>
     <message>
+        <location filename="../app/preview/fold_panel.cpp" line="40"/>
         <source>Fold stage</source>
         <translation>Faltstufe</translation>
     </message>
     <message>
+        <location filename="../app/preview/fold_panel.cpp" line="101"/>
         <source>Flat</source>
         <translation>Flach</translation>
     </message>
     <message>
+        <location filename="../app/preview/fold_panel.cpp" line="105"/>
         <source>Stage %1 of %2: %3</source>
         <translation>Stufe %1 von %2: %3</translation>
     </message>
@@ -261,33 +613,122 @@
 <context>
     <name>creasewright::FoldView</name>
     <message>
+        <location filename="../app/preview/fold_view.cpp" line="44"/>
         <source>Folded piece</source>
         <translation>Gefaltetes Stück</translation>
     </message>
     <message>
+        <location filename="../app/preview/fold_view.cpp" line="45"/>
         <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
         <translation>Ziehen dreht das Stück. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::GalleryModel</name>
+    <message>
+        <location filename="../app/gallery/gallery_model.cpp" line="13"/>
+        <source>%1 x %2</source>
+        <translation>%1 x %2</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_model.cpp" line="15"/>
+        <source>%1 times %2</source>
+        <translation>%1-mal %2</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_model.cpp" line="23"/>
+        <source>%1 turned</source>
+        <translation>%1 gedreht</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_model.cpp" line="27"/>
+        <source>too large for the sheet</source>
+        <translation>zu groß für den Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_model.cpp" line="28"/>
+        <source>fits %1</source>
+        <translation>passt auf %1</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::GalleryView</name>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="37"/>
+        <source>Styles</source>
+        <translation>Formen</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="57"/>
+        <source>Styles for your product</source>
+        <translation>Formen für den Inhalt</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="62"/>
+        <location filename="../app/gallery/gallery_view.cpp" line="63"/>
+        <source>Search</source>
+        <translation>Suchen</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="66"/>
+        <source>Back to the design</source>
+        <translation>Zurück zum Entwurf</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="84"/>
+        <source>Sheet</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
+        <source>Fits on</source>
+        <translation>Passt auf</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
+        <source>No glue</source>
+        <translation>Ohne Kleber</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
+        <source>Shows the product</source>
+        <translation>Zeigt den Inhalt</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="91"/>
+        <source>For round things</source>
+        <translation>Für Rundes</translation>
+    </message>
+    <message>
+        <location filename="../app/gallery/gallery_view.cpp" line="119"/>
+        <source>%1 of %2</source>
+        <translation>%1 von %2</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::GlueList</name>
     <message>
+        <location filename="../app/panels/glue_list.cpp" line="10"/>
         <source>Glue plan</source>
         <translation>Klebeplan</translation>
     </message>
     <message>
+        <location filename="../app/panels/glue_list.cpp" line="28"/>
         <source>inside</source>
         <translation>Innenseite</translation>
     </message>
     <message>
+        <location filename="../app/panels/glue_list.cpp" line="28"/>
         <source>outside</source>
         <translation>Außenseite</translation>
     </message>
     <message>
+        <location filename="../app/panels/glue_list.cpp" line="30"/>
         <source>%1, on its %2: stick to %3</source>
         <translation>%1, auf der %2: an %3 kleben</translation>
     </message>
     <message>
+        <location filename="../app/panels/glue_list.cpp" line="35"/>
         <source>This piece needs no adhesive.</source>
         <translation>Dieses Stück braucht keinen Kleber.</translation>
     </message>
@@ -295,70 +736,95 @@
 <context>
     <name>creasewright::MainWindow</name>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="57"/>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="63"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="72"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="73"/>
         <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="75"/>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="82"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="84"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="85"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="87"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="90"/>
+        <source>Styles for your product</source>
+        <translation>Formen für den Inhalt</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="94"/>
+        <location filename="../app/shell/main_window.cpp" line="110"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="95"/>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="96"/>
         <source>Dark</source>
         <translation>Dunkel</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="109"/>
+        <location filename="../app/shell/main_window.cpp" line="119"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="120"/>
         <source>The language changes when you start the program again.</source>
         <translation>Die Sprache wechselt, wenn das Programm neu startet.</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="126"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="127"/>
+        <location filename="../app/shell/main_window.cpp" line="128"/>
         <source>About Creasewright</source>
         <translation>Über Creasewright</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="129"/>
         <source>Creasewright designs small gift packaging out of card: from the product on the table to a true-size template on paper.
 
 Free under the MIT licence.</source>
@@ -367,37 +833,63 @@ Free under the MIT licence.</source>
 Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="137"/>
         <source>%1[*] – Creasewright</source>
         <translation>%1[*] – Creasewright</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="145"/>
         <source>Work found</source>
         <translation>Arbeit gefunden</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="146"/>
         <source>The program ended last time before your work was saved.</source>
         <translation>Das Programm endete beim letzten Mal, bevor die Arbeit gespeichert war.</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="148"/>
         <source>Take it up again, or throw it away.</source>
         <translation>Wieder aufnehmen oder wegwerfen.</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="149"/>
         <source>Take it up</source>
         <translation>Wieder aufnehmen</translation>
     </message>
     <message>
+        <location filename="../app/shell/main_window.cpp" line="150"/>
         <source>Throw it away</source>
         <translation>Wegwerfen</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::MakeMenu</name>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="14"/>
+        <source>Print the template…</source>
+        <translation>Vorlage drucken …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="16"/>
+        <source>Save as a file…</source>
+        <translation>Als Datei sichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="37"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::MeasuresPanel</name>
     <message>
+        <location filename="../app/panels/measures_panel.cpp" line="169"/>
         <source>Set by hand. The product asks for %1.</source>
         <translation>Von Hand gesetzt. Der Inhalt verlangt %1.</translation>
     </message>
     <message>
+        <location filename="../app/panels/measures_panel.cpp" line="171"/>
         <source>Product %1, with ease %2, with card %3, on the tool grid %4.</source>
         <translation>Inhalt %1, mit Luft %2, mit Karton %3, auf dem Werkzeugraster %4.</translation>
     </message>
@@ -405,38 +897,47 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::OutlineTree</name>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="16"/>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="22"/>
         <source>stays put</source>
         <translation>bleibt liegen</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="25"/>
         <source>no fold</source>
         <translation>kein Falz</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="28"/>
         <source>mountain, %1°</source>
         <translation>Berg, %1°</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="29"/>
         <source>valley, %1°</source>
         <translation>Tal, %1°</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="37"/>
         <source>Panel</source>
         <translation>Fläche</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="37"/>
         <source>Width × height</source>
         <translation>Breite × Höhe</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="37"/>
         <source>Fold</source>
         <translation>Falz</translation>
     </message>
     <message>
+        <location filename="../app/panels/outline_tree.cpp" line="39"/>
         <source>Panels of the net</source>
         <translation>Flächen des Netzes</translation>
     </message>
@@ -444,6 +945,7 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PagePreview</name>
     <message>
+        <location filename="../app/printing/page_preview.cpp" line="19"/>
         <source>Preview of the pages</source>
         <translation>Vorschau der Seiten</translation>
     </message>
@@ -451,58 +953,72 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PrintDialog</name>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="29"/>
         <source>%1 (%2 × %3)</source>
         <translation>%1 (%2 × %3)</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="54"/>
         <source>Print the template</source>
         <translation>Vorlage drucken</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="79"/>
         <source>What takes fewest pages</source>
         <translation>Was am wenigsten Seiten braucht</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="80"/>
         <source>Upright</source>
         <translation>Hochformat</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="81"/>
         <source>Sideways</source>
         <translation>Querformat</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="86"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="87"/>
         <source>Direction</source>
         <translation>Richtung</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="88"/>
         <source>Margin your printer leaves</source>
         <translation>Rand, den der Drucker lässt</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="89"/>
         <source>Printer</source>
         <translation>Drucker</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="91"/>
         <source>No printer found</source>
         <translation>Kein Drucker gefunden</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="106"/>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="107"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="108"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
+        <location filename="../app/printing/print_dialog.cpp" line="137"/>
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
         <translation>
             <numerusform>%n Seite in wahrer Größe. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
@@ -510,10 +1026,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="157"/>
         <source>The printer “%1” does not take the pages. Check that it is on, or save them as PDF.</source>
         <translation>Der Drucker „%1“ nimmt die Seiten nicht an. Prüfen, ob er eingeschaltet ist, oder als PDF speichern.</translation>
     </message>
     <message>
+        <location filename="../app/printing/print_dialog.cpp" line="163"/>
         <source>PDF documents (*.pdf)</source>
         <translation>PDF-Dokumente (*.pdf)</translation>
     </message>
@@ -521,42 +1039,53 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ProductPanel</name>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="63"/>
         <source>None</source>
         <translation>Ohne</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="64"/>
         <source>Give the measures of the piece yourself.</source>
         <translation>Die Maße des Stücks selbst angeben.</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="65"/>
         <source>Shape of the product</source>
         <translation>Form des Inhalts</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="71"/>
         <source>Snug</source>
         <translation>Knapp</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="71"/>
         <source>The product just slips in.</source>
         <translation>Der Inhalt gleitet gerade hinein.</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="72"/>
         <source>Easy</source>
         <translation>Leicht</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="73"/>
         <source>The product goes in and out easily.</source>
         <translation>Der Inhalt geht leicht hinein und heraus.</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="74"/>
         <source>Loose</source>
         <translation>Locker</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="75"/>
         <source>Leaves room for tissue or little fingers.</source>
         <translation>Lässt Platz für Seidenpapier oder kleine Finger.</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_panel.cpp" line="76"/>
+        <location filename="../app/panels/product_panel.cpp" line="82"/>
         <source>Ease</source>
         <translation>Luft</translation>
     </message>
@@ -564,104 +1093,139 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ScoreList</name>
     <message>
+        <location filename="../app/panels/score_list.cpp" line="21"/>
         <source>Score plan</source>
         <translation>Rillplan</translation>
     </message>
     <message>
+        <location filename="../app/panels/score_list.cpp" line="44"/>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
         <source>Measured from %1</source>
-        <translation>Gemessen von %1</translation>
+        <translation type="vanished">Gemessen von %1</translation>
     </message>
     <message>
         <source>Slanting or inner scores, by their ends</source>
-        <translation>Schräge oder innere Rillen, nach ihren Enden</translation>
+        <translation type="vanished">Schräge oder innere Rillen, nach ihren Enden</translation>
     </message>
 </context>
 <context>
     <name>creasewright::SheetView</name>
     <message>
+        <location filename="../app/scene/sheet_view.cpp" line="34"/>
         <source>Sheet with the net</source>
         <translation>Bogen mit dem Netz</translation>
     </message>
     <message>
+        <location filename="../app/scene/sheet_view.cpp" line="35"/>
         <source>The panels are listed as text under “Panels”.</source>
         <translation>Die Flächen stehen als Text unter „Flächen“.</translation>
     </message>
     <message>
+        <location filename="../app/scene/sheet_view.cpp" line="222"/>
         <source>in</source>
         <translation>in</translation>
     </message>
     <message>
+        <location filename="../app/scene/sheet_view.cpp" line="222"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
+        <location filename="../app/scene/sheet_view.cpp" line="233"/>
         <source>%1   %2 × %3</source>
         <translation>%1   %2 × %3</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::StylePanel</name>
+    <message>
+        <location filename="../app/panels/style_panel.cpp" line="32"/>
+        <source>Change style</source>
+        <translation>Form wechseln</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::ToolBar</name>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="28"/>
         <source>Grid: none</source>
         <translation>Raster: keins</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="31"/>
         <source>Grid: %1</source>
         <translation>Raster: %1</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="38"/>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="58"/>
         <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="60"/>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="69"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="70"/>
         <source>inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="71"/>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="72"/>
         <source>Units shown and typed</source>
         <translation>Einheit für Anzeige und Eingabe</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="88"/>
         <source>Tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="89"/>
         <source>What your board, trimmer or ruler can hit. Fitted measures snap to it.</source>
         <translation>Was Rillbrett, Schneider oder Lineal treffen. Angepasste Maße rasten darauf ein.</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="111"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="112"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="113"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="121"/>
         <source>Make</source>
         <translation>Herstellen</translation>
     </message>
     <message>
+        <location filename="../app/shell/tool_bar.cpp" line="127"/>
         <source>Print the template or save it as a file</source>
         <translation>Vorlage drucken oder als Datei speichern</translation>
     </message>
@@ -669,193 +1233,268 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>edits</name>
     <message>
+        <location filename="../app/commands/edits.cpp" line="28"/>
         <source>the title</source>
         <translation>den Titel</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="34"/>
         <source>the notes</source>
         <translation>die Notizen</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="46"/>
         <source>the style</source>
         <translation>die Form</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="53"/>
         <source>the product</source>
         <translation>den Inhalt</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="59"/>
         <source>the ease</source>
         <translation>die Luft</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="65"/>
         <source>the tool grid</source>
         <translation>das Werkzeugraster</translation>
     </message>
     <message>
+        <location filename="../app/commands/edits.cpp" line="71"/>
         <source>the card</source>
         <translation>den Karton</translation>
     </message>
 </context>
 <context>
+    <name>export</name>
+    <message>
+        <location filename="../app/printing/export.cpp" line="43"/>
+        <source>the picture is too large</source>
+        <translation>das Bild ist zu groß</translation>
+    </message>
+    <message>
+        <location filename="../app/printing/export.cpp" line="88"/>
+        <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
+        <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
+    </message>
+</context>
+<context>
     <name>labels</name>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="20"/>
         <source>%1</source>
         <translation>%1</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="21"/>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="22"/>
         <source>tile %1</source>
         <translation>Kachel %1</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="23"/>
         <source>blank %1 × %2</source>
         <translation>Zuschnitt %1 × %2</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="24"/>
         <source>The printed face becomes the inside.</source>
         <translation>Die bedruckte Seite wird innen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="26"/>
         <source>Measure the bars before you cut: 100 mm and 4 in, both ways.</source>
         <translation>Vor dem Schneiden die Strecken messen: 100 mm und 4 in, in beiden Richtungen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="27"/>
         <source>joins %1</source>
         <translation>an %1</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="28"/>
         <source>Cut along the thin frame and butt the tiles; the circles close.</source>
         <translation>Am dünnen Rahmen schneiden und die Kacheln aneinanderstoßen; die Kreise schließen sich.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="30"/>
         <source>Lines</source>
         <translation>Linien</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="31"/>
         <source>cut</source>
         <translation>schneiden</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="32"/>
         <source>score, fold towards you</source>
         <translation>rillen, zu dir falten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="33"/>
         <source>score, fold away from you</source>
         <translation>rillen, von dir weg falten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="34"/>
         <source>perforate</source>
         <translation>perforieren</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="35"/>
         <source>mark only, guides a cut</source>
         <translation>nur anzeichnen, führt einen Schnitt</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="36"/>
         <source>glue here</source>
         <translation>hier kleben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="37"/>
         <source>cut away</source>
         <translation>wegschneiden</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="38"/>
         <source>Score settings</source>
         <translation>Rillmaße</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="39"/>
         <source>All four sides:</source>
         <translation>Alle vier Seiten:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="40"/>
         <source>Both short sides:</source>
         <translation>Beide kurzen Seiten:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="41"/>
         <source>Both long sides:</source>
         <translation>Beide langen Seiten:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="42"/>
         <source>Left and right side:</source>
         <translation>Linke und rechte Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="43"/>
         <source>Bottom and top side:</source>
         <translation>Untere und obere Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="44"/>
         <source>Left side:</source>
         <translation>Linke Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="45"/>
         <source>Right side:</source>
         <translation>Rechte Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="46"/>
         <source>Bottom side:</source>
         <translation>Untere Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="47"/>
         <source>Top side:</source>
         <translation>Obere Seite:</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="48"/>
         <source>Score all the way across at %L.</source>
         <translation>Über die ganze Breite rillen bei %L.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="50"/>
         <source>Mark all the way across at %L, only to guide a cut.</source>
         <translation>Über die ganze Breite anzeichnen bei %L, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="52"/>
         <source>Score at %L from the %1 corner, from the edge down to line %2.</source>
         <translation>Bei %L von der Ecke %1 rillen, vom Rand bis zur Linie %2.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="55"/>
         <source>Mark at %L from the %1 corner, from the edge down to line %2, only to guide a cut.</source>
         <translation>Bei %L von der Ecke %1 anzeichnen, vom Rand bis zur Linie %2, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="59"/>
         <source>Score at %L from the %1 corner, down to a depth of %2.</source>
         <translation>Bei %L von der Ecke %1 rillen, %2 tief.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="61"/>
         <source>Mark at %L from the %1 corner, down to a depth of %2, only to guide a cut.</source>
         <translation>Bei %L von der Ecke %1 anzeichnen, %2 tief, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="64"/>
         <source>Score from (%1, %2) to (%3, %4), counted from the lower left corner.</source>
         <translation>Von (%1, %2) nach (%3, %4) rillen, gezählt von der Ecke unten links.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="66"/>
         <source>This piece needs no score.</source>
         <translation>Dieses Stück braucht keine Rille.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="67"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="68"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="69"/>
         <source>bottom</source>
         <translation>unten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="70"/>
         <source>top</source>
         <translation>oben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="71"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
+        <location filename="../app/bridge/label_text.cpp" line="72"/>
+        <source>%1, %2 thick</source>
+        <translation>%1, %2 dick</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/label_text.cpp" line="73"/>
+        <source>yes</source>
+        <translation>ja</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/label_text.cpp" line="74"/>
+        <source>no</source>
+        <translation>nein</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/label_text.cpp" line="75"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -863,82 +1502,237 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>panels</name>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="60"/>
         <source>base</source>
         <translation>Boden</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="61"/>
         <source>front</source>
         <translation>vorn</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="62"/>
         <source>back</source>
         <translation>hinten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="63"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="64"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="65"/>
         <source>wall</source>
         <translation>Wand</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="66"/>
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="67"/>
         <source>inner wall</source>
         <translation>Innenwand</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="68"/>
         <source>glue strip</source>
         <translation>Klebestreifen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="69"/>
         <source>front tab</source>
         <translation>Lasche vorn</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="70"/>
         <source>back tab</source>
         <translation>Lasche hinten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="71"/>
         <source>side</source>
         <translation>Seite</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="72"/>
         <source>lap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="73"/>
         <source>seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="74"/>
         <source>tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="75"/>
         <source>top lid</source>
         <translation>Deckel oben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="76"/>
         <source>bottom lid</source>
         <translation>Deckel unten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="77"/>
         <source>top dust flap</source>
         <translation>Staublasche oben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="78"/>
         <source>bottom dust flap</source>
         <translation>Staublasche unten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="79"/>
+        <source>back corner</source>
+        <translation>hintere Ecke</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="80"/>
+        <source>bottom</source>
+        <translation>Boden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="81"/>
+        <source>bottom flap</source>
+        <translation>Bodenklappe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="82"/>
+        <source>bottom glue tab</source>
+        <translation>Boden-Klebelasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="83"/>
+        <source>bottom hook</source>
+        <translation>Bodenhaken</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="84"/>
+        <source>bottom panel</source>
+        <translation>Bodenteil</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="85"/>
+        <source>bottom shoulders</source>
+        <translation>Bodenschultern</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="86"/>
+        <source>bottom side</source>
+        <translation>Bodenseite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="87"/>
+        <source>bottom tongue</source>
+        <translation>Bodenzunge</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="88"/>
+        <source>doubling</source>
+        <translation>Verdopplung</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="89"/>
+        <source>face</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="90"/>
+        <source>foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="91"/>
+        <source>front corner</source>
+        <translation>vordere Ecke</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="92"/>
+        <source>gable</source>
+        <translation>Giebel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="93"/>
+        <source>gap flap</source>
+        <translation>Füllklappe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="94"/>
+        <source>handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="95"/>
+        <source>hang tab</source>
+        <translation>Aufhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="96"/>
+        <source>left ear</source>
+        <translation>linkes Ohr</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="97"/>
+        <source>left tongue</source>
+        <translation>linke Zunge</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="98"/>
+        <source>lid</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="99"/>
+        <source>petal</source>
+        <translation>Blatt</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="100"/>
+        <source>right ear</source>
+        <translation>rechtes Ohr</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="101"/>
+        <source>right tongue</source>
+        <translation>rechte Zunge</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="102"/>
+        <source>rim</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="103"/>
+        <source>roof</source>
+        <translation>Dach</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="104"/>
+        <source>tab</source>
+        <translation>Lasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="105"/>
+        <source>top</source>
+        <translation>Oberseite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_text.cpp" line="49"/>
         <source>%1 %2</source>
         <comment>place, part</comment>
         <translation>%2, %1</translation>
@@ -947,193 +1741,270 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>pieces</name>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="109"/>
         <source>tray</source>
         <translation>Schale</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="110"/>
         <source>band</source>
         <translation>Banderole</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="111"/>
         <source>box</source>
         <translation>Schachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="112"/>
+        <source>cup</source>
+        <translation>Becher</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="113"/>
+        <source>lid</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="114"/>
+        <source>sleeve</source>
+        <translation>Hülle</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="115"/>
+        <source>solid</source>
+        <translation>Körper</translation>
     </message>
 </context>
 <context>
     <name>problems</name>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="58"/>
         <source>“%1”</source>
         <translation>„%1“</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="66"/>
         <source>along its length</source>
         <translation>in der Länge</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="69"/>
         <source>across its width</source>
         <translation>in der Breite</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="71"/>
         <source>in its height</source>
         <translation>in der Höhe</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="75"/>
         <source>The folded piece leaves %1 for the product %2, and %3 is needed. Make that side larger or choose a snugger ease.</source>
         <translation>Das gefaltete Stück lässt dem Inhalt %2 %1, nötig sind %3. Diese Seite größer machen oder weniger Luft wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="88"/>
         <source>“%1” is not a length. Type something like 2 5/16 in, 58.7 mm or 5,87 cm.</source>
         <translation>„%1“ ist keine Länge. Zum Beispiel 2 5/16 in, 58,7 mm oder 5,87 cm eingeben.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="91"/>
         <source>“%1” is too large for a length. Stay below 100 m.</source>
         <translation>„%1“ ist als Länge zu groß. Unter 100 m bleiben.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="93"/>
         <source>“%1” divides by zero. Type a fraction such as 5/16.</source>
         <translation>„%1“ teilt durch null. Einen Bruch wie 5/16 eingeben.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="95"/>
         <source>Two panels are called %1. Give one of them another name.</source>
         <translation>Zwei Flächen heißen %1. Einer davon einen anderen Namen geben.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="97"/>
         <source>The outline of %1 crosses itself. Change the measures beside it.</source>
         <translation>Der Umriss von %1 kreuzt sich selbst. Die Maße daneben ändern.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="100"/>
         <source>The panel %1 has only %2 mm² left. Make the measures beside it larger.</source>
         <translation>Von der Fläche %1 bleiben nur %2 mm². Die Maße daneben größer machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="103"/>
         <source>The panels %1 and %2 overlap on the sheet by %3 mm². Make one of them shorter or narrower.</source>
         <translation>Die Flächen %1 und %2 überdecken sich auf dem Bogen um %3 mm². Eine davon kürzer oder schmaler machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="108"/>
         <source>The score between %1 and %2 leaves the edge they share. Make the flap no longer than that edge.</source>
         <translation>Die Rille zwischen %1 und %2 verlässt ihre gemeinsame Kante. Die Lasche nicht länger als diese Kante machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="113"/>
         <source>The score of %1 is only %2 long. Make the flap wider at its score.</source>
         <translation>Die Rille von %1 ist nur %2 lang. Die Lasche an der Rille breiter machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="116"/>
         <source>The flap %1 is %2 wide; adhesive needs %3. Make the flap wider or choose thinner card.</source>
         <translation>Die Lasche %1 ist %2 breit; Kleber braucht %3. Die Lasche breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="121"/>
         <source>An opening reaches over the edge of %1. Make it smaller or move it inwards.</source>
         <translation>Eine Öffnung reicht über den Rand von %1. Kleiner machen oder nach innen rücken.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="124"/>
         <source>%1 is to be joined to a panel that does not exist. Name a panel of this net.</source>
         <translation>%1 soll an eine Fläche, die es nicht gibt. Eine Fläche dieses Netzes nennen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="127"/>
         <source>The net falls into %1 pieces. Every panel must hang on the others by a score.</source>
         <translation>Das Netz zerfällt in %1 Stücke. Jede Fläche muss mit einer Rille an den anderen hängen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="131"/>
         <source>Folded, %1 stands %3 away from %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet steht %1 um %3 von %2 ab. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="136"/>
         <source>Folded, %3 percent of %1 reaches past %2. Make the flap smaller.</source>
         <translation>Gefaltet ragen %3 Prozent von %1 über %2 hinaus. Die Lasche kleiner machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="139"/>
         <source>Folded, the score of %1 lies %3 away from the edge of %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet liegt die Rille von %1 um %3 neben der Kante von %2. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="144"/>
+        <source>Folded, the creases round %1 leave a gap of %2. Change the measures beside it so that they meet.</source>
+        <translation>Gefaltet lassen die Rillungen um %1 eine Lücke von %2. Die Maße daneben ändern, damit sie sich treffen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="149"/>
+        <source>On the way, in the step “%3”, %1 would pass through %2. Fold in another order or make one of them shorter.</source>
+        <translation>Unterwegs, im Schritt „%3“, ginge %1 durch %2 hindurch. In anderer Reihenfolge falten oder eines davon kürzen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="156"/>
         <source>There is no style “%1”. Choose one that “creasewright styles” lists.</source>
         <translation>Es gibt keine Form „%1“. Eine wählen, die „creasewright styles“ aufzählt.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="159"/>
         <source>The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.</source>
         <translation>Die Form %1 hat kein Maß „%2“. „creasewright styles“ zählt die vorhandenen auf.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="163"/>
         <source>“%2” cannot be read as %1. Type a length such as 2 5/16 in or 58.7 mm, or a whole number where pieces are counted.</source>
         <translation>„%2“ ist nicht als %1 zu lesen. Eine Länge wie 2 5/16 in oder 58,7 mm eingeben, oder eine ganze Zahl, wo gezählt wird.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="169"/>
         <source>%1 is %2, and %3 is the least that works here. Make it %3 or more.</source>
         <translation>%1 ist %2, und %3 ist das Mindeste, das hier geht. %3 oder mehr daraus machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="172"/>
         <source>%1 is %2, and %3 is the most that fits here. Make it %3 or less.</source>
         <translation>%1 ist %2, und %3 ist das Höchste, das hier passt. %3 oder weniger daraus machen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="175"/>
         <source>“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm or card:85.6x54x0.76mm.</source>
         <translation>„%1“ ist kein Inhalt. Zum Beispiel box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm oder card:85.6x54x0.76mm eingeben.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="180"/>
         <source>A side of the product is %1. Stay at %2 or below.</source>
         <translation>Eine Seite des Inhalts ist %1. Höchstens %2 nehmen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="182"/>
         <source>A side of the product is %1. Make it at least %2.</source>
         <translation>Eine Seite des Inhalts ist %1. Mindestens %2 nehmen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="184"/>
         <source>There is no card “%1”. Choose a listed card or give its thickness, such as 0.3mm, 12pt or 300gsm.</source>
         <translation>Es gibt keinen Karton „%1“. Einen aus der Liste wählen oder die Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="190"/>
         <source>The card is %1 thick. Choose one of %2 or less.</source>
         <translation>Der Karton ist %1 dick. Einen von höchstens %2 wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="192"/>
         <source>There is no ease “%1”. Choose snug, easy or loose.</source>
         <translation>Es gibt keine Luft „%1“. snug (knapp), easy (leicht) oder loose (locker) wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="194"/>
         <source>There is no tool grid “%1”. Choose 1/8in, 1/16in, 1mm or none.</source>
         <translation>Es gibt kein Werkzeugraster „%1“. 1/8in, 1/16in, 1mm oder none (keins) wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="196"/>
         <source>Two scores on %1 are only %2 apart; below %3 the card may tear or not fold clean. Make the strip wider or choose thinner card.</source>
         <translation>Zwei Rillen an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="202"/>
         <source>There is no paper “%1”. Choose one such as a4 or letter.</source>
         <translation>Es gibt kein Papier „%1“. Eines wie a4 oder letter wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="204"/>
         <source>A margin of %1 leaves no room on %2. Choose a smaller margin or larger paper.</source>
         <translation>Ein Rand von %1 lässt auf %2 keinen Platz. Einen kleineren Rand oder größeres Papier wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="208"/>
         <source>The template would take %1 pages, more than %2. Choose larger paper or a smaller design.</source>
         <translation>Die Vorlage bräuchte %1 Seiten, mehr als %2. Größeres Papier oder einen kleineren Entwurf wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="213"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="216"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="220"/>
         <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="225"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="227"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="233"/>
         <source>The design has no field “%1”. Add it or open another copy.</source>
         <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/problem_text.cpp" line="235"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>
@@ -1141,50 +2012,67 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>products</name>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="21"/>
+        <location filename="../app/panels/product_fields.cpp" line="31"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="22"/>
+        <location filename="../app/panels/product_fields.cpp" line="33"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="23"/>
+        <location filename="../app/panels/product_fields.cpp" line="25"/>
+        <location filename="../app/panels/product_fields.cpp" line="34"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="25"/>
+        <location filename="../app/panels/product_fields.cpp" line="27"/>
         <source>Diameter</source>
         <translation>Durchmesser</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="29"/>
         <source>Crimp width</source>
         <translation>Breite der Naht</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="30"/>
         <source>Body thickness</source>
         <translation>Dicke des Körpers</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="35"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="43"/>
         <source>Box</source>
         <translation>Quader</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="45"/>
         <source>Cylinder</source>
         <translation>Zylinder</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="47"/>
         <source>Ball</source>
         <translation>Kugel</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="49"/>
         <source>Tube</source>
         <translation>Tube</translation>
     </message>
     <message>
+        <location filename="../app/panels/product_fields.cpp" line="51"/>
         <source>Flat card</source>
         <translation>Karte</translation>
     </message>
@@ -1192,239 +2080,1083 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>stages</name>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="18"/>
         <source>roll the long sides</source>
         <translation>die langen Seiten einrollen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="19"/>
         <source>raise the long sides</source>
         <translation>die langen Seiten aufstellen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="20"/>
+        <location filename="../app/bridge/core_words.cpp" line="52"/>
         <source>fold the tabs</source>
         <translation>die Laschen falten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="21"/>
         <source>roll the short sides</source>
         <translation>die kurzen Seiten einrollen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="22"/>
         <source>raise the short sides</source>
         <translation>die kurzen Seiten aufstellen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="23"/>
         <source>wrap the narrow part round</source>
         <translation>den schmalen Teil herumlegen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="24"/>
         <source>wrap the wide part round and glue</source>
         <translation>den breiten Teil herumlegen und kleben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="25"/>
         <source>fold the walls and glue the seam</source>
         <translation>die Wände falten und die Naht kleben</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="26"/>
         <source>fold in the bottom dust flaps</source>
         <translation>die unteren Staublaschen einfalten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="27"/>
         <source>fold the bottom tuck flap</source>
         <translation>die untere Einstecklasche falten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="28"/>
         <source>close the bottom lid</source>
         <translation>den unteren Deckel schließen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="29"/>
         <source>fold in the top dust flaps</source>
         <translation>die oberen Staublaschen einfalten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="30"/>
         <source>fold the top tuck flap</source>
         <translation>die obere Einstecklasche falten</translation>
     </message>
     <message>
+        <location filename="../app/bridge/core_words.cpp" line="31"/>
         <source>close the top lid</source>
         <translation>den oberen Deckel schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="32"/>
+        <source>close the bottom</source>
+        <translation>den Boden schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="33"/>
+        <source>fold in the bottom flaps</source>
+        <translation>die Bodenklappen einschlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="34"/>
+        <source>fold the bottom panel</source>
+        <translation>den Bodenteil einschlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="35"/>
+        <source>fold the sides of the bottom</source>
+        <translation>die Seiten des Bodens einschlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="36"/>
+        <source>fold the bottom tabs</source>
+        <translation>die Bodenlaschen einschlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="37"/>
+        <source>tuck in the bottom tongue</source>
+        <translation>die Bodenzunge einstecken</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="38"/>
+        <source>fold the corner tabs</source>
+        <translation>die Ecklaschen falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="39"/>
+        <source>fold the ears</source>
+        <translation>die Ohren falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="40"/>
+        <source>fold and close the faces</source>
+        <translation>die Flächen falten und schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="41"/>
+        <source>fold the gap flaps</source>
+        <translation>die Füllklappen falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="42"/>
+        <source>raise the handle</source>
+        <translation>den Griff aufstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="43"/>
+        <source>double the hang tab</source>
+        <translation>den Aufhänger doppelt falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="44"/>
+        <source>close the lid</source>
+        <translation>den Deckel schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="45"/>
+        <source>fold and glue the lid&apos;s tabs</source>
+        <translation>die Deckellaschen falten und kleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="46"/>
+        <source>fold the lid&apos;s walls</source>
+        <translation>die Deckelwände falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="47"/>
+        <source>raise the long walls</source>
+        <translation>die langen Wände aufstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="48"/>
+        <source>close the petals one over the other</source>
+        <translation>die Blätter übereinander schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="49"/>
+        <source>roll the walls over the tabs</source>
+        <translation>die Wände über die Laschen rollen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="50"/>
+        <source>fold in the sides and close the roof</source>
+        <translation>die Seiten einfalten und das Dach schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="51"/>
+        <source>raise the short walls</source>
+        <translation>die kurzen Wände aufstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="53"/>
+        <source>raise the walls</source>
+        <translation>die Wände aufstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="54"/>
+        <source>wrap round and glue the seam</source>
+        <translation>herumlegen und die Naht kleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="55"/>
+        <source>close the base over the tabs</source>
+        <translation>den Boden über die Laschen schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="56"/>
+        <source>fold the tuck flap</source>
+        <translation>die Steckklappe falten</translation>
     </message>
 </context>
 <context>
     <name>styles</name>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="12"/>
         <source>Framed tray</source>
         <translation>Rahmenschale</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="13"/>
         <source>The product lies in a recess with a mitred rim around it.</source>
         <translation>Der Inhalt liegt in einer Mulde mit Rahmen auf Gehrung.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="14"/>
         <source>Opening length</source>
         <translation>Länge der Öffnung</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="15"/>
         <source>Between the inner walls of the short sides.</source>
         <translation>Zwischen den Innenwänden der kurzen Seiten.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="16"/>
         <source>Opening width</source>
         <translation>Breite der Öffnung</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="17"/>
         <source>Between the inner walls of the long sides.</source>
         <translation>Zwischen den Innenwänden der langen Seiten.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="18"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="19"/>
         <source>From the base to the frame. At least the smallest tab.</source>
         <translation>Vom Boden bis zum Rahmen. Mindestens die kleinste Lasche.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="20"/>
         <source>Frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="21"/>
         <source>Width of the rim. At least the smallest glue strip.</source>
         <translation>Breite des Randes. Mindestens der kleinste Klebestreifen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="22"/>
         <source>Glue strip</source>
         <translation>Klebestreifen</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="23"/>
         <source>Turned back under the frame, so no wider than the frame.</source>
         <translation>Unter den Rahmen zurückgelegt, also nicht breiter als der Rahmen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="24"/>
         <source>Tab width</source>
         <translation>Laschenbreite</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="25"/>
         <source>Measured up the wall from the base line, so no wider than the depth.</source>
         <translation>An der Wand hoch gemessen, also nicht breiter als die Tiefe.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="27"/>
         <source>Belly band</source>
         <translation>Banderole</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="28"/>
         <source>A band that slides round a box and closes at the back.</source>
         <translation>Ein Band, das sich um eine Schachtel schiebt und hinten schließt.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="29"/>
         <source>Box length</source>
         <translation>Länge der Schachtel</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="30"/>
         <source>Outside length of the box, along the band&apos;s edges.</source>
         <translation>Außenlänge der Schachtel, entlang der Kanten des Bandes.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="31"/>
         <source>Box width</source>
         <translation>Breite der Schachtel</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="32"/>
         <source>Outside width of the box.</source>
         <translation>Außenbreite der Schachtel.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="33"/>
         <source>Box depth</source>
         <translation>Tiefe der Schachtel</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="34"/>
         <source>Outside depth of the box.</source>
         <translation>Außentiefe der Schachtel.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="35"/>
         <source>Ease on the width</source>
         <translation>Luft in der Breite</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="36"/>
         <source>Room to slide, on the width.</source>
         <translation>Platz zum Schieben, in der Breite.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="37"/>
         <source>Ease on the length</source>
         <translation>Luft in der Länge</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="38"/>
         <source>How much longer than the box the band is.</source>
         <translation>Wie viel länger als die Schachtel das Band ist.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="39"/>
         <source>Overlap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="40"/>
         <source>Glued lap at the back, narrower than the wide part.</source>
         <translation>Geklebte Überlappung hinten, schmaler als der breite Teil.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="41"/>
         <source>Wide part</source>
         <translation>Breiter Teil</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="42"/>
         <source>The part of the back that lies on top, lap counted.</source>
         <translation>Der Teil der Rückseite, der oben liegt, mit Überlappung.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="43"/>
         <source>Straight tuck box</source>
         <translation>Einsteckschachtel</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="44"/>
         <source>Four walls with a glued seam; both lids tuck in at the front.</source>
         <translation>Vier Wände mit geklebter Naht; beide Deckel stecken vorn ein.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="45"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="46"/>
         <source>The longer side of the opening.</source>
         <translation>Die längere Seite der Öffnung.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="47"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="48"/>
         <source>The shorter side of the opening. At least the tuck flap and 3 mm.</source>
         <translation>Die kürzere Seite der Öffnung. Mindestens die Einstecklasche und 3 mm.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="50"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="51"/>
         <source>From lid to lid. The two tuck flaps must not meet.</source>
         <translation>Von Deckel zu Deckel. Die Einstecklaschen dürfen sich nicht treffen.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="52"/>
         <source>Tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="53"/>
         <source>Goes in behind the front, at most 3 mm less than the width.</source>
         <translation>Steckt hinter der Vorderseite, höchstens die Breite weniger 3 mm.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="54"/>
         <source>Glue seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="55"/>
         <source>Joins the back to the right wall, narrower than the width.</source>
         <translation>Verbindet Rückseite und rechte Wand, schmaler als die Breite.</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="56"/>
         <source>Thumb notch</source>
         <translation>Daumenmulde</translation>
     </message>
     <message>
+        <location filename="../app/bridge/style_words.cpp" line="57"/>
         <source>A half-round notch in the front for opening the lids.</source>
         <translation>Eine halbrunde Mulde vorn zum Öffnen der Deckel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="58"/>
+        <source>Tubes, bottles, lip balm, soap, anything upright.</source>
+        <translation>Tuben, Flaschen, Lippenpflege, Seife, alles Stehende.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="59"/>
+        <source>Reverse tuck box</source>
+        <translation>Faltschachtel mit gegenläufigen Steckklappen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="60"/>
+        <source>Four walls with a glued seam; the top tucks in at the front, the bottom behind.</source>
+        <translation>Vier Wände mit Klebenaht; oben wird vorn, unten hinten eingesteckt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="63"/>
+        <source>Light things that stand: tubes, lip balm, tea-lights.</source>
+        <translation>Leichtes, das steht: Tuben, Lippenpflege, Teelichter.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="64"/>
+        <source>Half-round notches for opening the lids, one in the front and one in the back.</source>
+        <translation>Halbrunde Griffmulden zum Öffnen, eine vorn und eine hinten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="66"/>
+        <source>Hang-tab tuck box</source>
+        <translation>Faltschachtel mit Aufhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="67"/>
+        <source>A tuck box whose back runs up into a doubled tab with a hole for a peg.</source>
+        <translation>Die Rückwand läuft oben in einen doppelten Aufhänger mit Loch aus.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="69"/>
+        <source>Light things that hang on a peg: lip balm, soap, pens.</source>
+        <translation>Leichtes zum Aufhängen: Lippenpflege, Seife, Stifte.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="70"/>
+        <source>Hang tab</source>
+        <translation>Aufhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="71"/>
+        <source>How far the doubled tab stands above the box.</source>
+        <translation>So weit steht der doppelte Aufhänger über die Schachtel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="72"/>
+        <source>Hole</source>
+        <translation>Loch</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="73"/>
+        <source>Across the hole for a peg; card must stay on all sides.</source>
+        <translation>Durchmesser des Lochs; ringsum muss Karton bleiben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="74"/>
+        <source>Snap-lock bottom box</source>
+        <translation>Schachtel mit Steckboden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="75"/>
+        <source>A tuck box whose bottom folds together by hand and locks without glue.</source>
+        <translation>Der Boden wird von Hand ineinandergesteckt und hält ohne Kleber.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="77"/>
+        <source>Jars, mugs, bottles, candles, heavier things.</source>
+        <translation>Gläser, Becher, Flaschen, Kerzen, Schwereres.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="78"/>
+        <source>Bottom overlap</source>
+        <translation>Überlappung am Boden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="79"/>
+        <source>How far the tongue goes in over the back&apos;s bottom, at most half the width.</source>
+        <translation>So weit reicht die Zunge über den hinteren Boden, höchstens die halbe Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="81"/>
+        <source>Crash-lock bottom box</source>
+        <translation>Schachtel mit Automatikboden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="82"/>
+        <source>A tuck box whose glued bottom folds flat with it and opens by itself.</source>
+        <translation>Der geklebte Boden liegt flach mit und stellt sich von selbst auf.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="84"/>
+        <source>Jars, mugs, sets, boxes kept flat until needed.</source>
+        <translation>Gläser, Becher, Sets; flach gelagert bis zum Gebrauch.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="85"/>
+        <source>The longer side of the opening. The bottom&apos;s glue tabs must fit.</source>
+        <translation>Die längere Seite der Öffnung. Die Klebelaschen des Bodens müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="86"/>
+        <source>The shorter side of the opening. Two glue tabs of the bottom must fit.</source>
+        <translation>Die kürzere Seite der Öffnung. Zwei Klebelaschen des Bodens müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="88"/>
+        <source>Two-piece box</source>
+        <translation>Stülpschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="89"/>
+        <source>A tray with a lift-off lid as deep as you like.</source>
+        <translation>Eine Schale mit abnehmbarem Deckel in beliebiger Tiefe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="90"/>
+        <source>Soap, biscuits, jewellery, cards, anything flat.</source>
+        <translation>Seife, Gebäck, Schmuck, Karten, alles Flache.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="91"/>
+        <source>Of the tray. Two corner tabs must fit side by side.</source>
+        <translation>Der Schale. Zwei Ecklaschen müssen nebeneinander passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="92"/>
+        <source>Of the tray.</source>
+        <translation>Der Schale.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="93"/>
+        <source>Of the tray. At least the smallest tab.</source>
+        <translation>Der Schale. Mindestens die kleinste Lasche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="94"/>
+        <source>Lid longer by</source>
+        <translation>Deckel länger um</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="95"/>
+        <source>Scored length of lid against tray: two cards and the ease between them.</source>
+        <translation>Gerillte Länge von Deckel gegen Schale: zwei Kartondicken und die Zugabe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="97"/>
+        <source>Lid wider by</source>
+        <translation>Deckel breiter um</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="98"/>
+        <source>Scored width of lid against tray: two cards, the lid&apos;s two tabs and the ease.</source>
+        <translation>Gerillte Breite von Deckel gegen Schale: zwei Kartondicken, zwei Laschen und die Zugabe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="100"/>
+        <source>Lid depth</source>
+        <translation>Deckeltiefe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="101"/>
+        <source>As deep as you like, at most as deep as the tray.</source>
+        <translation>Beliebig tief, höchstens so tief wie die Schale.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="102"/>
+        <source>Corner tab</source>
+        <translation>Ecklasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="103"/>
+        <source>Glued inside the long walls; the two on one wall must not meet.</source>
+        <translation>Innen an die langen Wände geklebt; zwei an einer Wand dürfen sich nicht treffen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="104"/>
+        <source>Thumb notches</source>
+        <translation>Griffmulden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="105"/>
+        <source>Half-round notches in the lid&apos;s long walls.</source>
+        <translation>Halbrunde Griffmulden in den langen Deckelwänden.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="106"/>
+        <source>Hinged-lid box</source>
+        <translation>Klappdeckelschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="107"/>
+        <source>A box whose lid hinges on the back; side ears and a tuck flap keep it shut.</source>
+        <translation>Der Deckel hängt an der Rückwand; Seitenohren und Steckklappe halten ihn zu.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="109"/>
+        <source>Biscuits, tea bags, soap, sets, keepsakes.</source>
+        <translation>Gebäck, Teebeutel, Seife, Sets, Andenken.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="110"/>
+        <source>Along the hinge. Two corner tabs must fit side by side.</source>
+        <translation>Entlang des Scharniers. Zwei Ecklaschen müssen nebeneinander passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="111"/>
+        <source>From hinge to front. The ears and the tuck flap must fit.</source>
+        <translation>Vom Scharnier nach vorn. Ohren und Steckklappe müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="112"/>
+        <source>From base to lid. At least the smallest tab.</source>
+        <translation>Vom Boden zum Deckel. Mindestens die kleinste Lasche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="113"/>
+        <source>Goes in behind the front; no deeper than the box.</source>
+        <translation>Greift hinter die Vorderwand; nicht tiefer als die Schachtel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="114"/>
+        <source>Ears</source>
+        <translation>Ohren</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="115"/>
+        <source>Go in beside the side walls; at most three quarters of the width.</source>
+        <translation>Greifen neben die Seitenwände; höchstens drei Viertel der Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="117"/>
+        <source>Glued inside front and back; as deep as the box at most, so that the ears are free.</source>
+        <translation>Innen an Vorder- und Rückwand geklebt; höchstens so tief wie die Schachtel, damit die Ohren frei bleiben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="120"/>
+        <source>Drawer box</source>
+        <translation>Schiebeschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="121"/>
+        <source>A tray that slides in a sleeve, with a hole for a ribbon to pull it by.</source>
+        <translation>Eine Schale gleitet in einer Hülle; durch ein Loch kommt das Zugband.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="123"/>
+        <source>Truffles, jewellery, matches, tea bags, small sets.</source>
+        <translation>Pralinen, Schmuck, Streichhölzer, Teebeutel, kleine Sets.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="124"/>
+        <source>Of the tray, along the sleeve. Two corner tabs must fit.</source>
+        <translation>Der Schale, entlang der Hülle. Zwei Ecklaschen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="125"/>
+        <source>Of the tray. The sleeve&apos;s seam must fit, with 3 mm to spare.</source>
+        <translation>Der Schale. Die Naht der Hülle muss mit 3 mm Luft passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="126"/>
+        <source>Sleeve wider by</source>
+        <translation>Hülle breiter um</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="127"/>
+        <source>Scored width of sleeve against tray: two cards and the ease between them.</source>
+        <translation>Gerillte Breite von Hülle gegen Schale: zwei Kartondicken und die Zugabe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="129"/>
+        <source>Sleeve deeper by</source>
+        <translation>Hülle tiefer um</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="130"/>
+        <source>Scored depth of sleeve against tray: two cards, the seam and a little to slide.</source>
+        <translation>Gerillte Tiefe von Hülle gegen Schale: zwei Kartondicken, die Naht und etwas Spiel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="133"/>
+        <source>Glued inside the sleeve&apos;s front, narrower than the tray.</source>
+        <translation>Innen an die Vorderseite der Hülle geklebt, schmaler als die Schale.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="134"/>
+        <source>Ribbon hole</source>
+        <translation>Bandloch</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="135"/>
+        <source>A hole in the tray&apos;s end for a ribbon pull.</source>
+        <translation>Ein Loch in der Stirnwand für ein Zugband.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="136"/>
+        <source>Across the ribbon hole, at most half the depth.</source>
+        <translation>Durchmesser des Bandlochs, höchstens die halbe Tiefe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="137"/>
+        <source>Rolled-wall tray</source>
+        <translation>Schale mit Rollwänden</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="138"/>
+        <source>A tray without glue: double walls hold the corners and lock into the base.</source>
+        <translation>Eine Schale ohne Kleber: Doppelwände halten die Ecken und rasten im Boden ein.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="140"/>
+        <source>Biscuits, soap, tea-lights, small sets to see and lift out.</source>
+        <translation>Gebäck, Seife, Teelichter, kleine Sets zum Ansehen und Herausheben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="141"/>
+        <source>Between the single walls. Two corner tabs must fit side by side.</source>
+        <translation>Zwischen den einfachen Wänden. Zwei Ecklaschen müssen nebeneinander passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="142"/>
+        <source>Between the double walls. Both feet and their tongues must fit.</source>
+        <translation>Zwischen den Doppelwänden. Beide Füße mit Zungen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="143"/>
+        <source>From the base to the rim. At least the smallest tab.</source>
+        <translation>Vom Boden zum Rand. Mindestens die kleinste Lasche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="144"/>
+        <source>Rim</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="145"/>
+        <source>Thickness of the double walls; a tab and two cards go in.</source>
+        <translation>Dicke der Doppelwände; eine Lasche und zwei Kartondicken gehen hinein.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="146"/>
+        <source>Foot</source>
+        <translation>Fuß</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="147"/>
+        <source>Lies on the base; the feet and tongues of both sides must not meet.</source>
+        <translation>Liegt auf dem Boden; Füße und Zungen beider Seiten dürfen sich nicht treffen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="149"/>
+        <source>Open sleeve</source>
+        <translation>Offene Hülle</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="150"/>
+        <source>A flat tube open at both ends, with notches for pushing the content out.</source>
+        <translation>Eine flache Hülle, an beiden Enden offen, mit Mulden zum Herausschieben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="152"/>
+        <source>Chocolate bars, soap, books, trays and finished boxes.</source>
+        <translation>Schokoladentafeln, Seife, Bücher, Schalen und fertige Schachteln.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="153"/>
+        <source>Along the tube.</source>
+        <translation>Entlang der Hülle.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="154"/>
+        <source>Of the front. At least the glue seam and 3 mm.</source>
+        <translation>Der Vorderseite. Mindestens die Klebenaht und 3 mm.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="155"/>
+        <source>Of the sides. Narrower ones cannot be scored by hand.</source>
+        <translation>Der Seiten. Schmalere lassen sich von Hand nicht rillen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="156"/>
+        <source>Glued inside the front, 3 mm narrower than it or less.</source>
+        <translation>Innen an die Vorderseite geklebt, mindestens 3 mm schmaler als sie.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="157"/>
+        <source>Half-round notches in front and back at one end.</source>
+        <translation>Halbrunde Mulden vorn und hinten an einem Ende.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="158"/>
+        <source>Prism box with lid</source>
+        <translation>Prismenschachtel mit Deckel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="159"/>
+        <source>A box of three to twelve sides with a lift-off lid.</source>
+        <translation>Eine Schachtel mit drei bis zwölf Seiten und abnehmbarem Deckel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="160"/>
+        <source>Jars, candles, balls, sweets, anything round.</source>
+        <translation>Gläser, Kerzen, Kugeln, Süßes, alles Runde.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="161"/>
+        <source>Sides</source>
+        <translation>Seiten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="162"/>
+        <source>From a triangle to twelve sides.</source>
+        <translation>Vom Dreieck bis zum Zwölfeck.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="163"/>
+        <source>Across the flats</source>
+        <translation>Schlüsselweite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="164"/>
+        <source>From side to opposite side, or twice the way from the middle to a side. The base&apos;s tabs must fit.</source>
+        <translation>Von Seite zu Gegenseite oder zweimal von der Mitte zur Seite. Die Bodenlaschen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="167"/>
+        <source>From the base to the rim. The smallest glue seam must fit.</source>
+        <translation>Vom Boden zum Rand. Die kleinste Klebenaht muss passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="168"/>
+        <source>Glued inside the first wall: narrower than it, and less than half as deep as it is high.</source>
+        <translation>Innen an die erste Wand geklebt: schmaler als sie und weniger als halb so tief, wie sie hoch ist.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="171"/>
+        <source>Across the flats, lid against box: two cards on each side and the ease.</source>
+        <translation>Schlüsselweite von Deckel gegen Schachtel: zwei Kartondicken je Seite und die Zugabe.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="173"/>
+        <source>The tabs between its walls must fit.</source>
+        <translation>Die Laschen zwischen seinen Wänden müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="174"/>
+        <source>Petal prism box</source>
+        <translation>Blütenschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="175"/>
+        <source>A box of three to twelve sides; its petals overlap in a ring and hold each other.</source>
+        <translation>Eine Schachtel mit drei bis zwölf Seiten; die Blätter überlappen im Kreis und halten sich.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="178"/>
+        <source>Jars, balls, sweets, soap, anything round.</source>
+        <translation>Gläser, Kugeln, Süßes, Seife, alles Runde.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="179"/>
+        <source>From the base to the petals. The smallest glue seam must fit.</source>
+        <translation>Vom Boden zu den Blättern. Die kleinste Klebenaht muss passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="180"/>
+        <source>Tapered cup</source>
+        <translation>Konischer Becher</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="181"/>
+        <source>A cup of three to twelve sides, wider at the top, open.</source>
+        <translation>Ein Becher mit drei bis zwölf Seiten, oben weiter, offen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="182"/>
+        <source>Sweets, seeds, small plants, pencils.</source>
+        <translation>Süßes, Samen, kleine Pflanzen, Stifte.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="183"/>
+        <source>Across the base</source>
+        <translation>Bodenweite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="184"/>
+        <source>From side to opposite side of the base, or twice the way from its middle. Its tabs must fit.</source>
+        <translation>Von Seite zu Gegenseite des Bodens oder zweimal von der Mitte aus. Seine Laschen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="187"/>
+        <source>Wider at the top by</source>
+        <translation>Oben weiter um</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="188"/>
+        <source>At most two thirds of the height, or the base&apos;s tabs would not fit.</source>
+        <translation>Höchstens zwei Drittel der Höhe, sonst passen die Bodenlaschen nicht.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="190"/>
+        <source>Upright, from the base to the rim. The smallest glue seam must fit.</source>
+        <translation>Senkrecht vom Boden zum Rand. Die kleinste Klebenaht muss passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="192"/>
+        <source>Pyramid box</source>
+        <translation>Pyramidenschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="193"/>
+        <source>Walls lean together over the product and are tied at the tip.</source>
+        <translation>Die Wände neigen sich über dem Inhalt zusammen und werden an der Spitze gebunden.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="194"/>
+        <source>Truffles, favours, small surprises; the ribbon is the lock.</source>
+        <translation>Pralinen, Gastgeschenke, kleine Überraschungen; das Band ist der Verschluss.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="195"/>
+        <source>From side to opposite side, or twice the way from the middle to a side. Every wall is at least 24 mm wide.</source>
+        <translation>Von Seite zu Gegenseite oder zweimal von der Mitte zur Seite. Jede Wand ist mindestens 24 mm breit.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="198"/>
+        <source>From the base to the tip; at least a quarter of the base, so that the walls stand.</source>
+        <translation>Vom Boden zur Spitze; mindestens ein Viertel der Bodenweite, damit die Wände stehen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="201"/>
+        <source>Gable box</source>
+        <translation>Giebelschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="202"/>
+        <source>A box to carry: the sides fold in under a roof with a handle.</source>
+        <translation>Zum Tragen: Die Seiten falten sich unter ein Dach mit Griff.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="203"/>
+        <source>Biscuits, sets, picnic boxes, toys.</source>
+        <translation>Gebäck, Sets, Picknick, Spielzeug.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="204"/>
+        <source>Of front and back; at least the width, or the corners would meet.</source>
+        <translation>Von Vorder- und Rückwand; mindestens die Breite, sonst treffen sich die Ecken.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="206"/>
+        <source>Of the sides that fold in.</source>
+        <translation>Der Seiten, die sich einfalten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="207"/>
+        <source>From the bottom to the roof. The bottom&apos;s glue tab must fit.</source>
+        <translation>Vom Boden zum Dach. Die Klebelasche des Bodens muss passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="208"/>
+        <source>Roof</source>
+        <translation>Dach</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="209"/>
+        <source>From wall to ridge; half the width would lie flat, the whole is steep.</source>
+        <translation>Von der Wand zum First; die halbe Breite läge flach, die ganze ist steil.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="211"/>
+        <source>Joins the left side to the front.</source>
+        <translation>Verbindet die linke Seite mit der Vorderwand.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="212"/>
+        <source>Handle</source>
+        <translation>Griff</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="213"/>
+        <source>Above the ridge; a hand must get through.</source>
+        <translation>Über dem First; eine Hand muss hindurchpassen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="214"/>
+        <source>Tetrahedron</source>
+        <translation>Tetraeder</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="215"/>
+        <source>Four triangles.</source>
+        <translation>Vier Dreiecke.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="216"/>
+        <source>Small surprises, a ball, or hung up empty.</source>
+        <translation>Kleine Überraschungen, eine Kugel oder leer zum Aufhängen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="217"/>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="218"/>
+        <source>Of every face. The tabs must fit.</source>
+        <translation>Jeder Fläche. Die Laschen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="219"/>
+        <source>Tabs</source>
+        <translation>Laschen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="220"/>
+        <source>Glued inside the face beside them; deeper ones would run to a point.</source>
+        <translation>Innen an die Nachbarfläche geklebt; tiefere liefen spitz zu.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="222"/>
+        <source>Cube</source>
+        <translation>Würfel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="223"/>
+        <source>Six squares.</source>
+        <translation>Sechs Quadrate.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="224"/>
+        <source>Octahedron</source>
+        <translation>Oktaeder</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="225"/>
+        <source>Eight triangles.</source>
+        <translation>Acht Dreiecke.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="226"/>
+        <source>Dodecahedron</source>
+        <translation>Dodekaeder</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="227"/>
+        <source>Twelve pentagons.</source>
+        <translation>Zwölf Fünfecke.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="228"/>
+        <source>Icosahedron</source>
+        <translation>Ikosaeder</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="229"/>
+        <source>Twenty triangles.</source>
+        <translation>Zwanzig Dreiecke.</translation>
     </message>
 </context>
 </TS>

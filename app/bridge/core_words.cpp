@@ -3,6 +3,8 @@
 #include <QCoreApplication>
 #include <span>
 
+#include "bridge/text.h"
+
 namespace creasewright {
 
 namespace {
@@ -27,6 +29,31 @@ constexpr Words stages[] = {
     {"top-dust-flaps", QT_TRANSLATE_NOOP("stages", "fold in the top dust flaps")},
     {"top-tuck", QT_TRANSLATE_NOOP("stages", "fold the top tuck flap")},
     {"top-lid", QT_TRANSLATE_NOOP("stages", "close the top lid")},
+    {"bottom", QT_TRANSLATE_NOOP("stages", "close the bottom")},
+    {"bottom-flaps", QT_TRANSLATE_NOOP("stages", "fold in the bottom flaps")},
+    {"bottom-panel", QT_TRANSLATE_NOOP("stages", "fold the bottom panel")},
+    {"bottom-sides", QT_TRANSLATE_NOOP("stages", "fold the sides of the bottom")},
+    {"bottom-tabs", QT_TRANSLATE_NOOP("stages", "fold the bottom tabs")},
+    {"bottom-tongue", QT_TRANSLATE_NOOP("stages", "tuck in the bottom tongue")},
+    {"corner-tabs", QT_TRANSLATE_NOOP("stages", "fold the corner tabs")},
+    {"ears", QT_TRANSLATE_NOOP("stages", "fold the ears")},
+    {"faces", QT_TRANSLATE_NOOP("stages", "fold and close the faces")},
+    {"gap-flaps", QT_TRANSLATE_NOOP("stages", "fold the gap flaps")},
+    {"handle", QT_TRANSLATE_NOOP("stages", "raise the handle")},
+    {"header", QT_TRANSLATE_NOOP("stages", "double the hang tab")},
+    {"lid", QT_TRANSLATE_NOOP("stages", "close the lid")},
+    {"lid-tabs", QT_TRANSLATE_NOOP("stages", "fold and glue the lid's tabs")},
+    {"lid-walls", QT_TRANSLATE_NOOP("stages", "fold the lid's walls")},
+    {"long-walls", QT_TRANSLATE_NOOP("stages", "raise the long walls")},
+    {"petals", QT_TRANSLATE_NOOP("stages", "close the petals one over the other")},
+    {"roll-walls", QT_TRANSLATE_NOOP("stages", "roll the walls over the tabs")},
+    {"roof", QT_TRANSLATE_NOOP("stages", "fold in the sides and close the roof")},
+    {"short-walls", QT_TRANSLATE_NOOP("stages", "raise the short walls")},
+    {"tabs", QT_TRANSLATE_NOOP("stages", "fold the tabs")},
+    {"walls-up", QT_TRANSLATE_NOOP("stages", "raise the walls")},
+    {"wrap", QT_TRANSLATE_NOOP("stages", "wrap round and glue the seam")},
+    {"base", QT_TRANSLATE_NOOP("stages", "close the base over the tabs")},
+    {"tuck", QT_TRANSLATE_NOOP("stages", "fold the tuck flap")},
 };
 
 constexpr Words panels[] = {
@@ -49,12 +76,47 @@ constexpr Words panels[] = {
     {"bottom-lid", QT_TRANSLATE_NOOP("panels", "bottom lid")},
     {"top-dust-flap", QT_TRANSLATE_NOOP("panels", "top dust flap")},
     {"bottom-dust-flap", QT_TRANSLATE_NOOP("panels", "bottom dust flap")},
+    {"back-corner", QT_TRANSLATE_NOOP("panels", "back corner")},
+    {"bottom", QT_TRANSLATE_NOOP("panels", "bottom")},
+    {"bottom-flap", QT_TRANSLATE_NOOP("panels", "bottom flap")},
+    {"bottom-glue-tab", QT_TRANSLATE_NOOP("panels", "bottom glue tab")},
+    {"bottom-hook", QT_TRANSLATE_NOOP("panels", "bottom hook")},
+    {"bottom-panel", QT_TRANSLATE_NOOP("panels", "bottom panel")},
+    {"bottom-shoulders", QT_TRANSLATE_NOOP("panels", "bottom shoulders")},
+    {"bottom-side", QT_TRANSLATE_NOOP("panels", "bottom side")},
+    {"bottom-tongue", QT_TRANSLATE_NOOP("panels", "bottom tongue")},
+    {"doubling", QT_TRANSLATE_NOOP("panels", "doubling")},
+    {"face", QT_TRANSLATE_NOOP("panels", "face")},
+    {"foot", QT_TRANSLATE_NOOP("panels", "foot")},
+    {"front-corner", QT_TRANSLATE_NOOP("panels", "front corner")},
+    {"gable", QT_TRANSLATE_NOOP("panels", "gable")},
+    {"gap-flap", QT_TRANSLATE_NOOP("panels", "gap flap")},
+    {"handle", QT_TRANSLATE_NOOP("panels", "handle")},
+    {"header", QT_TRANSLATE_NOOP("panels", "hang tab")},
+    {"left-ear", QT_TRANSLATE_NOOP("panels", "left ear")},
+    {"left-tongue", QT_TRANSLATE_NOOP("panels", "left tongue")},
+    {"lid", QT_TRANSLATE_NOOP("panels", "lid")},
+    {"petal", QT_TRANSLATE_NOOP("panels", "petal")},
+    {"right-ear", QT_TRANSLATE_NOOP("panels", "right ear")},
+    {"right-tongue", QT_TRANSLATE_NOOP("panels", "right tongue")},
+    {"rim", QT_TRANSLATE_NOOP("panels", "rim")},
+    {"roof", QT_TRANSLATE_NOOP("panels", "roof")},
+    {"tab", QT_TRANSLATE_NOOP("panels", "tab")},
+    {"top", QT_TRANSLATE_NOOP("panels", "top")},
+    {"left-gable", QT_TRANSLATE_NOOP("panels", "left gable")},
+    {"right-gable", QT_TRANSLATE_NOOP("panels", "right gable")},
+    {"front-handle", QT_TRANSLATE_NOOP("panels", "front handle")},
+    {"back-handle", QT_TRANSLATE_NOOP("panels", "back handle")},
 };
 
 constexpr Words pieces[] = {
     {"tray", QT_TRANSLATE_NOOP("pieces", "tray")},
     {"band", QT_TRANSLATE_NOOP("pieces", "band")},
     {"box", QT_TRANSLATE_NOOP("pieces", "box")},
+    {"cup", QT_TRANSLATE_NOOP("pieces", "cup")},
+    {"lid", QT_TRANSLATE_NOOP("pieces", "lid")},
+    {"sleeve", QT_TRANSLATE_NOOP("pieces", "sleeve")},
+    {"solid", QT_TRANSLATE_NOOP("pieces", "solid")},
 };
 
 std::optional<QString> find(std::span<const Words> table, const char* context,
@@ -70,7 +132,15 @@ std::optional<QString> find(std::span<const Words> table, const char* context,
 }  // namespace
 
 std::optional<QString> stageWords(std::string_view code) { return find(stages, "stages", code); }
-std::optional<QString> panelWords(std::string_view part) { return find(panels, "panels", part); }
+std::optional<QString> panelWords(std::string_view part) {
+  const std::size_t dash = part.find_last_not_of("0123456789");
+  if (dash != std::string_view::npos && dash + 1 < part.size() && part[dash] == '-') {
+    const auto kind = find(panels, "panels", part.substr(0, dash));
+    const QString number = text(part.substr(dash + 1));
+    return kind ? std::optional(QStringLiteral("%1 %2").arg(*kind, number)) : std::nullopt;
+  }
+  return find(panels, "panels", part);
+}
 std::optional<QString> pieceWords(std::string_view name) { return find(pieces, "pieces", name); }
 
 }  // namespace creasewright

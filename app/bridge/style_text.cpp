@@ -40,8 +40,10 @@ QString panelTitle(std::string_view id) {
   const auto words = [](const QString& part) {
     return panelWords(part.toStdString()).value_or(part);
   };
-  // The last two names tell a panel from all others of its net and stay short.
-  if (parts.size() < 3) {
+  // The last two names tell a panel from all others of its net and stay short; a side of the first
+  // panel needs only its own.
+  static const QStringList sides{"front", "back", "left", "right", "top-lid", "bottom-lid"};
+  if (parts.size() < 2 || (parts.size() == 2 && sides.contains(parts.back()))) {
     return words(parts.back());
   }
   return QCoreApplication::translate("panels", "%1 %2", "place, part")

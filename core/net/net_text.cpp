@@ -123,7 +123,9 @@ class Reader {
                            {(*line)[0], (*line)[1]},
                            Angle::degrees(*angle),
                            static_cast<int>(*stage),
-                           static_cast<CreaseKind>(*kind)});
+                           static_cast<CreaseKind>(*kind),
+                           loop,
+                           !loop && !follows});
     return true;
   }
 

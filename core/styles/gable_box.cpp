@@ -40,9 +40,10 @@ std::vector<Piece> buildGable(const Parameters& p, const Making& making) {
   if (walls.length > 2 * kHandAtEnds + 20)
     handle.openings = {handHole(walls.length, p.mm("handle"))};
   for (const std::string side : {"front", "back"})
-    net.hinge({side + "/roof", "top"}, side + "/roof/handle", handle, {roof.slope() - 90, Handle})
-        .showing({side + "/roof/handle"});
-  net.mate("back/roof/handle", "front/roof/handle", Face::Inside, Method::Rest, true);
+    net.hinge({side + "/roof", "top"}, side + "/roof/" + side + "-handle", handle,
+              {roof.slope() - 90, Handle})
+        .showing({side + "/roof/" + side + "-handle"});
+  net.mate("back/roof/back-handle", "front/roof/front-handle", Face::Inside, Method::Rest, true);
   return {{"box", net.take(), insideUnderRoof(walls)}};
 }
 

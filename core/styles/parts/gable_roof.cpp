@@ -23,7 +23,7 @@ Shape cornerTriangle(const GableRoof& roof, bool onTheRight) {
 
 void addGable(NetBuilder& net, const GableRoof& roof, const std::string& side,
               const std::string& beforeSide, const std::string& afterSide, int stage) {
-  const std::string gable = side + "/gable";
+  const std::string gable = side + "/" + side + "-gable";
   net.hinge({side, "top"}, gable,
             {{{0, 0}, {roof.width, 0}, {roof.width / 2, roof.slant}}, {"inner", "right", "left"}},
             {90 - roof.slope(), stage, CreaseKind::Score, false});
@@ -51,11 +51,11 @@ void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof
       .hinge({"back", "top"}, "back/roof", panel, {90 - roof.slope(), stage});
   addGable(net, roof, "right", "front", "back", stage);
   addGable(net, roof, "left", "back", "front", stage);
-  net.loop({"front/roof", "right"}, "right/gable/front-corner", {180, stage})
-      .loop({"back/roof", "left"}, "right/gable/back-corner", {180, stage})
-      .loop({"back/roof", "right"}, "left/gable/back-corner", {180, stage})
-      .mate("left/gable/front-corner", "front/roof", Face::Inside, Method::Rest, false)
-      .showing({"front/roof", "back/roof", "left/gable", "right/gable"});
+  net.loop({"front/roof", "right"}, "right/right-gable/front-corner", {180, stage})
+      .loop({"back/roof", "left"}, "right/right-gable/back-corner", {180, stage})
+      .loop({"back/roof", "right"}, "left/left-gable/back-corner", {180, stage})
+      .mate("left/left-gable/front-corner", "front/roof", Face::Inside, Method::Rest, false)
+      .showing({"front/roof", "back/roof", "left/left-gable", "right/right-gable"});
 }
 
 }  // namespace creasewright

@@ -107,8 +107,8 @@ TEST(Refitted, FittedParametersFollowTheProductAndTheOthersStay) {
     design.product = box(120, 60, 50);
     design.ease = Ease::Snug;
     const Design after = refitted(design);
-    const Fitted fresh =
-        fit(style, *design.product, Ease::Snug, {design.card.caliper, design.grid});
+    const Fitted fresh = fit(style, *design.product, Ease::Snug, {design.card.caliper, design.grid},
+                             design.parameters);
     for (const ParameterSpec& spec : style.parameters) {
       const bool fitted = std::ranges::find(reasons, spec.key, &FitReason::key) != reasons.end();
       EXPECT_EQ(after.parameters.raw(spec.key), fitted ? fresh.parameters.raw(spec.key) : 7)

@@ -1,0 +1,64 @@
+#include "styles/parts/gable_roof.h"
+
+#include <cmath>
+#include <numbers>
+
+#include <gtest/gtest.h>
+
+#include "document/build.h"
+#include "folding/loop_closure.h"
+
+namespace creasewright {
+namespace {
+
+struct Row {
+  double slant, slope, diagonalFold, diagonalAngle;
+};
+
+// For sides of 70 mm: derived by closing the loops of the four folds at a roof corner. The first
+// two slopes are 45 and 60 degrees. Degrees and mm.
+const Row kRows[] = {{49.4975, 45, 120.0000, 54.7356},
+                     {70, 60, 104.4775, 63.4349},
+                     {45, 38.9424, 127.2244, 52.1250}};
+
+TEST(GableRoof, HasTheAnglesOfItsClosedLoops) {
+  for (const Row& row : kRows) {
+    const GableRoof roof{70, row.slant};
+    EXPECT_NEAR(roof.slope(), row.slope, 1e-4);
+    EXPECT_NEAR(roof.diagonalFold(), row.diagonalFold, 1e-4);
+    const double angle = std::atan2(2 * roof.slant, roof.width) * 180 / std::numbers::pi;
+    EXPECT_NEAR(angle, row.diagonalAngle, 1e-4);
+    EXPECT_NEAR(roof.rise(), std::sin(row.slope * std::numbers::pi / 180) * row.slant, 1e-3);
+  }
+}
+
+/// Folded, the apex of a side lies at the height of the ridge, half a width inwards.
+TEST(GableRoof, FoldsTheApexUnderTheRidge) {
+  const auto design = newDesign("gable-box", std::nullopt, {"test", "", Length::mm(0.3), 0},
+                                Ease::Easy, ToolGrid::none());
+  const auto built = build(*design);
+  ASSERT_TRUE(built.ok());
+  const Net& net = built->pieces[0].piece.net;
+  const double length = built->design.parameters.mm("length");
+  const double width = built->design.parameters.mm("width");
+  const double height = built->design.parameters.mm("height");
+  const GableRoof roof{width, built->design.parameters.mm("roof")};
+  const auto gable = static_cast<std::size_t>(*net.find("right/right-gable"));
+  const Point3 apex = built->pieces[0].folded[gable].apply(Point{width / 2, roof.slant});
+  EXPECT_NEAR(apex.x, length - width / 2, 1e-6);  // the front's frame: x along it, y up, z inwards
+  EXPECT_NEAR(apex.y, height + roof.rise(), 1e-6);
+  EXPECT_NEAR(apex.z, width / 2, 1e-6);
+}
+
+/// On the whole way the loops stay closed to 0.01 mm; FoldPath says where they do not.
+TEST(GableRoof, LoopsStayClosedOnTheWay) {
+  const auto design = newDesign("gable-box", std::nullopt, {"test", "", Length::mm(0.3), 0},
+                                Ease::Easy, ToolGrid::none());
+  const auto built = build(*design);
+  ASSERT_TRUE(built.ok());
+  FoldPath path(built->pieces[0].piece.net);
+  for (int i = 0; i <= 20; ++i) EXPECT_TRUE(path.pose(i / 20.0).ok()) << i;
+}
+
+}  // namespace
+}  // namespace creasewright
