@@ -56,9 +56,9 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
   const Wording wording = wordingIn(choices.unit);
   // A cutting machine reads a DXF: it gets lines, no dimensions.
   const bool dimensions = ending != QLatin1String("dxf");
-  const Drawing drawing = pictureOf(design, {.piece = choices.piece.toStdString(),
-                                             .folded = choices.folded,
-                                             .dimensions = dimensions});
+  const Drawing drawing = pictureOf(
+      design,
+      {.piece = choices.piece.toStdString(), .folded = choices.folded, .dimensions = dimensions});
   if (ending == QLatin1String("svg")) {
     return QByteArray::fromStdString(writeSvg(drawing, design.design.title, wording));
   }

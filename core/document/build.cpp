@@ -77,8 +77,9 @@ void measureCavities(BuiltDesign& built, double caliper) {
     if (!piece.piece.cavity) continue;
     const std::optional<Sizes> need = neededRoom(built, piece, caliper);
     const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
-    piece.cavity =
-        measureCavity(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
+    piece.cavityBox =
+        cavityBox(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
+    piece.cavity = sizeAlong(*piece.piece.cavity, piece.cavityBox);
     if (need) checkCavity(piece.piece.name, *piece.cavity, *need, built.problems);
   }
 }

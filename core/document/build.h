@@ -21,6 +21,7 @@ struct BuiltPiece {
   std::vector<GlueArea> gluePlan;
   std::vector<WastePiece> waste;
   std::optional<CavitySize> cavity;
+  CavityBox cavityBox = {};  ///< where it is, in the frame of the cavity's panel
 };
 
 /// Everything that follows from a design. Every output reads this and nothing else.

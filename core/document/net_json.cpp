@@ -139,13 +139,32 @@ Json productJson(const std::optional<Product>& product) {
           {"height", numberJson(product->height.mm())}};
 }
 
+Json point3Json(Point3 p) {
+  return Json::array({numberJson(p.x), numberJson(p.y), numberJson(p.z)});
+}
+
+/// A corner of the free box and its three edges, as seen with the cavity's panel lying in the flat
+/// net: x and y in the sheet, z above the drawn face.
+Json cavityBoxJson(const BuiltPiece& piece) {
+  const std::string& id = piece.piece.cavity->panel;
+  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  const Point3 size = piece.cavityBox.high - piece.cavityBox.low;
+  return {{"piece", piece.piece.name},
+          {"panel", id},
+          {"corner", point3Json(frame.apply(piece.cavityBox.low))},
+          {"edges", Json::array({point3Json(frame.turn({size.x, 0, 0})),
+                                 point3Json(frame.turn({0, size.y, 0})),
+                                 point3Json(frame.turn({0, 0, size.z}))})}};
+}
+
 /// Of the piece that holds the product.
 Json cavityJson(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
     if (piece.cavity && !piece.piece.over)
       return {{"length", numberJson(piece.cavity->length)},
               {"width", numberJson(piece.cavity->width)},
-              {"height", numberJson(piece.cavity->height)}};
+              {"height", numberJson(piece.cavity->height)},
+              {"box", cavityBoxJson(piece)}};
   return nullptr;
 }
 

@@ -43,11 +43,11 @@ struct Wish {
   [[nodiscard]] bool meets(const Suggestion& suggestion) const;
 };
 
-/// Every style made for the product (without one: at its defaults), the most suitable first: styles whose checks hold before
-/// others, those that fit a sheet of the stock, those made for round things before others when the
-/// product is round, then by card used and difficulty.
-std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease, ToolGrid grid,
-                                std::span<const Paper> stock);
+/// Every style made for the product (without one: at its defaults), the most suitable first: styles
+/// whose checks hold before others, those that fit a sheet of the stock, those made for round
+/// things before others when the product is round, then by card used and difficulty.
+std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
+                                ToolGrid grid, std::span<const Paper> stock);
 
 /// How a blank (mm) lies on a sheet.
 SheetFit fitOnSheet(const Paper& sheet, double width, double height);

@@ -172,17 +172,20 @@ CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, do
   wantedAlong[cavity.axes[0]] = wanted.length;
   wantedAlong[cavity.axes[1]] = wanted.width;
   wantedAlong[cavity.axes[2]] = wanted.height;
-  Search search(obstacles(net, folded, folded[*panel].inverse(), cavity, caliper), coordinates(cavity.seed),
-                wantedAlong, caliper / 2);
+  Search search(obstacles(net, folded, folded[*panel].inverse(), cavity, caliper),
+                coordinates(cavity.seed), wantedAlong, caliper / 2);
   const Box best = search.run({coordinates(cavity.low), coordinates(cavity.high)});
   return {point(best.low), point(best.high)};
 }
 
-CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
-                         const CavitySize& wanted) {
-  const CavityBox box = cavityBox(net, folded, cavity, caliper, wanted);
+CavitySize sizeAlong(const Cavity& cavity, const CavityBox& box) {
   const Coordinates size = coordinates(box.high - box.low);
   return {size[cavity.axes[0]], size[cavity.axes[1]], size[cavity.axes[2]]};
+}
+
+CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
+                         const CavitySize& wanted) {
+  return sizeAlong(cavity, cavityBox(net, folded, cavity, caliper, wanted));
 }
 
 }  // namespace creasewright

@@ -30,6 +30,9 @@ struct CavityBox {
 CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
                     const CavitySize& wanted = {});
 
+/// The size of a box along the product's axes.
+CavitySize sizeAlong(const Cavity& cavity, const CavityBox& box);
+
 /// The size of cavityBox() along the product's axes.
 CavitySize measureCavity(const Net& net, const Pose& folded, const Cavity& cavity, double caliper,
                          const CavitySize& wanted = {});

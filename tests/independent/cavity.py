@@ -1,39 +1,28 @@
-"""Looks for a place inside the folded piece where the stated cavity is free of card."""
+"""Looks whether the stated cavity of the folded piece is free of card."""
 
-import itertools
+import math
 
 import flat
+import space
 
 SLACK = 0.01
 
 
-def place_cavity(piece, sizes):
-    """Lower corner of a free cuboid of `sizes` (any way round) inside the folded extent, or None.
-
-    The first panel's frame gives the axes; the cuboid stands on a panel's plane on each axis, or hangs under one.
-    """
-    corners = [p for ring in piece.solid.values() for p in ring]
-    low = [min(p[k] for p in corners) for k in range(3)]
-    high = [max(p[k] for p in corners) for k in range(3)]
-    parts = list(solid_parts(piece))
-    for turned in sorted(set(itertools.permutations(sizes))):
-        inner = [max(size - SLACK, 0.001) for size in turned]
-        starts = [stands(piece, k, inner[k], low[k], high[k]) for k in range(3)]
-        for start in itertools.product(*starts):
-            end = [a + b for a, b in zip(start, inner)]
-            if not any(meets(part, start, end) for part in parts):
-                return start
-    return None
-
-
-def stands(piece, axis, size, low, high):
-    planes = {low, high}
-    for name, ring in piece.solid.items():
-        if abs(piece.normal(name)[axis]) > 0.999:
-            planes.add(round(ring[0][axis], 3))
-    slack = piece.caliper + SLACK
-    tries = {p + SLACK / 2 for p in planes} | {p - size - SLACK / 2 for p in planes}
-    return sorted(t for t in tries if low - slack <= t and t + size <= high + slack)
+def is_free(piece, box):
+    """Whether no card lies in the box that the export states: a corner and three edges at right angles, in the flat
+    coordinates of one panel, z above its drawn face."""
+    motion = piece.motion[box["panel"]]
+    corner = motion(box["corner"])
+    edges = [space.minus(motion(space.plus(box["corner"], edge)), corner) for edge in box["edges"]]
+    sizes = [math.sqrt(space.dot(edge, edge)) for edge in edges]
+    axes = [tuple(c / size for c in edge) for edge, size in zip(edges, sizes)]
+    start, end = [SLACK / 2] * 3, [max(size - SLACK / 2, SLACK) for size in sizes]
+    for solid, _ in solid_parts(piece):
+        local = [tuple(space.dot(space.minus(p, corner), axis) for axis in axes) for p in solid]
+        spans = [(min(p[k] for p in local), max(p[k] for p in local)) for k in range(3)]
+        if meets((local, spans), start, end):
+            return False
+    return True
 
 
 def solid_parts(piece):

@@ -7,6 +7,7 @@ The seed is printed; CREASEWRIGHT_SEED sets it. Exit 1 when anything does not ho
 
 import copy
 import json
+import math
 import multiprocessing
 import os
 import pathlib
@@ -77,9 +78,13 @@ def check_cavity(data, sides, caliper):
     wrong = []
     if any(have < need - refold.EXACT for have, need in zip(sorted(room), sorted(sides))):
         wrong.append(f"product {sides} does not fit the cavity {room}")
-    pieces = [refold.Piece(piece, caliper) for piece in data["pieces"]]
-    if not any(cavity.place_cavity(piece, room) for piece in pieces):
-        wrong.append(f"no place free of card for the cavity {room}")
+    box = stated["box"]
+    sizes = sorted(math.hypot(*edge) for edge in box["edges"])
+    if any(abs(a - b) > refold.EXACT for a, b in zip(sizes, sorted(room))):
+        wrong.append(f"the box {sizes} is not the stated cavity {room}")
+    holder = next(p for p in data["pieces"] if p["name"] == box["piece"])
+    if not cavity.is_free(refold.Piece(holder, caliper), box):
+        wrong.append(f"card lies in the cavity {room}")
     return wrong
 
 
@@ -88,14 +93,15 @@ def check_that_faults_show(data, caliper):
     missed, tried = [], 0
     for number, piece in enumerate(data["pieces"]):
         for at, crease in enumerate(piece["creases"]):
-            if not carries_mate(piece, crease):
+            if crease["kind"] == "flat" or not carries_mate(piece, crease):
                 continue
             bent = copy.deepcopy(data["pieces"][number])
             bent["creases"][at]["angle_deg"] += 5
             tried += 1
             if not refold.check_piece(bent, caliper):
                 missed.append(f"{crease['a']} | {crease['b']} bent by 5 degrees goes unnoticed")
-    return missed if tried else ["no crease to bend"]
+    jointless = not any(piece["mates"] for piece in data["pieces"])  # tied or only laid together
+    return missed if tried or jointless else ["no crease to bend"]
 
 
 def carries_mate(piece, crease):

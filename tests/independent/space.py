@@ -50,3 +50,7 @@ def cross(a, b):
 
 def minus(a, b):
     return tuple(x - y for x, y in zip(a, b))
+
+
+def plus(a, b):
+    return tuple(x + y for x, y in zip(a, b))

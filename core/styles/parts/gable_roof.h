@@ -21,10 +21,10 @@ struct GableRoof {
   [[nodiscard]] double rise() const;
 };
 
-/// Adds `front/roof`, `back/roof`, `left/left-gable`, `right/right-gable` and the corners `<side>/<side>-gable/front-
-/// corner`, `<side>/<side>-gable/back-corner`, folded in `stage`; corners and roof close loops, but for
-/// the one at the seam, where the corner only lies under the roof. Every corner's edge along the
-/// ridge is called `ridge`, the roofs' `top`.
+/// Adds `front/roof`, `back/roof`, `left/left-gable`, `right/right-gable` and the corners
+/// `<side>/<side>-gable/front- corner`, `<side>/<side>-gable/back-corner`, folded in `stage`;
+/// corners and roof close loops, but for the one at the seam, where the corner only lies under the
+/// roof. Every corner's edge along the ridge is called `ridge`, the roofs' `top`.
 void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof, int stage);
 
 }  // namespace creasewright
