@@ -7,27 +7,25 @@ namespace {
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
-/// On which side of a the plane between the two says that b lies: 1, -1, or 0 when they stand side
-/// by side rather than one over the other.
-int sideOf(Point3 normal, const PlacedShape& a) {
-  constexpr double kOver = 0.5;  // cosine of 60 degrees
-  const double along = dot(normal, a.normal());
-  return along > kOver ? 1 : along < -kOver ? -1 : 0;
-}
-
 PlacedShape placedAt(const ConvexShape& shape, const Pose& pose) {
   return {shape, pose[at(shape.panel)]};
 }
 
 }  // namespace
 
-bool PairWatch::passesThrough(const Context& context, double progress, int side) {
+/// Takes over on which side b lies in the middle of a step in which `normal` keeps the two apart.
+/// What lies as good as in one plane keeps the side it came from.
+bool PairWatch::changesSide(const PlacedShape& a, const PlacedShape& b, Point3 normal,
+                            double tolerance) {
+  constexpr double kOver = 0.5;  // cosine of 60 degrees: steeper ones stand side by side
   const int before = side_;
-  side_ = side;
-  if (before * side >= 0) return false;
-  const auto pose = context.steps.poseAt(progress);
-  return pose &&
-         coverEachOther(placedAt(context.shapes[a_], *pose), placedAt(context.shapes[b_], *pose));
+  const bool over = std::abs(dot(normal, a.normal())) > kOver;
+  const std::optional<double> height = over ? heightOver(a, b) : std::nullopt;
+  if (!height)
+    side_ = 0;
+  else if (std::abs(*height) > tolerance)
+    side_ = *height > 0 ? 1 : -1;
+  return before * side_ < 0;
 }
 
 bool PairWatch::collides(const Context& context, const PairMotion& motion, FoldStep& step) {
@@ -36,7 +34,7 @@ bool PairWatch::collides(const Context& context, const PairMotion& motion, FoldS
   if (a.shape->core.empty() || b.shape->core.empty()) return false;
   const RelativeMotion moves = motion.during(step);
   if (const auto found = separate(a, b, moves, context.tolerance, hint_))
-    return !found->eitherWay && passesThrough(context, step.from, sideOf(found->normal, a));
+    return changesSide(a, b, *found, context.tolerance);
   if (cutDeeply(a, b, context.tolerance)) return true;
   if (motion.most(step) < context.tolerance / 2) return false;
   if (!context.steps.halve(step)) return false;
@@ -51,7 +49,7 @@ bool PairWatch::cutsAt(const Context& context, const Pose& pose) const {
 bool PairWatch::restsAt(const Context& context, const Pose& pose) const {
   const PlacedShape a = placedAt(context.shapes[a_], pose);
   const PlacedShape b = placedAt(context.shapes[b_], pose);
-  return std::abs(dot(a.normal(), b.normal())) > 0.99 && coverEachOther(a, b);
+  return std::abs(dot(a.normal(), b.normal())) > 0.99 && heightOver(a, b).has_value();
 }
 
 }  // namespace creasewright

@@ -34,7 +34,7 @@ class PairWatch {
   [[nodiscard]] bool restsAt(const Context& context, const Pose& pose) const;
 
  private:
-  bool passesThrough(const Context& context, double progress, int side);
+  bool changesSide(const PlacedShape& a, const PlacedShape& b, Point3 normal, double tolerance);
 
   std::size_t a_;
   std::size_t b_;

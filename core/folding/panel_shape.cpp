@@ -136,23 +136,29 @@ bool cutDeeply(const PlacedShape& a, const PlacedShape& b, double tolerance) {
   return false;
 }
 
-bool coverEachOther(const PlacedShape& a, const PlacedShape& b) {
+std::optional<double> heightOver(const PlacedShape& a, const PlacedShape& b) {
   const Transform toA = a.frame.inverse().after(b.frame);
+  const Point3 normal = toA.normal();
+  if (std::abs(normal.z) < 1e-6) return std::nullopt;
+  const Point3 origin = toA.apply(Point{0, 0});
   for (const Polygon& coreB : b.shape->core) {
     Polygon shadow;
     for (const Point& corner : coreB) {
       const Point3 seen = toA.apply(corner);
       shadow.push_back({seen.x, seen.y});
     }
-    if (signedArea(shadow) < 0) std::reverse(shadow.begin(), shadow.end());
+    if (normal.z < 0) std::reverse(shadow.begin(), shadow.end());
     for (const Polygon& coreA : a.shape->core) {
       Polygon common = shadow;
       for (std::size_t i = 0; i < coreA.size() && common.size() >= 3; ++i)
         common = clipLeftOf(common, coreA[i], coreA[(i + 1) % coreA.size()]);
-      if (common.size() >= 3 && signedArea(common) > kLeastOverlap) return true;
+      if (common.size() < 3 || signedArea(common) < kLeastOverlap) continue;
+      const Point middle = centroid(common);
+      return origin.z -
+             (normal.x * (middle.x - origin.x) + normal.y * (middle.y - origin.y)) / normal.z;
     }
   }
-  return false;
+  return std::nullopt;
 }
 
 }  // namespace creasewright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "geometry/transform.h"
@@ -36,7 +37,8 @@ double reach(const std::vector<Point3>& corners, Point3 direction);
 /// mm on both sides of the other's plane. Contacts along rims and coplanar parts are no cuts.
 bool cutDeeply(const PlacedShape& a, const PlacedShape& b, double tolerance);
 
-/// Whether the cores of two nearly parallel parts lie over one another, seen along a's normal.
-bool coverEachOther(const PlacedShape& a, const PlacedShape& b);
+/// Height in mm of b over the drawn face of a, in the middle of where their cores lie over one
+/// another as seen along a's normal; nothing when they do not.
+std::optional<double> heightOver(const PlacedShape& a, const PlacedShape& b);
 
 }  // namespace creasewright

@@ -38,11 +38,6 @@ class Trial {
     return facePlane(candidate < 2, sign);
   }
 
-  [[nodiscard]] Separation result(Point3 normal) const {
-    const Point3 other = normal * -1;
-    return {normal, check(true, other, reach(a_.corners, other)).has_value()};
-  }
-
  private:
   [[nodiscard]] std::optional<Point3> facePlane(bool ofA, double sign) const {
     const PlacedShape& fixed = ofA ? a_ : b_;
@@ -115,17 +110,17 @@ bool worthTrying(const PlacedShape& a, const PlacedShape& b, const RelativeMotio
 
 }  // namespace
 
-std::optional<Separation> separate(const PlacedShape& a, const PlacedShape& b,
-                                   const RelativeMotion& motion, double tolerance,
-                                   SeparationHint& hint) {
+std::optional<Point3> separate(const PlacedShape& a, const PlacedShape& b,
+                               const RelativeMotion& motion, double tolerance,
+                               SeparationHint& hint) {
   if (!worthTrying(a, b, motion, tolerance)) return std::nullopt;
   const Trial trial(a, b, motion, tolerance);
   if (hint.candidate >= 0)
-    if (const auto normal = trial.tryCandidate(hint.candidate)) return trial.result(*normal);
+    if (const auto normal = trial.tryCandidate(hint.candidate)) return normal;
   for (int candidate = 0; candidate < trial.count(); ++candidate) {
     if (const auto normal = trial.tryCandidate(candidate)) {
       hint.candidate = candidate;
-      return trial.result(*normal);
+      return normal;
     }
   }
   return std::nullopt;

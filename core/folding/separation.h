@@ -14,12 +14,6 @@ struct RelativeMotion {
   double strayB = 0;  ///< mm that a corner of b may stray from that, seen from a
 };
 
-/// A plane between two parts for a whole step.
-struct Separation {
-  Point3 normal;           ///< unit, from a to b
-  bool eitherWay = false;  ///< within the tolerance b may as well lie on the other side
-};
-
 /// Remembers which kind of plane kept a pair apart last: it often does so again.
 struct SeparationHint {
   std::int32_t candidate = -1;
@@ -28,9 +22,9 @@ struct SeparationHint {
 /// Finds a plane that keeps two parts on its two sides during the whole step, but for `tolerance`
 /// mm: a plane of one of them, or one through an edge of one of them, or one between their nearest
 /// points. Nothing is found for parts that meet and, as only these planes are tried, for some that
-/// nearly do.
-std::optional<Separation> separate(const PlacedShape& a, const PlacedShape& b,
-                                   const RelativeMotion& motion, double tolerance,
-                                   SeparationHint& hint);
+/// nearly do. Returns its unit normal, pointing from a to b.
+std::optional<Point3> separate(const PlacedShape& a, const PlacedShape& b,
+                               const RelativeMotion& motion, double tolerance,
+                               SeparationHint& hint);
 
 }  // namespace creasewright
