@@ -1,0 +1,32 @@
+#include "folding/allowed_contacts.h"
+
+#include <algorithm>
+
+#include "folding/crease_path.h"
+
+namespace creasewright {
+
+int meetingStage(const Net& net, int panel, int other) {
+  int stage = 0;
+  for (const int index : creasePath(net, panel, other)) {
+    const Crease& crease = net.creases[static_cast<std::size_t>(index)];
+    const bool moves = crease.angle.degrees() != 0 || !crease.driven;
+    if (moves) stage = std::max(stage, crease.stage);
+  }
+  return stage;
+}
+
+std::vector<AllowedContact> allowedContacts(const Net& net) {
+  std::vector<AllowedContact> allowed;
+  for (const Mate& mate : net.mates) {
+    const bool tucks = mate.method == Method::Tuck;
+    if (!tucks && mate.method != Method::Lock) continue;
+    const int stage = meetingStage(net, mate.panel, mate.onto);
+    if (stage == 0) continue;
+    allowed.push_back(
+        {mate.panel, mate.onto, stage, tucks ? "tuck-slides-in" : "tongue-through-slit"});
+  }
+  return allowed;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,31 @@
+#pragma once
+
+#include <string_view>
+#include <vector>
+
+#include "net/net.h"
+
+namespace creasewright {
+
+/// Two panels that may go through one another in a stage when rigid panels could not get where the
+/// card goes; at the end of the stage they must be clear of each other again.
+struct AllowedContact {
+  int panel = 0;
+  int other = 0;
+  int stage = 1;
+  std::string_view why;  ///< `tuck-slides-in`, `tongue-through-slit`
+};
+
+/// All contacts of a net that the collision check lets pass:
+/// - `tuck-slides-in`: a flap that is tucked behind its target bends on the way in; in the stage in
+///   which the two come together it may rub through the target.
+/// - `tongue-through-slit`: a locking tongue goes through a slit or notch of its target, in the
+///   stage in which the two come together.
+/// Glued flaps and flaps that rest have no such leave: they land flat, which the check's tolerance
+/// takes for no collision, from the side that the mate states.
+std::vector<AllowedContact> allowedContacts(const Net& net);
+
+/// The last stage in which two panels move against one another; 0 when they never do.
+int meetingStage(const Net& net, int panel, int other);
+
+}  // namespace creasewright

@@ -1,0 +1,138 @@
+#include "folding/motion_check.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "folding/allowed_contacts.h"
+#include "folding/pair_watch.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kMateSlack = 0.05;  // mm, as in checkMates
+
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
+
+/// Two panels that share no crease, and all pairs of their parts.
+struct PanelPair {
+  int a;
+  int b;
+  PairMotion motion;
+  std::vector<PairWatch> watches;
+};
+
+bool shareCrease(const Net& net, int a, int b) {
+  return std::ranges::any_of(net.creases, [a, b](const Crease& crease) {
+    return std::minmax(crease.parent, crease.child) == std::minmax(a, b);
+  });
+}
+
+bool bendsIn(const Net& net, int stage) {
+  return std::ranges::any_of(net.bends, [stage](const Bend& bend) { return bend.stage == stage; });
+}
+
+class PathCheck {
+ public:
+  PathCheck(const Net& net, double tolerance)
+      : net_(net),
+        steps_(net),
+        shapes_(convexShapes(net, tolerance)),
+        context_{shapes_, steps_, tolerance},
+        allowed_(allowedContacts(net)) {
+    findPairs();
+  }
+
+  Problems run() {
+    for (int stage = 1; stage <= net_.stageCount(); ++stage) {
+      FoldStep* step = steps_.stage(stage);
+      const auto end = steps_.poseAt(static_cast<double>(stage) / net_.stageCount());
+      if (step == nullptr || !end) break;
+      checkFolds(*step, stage);
+      std::erase_if(pairs_, [&](PanelPair& pair) {
+        const bool hit = collides(pair, *step, *end, stage);
+        if (hit) report(pair.a, pair.b, stage);
+        return hit;
+      });
+    }
+    if (steps_.problem()) problems_.push_back(*steps_.problem());
+    return std::move(problems_);
+  }
+
+ private:
+  void findPairs() {
+    const int count = static_cast<int>(net_.panels.size());
+    for (int a = 0; a < count; ++a)
+      for (int b = a + 1; b < count; ++b)
+        if (!shareCrease(net_, a, b)) pairs_.push_back({a, b, {net_, a, b}, {}});
+    for (PanelPair& pair : pairs_)
+      for (std::size_t i = 0; i < shapes_.size(); ++i)
+        for (std::size_t k = 0; k < shapes_.size(); ++k)
+          if (shapes_[i].panel == pair.a && shapes_[k].panel == pair.b)
+            pair.watches.emplace_back(i, k);
+  }
+
+  void report(int a, int b, int stage) {
+    problems_.push_back({ProblemCode::PanelsCollide,
+                         net_.panels[at(a)].id,
+                         {net_.panels[at(b)].id, net_.stages[at(stage - 1)]}});
+  }
+
+  /// Panels that share a crease meet only when folded farther than flat.
+  void checkFolds(const FoldStep& step, int stage) {
+    constexpr double kHalfTurn = 180 + 1e-6;
+    for (std::size_t i = 0; i < net_.creases.size(); ++i) {
+      const double end = std::abs(step.end[i].degrees());
+      if (end > kHalfTurn && std::abs(step.start[i].degrees()) <= kHalfTurn)
+        report(net_.creases[i].parent, net_.creases[i].child, stage);
+    }
+  }
+
+  [[nodiscard]] bool isAllowed(const PanelPair& pair, int stage) const {
+    return std::ranges::any_of(allowed_, [&](const AllowedContact& contact) {
+      return contact.stage == stage &&
+             std::minmax(contact.panel, contact.other) == std::minmax(pair.a, pair.b);
+    });
+  }
+
+  bool collides(PanelPair& pair, FoldStep& step, const Pose& end, int stage) {
+    if (!pair.motion.movesIn(step)) return false;
+    if (bendsIn(net_, stage) || isAllowed(pair, stage)) {
+      for (PairWatch& watch : pair.watches) watch.forget();
+      return std::ranges::any_of(
+          pair.watches, [&](const PairWatch& watch) { return watch.cutsAt(context_, end); });
+    }
+    for (PairWatch& watch : pair.watches)
+      if (watch.collides(context_, pair.motion, step)) return true;
+    return landsOnWrongFace(pair, end, stage);
+  }
+
+  /// A mate's flap that came from the face of its target on which it does not lie went through it.
+  [[nodiscard]] bool landsOnWrongFace(const PanelPair& pair, const Pose& end, int stage) const {
+    for (const Mate& mate : net_.mates) {
+      if (std::minmax(mate.panel, mate.onto) != std::minmax(pair.a, pair.b)) continue;
+      if (meetingStage(net_, mate.panel, mate.onto) != stage) continue;
+      const int stated = mate.face == Face::Inside ? 1 : -1;
+      const double facing = dot(end[at(pair.a)].normal(), end[at(pair.b)].normal());
+      const int flip = mate.onto == pair.a ? 1 : facing > 0 ? -1 : 1;
+      for (const PairWatch& watch : pair.watches)
+        if (watch.side() * flip * stated < 0 && watch.restsAt(context_, end)) return true;
+    }
+    return false;
+  }
+
+  const Net& net_;
+  FoldSteps steps_;
+  std::vector<ConvexShape> shapes_;
+  PairWatch::Context context_;
+  std::vector<AllowedContact> allowed_;
+  std::vector<PanelPair> pairs_;
+  Problems problems_;
+};
+
+}  // namespace
+
+Problems checkFoldPath(const Net& net, double caliper) {
+  return PathCheck(net, caliper + kMateSlack).run();
+}
+
+}  // namespace creasewright
