@@ -1502,234 +1502,254 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>panels</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="60"/>
+        <location filename="../app/bridge/core_words.cpp" line="62"/>
         <source>base</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="61"/>
+        <location filename="../app/bridge/core_words.cpp" line="63"/>
         <source>front</source>
         <translation>vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="62"/>
+        <location filename="../app/bridge/core_words.cpp" line="64"/>
         <source>back</source>
         <translation>hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="63"/>
+        <location filename="../app/bridge/core_words.cpp" line="65"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="64"/>
+        <location filename="../app/bridge/core_words.cpp" line="66"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="65"/>
+        <location filename="../app/bridge/core_words.cpp" line="67"/>
         <source>wall</source>
         <translation>Wand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="66"/>
+        <location filename="../app/bridge/core_words.cpp" line="68"/>
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="67"/>
+        <location filename="../app/bridge/core_words.cpp" line="69"/>
         <source>inner wall</source>
         <translation>Innenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="68"/>
+        <location filename="../app/bridge/core_words.cpp" line="70"/>
         <source>glue strip</source>
         <translation>Klebestreifen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="69"/>
+        <location filename="../app/bridge/core_words.cpp" line="71"/>
         <source>front tab</source>
         <translation>Lasche vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="70"/>
+        <location filename="../app/bridge/core_words.cpp" line="72"/>
         <source>back tab</source>
         <translation>Lasche hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="71"/>
+        <location filename="../app/bridge/core_words.cpp" line="73"/>
         <source>side</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="72"/>
+        <location filename="../app/bridge/core_words.cpp" line="74"/>
         <source>lap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="73"/>
+        <location filename="../app/bridge/core_words.cpp" line="75"/>
         <source>seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="74"/>
+        <location filename="../app/bridge/core_words.cpp" line="76"/>
         <source>tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="75"/>
+        <location filename="../app/bridge/core_words.cpp" line="77"/>
         <source>top lid</source>
         <translation>Deckel oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="76"/>
+        <location filename="../app/bridge/core_words.cpp" line="78"/>
         <source>bottom lid</source>
         <translation>Deckel unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="77"/>
+        <location filename="../app/bridge/core_words.cpp" line="79"/>
         <source>top dust flap</source>
         <translation>Staublasche oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="78"/>
+        <location filename="../app/bridge/core_words.cpp" line="80"/>
         <source>bottom dust flap</source>
         <translation>Staublasche unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="79"/>
+        <location filename="../app/bridge/core_words.cpp" line="81"/>
         <source>back corner</source>
         <translation>hintere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="80"/>
+        <location filename="../app/bridge/core_words.cpp" line="82"/>
         <source>bottom</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="81"/>
+        <location filename="../app/bridge/core_words.cpp" line="83"/>
         <source>bottom flap</source>
         <translation>Bodenklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="82"/>
+        <location filename="../app/bridge/core_words.cpp" line="84"/>
         <source>bottom glue tab</source>
         <translation>Boden-Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="83"/>
+        <location filename="../app/bridge/core_words.cpp" line="85"/>
         <source>bottom hook</source>
         <translation>Bodenhaken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="84"/>
+        <location filename="../app/bridge/core_words.cpp" line="86"/>
         <source>bottom panel</source>
         <translation>Bodenteil</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="85"/>
+        <location filename="../app/bridge/core_words.cpp" line="87"/>
         <source>bottom shoulders</source>
         <translation>Bodenschultern</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="86"/>
+        <location filename="../app/bridge/core_words.cpp" line="88"/>
         <source>bottom side</source>
         <translation>Bodenseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="87"/>
+        <location filename="../app/bridge/core_words.cpp" line="89"/>
         <source>bottom tongue</source>
         <translation>Bodenzunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="88"/>
+        <location filename="../app/bridge/core_words.cpp" line="90"/>
         <source>doubling</source>
         <translation>Verdopplung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="89"/>
+        <location filename="../app/bridge/core_words.cpp" line="91"/>
         <source>face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="90"/>
+        <location filename="../app/bridge/core_words.cpp" line="92"/>
         <source>foot</source>
         <translation>Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="91"/>
+        <location filename="../app/bridge/core_words.cpp" line="93"/>
         <source>front corner</source>
         <translation>vordere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="92"/>
+        <location filename="../app/bridge/core_words.cpp" line="94"/>
         <source>gable</source>
         <translation>Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="93"/>
+        <location filename="../app/bridge/core_words.cpp" line="95"/>
         <source>gap flap</source>
         <translation>Füllklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="94"/>
+        <location filename="../app/bridge/core_words.cpp" line="96"/>
         <source>handle</source>
         <translation>Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="95"/>
+        <location filename="../app/bridge/core_words.cpp" line="97"/>
         <source>hang tab</source>
         <translation>Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="96"/>
+        <location filename="../app/bridge/core_words.cpp" line="98"/>
         <source>left ear</source>
         <translation>linkes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="97"/>
+        <location filename="../app/bridge/core_words.cpp" line="99"/>
         <source>left tongue</source>
         <translation>linke Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="98"/>
+        <location filename="../app/bridge/core_words.cpp" line="100"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="99"/>
+        <location filename="../app/bridge/core_words.cpp" line="101"/>
         <source>petal</source>
         <translation>Blatt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="100"/>
+        <location filename="../app/bridge/core_words.cpp" line="102"/>
         <source>right ear</source>
         <translation>rechtes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="101"/>
+        <location filename="../app/bridge/core_words.cpp" line="103"/>
         <source>right tongue</source>
         <translation>rechte Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="102"/>
+        <location filename="../app/bridge/core_words.cpp" line="104"/>
         <source>rim</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="103"/>
+        <location filename="../app/bridge/core_words.cpp" line="105"/>
         <source>roof</source>
         <translation>Dach</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="104"/>
+        <location filename="../app/bridge/core_words.cpp" line="106"/>
         <source>tab</source>
         <translation>Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="105"/>
+        <location filename="../app/bridge/core_words.cpp" line="107"/>
         <source>top</source>
         <translation>Oberseite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="108"/>
+        <source>left gable</source>
+        <translation>linker Giebel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="109"/>
+        <source>right gable</source>
+        <translation>rechter Giebel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="110"/>
+        <source>front handle</source>
+        <translation>vorderer Griff</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="111"/>
+        <source>back handle</source>
+        <translation>hinterer Griff</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_text.cpp" line="49"/>
@@ -1741,37 +1761,37 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>pieces</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="109"/>
+        <location filename="../app/bridge/core_words.cpp" line="115"/>
         <source>tray</source>
         <translation>Schale</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="110"/>
+        <location filename="../app/bridge/core_words.cpp" line="116"/>
         <source>band</source>
         <translation>Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="111"/>
+        <location filename="../app/bridge/core_words.cpp" line="117"/>
         <source>box</source>
         <translation>Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="112"/>
+        <location filename="../app/bridge/core_words.cpp" line="118"/>
         <source>cup</source>
         <translation>Becher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="113"/>
+        <location filename="../app/bridge/core_words.cpp" line="119"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="114"/>
+        <location filename="../app/bridge/core_words.cpp" line="120"/>
         <source>sleeve</source>
         <translation>Hülle</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="115"/>
+        <location filename="../app/bridge/core_words.cpp" line="121"/>
         <source>solid</source>
         <translation>Körper</translation>
     </message>
@@ -2269,6 +2289,16 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="56"/>
         <source>fold the tuck flap</source>
         <translation>die Steckklappe falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="57"/>
+        <source>fold the back and the seam</source>
+        <translation>die Rückwand und die Naht falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="58"/>
+        <source>fold the glue seam</source>
+        <translation>die Klebenaht falten</translation>
     </message>
 </context>
 <context>

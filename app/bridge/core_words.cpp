@@ -54,6 +54,8 @@ constexpr Words stages[] = {
     {"wrap", QT_TRANSLATE_NOOP("stages", "wrap round and glue the seam")},
     {"base", QT_TRANSLATE_NOOP("stages", "close the base over the tabs")},
     {"tuck", QT_TRANSLATE_NOOP("stages", "fold the tuck flap")},
+    {"back-and-seam", QT_TRANSLATE_NOOP("stages", "fold the back and the seam")},
+    {"seam", QT_TRANSLATE_NOOP("stages", "fold the glue seam")},
 };
 
 constexpr Words panels[] = {

@@ -32,7 +32,7 @@ const double kTabWidthPerDiagonal = (1 - kTaper) / std::numbers::sqrt2;
 
 constexpr double kHookRelief = 1;  // mm, beside the wall
 
-enum Stage { Walls = 1, BottomFlaps, BottomSides, TopDust, TopTuck, TopLid };
+enum Stage { BackAndSeam = 1, Walls, BottomFlaps, BottomSides, TopDust, TopTuck, TopLid };
 
 /// `wall`'s flap with its tab glued to `onto`; both frames start at the glued corner.
 void addSide(NetBuilder& net, const CrashBottom& b, const std::string& wall, std::string_view edge,
@@ -82,11 +82,12 @@ void addHookMate(NetBuilder& net, const CrashBottom& b, std::string_view hook,
 std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
   const TuckBox box(parameters, making);
   const CrashBottom b{box.length, box.width, box.t};
-  NetBuilder net(
-      {"walls", "bottom-flaps", "bottom-sides", "top-dust-flaps", "top-tuck", "top-lid"});
+  NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom-sides", "top-dust-flaps",
+                  "top-tuck", "top-lid"});
   addWalls(net, box, frontWall(box), backWall(box), Walls);
   addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
   addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), 0, b.flapWidth()});
+  net.bends(BottomFlaps, "tuck-slides-in");
   addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
   addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");
   addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), "front/bottom");

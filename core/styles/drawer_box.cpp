@@ -25,8 +25,8 @@ Piece trayPiece(const Parameters& p, const GluedTray& tray) {
 Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
   const Sleeve sleeve{tray.length + t, tray.width + p.mm("sleeve-wider"),
                       tray.depth + p.mm("sleeve-deeper"), p.mm("seam"), 0};
-  NetBuilder net({"wrap"});
-  addSleeve(net, sleeve, 1);
+  NetBuilder net({"back-and-seam", "wrap"});
+  addSleeve(net, sleeve, 2);
   const Over over{"tray",
                   {Length(), Length::mm(p.mm("sleeve-wider") - 2 * t),
                    Length::mm(p.mm("sleeve-deeper") - 3 * t)},

@@ -12,7 +12,17 @@ namespace {
 /// The turned-over half is shorter by this (mm), so that it does not stand on the lid.
 constexpr double kTurnedGap = 1.5;
 
-enum Stage { Walls = 1, Header, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
+enum Stage {
+  Header = 1,
+  BackAndSeam,
+  Walls,
+  BottomDust,
+  BottomTuck,
+  BottomLid,
+  TopDust,
+  TopTuck,
+  TopLid
+};
 
 /// The back runs on above the top and is doubled there; the hole goes through both layers. Both
 /// lids hang on the front and tuck in behind, so that the header stands in line with the back.
@@ -20,8 +30,8 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   const TuckBox b(parameters, making);
   const double header = parameters.mm("header");
   const double hole = parameters.mm("hole");
-  NetBuilder net({"walls", "header", "bottom-dust-flaps", "bottom-tuck", "bottom-lid",
-                  "top-dust-flaps", "top-tuck", "top-lid"});
+  NetBuilder net({"header", "back-and-seam", "walls", "bottom-dust-flaps", "bottom-tuck",
+                  "bottom-lid", "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, b, frontWall(b), backWall(b), Walls);
 
   const double w = b.backLength();

@@ -7,14 +7,14 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Wrap = 1 };
+enum Stage { BackAndSeam = 1, Wrap };
 
 std::vector<Piece> buildSleeve(const Parameters& p, const Making&) {
   Sleeve sleeve{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("seam"), 0};
   // The seam must not show in the front's notch.
   const double notch = std::min({10.0, sleeve.length / 4, sleeve.width / 2 - sleeve.seam - 1});
   if (p.flag("thumb-notch") && notch >= 3) sleeve.notch = notch;
-  NetBuilder net({"wrap"});
+  NetBuilder net({"back-and-seam", "wrap"});
   addSleeve(net, sleeve, Wrap);
   return {{"sleeve", net.take(), insideOf(sleeve)}};
 }

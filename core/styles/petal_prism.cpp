@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Walls = 1, BottomTabs, Base, Petals };
+enum Stage { Seam = 1, Walls, BottomTabs, Base, Petals };
 
 /// Reaches past the middle and over the next petal: at the crease it opens wider than half the
 /// polygon's corner, and less than the corner itself.
@@ -28,7 +28,7 @@ std::vector<Piece> buildPetals(const Parameters& p, const Making& making) {
   const double side = sideOf(n, p.mm("across") / 2);
   Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
   walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
-  NetBuilder net({"walls", "bottom-tabs", "base", "petals"});
+  NetBuilder net({"seam", "walls", "bottom-tabs", "base", "petals"});
   addFrustumWalls(net, walls, Walls);
   addFrustumBase(net, walls, BottomTabs, Base);
   for (int k = 1; k <= n; ++k)

@@ -17,9 +17,9 @@ Piece boxPiece(const Parameters& p, double caliper) {
   const double side = sideOf(n, p.mm("across") / 2);
   Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
   walls.tab = baseTab(walls.deepestTab(), caliper);
-  NetBuilder net({"walls", "bottom-tabs", "base"});
-  addFrustumWalls(net, walls, 1);
-  addFrustumBase(net, walls, 2, 3);
+  NetBuilder net({"seam", "walls", "bottom-tabs", "base"});
+  addFrustumWalls(net, walls, 2);
+  addFrustumBase(net, walls, 3, 4);
   return {"box", net.take(), insideOf(walls)};
 }
 
@@ -40,14 +40,14 @@ Piece lidPiece(const Parameters& p, double caliper) {
   const double depth = p.mm("lid-depth");
   const double tab = lidTab(caliper);
   const double inner = tab / std::tan(lidTaper(n) * std::numbers::pi / 180);
-  NetBuilder net({"lid-walls", "lid-tabs"});
+  NetBuilder net({"lid-tabs", "lid-walls"});
   net.root("top", regularPolygon(n, side));
   for (int k = 1; k <= n; ++k)
-    net.hinge({"top", "edge-" + std::to_string(k)}, wallName(k), rectangle(side, depth), {90, 1});
+    net.hinge({"top", "edge-" + std::to_string(k)}, wallName(k), rectangle(side, depth), {90, 2});
   for (int k = 1; k <= n; ++k) {
     // A wall's frame has x against the top's edge, so its left edge lies beside the next wall.
     net.hinge({wallName(k), "left"}, wallName(k) + "/tab", trapezoid(depth, tab, inner, tab / 3),
-              {360.0 / n, 2})
+              {360.0 / n, 1})
         .mate(wallName(k) + "/tab", wallName(k % n + 1), Face::Inside, Method::Glue, true)
         .showing({wallName(k)});
   }

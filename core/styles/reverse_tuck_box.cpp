@@ -5,7 +5,7 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Walls = 1, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
+enum Stage { BackAndSeam = 1, Walls, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
 
 /// The top lid on the back, the bottom lid on the front: side by side on a sheet such nets lie
 /// closer together than straight tucks, and the raw edges of the lids point away from one another.
@@ -17,8 +17,8 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
     front = withThumbNotch(front, "top", b.notchRadius());
     back = withThumbNotch(back, backEdge(BoxEnd::Bottom), b.notchRadius());
   }
-  NetBuilder net({"walls", "bottom-dust-flaps", "bottom-tuck", "bottom-lid", "top-dust-flaps",
-                  "top-tuck", "top-lid"});
+  NetBuilder net({"back-and-seam", "walls", "bottom-dust-flaps", "bottom-tuck", "bottom-lid",
+                  "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, b, front, back, Walls);
   addTuckEnd(net, b, {BoxEnd::Bottom, LidOn::Front, BottomDust, BottomTuck, BottomLid});
   addTuckEnd(net, b, {BoxEnd::Top, LidOn::Back, TopDust, TopTuck, TopLid});

@@ -31,7 +31,16 @@ struct SnapBottom {
   [[nodiscard]] double backInset() const { return std::min(3.0, width / 8); }
 };
 
-enum Stage { Walls = 1, BottomPanel, BottomSides, BottomTongue, TopDust, TopTuck, TopLid };
+enum Stage {
+  BackAndSeam = 1,
+  Walls,
+  BottomPanel,
+  BottomSides,
+  BottomTongue,
+  TopDust,
+  TopTuck,
+  TopLid
+};
 
 constexpr double kFrontInset = 1;  // mm
 
@@ -97,8 +106,8 @@ void addTongue(NetBuilder& net, const SnapBottom& b) {
 std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
   const TuckBox box(parameters, making);
   const SnapBottom b{box.length, box.width, parameters.mm("overlap"), box.t};
-  NetBuilder net({"walls", "bottom-panel", "bottom-sides", "bottom-tongue", "top-dust-flaps",
-                  "top-tuck", "top-lid"});
+  NetBuilder net({"back-and-seam", "walls", "bottom-panel", "bottom-sides", "bottom-tongue",
+                  "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, box, frontWall(box), backWall(box), Walls);
   net.hinge({"front/left/back", backEdge(BoxEnd::Bottom), 0, b.panelWidth()},
             "front/left/back/bottom-panel", rectangle(b.panelWidth(), b.backDepth()),

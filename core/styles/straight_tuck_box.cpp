@@ -5,7 +5,7 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Walls = 1, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
+enum Stage { BackAndSeam = 1, Walls, BottomDust, BottomTuck, BottomLid, TopDust, TopTuck, TopLid };
 
 /// Both lids on the back, both notches in the front.
 std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
@@ -14,8 +14,8 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   if (parameters.flag("thumb-notch"))
     front =
         withThumbNotch(withThumbNotch(front, "bottom", b.notchRadius()), "top", b.notchRadius());
-  NetBuilder net({"walls", "bottom-dust-flaps", "bottom-tuck", "bottom-lid", "top-dust-flaps",
-                  "top-tuck", "top-lid"});
+  NetBuilder net({"back-and-seam", "walls", "bottom-dust-flaps", "bottom-tuck", "bottom-lid",
+                  "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, b, front, backWall(b), Walls);
   addTuckEnd(net, b, {BoxEnd::Bottom, LidOn::Back, BottomDust, BottomTuck, BottomLid});
   addTuckEnd(net, b, {BoxEnd::Top, LidOn::Back, TopDust, TopTuck, TopLid});

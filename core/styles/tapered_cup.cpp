@@ -17,9 +17,9 @@ std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
                 p.mm("seam"),
                 0};
   walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
-  NetBuilder net({"walls", "bottom-tabs", "base"});
-  addFrustumWalls(net, walls, 1);
-  addFrustumBase(net, walls, 2, 3);
+  NetBuilder net({"seam", "walls", "bottom-tabs", "base"});
+  addFrustumWalls(net, walls, 2);
+  addFrustumBase(net, walls, 3, 4);
   return {{"cup", net.take(), insideOf(walls)}};
 }
 

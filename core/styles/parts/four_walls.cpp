@@ -39,7 +39,8 @@ void addGluedBottom(NetBuilder& net, const FourWalls& w, double caliper, int fla
   net.hinge({"front", "bottom", caliper, across}, "front/bottom", rectangle(across, w.width),
             {90, bottomStage})
       .hinge({"front/bottom", "outer"}, "front/bottom/tab", trapezoid(across, tab, taper, taper),
-             {90, bottomStage})
+             {90, flapStage})
+      .bends(bottomStage, "tuck-slides-in")
       .mate("front/bottom/tab", "back", Face::Inside, Method::Glue, true)
       .mate("left/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)
       .mate("right/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)

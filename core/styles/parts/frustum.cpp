@@ -58,7 +58,7 @@ void addFrustumWalls(NetBuilder& net, const Frustum& f, int stage) {
   const double slope = std::tan(radians(10)) + std::abs(f.top - f.bottom) / 2 / f.slant();
   const double atEnds = std::min(f.seam * slope + 1, f.ridge() * 0.4);
   net.hinge({wallName(f.sides), "right"}, "seam", trapezoid(f.ridge(), f.seam, atEnds, atEnds),
-            {f.seamFold(), stage})
+            {f.seamFold(), stage - 1})
       .mate("seam", wallName(1), Face::Inside, Method::Glue, true);
   for (int k = 1; k <= f.sides; ++k) net.showing({wallName(k)});
 }

@@ -8,6 +8,7 @@
 namespace creasewright {
 
 void addSleeve(NetBuilder& net, const Sleeve& s, int stage) {
+  const int backStage = stage - 1;
   const double taper = std::min(s.seam * std::tan(Angle::degrees(15).radians()), s.length / 4);
   Shape front = rectangle(s.width, s.length);
   front.edges = {"near", "right", "far", "left"};
@@ -19,11 +20,11 @@ void addSleeve(NetBuilder& net, const Sleeve& s, int stage) {
   }
   net.root("front", front)
       .hinge({"front", "right"}, "front/right", rectangle(s.length, s.depth), {90, stage})
-      .hinge({"front/right", "outer"}, "front/right/back", back, {90, stage})
+      .hinge({"front/right", "outer"}, "front/right/back", back, {90, backStage})
       .hinge({"front/right/back", "outer"}, "front/right/back/left", rectangle(s.length, s.depth),
-             {90, stage})
+             {90, backStage})
       .hinge({"front/right/back/left", "outer"}, "front/right/back/left/seam",
-             trapezoid(s.length, s.seam, taper, taper), {90, stage})
+             trapezoid(s.length, s.seam, taper, taper), {90, backStage})
       .mate("front/right/back/left/seam", "front", Face::Inside, Method::Glue, true)
       .showing({"front", "front/right", "front/right/back", "front/right/back/left"});
 }

@@ -15,7 +15,9 @@ struct Sleeve {
 };
 
 /// Adds the root `front` (edges `near`, `right`, `far`, `left`), `front/right`, `front/right/back`,
-/// `front/right/back/left` and its `seam`, all folded in `stage`.
+/// `front/right/back/left` and its `seam`, folded in the stage
+/// before `stage`; in `stage` the front comes down on the seam, which would have to go through it
+/// if all folded at once.
 void addSleeve(NetBuilder& net, const Sleeve& sleeve, int stage);
 
 /// The space in the tube; the product's length lies along the tube.

@@ -43,7 +43,8 @@ struct TuckEnd {
 /// `left`, its upper one `right`.
 Shape frontWall(const TuckBox& box);
 Shape backWall(const TuckBox& box);
-/// Seam, back, left wall, front and right wall from left to right, folded in `stage`.
+/// Seam, back, left wall, front and right wall from left to right. Back and seam fold in
+/// the stage before `stage`, so that the right wall comes round a wide seam from outside.
 void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, int stage);
 /// Adds `<end>-dust-flap` to both side walls and `<end>-lid` with its `tuck`.
 void addTuckEnd(NetBuilder& net, const TuckBox& box, const TuckEnd& end);

@@ -42,9 +42,9 @@ TEST(Frustum, HasTheHandbookAngles) {
 TEST(Frustum, WallsCloseInARing) {
   for (const Frustum& f : {Frustum{4, 100, 60, 80, 8, 8}, Frustum{6, 50, 30, 60, 8, 8},
                            Frustum{5, 25, 40, 70, 8, 8}, Frustum{12, 40, 40, 50, 8, 6}}) {
-    NetBuilder builder({"walls", "tabs", "base"});
-    addFrustumWalls(builder, f, 1);
-    addFrustumBase(builder, f, 2, 3);
+    NetBuilder builder({"seam", "walls", "tabs", "base"});
+    addFrustumWalls(builder, f, 2);
+    addFrustumBase(builder, f, 3, 4);
     const Net net = builder.take();
     const Pose folded = pose(net, 1.0);
     const Polygon wall = frustumWall(f).outline;
