@@ -37,16 +37,20 @@ bool straightOn(const clip::IntPoint& a, const clip::IntPoint& b, const clip::In
          wide(b.X - a.X) * wide(c.X - b.X) + wide(b.Y - a.Y) * wide(c.Y - b.Y) >= 0;
 }
 
-/// Drops the corners that a union leaves on straight edges.
+/// Drops the corners that a union leaves on straight edges. Each is judged between corners that
+/// stay: of two that lie a rounding apart one must remain.
 Polygon toPolygon(const clip::Path& path) {
-  Polygon polygon;
+  clip::Path kept;
   const std::size_t n = path.size();
   for (std::size_t i = 0; i < n; ++i) {
-    const auto& p = path[i];
-    if (straightOn(path[(i + n - 1) % n], p, path[(i + 1) % n])) continue;
+    const auto& before = kept.empty() ? path[n - 1] : kept.back();
+    const auto& after = i + 1 < n || kept.empty() ? path[(i + 1) % n] : kept.front();
+    if (!straightOn(before, path[i], after)) kept.push_back(path[i]);
+  }
+  Polygon polygon;
+  for (const auto& p : kept)
     polygon.push_back(
         {static_cast<double>(p.X) / kUnitsPerMm, static_cast<double>(p.Y) / kUnitsPerMm});
-  }
   return polygon;
 }
 

@@ -1,5 +1,7 @@
 #include "geometry/region.h"
 
+#include <algorithm>
+
 #include <gtest/gtest.h>
 
 #include "support/random.h"
@@ -58,6 +60,17 @@ TEST(Region, OperationsAgreeWithPointMembership) {
       EXPECT_EQ(inside(p, both), inside(p, a) && inside(p, b));
       EXPECT_EQ(inside(p, onlyA), inside(p, a) && !inside(p, b));
     }
+  }
+}
+
+/// Found by folding a snap-lock bottom: a cut that leaves two corners a nanometre apart lost both.
+TEST(Region, OfTwoCornersANanometreApartOneStays) {
+  const double hair = 1e-6;
+  const Polygon nicked{{0, 0}, {40, 0}, {40, 30}, {40 - hair, 30 + hair}, {0, 30}};
+  for (std::size_t start = 0; start < nicked.size(); ++start) {
+    Polygon turned = nicked;
+    std::rotate(turned.begin(), turned.begin() + static_cast<std::ptrdiff_t>(start), turned.end());
+    EXPECT_NEAR(area(region(turned)), 1200, 1e-3);
   }
 }
 
