@@ -1,0 +1,167 @@
+#include "core/laws/law_book.h"
+
+#include <algorithm>
+#include <chrono>
+#include <limits>
+#include <map>
+
+#include <gtest/gtest.h>
+
+namespace creasewright {
+namespace {
+
+constexpr int kSets = 300;
+constexpr int kFewestSets = 200;
+
+class LawBook : public ::testing::TestWithParam<Style> {};
+
+/// Judges random designs of a style by every law; a style that yields too few fails.
+TEST_P(LawBook, HoldsForEveryStyle) {
+  const Style& style = GetParam();
+  testing::Random random(81);
+  int valid = 0;
+  std::map<std::string_view, int> broken;
+  for (int i = 0; i < kSets; ++i) {
+    const auto design = testing::randomInsideLimits(random, style);
+    if (!design) continue;
+    const Result<BuiltDesign> built = build(*design);
+    ASSERT_TRUE(built.ok()) << style.id << ' ' << built.problem().where;
+    ++valid;
+    for (const testing::Law& law : testing::lawBook()) {
+      const testing::Verdict verdict = law.judge(*built);
+      if (!verdict.empty() && broken[law.name]++ == 0)
+        ADD_FAILURE() << law.name << ": " << verdict << " in " << testing::describe(*built);
+    }
+  }
+  for (const auto& [name, times] : broken)
+    ADD_FAILURE() << name << ": broken by " << times << " of " << valid << " sets";
+  EXPECT_GE(valid, kFewestSets) << style.id;
+}
+
+INSTANTIATE_TEST_SUITE_P(Styles, LawBook, ::testing::ValuesIn(styles().begin(), styles().end()),
+                         [](const auto& tested) {
+                           std::string name(tested.param.id);
+                           std::ranges::replace(name, '-', '_');
+                           return name;
+                         });
+
+/// Laws that judge some styles only must judge enough of them.
+TEST(Laws, LawsOfSomeStylesJudgeEnough) {
+  const auto count = [](bool (*judges)(std::string_view)) {
+    return std::ranges::count_if(styles(), [judges](const Style& s) { return judges(s.id); });
+  };
+  EXPECT_GE(count(testing::foldsRigidly), 14);
+  EXPECT_GE(count(testing::foldsToMirrorImages), 5);
+}
+
+/// At twice the size enough designs of every style are inside the limits.
+TEST(Laws, DoublingHasEnoughToJudge) {
+  testing::Random random(85);
+  for (const Style& style : styles()) {
+    int judged = 0;
+    for (int i = 0; i < kSets / 3; ++i) {
+      const auto design = testing::randomInsideLimits(random, style);
+      if (!design) continue;
+      const Result<BuiltDesign> built = build(*design);
+      if (built && testing::canBeDoubled(*built)) ++judged;
+    }
+    EXPECT_GE(judged, kSets / 10) << style.id;
+  }
+}
+
+/// The same for designs made for a product, where the ease is promised by name.
+TEST(Laws, OuterPiecesGoOverInnerOnesOfAnyProduct) {
+  testing::Random random(88);
+  int judged = 0;
+  for (const Style& style : styles()) {
+    for (int i = 0; i < kSets; ++i) {
+      const Product product{ProductShape::Box, Length::mm(random.between(15, 250)),
+                            Length::mm(random.between(15, 200)),
+                            Length::mm(random.between(8, 150))};
+      const Card card{"test", "test card", Length::mm(random.between(0.15, 0.6)), 0};
+      const auto ease = static_cast<Ease>(random.whole(0, 2));
+      const auto design = newDesign(style.id, product, card, ease, testing::randomGrid(random));
+      ASSERT_TRUE(design.ok()) << style.id;
+      const Result<BuiltDesign> built = build(*design);
+      if (!built) continue;
+      if (std::ranges::none_of(built->pieces,
+                               [](const BuiltPiece& p) { return p.piece.over.has_value(); }))
+        break;
+      ++judged;
+      EXPECT_EQ(testing::outerPiecesGoOverInnerOnes(*built), "") << testing::describe(*built);
+      if (HasFailure()) return;
+    }
+  }
+  EXPECT_GE(judged, kFewestSets);
+}
+
+/// Values just outside and far outside the limits of every parameter.
+std::vector<std::int64_t> valuesOutside(std::int64_t low, std::int64_t high) {
+  constexpr std::int64_t kFar = std::numeric_limits<std::int64_t>::max() / 8;
+  return {low - 1, high + 1, -1, -kFar, kFar, low - 1'000'000, high + 1'000'000};
+}
+
+bool names(const Problems& problems, std::string_view key) {
+  return std::ranges::any_of(problems, [key](const Problem& p) {
+    return p.where == key &&
+           (p.code == ProblemCode::ParameterTooSmall || p.code == ProblemCode::ParameterTooLarge);
+  });
+}
+
+/// Outside a limit, build says which parameter it is, at once.
+TEST(Laws, OutsideItsLimitsAParameterIsNamed) {
+  testing::Random random(89);
+  for (const Style& style : styles()) {
+    int tried = 0;
+    for (int round = 0; round < kSets / 10; ++round) {
+      const auto inside = testing::randomInsideLimits(random, style);
+      if (!inside) continue;
+      const Making making{inside->card.caliper, inside->grid};
+      for (const ParameterSpec& spec : style.parameters) {
+        const std::int64_t low = spec.minimum(inside->parameters, making);
+        const std::int64_t high = spec.maximum(inside->parameters, making);
+        for (const std::int64_t value : valuesOutside(low, high)) {
+          if (value >= low && value <= high) continue;
+          Design design = *inside;
+          design.parameters.setCount(spec.key, value);
+          const auto start = std::chrono::steady_clock::now();
+          const Result<BuiltDesign> built = build(design);
+          const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
+          EXPECT_LT(took.count(), 1) << style.id << ' ' << spec.key << ' ' << value;
+          ASSERT_FALSE(built.ok()) << style.id << ' ' << spec.key << ' ' << value;
+          const Problems problems = limitProblems(design);
+          EXPECT_TRUE(names(problems, spec.key)) << style.id << ' ' << spec.key << ' ' << value;
+          EXPECT_EQ(built.problem(), problems.front()) << style.id;
+          ++tried;
+        }
+      }
+    }
+    EXPECT_GE(tried, 100) << style.id;
+  }
+}
+
+/// Any numbers at all give a design or the name of a parameter, within a second.
+TEST(Laws, AnyNumbersBuildOrAreRefused) {
+  testing::Random random(90);
+  for (const Style& style : styles()) {
+    for (int i = 0; i < kSets; ++i) {
+      Design design;
+      design.styleId = style.id;
+      design.card = {"test", "test card", Length::mm(random.between(0.01, 3)), 0};
+      design.grid = testing::randomGrid(random);
+      design.parameters = standardParameters(style);
+      for (const ParameterSpec& spec : style.parameters)
+        if (random.whole(0, 1) == 0)
+          design.parameters.setCount(
+              spec.key, static_cast<std::int64_t>(std::exp(random.between(0, 21.5))) - 1000);
+      const auto start = std::chrono::steady_clock::now();
+      const Result<BuiltDesign> built = build(design);
+      const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
+      EXPECT_LT(took.count(), 1) << style.id;
+      EXPECT_TRUE(built.ok() || !built.problem().where.empty()) << style.id;
+    }
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
