@@ -107,7 +107,10 @@ std::vector<ConvexShape> convexShapes(const Net& net, double tolerance) {
     Region sheet = region(panel.outline);
     if (!panel.openings.empty()) sheet = subtract(sheet, unite(panel.openings));
     const Region inner = offset(sheet, -tolerance);
-    for (Polygon& part : convexParts(panel))
+    // Kept apart with their openings closed, as hardly anything goes through one; the cores know.
+    Panel closed = panel;
+    closed.openings.clear();
+    for (Polygon& part : convexParts(closed))
       shapes.push_back(shapeOf(static_cast<int>(i), std::move(part), inner));
   }
   return shapes;

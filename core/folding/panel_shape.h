@@ -8,7 +8,8 @@
 
 namespace creasewright {
 
-/// A convex part of a panel as the collision check needs it, in the panel's frame.
+/// A convex part of a panel as the collision check needs it, in the panel's frame. The corners
+/// leave the panel's openings out of account, the core does not.
 struct ConvexShape {
   int panel = 0;
   Polygon corners;

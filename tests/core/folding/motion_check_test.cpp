@@ -85,6 +85,22 @@ TEST(MotionCheck, PassingThroughInOnePlaneIsFound) {
   EXPECT_EQ(collisions(leafOnArm(90)), Named{"panels-collide root | leaf | leaf"});
 }
 
+/// The same leaf, small enough to go through an opening of the root.
+Net leafThroughOpening(bool open) {
+  NetBuilder net({"arm", "leaf"});
+  Shape root = rectangle(60, 40);
+  if (open) root.openings = {{{1, 8}, {1, 32}, {25, 32}, {25, 8}}};
+  net.root("root", root)
+      .hinge({"root", "right"}, "arm", rectangle(40, 40), {180, 1})
+      .hinge({"arm", "outer", 10, 20}, "leaf", rectangle(20, 18), {90, 2});
+  return net.take();
+}
+
+TEST(MotionCheck, OpeningsLetPanelsThrough) {
+  EXPECT_EQ(collisions(leafThroughOpening(true)), Named{});
+  EXPECT_EQ(collisions(leafThroughOpening(false)), Named{"panels-collide root | leaf | leaf"});
+}
+
 Net flapOntoRoot(Face face) {
   NetBuilder net({"arm"});
   net.root("root", rectangle(60, 40))
