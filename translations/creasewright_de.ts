@@ -1502,254 +1502,419 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>panels</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="62"/>
+        <location filename="../app/bridge/core_words.cpp" line="88"/>
         <source>base</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="63"/>
+        <location filename="../app/bridge/core_words.cpp" line="89"/>
         <source>front</source>
         <translation>vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="64"/>
+        <location filename="../app/bridge/core_words.cpp" line="90"/>
         <source>back</source>
         <translation>hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="65"/>
+        <location filename="../app/bridge/core_words.cpp" line="91"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="66"/>
+        <location filename="../app/bridge/core_words.cpp" line="92"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="67"/>
+        <location filename="../app/bridge/core_words.cpp" line="93"/>
         <source>wall</source>
         <translation>Wand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="68"/>
+        <location filename="../app/bridge/core_words.cpp" line="94"/>
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="69"/>
+        <location filename="../app/bridge/core_words.cpp" line="95"/>
         <source>inner wall</source>
         <translation>Innenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="70"/>
+        <location filename="../app/bridge/core_words.cpp" line="96"/>
         <source>glue strip</source>
         <translation>Klebestreifen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="71"/>
+        <location filename="../app/bridge/core_words.cpp" line="97"/>
         <source>front tab</source>
         <translation>Lasche vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="72"/>
+        <location filename="../app/bridge/core_words.cpp" line="98"/>
         <source>back tab</source>
         <translation>Lasche hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="73"/>
+        <location filename="../app/bridge/core_words.cpp" line="99"/>
         <source>side</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="74"/>
+        <location filename="../app/bridge/core_words.cpp" line="100"/>
         <source>lap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="75"/>
+        <location filename="../app/bridge/core_words.cpp" line="101"/>
         <source>seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="76"/>
+        <location filename="../app/bridge/core_words.cpp" line="102"/>
         <source>tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="77"/>
+        <location filename="../app/bridge/core_words.cpp" line="103"/>
         <source>top lid</source>
         <translation>Deckel oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="78"/>
+        <location filename="../app/bridge/core_words.cpp" line="104"/>
         <source>bottom lid</source>
         <translation>Deckel unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="79"/>
+        <location filename="../app/bridge/core_words.cpp" line="105"/>
         <source>top dust flap</source>
         <translation>Staublasche oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="80"/>
+        <location filename="../app/bridge/core_words.cpp" line="106"/>
         <source>bottom dust flap</source>
         <translation>Staublasche unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="81"/>
+        <location filename="../app/bridge/core_words.cpp" line="107"/>
         <source>back corner</source>
         <translation>hintere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="82"/>
+        <location filename="../app/bridge/core_words.cpp" line="108"/>
         <source>bottom</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="83"/>
+        <location filename="../app/bridge/core_words.cpp" line="109"/>
         <source>bottom flap</source>
         <translation>Bodenklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="84"/>
+        <location filename="../app/bridge/core_words.cpp" line="110"/>
         <source>bottom glue tab</source>
         <translation>Boden-Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="85"/>
+        <location filename="../app/bridge/core_words.cpp" line="111"/>
         <source>bottom hook</source>
         <translation>Bodenhaken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="86"/>
+        <location filename="../app/bridge/core_words.cpp" line="112"/>
         <source>bottom panel</source>
         <translation>Bodenteil</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="87"/>
+        <location filename="../app/bridge/core_words.cpp" line="113"/>
         <source>bottom shoulders</source>
         <translation>Bodenschultern</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="88"/>
+        <location filename="../app/bridge/core_words.cpp" line="114"/>
         <source>bottom side</source>
         <translation>Bodenseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="89"/>
+        <location filename="../app/bridge/core_words.cpp" line="115"/>
         <source>bottom tongue</source>
         <translation>Bodenzunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="90"/>
+        <location filename="../app/bridge/core_words.cpp" line="116"/>
         <source>doubling</source>
         <translation>Verdopplung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="91"/>
+        <location filename="../app/bridge/core_words.cpp" line="117"/>
         <source>face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="92"/>
+        <location filename="../app/bridge/core_words.cpp" line="118"/>
         <source>foot</source>
         <translation>Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="93"/>
+        <location filename="../app/bridge/core_words.cpp" line="119"/>
         <source>front corner</source>
         <translation>vordere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="94"/>
+        <location filename="../app/bridge/core_words.cpp" line="120"/>
         <source>gable</source>
         <translation>Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="95"/>
+        <location filename="../app/bridge/core_words.cpp" line="121"/>
         <source>gap flap</source>
         <translation>Füllklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="96"/>
+        <location filename="../app/bridge/core_words.cpp" line="122"/>
         <source>handle</source>
         <translation>Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="97"/>
+        <location filename="../app/bridge/core_words.cpp" line="123"/>
         <source>hang tab</source>
         <translation>Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="98"/>
+        <location filename="../app/bridge/core_words.cpp" line="124"/>
         <source>left ear</source>
         <translation>linkes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="99"/>
+        <location filename="../app/bridge/core_words.cpp" line="125"/>
         <source>left tongue</source>
         <translation>linke Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="100"/>
+        <location filename="../app/bridge/core_words.cpp" line="126"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="101"/>
+        <location filename="../app/bridge/core_words.cpp" line="127"/>
         <source>petal</source>
         <translation>Blatt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="102"/>
+        <location filename="../app/bridge/core_words.cpp" line="128"/>
         <source>right ear</source>
         <translation>rechtes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="103"/>
+        <location filename="../app/bridge/core_words.cpp" line="129"/>
         <source>right tongue</source>
         <translation>rechte Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="104"/>
+        <location filename="../app/bridge/core_words.cpp" line="130"/>
         <source>rim</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="105"/>
+        <location filename="../app/bridge/core_words.cpp" line="131"/>
         <source>roof</source>
         <translation>Dach</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="106"/>
+        <location filename="../app/bridge/core_words.cpp" line="132"/>
         <source>tab</source>
         <translation>Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="107"/>
+        <location filename="../app/bridge/core_words.cpp" line="133"/>
         <source>top</source>
         <translation>Oberseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="108"/>
+        <location filename="../app/bridge/core_words.cpp" line="134"/>
         <source>left gable</source>
         <translation>linker Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="109"/>
+        <location filename="../app/bridge/core_words.cpp" line="135"/>
         <source>right gable</source>
         <translation>rechter Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="110"/>
+        <location filename="../app/bridge/core_words.cpp" line="136"/>
         <source>front handle</source>
         <translation>vorderer Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="111"/>
+        <location filename="../app/bridge/core_words.cpp" line="137"/>
         <source>back handle</source>
         <translation>hinterer Griff</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="138"/>
+        <source>back fin</source>
+        <translation>hinterer Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="139"/>
+        <source>back flap</source>
+        <translation>hintere Lasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="140"/>
+        <source>corner</source>
+        <translation>Ecke</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="141"/>
+        <source>cover</source>
+        <translation>Deckel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="142"/>
+        <source>divider</source>
+        <translation>Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="143"/>
+        <source>far flap</source>
+        <translation>ferne Endlasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="144"/>
+        <source>flap</source>
+        <translation>Klappe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="145"/>
+        <source>front fin</source>
+        <translation>vorderer Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="146"/>
+        <source>front flap</source>
+        <translation>vordere Lasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="147"/>
+        <source>left back half</source>
+        <translation>links hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="148"/>
+        <source>left back fin</source>
+        <translation>Steg links hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="149"/>
+        <source>left back flap</source>
+        <translation>Lasche links hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="150"/>
+        <source>left fin</source>
+        <translation>linker Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="151"/>
+        <source>left flap</source>
+        <translation>linke Lasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="152"/>
+        <source>left front half</source>
+        <translation>links vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="153"/>
+        <source>left front fin</source>
+        <translation>Steg links vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="154"/>
+        <source>left front flap</source>
+        <translation>Lasche links vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="155"/>
+        <source>left side</source>
+        <translation>linke Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="156"/>
+        <source>left tab</source>
+        <translation>linke Klebelasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="157"/>
+        <source>near flap</source>
+        <translation>nahe Endlasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="158"/>
+        <source>pocket</source>
+        <translation>Tasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="159"/>
+        <source>right back half</source>
+        <translation>rechts hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="160"/>
+        <source>right back fin</source>
+        <translation>Steg rechts hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="161"/>
+        <source>right back flap</source>
+        <translation>Lasche rechts hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="162"/>
+        <source>right fin</source>
+        <translation>rechter Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="163"/>
+        <source>right flap</source>
+        <translation>rechte Lasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="164"/>
+        <source>right front half</source>
+        <translation>rechts vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="165"/>
+        <source>right front fin</source>
+        <translation>Steg rechts vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="166"/>
+        <source>right front flap</source>
+        <translation>Lasche rechts vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="167"/>
+        <source>right side</source>
+        <translation>rechte Seite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="168"/>
+        <source>right tab</source>
+        <translation>rechte Klebelasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="169"/>
+        <source>strip</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="170"/>
+        <source>tip tab</source>
+        <translation>Lasche an der Spitze</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_text.cpp" line="49"/>
@@ -1761,39 +1926,99 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>pieces</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="115"/>
+        <location filename="../app/bridge/core_words.cpp" line="174"/>
         <source>tray</source>
         <translation>Schale</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="116"/>
+        <location filename="../app/bridge/core_words.cpp" line="175"/>
         <source>band</source>
         <translation>Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="117"/>
+        <location filename="../app/bridge/core_words.cpp" line="176"/>
         <source>box</source>
         <translation>Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="118"/>
+        <location filename="../app/bridge/core_words.cpp" line="177"/>
         <source>cup</source>
         <translation>Becher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="119"/>
+        <location filename="../app/bridge/core_words.cpp" line="178"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="120"/>
+        <location filename="../app/bridge/core_words.cpp" line="179"/>
         <source>sleeve</source>
         <translation>Hülle</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="121"/>
+        <location filename="../app/bridge/core_words.cpp" line="180"/>
         <source>solid</source>
         <translation>Körper</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="181"/>
+        <source>bag</source>
+        <translation>Tüte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="182"/>
+        <source>envelope</source>
+        <translation>Umschlag</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="183"/>
+        <source>inner cross</source>
+        <translation>inneres Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="184"/>
+        <source>middle cross</source>
+        <translation>mittleres Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="185"/>
+        <source>insert</source>
+        <translation>Einsatz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="186"/>
+        <source>long divider</source>
+        <translation>langer Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="187"/>
+        <source>outer cross</source>
+        <translation>äußeres Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="188"/>
+        <source>pouch</source>
+        <translation>Tüte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="189"/>
+        <source>scoop</source>
+        <translation>Schütte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="190"/>
+        <source>short divider</source>
+        <translation>kurzer Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="191"/>
+        <source>wallet</source>
+        <translation>Mappe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="192"/>
+        <source>wrap</source>
+        <translation>Hülle</translation>
     </message>
 </context>
 <context>
@@ -2299,6 +2524,132 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="58"/>
         <source>fold the glue seam</source>
         <translation>die Klebenaht falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="59"/>
+        <source>close the back of the roof</source>
+        <translation>die hintere Dachhälfte schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="60"/>
+        <source>raise the back and glue its tabs</source>
+        <translation>die Rückwand aufrichten und ihre Laschen ankleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="61"/>
+        <source>fold the cover over</source>
+        <translation>den Deckel überschlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="62"/>
+        <source>fold the strip of the cover</source>
+        <translation>den Streifen des Deckels falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="63"/>
+        <source>fold in the feet</source>
+        <translation>die Füße einfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="64"/>
+        <location filename="../app/bridge/core_words.cpp" line="65"/>
+        <source>fold the fins</source>
+        <translation>die Stege falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="66"/>
+        <source>close the flap</source>
+        <translation>die Klappe schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="67"/>
+        <source>glue the front of the roof</source>
+        <translation>die vordere Dachhälfte ankleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="68"/>
+        <source>fold in the gable flaps</source>
+        <translation>die Giebellaschen einfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="69"/>
+        <source>crease the gussets</source>
+        <translation>die Seitenfalten vorfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="70"/>
+        <source>raise the left wall</source>
+        <translation>die linke Wand aufrichten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="71"/>
+        <source>fold down the legs</source>
+        <translation>die Beine nach unten falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="72"/>
+        <source>fold the flaps of the lid</source>
+        <translation>die Laschen des Deckels falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="73"/>
+        <source>fold up the pocket and glue its tabs</source>
+        <translation>die Tasche hochfalten und ihre Laschen ankleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="74"/>
+        <source>fold the sides of the pocket</source>
+        <translation>die Seiten der Tasche falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="75"/>
+        <source>press in the curved ends</source>
+        <translation>die gebogenen Enden eindrücken</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="76"/>
+        <source>fold the tuck at the ridge</source>
+        <translation>die Stecklasche am First falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="77"/>
+        <source>raise the right wall and glue it to the tab</source>
+        <translation>die rechte Wand aufrichten und an die Lasche kleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="78"/>
+        <source>fold in the side flaps</source>
+        <translation>die Seitenklappen einfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="79"/>
+        <source>fold up the strip</source>
+        <translation>den Streifen hochfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="80"/>
+        <source>fold up the strips</source>
+        <translation>die Streifen hochfalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="81"/>
+        <source>close the tube and glue the seams</source>
+        <translation>den Schlauch schließen und die Nähte kleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="82"/>
+        <source>fold the back over and glue it</source>
+        <translation>die Rückseite überschlagen und ankleben</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="83"/>
+        <source>fold the walls and the seam</source>
+        <translation>die Wände und die Klebenaht falten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="84"/>
+        <source>bring the last wall round and glue the seam</source>
+        <translation>die letzte Wand herumführen und die Naht kleben</translation>
     </message>
 </context>
 <context>
@@ -3187,6 +3538,616 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="229"/>
         <source>Twenty triangles.</source>
         <translation>Zwanzig Dreiecke.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="230"/>
+        <source>A cover that opens like a matchbook and tucks into a pocket.</source>
+        <translation>Ein Deckel, der sich wie ein Streichholzbriefchen öffnet und in eine Tasche steckt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="231"/>
+        <source>A little house: the back of the roof opens and tucks in at the ridge.</source>
+        <translation>Ein Häuschen: Die hintere Dachhälfte öffnet sich und steckt am First.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="233"/>
+        <source>A shelf on feet with an opening that holds the product upright in its box.</source>
+        <translation>Ein Boden auf Füßen, dessen Öffnung das Produkt aufrecht in der Schachtel hält.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="235"/>
+        <source>A slice of cake, a cheese, favours for a round table.</source>
+        <translation>Ein Stück Kuchen, ein Käse, Gastgeschenke für einen runden Tisch.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="236"/>
+        <source>A slice with a lid that tucks in: several make a cake.</source>
+        <translation>Ein Tortenstück mit Steckdeckel: Mehrere ergeben eine Torte.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="237"/>
+        <source>A tube closed by two crossed seams: four equal faces.</source>
+        <translation>Ein Schlauch, von zwei gekreuzten Nähten geschlossen: vier gleiche Flächen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="238"/>
+        <source>Above the ridge, at most half the width; a ribbon may go through it.</source>
+        <translation>Über dem First, höchstens die halbe Breite; ein Band kann hindurchgehen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="240"/>
+        <source>Across a hole, at most a fifth of the length.</source>
+        <translation>Quer über ein Loch, höchstens ein Fünftel der Länge.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="241"/>
+        <source>Across the pocket, to slide more cards into.</source>
+        <translation>Quer über die Tasche, um weitere Karten einzuschieben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="242"/>
+        <source>Across. Both glue tabs must fit side by side.</source>
+        <translation>Quer. Beide Klebelaschen müssen nebeneinander passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="243"/>
+        <source>Along the tube, inside.</source>
+        <translation>Längs des Schlauchs, innen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="244"/>
+        <source>At least the width and 30 mm, so that the gussets and the holes find room.</source>
+        <translation>Mindestens die Breite und 30 mm, damit Seitenfalten und Löcher Platz haben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="246"/>
+        <source>At the ends of the sides, glued inside front and back.</source>
+        <translation>An den Enden der Seiten, innen an Vorder- und Rückwand geklebt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="247"/>
+        <source>At the ridge, under the front of the roof.</source>
+        <translation>Am First, unter der vorderen Dachhälfte.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="248"/>
+        <source>At the tip and at both ends of the back.</source>
+        <translation>An der Spitze und an beiden Enden der Rückwand.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="249"/>
+        <source>Back height</source>
+        <translation>Höhe hinten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="250"/>
+        <source>Between the double scores. Narrower ones cannot be scored.</source>
+        <translation>Zwischen den doppelten Rillungen. Schmalere lassen sich nicht rillen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="251"/>
+        <source>Biscuits, coffee, books, several small things at once.</source>
+        <translation>Kekse, Kaffee, Bücher, mehrere kleine Dinge zugleich.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="252"/>
+        <source>Biscuits, sweets, calendars and villages of favours.</source>
+        <translation>Kekse, Süßes, Kalender und ganze Dörfer von Gastgeschenken.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="253"/>
+        <source>Book wrap</source>
+        <translation>Briefchen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="254"/>
+        <source>By which each layer is smaller than the one around it, all round.</source>
+        <translation>Um so viel ist jede Lage ringsum kleiner als die um sie herum.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="256"/>
+        <source>Card all round the opening. Make it so wide that the insert is 1 mm smaller than the box inside.</source>
+        <translation>Karton rings um die Öffnung. So breit, dass der Einsatz 1 mm kleiner ist als die Schachtel innen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="259"/>
+        <source>Card wallet</source>
+        <translation>Kartenmappe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="260"/>
+        <source>Cell length</source>
+        <translation>Fachlänge</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="261"/>
+        <source>Cell width</source>
+        <translation>Fachbreite</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="262"/>
+        <source>Cells along the length.</source>
+        <translation>Fächer der Länge nach.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="263"/>
+        <source>Cells along the width.</source>
+        <translation>Fächer der Breite nach.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="264"/>
+        <source>Columns</source>
+        <translation>Spalten</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="265"/>
+        <source>Crosses one in the other, glued base on base.</source>
+        <translation>Kreuze ineinander, Boden auf Boden geklebt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="266"/>
+        <source>Deep enough to hold the walls up, at most their height.</source>
+        <translation>Tief genug, um die Wände zu halten, höchstens so tief wie diese hoch sind.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="267"/>
+        <source>Dip</source>
+        <translation>Senkung</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="268"/>
+        <source>Double scores give it depth; with straight or with pointed flaps, closed by a seal.</source>
+        <translation>Doppelte Rillungen geben ihm Tiefe; mit geraden oder spitzen Klappen, mit einem Siegel verschlossen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="271"/>
+        <source>Envelope</source>
+        <translation>Umschlag</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="272"/>
+        <source>Exploding box</source>
+        <translation>Explosionsschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="273"/>
+        <source>Fin</source>
+        <translation>Steg</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="274"/>
+        <source>Four flaps that meet in diagonals on the back.</source>
+        <translation>Vier Klappen, die sich hinten in Diagonalen treffen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="275"/>
+        <source>From seam to seam on the sheet: six tenths of the width or more.</source>
+        <translation>Von Naht zu Naht auf dem Bogen: mindestens sechs Zehntel der Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="276"/>
+        <source>From the back to the tip, at least half the width.</source>
+        <translation>Von der Rückwand zur Spitze, mindestens die halbe Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="277"/>
+        <source>From the middle of one divider to the middle of the next.</source>
+        <translation>Von der Mitte eines Stegs zur Mitte des nächsten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="278"/>
+        <source>Front height</source>
+        <translation>Höhe vorn</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="279"/>
+        <source>Gable flap</source>
+        <translation>Giebellasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="280"/>
+        <source>Gift cards, letters, seeds, flat sweets, photographs.</source>
+        <translation>Gutscheinkarten, Briefe, Samen, flache Süßigkeiten, Fotos.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="281"/>
+        <source>Gift cards, vouchers, tickets, banknotes, photographs.</source>
+        <translation>Gutscheinkarten, Gutscheine, Eintrittskarten, Geldscheine, Fotos.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="282"/>
+        <source>Glue tab</source>
+        <translation>Klebelasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="283"/>
+        <source>Glued to the back; without pointed flaps.</source>
+        <translation>An die Rückseite geklebt; ohne spitze Klappen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="284"/>
+        <source>Gusseted bag</source>
+        <translation>Seitenfaltentüte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="285"/>
+        <source>Handle holes</source>
+        <translation>Grifflöcher</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="286"/>
+        <source>Holds the pocket&apos;s sides on the back.</source>
+        <translation>Hält die Seiten der Tasche an der Rückseite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="287"/>
+        <source>How far the cover slides into the pocket.</source>
+        <translation>Wie weit der Deckel in die Tasche gleitet.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="288"/>
+        <source>How far the edge of the back stands outside the base.</source>
+        <translation>Wie weit der Rand der Rückwand über den Boden hinaussteht.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="289"/>
+        <source>How far the front&apos;s curved edge dips in the middle.</source>
+        <translation>Wie weit sich der geschwungene vordere Rand in der Mitte senkt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="290"/>
+        <source>How high the pocket is, at most three quarters of the length.</source>
+        <translation>Wie hoch die Tasche ist, höchstens drei Viertel der Länge.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="291"/>
+        <source>In the middle, between the curved scores: a tenth to four tenths of the width.</source>
+        <translation>In der Mitte, zwischen den gebogenen Rillungen: ein bis vier Zehntel der Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="293"/>
+        <source>In the pocket&apos;s edge.</source>
+        <translation>Im Rand der Tasche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="294"/>
+        <source>Jars, bottles, candles and soap in a larger box.</source>
+        <translation>Gläser, Flaschen, Kerzen und Seife in einer größeren Schachtel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="295"/>
+        <source>Jewellery, ties, gift cards, sweets, soap slices.</source>
+        <translation>Schmuck, Krawatten, Gutscheinkarten, Süßes, Seifenscheiben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="296"/>
+        <source>Joins back and front at one side.</source>
+        <translation>Verbindet Rück- und Vorderseite an einer Seite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="297"/>
+        <source>Layered crosses fall open when the lid is lifted.</source>
+        <translation>Ineinanderliegende Kreuze fallen auf, sobald der Deckel gehoben wird.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="298"/>
+        <source>Layers</source>
+        <translation>Lagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="299"/>
+        <source>Lean</source>
+        <translation>Neigung</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="300"/>
+        <source>Margin</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="301"/>
+        <source>Milk-carton top box</source>
+        <translation>Milchkartonschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="302"/>
+        <source>Of each face at its seam: half the sheet.</source>
+        <translation>Jeder Fläche an ihrer Naht: der halbe Bogen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="303"/>
+        <source>Of front and back, along the bottom.</source>
+        <translation>Von Vorder- und Rückwand, am Boden entlang.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="304"/>
+        <source>Of front and back, along the ridge. Two flaps and the tuck must fit.</source>
+        <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Stecklasche müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="306"/>
+        <source>Of front and back, laid flat.</source>
+        <translation>Von Vorder- und Rückseite, flach liegend.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="307"/>
+        <source>Of the back; at least a third of the length, or the tip is too sharp.</source>
+        <translation>Der Rückwand; mindestens ein Drittel der Länge, sonst wird die Spitze zu spitz.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="309"/>
+        <source>Of the base, along the front. Two tabs must fit.</source>
+        <translation>Des Bodens, an der Vorderseite entlang. Zwei Laschen müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="310"/>
+        <source>Of the base, from front to back.</source>
+        <translation>Des Bodens, von vorn nach hinten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="311"/>
+        <source>Of the dividers.</source>
+        <translation>Der Stege.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="312"/>
+        <source>Of the front, from the fold of the flap to the bottom.</source>
+        <translation>Der Vorderseite, vom Falz der Klappe bis unten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="313"/>
+        <source>Of the front, the longer side.</source>
+        <translation>Der Vorderseite, die längere Seite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="314"/>
+        <source>Of the gable walls.</source>
+        <translation>Der Giebelwände.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="315"/>
+        <source>Of the innermost cross&apos;s base.</source>
+        <translation>Vom Boden des innersten Kreuzes.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="316"/>
+        <source>Of the innermost cross&apos;s base. The lid&apos;s tabs must fit.</source>
+        <translation>Vom Boden des innersten Kreuzes. Die Laschen des Deckels müssen passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="317"/>
+        <source>Of the legs: half the product or more.</source>
+        <translation>Der Beine: das halbe Produkt oder mehr.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="318"/>
+        <source>Of the opening.</source>
+        <translation>Der Öffnung.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="319"/>
+        <source>Of the opening; the product goes through it.</source>
+        <translation>Der Öffnung; das Produkt steht in ihr.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="320"/>
+        <source>Of the outermost walls; each layer inside is lower by the step.</source>
+        <translation>Der äußersten Wände; jede Lage innen ist um die Stufe niedriger.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="321"/>
+        <source>Of the ridge over the eaves: a fifth to seven tenths of the width.</source>
+        <translation>Des Firsts über der Traufe: ein Fünftel bis sieben Zehntel der Breite.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="323"/>
+        <source>Of the sides, which fold in along the middle.</source>
+        <translation>Der Seiten, die sich in der Mitte einfalten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="324"/>
+        <source>Of the straight sides; the ends curve in from there.</source>
+        <translation>Der geraden Seiten; von dort wölben sich die Enden nach innen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="325"/>
+        <source>Of the strips between the covers. Narrower ones cannot be scored.</source>
+        <translation>Der Streifen zwischen den Deckeln. Schmalere lassen sich nicht rillen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="327"/>
+        <source>Of the walls, up to the eaves. The bottom&apos;s glue tab must fit.</source>
+        <translation>Der Wände, bis zur Traufe. Die Klebelasche des Bodens muss passen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="328"/>
+        <source>Of the walls. The lid&apos;s flaps go down half of it at most.</source>
+        <translation>Der Wände. Die Laschen des Deckels reichen höchstens halb hinab.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="329"/>
+        <source>On both sides of the lid.</source>
+        <translation>An beiden Seiten des Deckels.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="330"/>
+        <source>Open and tapered, with a high back and a curved front edge.</source>
+        <translation>Offen und nach unten enger, mit hoher Rückwand und geschwungenem vorderem Rand.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="331"/>
+        <source>Opens like a book; a pocket with slits holds one card or several.</source>
+        <translation>Öffnet sich wie ein Buch; eine Tasche mit Schlitzen hält eine oder mehrere Karten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="333"/>
+        <source>Partition insert</source>
+        <translation>Gefacheeinsatz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="334"/>
+        <source>Photographs, messages, vouchers, a small gift inside.</source>
+        <translation>Fotos, Botschaften, Gutscheine, ein kleines Geschenk darin.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="335"/>
+        <source>Pillow box</source>
+        <translation>Kissenschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="336"/>
+        <source>Pitched-roof box</source>
+        <translation>Satteldachschachtel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="337"/>
+        <source>Platform insert</source>
+        <translation>Podesteinsatz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="338"/>
+        <source>Pocket</source>
+        <translation>Tasche</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="339"/>
+        <source>Pointed flaps</source>
+        <translation>Spitze Klappen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="340"/>
+        <source>Popcorn, sweets in bags, biscuits, small gifts to reach into.</source>
+        <translation>Popcorn, Süßes in Tütchen, Kekse, kleine Gaben zum Hineingreifen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="341"/>
+        <source>Rise</source>
+        <translation>Firsthöhe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="342"/>
+        <source>Rows</source>
+        <translation>Reihen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="343"/>
+        <source>Scored length of lid against the outer cross: two cards and the ease between them.</source>
+        <translation>Gerillte Länge des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken und das Spiel dazwischen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="346"/>
+        <source>Scored width of lid against the outer cross: two cards, the lid&apos;s two tabs and the ease.</source>
+        <translation>Gerillte Breite des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken, die zwei Laschen des Deckels und das Spiel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="349"/>
+        <source>Seed packets, tea bags, chocolate squares, face masks, samples.</source>
+        <translation>Samentütchen, Teebeutel, Schokoladentäfelchen, Gesichtsmasken, Proben.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="350"/>
+        <source>Side flaps</source>
+        <translation>Seitenklappen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="351"/>
+        <source>Slits</source>
+        <translation>Schlitze</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="352"/>
+        <source>Slotted dividers that part a box into cells, one product in each.</source>
+        <translation>Geschlitzte Stege, die eine Schachtel in Fächer teilen, je eines für ein Produkt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="354"/>
+        <source>Small jars, bottles, baubles, truffles, cupcakes.</source>
+        <translation>Kleine Gläser, Flaschen, Kugeln, Trüffel, Törtchen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="355"/>
+        <source>Stands on a block bottom, folds flat, with holes for a ribbon handle.</source>
+        <translation>Steht auf einem Klotzboden, lässt sich flach falten, mit Löchern für einen Bandgriff.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="357"/>
+        <source>Step</source>
+        <translation>Stufe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="358"/>
+        <source>Sweets, biscuits, tea, small toys.</source>
+        <translation>Süßes, Kekse, Tee, kleines Spielzeug.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="359"/>
+        <source>Sweets, nuts, tea, favours, small surprises.</source>
+        <translation>Süßes, Nüsse, Tee, Gastgeschenke, kleine Überraschungen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="360"/>
+        <source>Tetra pouch</source>
+        <translation>Tetraedertüte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="361"/>
+        <source>The seams at the two ends, glued inside to inside.</source>
+        <translation>Die Nähte an beiden Enden, innen auf innen geklebt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="362"/>
+        <source>The sides fold in under a roof that ends in a glued fin.</source>
+        <translation>Die Seiten falten sich unter ein Dach ein, das in einem geklebten Steg endet.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="363"/>
+        <source>Treat scoop</source>
+        <translation>Naschschütte</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="364"/>
+        <source>Tuck</source>
+        <translation>Einstecktiefe</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="365"/>
+        <source>Turned in under the long legs; it must not reach the opening.</source>
+        <translation>Unter den langen Beinen nach innen gefaltet; darf nicht bis zur Öffnung reichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="366"/>
+        <source>Two curved scores at each end press in and hold the box shut.</source>
+        <translation>Zwei gebogene Rillungen an jedem Ende drücken sich ein und halten die Schachtel zu.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="367"/>
+        <source>Two in front and back, for a ribbon.</source>
+        <translation>Je zwei in Vorder- und Rückwand, für ein Band.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="368"/>
+        <source>Under both slopes of the roof.</source>
+        <translation>Unter beiden Dachhälften.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="369"/>
+        <source>Upright, along the longest side of what goes in.</source>
+        <translation>Aufrecht, entlang der längsten Seite des Inhalts.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="370"/>
+        <source>Upright, from the base to the edge of the back.</source>
+        <translation>Senkrecht, vom Boden bis zum Rand der Rückwand.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="371"/>
+        <source>Upright; lower than the back.</source>
+        <translation>Senkrecht; niedriger als hinten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="372"/>
+        <source>Wedge box</source>
+        <translation>Tortenstückschachtel</translation>
     </message>
 </context>
 </TS>

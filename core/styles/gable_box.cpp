@@ -8,7 +8,7 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Walls = 1, BottomFlaps, Bottom, Roof, Handle };
+enum Stage { BackAndSeam = 1, Walls, BottomFlaps, Bottom, Handle, Roof };
 
 constexpr double kHandAtEnds = 10;  // mm of card beside the hand hole
 
@@ -32,7 +32,7 @@ Polygon handHole(double length, double height) {
 std::vector<Piece> buildGable(const Parameters& p, const Making& making) {
   const FourWalls walls{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
   const GableRoof roof{walls.width, p.mm("roof")};
-  NetBuilder net({"walls", "bottom-flaps", "bottom", "roof", "handle"});
+  NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "handle", "roof"});
   addFourWalls(net, walls, Walls);
   addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
   addGableRoof(net, walls, roof, Roof);

@@ -16,15 +16,29 @@ Style twoPieceBox();
 Style hingedLidBox();
 Style drawerBox();
 Style rolledWallTray();
+Style partitionInsert();
+Style platformInsert();
+Style wedgeBox();
+Style pitchedRoofBox();
+Style explodingBox();
 // Bands and wraps
 Style openSleeve();
 Style bellyBand();
+Style bookWrap();
+Style envelope();
+Style cardWallet();
+// Bags and pouches
+Style gussetedBag();
+Style tetraPouch();
+Style pillowBox();
+Style treatScoop();
 // Prisms and pyramids
 Style prismBox();
 Style petalPrism();
 Style taperedCup();
 Style pyramidBox();
 Style gableBox();
+Style milkCartonTopBox();
 // Ornaments
 Style tetrahedron();
 Style cube();

@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Seam = 1, Walls, BottomTabs, Base, Petals };
+enum Stage { WallsAndSeam = 1, LastWall, BottomTabs, Base, Petals };
 
 /// Reaches past the middle and over the next petal: at the crease it opens wider than half the
 /// polygon's corner, and less than the corner itself.
@@ -28,8 +28,8 @@ std::vector<Piece> buildPetals(const Parameters& p, const Making& making) {
   const double side = sideOf(n, p.mm("across") / 2);
   Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
   walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
-  NetBuilder net({"seam", "walls", "bottom-tabs", "base", "petals"});
-  addFrustumWalls(net, walls, Walls);
+  NetBuilder net({"walls-and-seam", "last-wall", "bottom-tabs", "base", "petals"});
+  addFrustumWalls(net, walls, LastWall);
   addFrustumBase(net, walls, BottomTabs, Base);
   for (int k = 1; k <= n; ++k)
     net.hinge({wallName(k), "top"}, wallName(k) + "/petal", petal(n, side), {90, Petals})

@@ -17,7 +17,7 @@ Piece boxPiece(const Parameters& p, double caliper) {
   const double side = sideOf(n, p.mm("across") / 2);
   Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
   walls.tab = baseTab(walls.deepestTab(), caliper);
-  NetBuilder net({"seam", "walls", "bottom-tabs", "base"});
+  NetBuilder net({"walls-and-seam", "last-wall", "bottom-tabs", "base"});
   addFrustumWalls(net, walls, 2);
   addFrustumBase(net, walls, 3, 4);
   return {"box", net.take(), insideOf(walls)};

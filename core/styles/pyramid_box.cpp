@@ -54,7 +54,7 @@ std::vector<Piece> buildPyramid(const Parameters& p, const Making&) {
               true)
         .showing({wallName(k)});
   }
-  net.showing({"base"});
+  net.bends(2, "tuck-slides-in").showing({"base"});  // each flap behind the next wall
   Cavity cavity{
       "base", {f.bottom / 2, apothemOf(f.sides, f.bottom), std::min(f.height, p.mm("across")) / 6}};
   return {{"box", net.take(), cavity}};

@@ -17,7 +17,7 @@ std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
                 p.mm("seam"),
                 0};
   walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
-  NetBuilder net({"seam", "walls", "bottom-tabs", "base"});
+  NetBuilder net({"walls-and-seam", "last-wall", "bottom-tabs", "base"});
   addFrustumWalls(net, walls, 2);
   addFrustumBase(net, walls, 3, 4);
   return {{"cup", net.take(), insideOf(walls)}};

@@ -17,30 +17,36 @@ def is_free(piece, box):
     sizes = [math.sqrt(space.dot(edge, edge)) for edge in edges]
     axes = [tuple(c / size for c in edge) for edge, size in zip(edges, sizes)]
     start, end = [SLACK / 2] * 3, [max(size - SLACK / 2, SLACK) for size in sizes]
-    for solid, _ in solid_parts(piece):
-        local = [tuple(space.dot(space.minus(p, corner), axis) for axis in axes) for p in solid]
-        spans = [(min(p[k] for p in local), max(p[k] for p in local)) for k in range(3)]
-        if meets((local, spans), start, end):
+    openings = {panel["id"]: [flat.open_ring(ring) for ring in panel.get("openings", [])] for panel in piece.data["panels"]}
+    for name, part in flat_parts(piece):
+        # Each corner by its place along the cuboid's edges and its place in the flat net.
+        local = [
+            tuple(space.dot(space.minus(piece.motion[name](p), corner), axis) for axis in axes) + tuple(p) for p in part
+        ]
+        inside = clipped(local, start, end)
+        if inside and not any(goes_through(inside, opening) for opening in openings[name]):
             return False
     return True
 
 
-def solid_parts(piece):
+def flat_parts(piece):
     for name, ring in piece.outline.items():
         for part in flat.convex_parts(ring):
-            solid = [piece.motion[name](p) for p in part]
-            spans = [(min(p[k] for p in solid), max(p[k] for p in solid)) for k in range(3)]
-            yield solid, spans
+            yield name, part
 
 
-def meets(part, start, end):
-    """Whether a convex panel part has a point inside the cuboid."""
-    solid, spans = part
-    if any(high <= start[k] or low >= end[k] for k, (low, high) in enumerate(spans)):
-        return False
+def goes_through(corners, opening):
+    """Whether what the cuboid cuts from a panel lies all in one of its openings, taken as convex."""
+    return all(flat.inside(p[3:], opening) or flat.distance_to_ring(p[3:], opening) < SLACK for p in corners)
+
+
+def clipped(solid, start, end):
+    """The part of a convex panel part inside the cuboid."""
+    if any(max(p[k] for p in solid) <= start[k] or min(p[k] for p in solid) >= end[k] for k in range(3)):
+        return []
     for k in range(3):
         solid = cut(cut(solid, k, start[k], 1), k, end[k], -1)
-    return len(solid) > 0
+    return solid
 
 
 def cut(solid, axis, at, sign):

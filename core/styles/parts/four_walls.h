@@ -16,8 +16,18 @@ struct FourWalls {
 Shape uprightWall(double width, double height);
 
 /// Adds the root `front` and to its right `right`, `back`, `left` with the `seam` glued inside the
-/// front; all have the edges of uprightWall() and fold in `stage`.
+/// front; front and back have the edges of uprightWall(). Back, left and seam fold in the stage
+/// before `stage`, in which the right wall brings the seam round into the front.
+/// `side` is the shape of the right and the left wall; it needs the edges `bottom`, `right`, `left`
+/// of uprightWall().
+void addFourWalls(NetBuilder& net, const FourWalls& walls, const Shape& side, int stage);
+/// With plain sides.
 void addFourWalls(NetBuilder& net, const FourWalls& walls, int stage);
+
+/// Adds `front/bottom` with its `tab` glued inside the back. `caliper` mm are left free at the
+/// sides.
+void addBottomPanel(NetBuilder& net, const FourWalls& walls, double caliper, int tabStage,
+                    int bottomStage);
 
 /// Closes the bottom: `left/bottom-flap` and `right/bottom-flap` turn in first, then `front/bottom`
 /// over them, its `tab` glued inside the back. `caliper` mm are left free at the sides.

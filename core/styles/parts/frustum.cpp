@@ -53,7 +53,8 @@ void addFrustumWalls(NetBuilder& net, const Frustum& f, int stage) {
   const Shape next = restedOn(wall, "left");
   net.root(wallName(1), wall);
   for (int k = 2; k <= f.sides; ++k)
-    net.hinge({wallName(k - 1), "right"}, wallName(k), next, {f.seamFold(), stage});
+    net.hinge({wallName(k - 1), "right"}, wallName(k), next,
+              {f.seamFold(), k == 2 ? stage : stage - 1});
   // Beyond 10 degrees as much as the first wall's own edge leans.
   const double slope = std::tan(radians(10)) + std::abs(f.top - f.bottom) / 2 / f.slant();
   const double atEnds = std::min(f.seam * slope + 1, f.ridge() * 0.4);

@@ -40,7 +40,8 @@ struct Frustum {
 Shape frustumWall(const Frustum& frustum);
 
 /// Adds the root `wall-1` and to its right `wall-2` .. `wall-n` with the `seam` glued inside the
-/// first; all fold in `stage`, the seam in the one before.
+/// first. Seam and walls fold in the stage before `stage`, in which only the second wall folds and
+/// brings the seam round into the first.
 void addFrustumWalls(NetBuilder& net, const Frustum& frustum, int stage);
 
 /// Adds a `tab` under every wall but the first, and the `base` under the first that closes over

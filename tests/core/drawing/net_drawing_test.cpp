@@ -52,7 +52,7 @@ TEST(NetDrawing, DimensionLabelsNeverOverlapEachOtherOrTheBlank) {
       EXPECT_LE(box.high.x, net.drawing.width) << piece.name;
       EXPECT_LE(box.high.y, net.drawing.height) << piece.name;
     }
-    EXPECT_GE(boxes.size(), 4U) << piece.name;
+    EXPECT_GE(boxes.size(), piece.net.creases.empty() ? 3U : 4U) << piece.name;
     for (std::size_t i = 0; i < boxes.size(); ++i) {
       for (std::size_t k = 0; k < i; ++k) {
         EXPECT_FALSE(overlap(boxes[i], boxes[k])) << piece.name << ' ' << i << ' ' << k;

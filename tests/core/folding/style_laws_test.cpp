@@ -29,11 +29,17 @@ std::vector<NamedNet> allNets() {
   return nets;
 }
 
+/// Pieces that another piece or the product holds in shape.
+bool holdsByItself(std::string_view name) {
+  return !name.starts_with("exploding-box/") && !name.starts_with("partition-insert/") &&
+         !name.starts_with("platform-insert/");
+}
+
 TEST(StyleLaws, ThereAreStyles) { EXPECT_GE(allNets().size(), 3u); }
 
 TEST(StyleLaws, MatesHoldWhenFolded) {
   for (const auto& [name, piece] : allNets()) {
-    EXPECT_FALSE(piece.net.mates.empty()) << name;
+    EXPECT_TRUE(!piece.net.mates.empty() || !holdsByItself(name)) << name;
     for (const Problem& problem : checkMates(piece.net, pose(piece.net, 1), kMaking.caliper.mm()))
       ADD_FAILURE() << name << ": code " << static_cast<int>(problem.code) << " at "
                     << problem.where << " onto " << std::get<std::string>(problem.values[0]);
@@ -142,7 +148,7 @@ std::set<std::size_t> creasesThatMatter(const Net& net) {
 TEST(StyleLaws, OneDegreeOffIsAlwaysSeen) {
   for (const auto& [name, piece] : allNets()) {
     const std::set<std::size_t> creases = creasesThatMatter(piece.net);
-    EXPECT_FALSE(creases.empty()) << name;
+    EXPECT_TRUE(!creases.empty() || !holdsByItself(name)) << name;
     for (const std::size_t index : creases) {
       for (const double change : {-1.0, 1.0}) {
         Net net = piece.net;

@@ -36,9 +36,6 @@ Verdict outerPiecesGoOverInnerOnes(const BuiltDesign& built);
 /// The parameters and card of a design, to build it again from a message.
 std::string describe(const BuiltDesign& built);
 
-/// Whether noPanelGoesThroughAnother() judges a style.
-bool foldsRigidly(std::string_view styleId);
-
 /// Whether doubledMeasuresDoubleTheNet() finds anything to judge: twice the size is in the limits.
 bool canBeDoubled(const BuiltDesign& built);
 

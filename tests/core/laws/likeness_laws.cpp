@@ -15,6 +15,7 @@ struct FixedMeasure {
 };
 constexpr std::array kFixedMeasures{
     FixedMeasure{"framed-tray", "-tab", 25.4 / 16, "two tabs in one tube stay 1/16 in apart"},
+    FixedMeasure{"pitched-roof-box", "/tuck", 12, "2 mm clear of the flaps, rounded corners"},
     FixedMeasure{"", "/tuck", 10, "corners rounded by 10 mm at most"},
     FixedMeasure{"", "dust-flap", 2, "set back by 2 mm at most"},
     FixedMeasure{"straight-tuck-box", "front", 8, "thumb notch, radius 8 mm at most"},
@@ -34,10 +35,22 @@ constexpr std::array kFixedMeasures{
     FixedMeasure{"open-sleeve", "front", 10, "thumb notch, radius 10 mm at most"},
     FixedMeasure{"open-sleeve", "/back", 10, "thumb notch, radius 10 mm at most"},
     FixedMeasure{"", "/tab", 30, "6 to 10 mm deep whatever the wall, with slanting ends"},
+    FixedMeasure{"tetra-pouch", "seam", 4, "1 mm clear of the folds"},
     FixedMeasure{"", "seam", 1, "1 mm clear of the ends"},
     FixedMeasure{"pyramid-box", "/gap-flap", 25, "8 mm deep at most, with slanting ends"},
     FixedMeasure{"pyramid-box", "", 17, "walls end in a tip 10 mm wide"},
-    FixedMeasure{"gable-box", "/bottom-flap", 1, "1 mm gap in the middle"},
+    FixedMeasure{"card-wallet", "/pocket", 10, "thumb notch, radius 10 mm at most"},
+    FixedMeasure{"book-wrap", "/tuck", 6, "corners rounded by 6 mm at most, 0.5 mm clear"},
+    FixedMeasure{"envelope", "/back", 10, "thumb notch, radius 10 mm at most"},
+    FixedMeasure{"envelope", "/flap", 2, "pointed flaps end 1 mm before the middle"},
+    FixedMeasure{"treat-scoop", "-tab", 1, "ends 1 mm below the edge"},
+    FixedMeasure{"partition-insert", "divider", 1, "1 mm shorter than the box inside"},
+    FixedMeasure{"pillow-box", "", 1.5, "the strip at the edge is 1 mm wider than the seam"},
+    FixedMeasure{"gusseted-bag", "-flap", 1, "1 mm gap in the middle"},
+    FixedMeasure{"gusseted-bag", "front", 20, "holes 10 mm below the edge"},
+    FixedMeasure{"", "/bottom-flap", 1, "1 mm gap in the middle"},
+    FixedMeasure{"milk-carton-top-box", "-fin", 4, "2 mm clear of the folds beside it at most"},
+    FixedMeasure{"wedge-box", "-flap", 2, "1 mm clear of the glued tabs"},
 };
 
 double fixedMeasuresOf(std::string_view style, std::string_view panel) {
@@ -132,9 +145,11 @@ struct Even {
   bool alongX, alongY;
 };
 constexpr std::array kEven{
-    Even{"framed-tray", "tray", true, true},      Even{"two-piece-box", "tray", true, true},
-    Even{"two-piece-box", "lid", true, true},     Even{"drawer-box", "tray", true, true},
-    Even{"rolled-wall-tray", "tray", true, true}, Even{"hinged-lid-box", "box", true, false},
+    Even{"framed-tray", "tray", true, true},          Even{"two-piece-box", "tray", true, true},
+    Even{"two-piece-box", "lid", true, true},         Even{"drawer-box", "tray", true, true},
+    Even{"exploding-box", "outer-cross", true, true}, Even{"exploding-box", "lid", true, true},
+    Even{"platform-insert", "insert", true, true},    Even{"treat-scoop", "scoop", true, false},
+    Even{"rolled-wall-tray", "tray", true, true},     Even{"hinged-lid-box", "box", true, false},
 };
 
 }  // namespace

@@ -1,17 +1,8 @@
-#include <array>
-
 #include "core/laws/law_book.h"
 #include "folding/motion_check.h"
 
 namespace creasewright::testing {
 namespace {
-
-/// Rigid panels cannot follow the order of folding of these yet: walls that roll into a ring in one
-/// stage meet a wide seam, tabs of several faces close in one stage, gap flaps and the gable's
-/// walls likewise.
-constexpr std::array<std::string_view, 8> kNotYet{
-    "prism-box-with-lid", "petal-prism-box", "tapered-cup", "pyramid-box",
-    "gable-box",          "tetrahedron",     "octahedron",  "icosahedron"};
 
 constexpr double kSlack = 0.05;  // mm
 
@@ -50,13 +41,8 @@ Landing landing(const Net& net, const Pose& folded, const Mate& mate) {
 
 }  // namespace
 
-bool foldsRigidly(std::string_view styleId) {
-  return std::ranges::find(kNotYet, styleId) == kNotYet.end();
-}
-
 /// In stages that declare that the card bends only the end counts.
 Verdict noPanelGoesThroughAnother(const BuiltDesign& built) {
-  if (!foldsRigidly(built.design.styleId)) return {};
   for (const BuiltPiece& piece : built.pieces)
     for (const Problem& problem : checkFoldPath(piece.piece.net, built.design.card.caliper.mm())) {
       Verdict verdict =

@@ -1,0 +1,58 @@
+#include <algorithm>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/four_walls.h"
+#include "styles/parts/pocket.h"
+
+namespace creasewright {
+namespace {
+
+enum Stage { Sides = 1, Spine, PocketUp, CoverSpine, Cover };
+
+constexpr double kTuckClear = 0.5;  // mm between the tuck and the pocket's sides, beside the card
+
+/// The cover comes over from the top and its end slides into the pocket.
+std::vector<Piece> buildWrap(const Parameters& p, const Making& making) {
+  const double length = p.mm("length");
+  const Pocket pocket{p.mm("width"), p.mm("depth"), p.mm("pocket"), p.mm("tab"), 0};
+  NetBuilder net({"pocket-sides", "spine", "pocket", "cover-spine", "cover"});
+  net.root("back", uprightWall(pocket.width, length));
+  addPocket(net, pocket, Sides, Spine, PocketUp);
+  const double clear = kTuckClear + making.caliper.mm();
+  const double across = pocket.width - 2 * clear;
+  const double tuck = p.mm("tuck");
+  net.hinge({"back", "top"}, "back/top", rectangle(pocket.width, pocket.depth), {90, CoverSpine})
+      .hinge({"back/top", "outer"}, "back/top/cover",
+             rectangle(pocket.width, length - pocket.height), {90, Cover})
+      .hinge({"back/top/cover", "outer", clear, across}, "back/top/cover/tuck",
+             roundedFlap(across, tuck, std::min({6.0, tuck / 2, across / 4})),
+             {0, Cover, CreaseKind::Flat})
+      .mate("back/top/cover/tuck", "back/bottom/pocket", Face::Inside, Method::Tuck, true)
+      .bends(Cover, "tuck-slides-in")
+      .showing({"back", "back/bottom", "back/top", "back/top/cover"});
+  return {{"wrap", net.take(), insideOf(pocket, length)}};
+}
+
+}  // namespace
+
+Style bookWrap() {
+  std::vector<ParameterSpec> parameters = pocketParameters();
+  parameters.push_back({"tuck", "Tuck", "How far the cover slides into the pocket.",
+                        ParameterKind::Length, Length::nanometres(15'000'000).nm(),
+                        fixed(Length::nanometres(8'000'000)),
+                        otherPlus("pocket", -Length::nanometres(3'000'000))});
+  return {
+      .id = "book-wrap",
+      .title = "Book wrap",
+      .summary = "A cover that opens like a matchbook and tucks into a pocket.",
+      .lying = Lying::Flat,
+      .traits = {.difficulty = 1,
+                 .suits = "Seed packets, tea bags, chocolate squares, face masks, samples."},
+      .parameters = std::move(parameters),
+      .needs = pocketNeeds,
+      .build = buildWrap,
+  };
+}
+
+}  // namespace creasewright

@@ -1,0 +1,119 @@
+#include <algorithm>
+#include <functional>
+#include <string>
+
+#include "geometry/region.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/four_walls.h"
+#include "styles/parts/thumb_notch.h"
+
+namespace creasewright {
+namespace {
+
+enum Stage { Sides = 1, Spines, Back, Flap };
+
+/// mm. Its front lies in the plane with the corner at (0, 0).
+struct Envelope {
+  double length, width, depth, flap;
+  bool diagonal;
+
+  /// Of the three flaps that are seen on the back.
+  [[nodiscard]] Shape back() const {
+    if (diagonal) return trapezoid(length, width * 0.62, length * 0.47, length * 0.47);
+    return withThumbNotch(rectangle(length, width), "outer",
+                          std::min({10.0, length / 6, width / 6}));
+  }
+  [[nodiscard]] Shape side() const {
+    const double inset = std::min(flap * 0.5, width / 6);
+    if (!diagonal) return trapezoid(width, flap, inset, inset);
+    return trapezoid(width, length / 2 - 1, width * 0.45, width * 0.45);
+  }
+  [[nodiscard]] Shape top() const {
+    const double height = diagonal ? width * 0.55 : width * 0.45;
+    return trapezoid(length, height, length * 0.44, length * 0.44);
+  }
+};
+
+/// The part of `shape` that lies over the back; `place` says where a point of the front's plane is
+/// in the shape's frame.
+Polygon overBack(const Envelope& e, const Shape& shape, const std::function<Point(Point)>& place) {
+  Polygon back;
+  // The back's frame starts at the front's right corner.
+  for (const Point& p : e.back().outline) back.push_back(place({e.length - p.x, p.y}));
+  if (signedArea(back) < 0) std::ranges::reverse(back);
+  const Region common = intersect(region(shape.outline), region(back));
+  return common.empty() ? Polygon{} : common[0].outer;
+}
+
+void addSideFlap(NetBuilder& net, const Envelope& e, const std::string& side) {
+  const std::string strip = "front/" + side;
+  const std::string flap = strip + "/flap";
+  net.hinge({"front", side}, strip, rectangle(e.width, e.depth), {90, Sides})
+      .hinge({strip, "outer"}, flap, e.side(), {90, Sides});
+  Polygon held;
+  if (e.diagonal)
+    held = overBack(e, e.side(), [&](Point p) {
+      return side == "left" ? Point{p.y, p.x} : Point{e.width - p.y, e.length - p.x};
+    });
+  net.mate(flap, "front/bottom/back", Face::Inside, Method::Glue, true, held);
+}
+
+std::vector<Piece> buildEnvelope(const Parameters& p, const Making&) {
+  const Envelope e{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("flap"), p.flag("diagonal")};
+  NetBuilder net({"side-flaps", "spines", "back", "flap"});
+  const Shape strip = rectangle(e.length, e.depth);
+  net.root("front", uprightWall(e.length, e.width))
+      .hinge({"front", "bottom"}, "front/bottom", strip, {90, Spines})
+      .hinge({"front/bottom", "outer"}, "front/bottom/back", e.back(), {90, Back})
+      .hinge({"front", "top"}, "front/top", strip, {90, Spines})
+      .hinge({"front/top", "outer"}, "front/top/flap", e.top(), {90, Flap});
+  addSideFlap(net, e, "left");
+  addSideFlap(net, e, "right");
+  Polygon over;
+  if (e.diagonal) over = overBack(e, e.top(), [&](Point q) { return Point{q.x, e.width - q.y}; });
+  net.mate("front/top/flap", "front/bottom/back", Face::Outside, Method::Rest, true, over)
+      .showing({"front", "front/bottom/back", "front/top/flap"});
+  return {{"envelope", net.take(),
+           Cavity{"front", {e.length / 2, e.width / 2, e.depth / 2}, {0, 1, 2}}}};
+}
+
+/// Half a caliper on either side; on the depth the glued flaps too.
+std::vector<Need> envelopeNeeds(const Room& room, const Parameters&, const Making& making) {
+  const Length t = making.caliper;
+  return {{"length", Axis::Length, room.eased(Axis::Length) + t},
+          {"width", Axis::Width, room.eased(Axis::Width) + t},
+          {"depth", Axis::Height, room.eased(Axis::Height) + t * 2}};
+}
+
+}  // namespace
+
+Style envelope() {
+  const Limit least = greatest(fixed(Length::nanometres(30'000'000)), times(4, smallestFlap()));
+  return {
+      .id = "envelope",
+      .title = "Envelope",
+      .summary =
+          "Double scores give it depth; with straight or with pointed flaps, closed by a seal.",
+      .lying = Lying::Flat,
+      .traits = {.difficulty = 1, .suits = "Gift cards, letters, seeds, flat sweets, photographs."},
+      .parameters = {{"length", "Length", "Of the front, the longer side.", ParameterKind::Length,
+                      Length::nanometres(110'000'000).nm(), least, fixed(kLargestSide)},
+                     {"width", "Width", "Of the front, from the fold of the flap to the bottom.",
+                      ParameterKind::Length, Length::nanometres(75'000'000).nm(), least,
+                      fixed(kLargestSide)},
+                     {"depth", "Depth",
+                      "Between the double scores. Narrower ones cannot be scored.",
+                      ParameterKind::Length, Length::nanometres(3'000'000).nm(),
+                      fixed(Length::nanometres(3'000'000)), fixed(Length::nanometres(300'000'000))},
+                     {"flap", "Side flaps", "Glued to the back; without pointed flaps.",
+                      ParameterKind::Length, Length::nanometres(15'000'000).nm(), smallestFlap(),
+                      partOf("length", 2, Length::nanometres(2'000'000))},
+                     {"diagonal", "Pointed flaps", "Four flaps that meet in diagonals on the back.",
+                      ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)}},
+      .needs = envelopeNeeds,
+      .build = buildEnvelope,
+  };
+}
+
+}  // namespace creasewright

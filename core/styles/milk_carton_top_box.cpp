@@ -1,0 +1,80 @@
+#include <algorithm>
+#include <string>
+
+#include "styles/library.h"
+#include "styles/limits.h"
+#include "styles/parts/gable_limits.h"
+#include "styles/parts/gable_roof.h"
+
+namespace creasewright {
+namespace {
+
+enum Stage { BackAndSeam = 1, Walls, BottomFlaps, Bottom, Fin, Roof };
+
+/// The halves of a side's fin lie between the two long ones, which are glued along the rest. They
+/// are cut apart, and a little narrower, so that each folds on its own.
+void addFins(NetBuilder& net, double length, const GableRoof& roof, double fin) {
+  for (const std::string side : {"front", "back"})
+    net.hinge({side + "/roof", "top"}, side + "/roof/" + side + "-fin", rectangle(length, fin),
+              {roof.slope() - 90, Fin})
+        .showing({side + "/roof/" + side + "-fin"});
+  const std::string front = "front/roof/front-fin";
+  const std::string back = "back/roof/back-fin";
+  net.mate(front, back, Face::Inside, Method::Glue, true);
+
+  const double half = roof.width / 2;
+  const double clear = std::min(2.0, half / 8);
+  const double inset = std::min(fin / 3, half / 4);
+  const Shape shape = trapezoid(half - 2 * clear, fin - clear, inset, inset);
+  const Fold fold{90 - roof.slope(), Fin};
+  for (const std::string side : {"left", "right"}) {
+    const auto corner = [&](const std::string& wall) {
+      return side + "/" + side + "-gable/" + wall + "-corner";
+    };
+    const std::string atFront = corner("front") + "/" + side + "-front-fin";
+    const std::string atBack = corner("back") + "/" + side + "-back-fin";
+    const double from = (side == "left" ? 0 : length - half) + clear + inset;
+    const double to = from + half - 2 * (clear + inset);
+    const Polygon between{{from, fin / 4}, {to, fin / 4}, {to, fin / 2}, {from, fin / 2}};
+    net.hinge({corner("front"), "ridge", clear, half - 2 * clear}, atFront, shape, fold)
+        .hinge({corner("back"), "ridge", clear, half - 2 * clear}, atBack, shape, fold)
+        .mate(atBack, back, Face::Inside, Method::Rest, true)
+        .mate(atFront, atBack, Face::Outside, Method::Rest, true)
+        .mate(front, atFront, Face::Inside, Method::Rest, false, between);
+  }
+}
+
+std::vector<Piece> buildCarton(const Parameters& p, const Making& making) {
+  const FourWalls walls{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
+  const GableRoof roof{walls.width, p.mm("roof")};
+  const double fin = p.mm("fin");
+  NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "fin", "roof"});
+  addFourWalls(net, walls, Walls);
+  addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
+  addGableRoof(net, walls, roof, Roof);
+  addFins(net, walls.length, roof, fin);
+  return {{"box", net.take(), insideUnderRoof(walls)}};
+}
+
+}  // namespace
+
+Style milkCartonTopBox() {
+  std::vector<ParameterSpec> parameters = gableParameters();
+  parameters.push_back({"fin", "Fin",
+                        "Above the ridge, at most half the width; a ribbon may go through it.",
+                        ParameterKind::Length, Length::nanometres(15'000'000).nm(),
+                        greatest(fixed(Length::nanometres(9'000'000)),
+                                 plus(smallestFlap(), Length::nanometres(2'000'000))),
+                        partOf("width", 2)});
+  return {
+      .id = "milk-carton-top-box",
+      .title = "Milk-carton top box",
+      .summary = "The sides fold in under a roof that ends in a glued fin.",
+      .traits = {.difficulty = 3, .suits = "Sweets, biscuits, tea, small toys."},
+      .parameters = std::move(parameters),
+      .needs = gableNeeds,
+      .build = buildCarton,
+  };
+}
+
+}  // namespace creasewright

@@ -1,0 +1,124 @@
+#include <string>
+
+#include "net/net_builder.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+/// An insert is 1 mm smaller than the inside of its box (common practice, no published source).
+constexpr double kInsertEase = 1;
+/// A slot is as wide as the card and 0.1 mm (card to card and 0.2 mm: common practice, no published
+/// source); each goes a little beyond half the height, so that the edges come level.
+constexpr double kSlotEase = 0.1;
+constexpr double kBeyondHalf = 0.25;
+
+/// Dividers that slot into one another; mm. Cells are measured from the middle of one divider to
+/// the middle of the next, those at the walls from where the next divider would be.
+struct Divider {
+  int cells;
+  double pitch, height, caliper;
+
+  [[nodiscard]] double length() const { return cells * pitch - caliper - kInsertEase; }
+  /// The middle of the k-th slot.
+  [[nodiscard]] double slot(int k) const { return k * pitch - (caliper + kInsertEase) / 2; }
+};
+
+Shape dividerPanel(const Divider& d, bool slotsAbove) {
+  const double half = (d.caliper + kSlotEase) / 2;
+  const double depth = d.height / 2 + kBeyondHalf;
+  Shape shape;
+  const auto corner = [&](double x, double y, std::string edge) {
+    shape.outline.push_back({x, y});
+    shape.edges.push_back(std::move(edge));
+  };
+  const auto notch = [&](double from, double to, double edge, double end, const char* after) {
+    corner(from, edge, "slot");
+    corner(from, end, "slot");
+    corner(to, end, "slot");
+    corner(to, edge, after);
+  };
+  corner(0, 0, "bottom");
+  if (!slotsAbove)
+    for (int k = 1; k < d.cells; ++k) notch(d.slot(k) - half, d.slot(k) + half, 0, depth, "bottom");
+  corner(d.length(), 0, "right");
+  corner(d.length(), d.height, "top");
+  if (slotsAbove)
+    for (int k = d.cells - 1; k >= 1; --k)
+      notch(d.slot(k) + half, d.slot(k) - half, d.height, d.height - depth, "top");
+  corner(0, d.height, "left");
+  return shape;
+}
+
+Piece dividerPiece(const Divider& d, bool slotsAbove, const std::string& name, int count) {
+  NetBuilder net({});
+  net.root("divider", dividerPanel(d, slotsAbove)).showing({"divider"});
+  Piece piece{name, net.take(), std::nullopt};
+  piece.count = count;
+  return piece;
+}
+
+std::vector<Piece> buildInsert(const Parameters& p, const Making& making) {
+  const double t = making.caliper.mm();
+  const auto columns = static_cast<int>(p.count("columns"));
+  const auto rows = static_cast<int>(p.count("rows"));
+  const Divider along{columns, p.mm("cell-length"), p.mm("height"), t};
+  const Divider across{rows, p.mm("cell-width"), p.mm("height"), t};
+  Piece longDivider = dividerPiece(along, true, "long-divider", rows - 1);
+  // The first cell, between the wall, this divider, the first one across and the next wall.
+  Cavity cell{"divider", {along.pitch / 2, along.height / 2, across.pitch / 2}, {0, 2, 1}};
+  cell.low.x = -kInsertEase / 2;
+  cell.high.x = along.slot(1) - t / 2;
+  cell.low.y = 0;
+  cell.high.y = along.height * 4 / 3;
+  cell.high.z = across.pitch - t / 2;
+  longDivider.cavity = cell;
+  return {std::move(longDivider), dividerPiece(across, false, "short-divider", columns - 1)};
+}
+
+/// One product a cell. Dividers three quarters as high as the product hold it.
+std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Making& making) {
+  const Length t = making.caliper;
+  return {{"cell-length", Axis::Length, room.eased(Axis::Length) + t},
+          {"cell-width", Axis::Width, room.eased(Axis::Width) + t},
+          {"height", Axis::Height, room.product[2] * 3 / 4 + Length::nanometres(1)}};
+}
+
+ParameterSpec cellParameter(std::string_view key, std::string_view title) {
+  return {key,
+          title,
+          "From the middle of one divider to the middle of the next.",
+          ParameterKind::Length,
+          Length::nanometres(35'000'000).nm(),
+          fixed(Length::nanometres(10'000'000)),
+          fixed(Length::nanometres(300'000'000))};
+}
+
+}  // namespace
+
+Style partitionInsert() {
+  return {
+      .id = "partition-insert",
+      .title = "Partition insert",
+      .summary = "Slotted dividers that part a box into cells, one product in each.",
+      .traits = {.showsProduct = true,
+                 .suitsRound = true,
+                 .difficulty = 1,
+                 .suits = "Small jars, bottles, baubles, truffles, cupcakes."},
+      .parameters = {{"columns", "Columns", "Cells along the length.", ParameterKind::Count, 3,
+                      fixedCount(2), fixedCount(8)},
+                     {"rows", "Rows", "Cells along the width.", ParameterKind::Count, 2,
+                      fixedCount(2), fixedCount(8)},
+                     cellParameter("cell-length", "Cell length"),
+                     cellParameter("cell-width", "Cell width"),
+                     {"height", "Height", "Of the dividers.", ParameterKind::Length,
+                      Length::nanometres(40'000'000).nm(), fixed(Length::nanometres(10'000'000)),
+                      fixed(Length::nanometres(500'000'000))}},
+      .easeOn = {true, true, false},
+      .needs = insertNeeds,
+      .build = buildInsert,
+  };
+}
+
+}  // namespace creasewright

@@ -1,0 +1,99 @@
+#include <algorithm>
+
+#include "net/net_builder.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+enum Stage { Feet = 1, Legs };
+
+/// mm; the top has a margin of card all round its opening.
+struct Platform {
+  double openingLength, openingWidth, margin, height, foot;
+
+  [[nodiscard]] double length() const { return openingLength + 2 * margin; }
+  [[nodiscard]] double width() const { return openingWidth + 2 * margin; }
+};
+
+Shape topPanel(const Platform& f) {
+  Shape top = rectangle(f.length(), f.width());
+  top.edges = {"front", "right", "back", "left"};
+  const double m = f.margin;
+  top.openings = {{{m, m},
+                   {m, m + f.openingWidth},
+                   {m + f.openingLength, m + f.openingWidth},
+                   {m + f.openingLength, m}}};
+  return top;
+}
+
+/// The drawn face comes to lie underneath: legs and feet fold towards it.
+std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
+  const Platform f{p.mm("opening-length"), p.mm("opening-width"), p.mm("margin"), p.mm("height"),
+                   p.mm("foot")};
+  const double taper = std::min(f.foot, f.length() / 4);
+  const Shape foot = trapezoid(f.length(), f.foot, taper, taper);
+  const Shape longLeg = rectangle(f.length(), f.height);
+  const Shape shortLeg = rectangle(f.width(), f.height);
+  NetBuilder net({"feet", "legs"});
+  net.root("top", topPanel(f))
+      .hinge({"top", "front"}, "top/front", longLeg, {90, Legs})
+      .hinge({"top/front", "outer"}, "top/front/foot", foot, {90, Feet})
+      .hinge({"top", "right"}, "top/right", shortLeg, {90, Legs})
+      .hinge({"top", "back"}, "top/back", longLeg, {90, Legs})
+      .hinge({"top/back", "outer"}, "top/back/foot", foot, {90, Feet})
+      .hinge({"top", "left"}, "top/left", shortLeg, {90, Legs})
+      .showing({"top"});
+  Cavity cavity{"top", {f.length() / 2, f.width() / 2, f.height / 2}};
+  cavity.high.z = f.height;
+  cavity.low.z = -f.height;
+  cavity.through = {"top"};
+  return {{"insert", net.take(), cavity}};
+}
+
+/// The product stands on the box's floor and goes through the opening, which a caliper makes
+/// easier; half its height holds it.
+std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Making& making) {
+  const Length t = making.caliper;
+  return {{"opening-length", Axis::Length, room.eased(Axis::Length) + t},
+          {"opening-width", Axis::Width, room.eased(Axis::Width) + t},
+          {"height", Axis::Height, room.product[2] / 2 + Length::nanometres(1)}};
+}
+
+}  // namespace
+
+Style platformInsert() {
+  const Limit foot = fixed(Length::nanometres(8'000'000));
+  return {
+      .id = "platform-insert",
+      .title = "Platform insert",
+      .summary = "A shelf on feet with an opening that holds the product upright in its box.",
+      .traits = {.showsProduct = true,
+                 .difficulty = 1,
+                 .suits = "Jars, bottles, candles and soap in a larger box."},
+      .parameters =
+          {{"opening-length", "Opening length", "Of the opening; the product goes through it.",
+            ParameterKind::Length, Length::nanometres(50'000'000).nm(),
+            fixed(Length::nanometres(5'000'000)), fixed(kLargestSide)},
+           {"opening-width", "Opening width", "Of the opening.", ParameterKind::Length,
+            Length::nanometres(50'000'000).nm(), fixed(Length::nanometres(5'000'000)),
+            fixed(kLargestSide)},
+           {"margin", "Margin",
+            "Card all round the opening. Make it so wide that the insert is 1 mm smaller than the "
+            "box inside.",
+            ParameterKind::Length, Length::nanometres(15'000'000).nm(),
+            plus(foot, Length::nanometres(2'000'000)), fixed(Length::nanometres(200'000'000))},
+           {"height", "Height", "Of the legs: half the product or more.", ParameterKind::Length,
+            Length::nanometres(25'000'000).nm(), fixed(Length::nanometres(8'000'000)),
+            fixed(Length::nanometres(500'000'000))},
+           {"foot", "Foot", "Turned in under the long legs; it must not reach the opening.",
+            ParameterKind::Length, Length::nanometres(10'000'000).nm(), foot,
+            otherPlus("margin", -Length::nanometres(2'000'000))}},
+      .easeOn = {true, true, false},
+      .needs = insertNeeds,
+      .build = buildInsert,
+  };
+}
+
+}  // namespace creasewright
