@@ -71,7 +71,7 @@ int runCheck(const std::string& file, bool json) {
   Problems problems = limitProblems(*design);
   if (problems.empty()) {
     const Result<BuiltDesign> built = build(*design);
-    problems = built ? built->problems : Problems{built.problem()};
+    problems = built ? everyProblem(*built) : Problems{built.problem()};
   }
   const bool holds = std::ranges::none_of(problems, isError);
   json ? printJson(problems, holds) : printText(problems, holds);

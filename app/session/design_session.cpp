@@ -91,7 +91,7 @@ void DesignSession::rebuild() {
   current_ = result.ok();
   if (current_) {
     built_ = std::move(result).value();
-    problems_ = built_.problems;
+    problems_ = everyProblem(built_);
     return;
   }
   problems_ = limitProblems(design_);

@@ -1,11 +1,14 @@
 #include "document/build.h"
 
+#include <algorithm>
 #include <array>
+#include <iterator>
 #include <optional>
 #include <utility>
 
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
+#include "folding/motion_check.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/registry.h"
@@ -85,6 +88,14 @@ void measureCavities(BuiltDesign& built, double caliper) {
 }
 
 }  // namespace
+
+Problems everyProblem(const BuiltDesign& built) {
+  Problems problems = built.problems;
+  for (const BuiltPiece& piece : built.pieces)
+    std::ranges::move(checkFoldPath(piece.piece.net, built.design.card.caliper.mm()),
+                      std::back_inserter(problems));
+  return problems;
+}
 
 Problems limitProblems(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);

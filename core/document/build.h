@@ -37,6 +37,10 @@ struct BuiltDesign {
 /// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.
 Result<BuiltDesign> build(const Design& design);
 
+/// BuiltDesign::problems and what the way of folding meets (checkFoldPath of every piece): too slow
+/// for every move of the mouse, quick enough for one change.
+Problems everyProblem(const BuiltDesign& built);
+
 /// Every parameter of the design outside its limits; empty when it can be built.
 Problems limitProblems(const Design& design);
 
