@@ -29,151 +29,181 @@
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="50"/>
+        <location filename="../app/cli/arguments.cpp" line="51"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="53"/>
+        <location filename="../app/cli/arguments.cpp" line="54"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="56"/>
-        <location filename="../app/cli/arguments.cpp" line="97"/>
+        <location filename="../app/cli/arguments.cpp" line="57"/>
+        <location filename="../app/cli/arguments.cpp" line="98"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="62"/>
+        <location filename="../app/cli/arguments.cpp" line="63"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="69"/>
+        <location filename="../app/cli/arguments.cpp" line="70"/>
         <source>card by id, or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="71"/>
+        <location filename="../app/cli/arguments.cpp" line="72"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="73"/>
+        <location filename="../app/cli/arguments.cpp" line="74"/>
         <source>what your ruler or board can hit</source>
         <translation>was Lineal oder Rillbrett treffen können</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="79"/>
+        <location filename="../app/cli/arguments.cpp" line="80"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="80"/>
+        <location filename="../app/cli/arguments.cpp" line="81"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung einer Form, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="83"/>
+        <location filename="../app/cli/arguments.cpp" line="84"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß der Form; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="87"/>
+        <location filename="../app/cli/arguments.cpp" line="88"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="89"/>
-        <location filename="../app/cli/arguments.cpp" line="104"/>
+        <location filename="../app/cli/arguments.cpp" line="90"/>
+        <location filename="../app/cli/arguments.cpp" line="105"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="95"/>
+        <location filename="../app/cli/arguments.cpp" line="96"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="96"/>
+        <location filename="../app/cli/arguments.cpp" line="97"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="102"/>
+        <location filename="../app/cli/arguments.cpp" line="103"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="103"/>
+        <location filename="../app/cli/arguments.cpp" line="104"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="106"/>
+        <location filename="../app/cli/arguments.cpp" line="107"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="107"/>
+        <location filename="../app/cli/arguments.cpp" line="108"/>
+        <location filename="../app/cli/arguments.cpp" line="126"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="109"/>
+        <location filename="../app/cli/arguments.cpp" line="110"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="112"/>
+        <location filename="../app/cli/arguments.cpp" line="113"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="117"/>
+        <location filename="../app/cli/arguments.cpp" line="118"/>
+        <source>write the illustrated guide</source>
+        <translation>die bebilderte Anleitung schreiben</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <source>design to explain</source>
+        <translation>der zu erklärende Entwurf</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="122"/>
+        <source>file to write, or a folder for pictures and text</source>
+        <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="124"/>
+        <source>units of all measures</source>
+        <translation>Einheiten aller Maße</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="128"/>
+        <source>language of the guide</source>
+        <translation>Sprache der Anleitung</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="134"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <location filename="../app/cli/arguments.cpp" line="136"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="120"/>
+        <location filename="../app/cli/arguments.cpp" line="137"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="121"/>
+        <location filename="../app/cli/arguments.cpp" line="138"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="122"/>
+        <location filename="../app/cli/arguments.cpp" line="139"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="123"/>
+        <location filename="../app/cli/arguments.cpp" line="140"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="125"/>
+        <location filename="../app/cli/arguments.cpp" line="142"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="158"/>
+        <location filename="../app/cli/arguments.cpp" line="175"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="166"/>
+        <location filename="../app/cli/arguments.cpp" line="183"/>
+        <source>%1: There is no such command. The commands are styles, new, check, export and guide.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export und guide.</translation>
+    </message>
+    <message>
         <source>%1: There is no such command. The commands are styles, new, check and export.</source>
-        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check und export.</translation>
+        <translation type="vanished">%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check und export.</translation>
     </message>
     <message>
         <location filename="../app/cli/check_command.cpp" line="60"/>
@@ -181,7 +211,7 @@
         <translation>Alles stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/command_line.cpp" line="62"/>
+        <location filename="../app/cli/command_line.cpp" line="65"/>
         <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
     </message>
@@ -290,6 +320,26 @@
         <location filename="../app/cli/suggest_command.cpp" line="98"/>
         <source>    Some checks fail. “creasewright check” names them.</source>
         <translation>    Etwas stimmt nicht. „creasewright check“ nennt es.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/guide_command.cpp" line="26"/>
+        <source>-o: Say where to write, such as -o guide.pdf.</source>
+        <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o guide.pdf.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/guide_command.cpp" line="29"/>
+        <source>-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a folder of pictures.</source>
+        <translation>-o: „%1“ nennt keine Art von Anleitung. Lassen Sie den Namen auf .pdf oder .html enden, oder auf / für einen Ordner mit Bildern.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/guide_command.cpp" line="36"/>
+        <source>--units: “%1” is no unit here. Write in, mm or both.</source>
+        <translation>--units: „%1“ ist hier keine Einheit. Schreiben Sie in, mm oder both.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/guide_command.cpp" line="39"/>
+        <source>--language: “%1” is no language here. Write en or de.</source>
+        <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
     </message>
 </context>
 <context>
@@ -734,6 +784,98 @@
     </message>
 </context>
 <context>
+    <name>creasewright::GuideWindow</name>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="47"/>
+        <source>Guide</source>
+        <translation>Anleitung</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="49"/>
+        <source>Inches and millimetres</source>
+        <translation>Zoll und Millimeter</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="50"/>
+        <source>Inches</source>
+        <translation>Zoll</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="51"/>
+        <source>Millimetres</source>
+        <translation>Millimeter</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="59"/>
+        <source>Measures in</source>
+        <translation>Maße in</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="60"/>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="71"/>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="72"/>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="74"/>
+        <source>Save as a web page…</source>
+        <translation>Als Webseite speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="75"/>
+        <source>Web page (*.html)</source>
+        <translation>Webseite (*.html)</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="76"/>
+        <source>Save pictures and text…</source>
+        <translation>Bilder und Text speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="77"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_window.cpp" line="107"/>
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n Seite</numerusform>
+            <numerusform>%n Seiten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="117"/>
+        <source>%1 guide</source>
+        <comment>name of a file</comment>
+        <translation>%1 Anleitung</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="135"/>
+        <source>Name of the folder</source>
+        <translation>Name des Ordners</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="144"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_window.cpp" line="146"/>
+        <source>Saved.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::MainWindow</name>
     <message>
         <location filename="../app/shell/main_window.cpp" line="57"/>
@@ -866,17 +1008,22 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::MakeMenu</name>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="14"/>
+        <location filename="../app/shell/make_menu.cpp" line="15"/>
         <source>Print the template…</source>
         <translation>Vorlage drucken …</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="16"/>
+        <location filename="../app/shell/make_menu.cpp" line="17"/>
+        <source>Guide…</source>
+        <translation>Anleitung …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="19"/>
         <source>Save as a file…</source>
         <translation>Als Datei sichern …</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="37"/>
+        <location filename="../app/shell/make_menu.cpp" line="46"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -945,7 +1092,7 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PagePreview</name>
     <message>
-        <location filename="../app/printing/page_preview.cpp" line="19"/>
+        <location filename="../app/output/page_preview.cpp" line="19"/>
         <source>Preview of the pages</source>
         <translation>Vorschau der Seiten</translation>
     </message>
@@ -1279,6 +1426,531 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/printing/export.cpp" line="88"/>
         <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
         <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
+    </message>
+</context>
+<context>
+    <name>guide</name>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="21"/>
+        <source>Cut the openings</source>
+        <translation>Die Öffnungen schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="23"/>
+        <source>Cut the slits</source>
+        <translation>Die Schlitze schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="25"/>
+        <source>Cut the mitres</source>
+        <translation>Die Gehrungen schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="27"/>
+        <source>Taper the flaps</source>
+        <translation>Die Laschen abschrägen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="29"/>
+        <source>Notch the corners</source>
+        <translation>Die Ecken ausklinken</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="31"/>
+        <source>Cut the curves</source>
+        <translation>Die Bögen schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="33"/>
+        <source>Cut away the corners</source>
+        <translation>Die Ecken wegschneiden</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="40"/>
+        <source>Cut out %n opening(s) while the sheet is still whole and firm.</source>
+        <translation>
+            <numerusform>%n Öffnung ausschneiden, solange der Bogen noch ganz und fest ist.</numerusform>
+            <numerusform>%n Öffnungen ausschneiden, solange der Bogen noch ganz und fest ist.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="43"/>
+        <source>Cut %n slit(s); nothing falls out.</source>
+        <translation>
+            <numerusform>%n Schlitz schneiden; nichts fällt heraus.</numerusform>
+            <numerusform>%n Schlitze schneiden; nichts fällt heraus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="45"/>
+        <source>Make %n slanting cut(s), each from the end of one score to the next.</source>
+        <translation>
+            <numerusform>%n schrägen Schnitt machen, vom Ende einer Rillung zur nächsten.</numerusform>
+            <numerusform>%n schräge Schnitte machen, jeden vom Ende einer Rillung zur nächsten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="48"/>
+        <source>Make %n slanting cut(s), so that the flaps go in easily.</source>
+        <translation>
+            <numerusform>%n schrägen Schnitt machen, damit die Laschen leicht hineingehen.</numerusform>
+            <numerusform>%n schräge Schnitte machen, damit die Laschen leicht hineingehen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="50"/>
+        <source>Cut off %n small corner(s).</source>
+        <translation>
+            <numerusform>%n kleine Ecke abschneiden.</numerusform>
+            <numerusform>%n kleine Ecken abschneiden.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="52"/>
+        <source>Make %n curved cut(s); trace them from the template.</source>
+        <translation>
+            <numerusform>%n Bogen schneiden; von der Schablone abzeichnen.</numerusform>
+            <numerusform>%n Bögen schneiden; von der Schablone abzeichnen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="54"/>
+        <source>Make %n straight cut(s).</source>
+        <translation>
+            <numerusform>%n geraden Schnitt machen.</numerusform>
+            <numerusform>%n gerade Schnitte machen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="61"/>
+        <source>Cut in from the left edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="64"/>
+        <source>Cut in from the right edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="67"/>
+        <source>Cut in from the bottom edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="70"/>
+        <source>Cut in from the top edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="95"/>
+        <source>Repeat each cut on the opposite side, as the figure shows.</source>
+        <translation>Jeden Schnitt auf der Gegenseite wiederholen, wie das Bild zeigt.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/cut_words.cpp" line="103"/>
+        <source>Take away the piece %1.</source>
+        <translation>Das Stück %1 wegnehmen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/cut_words.cpp" line="104"/>
+        <source>Take away the %n piece(s) %1 to %2.</source>
+        <translation>
+            <numerusform>Das %n Stück %1 bis %2 wegnehmen.</numerusform>
+            <numerusform>Die %n Stücke %1 bis %2 wegnehmen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="23"/>
+        <source>Press “%1” onto the inside of “%2”.</source>
+        <translation>„%1“ innen auf „%2“ drücken.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="25"/>
+        <source>Press “%1” onto the outside of “%2”.</source>
+        <translation>„%1“ außen auf „%2“ drücken.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="26"/>
+        <source>Tuck “%1” in behind “%2”.</source>
+        <translation>„%1“ hinter „%2“ einstecken.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="28"/>
+        <source>Slide “%1” over the outside of “%2”.</source>
+        <translation>„%1“ außen über „%2“ schieben.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="29"/>
+        <location filename="../app/guide/fold_words.cpp" line="30"/>
+        <source>Lock “%1” into “%2”.</source>
+        <translation>„%1“ in „%2“ einrasten lassen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="32"/>
+        <source>“%1” comes to lie inside “%2”.</source>
+        <translation>„%1“ kommt innen an „%2“ zu liegen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="34"/>
+        <source>“%1” comes to lie on the outside of “%2”.</source>
+        <translation>„%1“ kommt außen auf „%2“ zu liegen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="46"/>
+        <source>Let the flap bend a little while it slides in.</source>
+        <translation>Die Lasche darf sich beim Hineingleiten ein wenig biegen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="49"/>
+        <source>Bend each petal a little and lay it over the next; the last goes under the first.</source>
+        <translation>Jedes Blatt etwas biegen und über das nächste legen; das letzte kommt unter das erste.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="54"/>
+        <source>Roll the card into a tube and pinch its two ends flat, crosswise.</source>
+        <translation>Den Karton zu einem Schlauch rollen und beide Enden über Kreuz flach drücken.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="57"/>
+        <source>Press the curved scores in with your thumbs; the card bends by itself.</source>
+        <translation>Die gebogenen Rillungen mit den Daumen eindrücken; der Karton wölbt sich von selbst.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="59"/>
+        <source>The card has to bend a little here.</source>
+        <translation>Der Karton muss sich hier ein wenig biegen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="80"/>
+        <source>Put the pieces together</source>
+        <translation>Die Teile zusammensetzen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="86"/>
+        <source>The pieces go one into the other: %1.</source>
+        <translation>Die Teile gehören ineinander: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/fold_words.cpp" line="106"/>
+        <source>Fold %n line(s) as the arrows show.</source>
+        <translation>
+            <numerusform>%n Linie falten, wie die Pfeile zeigen.</numerusform>
+            <numerusform>%n Linien falten, wie die Pfeile zeigen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="115"/>
+        <source>Take the liner off the tape, or put on the glue, just before.</source>
+        <translation>Unmittelbar davor das Klebeband abdecken oder den Klebstoff auftragen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_folder.cpp" line="81"/>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner lässt sich nicht anlegen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_html.cpp" line="72"/>
+        <source>The finished piece</source>
+        <translation>Das fertige Stück</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_html.cpp" line="79"/>
+        <source>Figure of step %1: %2</source>
+        <translation>Bild zu Schritt %1: %2</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_lengths.cpp" line="38"/>
+        <source>%1 (%2)</source>
+        <comment>a size in inches and in millimetres</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="18"/>
+        <source>%n sheet(s) of card, %1</source>
+        <translation>
+            <numerusform>%n Bogen Karton, %1</numerusform>
+            <numerusform>%n Bogen Karton, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="21"/>
+        <source>%n sheet(s) of card, %1, for the piece “%2”</source>
+        <translation>
+            <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
+            <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="25"/>
+        <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
+        <translation>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %n Streifen, zusammen %2</numerusform>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %n Streifen, zusammen %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="28"/>
+        <source>Liquid glue for %n place(s)</source>
+        <translation>
+            <numerusform>Flüssigkleber für %n Stelle</numerusform>
+            <numerusform>Flüssigkleber für %n Stellen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="36"/>
+        <source>Paper trimmer</source>
+        <translation>Papierschneider</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="38"/>
+        <source>Scoring board and scoring tool</source>
+        <translation>Rillbrett und Rillwerkzeug</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="40"/>
+        <source>Ball stylus, 1 to 1.5 mm</source>
+        <translation>Kugelstift, 1 bis 1,5 mm</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="42"/>
+        <source>Bone folder</source>
+        <translation>Falzbein</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="44"/>
+        <source>Scissors, or a craft knife</source>
+        <translation>Schere oder Bastelmesser</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="46"/>
+        <source>Cutting mat</source>
+        <translation>Schneidematte</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="48"/>
+        <source>Safety ruler</source>
+        <translation>Sicherheitslineal</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="56"/>
+        <source>Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children. Follow local rules.</source>
+        <translation>Klingen schneiden: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="60"/>
+        <source>Card, ink, glue and tape are not made to touch food unless their maker says so: wrap food, or line the box. Follow local rules.</source>
+        <translation>Karton, Farbe, Klebstoff und Klebeband sind nicht für Lebensmittel gemacht, wenn der Hersteller es nicht sagt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="64"/>
+        <source>Small parts can be swallowed: not for children under three. Follow local rules.</source>
+        <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren. Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="67"/>
+        <source>No flames in or near card: use LED lights only, with the battery compartment secured. Follow local rules.</source>
+        <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach. Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="75"/>
+        <source>A first lesson</source>
+        <translation>Für den Anfang</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="76"/>
+        <source>With some practice</source>
+        <translation>Mit etwas Übung</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="77"/>
+        <source>For practised hands</source>
+        <translation>Für geübte Hände</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="103"/>
+        <source>about %n minute(s)</source>
+        <translation>
+            <numerusform>etwa %n Minute</numerusform>
+            <numerusform>etwa %n Minuten</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="119"/>
+        <source>You need</source>
+        <translation>Sie brauchen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="120"/>
+        <source>Tools</source>
+        <translation>Werkzeug</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="121"/>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="122"/>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="28"/>
+        <source>Cut the sheet of the piece “%1”</source>
+        <translation>Den Bogen für das Teil „%1“ zuschneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="30"/>
+        <source>Cut the sheet</source>
+        <translation>Den Bogen zuschneiden</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="32"/>
+        <source>Trim %n sheet(s) of card to %1.</source>
+        <translation>
+            <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
+            <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="34"/>
+        <source>Lay it down with the face up that becomes the inside, the longer measure as the figure shows.</source>
+        <translation>Mit der späteren Innenseite nach oben hinlegen, die längere Seite wie im Bild.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="43"/>
+        <source>Score from side to side</source>
+        <translation>Von Rand zu Rand rillen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="45"/>
+        <source>Score the short lines</source>
+        <translation>Die kurzen Linien rillen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="46"/>
+        <source>Score the slanting and curved lines</source>
+        <translation>Die schrägen und gebogenen Linien rillen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="48"/>
+        <source>Trace these %n line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>Diese %n Linie mit dem Kugelstift von der Schablone durchzeichnen.</numerusform>
+            <numerusform>Diese %n Linien mit dem Kugelstift von der Schablone durchzeichnen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="70"/>
+        <source>Fold and burnish</source>
+        <translation>Falten und glattstreichen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="78"/>
+        <source>Fold %n line(s) towards you (dashed) and back again.</source>
+        <translation>
+            <numerusform>%n Linie zu sich hin falten (gestrichelt) und wieder zurück.</numerusform>
+            <numerusform>%n Linien zu sich hin falten (gestrichelt) und wieder zurück.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="81"/>
+        <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
+        <translation>
+            <numerusform>%n Linie von sich weg falten (Strich-Punkt) und wieder zurück.</numerusform>
+            <numerusform>%n Linien von sich weg falten (Strich-Punkt) und wieder zurück.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="84"/>
+        <source>Press each fold sharp with the bone folder.</source>
+        <translation>Jeden Falz mit dem Falzbein scharf glattstreichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="91"/>
+        <source>Put on the adhesive</source>
+        <translation>Den Klebstoff aufbringen</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="100"/>
+        <source>Turn the sheet over.</source>
+        <translation>Den Bogen wenden.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="107"/>
+        <source>Keep liquid glue ready for %n place(s): %1.</source>
+        <translation>
+            <numerusform>Flüssigkleber für %n Stelle bereithalten: %1.</numerusform>
+            <numerusform>Flüssigkleber für %n Stellen bereithalten: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="108"/>
+        <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
+        <translation>
+            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
+            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="112"/>
+        <source>Stay 1 mm away from folds and edges.</source>
+        <translation>1 mm Abstand zu Falzen und Rändern halten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="122"/>
+        <source>The sheet measures %1.</source>
+        <translation>Der Bogen misst %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="124"/>
+        <source>The cut edge meets score line %1.</source>
+        <translation>Die Schnittkante trifft auf die Rilllinie %1.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="126"/>
+        <source>%n piece(s) have come off.</source>
+        <translation>
+            <numerusform>%n Stück ist abgefallen.</numerusform>
+            <numerusform>%n Stücke sind abgefallen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="128"/>
+        <source>“%1” lies flat against the inside of “%2”.</source>
+        <translation>„%1“ liegt flach innen an „%2“.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="130"/>
+        <source>“%1” lies flat against the outside of “%2”.</source>
+        <translation>„%1“ liegt flach außen an „%2“.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="133"/>
+        <source>The fold of “%1” lies along the edge of “%2”.</source>
+        <translation>Der Falz von „%1“ liegt an der Kante von „%2“.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="136"/>
+        <source>Outside it measures %1.</source>
+        <translation>Außen misst es %1.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/write_guide.cpp" line="45"/>
+        <source>the name must end in .pdf or .html</source>
+        <translation>der Name muss auf .pdf oder .html enden</translation>
     </message>
 </context>
 <context>
@@ -2446,9 +3118,13 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>die Füllklappen falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="42"/>
         <source>raise the handle</source>
-        <translation>den Griff aufstellen</translation>
+        <translation type="vanished">den Griff aufstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="42"/>
+        <source>fold out both halves of the handle</source>
+        <translation>beide Hälften des Griffs nach außen falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="43"/>

@@ -11,4 +11,192 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>creasewright::GuideWindow</name>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n page</numerusform>
+            <numerusform>%n pages</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>guide</name>
+    <message numerus="yes">
+        <source>Cut out %n opening(s) while the sheet is still whole and firm.</source>
+        <translation>
+            <numerusform>Cut out %n opening while the sheet is still whole and firm.</numerusform>
+            <numerusform>Cut out %n openings while the sheet is still whole and firm.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut %n slit(s); nothing falls out.</source>
+        <translation>
+            <numerusform>Cut %n slit; nothing falls out.</numerusform>
+            <numerusform>Cut %n slits; nothing falls out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n slanting cut(s), each from the end of one score to the next.</source>
+        <translation>
+            <numerusform>Make %n slanting cut, each from the end of one score to the next.</numerusform>
+            <numerusform>Make %n slanting cuts, each from the end of one score to the next.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n slanting cut(s), so that the flaps go in easily.</source>
+        <translation>
+            <numerusform>Make %n slanting cut, so that the flaps go in easily.</numerusform>
+            <numerusform>Make %n slanting cuts, so that the flaps go in easily.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut off %n small corner(s).</source>
+        <translation>
+            <numerusform>Cut off %n small corner.</numerusform>
+            <numerusform>Cut off %n small corners.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n curved cut(s); trace them from the template.</source>
+        <translation>
+            <numerusform>Make %n curved cut; trace it from the template.</numerusform>
+            <numerusform>Make %n curved cuts; trace them from the template.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n straight cut(s).</source>
+        <translation>
+            <numerusform>Make %n straight cut.</numerusform>
+            <numerusform>Make %n straight cuts.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut in from the left edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Cut in from the left edge up to score line %1, %n time.</numerusform>
+            <numerusform>Cut in from the left edge up to score line %1, %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut in from the right edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Cut in from the right edge up to score line %1, %n time.</numerusform>
+            <numerusform>Cut in from the right edge up to score line %1, %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut in from the bottom edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Cut in from the bottom edge up to score line %1, %n time.</numerusform>
+            <numerusform>Cut in from the bottom edge up to score line %1, %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Cut in from the top edge up to score line %1, %n time(s).</source>
+        <translation>
+            <numerusform>Cut in from the top edge up to score line %1, %n time.</numerusform>
+            <numerusform>Cut in from the top edge up to score line %1, %n times.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take away the %n piece(s) %1 to %2.</source>
+        <translation>
+            <numerusform>Take away the %n piece %1 to %2.</numerusform>
+            <numerusform>Take away the %n pieces %1 to %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s) as the arrows show.</source>
+        <translation>
+            <numerusform>Fold %n line as the arrows show.</numerusform>
+            <numerusform>Fold %n lines as the arrows show.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of card, %1</source>
+        <translation>
+            <numerusform>%n sheet of card, %1</numerusform>
+            <numerusform>%n sheets of card, %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of card, %1, for the piece “%2”</source>
+        <translation>
+            <numerusform>%n sheet of card, %1, for the piece “%2”</numerusform>
+            <numerusform>%n sheets of card, %1, for the piece “%2”</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
+        <translation>
+            <numerusform>Double-sided tape %1 wide: %n strip, %2 in all</numerusform>
+            <numerusform>Double-sided tape %1 wide: %n strips, %2 in all</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Liquid glue for %n place(s)</source>
+        <translation>
+            <numerusform>Liquid glue for %n place</numerusform>
+            <numerusform>Liquid glue for %n places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>about %n minute(s)</source>
+        <translation>
+            <numerusform>about %n minute</numerusform>
+            <numerusform>about %n minutes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trim %n sheet(s) of card to %1.</source>
+        <translation>
+            <numerusform>Trim %n sheet of card to %1.</numerusform>
+            <numerusform>Trim %n sheets of card to %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trace these %n line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>Trace this %n line from the template with a stylus.</numerusform>
+            <numerusform>Trace these %n lines from the template with a stylus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s) towards you (dashed) and back again.</source>
+        <translation>
+            <numerusform>Fold %n line towards you (dashed) and back again.</numerusform>
+            <numerusform>Fold %n lines towards you (dashed) and back again.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
+        <translation>
+            <numerusform>Fold %n line away from you (dashes and dots) and back again.</numerusform>
+            <numerusform>Fold %n lines away from you (dashes and dots) and back again.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Keep liquid glue ready for %n place(s): %1.</source>
+        <translation>
+            <numerusform>Keep liquid glue ready for %n place: %1.</numerusform>
+            <numerusform>Keep liquid glue ready for %n places: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
+        <translation>
+            <numerusform>Stick %n strip of %1 tape on: %2. Leave the liner on.</numerusform>
+            <numerusform>Stick %n strips of %1 tape on: %2. Leave the liner on.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n piece(s) have come off.</source>
+        <translation>
+            <numerusform>%n piece has come off.</numerusform>
+            <numerusform>%n pieces have come off.</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -39,7 +39,7 @@ constexpr Words stages[] = {
     {"ears", QT_TRANSLATE_NOOP("stages", "fold the ears")},
     {"faces", QT_TRANSLATE_NOOP("stages", "fold and close the faces")},
     {"gap-flaps", QT_TRANSLATE_NOOP("stages", "fold the gap flaps")},
-    {"handle", QT_TRANSLATE_NOOP("stages", "raise the handle")},
+    {"handle", QT_TRANSLATE_NOOP("stages", "fold out both halves of the handle")},
     {"header", QT_TRANSLATE_NOOP("stages", "double the hang tab")},
     {"lid", QT_TRANSLATE_NOOP("stages", "close the lid")},
     {"lid-tabs", QT_TRANSLATE_NOOP("stages", "fold and glue the lid's tabs")},

@@ -41,6 +41,7 @@ Arguments::Arguments() {
   addNew();
   addCheck();
   addExport();
+  addGuide();
   translateHelp();
 }
 
@@ -112,8 +113,24 @@ void Arguments::addExport() {
                     words(Cli::tr("draw the folded box, not the net (PNG, SVG)")));
 }
 
+void Arguments::addGuide() {
+  GuideOptions& o = guideOptions_;
+  guide_ = app_.add_subcommand("guide", words(Cli::tr("write the illustrated guide")));
+  guide_->add_option("FILE", o.file, words(Cli::tr("design to explain")))->type_name("");
+  guide_
+      ->add_option("-o,--output", o.output,
+                   words(Cli::tr("file to write, or a folder for pictures and text")))
+      ->type_name("OUT.(pdf|html)|FOLDER/");
+  guide_->add_option("--units", o.units, words(Cli::tr("units of all measures")))
+      ->type_name("in|mm|both");
+  guide_->add_option("--paper", o.paper, words(Cli::tr("paper of a PDF: a4, letter ...")))
+      ->type_name("NAME");
+  guide_->add_option("--language", o.language, words(Cli::tr("language of the guide")))
+      ->type_name("en|de");
+}
+
 void Arguments::translateHelp() {
-  for (CLI::App* app : {&app_, styles_, new_, check_, export_}) {
+  for (CLI::App* app : {&app_, styles_, new_, check_, export_, guide_}) {
     app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
     const auto formatter = app->get_formatter();
     formatter->label("Usage", words(Cli::tr("Usage")));
@@ -163,8 +180,8 @@ int Arguments::refuseExtras() {
   if (app_.get_subcommands().empty()) {
     const auto extras = app_.remaining();
     return fail(
-        Cli::tr("%1: There is no such command. The commands are styles, new, check and "
-                "export.")
+        Cli::tr("%1: There is no such command. The commands are styles, new, check, "
+                "export and guide.")
             .arg(text(extras.empty() || !windowFile_.empty() ? windowFile_ : extras.front())));
   }
   return kParsed;
@@ -180,6 +197,9 @@ int Arguments::dispatch() {
   }
   if (check_->parsed()) {
     return runCheck(checkFile_, checkJson_);
+  }
+  if (guide_->parsed()) {
+    return runGuide(guideOptions_);
   }
   return runExport(exportOptions_);
 }

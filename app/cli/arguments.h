@@ -5,6 +5,7 @@
 #include <CLI/CLI.hpp>
 
 #include "cli/export_command.h"
+#include "cli/guide_command.h"
 #include "cli/new_command.h"
 #include "cli/suggest_command.h"
 
@@ -27,6 +28,7 @@ class Arguments {
   void addNew();
   void addCheck();
   void addExport();
+  void addGuide();
   void translateHelp();
   int parse(int argc, char** argv);
   int refuseExtras();
@@ -37,6 +39,7 @@ class Arguments {
   CLI::App* new_ = nullptr;
   CLI::App* check_ = nullptr;
   CLI::App* export_ = nullptr;
+  CLI::App* guide_ = nullptr;
 
   std::string windowFile_;
   bool stylesJson_ = false;
@@ -45,6 +48,7 @@ class Arguments {
   std::string checkFile_;
   NewOptions newOptions_;
   ExportOptions exportOptions_;
+  GuideOptions guideOptions_;
 };
 
 }  // namespace creasewright

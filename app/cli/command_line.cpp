@@ -16,7 +16,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 4> kCommands{"styles", "new", "check", "export"};
+constexpr std::array<std::string_view, 5> kCommands{"styles", "new", "check", "export", "guide"};
 
 /// The window opens when nothing is asked, or one file that is no command or option.
 bool opensWindow(int argc, char** argv) {
@@ -35,6 +35,9 @@ bool hasDisplay() {
 
 /// Only PDF and PNG are painted by Qt; the other commands start quicker without its painting.
 bool paints(int argc, char** argv) {
+  if (argc > 2 && std::string_view(argv[1]) == "guide") {
+    return true;
+  }
   return argc > 2 && std::string_view(argv[1]) == "export" &&
          std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
            return argument.ends_with(".pdf") || argument.ends_with(".png");

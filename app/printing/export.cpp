@@ -13,9 +13,9 @@
 #include "document/net_json.h"
 #include "drawing/dxf_writer.h"
 #include "drawing/svg_writer.h"
+#include "output/pdf_export.h"
+#include "output/picture.h"
 #include "pages/design_picture.h"
-#include "printing/pdf_export.h"
-#include "printing/picture.h"
 #include "printing/template_print.h"
 
 namespace creasewright {

@@ -11,9 +11,9 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
+#include "output/page_preview.h"
 #include "printing/ask_path.h"
 #include "printing/export.h"
-#include "printing/page_preview.h"
 #include "printing/print_pages.h"
 #include "session/preferences.h"
 #include "units/paper.h"

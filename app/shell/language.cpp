@@ -35,8 +35,10 @@ void useLanguage(const QString& language) {
     QCoreApplication::removeTranslator(translator.get());
   }
   installed().clear();
-  const QLocale locale = language.isEmpty() ? QLocale::system() : QLocale(language);
-  QLocale::setDefault(locale);
+  const QLocale chosen = language.isEmpty() ? QLocale::system() : QLocale(language);
+  QLocale::setDefault(chosen);
+  // With no language set the words are English, and need English plurals.
+  const QLocale locale = chosen.language() == QLocale::C ? QLocale(QLocale::English) : chosen;
   install(locale, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
   install(locale, QStringLiteral("creasewright"), QStringLiteral(":/translations"));
 }

@@ -4,6 +4,7 @@
 #include <QMessageBox>
 
 #include "bridge/problem_text.h"
+#include "guide/guide_window.h"
 #include "printing/export_dialog.h"
 #include "printing/print_dialog.h"
 
@@ -13,6 +14,8 @@ MakeMenu::MakeMenu(DesignSession& session, QWidget* window)
     : QMenu(window), session_(session), window_(window) {
   auto* print = addAction(tr("Print the template…"), this, &MakeMenu::print);
   print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
+  auto* guide = addAction(tr("Guide…"), this, &MakeMenu::showGuide);
+  guide->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
   auto* save = addAction(tr("Save as a file…"), this, &MakeMenu::saveFile);
   save->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
 }
@@ -26,6 +29,12 @@ void MakeMenu::print() {
 void MakeMenu::saveFile() {
   if (mayMake()) {
     ExportDialog(session_, window_).exec();
+  }
+}
+
+void MakeMenu::showGuide() {
+  if (mayMake()) {
+    GuideWindow(session_, window_).exec();
   }
 }
 

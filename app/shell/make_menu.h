@@ -16,6 +16,7 @@ class MakeMenu : public QMenu {
  private:
   void print();
   void saveFile();
+  void showGuide();
   bool mayMake();
 
   DesignSession& session_;

@@ -4,7 +4,7 @@
 
 #include "bridge/label_text.h"
 #include "document/build.h"
-#include "printing/pdf_export.h"
+#include "output/pdf_export.h"
 #include "printing/template_print.h"
 
 namespace creasewright {

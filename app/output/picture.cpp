@@ -1,4 +1,4 @@
-#include "printing/picture.h"
+#include "output/picture.h"
 
 #include <QPainter>
 #include <algorithm>

@@ -1,4 +1,4 @@
-#include "printing/pdf_export.h"
+#include "output/pdf_export.h"
 
 #include <QFile>
 #include <QImage>

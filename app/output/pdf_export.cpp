@@ -1,4 +1,4 @@
-#include "printing/pdf_export.h"
+#include "output/pdf_export.h"
 
 #include <QBuffer>
 #include <QMarginsF>
@@ -9,7 +9,7 @@
 #include <exception>
 
 #include "bridge/paint_drawing.h"
-#include "printing/pdf_layers.h"
+#include "output/pdf_layers.h"
 
 namespace creasewright {
 

@@ -1,4 +1,4 @@
-#include "printing/page_preview.h"
+#include "output/page_preview.h"
 
 #include <QPaintEvent>
 #include <QPainter>

@@ -1,4 +1,4 @@
-#include "printing/pdf_layers.h"
+#include "output/pdf_layers.h"
 
 #include <cstddef>
 #include <map>

@@ -1,0 +1,88 @@
+#include "cli/guide_command.h"
+
+#include <QDateTime>
+#include <QFileInfo>
+#include <QLocale>
+#include <algorithm>
+#include <array>
+#include <optional>
+
+#include "bridge/text.h"
+#include "cli/design_argument.h"
+#include "cli/output.h"
+#include "guide/write_guide.h"
+#include "shell/language.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr std::array<std::string_view, 2> kLanguages{"en", "de"};
+
+/// The sentence for an argument that is missing or cannot serve, or nothing.
+QString usageProblem(const GuideOptions& options) {
+  const QString output = text(options.output);
+  if (output.isEmpty()) {
+    return Cli::tr("-o: Say where to write, such as -o guide.pdf.");
+  }
+  if (!namesGuideFolder(output) && !guideEndings().contains(QFileInfo(output).suffix().toLower())) {
+    return Cli::tr(
+               "-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a "
+               "folder of pictures.")
+        .arg(output);
+  }
+  if (!options.units.empty() && options.units != "in" && options.units != "mm" &&
+      options.units != "both") {
+    return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.").arg(text(options.units));
+  }
+  if (!options.language.empty() && std::ranges::count(kLanguages, options.language) == 0) {
+    return Cli::tr("--language: “%1” is no language here. Write en or de.")
+        .arg(text(options.language));
+  }
+  return {};
+}
+
+GuideUnits unitsOf(const GuideOptions& options) {
+  return options.units == "in"   ? GuideUnits::Inch
+         : options.units == "mm" ? GuideUnits::Millimetre
+                                 : GuideUnits::Both;
+}
+
+}  // namespace
+
+int runGuide(const GuideOptions& options) {
+  const std::optional<Design> design = readDesignArgument(options.file);
+  if (!design) {
+    return ExitUsage;
+  }
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
+    return fail(problem);
+  }
+  GuideChoices choices;
+  choices.units = unitsOf(options);
+  const bool metric = choices.units == GuideUnits::Millimetre;
+  const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper
+                                        : metric               ? "a4"
+                                                               : "letter");
+  if (!paper) {
+    return fail(QStringLiteral("--paper"), paper.problem());
+  }
+  choices.paper = *paper;
+  if (!options.language.empty()) {
+    useLanguage(text(options.language));
+  }
+  choices.language = !options.language.empty()            ? text(options.language)
+                     : QLocale().language() == QLocale::C ? QStringLiteral("en")
+                                                          : QLocale().bcp47Name();
+  choices.now = QDateTime::currentDateTime();
+  const Result<BuiltDesign> built = build(*design);
+  if (!built) {
+    return fail(QStringLiteral("FILE"), built.problem());
+  }
+  if (const auto problem = writeGuide(*built, text(options.output), choices)) {
+    return fail(QStringLiteral("-o"), *problem);
+  }
+  return ExitHolds;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,106 @@
+#include "guide/guide_folder.h"
+
+#include <QBuffer>
+#include <QDir>
+#include <QFile>
+#include <utility>
+
+#include "bridge/label_text.h"
+#include "document/file_io.h"
+#include "guide/make_guide.h"
+#include "output/picture.h"
+#include "pages/guide_figure.h"
+
+namespace creasewright {
+
+namespace {
+
+using Files = std::vector<std::pair<QString, QByteArray>>;
+
+QByteArray png(const Drawing& drawing, const Wording& wording) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  renderImage(drawing, wording).save(&buffer, "PNG");
+  return bytes;
+}
+
+QString part(const QString& heading, const QStringList& lines) {
+  QString out = heading + QLatin1Char('\n');
+  for (const QString& line : lines) {
+    out += QStringLiteral("- ") + line + QLatin1Char('\n');
+  }
+  return out + QLatin1Char('\n');
+}
+
+QByteArray plainText(const GuideWords& words) {
+  QString out = words.title + QStringLiteral("\n\n");
+  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
+    if (!fact.isEmpty()) {
+      out += fact + QLatin1Char('\n');
+    }
+  }
+  out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
+         part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);
+  int number = 0;
+  for (const StepWords& step : words.steps) {
+    out += QStringLiteral("%1. %2\n").arg(++number).arg(step.title);
+    for (const QString& sentence : step.sentences) {
+      out += sentence + QLatin1Char('\n');
+    }
+    for (const QString& check : step.checks) {
+      out += QStringLiteral("✓ ") + check + QLatin1Char('\n');
+    }
+    out += QLatin1Char('\n');
+  }
+  return out.toUtf8();
+}
+
+Files filesOf(const BuiltDesign& built, GuideUnits units) {
+  const Guide guide = makeGuide(built);
+  const Wording wording = wordingIn(firstUnit(units));
+  constexpr FigureRoom kPicture{120, 100};
+  Files files{{QStringLiteral("guide.txt"), plainText(wordGuide(guide, built, units))},
+              {QStringLiteral("finished.png"), png(finishedFigure(built, kPicture), wording)}};
+  for (std::size_t i = 0; i < guide.steps.size(); ++i) {
+    files.emplace_back(QStringLiteral("step-%1.png").arg(i + 1, 2, 10, QLatin1Char('0')),
+                       png(guideFigure(built, guide.steps[i], kPicture), wording));
+  }
+  return files;
+}
+
+}  // namespace
+
+std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits units,
+                                        const QString& folder) {
+  const QDir directory(folder);
+  const bool isNew = !directory.exists();
+  if (!QDir().mkpath(folder)) {
+    return Problem{ProblemCode::FileNotWritten,
+                   folder.toStdString(),
+                   {GuideTr::tr("the folder cannot be made").toStdString()}};
+  }
+  QStringList written;
+  for (const auto& [name, bytes] : filesOf(built, units)) {
+    const QString path = directory.filePath(name);
+    const bool replaces = QFile::exists(path);
+    const auto problem =
+        writeFileAtomically(QFile::encodeName(path).toStdString(),
+                            {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    if (problem) {
+      for (const QString& made : written) {
+        QFile::remove(made);
+      }
+      if (isNew) {
+        QDir().rmdir(folder);
+      }
+      return problem;
+    }
+    if (!replaces) {
+      written.append(path);
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,25 @@
+#pragma once
+
+#include <QString>
+#include <vector>
+
+#include "drawing/drawing.h"
+
+namespace creasewright {
+
+/// How a guide gives its lengths.
+enum class GuideUnits { Inch, Millimetre, Both };
+
+/// A length in one unit or as `2 1/4 in (57.2 mm)`.
+QString guideLength(Length length, GuideUnits units);
+
+/// `a × b` or `a × b × c`, in one unit or with the second in brackets.
+QString guideSize(const std::vector<Length>& sides, GuideUnits units);
+
+/// The unit of figures, and of sentences that a guide gives once for each unit.
+Unit firstUnit(GuideUnits units);
+
+/// The units a guide writes whole sentences of readings in: one or both.
+std::vector<Unit> unitsOf(GuideUnits units);
+
+}  // namespace creasewright

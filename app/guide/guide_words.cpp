@@ -1,0 +1,124 @@
+#include "guide/guide_words.h"
+
+#include <cmath>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "guide/step_words.h"
+
+namespace creasewright {
+
+namespace {
+
+QString supplyWords(const Supply& supply, const Guide& guide, GuideUnits units) {
+  switch (supply.kind) {
+    case SupplyKind::Card: {
+      const QString size = guideSize({supply.width, supply.height}, units);
+      if (guide.pieces.size() < 2 || supply.piece < 0) {
+        return GuideTr::tr("%n sheet(s) of card, %1", "", supply.quantity).arg(size);
+      }
+      const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(supply.piece));
+      return GuideTr::tr("%n sheet(s) of card, %1, for the piece “%2”", "", supply.quantity)
+          .arg(size, pieceTitle(piece.name));
+    }
+    case SupplyKind::Tape:
+      return GuideTr::tr("Double-sided tape %1 wide: %n strip(s), %2 in all", "", supply.quantity)
+          .arg(guideLength(supply.width, units), guideLength(supply.length, units));
+    case SupplyKind::LiquidGlue:
+      return GuideTr::tr("Liquid glue for %n place(s)", "", supply.quantity);
+  }
+  return {};
+}
+
+QString toolWords(ToolCode tool) {
+  switch (tool) {
+    case ToolCode::Trimmer:
+      return GuideTr::tr("Paper trimmer");
+    case ToolCode::ScoringBoard:
+      return GuideTr::tr("Scoring board and scoring tool");
+    case ToolCode::Stylus:
+      return GuideTr::tr("Ball stylus, 1 to 1.5 mm");
+    case ToolCode::BoneFolder:
+      return GuideTr::tr("Bone folder");
+    case ToolCode::Knife:
+      return GuideTr::tr("Scissors, or a craft knife");
+    case ToolCode::CuttingMat:
+      return GuideTr::tr("Cutting mat");
+    case ToolCode::SafetyRuler:
+      return GuideTr::tr("Safety ruler");
+  }
+  return {};
+}
+
+QString cautionWords(CautionCode caution) {
+  switch (caution) {
+    case CautionCode::Knife:
+      return GuideTr::tr(
+          "Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the "
+          "blade, and let adults cut for children. Follow local rules.");
+    case CautionCode::FoodContact:
+      return GuideTr::tr(
+          "Card, ink, glue and tape are not made to touch food unless their maker says so: wrap "
+          "food, or line the box. Follow local rules.");
+    case CautionCode::SmallParts:
+      return GuideTr::tr(
+          "Small parts can be swallowed: not for children under three. Follow local rules.");
+    case CautionCode::Flames:
+      return GuideTr::tr(
+          "No flames in or near card: use LED lights only, with the battery compartment secured. "
+          "Follow local rules.");
+  }
+  return {};
+}
+
+QString levelWords(int level) {
+  return level <= 1   ? GuideTr::tr("A first lesson")
+         : level == 2 ? GuideTr::tr("With some practice")
+                      : GuideTr::tr("For practised hands");
+}
+
+/// Two minutes a step and a quarter of a minute a cut, to five minutes: common practice, no
+/// published source.
+int minutesFor(const Guide& guide) {
+  double minutes = 2.0 * static_cast<double>(guide.steps.size());
+  for (const Step& step : guide.steps) {
+    for (const Cut& cut : step.cuts) {
+      minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());
+    }
+  }
+  return std::max(5, static_cast<int>(std::ceil(minutes / 5)) * 5);
+}
+
+}  // namespace
+
+GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
+  GuideWords words;
+  words.style = built.style == nullptr ? QString() : styleTitle(*built.style);
+  words.title = guide.title.empty() ? words.style : text(guide.title);
+  if (guide.finishedHeight > Length()) {
+    words.size =
+        guideSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
+  }
+  words.level = levelWords(guide.level);
+  words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
+  for (const Supply& supply : guide.supplies) {
+    words.supplies.append(supplyWords(supply, guide, units));
+  }
+  for (const ToolCode tool : guide.tools) {
+    words.tools.append(toolWords(tool));
+  }
+  for (const CautionCode caution : guide.cautions) {
+    words.cautions.append(cautionWords(caution));
+  }
+  for (const Step& step : guide.steps) {
+    words.steps.push_back(wordStep(step, guide, built, units));
+  }
+  return words;
+}
+
+QString suppliesHeading() { return GuideTr::tr("You need"); }
+QString toolsHeading() { return GuideTr::tr("Tools"); }
+QString cautionsHeading() { return GuideTr::tr("Take care"); }
+QString stepsHeading() { return GuideTr::tr("Steps"); }
+
+}  // namespace creasewright

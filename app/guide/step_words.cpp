@@ -1,0 +1,176 @@
+#include "guide/step_words.h"
+
+#include <algorithm>
+#include <map>
+
+#include "bridge/label_text.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "pages/score_text.h"
+
+namespace creasewright {
+
+namespace {
+
+const BuiltPiece& pieceOf(const Step& step, const BuiltDesign& built) {
+  return built.pieces.at(static_cast<std::size_t>(step.piece));
+}
+
+QString panelName(const BuiltPiece& piece, int panel) {
+  return panelTitle(piece.piece.net.panels.at(static_cast<std::size_t>(panel)).id);
+}
+
+StepWords wordTrim(const Step& step, const Guide& guide, GuideUnits units) {
+  const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(step.piece));
+  const QString size = guideSize({step.width, step.height}, units);
+  StepWords words;
+  if (guide.pieces.size() > 1) {
+    words.title = GuideTr::tr("Cut the sheet of the piece “%1”").arg(pieceTitle(piece.name));
+  } else {
+    words.title = GuideTr::tr("Cut the sheet");
+  }
+  words.sentences.append(GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
+  words.sentences.append(
+      GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
+                  "the figure shows."));
+  return words;
+}
+
+/// The readings as the score guide has them, once for each unit.
+StepWords wordScores(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  const FlatNet& flat = pieceOf(step, built).flat;
+  StepWords words;
+  words.title = step.code == StepCode::ScoreSides ? GuideTr::tr("Score from side to side")
+                : step.code == StepCode::ShortScores
+                    ? GuideTr::tr("Score the short lines")
+                    : GuideTr::tr("Score the slanting and curved lines");
+  if (step.code == StepCode::ScoreFreely && step.freeScores.size() > 8) {
+    words.sentences.append(GuideTr::tr("Trace these %n line(s) from the template with a stylus.",
+                                       "", static_cast<int>(step.freeScores.size())));
+    return words;
+  }
+  const ScorePlan plan{step.settings, step.freeScores};
+  for (const Unit unit : unitsOf(units)) {
+    for (const ScoreSection& section : scoreText(plan, flat.width, flat.height)) {
+      const QString heading = labelText(section.heading, unit);
+      QStringList lines;
+      for (const Label& line : section.lines) {
+        lines.append(labelText(line, unit));
+      }
+      words.sentences.append(heading.isEmpty()
+                                 ? lines.join(QLatin1Char(' '))
+                                 : heading + QLatin1Char(' ') + lines.join(QLatin1Char(' ')));
+    }
+  }
+  return words;
+}
+
+StepWords wordBurnish(const Step& step) {
+  StepWords words;
+  words.title = GuideTr::tr("Fold and burnish");
+  int valleys = 0;
+  int mountains = 0;
+  for (const Fold& fold : step.folds) {
+    ++(fold.angle.degrees() >= 0 ? valleys : mountains);
+  }
+  if (valleys > 0) {
+    words.sentences.append(
+        GuideTr::tr("Fold %n line(s) towards you (dashed) and back again.", "", valleys));
+  }
+  if (mountains > 0) {
+    words.sentences.append(GuideTr::tr(
+        "Fold %n line(s) away from you (dashes and dots) and back again.", "", mountains));
+  }
+  words.sentences.append(GuideTr::tr("Press each fold sharp with the bone folder."));
+  return words;
+}
+
+StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  const BuiltPiece& piece = pieceOf(step, built);
+  StepWords words;
+  words.title = GuideTr::tr("Put on the adhesive");
+  for (const bool outside : {false, true}) {
+    std::map<Length, QStringList> byTape;
+    for (const Adhesive& adhesive : step.adhesive) {
+      if ((adhesive.flapFace == Face::Outside) == outside) {
+        byTape[adhesive.width].append(panelName(piece, adhesive.panel));
+      }
+    }
+    if (outside && !byTape.empty()) {
+      words.sentences.append(GuideTr::tr("Turn the sheet over."));
+    }
+    for (const auto& [width, panels] : byTape) {
+      const int count = static_cast<int>(panels.size());
+      const QString names = panels.join(QStringLiteral(", "));
+      words.sentences.append(
+          width == Length()
+              ? GuideTr::tr("Keep liquid glue ready for %n place(s): %1.", "", count).arg(names)
+              : GuideTr::tr("Stick %n strip(s) of %1 tape on: %2. Leave the liner on.", "", count)
+                    .arg(guideLength(width, units), names));
+    }
+  }
+  words.sentences.append(GuideTr::tr("Stay 1 mm away from folds and edges."));
+  return words;
+}
+
+QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& built,
+                   GuideUnits units) {
+  const BuiltPiece& piece = pieceOf(step, built);
+  const auto name = [&](int panel) { return panelName(piece, panel); };
+  switch (check.code) {
+    case CheckCode::SheetMeasures:
+      return GuideTr::tr("The sheet measures %1.").arg(guideSize({check.a, check.b}, units));
+    case CheckCode::CutMeetsScore:
+      return GuideTr::tr("The cut edge meets score line %1.").arg(check.number);
+    case CheckCode::WasteCount:
+      return GuideTr::tr("%n piece(s) have come off.", "", check.number);
+    case CheckCode::FlapFaceDown:
+      return check.face == Face::Inside ? GuideTr::tr("“%1” lies flat against the inside of “%2”.")
+                                              .arg(name(check.panel), name(check.onto))
+                                        : GuideTr::tr("“%1” lies flat against the outside of “%2”.")
+                                              .arg(name(check.panel), name(check.onto));
+    case CheckCode::CreaseOnRim:
+      return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
+          .arg(name(check.panel), name(check.onto));
+    case CheckCode::FinishedSize:
+      return GuideTr::tr("Outside it measures %1.")
+          .arg(guideSize({check.a, check.b, check.c}, units));
+  }
+  return {};
+}
+
+StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& built,
+                      GuideUnits units) {
+  switch (step.code) {
+    case StepCode::TrimBlank:
+      return wordTrim(step, guide, units);
+    case StepCode::ScoreSides:
+    case StepCode::ShortScores:
+    case StepCode::ScoreFreely:
+      return wordScores(step, built, units);
+    case StepCode::FoldAndBurnish:
+      return wordBurnish(step);
+    case StepCode::ApplyAdhesive:
+      return wordAdhesive(step, built, units);
+    case StepCode::FoldStage:
+    case StepCode::PutTogether:
+      return wordFolds(step, guide, built);
+    default:
+      return wordCuts(step);
+  }
+}
+
+}  // namespace
+
+StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units) {
+  constexpr std::size_t kMostChecks = 4;
+  StepWords words = sentencesOf(step, guide, built, units);
+  for (std::size_t i = 0; i < std::min(kMostChecks, step.checks.size()); ++i) {
+    words.checks.append(checkWords(step.checks[i], step, built, units));
+  }
+  words.checks.removeDuplicates();
+  return words;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,17 @@
+#pragma once
+
+#include "guide/guide_words.h"
+
+namespace creasewright {
+
+/// One step; `built` gives the panels their names.
+StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units);
+
+/// Sentences of the cut steps.
+StepWords wordCuts(const Step& step);
+
+/// Sentences of a fold stage and of putting pieces together.
+StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built);
+
+}  // namespace creasewright

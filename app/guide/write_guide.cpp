@@ -1,0 +1,57 @@
+#include "guide/write_guide.h"
+
+#include <QFile>
+#include <QFileInfo>
+
+#include "bridge/label_text.h"
+#include "bridge/text.h"
+#include "document/file_io.h"
+#include "guide/guide_folder.h"
+#include "guide/guide_html.h"
+#include "guide/guide_pages.h"
+#include "output/pdf_export.h"
+
+namespace creasewright {
+
+namespace {
+
+Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
+                            const GuideChoices& choices) {
+  if (ending == QLatin1String("html")) {
+    return guideHtml(built, choices.units, choices.language);
+  }
+  return renderPdf(guidePages(built, choices.units, choices.paper),
+                   wordingIn(firstUnit(choices.units)), {text(built.design.title), choices.now});
+}
+
+}  // namespace
+
+QStringList guideEndings() { return {QStringLiteral("pdf"), QStringLiteral("html")}; }
+
+bool namesGuideFolder(const QString& path) {
+  return path.endsWith(QLatin1Char('/')) || QFileInfo(path).isDir() ||
+         QFileInfo(path).suffix().isEmpty();
+}
+
+std::optional<Problem> writeGuide(const BuiltDesign& built, const QString& path,
+                                  const GuideChoices& choices) {
+  if (namesGuideFolder(path)) {
+    return writeGuideFolder(built, choices.units, path);
+  }
+  const QString ending = QFileInfo(path).suffix().toLower();
+  if (!guideEndings().contains(ending)) {
+    return Problem{ProblemCode::FileNotWritten,
+                   path.toStdString(),
+                   {GuideTr::tr("the name must end in .pdf or .html").toStdString()}};
+  }
+  Result<QByteArray> bytes = bytesFor(built, ending, choices);
+  if (!bytes) {
+    Problem problem = bytes.problem();
+    problem.where = path.toStdString();
+    return problem;
+  }
+  return writeFileAtomically(QFile::encodeName(path).toStdString(),
+                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
+}
+
+}  // namespace creasewright

@@ -1,0 +1,259 @@
+#include "pages/sheet_figure.h"
+
+#include <algorithm>
+#include <array>
+
+#include "drawing/arrange.h"
+#include "drawing/hatching.h"
+#include "drawing/spread.h"
+#include "making/cut_plan.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kType = 2.8;        // mm
+constexpr double kReadingRoom = 20;  // mm beside the sheet for readings
+constexpr double kTick = 3;          // mm from the sheet to a reading
+
+bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
+bool far(SheetSide side) { return side == SheetSide::Right || side == SheetSide::Top; }
+
+/// Where the margin of a side lies in SheetFigure::labels_.
+std::size_t index(SheetSide side) { return static_cast<std::size_t>(side); }
+
+class SheetFigure {
+ public:
+  SheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room)
+      : piece_(piece), step_(step) {
+    const bool measured = step.figure.settings || step.code == StepCode::TrimBlank;
+    const double beside = measured ? kReadingRoom : 2;
+    scale_ = std::min((room.width - 2 * beside) / piece.flat.width,
+                      (room.height - 2 * beside) / piece.flat.height);
+    origin_ = {beside, beside};
+    out_.width = piece.flat.width * scale_ + 2 * beside;
+    out_.height = piece.flat.height * scale_ + 2 * beside;
+  }
+
+  Drawing draw() {
+    card();
+    if (step_.figure.scoresDone) earlierScores();
+    if (step_.figure.wasteHatched) waste();
+    for (const ScoreSetup& setup : step_.settings)
+      for (const SheetSide side : setup.sides)
+        for (const ScoreReading& reading : setup.readings) score(side, reading);
+    for (const FreeScore& free : step_.freeScores)
+      line(free.valley ? Role::Valley : Role::Mountain, {free.line.a, free.line.b});
+    for (const Fold& fold : step_.folds)
+      line(fold.angle.degrees() >= 0 ? Role::Valley : Role::Mountain, {fold.line.a, fold.line.b});
+    if (step_.figure.cuts) cuts();
+    for (const Adhesive& adhesive : step_.adhesive) glue(adhesive.area);
+    if (step_.code == StepCode::TrimBlank) size();
+    readings();
+    return std::move(out_);
+  }
+
+ private:
+  [[nodiscard]] Point at(Point p) const { return origin_ + p * scale_; }
+  [[nodiscard]] Polygon at(const Polygon& ring) const {
+    Polygon placed;
+    for (const Point& p : ring) placed.push_back(at(p));
+    return placed;
+  }
+
+  void line(Role role, const Polyline& points) {
+    out_.paths.push_back({.role = role, .rings = {at(points)}});
+  }
+
+  void card() {
+    std::vector<Polygon> rings;
+    if (step_.figure.wasteGone) {
+      for (const Area& part : piece_.flat.outline) {
+        rings.push_back(at(part.outer));
+        for (const Polygon& hole : part.holes) rings.push_back(at(hole));
+      }
+    } else {
+      const double w = piece_.flat.width;
+      const double h = piece_.flat.height;
+      rings.push_back(at(Polygon{{0, 0}, {w, 0}, {w, h}, {0, h}}));
+    }
+    out_.paths.push_back({.role = Role::Face, .rings = rings, .closed = true, .filled = true});
+    out_.paths.push_back({.role = Role::Edge, .rings = rings, .closed = true});
+  }
+
+  /// Thin and dotted, so that the step's own lines stand out.
+  void earlierScores() {
+    const Net& net = piece_.piece.net;
+    PathItem lines{.role = Role::CutMark, .rings = {}};
+    for (std::size_t i = 0; i < net.creases.size(); ++i) {
+      if (net.creases[i].kind == CreaseKind::Flat) continue;
+      const Segment& crease = piece_.flat.creases[i];
+      lines.rings.push_back({at(crease.a), at(crease.b)});
+    }
+    if (!lines.rings.empty()) out_.paths.push_back(std::move(lines));
+  }
+
+  void hatched(Role role, const std::vector<Polygon>& rings, double spacing, double degrees) {
+    PathItem lines{.role = role, .rings = {}};
+    for (const Segment& s : hatch(rings, spacing, degrees)) lines.rings.push_back({s.a, s.b});
+    if (!lines.rings.empty()) out_.paths.push_back(std::move(lines));
+  }
+
+  void waste() {
+    for (const WastePiece& waste : piece_.waste) {
+      if (std::ranges::find(step_.waste, waste.letter) == step_.waste.end()) continue;
+      std::vector<Polygon> rings{at(waste.area.outer)};
+      for (const Polygon& hole : waste.area.holes) rings.push_back(at(hole));
+      hatched(Role::Waste, rings, 1.6, -45);
+      const Bounds box = bounds(rings[0]);
+      const double high = std::min(kType, box.height() * 0.8);
+      if (high < 1.5 || box.width() < 1.5) continue;
+      const Point middle = inside(rings[0]);
+      text(middle - Point{0, high * 0.35}, Label::plain(waste.letter), high, Anchor::Centre);
+    }
+  }
+
+  /// The middle of the widest level cut through the middle of a ring.
+  static Point inside(const Polygon& ring) {
+    const Bounds box = bounds(ring);
+    Point best = (box.low + box.high) / 2;
+    double widest = 0;
+    for (const double share : {0.5, 0.35, 0.65, 0.2, 0.8}) {
+      const double y = box.low.y + box.height() * share + 1e-4;
+      std::vector<double> crossings;
+      for (std::size_t i = 0; i < ring.size(); ++i) {
+        const Point a = ring[i];
+        const Point b = ring[(i + 1) % ring.size()];
+        if ((a.y > y) == (b.y > y)) continue;
+        crossings.push_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
+      }
+      std::ranges::sort(crossings);
+      for (std::size_t i = 0; i + 1 < crossings.size(); i += 2) {
+        if (crossings[i + 1] - crossings[i] <= widest * 1.05) continue;
+        widest = crossings[i + 1] - crossings[i];
+        best = {(crossings[i] + crossings[i + 1]) / 2, y};
+      }
+    }
+    return best;
+  }
+
+  /// One setting at one side; the line and its reading.
+  void score(SheetSide side, const ScoreReading& reading) {
+    const bool full = reading.run == ScoreRun::Full;
+    const SheetSide measured = full ? side : reading.measuredFrom;
+    const double w = piece_.flat.width;
+    const double h = piece_.flat.height;
+    const double across = upright(measured) ? w : h;
+    const double along = upright(measured) ? h : w;
+    const double place = far(measured) ? across - reading.at.mm() : reading.at.mm();
+    const double low = full || !far(side) ? 0 : along - reading.to.mm();
+    const double high = full || far(side) ? along : reading.to.mm();
+    const Role role = reading.purpose == ScorePurpose::CutMark ? Role::CutMark
+                      : reading.valley                         ? Role::Valley
+                                                               : Role::Mountain;
+    if (upright(measured))
+      line(role, {{place, low}, {place, high}});
+    else
+      line(role, {{low, place}, {high, place}});
+    // Full scores measured from left or right are read below or above the sheet, and so on.
+    const SheetSide margin = !full                       ? side
+                             : side == SheetSide::Left   ? SheetSide::Bottom
+                             : side == SheetSide::Right  ? SheetSide::Top
+                             : side == SheetSide::Bottom ? SheetSide::Left
+                                                         : SheetSide::Right;
+    labels_[index(margin)].push_back({at(Point{place, place}), reading.at, upright(measured)});
+  }
+
+  void cuts() {
+    const double w = piece_.flat.width;
+    const double h = piece_.flat.height;
+    for (const Cut& cut : step_.cuts) {
+      line(Role::Cut, cut.line);
+      for (const CutRepeat repeat : cut.repeats) line(Role::Cut, repeated(cut.line, repeat, w, h));
+    }
+  }
+
+  void glue(const Polygon& area) {
+    const Polygon placed = at(area);
+    out_.paths.push_back({.role = Role::Glue, .rings = {placed}, .closed = true});
+    hatched(Role::Glue, {placed}, 1.0, 45);
+  }
+
+  /// The sheet's own measures below and at the left.
+  void size() {
+    const double low = origin_.y - kTick;
+    const double left = origin_.x - kTick;
+    const Point corner = at(Point{piece_.flat.width, piece_.flat.height});
+    out_.paths.push_back(
+        {.role = Role::Dimension,
+         .rings = {{{origin_.x, low}, {corner.x, low}}, {{left, origin_.y}, {left, corner.y}}}});
+    text({(origin_.x + corner.x) / 2, low - kType * 1.2}, Label{"length", {step_.width}, {}}, kType,
+         Anchor::Centre);
+    text({left - kType * 0.5, (origin_.y + corner.y) / 2}, Label{"length", {step_.height}, {}},
+         kType, Anchor::Centre, 90);
+  }
+
+  void text(Point at, Label label, double height, Anchor anchor, double turn = 0) {
+    out_.texts.push_back({Role::Legend, std::move(label), at, height, anchor, turn});
+  }
+
+  struct Mark {
+    Point at;
+    Length value;
+    bool upright;
+  };
+
+  /// Readings of one margin, moved apart where they are close, each with a line to its place.
+  void readings() {
+    for (const SheetSide side :
+         {SheetSide::Left, SheetSide::Right, SheetSide::Bottom, SheetSide::Top}) {
+      std::vector<Mark>& marks = labels_[index(side)];
+      const bool sideways = upright(side);
+      const auto place = [&](const Mark& mark) { return sideways ? mark.at.y : mark.at.x; };
+      std::ranges::sort(marks, {}, place);
+      const auto same = [&](const Mark& a, const Mark& b) {
+        return a.value == b.value && std::abs(place(a) - place(b)) < 0.01;
+      };
+      marks.erase(std::unique(marks.begin(), marks.end(), same), marks.end());
+      std::vector<double> wanted;
+      for (const Mark& mark : marks) wanted.push_back(place(mark));
+      const std::vector<double> spread = spreadApart(wanted, kType * 1.25);
+      for (std::size_t i = 0; i < marks.size(); ++i)
+        put(side, wanted[i], spread[i], marks[i].value);
+    }
+  }
+
+  void put(SheetSide side, double wanted, double spread, Length value) {
+    const double edge = side == SheetSide::Left     ? origin_.x
+                        : side == SheetSide::Bottom ? origin_.y
+                        : side == SheetSide::Right  ? out_.width - origin_.x
+                                                    : out_.height - origin_.y;
+    const double out = far(side) ? 1 : -1;
+    const auto point = [&](double along, double across) {
+      return upright(side) ? Point{across, along} : Point{along, across};
+    };
+    out_.paths.push_back({.role = Role::Dimension,
+                          .rings = {{point(wanted, edge), point(spread, edge + out * kTick)}}});
+    const Label label{"length", {value}, {}};
+    const double base = kType * 0.35;
+    const double from = edge + out * (kTick + 0.6);
+    if (upright(side))
+      text({from, spread - base}, label, kType, far(side) ? Anchor::Left : Anchor::Right);
+    else
+      text({spread + base, from}, label, kType, far(side) ? Anchor::Left : Anchor::Right, 90);
+  }
+
+  const BuiltPiece& piece_;
+  const Step& step_;
+  double scale_ = 1;
+  Point origin_;
+  Drawing out_;
+  std::array<std::vector<Mark>, 4> labels_;
+};
+
+}  // namespace
+
+Drawing sheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room) {
+  return SheetFigure(piece, step, room).draw();
+}
+
+}  // namespace creasewright

@@ -1,0 +1,126 @@
+#include <QTemporaryDir>
+#include <QXmlStreamReader>
+
+#include <gtest/gtest.h>
+
+#include "guide/guide_html.h"
+#include "guide/guide_pages.h"
+#include "guide/make_guide.h"
+#include "guide/write_guide.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+BuiltDesign standard(const Style& style) {
+  const auto design = newDesign(style.id, std::nullopt, {"test", "test card", Length::mm(0.3), 0},
+                                Ease::Easy, ToolGrid::sixteenthInch());
+  const auto built = build(*design);
+  EXPECT_TRUE(built.ok());
+  return *built;
+}
+
+/// Sentences name numbers and panels, never codes or empty places.
+TEST(GuideWords, EveryStepOfEveryStyleIsToldInWholeSentences) {
+  for (const Style& style : styles()) {
+    const BuiltDesign built = standard(style);
+    const Guide guide = makeGuide(built);
+    for (const GuideUnits units : {GuideUnits::Inch, GuideUnits::Millimetre, GuideUnits::Both}) {
+      const GuideWords words = wordGuide(guide, built, units);
+      ASSERT_EQ(words.steps.size(), guide.steps.size()) << style.id;
+      for (const StepWords& step : words.steps) {
+        EXPECT_FALSE(step.title.isEmpty()) << style.id;
+        EXPECT_FALSE(step.sentences.isEmpty()) << style.id << step.title.toStdString();
+        for (const QString& sentence : step.sentences + step.checks) {
+          EXPECT_FALSE(sentence.trimmed().isEmpty()) << style.id;
+          EXPECT_FALSE(sentence.contains(QLatin1String("%1"))) << sentence.toStdString();
+          EXPECT_FALSE(sentence.contains(QLatin1String("%2"))) << sentence.toStdString();
+        }
+      }
+      EXPECT_FALSE(words.supplies.isEmpty());
+      for (const QString& caution : words.cautions) {
+        EXPECT_TRUE(caution.contains(QLatin1String("ollow local rules"))) << caution.toStdString();
+      }
+    }
+  }
+}
+
+/// The trade's check values of the framed tray, as they are read in its guide.
+TEST(GuideWords, TheFramedTrayReadsItsSettings) {
+  const BuiltDesign built = standard(**findStyle("framed-tray"));
+  const GuideWords words = wordGuide(makeGuide(built), built, GuideUnits::Inch);
+  ASSERT_GT(words.steps.size(), 2u);
+  EXPECT_TRUE(words.steps[0].sentences[0].contains(QStringLiteral("×")));
+  EXPECT_TRUE(
+      words.steps[1].sentences.join(QLatin1Char(' ')).contains(QStringLiteral("All four sides")))
+      << words.steps[1].sentences.join(QLatin1Char('|')).toStdString();
+}
+
+/// One file: well formed but for the doctype, one figure and one text for each step, no script and
+/// nothing fetched.
+TEST(GuideHtml, IsSelfContainedAndWellFormed) {
+  for (const char* id : {"framed-tray", "gable-box", "pillow-box", "partition-insert"}) {
+    const BuiltDesign built = standard(**findStyle(id));
+    QByteArray html = guideHtml(built, GuideUnits::Both, QStringLiteral("en"));
+    EXPECT_TRUE(html.startsWith("<!DOCTYPE html>"));
+    EXPECT_FALSE(html.contains("<script"));
+    EXPECT_FALSE(html.contains("src="));
+    EXPECT_FALSE(html.contains("href="));
+    const auto steps = static_cast<qsizetype>(makeGuide(built).steps.size());
+    EXPECT_EQ(html.count("<h3>"), steps);
+    EXPECT_EQ(html.count("<svg"), steps + 1);
+    EXPECT_EQ(html.count("role=\"img\""), steps + 1);
+    EXPECT_FALSE(html.contains(" id=\""));
+    html.remove(0, html.indexOf("<html"));
+    for (const QByteArray& open :
+         {QByteArray("<meta charset=\"utf-8\">"), QByteArray("initial-scale=1\">")}) {
+      html.replace(open, QByteArray(open).insert(open.size() - 1, '/'));
+    }
+    QXmlStreamReader reader(html);
+    while (!reader.atEnd()) {
+      reader.readNext();
+    }
+    EXPECT_FALSE(reader.hasError())
+        << id << ' ' << reader.errorString().toStdString() << " line " << reader.lineNumber();
+  }
+}
+
+/// Nothing runs over the edge of a page, and a long title is broken.
+TEST(GuidePages, EverythingLiesOnThePage) {
+  for (const Style& style : styles()) {
+    BuiltDesign built = standard(style);
+    built.design.title =
+        std::string(300, 'M') + " and more words than a page is wide " + std::string(100, 'w');
+    for (const char* paper : {"a4", "letter"}) {
+      for (const Drawing& page : guidePages(built, GuideUnits::Both, *findPaper(paper))) {
+        for (const PathItem& item : page.paths) {
+          for (const Polygon& ring : item.rings) {
+            for (const Point& p : ring) {
+              EXPECT_TRUE(p.x > 0 && p.y > 0 && p.x < page.width && p.y < page.height) << style.id;
+            }
+          }
+        }
+        for (const TextItem& item : page.texts) {
+          EXPECT_TRUE(item.at.y > 0 && item.at.y < page.height) << style.id;
+        }
+      }
+    }
+  }
+}
+
+TEST(WriteGuide, WritesEachKindAndRefusesOthers) {
+  const QTemporaryDir folder;
+  const BuiltDesign built = standard(**findStyle("straight-tuck-box"));
+  GuideChoices choices;
+  choices.paper = *findPaper("a4");
+  for (const char* name : {"guide.pdf", "guide.html", "pictures/"}) {
+    EXPECT_FALSE(writeGuide(built, folder.filePath(QLatin1String(name)), choices)) << name;
+  }
+  EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("pictures/guide.txt"))));
+  EXPECT_TRUE(QFile::exists(folder.filePath(QStringLiteral("pictures/step-01.png"))));
+  EXPECT_TRUE(writeGuide(built, folder.filePath(QStringLiteral("guide.doc")), choices));
+  EXPECT_TRUE(writeGuide(built, QStringLiteral("/nowhere/at/all/guide.html"), choices));
+}
+
+}  // namespace
+}  // namespace creasewright

@@ -1,0 +1,66 @@
+"""The guide: each kind is written whole or not at all, in both languages and all units."""
+
+import unittest
+import xml.etree.ElementTree
+
+from program import ProgramTest
+
+
+class Guide(ProgramTest):
+    def test_every_kind_is_whole(self):
+        design = self.design()
+        pdf, html, folder = self.folder / "g.pdf", self.folder / "g.html", self.folder / "pictures"
+        for out in (pdf, html, f"{folder}/"):
+            self.assertEqual(self.succeed("guide", design, "-o", out), "")
+        self.assertTrue(pdf.read_bytes().startswith(b"%PDF-"))
+        self.assertTrue(pdf.read_bytes().rstrip().endswith(b"%%EOF"))
+        page = html.read_text(encoding="utf-8")
+        self.assertTrue(page.startswith("<!DOCTYPE html>"))
+        self.assertTrue(page.rstrip().endswith("</html>"))
+        steps = page.count("<h3>")
+        self.assertGreater(steps, 5)
+        self.assertEqual(len(list(folder.glob("step-*.png"))), steps)
+        self.assertEqual((folder / "guide.txt").read_text(encoding="utf-8").count("\n\n") > steps, True)
+
+    def test_numbers_are_the_trade_s(self):
+        """Settings of the framed tray as in the common worked example: 3/8, 1 3/8, 1 3/4, 2 3/4 in from all four
+        sides (common practice, no published source)."""
+        html = self.folder / "g.html"
+        self.succeed("guide", self.design(), "-o", html, "--units", "in")
+        page = html.read_text(encoding="utf-8")
+        self.assertIn("All four sides: Score all the way across at ³⁄₈ in, 1³⁄₈ in, 1³⁄₄ in, 2³⁄₄ in.", page)
+
+    def test_units_and_languages_change_the_words(self):
+        pages = set()
+        for more in ((), ("--units", "mm"), ("--units", "in"), ("--language", "de")):
+            out = self.folder / "g.html"
+            self.succeed("guide", self.design(), "-o", out, *more)
+            pages.add(out.read_bytes())
+        self.assertEqual(len(pages), 4)
+        self.assertIn('lang="de"', out.read_text(encoding="utf-8"))
+        self.assertIn("Örtliche Vorschriften", out.read_text(encoding="utf-8"))
+
+    def test_what_cannot_be_written_is_one_sentence(self):
+        design = self.design()
+        for wrong, word in (
+            (("-o", self.folder / "g.doc"), "-o"),
+            (("-o", self.folder / "g.pdf", "--units", "ell"), "--units"),
+            (("-o", self.folder / "g.pdf", "--language", "xx"), "--language"),
+            (("-o", self.folder / "g.pdf", "--paper", "quarto"), "--paper"),
+            (("-o", self.folder / "missing" / "g.pdf"), "missing"),
+            ((), "-o"),
+        ):
+            with self.subTest(wrong=wrong):
+                self.refuse("guide", design, *wrong, naming=word)
+        self.assertFalse((self.folder / "g.pdf").exists())
+
+    def test_figures_are_well_formed(self):
+        html = self.folder / "g.html"
+        self.succeed("guide", self.design(), "-o", html)
+        page = html.read_text(encoding="utf-8")
+        for part in page.split("<figure>")[1:]:
+            xml.etree.ElementTree.fromstring(part.split("</figure>")[0])
+
+
+if __name__ == "__main__":
+    unittest.main()
