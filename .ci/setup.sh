@@ -4,6 +4,7 @@ build_packages=(
   cmake ninja-build g++ pkg-config
   qt6-base-dev qt6-svg-dev qt6-tools-dev qt6-tools-dev-tools qt6-l10n-tools libgl-dev
   libpolyclipping-dev nlohmann-json3-dev libcli11-dev libqpdf-dev
+  coinor-libcbc-dev coinor-libclp-dev
   fonts-dejavu-core
 )
 

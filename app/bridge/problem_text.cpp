@@ -209,6 +209,21 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The template would take %1 pages, more than %2. Choose larger paper or a smaller "
                  "design.")
           .arg(v.at(0), v.at(1));
+    case ProblemCode::NoDemand:
+      return Say::tr(
+          "There is nothing to cut, or nothing to cut it from. Add a design and a sheet.");
+    case ProblemCode::BlankTooLarge:
+      return Say::tr(
+                 "The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or "
+                 "make the design smaller.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::StockTooFew:
+      return Say::tr("The sheets at hand do not suffice. Add sheets or take fewer sets.");
+    case ProblemCode::TakersWrong:
+      return Say::tr("%2 is no number for the field “%1”. Choose one from %3 to %4.")
+          .arg(v.where(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::NotAKit:
+      return Say::tr("“%1” is not a Creasewright kit. Choose a .cwkit file.").arg(v.where());
     case ProblemCode::FileUnreadable:
       return Say::tr("“%1” cannot be read (%2). Check the name and that you may open it.")
           .arg(v.where(), v.at(0));

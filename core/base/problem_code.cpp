@@ -74,6 +74,16 @@ std::string_view codeName(ProblemCode code) {
       return "margin-too-large";
     case ProblemCode::TooManyTiles:
       return "too-many-tiles";
+    case ProblemCode::NoDemand:
+      return "no-demand";
+    case ProblemCode::BlankTooLarge:
+      return "blank-too-large";
+    case ProblemCode::StockTooFew:
+      return "stock-too-few";
+    case ProblemCode::TakersWrong:
+      return "takers-wrong";
+    case ProblemCode::NotAKit:
+      return "not-a-kit";
     case ProblemCode::FileUnreadable:
       return "file-unreadable";
     case ProblemCode::FileNotWritten:

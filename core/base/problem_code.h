@@ -49,6 +49,12 @@ enum class ProblemCode {
   PaperUnknown,    // text
   MarginTooLarge,  // margin, paper
   TooManyTiles,    // tiles, limit
+  // kits
+  NoDemand,       // nothing to cut, or nothing to cut from
+  BlankTooLarge,  // where = blank, width, height
+  StockTooFew,    // the sheets at hand do not suffice
+  TakersWrong,    // where = field, number, least, most
+  NotAKit,        // where = path
   // document
   FileUnreadable,   // where = path, reason
   FileNotWritten,   // where = path, reason

@@ -1,0 +1,153 @@
+#include "kits/class_kit.h"
+
+#include <nlohmann/json.hpp>
+
+#include "document/design_file.h"
+#include "document/file_io.h"
+#include "document/json_fields.h"
+#include "units/length_text.h"
+
+namespace creasewright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
+constexpr std::string_view kFormat = "creasewright-kit";
+
+Json stockJson(const StockSheet& sheet) {
+  Json json{
+      {"name", sheet.name}, {"width", exactText(sheet.width)}, {"height", exactText(sheet.height)}};
+  if (sheet.price > 0) json["price"] = sheet.price;
+  if (sheet.atHand >= 0) json["at_hand"] = sheet.atHand;
+  return json;
+}
+
+Result<int> countIn(const Fields& fields, std::string_view key, int least, int most) {
+  const Result<std::int64_t> value = fields.whole(key);
+  if (!value) return value.problem();
+  if (*value < least || *value > most)
+    return Problem{ProblemCode::TakersWrong,
+                   fields.path(key),
+                   {*value, std::int64_t{least}, std::int64_t{most}}};
+  return static_cast<int>(*value);
+}
+
+Result<StockSheet> readStock(const Fields& fields) {
+  StockSheet sheet;
+  const Result<std::string> name = fields.text("name");
+  if (!name) return name.problem();
+  sheet.name = *name;
+  for (const auto& [key, side] :
+       {std::pair{"width", &sheet.width}, std::pair{"height", &sheet.height}}) {
+    const Result<Length> length = fields.length(key);
+    if (!length) return length.problem();
+    if (*length <= Length()) return fields.unreadable(key);
+    *side = *length;
+  }
+  if (fields.has("price")) {
+    const Result<int> price = countIn(fields, "price", 0, 1'000'000'000);
+    if (!price) return price.problem();
+    sheet.price = *price;
+  }
+  if (fields.has("at_hand")) {
+    const Result<int> atHand = countIn(fields, "at_hand", 0, 1'000'000);
+    if (!atHand) return atHand.problem();
+    sheet.atHand = *atHand;
+  }
+  return sheet;
+}
+
+Result<KitItem> readItem(const Json& json, const Fields& fields, std::string_view where) {
+  const Result<int> perPerson = countIn(fields, "per_person", 1, 100);
+  if (!perPerson) return perPerson.problem();
+  const Result<Fields> design = fields.object("design");
+  if (!design) return design.problem();
+  Result<Design> read = readDesign(json["design"].dump(), where);
+  if (!read) return read.problem();
+  return KitItem{std::move(read).value(), *perPerson};
+}
+
+/// Each object of an array; FieldMissing when there is no such array.
+template <class Read>
+std::optional<Problem> eachObject(const Json& json, const Fields& fields, const char* key,
+                                  const Read& read) {
+  if (!json.contains(key)) return fields.unreadable(key);
+  const Json& list = json[key];
+  if (!list.is_array() || list.size() > 200) return fields.unreadable(key);
+  for (std::size_t i = 0; i < list.size(); ++i) {
+    if (!list[i].is_object()) return fields.unreadable(key);
+    const Fields item(list[i], std::string(key) + '/' + std::to_string(i + 1));
+    if (const std::optional<Problem> problem = read(list[i], item)) return problem;
+  }
+  return std::nullopt;
+}
+
+Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::string_view where) {
+  ClassKit kit;
+  const Result<std::string> title = fields.text("title");
+  if (!title) return title.problem();
+  kit.title = *title;
+  const Result<int> takers = countIn(fields, "takers", 1, kMostTakers);
+  if (!takers) return takers.problem();
+  kit.takers = *takers;
+  const Result<int> spares = countIn(fields, "spares", 0, kMostTakers);
+  if (!spares) return spares.problem();
+  kit.spares = *spares;
+  if (const auto problem = eachObject(
+          json, fields, "stock", [&](const Json&, const Fields& item) -> std::optional<Problem> {
+            Result<StockSheet> sheet = readStock(item);
+            if (!sheet) return sheet.problem();
+            kit.stock.push_back(std::move(sheet).value());
+            return std::nullopt;
+          }))
+    return *problem;
+  if (const auto problem =
+          eachObject(json, fields, "items",
+                     [&](const Json& object, const Fields& item) -> std::optional<Problem> {
+                       Result<KitItem> read = readItem(object, item, where);
+                       if (!read) return read.problem();
+                       kit.items.push_back(std::move(read).value());
+                       return std::nullopt;
+                     }))
+    return *problem;
+  return kit;
+}
+
+}  // namespace
+
+std::string writeKit(const ClassKit& kit) {
+  Json json{{"format", kFormat},     {"version", kKitVersion}, {"title", kit.title},
+            {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
+            {"items", Json::array()}};
+  for (const StockSheet& sheet : kit.stock) json["stock"].push_back(stockJson(sheet));
+  for (const KitItem& item : kit.items)
+    json["items"].push_back({{"per_person", item.perPerson},
+                             {"design", Json::parse(writeDesign(item.design), nullptr, false)}});
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+Result<ClassKit> readKit(std::string_view text, std::string_view where) {
+  const std::string file(where);
+  const auto size = static_cast<std::int64_t>(text.size());
+  if (size > kLargestFile) return Problem{ProblemCode::FileTooLarge, file, {size, kLargestFile}};
+  const Json json = parseJson(text);
+  if (!json.is_object()) return Problem{ProblemCode::NotAKit, file, {}};
+  const Fields fields(json, "");
+  const Result<std::string> format = fields.text("format");
+  if (!format || *format != kFormat) return Problem{ProblemCode::NotAKit, file, {}};
+  const Result<std::int64_t> version = fields.whole("version");
+  if (!version) return version.problem();
+  if (*version < 1) return fields.unreadable("version");
+  if (*version > kKitVersion)
+    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kKitVersion}}};
+  return readCurrent(json, fields, where);
+}
+
+Result<ClassKit> readKitFile(const std::string& path) {
+  const Result<std::string> text = readFile(path, kLargestFile);
+  if (!text) return text.problem();
+  return readKit(*text, path);
+}
+
+}  // namespace creasewright

@@ -1,0 +1,41 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+#include "document/design.h"
+#include "kits/cutting.h"
+
+namespace creasewright {
+
+inline constexpr int kKitVersion = 1;
+inline constexpr int kMostTakers = 500;
+
+/// A design that everybody makes.
+struct KitItem {
+  Design design;
+  int perPerson = 1;
+};
+
+/// What a class makes and what there is to cut it from: the content of a `.cwkit` file.
+struct ClassKit {
+  std::string title;
+  int takers = 12;
+  int spares = 0;  ///< sets more than takers
+  std::vector<StockSheet> stock;
+  std::vector<KitItem> items;
+
+  [[nodiscard]] int sets() const { return takers + spares; }
+};
+
+/// UTF-8 JSON; designs stand in it whole, lengths as exact texts.
+std::string writeKit(const ClassKit& kit);
+
+/// Reads what writeKit wrote. `where` names the file in problems. Errors: FileTooLarge, NotADesign,
+/// NewerVersion, FieldMissing, FieldUnreadable, TakersWrong and what readDesign tells.
+Result<ClassKit> readKit(std::string_view text, std::string_view where);
+Result<ClassKit> readKitFile(const std::string& path);
+
+}  // namespace creasewright

@@ -1,0 +1,67 @@
+#pragma once
+
+#include <cstdint>
+#include <string>
+#include <vector>
+
+#include "units/length.h"
+
+namespace creasewright {
+
+/// Which way the fibres of a sheet run, where the maker cares.
+enum class Grain { Unknown, AlongWidth, AlongHeight };
+
+/// A kind of sheet to cut from.
+struct StockSheet {
+  std::string name;
+  Length width;
+  Length height;
+  std::int64_t price = 0;  ///< smallest coin; 0 = not told
+  int atHand = -1;         ///< -1 = as many as wanted
+};
+
+/// Blanks of one size that are needed.
+struct BlankDemand {
+  std::string name;
+  Length width;
+  Length height;
+  int quantity = 1;
+  bool mayTurn = true;  ///< false where grain or pattern forbids a quarter turn
+};
+
+/// A rectangle on a sheet: cut in two from edge to edge, a blank, or left over. Corner and sizes in
+/// the sheet's frame, origin lower left.
+struct CutNode {
+  enum class Kind { Offcut, Blank, Cut };
+  Kind kind = Kind::Offcut;
+  Length x, y, width, height;
+  int demand = -1;             ///< Blank: index into the demands
+  bool turned = false;         ///< Blank: lies turned by a quarter
+  bool upright = false;        ///< Cut: along the height, else along the width
+  Length at;                   ///< Cut: from the rectangle's left or lower edge
+  std::vector<CutNode> parts;  ///< Cut: the left or lower part, then the other
+};
+
+/// One way to cut a sheet, and how many sheets are cut that way.
+struct Layout {
+  int stock = 0;
+  int count = 1;
+  CutNode sheet;
+};
+
+struct CuttingPlan {
+  std::vector<Layout> layouts;
+  int sheets = 0;
+  std::int64_t cost = 0;   ///< sheets, or their prices when all stock has one
+  std::int64_t bound = 0;  ///< no plan costs less
+  [[nodiscard]] bool proven() const { return cost == bound; }
+};
+
+/// Visits every node of a sheet, parents first.
+template <class Visit>
+void eachNode(const CutNode& node, const Visit& visit) {
+  visit(node);
+  for (const CutNode& part : node.parts) eachNode(part, visit);
+}
+
+}  // namespace creasewright

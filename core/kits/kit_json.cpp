@@ -1,0 +1,94 @@
+#include <nlohmann/json.hpp>
+
+#include "kits/plan_kit.h"
+#include "kits/trim_steps.h"
+
+namespace creasewright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+double mm(Length length) { return length.mm(); }
+
+Json pieceJson(const CutNode& node, const CardPlan& card) {
+  const auto demand = static_cast<std::size_t>(node.demand);
+  return {{"x", mm(node.x)},
+          {"y", mm(node.y)},
+          {"w", mm(node.width)},
+          {"h", mm(node.height)},
+          {"turned", node.turned},
+          {"design", card.sources[demand].item},
+          {"piece", card.sources[demand].piece},
+          {"name", card.demands[demand].name}};
+}
+
+Json treeJson(const CutNode& node) {
+  switch (node.kind) {
+    case CutNode::Kind::Offcut:
+      return {{"offcut", {mm(node.width), mm(node.height)}}};
+    case CutNode::Kind::Blank:
+      return {{"blank", node.demand}};
+    case CutNode::Kind::Cut:
+      return {{"cut", node.upright ? "upright" : "level"},
+              {"at", mm(node.at)},
+              {"parts", {treeJson(node.parts[0]), treeJson(node.parts[1])}}};
+  }
+  return {};
+}
+
+Json layoutJson(const Layout& layout, const CardPlan& card, const ClassKit& kit) {
+  Json pieces = Json::array();
+  Json offcuts = Json::array();
+  eachNode(layout.sheet, [&](const CutNode& node) {
+    if (node.kind == CutNode::Kind::Blank) pieces.push_back(pieceJson(node, card));
+  });
+  for (const Offcut& offcut : offcutsOf(layout, Length::nanometres(20'000'000)))
+    offcuts.push_back({{"w", mm(offcut.width)}, {"h", mm(offcut.height)}, {"count", offcut.count}});
+  const StockSheet& stock = kit.stock[static_cast<std::size_t>(layout.stock)];
+  return {{"count", layout.count},
+          {"stock", stock.name},
+          {"sheet", {{"w", mm(stock.width)}, {"h", mm(stock.height)}}},
+          {"pieces", std::move(pieces)},
+          {"offcuts", std::move(offcuts)},
+          {"cuts", treeJson(layout.sheet)}};
+}
+
+Json cardJson(const CardPlan& card, const ClassKit& kit) {
+  Json layouts = Json::array();
+  for (const Layout& layout : card.plan.layouts) layouts.push_back(layoutJson(layout, card, kit));
+  Json demands = Json::array();
+  for (const BlankDemand& demand : card.demands)
+    demands.push_back({{"name", demand.name},
+                       {"w", mm(demand.width)},
+                       {"h", mm(demand.height)},
+                       {"quantity", demand.quantity}});
+  return {{"card", card.card.name},        {"demands", std::move(demands)},
+          {"layouts", std::move(layouts)}, {"sheets", card.plan.sheets},
+          {"cost", card.plan.cost},        {"bound", card.plan.bound},
+          {"proven", card.plan.proven()}};
+}
+
+}  // namespace
+
+std::string kitJson(const ClassKit& kit, const KitPlan& plan) {
+  Json cards = Json::array();
+  for (const CardPlan& card : plan.cards) cards.push_back(cardJson(card, kit));
+  Json tapes = Json::array();
+  for (const TapeNeed& tape : plan.tapes)
+    tapes.push_back(
+        {{"width", mm(tape.width)}, {"length", mm(tape.length)}, {"strips", tape.strips}});
+  const Json json{{"format", "creasewright-kit-plan"},
+                  {"version", 1},
+                  {"units", "mm"},
+                  {"title", kit.title},
+                  {"takers", kit.takers},
+                  {"spares", kit.spares},
+                  {"sheets", plan.sheets},
+                  {"proven", plan.proven},
+                  {"cards", std::move(cards)},
+                  {"tape", std::move(tapes)},
+                  {"glue_places", plan.gluePlaces}};
+  return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+}  // namespace creasewright

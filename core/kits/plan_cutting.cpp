@@ -1,0 +1,300 @@
+#include "kits/plan_cutting.h"
+
+#include <algorithm>
+#include <chrono>
+#include <cmath>
+#include <numeric>
+#include <random>
+
+#include "kits/cover.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kTiny = 1e-7;
+constexpr std::size_t kMostColumnsToSimplify = 120;
+
+using Clock = std::chrono::steady_clock;
+
+std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil(cost - 1e-6)); }
+
+class Planner {
+ public:
+  Planner(const std::vector<StockSheet>& stock, const std::vector<BlankDemand>& demands,
+          const PlanOptions& options)
+      : stock_(stock), demands_(demands), options_(options), start_(Clock::now()) {
+    priced_ = std::ranges::all_of(stock, [](const StockSheet& s) { return s.price > 0; });
+    for (const StockSheet& s : stock) rows_.atHand.push_back(s.atHand);
+    for (const BlankDemand& d : demands) rows_.demand.push_back(d.quantity);
+    findUnit();
+  }
+
+  Result<CuttingPlan> plan() {
+    addFirstColumns();
+    const LinearCover linear = generate(rows_, true);
+    if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
+    roundWithResiduals(linear);
+    improve(linear);
+    if (!best_.found) return Problem{ProblemCode::StockTooFew, {}, {}};
+    simplify();
+    return finished();
+  }
+
+ private:
+  [[nodiscard]] double spent() const {
+    return std::chrono::duration<double>(Clock::now() - start_).count();
+  }
+  [[nodiscard]] bool mayGoOn() const {
+    if (spent() > options_.seconds) return false;
+    return !options_.goOn || options_.goOn({best_.found ? best_.cost : 0, bound_});
+  }
+  [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced_ ? stock_[s].price : 1; }
+
+  /// The greatest common divisor of all lengths keeps the numbers small.
+  void findUnit() {
+    unit_ = 0;
+    for (const StockSheet& s : stock_)
+      unit_ = std::gcd(unit_, std::gcd(s.width.nm(), s.height.nm()));
+    for (const BlankDemand& d : demands_)
+      unit_ = std::gcd(unit_, std::gcd(d.width.nm(), d.height.nm()));
+    unit_ = std::max<std::int64_t>(unit_, 1);
+  }
+
+  [[nodiscard]] bool fits(std::size_t s, std::size_t d) const {
+    const bool straight =
+        demands_[d].width <= stock_[s].width && demands_[d].height <= stock_[s].height;
+    const bool turned = demands_[d].mayTurn && demands_[d].width <= stock_[s].height &&
+                        demands_[d].height <= stock_[s].width;
+    return straight || turned;
+  }
+
+  SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const {
+    std::vector<KnapsackItem> items;
+    for (std::size_t d = 0; d < demands_.size(); ++d)
+      items.push_back({demands_[d].width.nm() / unit_, demands_[d].height.nm() / unit_,
+                       demands_[d].mayTurn, std::max(demand[d], 0)});
+    return {stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_, std::move(items)};
+  }
+
+  /// Each blank alone on each sheet that holds it.
+  void addFirstColumns() {
+    for (std::size_t s = 0; s < stock_.size(); ++s) {
+      SheetKnapsack sheet = knapsack(s, rows_.demand);
+      for (std::size_t d = 0; d < demands_.size(); ++d) {
+        if (!fits(s, d)) continue;
+        std::vector<double> value(demands_.size(), 0);
+        value[d] = 1;
+        addColumn(s, sheet.best(value));
+      }
+    }
+  }
+
+  bool addColumn(std::size_t s, Pattern pattern) {
+    const auto known = [&](const CoverColumn& column) {
+      return column.stock == static_cast<int>(s) && column.pattern.counts == pattern.counts;
+    };
+    if (std::ranges::any_of(columns_, known)) return false;
+    columns_.push_back({static_cast<int>(s), costOf(s), std::move(pattern)});
+    return true;
+  }
+
+  /// Column generation until no pattern is worth its sheet; `whole` keeps the bound.
+  LinearCover generate(const CoverRows& rows, bool whole) {
+    std::vector<SheetKnapsack> sheets;
+    for (std::size_t s = 0; s < stock_.size(); ++s) sheets.push_back(knapsack(s, rows.demand));
+    const bool limited = std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
+    while (true) {
+      LinearCover linear = solveLinear(columns_, rows);
+      double dearest = 0;  // the best pattern's worth by its sheet's cost
+      bool grown = false;
+      for (std::size_t s = 0; s < stock_.size(); ++s) {
+        std::vector<double> worth = linear.blankWorth;
+        for (std::size_t d = 0; d < worth.size(); ++d)
+          if (rows.demand[d] <= 0 || !fits(s, d)) worth[d] = 0;
+        Pattern pattern = sheets[s].best(worth);
+        const double cost = static_cast<double>(costOf(s));
+        dearest = std::max(dearest, pattern.value / cost);
+        if (pattern.value + linear.sheetWorth[s] <= cost + kTiny) continue;
+        grown = addColumn(s, std::move(pattern)) || grown;
+      }
+      if (whole && linear.covered && !limited && dearest > 0)
+        bound_ = std::max(bound_, roundedUp(linear.cost / std::max(1.0, dearest)));
+      if (!grown && whole && linear.covered) bound_ = std::max(bound_, roundedUp(linear.cost));
+      if (!grown || !mayGoOn()) return linear;
+    }
+  }
+
+  /// Takes the whole parts of the linear cover, then covers the rest anew, until nothing is left.
+  void roundWithResiduals(LinearCover linear) {
+    CoverRows rest = rows_;
+    std::vector<int> times;
+    const auto left = [&] { return std::ranges::any_of(rest.demand, [](int d) { return d > 0; }); };
+    while (true) {
+      times.resize(columns_.size(), 0);
+      bool taken = false;
+      for (std::size_t i = 0; i < linear.times.size(); ++i) {
+        const int count = usable(i, static_cast<int>(std::floor(linear.times[i] + kTiny)), rest);
+        taken = take(i, count, rest, times) || taken;
+      }
+      if (!left()) break;
+      if (!taken) {
+        const auto most = std::ranges::max_element(linear.times);
+        const auto i = static_cast<std::size_t>(most - linear.times.begin());
+        if (*most < kTiny || !take(i, usable(i, 1, rest), rest, times)) return;
+      }
+      if (!left()) break;
+      linear = generate(rest, false);
+      if (!linear.covered) return;
+    }
+    times.resize(columns_.size(), 0);
+    keep(times);
+  }
+
+  [[nodiscard]] int usable(std::size_t i, int wanted, const CoverRows& rest) const {
+    const int atHand = rest.atHand[static_cast<std::size_t>(columns_[i].stock)];
+    return atHand < 0 ? wanted : std::min(wanted, atHand);
+  }
+
+  bool take(std::size_t i, int count, CoverRows& rest, std::vector<int>& times) {
+    if (count <= 0) return false;
+    times[i] += count;
+    int& atHand = rest.atHand[static_cast<std::size_t>(columns_[i].stock)];
+    if (atHand >= 0) atHand -= count;
+    for (std::size_t d = 0; d < rest.demand.size(); ++d)
+      rest.demand[d] = std::max(0, rest.demand[d] - count * columns_[i].pattern.counts[d]);
+    return true;
+  }
+
+  void keep(const std::vector<int>& times) {
+    WholeCover found{true, 0, times};
+    for (std::size_t i = 0; i < times.size(); ++i) found.cost += times[i] * columns_[i].cost;
+    if (!best_.found || found.cost < best_.cost) best_ = std::move(found);
+  }
+
+  /// Whole-number covers over ever more columns, until one is proven.
+  void improve(const LinearCover& linear) {
+    constexpr int kRounds = 12;
+    for (int round = 0; round < kRounds; ++round) {
+      if (best_.found && best_.cost <= bound_) return;
+      if (!mayGoOn()) return;
+      if (round > 0 && !diversify(linear, round)) continue;
+      const double seconds = std::clamp((options_.seconds - spent()) / 2, 0.2, options_.seconds);
+      const WholeCover found = solveWhole(columns_, rows_, seconds);
+      if (found.found && (!best_.found || found.cost < best_.cost)) best_ = found;
+    }
+  }
+
+  /// New columns for shaken values of the blanks, always shaken alike; false when none is new.
+  bool diversify(const LinearCover& linear, int round) {
+    constexpr int kShakes = 100;
+    std::minstd_rand random(static_cast<unsigned>(round));
+    std::uniform_real_distribution<double> shake(1 - 0.06 * round, 1 + 0.06 * round);
+    const std::size_t before = columns_.size();
+    for (std::size_t s = 0; s < stock_.size(); ++s) {
+      SheetKnapsack sheet = knapsack(s, rows_.demand);
+      for (int i = 0; i < kShakes && mayGoOn(); ++i) {
+        std::vector<double> worth = linear.blankWorth;
+        for (std::size_t d = 0; d < worth.size(); ++d)
+          worth[d] = fits(s, d) ? std::max(worth[d], kTiny) * shake(random) : 0;
+        addColumn(s, sheet.best(worth));
+      }
+    }
+    return columns_.size() > before;
+  }
+
+  void simplify() {
+    best_.times.resize(columns_.size(), 0);
+    const auto used = std::ranges::count_if(best_.times, [](int n) { return n > 0; });
+    if (used < 2 || columns_.size() > kMostColumnsToSimplify || spent() > options_.seconds / 2)
+      return;
+    const WholeCover found = fewestColumns(columns_, rows_, best_.cost, 0.5);
+    const auto fewer = std::ranges::count_if(found.times, [](int n) { return n > 0; });
+    if (found.found && found.cost <= best_.cost && fewer < used) best_ = found;
+  }
+
+  /// Lengths back from units; blanks nobody asked for become offcuts.
+  CuttingPlan finished() {
+    CuttingPlan plan;
+    plan.cost = best_.cost;
+    plan.bound = std::min(bound_, best_.cost);
+    std::vector<int> rest = rows_.demand;
+    for (std::size_t i = 0; i < columns_.size(); ++i) {
+      if (best_.times[i] <= 0) continue;
+      addLayout(columns_[i], best_.times[i], rest, plan);
+    }
+    std::ranges::stable_sort(plan.layouts, std::ranges::greater(), &Layout::count);
+    for (const Layout& layout : plan.layouts) plan.sheets += layout.count;
+    return plan;
+  }
+
+  /// All sheets of a column are cut alike; of each blank only as many as are still needed, so that
+  /// fewer than a sheet's worth of each comes out over.
+  void addLayout(const CoverColumn& column, int times, std::vector<int>& rest,
+                 CuttingPlan& plan) const {
+    std::vector<int> most;
+    for (std::size_t d = 0; d < rest.size(); ++d)
+      most.push_back(
+          std::min(column.pattern.counts[d], (std::max(rest[d], 0) + times - 1) / times));
+    CutNode sheet = column.pattern.sheet;
+    scale(sheet);
+    for (std::size_t d = 0; d < rest.size(); ++d) rest[d] -= most[d] * times;
+    limit(sheet, most);
+    plan.layouts.push_back({column.stock, times, std::move(sheet)});
+  }
+
+  void scale(CutNode& node) const {
+    for (Length* length : {&node.x, &node.y, &node.width, &node.height, &node.at})
+      *length = *length * unit_;
+    for (CutNode& part : node.parts) scale(part);
+  }
+
+  static void limit(CutNode& node, std::vector<int>& most) {
+    if (node.kind == CutNode::Kind::Blank) {
+      const auto d = static_cast<std::size_t>(node.demand);
+      if (most[d] > 0) {
+        --most[d];
+        return;
+      }
+      node.kind = CutNode::Kind::Offcut;
+      node.demand = -1;
+      return;
+    }
+    for (CutNode& part : node.parts) limit(part, most);
+    const bool empty = std::ranges::all_of(
+        node.parts, [](const CutNode& part) { return part.kind == CutNode::Kind::Offcut; });
+    if (node.kind == CutNode::Kind::Cut && empty) {
+      node.kind = CutNode::Kind::Offcut;
+      node.parts.clear();
+    }
+  }
+
+  const std::vector<StockSheet>& stock_;
+  const std::vector<BlankDemand>& demands_;
+  const PlanOptions& options_;
+  Clock::time_point start_;
+  bool priced_ = false;
+  std::int64_t unit_ = 1;
+  CoverRows rows_;
+  std::vector<CoverColumn> columns_;
+  std::int64_t bound_ = 0;
+  WholeCover best_;
+};
+
+}  // namespace
+
+Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
+                                const std::vector<BlankDemand>& demands,
+                                const PlanOptions& options) {
+  if (demands.empty() || stock.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
+  for (const BlankDemand& demand : demands) {
+    const bool held = std::ranges::any_of(stock, [&](const StockSheet& sheet) {
+      return (demand.width <= sheet.width && demand.height <= sheet.height) ||
+             (demand.mayTurn && demand.width <= sheet.height && demand.height <= sheet.width);
+    });
+    if (!held)
+      return Problem{ProblemCode::BlankTooLarge, demand.name, {demand.width, demand.height}};
+  }
+  return Planner(stock, demands, options).plan();
+}
+
+}  // namespace creasewright

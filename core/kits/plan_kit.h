@@ -1,0 +1,50 @@
+#pragma once
+
+#include "guide/guide.h"
+#include "kits/class_kit.h"
+#include "kits/plan_cutting.h"
+
+namespace creasewright {
+
+/// Which piece of which design a demand stands for.
+struct BlankSource {
+  int item = 0;  ///< index into ClassKit::items
+  std::string piece;
+  int perSet = 1;  ///< blanks in one person's bag
+};
+
+/// Everything cut from one card.
+struct CardPlan {
+  Card card;
+  std::vector<BlankDemand> demands;
+  std::vector<BlankSource> sources;  ///< by demand
+  CuttingPlan plan;
+};
+
+/// Tape of one width for the whole class.
+struct TapeNeed {
+  Length width;
+  Length length;
+  int strips = 0;
+};
+
+struct KitPlan {
+  std::vector<CardPlan> cards;
+  std::vector<TapeNeed> tapes;  ///< by width
+  int gluePlaces = 0;
+  int sheets = 0;
+  bool proven = true;
+};
+
+/// Builds every design and plans the sheets of each card for all sets. Errors: TakersWrong,
+/// NoDemand, and those of build() and planCutting().
+Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
+
+/// Sheets that one more set would take, less those of `plan`; nothing when it cannot be planned.
+std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan);
+
+/// The plan for other programs: per card its layouts (`count`, `stock`, `pieces` with x, y, w, h,
+/// turned and design, `cuts` as a tree), `bound`, `proven`, and supplies. Lengths in mm.
+std::string kitJson(const ClassKit& kit, const KitPlan& plan);
+
+}  // namespace creasewright

@@ -1,0 +1,110 @@
+#include "kits/class_kit.h"
+
+#include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
+
+#include "core/kits/plan_check.h"
+#include "document/build.h"
+#include "kits/layout_drawing.h"
+#include "kits/plan_kit.h"
+
+namespace creasewright {
+namespace {
+
+ClassKit soapKit(int takers) {
+  ClassKit kit;
+  kit.title = "Soap evening";
+  kit.takers = takers;
+  kit.spares = 1;
+  kit.stock = {{"12x12", Length::inches(12), Length::inches(12)},
+               {"letter", Length::inches(17, 2), Length::inches(11)}};
+  for (const char* style : {"two-piece-box", "belly-band"})
+    kit.items.push_back(
+        {*newDesign(style, *parseProduct("box:80x55x25mm"), {"c", "card", Length::mm(0.3), 0},
+                    Ease::Easy, ToolGrid::sixteenthInch()),
+         1});
+  return kit;
+}
+
+TEST(ClassKit, ReadsWhatItWrote) {
+  const ClassKit kit = soapKit(12);
+  const auto read = readKit(writeKit(kit), "kit.cwkit");
+  ASSERT_TRUE(read) << read.problem().where;
+  EXPECT_EQ(writeKit(*read), writeKit(kit));
+  EXPECT_EQ(read->takers, 12);
+  EXPECT_EQ(read->items.size(), 2u);
+}
+
+TEST(ClassKit, RefusesWhatMakesNoSense) {
+  const auto code = [](const std::string& text) { return readKit(text, "k").problem().code; };
+  EXPECT_EQ(code("{}"), ProblemCode::NotAKit);
+  EXPECT_EQ(code("[1,2"), ProblemCode::NotAKit);
+  const auto changed = [&](const char* key, const nlohmann::ordered_json& value) {
+    auto json = nlohmann::ordered_json::parse(writeKit(soapKit(3)));
+    json[key] = value;
+    return json.dump();
+  };
+  EXPECT_EQ(code(changed("version", 99)), ProblemCode::NewerVersion);
+  EXPECT_EQ(code(changed("takers", 0)), ProblemCode::TakersWrong);
+  EXPECT_EQ(code(changed("takers", 10000)), ProblemCode::TakersWrong);
+  EXPECT_EQ(code(changed("takers", "many")), ProblemCode::FieldUnreadable);
+  EXPECT_EQ(code(changed("items", 7)), ProblemCode::FieldUnreadable);
+}
+
+TEST(PlanKit, CutsEveryPieceForEverybody) {
+  const ClassKit kit = soapKit(12);
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  ASSERT_EQ(plan->cards.size(), 1u);
+  const CardPlan& card = plan->cards[0];
+  EXPECT_EQ(card.demands.size(), 3u);  // tray, lid, band
+  for (const BlankDemand& demand : card.demands) EXPECT_EQ(demand.quantity, 13);
+  EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands), "");
+  EXPECT_TRUE(plan->proven);
+  EXPECT_FALSE(plan->tapes.empty());
+  const auto json = nlohmann::json::parse(kitJson(kit, *plan));
+  EXPECT_EQ(json["sheets"], plan->sheets);
+  int pieces = 0;
+  for (const auto& layout : json["cards"][0]["layouts"])
+    pieces += layout["count"].get<int>() * static_cast<int>(layout["pieces"].size());
+  EXPECT_GE(pieces, 39);
+}
+
+TEST(PlanKit, SaysWhatOneMoreTakes) {
+  const ClassKit kit = soapKit(5);
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  const auto more = sheetsForOneMore(kit, *plan);
+  ASSERT_TRUE(more);
+  EXPECT_GE(*more, 0);
+  EXPECT_LE(*more, 3);
+}
+
+TEST(PlanKit, ABlankLargerThanEverySheetIsNamed) {
+  ClassKit kit = soapKit(5);
+  kit.stock = {{"tiny", Length::mm(50), Length::mm(50)}};
+  const auto plan = planKit(kit);
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().code, ProblemCode::BlankTooLarge);
+  EXPECT_FALSE(plan.problem().where.empty());
+}
+
+TEST(LayoutDrawing, StaysInItsRoomAndNamesEveryBlank) {
+  const ClassKit kit = soapKit(12);
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  for (const Layout& layout : plan->cards[0].plan.layouts) {
+    const Drawing drawing = drawLayout(layout, 90, 120);
+    EXPECT_LE(drawing.width, 90 + 1e-9);
+    EXPECT_LE(drawing.height, 120 + 1e-9);
+    int blanks = 0;
+    eachNode(layout.sheet, [&](const CutNode& n) { blanks += n.kind == CutNode::Kind::Blank; });
+    EXPECT_GE(drawing.texts.size(), static_cast<std::size_t>(blanks));
+  }
+  EXPECT_EQ(demandLetter(0), "A");
+  EXPECT_EQ(demandLetter(25), "Z");
+  EXPECT_EQ(demandLetter(26), "AA");
+}
+
+}  // namespace
+}  // namespace creasewright

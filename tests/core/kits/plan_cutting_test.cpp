@@ -1,0 +1,158 @@
+#include "kits/plan_cutting.h"
+
+#include <array>
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+#include "core/kits/instances.h"
+#include "core/kits/plan_check.h"
+#include "kits/trim_steps.h"
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+Length mm(double value) { return Length::mm(value); }
+
+/// Two blanks of half a sheet each: arithmetic that needs no source.
+TEST(PlanCutting, HalvesFillTheirSheets) {
+  const std::vector<StockSheet> stock{{"a4", mm(210), mm(297)}};
+  const std::vector<BlankDemand> demands{{"half", mm(148.5), mm(210), 25}};
+  const auto plan = planCutting(stock, demands);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(testing::planFault(*plan, stock, demands), "");
+  EXPECT_EQ(plan->sheets, 13);
+  EXPECT_TRUE(plan->proven());
+}
+
+/// The blank fits only turned, and grain may forbid it.
+TEST(PlanCutting, TurnsOnlyWhatMayTurn) {
+  const std::vector<StockSheet> stock{{"s", mm(100), mm(200)}};
+  std::vector<BlankDemand> demands{{"long", mm(180), mm(90), 2}};
+  const auto turned = planCutting(stock, demands);
+  ASSERT_TRUE(turned);
+  EXPECT_EQ(testing::planFault(*turned, stock, demands), "");
+  demands[0].mayTurn = false;
+  const auto refused = planCutting(stock, demands);
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.problem().code, ProblemCode::BlankTooLarge);
+  EXPECT_EQ(refused.problem().where, "long");
+}
+
+TEST(PlanCutting, LeastCostWhenEveryStockHasAPrice) {
+  const std::vector<StockSheet> stock{{"large", mm(200), mm(200), 100},
+                                      {"small", mm(100), mm(200), 30}};
+  const std::vector<BlankDemand> demands{{"blank", mm(95), mm(190), 4}};
+  const auto plan = planCutting(stock, demands);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(testing::planFault(*plan, stock, demands), "");
+  EXPECT_EQ(plan->cost, 120);  // four small ones; two large ones would cost 200
+}
+
+TEST(PlanCutting, KeepsToTheSheetsAtHand) {
+  std::vector<StockSheet> stock{{"few", mm(200), mm(200), 0, 1}, {"many", mm(100), mm(100), 0, 9}};
+  const std::vector<BlankDemand> demands{{"blank", mm(90), mm(90), 8}};
+  const auto plan = planCutting(stock, demands);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(testing::planFault(*plan, stock, demands), "");
+  EXPECT_EQ(plan->sheets, 5);  // four on the large one, four small ones
+  stock[1].atHand = 3;
+  const auto refused = planCutting(stock, demands);
+  ASSERT_FALSE(refused);
+  EXPECT_EQ(refused.problem().code, ProblemCode::StockTooFew);
+}
+
+/// Random kits: every plan passes the check; no plan is below the area bound.
+TEST(PlanCutting, RandomPlansAreSound) {
+  testing::Random random(302);
+  int proven = 0;
+  constexpr int kRounds = 30;
+  for (int round = 0; round < kRounds; ++round) {
+    const std::vector<StockSheet> stock{{"12x12", mm(304.8), mm(304.8)}};
+    std::vector<BlankDemand> demands;
+    const int count = random.whole(1, 7);
+    double needed = 0;
+    for (int i = 0; i < count; ++i) {
+      demands.push_back({std::to_string(i), mm(random.whole(40, 300)), mm(random.whole(40, 300)),
+                         random.whole(1, 40), random.whole(0, 1) == 1});
+      needed += demands.back().width.mm() * demands.back().height.mm() * demands.back().quantity;
+    }
+    const auto plan = planCutting(stock, demands, {.seconds = 2});
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(testing::planFault(*plan, stock, demands), "");
+    EXPECT_GE(plan->sheets, std::ceil(needed / (304.8 * 304.8) - 1e-9));
+    proven += plan->proven() ? 1 : 0;
+  }
+  EXPECT_GE(proven, kRounds * 8 / 10);
+}
+
+/// Fewest sheets as published for gcut1d .. gcut12d with fixed orientation (Cintra et al. 2008;
+/// they equal the linear bound): never fewer, and at most one sheet more.
+TEST(PlanCutting, ComesToThePublishedNumbersOfSheets) {
+  constexpr std::array<int, 12> kBest{294, 345, 332, 836, 197, 343, 591, 690, 131, 293, 330, 672};
+  int sum = 0;
+  for (std::size_t n = 0; n < kBest.size(); ++n) {
+    const auto instance = testing::readInstance("gcut" + std::to_string(n + 1) + "d");
+    if (!instance)
+      GTEST_SKIP() << "The folder " << testing::instanceFolder()
+                   << " has no gcut instances: 12 published plans were NOT compared.";
+    const std::vector<StockSheet> stock{
+        {"sheet", Length::nanometres(instance->width), Length::nanometres(instance->height)}};
+    std::vector<BlankDemand> demands;
+    for (const auto& type : instance->types)
+      demands.push_back({std::to_string(demands.size()), Length::nanometres(type.width),
+                         Length::nanometres(type.height), static_cast<int>(type.number), false});
+    const auto plan = planCutting(stock, demands, {.seconds = 4});
+    ASSERT_TRUE(plan);
+    EXPECT_EQ(testing::planFault(*plan, stock, demands), "") << n + 1;
+    EXPECT_GE(plan->sheets, kBest[n]) << n + 1;
+    EXPECT_LE(plan->sheets, kBest[n] + 1) << n + 1;
+    EXPECT_EQ(plan->bound, kBest[n]) << n + 1;
+    sum += plan->sheets;
+  }
+  EXPECT_LE(sum, 5062);  // published: 5054
+}
+
+/// Carried out one after the other, each cut runs from edge to edge of a part that is there, and
+/// the blanks remain.
+TEST(TrimSteps, CutsRunFromEdgeToEdge) {
+  const std::vector<StockSheet> stock{{"letter", mm(215.9), mm(279.4)}};
+  const std::vector<BlankDemand> demands{{"a", mm(90), mm(60), 9}, {"b", mm(120), mm(45), 5}};
+  const auto plan = planCutting(stock, demands);
+  ASSERT_TRUE(plan);
+  struct Part {
+    std::int64_t x, y, w, h;
+    bool operator==(const Part&) const = default;
+  };
+  for (const Layout& layout : plan->layouts) {
+    std::vector<Part> parts{{0, 0, stock[0].width.nm(), stock[0].height.nm()}};
+    for (const TrimCut& cut : trimSteps(layout)) {
+      const auto part = std::ranges::find_if(parts, [&](const Part& p) {
+        return cut.upright ? p.x + cut.setting.nm() == cut.x.nm() && p.y == cut.y.nm() &&
+                                 p.h == cut.length.nm() && cut.x.nm() < p.x + p.w
+                           : p.y + cut.setting.nm() == cut.y.nm() && p.x == cut.x.nm() &&
+                                 p.w == cut.length.nm() && cut.y.nm() < p.y + p.h;
+      });
+      ASSERT_NE(part, parts.end()) << cut.number;
+      const Part whole = *part;
+      parts.erase(part);
+      const std::int64_t at = cut.setting.nm();
+      if (cut.upright) {
+        parts.push_back({whole.x, whole.y, at, whole.h});
+        parts.push_back({whole.x + at, whole.y, whole.w - at, whole.h});
+      } else {
+        parts.push_back({whole.x, whole.y, whole.w, at});
+        parts.push_back({whole.x, whole.y + at, whole.w, whole.h - at});
+      }
+    }
+    eachNode(layout.sheet, [&](const CutNode& node) {
+      if (node.kind != CutNode::Kind::Blank) return;
+      const Part blank{node.x.nm(), node.y.nm(), node.width.nm(), node.height.nm()};
+      EXPECT_EQ(std::ranges::count(parts, blank), 1);
+    });
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
