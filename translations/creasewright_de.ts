@@ -29,177 +29,205 @@
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="51"/>
+        <location filename="../app/cli/arguments.cpp" line="52"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="54"/>
+        <location filename="../app/cli/arguments.cpp" line="55"/>
+        <location filename="../app/cli/arguments.cpp" line="143"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="57"/>
-        <location filename="../app/cli/arguments.cpp" line="98"/>
+        <location filename="../app/cli/arguments.cpp" line="58"/>
+        <location filename="../app/cli/arguments.cpp" line="99"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="63"/>
+        <location filename="../app/cli/arguments.cpp" line="64"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="70"/>
+        <location filename="../app/cli/arguments.cpp" line="71"/>
         <source>card by id, or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="72"/>
+        <location filename="../app/cli/arguments.cpp" line="73"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="74"/>
+        <location filename="../app/cli/arguments.cpp" line="75"/>
         <source>what your ruler or board can hit</source>
         <translation>was Lineal oder Rillbrett treffen können</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="80"/>
+        <location filename="../app/cli/arguments.cpp" line="81"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="81"/>
+        <location filename="../app/cli/arguments.cpp" line="82"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung einer Form, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="84"/>
+        <location filename="../app/cli/arguments.cpp" line="85"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß der Form; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="88"/>
+        <location filename="../app/cli/arguments.cpp" line="89"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="90"/>
-        <location filename="../app/cli/arguments.cpp" line="105"/>
+        <location filename="../app/cli/arguments.cpp" line="91"/>
+        <location filename="../app/cli/arguments.cpp" line="106"/>
+        <location filename="../app/cli/arguments.cpp" line="138"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="96"/>
+        <location filename="../app/cli/arguments.cpp" line="97"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="97"/>
+        <location filename="../app/cli/arguments.cpp" line="98"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="103"/>
+        <location filename="../app/cli/arguments.cpp" line="104"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="104"/>
+        <location filename="../app/cli/arguments.cpp" line="105"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="107"/>
+        <location filename="../app/cli/arguments.cpp" line="108"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="108"/>
-        <location filename="../app/cli/arguments.cpp" line="126"/>
+        <location filename="../app/cli/arguments.cpp" line="109"/>
+        <location filename="../app/cli/arguments.cpp" line="127"/>
+        <location filename="../app/cli/arguments.cpp" line="146"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="110"/>
+        <location filename="../app/cli/arguments.cpp" line="111"/>
+        <location filename="../app/cli/arguments.cpp" line="148"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="113"/>
+        <location filename="../app/cli/arguments.cpp" line="114"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="118"/>
+        <location filename="../app/cli/arguments.cpp" line="119"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <location filename="../app/cli/arguments.cpp" line="120"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="122"/>
+        <location filename="../app/cli/arguments.cpp" line="123"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="124"/>
+        <location filename="../app/cli/arguments.cpp" line="125"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="128"/>
+        <location filename="../app/cli/arguments.cpp" line="129"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="134"/>
+        <location filename="../app/cli/arguments.cpp" line="135"/>
+        <source>plan the sheets of a class</source>
+        <translation>die Bogen einer Klasse planen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="136"/>
+        <source>a kit, or the designs everybody makes</source>
+        <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="140"/>
+        <source>how many people</source>
+        <translation>wie viele Personen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="141"/>
+        <source>sets more than people</source>
+        <translation>Sätze mehr als Personen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="154"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="136"/>
+        <location filename="../app/cli/arguments.cpp" line="156"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="137"/>
+        <location filename="../app/cli/arguments.cpp" line="157"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="138"/>
+        <location filename="../app/cli/arguments.cpp" line="158"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="139"/>
+        <location filename="../app/cli/arguments.cpp" line="159"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="140"/>
+        <location filename="../app/cli/arguments.cpp" line="160"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="142"/>
+        <location filename="../app/cli/arguments.cpp" line="162"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="175"/>
+        <location filename="../app/cli/arguments.cpp" line="195"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="183"/>
+        <location filename="../app/cli/arguments.cpp" line="203"/>
+        <source>%1: There is no such command. The commands are styles, new, check, export, guide and kit.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export, guide und kit.</translation>
+    </message>
+    <message>
         <source>%1: There is no such command. The commands are styles, new, check, export and guide.</source>
-        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export und guide.</translation>
+        <translation type="vanished">%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export und guide.</translation>
     </message>
     <message>
         <source>%1: There is no such command. The commands are styles, new, check and export.</source>
@@ -211,7 +239,7 @@
         <translation>Alles stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/command_line.cpp" line="65"/>
+        <location filename="../app/cli/command_line.cpp" line="67"/>
         <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
     </message>
@@ -243,6 +271,7 @@
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="42"/>
+        <location filename="../app/cli/kit_command.cpp" line="32"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
@@ -340,6 +369,31 @@
         <location filename="../app/cli/guide_command.cpp" line="39"/>
         <source>--language: “%1” is no language here. Write en or de.</source>
         <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="22"/>
+        <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
+        <translation>FILE: Nennen Sie ein Kurspaket oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="25"/>
+        <source>-o: Say where to write, such as -o class.pdf.</source>
+        <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="28"/>
+        <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit.</source>
+        <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie den Namen auf .pdf, .json, .csv oder .cwkit enden.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="42"/>
+        <source>%1: “%2” will not do. Write a whole number from %3 to %4.</source>
+        <translation>%1: „%2“ geht nicht. Schreiben Sie eine ganze Zahl von %3 bis %4.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="84"/>
+        <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
+        <translation>--sheet: Sagen Sie, welche Bogen es gibt, etwa --sheet 12x12.</translation>
     </message>
 </context>
 <context>
@@ -876,6 +930,117 @@
     </message>
 </context>
 <context>
+    <name>creasewright::KitWindow</name>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="69"/>
+        <source>Class kit</source>
+        <translation>Kurspaket</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="98"/>
+        <source>No other</source>
+        <translation>Keine anderen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <source>People</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="105"/>
+        <source>Spare sets</source>
+        <translation>Ersatzsätze</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
+        <source>Sheets</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="107"/>
+        <source>Other sheets</source>
+        <translation>Andere Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="108"/>
+        <source>Everybody makes</source>
+        <translation>Alle machen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="123"/>
+        <source>Add designs…</source>
+        <translation>Entwürfe hinzufügen …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="124"/>
+        <source>Remove design</source>
+        <translation>Entwurf entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="129"/>
+        <source>Save as PDF…</source>
+        <translation>Als PDF speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="130"/>
+        <source>PDF (*.pdf)</source>
+        <translation>PDF (*.pdf)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <source>Save as a table…</source>
+        <translation>Als Tabelle speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="133"/>
+        <source>Open kit…</source>
+        <translation>Kurspaket öffnen …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="134"/>
+        <source>Save kit…</source>
+        <translation>Kurspaket speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="134"/>
+        <location filename="../app/kits/kit_window.cpp" line="156"/>
+        <source>Kit (*.cwkit)</source>
+        <translation>Kurspaket (*.cwkit)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="135"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="140"/>
+        <source>Designs (*.cwdesign)</source>
+        <translation>Entwürfe (*.cwdesign)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="144"/>
+        <location filename="../app/kits/kit_window.cpp" line="162"/>
+        <location filename="../app/kits/kit_window.cpp" line="239"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="177"/>
+        <source>Choose one of several designs first.</source>
+        <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <source>Saved.</source>
+        <translation>Gespeichert.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::MainWindow</name>
     <message>
         <location filename="../app/shell/main_window.cpp" line="57"/>
@@ -1008,22 +1173,27 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::MakeMenu</name>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="15"/>
+        <location filename="../app/shell/make_menu.cpp" line="16"/>
         <source>Print the template…</source>
         <translation>Vorlage drucken …</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="17"/>
+        <location filename="../app/shell/make_menu.cpp" line="18"/>
         <source>Guide…</source>
         <translation>Anleitung …</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="19"/>
+        <location filename="../app/shell/make_menu.cpp" line="20"/>
+        <source>Class kit…</source>
+        <translation>Kurspaket …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="22"/>
         <source>Save as a file…</source>
         <translation>Als Datei sichern …</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="46"/>
+        <location filename="../app/shell/make_menu.cpp" line="55"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1951,6 +2121,150 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/write_guide.cpp" line="45"/>
         <source>the name must end in .pdf or .html</source>
         <translation>der Name muss auf .pdf oder .html enden</translation>
+    </message>
+</context>
+<context>
+    <name>kits</name>
+    <message>
+        <location filename="../app/kits/kit_pages.cpp" line="38"/>
+        <source>Take care</source>
+        <translation>Vorsicht</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_pages.cpp" line="39"/>
+        <source>Trimmer blades cut: keep fingers behind the guard, lock the blade after use, and let adults cut for children. Follow local rules.</source>
+        <translation>Klingen am Papierschneider schneiden: Finger hinter dem Schutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_pages.cpp" line="77"/>
+        <source>Shopping list</source>
+        <translation>Einkaufsliste</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_pages.cpp" line="78"/>
+        <source>In each bag</source>
+        <translation>In jede Tüte</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="27"/>
+        <source>Turn, set %1 and cut.</source>
+        <translation>Drehen, %1 einstellen und schneiden.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="28"/>
+        <source>Set %1 and cut.</source>
+        <translation>%1 einstellen und schneiden.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="34"/>
+        <source>Class kit</source>
+        <translation>Kurspaket</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="38"/>
+        <source>For %n people</source>
+        <translation>
+            <numerusform>Für %n Person</numerusform>
+            <numerusform>Für %n Personen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="40"/>
+        <source>%1, and %n spare set(s)</source>
+        <translation>
+            <numerusform>%1, und %n Ersatzsatz</numerusform>
+            <numerusform>%1, und %n Ersatzsätze</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="45"/>
+        <source>%n sheet(s), proven: fewer cannot do.</source>
+        <translation>
+            <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
+            <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="51"/>
+        <source>%n sheet(s); at least %1 are needed.</source>
+        <translation>
+            <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
+            <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="55"/>
+        <source>One more person would take no further sheet.</source>
+        <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="56"/>
+        <source>One more person would take %n sheet(s) more.</source>
+        <translation>
+            <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
+            <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="69"/>
+        <source>%n sheet(s) of %1, %2 (%3)</source>
+        <translation>
+            <numerusform>%n Bogen %1, %2 (%3)</numerusform>
+            <numerusform>%n Bogen %1, %2 (%3)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="75"/>
+        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
+        <translation>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="79"/>
+        <source>Liquid glue for %n place(s)</source>
+        <translation>
+            <numerusform>Flüssigkleber für %n Stelle</numerusform>
+            <numerusform>Flüssigkleber für %n Stellen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="88"/>
+        <source>%n blank(s) %1: %2, %3</source>
+        <translation>
+            <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
+            <numerusform>%n Zuschnitte %1: %2, %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="100"/>
+        <source>Layout %1: cut %n sheet(s) of %2 alike</source>
+        <translation>
+            <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
+            <numerusform>Aufteilung %1: %n Bogen %2 gleich schneiden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="107"/>
+        <source>%n of %1: %2</source>
+        <translation>
+            <numerusform>%n-mal %1: %2</numerusform>
+            <numerusform>%n-mal %1: %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="118"/>
+        <source>%n offcut(s) of %1, for labels and mats</source>
+        <translation>
+            <numerusform>%n Reststück von %1, für Anhänger und Auflagen</numerusform>
+            <numerusform>%n Reststücke von %1, für Anhänger und Auflagen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/write_kit.cpp" line="48"/>
+        <source>the name must end in .pdf, .json, .csv or .cwkit</source>
+        <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
     </message>
 </context>
 <context>
@@ -2892,36 +3206,61 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="213"/>
+        <source>There is nothing to cut, or nothing to cut it from. Add a design and a sheet.</source>
+        <translation>Es gibt nichts zu schneiden, oder nichts, woraus. Fügen Sie einen Entwurf und einen Bogen hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="216"/>
+        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or make the design smaller.</source>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen größeren Bogen hinzu oder machen Sie den Entwurf kleiner.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="221"/>
+        <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
+        <translation>Die vorhandenen Bogen reichen nicht. Fügen Sie Bogen hinzu oder nehmen Sie weniger Sätze.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="223"/>
+        <source>%2 is no number for the field “%1”. Choose one from %3 to %4.</source>
+        <translation>%2 ist keine Zahl für das Feld „%1“. Wählen Sie eine von %3 bis %4.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="226"/>
+        <source>“%1” is not a Creasewright kit. Choose a .cwkit file.</source>
+        <translation>„%1“ ist kein Creasewright-Kurspaket. Wählen Sie eine Datei .cwkit.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="228"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="216"/>
+        <location filename="../app/bridge/problem_text.cpp" line="231"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="220"/>
+        <location filename="../app/bridge/problem_text.cpp" line="235"/>
         <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="225"/>
+        <location filename="../app/bridge/problem_text.cpp" line="240"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="227"/>
+        <location filename="../app/bridge/problem_text.cpp" line="242"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="233"/>
+        <location filename="../app/bridge/problem_text.cpp" line="248"/>
         <source>The design has no field “%1”. Add it or open another copy.</source>
         <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="235"/>
+        <location filename="../app/bridge/problem_text.cpp" line="250"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>

@@ -199,4 +199,84 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>kits</name>
+    <message numerus="yes">
+        <source>For %n people</source>
+        <translation>
+            <numerusform>For %n person</numerusform>
+            <numerusform>For %n people</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, and %n spare set(s)</source>
+        <translation>
+            <numerusform>%1, and %n spare set</numerusform>
+            <numerusform>%1, and %n spare sets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s), proven: fewer cannot do.</source>
+        <translation>
+            <numerusform>%n sheet, proven: fewer cannot do.</numerusform>
+            <numerusform>%n sheets, proven: fewer cannot do.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s); at least %1 are needed.</source>
+        <translation>
+            <numerusform>%n sheet; at least %1 is needed.</numerusform>
+            <numerusform>%n sheets; at least %1 are needed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>One more person would take %n sheet(s) more.</source>
+        <translation>
+            <numerusform>One more person would take %n sheet more.</numerusform>
+            <numerusform>One more person would take %n sheets more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1, %2 (%3)</source>
+        <translation>
+            <numerusform>%n sheet of %1, %2 (%3)</numerusform>
+            <numerusform>%n sheets of %1, %2 (%3)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
+        <translation>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strip</numerusform>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strips</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n blank(s) %1: %2, %3</source>
+        <translation>
+            <numerusform>%n blank %1: %2, %3</numerusform>
+            <numerusform>%n blanks %1: %2, %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Layout %1: cut %n sheet(s) of %2 alike</source>
+        <translation>
+            <numerusform>Layout %1: cut %n sheet of %2</numerusform>
+            <numerusform>Layout %1: cut %n sheets of %2 alike</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n of %1: %2</source>
+        <translation>
+            <numerusform>%n of %1: %2</numerusform>
+            <numerusform>%n of %1: %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n offcut(s) of %1, for labels and mats</source>
+        <translation>
+            <numerusform>%n offcut of %1, for labels and mats</numerusform>
+            <numerusform>%n offcuts of %1, for labels and mats</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -42,6 +42,7 @@ Arguments::Arguments() {
   addCheck();
   addExport();
   addGuide();
+  addKit();
   translateHelp();
 }
 
@@ -129,8 +130,27 @@ void Arguments::addGuide() {
       ->type_name("en|de");
 }
 
+void Arguments::addKit() {
+  KitOptions& o = kitOptions_;
+  kit_ = app_.add_subcommand("kit", words(Cli::tr("plan the sheets of a class")));
+  kit_->add_option("FILE", o.files, words(Cli::tr("a kit, or the designs everybody makes")))
+      ->type_name("");
+  kit_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))
+      ->type_name("OUT.(pdf|json|csv|cwkit)");
+  kit_->add_option("--takers", o.takers, words(Cli::tr("how many people")))->type_name("NUMBER");
+  kit_->add_option("--spares", o.spares, words(Cli::tr("sets more than people")))
+      ->type_name("NUMBER");
+  kit_->add_option("--sheet", o.sheets, words(Cli::tr("a sheet at hand; may be repeated")))
+      ->type_name("NAME")
+      ->allow_extra_args(false);
+  kit_->add_option("--paper", o.paper, words(Cli::tr("paper of a PDF: a4, letter ...")))
+      ->type_name("NAME");
+  kit_->add_option("--units", o.units, words(Cli::tr("units of printed measures")))
+      ->type_name("in|mm");
+}
+
 void Arguments::translateHelp() {
-  for (CLI::App* app : {&app_, styles_, new_, check_, export_, guide_}) {
+  for (CLI::App* app : {&app_, styles_, new_, check_, export_, guide_, kit_}) {
     app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
     const auto formatter = app->get_formatter();
     formatter->label("Usage", words(Cli::tr("Usage")));
@@ -181,7 +201,7 @@ int Arguments::refuseExtras() {
     const auto extras = app_.remaining();
     return fail(
         Cli::tr("%1: There is no such command. The commands are styles, new, check, "
-                "export and guide.")
+                "export, guide and kit.")
             .arg(text(extras.empty() || !windowFile_.empty() ? windowFile_ : extras.front())));
   }
   return kParsed;
@@ -197,6 +217,9 @@ int Arguments::dispatch() {
   }
   if (check_->parsed()) {
     return runCheck(checkFile_, checkJson_);
+  }
+  if (kit_->parsed()) {
+    return runKit(kitOptions_);
   }
   if (guide_->parsed()) {
     return runGuide(guideOptions_);

@@ -6,6 +6,7 @@
 
 #include "cli/export_command.h"
 #include "cli/guide_command.h"
+#include "cli/kit_command.h"
 #include "cli/new_command.h"
 #include "cli/suggest_command.h"
 
@@ -29,6 +30,7 @@ class Arguments {
   void addCheck();
   void addExport();
   void addGuide();
+  void addKit();
   void translateHelp();
   int parse(int argc, char** argv);
   int refuseExtras();
@@ -40,6 +42,7 @@ class Arguments {
   CLI::App* check_ = nullptr;
   CLI::App* export_ = nullptr;
   CLI::App* guide_ = nullptr;
+  CLI::App* kit_ = nullptr;
 
   std::string windowFile_;
   bool stylesJson_ = false;
@@ -49,6 +52,7 @@ class Arguments {
   NewOptions newOptions_;
   ExportOptions exportOptions_;
   GuideOptions guideOptions_;
+  KitOptions kitOptions_;
 };
 
 }  // namespace creasewright

@@ -16,7 +16,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 5> kCommands{"styles", "new", "check", "export", "guide"};
+constexpr std::array<std::string_view, 6> kCommands{"styles", "new",   "check",
+                                                    "export", "guide", "kit"};
 
 /// The window opens when nothing is asked, or one file that is no command or option.
 bool opensWindow(int argc, char** argv) {
@@ -38,7 +39,8 @@ bool paints(int argc, char** argv) {
   if (argc > 2 && std::string_view(argv[1]) == "guide") {
     return true;
   }
-  return argc > 2 && std::string_view(argv[1]) == "export" &&
+  return argc > 2 &&
+         (std::string_view(argv[1]) == "export" || std::string_view(argv[1]) == "kit") &&
          std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
            return argument.ends_with(".pdf") || argument.ends_with(".png");
          });

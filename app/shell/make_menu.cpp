@@ -5,6 +5,7 @@
 
 #include "bridge/problem_text.h"
 #include "guide/guide_window.h"
+#include "kits/kit_window.h"
 #include "printing/export_dialog.h"
 #include "printing/print_dialog.h"
 
@@ -16,6 +17,8 @@ MakeMenu::MakeMenu(DesignSession& session, QWidget* window)
   print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
   auto* guide = addAction(tr("Guide…"), this, &MakeMenu::showGuide);
   guide->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
+  auto* kit = addAction(tr("Class kit…"), this, &MakeMenu::planKit);
+  kit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_K));
   auto* save = addAction(tr("Save as a file…"), this, &MakeMenu::saveFile);
   save->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
 }
@@ -35,6 +38,12 @@ void MakeMenu::saveFile() {
 void MakeMenu::showGuide() {
   if (mayMake()) {
     GuideWindow(session_, window_).exec();
+  }
+}
+
+void MakeMenu::planKit() {
+  if (mayMake()) {
+    KitWindow(session_, window_).exec();
   }
 }
 

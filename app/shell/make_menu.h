@@ -17,6 +17,7 @@ class MakeMenu : public QMenu {
   void print();
   void saveFile();
   void showGuide();
+  void planKit();
   bool mayMake();
 
   DesignSession& session_;

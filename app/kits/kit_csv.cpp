@@ -1,0 +1,58 @@
+#include "kits/kit_csv.h"
+
+#include <QStringList>
+
+#include "bridge/text.h"
+#include "kits/kit_words.h"
+#include "kits/layout_drawing.h"
+
+namespace creasewright {
+
+namespace {
+
+/// A text that a spreadsheet would take for a formula gets an apostrophe.
+QString field(const QString& words) {
+  QString out = words;
+  if (!out.isEmpty() && QStringLiteral("=+-@").contains(out[0])) {
+    out.prepend(QLatin1Char('\''));
+  }
+  out.replace(QLatin1Char('"'), QStringLiteral("\"\""));
+  return QLatin1Char('"') + out + QLatin1Char('"');
+}
+
+QString number(Length length) { return QString::number(length.mm(), 'f', 3); }
+
+}  // namespace
+
+QByteArray kitCsv(const ClassKit& kit, const KitPlan& plan) {
+  QStringList lines{
+      QStringLiteral("card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned")};
+  int layouts = 0;
+  for (const CardPlan& card : plan.cards) {
+    for (const Layout& layout : card.plan.layouts) {
+      ++layouts;
+      const StockSheet& stock = kit.stock.at(static_cast<std::size_t>(layout.stock));
+      eachNode(layout.sheet, [&](const CutNode& node) {
+        if (node.kind != CutNode::Kind::Blank) {
+          return;
+        }
+        const QStringList fields{
+            field(text(card.card.name)),
+            QString::number(layouts),
+            QString::number(layout.count),
+            field(text(stock.name)),
+            field(QString::fromStdString(demandLetter(node.demand))),
+            field(text(card.demands.at(static_cast<std::size_t>(node.demand)).name)),
+            number(node.x),
+            number(node.y),
+            number(node.width),
+            number(node.height),
+            node.turned ? QStringLiteral("1") : QStringLiteral("0")};
+        lines.append(fields.join(QLatin1Char(',')));
+      });
+    }
+  }
+  return (lines.join(QStringLiteral("\r\n")) + QStringLiteral("\r\n")).toUtf8();
+}
+
+}  // namespace creasewright

@@ -1,0 +1,89 @@
+#include "kits/kit_pages.h"
+
+#include "bridge/text.h"
+#include "kits/kit_words.h"
+#include "kits/layout_drawing.h"
+#include "output/page_flow.h"
+#include "pages/guide_figure.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr FigureRoom kPicture{88, 105};
+const QString kDot = QStringLiteral("•");
+
+Drawing headBlock(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
+                  double width) {
+  TextBlock block(width);
+  block.add(kitTitle(kit), kTitleType);
+  block.space(2);
+  block.add(peopleSentence(kit), kBodyType * 1.1);
+  block.add(sheetsSentence(plan), kBodyType * 1.1);
+  if (oneMore) {
+    block.add(oneMoreSentence(*oneMore), kBodyType * 1.1);
+  }
+  return block.take();
+}
+
+Drawing listBlock(const QString& heading, const QStringList& lines, double width) {
+  TextBlock block(width);
+  block.add(heading, kHeadingType);
+  block.addList(lines, kDot, kBodyType);
+  return block.take();
+}
+
+Drawing cautionBlock(double width) {
+  TextBlock block(width);
+  block.add(KitTr::tr("Take care"), kHeadingType);
+  block.addList({KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
+                           "after use, and let adults cut for children. Follow local rules.")},
+                QStringLiteral("!"), kBodyType);
+  return block.take();
+}
+
+Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,
+                    Unit unit, const PageFlow& flow) {
+  const LayoutWords words = wordLayout(number, layout, card, kit, unit);
+  const double width = flow.columnWidth() - kPicture.width - kBlockGap;
+  TextBlock block(width);
+  block.add(words.title, kHeadingType);
+  block.space(1);
+  block.addList(words.blanks, kDot, kBodyType);
+  block.space(1.5);
+  for (const QString& cut : words.cuts) {
+    block.add(cut, kBodyType);
+  }
+  if (!words.offcuts.isEmpty()) {
+    block.space(1.5);
+    block.addList(words.offcuts, kDot, kBodyType);
+  }
+  Drawing text = block.take();
+  if (text.height > flow.columnHeight() - 4) {
+    text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
+  }
+  return ruledAbove(
+      beside(drawLayout(layout, kPicture.width, kPicture.height), text, kPicture.width + kBlockGap),
+      flow.columnWidth());
+}
+
+}  // namespace
+
+std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
+                              Unit unit, const Paper& paper) {
+  PageFlow flow(paper);
+  const double width = flow.columnWidth();
+  flow.put(headBlock(kit, plan, oneMore, width));
+  flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(kit, plan, unit), width));
+  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
+  flow.put(cautionBlock(width));
+  int number = 0;
+  for (const CardPlan& card : plan.cards) {
+    for (const Layout& layout : card.plan.layouts) {
+      flow.put(layoutBlock(++number, layout, card, kit, unit, flow));
+    }
+  }
+  return flow.take(kitTitle(kit));
+}
+
+}  // namespace creasewright

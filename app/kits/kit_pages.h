@@ -1,0 +1,17 @@
+#pragma once
+
+#include <optional>
+#include <vector>
+
+#include "drawing/drawing.h"
+#include "kits/plan_kit.h"
+#include "units/paper.h"
+
+namespace creasewright {
+
+/// The plan on upright pages: what to buy, what goes into each bag, then each layout once with its
+/// numbered cuts. `oneMore` sheets for one more person, when known.
+std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
+                              Unit unit, const Paper& paper);
+
+}  // namespace creasewright

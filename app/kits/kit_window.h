@@ -1,0 +1,48 @@
+#pragma once
+
+#include <QDialog>
+
+#include "kits/write_kit.h"
+#include "session/design_session.h"
+
+class QComboBox;
+class QLabel;
+class QListWidget;
+class QPushButton;
+class QSpinBox;
+
+namespace creasewright {
+
+class PagePreview;
+
+/// Plans a class: the open design and others, how many people, from which sheets. The pages follow
+/// every change.
+class KitWindow : public QDialog {
+  Q_OBJECT
+
+ public:
+  explicit KitWindow(DesignSession& session, QWidget* parent = nullptr);
+
+ private:
+  void addControls(class QVBoxLayout* column);
+  void addButtons(class QVBoxLayout* column);
+  void addDesigns();
+  void openKit();
+  void removeDesign();
+  void showDesigns();
+  void refresh();
+  void save(const QString& ending, const QString& filter);
+  [[nodiscard]] KitChoices choices() const;
+
+  DesignSession& session_;
+  ClassKit kit_;
+  QSpinBox* takers_;
+  QSpinBox* spares_;
+  QComboBox* sheet_;
+  QComboBox* second_;
+  QListWidget* designs_;
+  QLabel* status_;
+  PagePreview* preview_;
+};
+
+}  // namespace creasewright

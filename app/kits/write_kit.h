@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QDateTime>
+#include <QStringList>
+#include <optional>
+
+#include "kits/plan_kit.h"
+#include "units/paper.h"
+
+namespace creasewright {
+
+struct KitChoices {
+  Unit unit = Unit::Millimetre;
+  Paper paper;    ///< PDF
+  QDateTime now;  ///< in the PDF; invalid = none
+};
+
+/// Endings that writeKitPlan knows: `pdf`, `json`, `csv`, `cwkit`.
+QStringList kitEndings();
+
+/// Plans the kit and writes it in the form its path names; `cwkit` saves the kit itself, unplanned.
+/// All or nothing; a PDF needs a QGuiApplication. Errors: those of planKit, FileNotWritten.
+std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
+                                    const KitChoices& choices);
+
+}  // namespace creasewright

@@ -1,0 +1,95 @@
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include "document/build.h"
+#include "kits/kit_csv.h"
+#include "kits/kit_pages.h"
+#include "kits/kit_words.h"
+#include "kits/write_kit.h"
+
+namespace creasewright {
+namespace {
+
+ClassKit kitOf(std::initializer_list<const char*> styles) {
+  ClassKit kit;
+  kit.title = "Soap evening";
+  kit.stock = {{"12x12", Length::inches(12), Length::inches(12)},
+               {"tabloid", Length::inches(11), Length::inches(17)}};
+  for (const char* style : styles) {
+    kit.items.push_back(
+        {*newDesign(style, *parseProduct("box:60x40x25mm"), {"c", "=card", Length::mm(0.3), 0},
+                    Ease::Easy, ToolGrid::sixteenthInch()),
+         1});
+  }
+  return kit;
+}
+
+/// One line for each cut, in order; every blank and layout is named.
+TEST(KitWords, EveryCutOfEveryLayoutIsTold) {
+  const ClassKit kit = kitOf({"two-piece-box", "belly-band", "pillow-box"});
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  int number = 0;
+  for (const CardPlan& card : plan->cards) {
+    for (const Layout& layout : card.plan.layouts) {
+      const LayoutWords words = wordLayout(++number, layout, card, kit, Unit::Inch);
+      EXPECT_EQ(words.cuts.size(), static_cast<qsizetype>(trimSteps(layout).size()));
+      EXPECT_FALSE(words.blanks.isEmpty());
+      for (const QString& cut : words.cuts) {
+        EXPECT_FALSE(cut.contains(QLatin1Char('%'))) << cut.toStdString();
+      }
+    }
+  }
+  EXPECT_EQ(packingLines(*plan, Unit::Inch).size(), 4);
+  EXPECT_FALSE(shoppingLines(kit, *plan, Unit::Inch).isEmpty());
+  EXPECT_TRUE(sheetsSentence(*plan).contains(QString::number(plan->sheets)));
+}
+
+TEST(KitPages, EverythingLiesOnThePage) {
+  ClassKit kit = kitOf({"two-piece-box", "belly-band", "envelope", "wedge-box"});
+  kit.takers = 40;
+  kit.title = std::string(200, 'M');
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  for (const Drawing& page : kitPages(kit, *plan, 1, Unit::Millimetre, *findPaper("a4"))) {
+    for (const PathItem& item : page.paths) {
+      for (const Polygon& ring : item.rings) {
+        for (const Point& p : ring) {
+          EXPECT_TRUE(p.x > 0 && p.y > 0 && p.x < page.width && p.y < page.height);
+        }
+      }
+    }
+    for (const TextItem& item : page.texts) {
+      EXPECT_TRUE(item.at.y > 0 && item.at.y < page.height);
+    }
+  }
+}
+
+TEST(KitCsv, QuotesTextsAndDisarmsFormulas) {
+  const ClassKit kit = kitOf({"belly-band"});
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  const QByteArray table = kitCsv(kit, *plan);
+  EXPECT_TRUE(table.contains("\"'=card\""));
+  for (const QByteArray& line : table.trimmed().split('\n')) {
+    EXPECT_EQ(line.count(','), 10) << line.toStdString();
+  }
+}
+
+TEST(WriteKit, WritesEachKindAndRefusesOthers) {
+  const QTemporaryDir folder;
+  const ClassKit kit = kitOf({"belly-band"});
+  KitChoices choices;
+  choices.paper = *findPaper("a4");
+  for (const QString& ending : kitEndings()) {
+    EXPECT_FALSE(writeKitPlan(kit, folder.filePath(QStringLiteral("k.") + ending), choices))
+        << ending.toStdString();
+  }
+  EXPECT_TRUE(writeKitPlan(kit, folder.filePath(QStringLiteral("k.doc")), choices));
+  EXPECT_TRUE(writeKitPlan({}, folder.filePath(QStringLiteral("empty.pdf")), choices));
+  EXPECT_FALSE(QFile::exists(folder.filePath(QStringLiteral("empty.pdf"))));
+}
+
+}  // namespace
+}  // namespace creasewright
