@@ -4,224 +4,224 @@
 <context>
     <name>cli</name>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="21"/>
+        <location filename="../app/cli/arguments.cpp" line="73"/>
         <source>%1: This argument takes one value. Write it once, with its value after it.</source>
         <translation>%1: Dieses Argument nimmt einen Wert. Bitte einmal schreiben, mit dem Wert dahinter.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="24"/>
+        <location filename="../app/cli/arguments.cpp" line="76"/>
         <source>%1: This cannot be read. Run creasewright --help to see what can be written.</source>
         <translation>%1: Das ist nicht lesbar. creasewright --help zeigt, was möglich ist.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="33"/>
+        <location filename="../app/cli/arguments.cpp" line="83"/>
         <source>Design small gift packaging from folded card. Without a command the window opens.</source>
         <translation>Kleine Geschenkverpackungen aus gefaltetem Karton entwerfen. Ohne Befehl öffnet sich das Fenster.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="36"/>
+        <location filename="../app/cli/arguments.cpp" line="86"/>
         <source>design to open in the window</source>
         <translation>Entwurf, der im Fenster geöffnet wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="39"/>
+        <location filename="../app/cli/arguments.cpp" line="89"/>
         <source>print the program&apos;s version</source>
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="52"/>
+        <location filename="../app/cli/arguments.cpp" line="102"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="55"/>
-        <location filename="../app/cli/arguments.cpp" line="143"/>
+        <location filename="../app/cli/arguments.cpp" line="105"/>
+        <location filename="../app/cli/arguments.cpp" line="193"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="58"/>
-        <location filename="../app/cli/arguments.cpp" line="99"/>
+        <location filename="../app/cli/arguments.cpp" line="108"/>
+        <location filename="../app/cli/arguments.cpp" line="149"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="64"/>
+        <location filename="../app/cli/arguments.cpp" line="114"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="71"/>
+        <location filename="../app/cli/arguments.cpp" line="121"/>
         <source>card by id, or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="73"/>
+        <location filename="../app/cli/arguments.cpp" line="123"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="75"/>
+        <location filename="../app/cli/arguments.cpp" line="125"/>
         <source>what your ruler or board can hit</source>
         <translation>was Lineal oder Rillbrett treffen können</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="81"/>
+        <location filename="../app/cli/arguments.cpp" line="131"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="82"/>
+        <location filename="../app/cli/arguments.cpp" line="132"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung einer Form, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="85"/>
+        <location filename="../app/cli/arguments.cpp" line="135"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß der Form; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="89"/>
+        <location filename="../app/cli/arguments.cpp" line="139"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="91"/>
-        <location filename="../app/cli/arguments.cpp" line="106"/>
-        <location filename="../app/cli/arguments.cpp" line="138"/>
+        <location filename="../app/cli/arguments.cpp" line="141"/>
+        <location filename="../app/cli/arguments.cpp" line="156"/>
+        <location filename="../app/cli/arguments.cpp" line="188"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="97"/>
+        <location filename="../app/cli/arguments.cpp" line="147"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="98"/>
+        <location filename="../app/cli/arguments.cpp" line="148"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="104"/>
+        <location filename="../app/cli/arguments.cpp" line="154"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="105"/>
+        <location filename="../app/cli/arguments.cpp" line="155"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="108"/>
+        <location filename="../app/cli/arguments.cpp" line="158"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="109"/>
-        <location filename="../app/cli/arguments.cpp" line="127"/>
-        <location filename="../app/cli/arguments.cpp" line="146"/>
+        <location filename="../app/cli/arguments.cpp" line="159"/>
+        <location filename="../app/cli/arguments.cpp" line="177"/>
+        <location filename="../app/cli/arguments.cpp" line="196"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="111"/>
-        <location filename="../app/cli/arguments.cpp" line="148"/>
+        <location filename="../app/cli/arguments.cpp" line="161"/>
+        <location filename="../app/cli/arguments.cpp" line="198"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="114"/>
+        <location filename="../app/cli/arguments.cpp" line="164"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <location filename="../app/cli/arguments.cpp" line="169"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="120"/>
+        <location filename="../app/cli/arguments.cpp" line="170"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="123"/>
+        <location filename="../app/cli/arguments.cpp" line="173"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="125"/>
+        <location filename="../app/cli/arguments.cpp" line="175"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="129"/>
+        <location filename="../app/cli/arguments.cpp" line="179"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="135"/>
+        <location filename="../app/cli/arguments.cpp" line="185"/>
         <source>plan the sheets of a class</source>
         <translation>die Bogen einer Klasse planen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="136"/>
+        <location filename="../app/cli/arguments.cpp" line="186"/>
         <source>a kit, or the designs everybody makes</source>
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="140"/>
+        <location filename="../app/cli/arguments.cpp" line="190"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="141"/>
+        <location filename="../app/cli/arguments.cpp" line="191"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="154"/>
+        <location filename="../app/cli/arguments.cpp" line="204"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="156"/>
+        <location filename="../app/cli/arguments.cpp" line="206"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="157"/>
+        <location filename="../app/cli/arguments.cpp" line="207"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="158"/>
+        <location filename="../app/cli/arguments.cpp" line="208"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="159"/>
+        <location filename="../app/cli/arguments.cpp" line="209"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="160"/>
+        <location filename="../app/cli/arguments.cpp" line="210"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="162"/>
+        <location filename="../app/cli/arguments.cpp" line="212"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="195"/>
+        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="203"/>
+        <location filename="../app/cli/arguments.cpp" line="253"/>
         <source>%1: There is no such command. The commands are styles, new, check, export, guide and kit.</source>
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export, guide und kit.</translation>
     </message>
@@ -450,54 +450,67 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
-        <location filename="../app/shell/columns.cpp" line="75"/>
+        <location filename="../app/shell/columns.cpp" line="76"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="78"/>
+        <location filename="../app/shell/columns.cpp" line="79"/>
         <source>Style</source>
         <translation>Form</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="79"/>
+        <location filename="../app/shell/columns.cpp" line="80"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="80"/>
+        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="111"/>
+        <location filename="../app/shell/columns.cpp" line="112"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="112"/>
+        <location filename="../app/shell/columns.cpp" line="114"/>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation type="vanished">Schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/columns.cpp" line="113"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="113"/>
+        <source>Fold</source>
+        <translation type="vanished">Falten</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/columns.cpp" line="115"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="154"/>
-        <location filename="../app/shell/columns.cpp" line="200"/>
-        <location filename="../app/shell/columns.cpp" line="241"/>
+        <location filename="../app/shell/columns.cpp" line="156"/>
+        <location filename="../app/shell/columns.cpp" line="202"/>
+        <location filename="../app/shell/columns.cpp" line="243"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="199"/>
+        <location filename="../app/shell/columns.cpp" line="201"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="241"/>
+        <location filename="../app/shell/columns.cpp" line="243"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -606,82 +619,87 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="32"/>
+        <location filename="../app/shell/file_actions.cpp" line="33"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="33"/>
+        <location filename="../app/shell/file_actions.cpp" line="34"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="34"/>
+        <location filename="../app/shell/file_actions.cpp" line="35"/>
+        <source>S&amp;helf…</source>
+        <translation>&amp;Regal …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="36"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="35"/>
+        <location filename="../app/shell/file_actions.cpp" line="37"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="54"/>
+        <location filename="../app/shell/file_actions.cpp" line="58"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt benutzt</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="67"/>
+        <location filename="../app/shell/file_actions.cpp" line="71"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="68"/>
+        <location filename="../app/shell/file_actions.cpp" line="72"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="70"/>
+        <location filename="../app/shell/file_actions.cpp" line="74"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Jetzt speichern oder zurücklassen.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="71"/>
+        <location filename="../app/shell/file_actions.cpp" line="75"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="72"/>
+        <location filename="../app/shell/file_actions.cpp" line="76"/>
         <source>Leave them</source>
         <translation>Zurücklassen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="73"/>
+        <location filename="../app/shell/file_actions.cpp" line="77"/>
         <source>Stay here</source>
         <translation>Hierbleiben</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="102"/>
+        <location filename="../app/shell/file_actions.cpp" line="118"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="103"/>
+        <location filename="../app/shell/file_actions.cpp" line="119"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="131"/>
+        <location filename="../app/shell/file_actions.cpp" line="147"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="132"/>
+        <location filename="../app/shell/file_actions.cpp" line="148"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="148"/>
+        <location filename="../app/shell/file_actions.cpp" line="164"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1457,6 +1475,162 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::ShelfModel</name>
+    <message>
+        <location filename="../app/shelf/shelf_model.cpp" line="132"/>
+        <source>This file cannot be read: %1</source>
+        <translation>Diese Datei lässt sich nicht lesen: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_model.cpp" line="136"/>
+        <source>%1 for %2</source>
+        <translation>%1 für %2</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ShelfWindow</name>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="35"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="156"/>
+        <source>Shelf</source>
+        <translation>Regal</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="38"/>
+        <source>Search title, style, product, notes</source>
+        <translation>Titel, Bauart, Produkt, Notizen durchsuchen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="39"/>
+        <source>Search the shelf</source>
+        <translation>Das Regal durchsuchen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="42"/>
+        <source>Order</source>
+        <translation>Reihenfolge</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
+        <source>Newest first</source>
+        <translation>Neueste zuerst</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
+        <source>By title</source>
+        <translation>Nach Titel</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="45"/>
+        <source>By style</source>
+        <translation>Nach Bauart</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="53"/>
+        <source>Saved designs</source>
+        <translation>Gespeicherte Entwürfe</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="69"/>
+        <source>Open</source>
+        <translation>Öffnen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="70"/>
+        <source>Copy for the present product</source>
+        <translation>Für das jetzige Produkt kopieren</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="71"/>
+        <source>Put the present design here</source>
+        <translation>Jetzigen Entwurf hier ablegen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="72"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="145"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="74"/>
+        <source>Save all as a bundle…</source>
+        <translation>Alle als Bündel speichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
+        <source>Add a bundle…</source>
+        <translation>Ein Bündel hinzufügen …</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="98"/>
+        <source>The shelf is empty. Put designs here to find them again.</source>
+        <translation>Das Regal ist leer. Legen Sie Entwürfe hier ab, um sie wiederzufinden.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/shelf/shelf_window.cpp" line="99"/>
+        <source>%n design(s)</source>
+        <translation>
+            <numerusform>%n Entwurf</numerusform>
+            <numerusform>%n Entwürfe</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="105"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="115"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="140"/>
+        <source>Choose a design first.</source>
+        <translation>Wählen Sie zuerst einen Entwurf.</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="145"/>
+        <source>Move “%1” to the trash?</source>
+        <translation>„%1“ in den Papierkorb verschieben?</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="156"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="169"/>
+        <source>Bundle (*.cwbundle)</source>
+        <translation>Bündel (*.cwbundle)</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="180"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::StepList</name>
+    <message>
+        <source>Cut plan</source>
+        <translation type="vanished">Schneideplan</translation>
+    </message>
+    <message>
+        <source>Fold plan</source>
+        <translation type="vanished">Faltplan</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/step_list.cpp" line="31"/>
+        <source>Steps</source>
+        <translation>Schritte</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/step_list.cpp" line="68"/>
+        <source>%1  %2: %3</source>
+        <comment>number, title and text of a step</comment>
+        <translation>%1  %2: %3</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>a step and what to do</comment>
+        <translation type="vanished">%1: %2</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::StylePanel</name>
     <message>
         <location filename="../app/panels/style_panel.cpp" line="32"/>
@@ -2146,22 +2320,22 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>In jede Tüte</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="27"/>
+        <location filename="../app/kits/kit_words.cpp" line="28"/>
         <source>Turn, set %1 and cut.</source>
         <translation>Drehen, %1 einstellen und schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="28"/>
+        <location filename="../app/kits/kit_words.cpp" line="29"/>
         <source>Set %1 and cut.</source>
         <translation>%1 einstellen und schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="34"/>
+        <location filename="../app/kits/kit_words.cpp" line="35"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="38"/>
+        <location filename="../app/kits/kit_words.cpp" line="39"/>
         <source>For %n people</source>
         <translation>
             <numerusform>Für %n Person</numerusform>
@@ -2169,7 +2343,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="40"/>
+        <location filename="../app/kits/kit_words.cpp" line="41"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, und %n Ersatzsatz</numerusform>
@@ -2177,7 +2351,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="45"/>
+        <location filename="../app/kits/kit_words.cpp" line="46"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
@@ -2185,7 +2359,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="51"/>
+        <location filename="../app/kits/kit_words.cpp" line="52"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
@@ -2193,12 +2367,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="55"/>
+        <location filename="../app/kits/kit_words.cpp" line="56"/>
         <source>One more person would take no further sheet.</source>
         <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="56"/>
+        <location filename="../app/kits/kit_words.cpp" line="57"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
@@ -2206,7 +2380,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="69"/>
+        <location filename="../app/kits/kit_words.cpp" line="70"/>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n Bogen %1, %2 (%3)</numerusform>
@@ -2214,7 +2388,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="75"/>
+        <location filename="../app/kits/kit_words.cpp" line="76"/>
         <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
@@ -2222,7 +2396,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="79"/>
+        <location filename="../app/kits/kit_words.cpp" line="80"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -2230,7 +2404,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="88"/>
+        <location filename="../app/kits/kit_words.cpp" line="89"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -2238,7 +2412,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="100"/>
+        <location filename="../app/kits/kit_words.cpp" line="101"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -2246,7 +2420,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="107"/>
+        <location filename="../app/kits/kit_words.cpp" line="108"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>
@@ -2254,7 +2428,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="118"/>
+        <location filename="../app/kits/kit_words.cpp" line="119"/>
         <source>%n offcut(s) of %1, for labels and mats</source>
         <translation>
             <numerusform>%n Reststück von %1, für Anhänger und Auflagen</numerusform>
@@ -3210,57 +3384,66 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Es gibt nichts zu schneiden, oder nichts, woraus. Fügen Sie einen Entwurf und einen Bogen hinzu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="216"/>
-        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or make the design smaller.</source>
-        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen größeren Bogen hinzu oder machen Sie den Entwurf kleiner.</translation>
+        <location filename="../app/bridge/problem_text.cpp" line="217"/>
+        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Make the design smaller.</source>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Machen Sie den Entwurf kleiner.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="221"/>
+        <location filename="../app/bridge/problem_text.cpp" line="222"/>
+        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a sheet such as %4, or make the design smaller.</source>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen Bogen wie %4 hinzu oder machen Sie den Entwurf kleiner.</translation>
+    </message>
+    <message>
+        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or make the design smaller.</source>
+        <translation type="vanished">Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen größeren Bogen hinzu oder machen Sie den Entwurf kleiner.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="227"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
         <translation>Die vorhandenen Bogen reichen nicht. Fügen Sie Bogen hinzu oder nehmen Sie weniger Sätze.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="223"/>
+        <location filename="../app/bridge/problem_text.cpp" line="229"/>
         <source>%2 is no number for the field “%1”. Choose one from %3 to %4.</source>
         <translation>%2 ist keine Zahl für das Feld „%1“. Wählen Sie eine von %3 bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="226"/>
+        <location filename="../app/bridge/problem_text.cpp" line="232"/>
         <source>“%1” is not a Creasewright kit. Choose a .cwkit file.</source>
         <translation>„%1“ ist kein Creasewright-Kurspaket. Wählen Sie eine Datei .cwkit.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="228"/>
+        <location filename="../app/bridge/problem_text.cpp" line="234"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="231"/>
+        <location filename="../app/bridge/problem_text.cpp" line="237"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="235"/>
+        <location filename="../app/bridge/problem_text.cpp" line="241"/>
         <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="240"/>
+        <location filename="../app/bridge/problem_text.cpp" line="246"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="242"/>
+        <location filename="../app/bridge/problem_text.cpp" line="248"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="248"/>
+        <location filename="../app/bridge/problem_text.cpp" line="254"/>
         <source>The design has no field “%1”. Add it or open another copy.</source>
         <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="250"/>
+        <location filename="../app/bridge/problem_text.cpp" line="256"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>

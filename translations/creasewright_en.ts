@@ -279,4 +279,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>creasewright::ShelfWindow</name>
+    <message numerus="yes">
+        <source>%n design(s)</source>
+        <translation>
+            <numerusform>%n design</numerusform>
+            <numerusform>%n designs</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -213,10 +213,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr(
           "There is nothing to cut, or nothing to cut it from. Add a design and a sheet.");
     case ProblemCode::BlankTooLarge:
+      if (v.at(2).isEmpty()) {
+        return Say::tr(
+                   "The blank of “%1”, %2 × %3, is larger than every sheet. Make the design "
+                   "smaller.")
+            .arg(v.where(), v.at(0), v.at(1));
+      }
       return Say::tr(
-                 "The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or "
-                 "make the design smaller.")
-          .arg(v.where(), v.at(0), v.at(1));
+                 "The blank of “%1”, %2 × %3, is larger than every sheet. Add a sheet such as %4, "
+                 "or make the design smaller.")
+          .arg(v.where(), v.at(0), v.at(1), v.at(2));
     case ProblemCode::StockTooFew:
       return Say::tr("The sheets at hand do not suffice. Add sheets or take fewer sets.");
     case ProblemCode::TakersWrong:

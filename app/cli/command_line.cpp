@@ -83,7 +83,7 @@ int runCommandLine(int argc, char** argv) {
   loadResources();
   useLanguage({});
   std::setlocale(LC_NUMERIC, "C");  // Qt set the user's; numbers in files are the same everywhere
-  return Arguments().run(argc, argv);
+  return runArguments(argc, argv);
 }
 
 }  // namespace creasewright

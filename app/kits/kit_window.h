@@ -10,6 +10,7 @@ class QLabel;
 class QListWidget;
 class QPushButton;
 class QSpinBox;
+class QVBoxLayout;
 
 namespace creasewright {
 
@@ -24,8 +25,8 @@ class KitWindow : public QDialog {
   explicit KitWindow(DesignSession& session, QWidget* parent = nullptr);
 
  private:
-  void addControls(class QVBoxLayout* column);
-  void addButtons(class QVBoxLayout* column);
+  void addControls(QVBoxLayout* column);
+  void addButtons(QVBoxLayout* column);
   void addDesigns();
   void openKit();
   void removeDesign();

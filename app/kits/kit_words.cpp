@@ -1,5 +1,6 @@
 #include "kits/kit_words.h"
 
+#include <QLocale>
 #include <map>
 
 #include "bridge/style_text.h"

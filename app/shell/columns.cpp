@@ -18,6 +18,7 @@
 #include "panels/outline_tree.h"
 #include "panels/product_panel.h"
 #include "panels/score_list.h"
+#include "panels/step_list.h"
 #include "panels/style_panel.h"
 #include "preview/fold_panel.h"
 #include "scene/sheet_view.h"
@@ -106,10 +107,11 @@ void Columns::makeMiddle() {
   });
   drawer_ = new QTabWidget(this);
   drawer_->setDocumentMode(true);
-  drawer_->setUsesScrollButtons(false);
+  drawer_->setUsesScrollButtons(true);  // six tabs in a small window
   drawer_->tabBar()->setDrawBase(false);
   drawer_->addTab(new ScoreList(session_, this), tr("Score"));
   drawer_->addTab(new GlueList(session_, this), tr("Glue"));
+  drawer_->addTab(new StepList(session_, this), tr("Steps"));
   drawer_->addTab(new OutlineTree(session_, this), tr("Panels"));
   drawer_->setMinimumSize(220, 120);
   middleSplit_ = new QSplitter(Qt::Vertical, middle_);

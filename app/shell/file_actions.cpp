@@ -11,6 +11,7 @@
 
 #include "bridge/problem_text.h"
 #include "session/preferences.h"
+#include "shelf/shelf_window.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -31,10 +32,12 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
       window_(window),
       new_(make(QStringLiteral("new"), tr("&New"), QKeySequence(Qt::CTRL | Qt::Key_N))),
       open_(make(QStringLiteral("open-file"), tr("&Open…"), QKeySequence(Qt::CTRL | Qt::Key_O))),
+      shelf_(make({}, tr("S&helf…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O))),
       save_(make(QStringLiteral("save"), tr("&Save"), QKeySequence(Qt::CTRL | Qt::Key_S))),
       saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))) {
   connect(new_, &QAction::triggered, this, &FileActions::startNew);
   connect(open_, &QAction::triggered, this, &FileActions::askOpen);
+  connect(shelf_, &QAction::triggered, this, &FileActions::showShelf);
   connect(save_, &QAction::triggered, this, &FileActions::save);
   connect(saveAs_, &QAction::triggered, this, &FileActions::saveAs);
 }
@@ -51,6 +54,7 @@ QAction* FileActions::make(const QString& icon, const QString& words, const QKey
 void FileActions::addTo(QMenu* menu) {
   menu->addAction(new_);
   menu->addAction(open_);
+  menu->addAction(shelf_);
   recent_ = menu->addMenu(tr("Open &recent"));
   connect(recent_, &QMenu::aboutToShow, this, &FileActions::fillRecent);
   connect(menu, &QMenu::aboutToShow, this,
@@ -88,6 +92,18 @@ void FileActions::open(const QString& path) {
     return;
   }
   rememberFile(path);
+}
+
+void FileActions::showShelf() {
+  ShelfWindow shelf(session_, ShelfFolder::ofUser(), window_);
+  if (shelf.exec() != QDialog::Accepted) {
+    return;
+  }
+  if (!shelf.chosen().isEmpty()) {
+    open(shelf.chosen());
+  } else if (shelf.copied() && mayLeave()) {
+    session_.start(*shelf.copied(), {});
+  }
 }
 
 bool FileActions::save() { return session_.path().isEmpty() ? saveAs() : store(session_.path()); }

@@ -33,6 +33,7 @@ class FileActions : public QObject {
   QAction* make(const QString& icon, const QString& words, const QKeySequence& keys);
   void startNew();
   void askOpen();
+  void showShelf();
   void fillRecent();
   void complain(const Problem& problem);
   bool store(const QString& path);
@@ -41,6 +42,7 @@ class FileActions : public QObject {
   QWidget* window_;
   QAction* new_;
   QAction* open_;
+  QAction* shelf_;
   QAction* save_;
   QAction* saveAs_;
   QMenu* recent_ = nullptr;

@@ -128,7 +128,8 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
           {"cuts", std::move(cuts)},
           {"score_plan", scorePlanJson(built.scorePlan, grid)},
           {"cut_plan", cutPlanJson(built)},
-          {"glue_plan", gluePlanJson(built)}};
+          {"glue_plan", gluePlanJson(built, grid)},
+          {"fold_plan", foldPlanJson(built)}};
 }
 
 Json productJson(const std::optional<Product>& product) {

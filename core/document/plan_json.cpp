@@ -1,5 +1,7 @@
 #include "document/plan_json.h"
 
+#include "making/cut_plan.h"
+#include "making/glue_tape.h"
 #include "units/length_text.h"
 
 namespace creasewright {
@@ -56,6 +58,77 @@ Json setupJson(const ScoreSetup& setup, ToolGrid grid) {
   return {{"sides", std::move(sides)}, {"readings", std::move(readings)}};
 }
 
+std::string_view cutText(CutKind kind) {
+  switch (kind) {
+    case CutKind::Opening:
+      return "opening";
+    case CutKind::Slit:
+      return "slit";
+    case CutKind::Straight:
+      return "straight";
+    case CutKind::Mitre:
+      return "mitre";
+    case CutKind::Taper:
+      return "taper";
+    case CutKind::Notch:
+      return "notch";
+    case CutKind::Curve:
+      return "curve";
+  }
+  return "";
+}
+
+std::string_view repeatText(CutRepeat repeat) {
+  switch (repeat) {
+    case CutRepeat::LeftRight:
+      return "left-right";
+    case CutRepeat::BottomTop:
+      return "bottom-top";
+    case CutRepeat::HalfTurn:
+      return "half-turn";
+  }
+  return "";
+}
+
+Json strokeJson(const Cut& cut) {
+  Json repeats = Json::array();
+  for (const CutRepeat repeat : cut.repeats) repeats.push_back(repeatText(repeat));
+  Json json{{"kind", "cut"},
+            {"what", cutText(cut.kind)},
+            {"line", pointsJson(cut.line)},
+            {"repeats", std::move(repeats)}};
+  if (cut.fromEdge) json["from"] = sideText(cut.edge);
+  if (cut.toLine > 0) json["to_line"] = cut.toLine;
+  if (cut.alongScore) json["along_score"] = true;
+  return json;
+}
+
+std::string_view methodText(Method method) {
+  switch (method) {
+    case Method::Glue:
+      return "glue";
+    case Method::Tuck:
+      return "tuck";
+    case Method::Lock:
+      return "lock";
+    case Method::Rest:
+      return "rest";
+  }
+  return "";
+}
+
+const std::string& panelId(const Net& net, int panel) {
+  return net.panels[static_cast<std::size_t>(panel)].id;
+}
+
+Json foldJson(const Net& net, const Fold& fold) {
+  return {{"a", panelId(net, fold.parent)},
+          {"b", panelId(net, fold.child)},
+          {"p", pointJson(fold.line.a)},
+          {"q", pointJson(fold.line.b)},
+          {"angle_deg", numberJson(fold.angle.degrees())}};
+}
+
 }  // namespace
 
 Json scorePlanJson(const ScorePlan& plan, ToolGrid grid) {
@@ -84,20 +157,53 @@ Json cutPlanJson(const BuiltPiece& piece) {
     plan.push_back({{"kind", "slit"}, {"line", pointsJson({parting.a, parting.b})}});
   for (const Polyline& slit : piece.flat.slits)
     plan.push_back({{"kind", "slit"}, {"line", pointsJson(slit)}});
+  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts)
+    if (cut.kind != CutKind::Opening && cut.kind != CutKind::Slit) plan.push_back(strokeJson(cut));
   return plan;
 }
 
-Json gluePlanJson(const BuiltPiece& piece) {
+Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
   const Net& net = piece.piece.net;
+  const AdhesivePlan adhesive = planAdhesive(net, piece.gluePlan, planFolds(net, piece.flat), grid);
   Json plan = Json::array();
   for (const GlueArea& area : piece.gluePlan) {
-    plan.push_back({{"panel", net.panels[static_cast<std::size_t>(area.panel)].id},
-                    {"onto", net.panels[static_cast<std::size_t>(area.onto)].id},
+    plan.push_back({{"panel", panelId(net, area.panel)},
+                    {"onto", panelId(net, area.onto)},
                     {"face", faceText(area.face)},
                     {"flap_face", faceText(area.flapFace)},
                     {"area", pointsJson(area.area)}});
   }
+  for (const GlueStrip& strip : adhesive.strips) {
+    Json& place = plan[static_cast<std::size_t>(strip.area)];
+    if (!strip.liquid()) place["tape_mm"] = numberJson(strip.width.mm());
+    place["line"] = pointsJson({strip.middle.a, strip.middle.b});
+    place["stage"] = strip.stage;
+  }
   return plan;
+}
+
+Json foldPlanJson(const BuiltPiece& piece) {
+  const Net& net = piece.piece.net;
+  const FoldPlan folds = planFolds(net, piece.flat);
+  Json burnish = Json::array();
+  for (const Fold& fold : folds.burnish) burnish.push_back(foldJson(net, fold));
+  Json stages = Json::array();
+  for (const FoldStage& stage : folds.stages) {
+    Json moves = Json::array();
+    for (const Fold& fold : stage.folds) moves.push_back(foldJson(net, fold));
+    Json joins = Json::array();
+    for (const int index : stage.mates) {
+      const Mate& mate = net.mates[static_cast<std::size_t>(index)];
+      joins.push_back({{"panel", panelId(net, mate.panel)},
+                       {"onto", panelId(net, mate.onto)},
+                       {"method", methodText(mate.method)}});
+    }
+    stages.push_back({{"stage", stage.code},
+                      {"folds", std::move(moves)},
+                      {"joins", std::move(joins)},
+                      {"bends", stage.bends}});
+  }
+  return {{"burnish", std::move(burnish)}, {"stages", std::move(stages)}};
 }
 
 }  // namespace creasewright

@@ -7,6 +7,7 @@
 #include <random>
 
 #include "kits/cover.h"
+#include "units/paper.h"
 
 namespace creasewright {
 namespace {
@@ -30,6 +31,7 @@ class Planner {
   }
 
   Result<CuttingPlan> plan() {
+    bound_ = areaBound();
     addFirstColumns();
     const LinearCover linear = generate(rows_, true);
     if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
@@ -58,6 +60,19 @@ class Planner {
     for (const BlankDemand& d : demands_)
       unit_ = std::gcd(unit_, std::gcd(d.width.nm(), d.height.nm()));
     unit_ = std::max<std::int64_t>(unit_, 1);
+  }
+
+  /// What the blanks' area alone costs on the sheet that is cheapest by area.
+  [[nodiscard]] std::int64_t areaBound() const {
+    double area = 0;
+    for (const BlankDemand& d : demands_) area += d.width.mm() * d.height.mm() * d.quantity;
+    double cheapest = 0;
+    for (std::size_t s = 0; s < stock_.size(); ++s) {
+      const double price =
+          static_cast<double>(costOf(s)) / (stock_[s].width.mm() * stock_[s].height.mm());
+      if (s == 0 || price < cheapest) cheapest = price;
+    }
+    return roundedUp(area * cheapest);
   }
 
   [[nodiscard]] bool fits(std::size_t s, std::size_t d) const {
@@ -103,6 +118,7 @@ class Planner {
     std::vector<SheetKnapsack> sheets;
     for (std::size_t s = 0; s < stock_.size(); ++s) sheets.push_back(knapsack(s, rows.demand));
     const bool limited = std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
+    const bool exact = std::ranges::all_of(sheets, &SheetKnapsack::exact);
     while (true) {
       LinearCover linear = solveLinear(columns_, rows);
       double dearest = 0;  // the best pattern's worth by its sheet's cost
@@ -117,9 +133,10 @@ class Planner {
         if (pattern.value + linear.sheetWorth[s] <= cost + kTiny) continue;
         grown = addColumn(s, std::move(pattern)) || grown;
       }
-      if (whole && linear.covered && !limited && dearest > 0)
+      if (whole && exact && linear.covered && !limited && dearest > 0)
         bound_ = std::max(bound_, roundedUp(linear.cost / std::max(1.0, dearest)));
-      if (!grown && whole && linear.covered) bound_ = std::max(bound_, roundedUp(linear.cost));
+      if (!grown && whole && exact && linear.covered)
+        bound_ = std::max(bound_, roundedUp(linear.cost));
       if (!grown || !mayGoOn()) return linear;
     }
   }
@@ -282,6 +299,26 @@ class Planner {
 
 }  // namespace
 
+namespace {
+
+/// The name of the smallest sheet sold that holds a blank, turned or not; empty when there is none.
+std::string_view smallestPaperFor(const BlankDemand& demand) {
+  std::string_view name;
+  double smallest = 0;
+  const Length shorter = std::min(demand.width, demand.height);
+  const Length longer = std::max(demand.width, demand.height);
+  for (const Paper& paper : papers()) {
+    const double size = paper.width.mm() * paper.height.mm();
+    if (shorter > paper.width || longer > paper.height || (!name.empty() && size >= smallest))
+      continue;
+    name = paper.name;
+    smallest = size;
+  }
+  return name;
+}
+
+}  // namespace
+
 Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options) {
@@ -292,7 +329,9 @@ Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
              (demand.mayTurn && demand.width <= sheet.height && demand.height <= sheet.width);
     });
     if (!held)
-      return Problem{ProblemCode::BlankTooLarge, demand.name, {demand.width, demand.height}};
+      return Problem{ProblemCode::BlankTooLarge,
+                     demand.name,
+                     {demand.width, demand.height, std::string(smallestPaperFor(demand))}};
   }
   return Planner(stock, demands, options).plan();
 }

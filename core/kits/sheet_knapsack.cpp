@@ -8,8 +8,7 @@ namespace creasewright {
 namespace {
 
 /// Raster points along one axis; turned items count with their other side too.
-std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bool width,
-                                      std::int64_t most) {
+Raster rasterAlong(const std::vector<KnapsackItem>& items, bool width, std::int64_t most) {
   std::vector<std::int64_t> lengths;
   std::vector<int> atMost;
   for (const KnapsackItem& item : items) {
@@ -19,7 +18,7 @@ std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bo
     lengths.push_back(width ? item.height : item.width);
     atMost.push_back(item.atMost);
   }
-  return reducedRasterPoints(rasterPoints(lengths, atMost, most), most);
+  return rasterOf(lengths, atMost, most);
 }
 
 std::vector<std::uint32_t> restTable(const std::vector<std::int64_t>& points) {
@@ -78,8 +77,11 @@ CutNode blankIn(const CutNode& frame, Length width, Length height, int item, boo
 SheetKnapsack::SheetKnapsack(std::int64_t width, std::int64_t height,
                              std::vector<KnapsackItem> items)
     : width_(width), height_(height), items_(std::move(items)) {
-  xs_ = pointsAlong(items_, true, width_);
-  ys_ = pointsAlong(items_, false, height_);
+  Raster across = rasterAlong(items_, true, width_);
+  Raster up = rasterAlong(items_, false, height_);
+  exact_ = across.exact && up.exact;
+  xs_ = std::move(across.points);
+  ys_ = std::move(up.points);
   restX_ = restTable(xs_);
   restY_ = restTable(ys_);
 }

@@ -29,6 +29,9 @@ class SheetKnapsack {
  public:
   SheetKnapsack(std::int64_t width, std::int64_t height, std::vector<KnapsackItem> items);
 
+  /// Whether best() is the best of all; with very many raster points it is only good.
+  [[nodiscard]] bool exact() const { return exact_; }
+
   /// `values` by item, not negative.
   Pattern best(const std::vector<double>& values);
 
@@ -46,6 +49,7 @@ class SheetKnapsack {
 
   std::int64_t width_;
   std::int64_t height_;
+  bool exact_ = true;
   std::vector<KnapsackItem> items_;
   std::vector<std::int64_t> xs_;
   std::vector<std::int64_t> ys_;

@@ -91,9 +91,9 @@ TEST(MainWindow, ArrangesItselfAnewWhenItIsResized) {
   show(window, 1400, 800);
   show(window, 1024, 600);
   EXPECT_TRUE(window.columns().isNarrow());
-  EXPECT_EQ(window.columns().drawer().count(), 5);
+  EXPECT_EQ(window.columns().drawer().count(), 6);
   show(window, 1400, 800);
-  EXPECT_EQ(window.columns().drawer().count(), 3);
+  EXPECT_EQ(window.columns().drawer().count(), 4);
   EXPECT_TRUE(window.columns().checks().isVisible());
   EXPECT_EQ(cutOff(window).join("; ").toStdString(), "");
 }

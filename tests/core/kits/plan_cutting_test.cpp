@@ -87,6 +87,22 @@ TEST(PlanCutting, RandomPlansAreSound) {
   EXPECT_GE(proven, kRounds * 8 / 10);
 }
 
+/// Many sizes that share no unit: a plan comes back, sound, and claims nothing it cannot prove.
+TEST(PlanCutting, ManyOddSizesGiveASoundPlan) {
+  testing::Random random(303);
+  const std::vector<StockSheet> stock{{"large", mm(700), mm(1000)},
+                                      {"small", mm(304.8), mm(304.8)}};
+  std::vector<BlankDemand> demands;
+  for (int i = 0; i < 40; ++i)
+    demands.push_back({std::to_string(i), Length::nanometres(random.whole(20'000'000, 280'000'000)),
+                       Length::nanometres(random.whole(20'000'000, 280'000'000)),
+                       random.whole(1, 60), true});
+  const auto plan = planCutting(stock, demands, {.seconds = 1});
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(testing::planFault(*plan, stock, demands), "");
+  EXPECT_LE(plan->bound, plan->cost);
+}
+
 /// Fewest sheets as published for gcut1d .. gcut12d with fixed orientation (Cintra et al. 2008;
 /// they equal the linear bound): never fewer, and at most one sheet more.
 TEST(PlanCutting, ComesToThePublishedNumbersOfSheets) {

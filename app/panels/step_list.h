@@ -1,0 +1,27 @@
+#pragma once
+
+#include <QListWidget>
+
+#include "session/design_session.h"
+
+namespace creasewright {
+
+/// All steps of the guide in order; choosing one lights the panels it moves.
+class StepList : public QListWidget {
+  Q_OBJECT
+
+ public:
+  explicit StepList(DesignSession& session, QWidget* parent = nullptr);
+
+ protected:
+  void showEvent(QShowEvent* event) override;
+
+ private:
+  void refresh();
+  void showDesign();
+
+  DesignSession& session_;
+  bool stale_ = true;
+};
+
+}  // namespace creasewright

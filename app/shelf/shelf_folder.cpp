@@ -1,0 +1,88 @@
+#include "shelf/shelf_folder.h"
+
+#include <QDir>
+#include <QFile>
+#include <QStandardPaths>
+#include <algorithm>
+
+#include "bridge/text.h"
+#include "document/bundle.h"
+#include "document/design_file.h"
+#include "document/file_io.h"
+
+namespace creasewright {
+
+namespace {
+
+const QString ending = QStringLiteral(".cwdesign");
+
+std::string encoded(const QString& path) { return QFile::encodeName(path).toStdString(); }
+
+/// A title as a file's name: letters, digits and a few signs, not too long.
+QString fileName(const QString& title) {
+  QString name;
+  for (const QChar c : title.left(60)) {
+    name += c.isLetterOrNumber() || c == u'-' || c == u'_' || c == u' ' ? c : QChar(u'-');
+  }
+  return name.trimmed();
+}
+
+}  // namespace
+
+ShelfFolder ShelfFolder::ofUser() {
+  return ShelfFolder(
+      QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath("shelf"));
+}
+
+std::vector<ShelfEntry> ShelfFolder::entries() const {
+  std::vector<ShelfEntry> entries;
+  const QFileInfoList files =
+      QDir(folder_).entryInfoList({QLatin1Char('*') + ending}, QDir::Files, QDir::Time);
+  for (const QFileInfo& file : files) {
+    ShelfEntry entry{file.filePath(), file.lastModified(), std::nullopt};
+    if (Result<Design> design = readDesignFile(encoded(entry.path))) {
+      entry.design = std::move(design).value();
+    }
+    entries.push_back(std::move(entry));
+  }
+  return entries;
+}
+
+QString ShelfFolder::freePath(const Design& design) const {
+  QString name = fileName(design.title.empty() ? text(design.styleId) : text(design.title));
+  if (name.isEmpty()) {
+    name = text(design.styleId);
+  }
+  const QDir folder(folder_);
+  QString path = folder.filePath(name + ending);
+  for (int number = 2; QFile::exists(path); ++number) {
+    path = folder.filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(ending));
+  }
+  return path;
+}
+
+std::optional<Problem> ShelfFolder::add(const Design& design) const {
+  if (!QDir().mkpath(folder_)) {
+    return Problem{ProblemCode::FileNotWritten, folder_.toStdString(), {std::string("mkdir")}};
+  }
+  return writeFileAtomically(encoded(freePath(design)), writeDesign(design));
+}
+
+std::optional<Problem> ShelfFolder::addBundle(const QString& file) const {
+  const Result<std::vector<Design>> designs = readBundleFile(encoded(file));
+  if (!designs) {
+    return designs.problem();
+  }
+  for (const Design& design : *designs) {
+    if (const auto problem = add(design)) {
+      return problem;
+    }
+  }
+  return std::nullopt;
+}
+
+bool ShelfFolder::remove(const QString& path) {
+  return QFile::moveToTrash(path) || QFile::remove(path);
+}
+
+}  // namespace creasewright

@@ -1,0 +1,145 @@
+#include "shelf/shelf_model.h"
+
+#include <QFileInfo>
+#include <algorithm>
+#include <numeric>
+
+#include "bridge/design_pixmap.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+
+namespace {
+
+QString styleName(const Design& design) {
+  const Result<const Style*> style = findStyle(design.styleId);
+  return style ? styleTitle(**style) : text(design.styleId);
+}
+
+QString titleOf(const ShelfEntry& entry) {
+  if (!entry.design) {
+    return QFileInfo(entry.path).completeBaseName();
+  }
+  return entry.design->title.empty() ? styleName(*entry.design) : text(entry.design->title);
+}
+
+QString productOf(const Design& design) {
+  return design.product ? text(productText(*design.product)) : QString();
+}
+
+}  // namespace
+
+ShelfModel::ShelfModel(ShelfFolder folder, QObject* parent)
+    : QAbstractListModel(parent), folder_(std::move(folder)) {
+  reload();
+}
+
+void ShelfModel::reload() {
+  entries_ = folder_.entries();
+  searched_.clear();
+  for (const ShelfEntry& entry : entries_) {
+    QStringList parts{titleOf(entry)};
+    if (entry.design) {
+      parts << styleName(*entry.design) << productOf(*entry.design) << text(entry.design->notes);
+    }
+    searched_.push_back(parts.join(QLatin1Char('\n')).toLower());
+  }
+  pictures_.clear();
+  filter();
+}
+
+void ShelfModel::setWords(const QString& words) {
+  words_ = words.toLower();
+  filter();
+}
+
+void ShelfModel::setOrder(Order order) {
+  order_ = order;
+  filter();
+}
+
+void ShelfModel::filter() {
+  beginResetModel();
+  shown_.clear();
+  const QStringList words = words_.split(QLatin1Char(' '), Qt::SkipEmptyParts);
+  for (std::size_t i = 0; i < entries_.size(); ++i) {
+    if (std::ranges::all_of(words, [&](const QString& w) { return searched_[i].contains(w); })) {
+      shown_.push_back(i);
+    }
+  }
+  const auto byWords = [&](auto words_of) {
+    std::ranges::stable_sort(shown_, [&](std::size_t a, std::size_t b) {
+      return QString::localeAwareCompare(words_of(entries_[a]), words_of(entries_[b])) < 0;
+    });
+  };
+  if (order_ == Order::Title) {
+    byWords(titleOf);
+  } else if (order_ == Order::Style) {
+    byWords([](const ShelfEntry& e) { return e.design ? styleName(*e.design) : QString(); });
+  }
+  endResetModel();
+}
+
+const ShelfEntry& ShelfModel::entry(const QModelIndex& index) const {
+  return entries_.at(shown_.at(static_cast<std::size_t>(index.row())));
+}
+
+std::vector<Design> ShelfModel::designs() const {
+  std::vector<Design> all;
+  for (const ShelfEntry& entry : entries_) {
+    if (entry.design) {
+      all.push_back(*entry.design);
+    }
+  }
+  return all;
+}
+
+int ShelfModel::rowCount(const QModelIndex& parent) const {
+  return parent.isValid() ? 0 : static_cast<int>(shown_.size());
+}
+
+QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
+  const auto known = pictures_.constFind(entry.path);
+  if (known != pictures_.constEnd()) {
+    return *known;
+  }
+  QPixmap made(pictureSize);
+  made.fill(Qt::transparent);
+  if (entry.design) {
+    if (const Result<BuiltDesign> built = build(*entry.design)) {
+      made = designPixmap(*built, true, pictureSize, 1);
+    }
+  }
+  pictures_.insert(entry.path, made);
+  return made;
+}
+
+QVariant ShelfModel::data(const QModelIndex& index, int role) const {
+  if (!index.isValid() || index.row() >= rowCount()) {
+    return {};
+  }
+  const ShelfEntry& item = entry(index);
+  switch (role) {
+    case Qt::DisplayRole:
+      return titleOf(item);
+    case Qt::DecorationRole:
+      return picture(item);
+    case Qt::ToolTipRole:
+    case Qt::AccessibleDescriptionRole: {
+      if (!item.design) {
+        return tr("This file cannot be read: %1").arg(item.path);
+      }
+      const QString product = productOf(*item.design);
+      return product.isEmpty() ? styleName(*item.design)
+                               : tr("%1 for %2").arg(styleName(*item.design), product);
+    }
+    case Qt::SizeHintRole:
+      return QSize(pictureSize.width() + 16, pictureSize.height() + 34);
+    default:
+      return {};
+  }
+}
+
+}  // namespace creasewright

@@ -1,0 +1,58 @@
+#include "document/bundle.h"
+
+#include <nlohmann/json.hpp>
+
+#include "document/design_file.h"
+#include "document/file_io.h"
+#include "document/json_fields.h"
+
+namespace creasewright {
+namespace {
+
+using Json = nlohmann::ordered_json;
+
+constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
+constexpr std::size_t kMostDesigns = 5000;
+constexpr std::string_view kFormat = "creasewright-bundle";
+
+}  // namespace
+
+std::string writeBundle(const std::vector<Design>& designs) {
+  Json json{{"format", kFormat}, {"version", kBundleVersion}, {"designs", Json::array()}};
+  for (const Design& design : designs)
+    json["designs"].push_back(Json::parse(writeDesign(design), nullptr, false));
+  return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
+}
+
+Result<std::vector<Design>> readBundle(std::string_view text, std::string_view where) {
+  const std::string file(where);
+  const auto size = static_cast<std::int64_t>(text.size());
+  if (size > kLargestFile) return Problem{ProblemCode::FileTooLarge, file, {size, kLargestFile}};
+  const Json json = parseJson(text);
+  if (!json.is_object()) return Problem{ProblemCode::NotADesign, file, {}};
+  const Fields fields(json, "");
+  const Result<std::string> format = fields.text("format");
+  if (!format || *format != kFormat) return Problem{ProblemCode::NotADesign, file, {}};
+  const Result<std::int64_t> version = fields.whole("version");
+  if (!version) return version.problem();
+  if (*version > kBundleVersion)
+    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kBundleVersion}}};
+  if (!json.contains("designs")) return fields.unreadable("designs");
+  const Json& list = json["designs"];
+  if (!list.is_array() || list.size() > kMostDesigns) return fields.unreadable("designs");
+  std::vector<Design> designs;
+  for (const Json& item : list) {
+    Result<Design> design = readDesign(item.dump(), where);
+    if (!design) return design.problem();
+    designs.push_back(std::move(design).value());
+  }
+  return designs;
+}
+
+Result<std::vector<Design>> readBundleFile(const std::string& path) {
+  const Result<std::string> text = readFile(path, kLargestFile);
+  if (!text) return text.problem();
+  return readBundle(*text, path);
+}
+
+}  // namespace creasewright

@@ -1,0 +1,104 @@
+#include <QDir>
+#include <QFile>
+#include <QTemporaryDir>
+
+#include <gtest/gtest.h>
+
+#include "document/build.h"
+#include "document/bundle.h"
+#include "document/file_io.h"
+#include "shelf/shelf_model.h"
+
+namespace creasewright {
+namespace {
+
+Design made(const char* style, const char* title, const char* product = "box:60x40x25mm") {
+  Design design = *newDesign(style, *parseProduct(product), {"c", "card", Length::mm(0.3), 0},
+                             Ease::Easy, ToolGrid::millimetre());
+  design.title = title;
+  return design;
+}
+
+TEST(Shelf, KeepsDesignsUnderFreeNames) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.filePath(QStringLiteral("shelf")));
+  EXPECT_TRUE(shelf.entries().empty());
+  for (const char* title : {"Lavender soap", "Lavender soap", "a/b\\c:d", ""}) {
+    EXPECT_FALSE(shelf.add(made("two-piece-box", title)));
+  }
+  EXPECT_EQ(shelf.entries().size(), 4u);
+  for (const ShelfEntry& entry : shelf.entries()) {
+    EXPECT_TRUE(entry.design.has_value()) << entry.path.toStdString();
+    EXPECT_EQ(QFileInfo(entry.path).path(), shelf.path());
+  }
+}
+
+TEST(Shelf, FindsByTitleStyleProductAndNotes) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.path());
+  Design tea = made("pillow-box", "Tea evening");
+  tea.notes = "#autumn class";
+  ASSERT_FALSE(shelf.add(tea));
+  ASSERT_FALSE(shelf.add(made("gable-box", "Picnic", "box:120x80x70mm")));
+  ShelfModel model(shelf);
+  const auto found = [&](const char* words) {
+    model.setWords(QString::fromUtf8(words));
+    return model.rowCount();
+  };
+  EXPECT_EQ(found(""), 2);
+  EXPECT_EQ(found("picnic"), 1);
+  EXPECT_EQ(found("PILLOW"), 1);
+  EXPECT_EQ(found("120x80"), 1);
+  EXPECT_EQ(found("#autumn tea"), 1);
+  EXPECT_EQ(found("#autumn picnic"), 0);
+}
+
+TEST(Shelf, ABrokenFileIsShownAndKept) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.path());
+  ASSERT_FALSE(shelf.add(made("belly-band", "Band")));
+  QFile broken(folder.filePath(QStringLiteral("broken.cwdesign")));
+  ASSERT_TRUE(broken.open(QIODevice::WriteOnly));
+  broken.write("{\"format\":");
+  broken.close();
+  ShelfModel model(shelf);
+  EXPECT_EQ(model.rowCount(), 2);
+  EXPECT_EQ(model.designs().size(), 1u);
+  for (int row = 0; row < 2; ++row) {
+    EXPECT_FALSE(model.data(model.index(row), Qt::DisplayRole).toString().isEmpty());
+    EXPECT_FALSE(model.data(model.index(row), Qt::ToolTipRole).toString().isEmpty());
+    EXPECT_FALSE(model.data(model.index(row), Qt::DecorationRole).value<QPixmap>().isNull());
+  }
+}
+
+TEST(Shelf, ABundleComesWholeOrNotAtAll) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.filePath(QStringLiteral("shelf")));
+  const QString bundle = folder.filePath(QStringLiteral("b.cwbundle"));
+  const std::string bytes = writeBundle({made("envelope", "One"), made("wedge-box", "Two")});
+  ASSERT_FALSE(writeFileAtomically(bundle.toStdString(), bytes));
+  EXPECT_FALSE(shelf.addBundle(bundle));
+  EXPECT_EQ(shelf.entries().size(), 2u);
+  ASSERT_FALSE(writeFileAtomically(bundle.toStdString(), bytes.substr(0, bytes.size() / 2)));
+  EXPECT_TRUE(shelf.addBundle(bundle));
+  EXPECT_EQ(shelf.entries().size(), 2u);
+}
+
+/// A thousand designs; pictures are drawn only when somebody asks for them.
+TEST(Shelf, AThousandDesignsAreSearched) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.path());
+  for (int i = 0; i < 1000; ++i) {
+    const std::string title = "Design " + std::to_string(i);
+    ASSERT_FALSE(shelf.add(made(i % 2 == 0 ? "belly-band" : "open-sleeve", title.c_str())));
+  }
+  ShelfModel model(shelf);
+  EXPECT_EQ(model.rowCount(), 1000);
+  model.setWords(QStringLiteral("design 99"));
+  EXPECT_EQ(model.rowCount(), 19);  // 99, 990 .. 999 and 199, 299 .. 899
+  model.setOrder(ShelfModel::Order::Title);
+  EXPECT_EQ(model.data(model.index(0), Qt::DisplayRole).toString(), QStringLiteral("Design 199"));
+}
+
+}  // namespace
+}  // namespace creasewright

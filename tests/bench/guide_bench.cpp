@@ -1,0 +1,45 @@
+#include <benchmark/benchmark.h>
+
+#include "bridge/label_text.h"
+#include "guide/guide_html.h"
+#include "guide/guide_pages.h"
+#include "guide/make_guide.h"
+#include "output/pdf_export.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+BuiltDesign standard(std::string_view style) {
+  return *build(
+      *newDesign(style, std::nullopt, cards().front(), Ease::Easy, ToolGrid::sixteenthInch()));
+}
+
+/// Plans and steps of every style, one after the other.
+void guideStructureOfAllStyles(benchmark::State& state) {
+  std::vector<BuiltDesign> all;
+  for (const Style& style : styles()) all.push_back(standard(style.id));
+  for ([[maybe_unused]] auto _ : state)
+    for (const BuiltDesign& built : all) benchmark::DoNotOptimize(makeGuide(built));
+}
+BENCHMARK(guideStructureOfAllStyles)->Unit(benchmark::kMillisecond);
+
+void guideHtmlOf(benchmark::State& state, const char* style) {
+  const BuiltDesign built = standard(style);
+  for ([[maybe_unused]] auto _ : state)
+    benchmark::DoNotOptimize(guideHtml(built, GuideUnits::Both, QStringLiteral("en")));
+}
+BENCHMARK_CAPTURE(guideHtmlOf, framedTray, "framed-tray")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(guideHtmlOf, pillowBox, "pillow-box")->Unit(benchmark::kMillisecond);
+
+void guidePdfOf(benchmark::State& state, const char* style) {
+  const BuiltDesign built = standard(style);
+  for ([[maybe_unused]] auto _ : state)
+    benchmark::DoNotOptimize(renderPdf(guidePages(built, GuideUnits::Both, *findPaper("a4")),
+                                       wordingIn(Unit::Millimetre), {}));
+}
+BENCHMARK_CAPTURE(guidePdfOf, framedTray, "framed-tray")->Unit(benchmark::kMillisecond);
+BENCHMARK_CAPTURE(guidePdfOf, pillowBox, "pillow-box")->Unit(benchmark::kMillisecond);
+
+}  // namespace
+}  // namespace creasewright
