@@ -107,11 +107,12 @@ void Columns::makeMiddle() {
   });
   drawer_ = new QTabWidget(this);
   drawer_->setDocumentMode(true);
-  drawer_->setUsesScrollButtons(true);  // six tabs in a small window
+  drawer_->setUsesScrollButtons(false);
   drawer_->tabBar()->setDrawBase(false);
   drawer_->addTab(new ScoreList(session_, this), tr("Score"));
   drawer_->addTab(new GlueList(session_, this), tr("Glue"));
-  drawer_->addTab(new StepList(session_, this), tr("Steps"));
+  steps_ = new StepList(session_, this);
+  drawer_->addTab(steps_, tr("Steps"));
   drawer_->addTab(new OutlineTree(session_, this), tr("Panels"));
   drawer_->setMinimumSize(220, 120);
   middleSplit_ = new QSplitter(Qt::Vertical, middle_);
@@ -169,6 +170,8 @@ void Columns::arrangeFor(int windowWidth) {
   }
   arranged_ = true;
   narrow_ = narrow;
+  // A small window has no room for all tabs; the steps stand in the guide too.
+  drawer_->setTabVisible(drawer_->indexOf(steps_), !narrow);
   narrow ? arrangeNarrow() : arrangeWide();
 }
 

@@ -74,6 +74,7 @@ class Columns : public QWidget {
   QSplitter* middleSplit_ = nullptr;
   QTabBar* pieces_ = nullptr;
   QTabWidget* drawer_ = nullptr;
+  QWidget* steps_ = nullptr;
   QSplitter* right_ = nullptr;
   QWidget* checksCard_ = nullptr;
   QVBoxLayout* checksBody_ = nullptr;
