@@ -18,6 +18,7 @@
 #include "guide/guide_pages.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
+#include "widgets/labelled_field.h"
 
 namespace creasewright {
 
@@ -25,15 +26,6 @@ namespace {
 
 constexpr int settingsWidth = 220;
 constexpr int pageWidth = 560;
-
-void addField(QVBoxLayout* column, const QString& label, QComboBox* field) {
-  auto* title = new QLabel(label);
-  title->setBuddy(field);
-  field->setAccessibleName(label);
-  column->addWidget(title);
-  column->addWidget(field);
-  column->addSpacing(4);
-}
 
 }  // namespace
 
@@ -56,8 +48,8 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
-  addField(column, tr("Measures in"), units_);
-  addField(column, tr("Paper"), paper_);
+  addLabelledField(column, tr("Measures in"), units_);
+  addLabelledField(column, tr("Paper"), paper_);
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addWidget(status_);

@@ -24,6 +24,7 @@
 #include "output/page_preview.h"
 #include "session/preferences.h"
 #include "styles/registry.h"
+#include "widgets/labelled_field.h"
 
 namespace creasewright {
 
@@ -43,15 +44,6 @@ QString designTitle(const Design& design) {
 
 StockSheet stockOf(const Paper& paper) {
   return {std::string(paper.name), paper.width, paper.height, 0, -1};
-}
-
-void addField(QVBoxLayout* column, const QString& label, QWidget* field) {
-  auto* title = new QLabel(label);
-  title->setBuddy(field);
-  field->setAccessibleName(label);
-  column->addWidget(title);
-  column->addWidget(field);
-  column->addSpacing(4);
 }
 
 }  // namespace
@@ -101,11 +93,11 @@ void KitWindow::addControls(QVBoxLayout* column) {
   sheet_->setCurrentIndex(
       std::max(0, sheet_->findData(inches ? QStringLiteral("12x12") : QStringLiteral("a4"))));
   designs_->setMaximumHeight(120);
-  addField(column, tr("People"), takers_);
-  addField(column, tr("Spare sets"), spares_);
-  addField(column, tr("Sheets"), sheet_);
-  addField(column, tr("Other sheets"), second_);
-  addField(column, tr("Everybody makes"), designs_);
+  addLabelledField(column, tr("People"), takers_);
+  addLabelledField(column, tr("Spare sets"), spares_);
+  addLabelledField(column, tr("Sheets"), sheet_);
+  addLabelledField(column, tr("Other sheets"), second_);
+  addLabelledField(column, tr("Everybody makes"), designs_);
   connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(sheet_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);

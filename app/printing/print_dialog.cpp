@@ -17,6 +17,7 @@
 #include "printing/print_pages.h"
 #include "session/preferences.h"
 #include "units/paper.h"
+#include "widgets/labelled_field.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
@@ -28,15 +29,6 @@ constexpr int settingsWidth = 264;
 QString paperTitle(const Paper& paper, Unit unit) {
   return PrintDialog::tr("%1 (%2 × %3)")
       .arg(text(paper.name), lengthText(paper.width, unit, false), lengthText(paper.height, unit));
-}
-
-void addField(QVBoxLayout* column, const QString& label, QWidget* field) {
-  auto* title = new QLabel(label);
-  title->setBuddy(field);
-  field->setAccessibleName(label);
-  column->addWidget(title);
-  column->addWidget(field);
-  column->addSpacing(4);
 }
 
 }  // namespace
@@ -83,10 +75,10 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   margin_->setLength(Length::nanometres(5'000'000));
   printer_->addItems(printers());
   printer_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  addField(column, tr("Paper"), paper_);
-  addField(column, tr("Direction"), direction_);
-  addField(column, tr("Margin your printer leaves"), margin_);
-  addField(column, tr("Printer"), printer_);
+  addLabelledField(column, tr("Paper"), paper_);
+  addLabelledField(column, tr("Direction"), direction_);
+  addLabelledField(column, tr("Margin your printer leaves"), margin_);
+  addLabelledField(column, tr("Printer"), printer_);
   if (printer_->count() == 0) {
     printer_->addItem(tr("No printer found"));
     printer_->setEnabled(false);

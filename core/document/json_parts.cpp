@@ -16,4 +16,18 @@ Json pointsJson(const std::vector<Point>& points) {
 
 std::string_view faceText(Face face) { return face == Face::Inside ? "inside" : "outside"; }
 
+std::string_view methodText(Method method) {
+  switch (method) {
+    case Method::Glue:
+      return "glue";
+    case Method::Tuck:
+      return "tuck";
+    case Method::Lock:
+      return "lock";
+    case Method::Rest:
+      return "rest";
+  }
+  return "";
+}
+
 }  // namespace creasewright

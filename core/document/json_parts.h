@@ -13,5 +13,6 @@ Json numberJson(double value);
 Json pointJson(Point p);
 Json pointsJson(const std::vector<Point>& points);
 std::string_view faceText(Face face);
+std::string_view methodText(Method method);
 
 }  // namespace creasewright

@@ -19,20 +19,6 @@ std::string_view kindText(CreaseKind kind) {
   return "";
 }
 
-std::string_view methodText(Method method) {
-  switch (method) {
-    case Method::Glue:
-      return "glue";
-    case Method::Tuck:
-      return "tuck";
-    case Method::Lock:
-      return "lock";
-    case Method::Rest:
-      return "rest";
-  }
-  return "";
-}
-
 std::string_view shapeText(ProductShape shape) {
   switch (shape) {
     case ProductShape::Box:

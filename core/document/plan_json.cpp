@@ -103,20 +103,6 @@ Json strokeJson(const Cut& cut) {
   return json;
 }
 
-std::string_view methodText(Method method) {
-  switch (method) {
-    case Method::Glue:
-      return "glue";
-    case Method::Tuck:
-      return "tuck";
-    case Method::Lock:
-      return "lock";
-    case Method::Rest:
-      return "rest";
-  }
-  return "";
-}
-
 const std::string& panelId(const Net& net, int panel) {
   return net.panels[static_cast<std::size_t>(panel)].id;
 }

@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/laws/law_book.h"
 #include "core/laws/random_design.h"
 #include "folding/loop_closure.h"
 
@@ -11,15 +12,7 @@ namespace {
 constexpr int kSets = 300;
 constexpr int kFewestSets = 200;
 
-std::string describe(const BuiltDesign& built) {
-  std::string text =
-      built.design.styleId + " caliper " + std::to_string(built.design.card.caliper.mm());
-  for (const auto& [key, raw] : built.design.parameters)
-    text += ' ' + key + '=' + std::to_string(raw);
-  for (const Problem& p : built.problems)
-    text += " | " + std::string(codeName(p.code)) + " at " + p.where;
-  return text;
-}
+using testing::describe;
 
 /// Runs a law over every style with random parameters inside their limits; a style that yields too
 /// few sets fails.
