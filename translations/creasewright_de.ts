@@ -226,14 +226,6 @@
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export, guide und kit.</translation>
     </message>
     <message>
-        <source>%1: There is no such command. The commands are styles, new, check, export and guide.</source>
-        <translation type="vanished">%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export und guide.</translation>
-    </message>
-    <message>
-        <source>%1: There is no such command. The commands are styles, new, check and export.</source>
-        <translation type="vanished">%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check und export.</translation>
-    </message>
-    <message>
         <location filename="../app/cli/check_command.cpp" line="60"/>
         <source>All checks hold.</source>
         <translation>Alles stimmt.</translation>
@@ -475,13 +467,9 @@
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="114"/>
+        <location filename="../app/shell/columns.cpp" line="115"/>
         <source>Steps</source>
         <translation>Schritte</translation>
-    </message>
-    <message>
-        <source>Cut</source>
-        <translation type="vanished">Schneiden</translation>
     </message>
     <message>
         <location filename="../app/shell/columns.cpp" line="113"/>
@@ -489,28 +477,24 @@
         <translation>Kleben</translation>
     </message>
     <message>
-        <source>Fold</source>
-        <translation type="vanished">Falten</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/columns.cpp" line="115"/>
+        <location filename="../app/shell/columns.cpp" line="116"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="156"/>
-        <location filename="../app/shell/columns.cpp" line="202"/>
-        <location filename="../app/shell/columns.cpp" line="243"/>
+        <location filename="../app/shell/columns.cpp" line="157"/>
+        <location filename="../app/shell/columns.cpp" line="205"/>
+        <location filename="../app/shell/columns.cpp" line="246"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="201"/>
+        <location filename="../app/shell/columns.cpp" line="204"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="243"/>
+        <location filename="../app/shell/columns.cpp" line="246"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -858,67 +842,67 @@
 <context>
     <name>creasewright::GuideWindow</name>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="47"/>
+        <location filename="../app/guide/guide_window.cpp" line="39"/>
         <source>Guide</source>
         <translation>Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="49"/>
+        <location filename="../app/guide/guide_window.cpp" line="41"/>
         <source>Inches and millimetres</source>
         <translation>Zoll und Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="50"/>
+        <location filename="../app/guide/guide_window.cpp" line="42"/>
         <source>Inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="51"/>
+        <location filename="../app/guide/guide_window.cpp" line="43"/>
         <source>Millimetres</source>
         <translation>Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="59"/>
+        <location filename="../app/guide/guide_window.cpp" line="51"/>
         <source>Measures in</source>
         <translation>Maße in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="60"/>
+        <location filename="../app/guide/guide_window.cpp" line="52"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="71"/>
+        <location filename="../app/guide/guide_window.cpp" line="63"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="72"/>
+        <location filename="../app/guide/guide_window.cpp" line="64"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="74"/>
+        <location filename="../app/guide/guide_window.cpp" line="66"/>
         <source>Save as a web page…</source>
         <translation>Als Webseite speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="75"/>
+        <location filename="../app/guide/guide_window.cpp" line="67"/>
         <source>Web page (*.html)</source>
         <translation>Webseite (*.html)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="76"/>
+        <location filename="../app/guide/guide_window.cpp" line="68"/>
         <source>Save pictures and text…</source>
         <translation>Bilder und Text speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="77"/>
+        <location filename="../app/guide/guide_window.cpp" line="69"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_window.cpp" line="107"/>
+        <location filename="../app/guide/guide_window.cpp" line="99"/>
         <source>%n page(s)</source>
         <translation>
             <numerusform>%n Seite</numerusform>
@@ -926,23 +910,23 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="117"/>
+        <location filename="../app/guide/guide_window.cpp" line="109"/>
         <source>%1 guide</source>
         <comment>name of a file</comment>
         <translation>%1 Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="135"/>
+        <location filename="../app/guide/guide_window.cpp" line="127"/>
         <source>Name of the folder</source>
         <translation>Name des Ordners</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="144"/>
+        <location filename="../app/guide/guide_window.cpp" line="136"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="146"/>
+        <location filename="../app/guide/guide_window.cpp" line="138"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -950,110 +934,110 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="69"/>
+        <location filename="../app/kits/kit_window.cpp" line="61"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="98"/>
+        <location filename="../app/kits/kit_window.cpp" line="90"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <location filename="../app/kits/kit_window.cpp" line="96"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="105"/>
+        <location filename="../app/kits/kit_window.cpp" line="97"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="106"/>
+        <location filename="../app/kits/kit_window.cpp" line="98"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="107"/>
+        <location filename="../app/kits/kit_window.cpp" line="99"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="108"/>
+        <location filename="../app/kits/kit_window.cpp" line="100"/>
         <source>Everybody makes</source>
         <translation>Alle machen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="123"/>
+        <location filename="../app/kits/kit_window.cpp" line="115"/>
         <source>Add designs…</source>
         <translation>Entwürfe hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="124"/>
+        <location filename="../app/kits/kit_window.cpp" line="116"/>
         <source>Remove design</source>
         <translation>Entwurf entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="129"/>
+        <location filename="../app/kits/kit_window.cpp" line="121"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="130"/>
+        <location filename="../app/kits/kit_window.cpp" line="122"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <location filename="../app/kits/kit_window.cpp" line="124"/>
         <source>Save as a table…</source>
         <translation>Als Tabelle speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <location filename="../app/kits/kit_window.cpp" line="124"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="133"/>
+        <location filename="../app/kits/kit_window.cpp" line="125"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="134"/>
+        <location filename="../app/kits/kit_window.cpp" line="126"/>
         <source>Save kit…</source>
         <translation>Kurspaket speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="134"/>
-        <location filename="../app/kits/kit_window.cpp" line="156"/>
+        <location filename="../app/kits/kit_window.cpp" line="126"/>
+        <location filename="../app/kits/kit_window.cpp" line="148"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="135"/>
+        <location filename="../app/kits/kit_window.cpp" line="127"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="140"/>
+        <location filename="../app/kits/kit_window.cpp" line="132"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="144"/>
-        <location filename="../app/kits/kit_window.cpp" line="162"/>
-        <location filename="../app/kits/kit_window.cpp" line="239"/>
+        <location filename="../app/kits/kit_window.cpp" line="136"/>
+        <location filename="../app/kits/kit_window.cpp" line="154"/>
+        <location filename="../app/kits/kit_window.cpp" line="231"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="177"/>
+        <location filename="../app/kits/kit_window.cpp" line="169"/>
         <source>Choose one of several designs first.</source>
         <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <location filename="../app/kits/kit_window.cpp" line="233"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1288,72 +1272,72 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PrintDialog</name>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="29"/>
+        <location filename="../app/printing/print_dialog.cpp" line="30"/>
         <source>%1 (%2 × %3)</source>
         <translation>%1 (%2 × %3)</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="54"/>
+        <location filename="../app/printing/print_dialog.cpp" line="46"/>
         <source>Print the template</source>
         <translation>Vorlage drucken</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="79"/>
+        <location filename="../app/printing/print_dialog.cpp" line="71"/>
         <source>What takes fewest pages</source>
         <translation>Was am wenigsten Seiten braucht</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="80"/>
+        <location filename="../app/printing/print_dialog.cpp" line="72"/>
         <source>Upright</source>
         <translation>Hochformat</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="81"/>
+        <location filename="../app/printing/print_dialog.cpp" line="73"/>
         <source>Sideways</source>
         <translation>Querformat</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="86"/>
+        <location filename="../app/printing/print_dialog.cpp" line="78"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="87"/>
+        <location filename="../app/printing/print_dialog.cpp" line="79"/>
         <source>Direction</source>
         <translation>Richtung</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="88"/>
+        <location filename="../app/printing/print_dialog.cpp" line="80"/>
         <source>Margin your printer leaves</source>
         <translation>Rand, den der Drucker lässt</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="89"/>
+        <location filename="../app/printing/print_dialog.cpp" line="81"/>
         <source>Printer</source>
         <translation>Drucker</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="91"/>
+        <location filename="../app/printing/print_dialog.cpp" line="83"/>
         <source>No printer found</source>
         <translation>Kein Drucker gefunden</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="106"/>
+        <location filename="../app/printing/print_dialog.cpp" line="98"/>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="107"/>
+        <location filename="../app/printing/print_dialog.cpp" line="99"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="108"/>
+        <location filename="../app/printing/print_dialog.cpp" line="100"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/printing/print_dialog.cpp" line="137"/>
+        <location filename="../app/printing/print_dialog.cpp" line="129"/>
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
         <translation>
             <numerusform>%n Seite in wahrer Größe. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
@@ -1361,12 +1345,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="157"/>
+        <location filename="../app/printing/print_dialog.cpp" line="149"/>
         <source>The printer “%1” does not take the pages. Check that it is on, or save them as PDF.</source>
         <translation>Der Drucker „%1“ nimmt die Seiten nicht an. Prüfen, ob er eingeschaltet ist, oder als PDF speichern.</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="163"/>
+        <location filename="../app/printing/print_dialog.cpp" line="155"/>
         <source>PDF documents (*.pdf)</source>
         <translation>PDF-Dokumente (*.pdf)</translation>
     </message>
@@ -1436,14 +1420,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/panels/score_list.cpp" line="44"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>Measured from %1</source>
-        <translation type="vanished">Gemessen von %1</translation>
-    </message>
-    <message>
-        <source>Slanting or inner scores, by their ends</source>
-        <translation type="vanished">Schräge oder innere Rillen, nach ihren Enden</translation>
     </message>
 </context>
 <context>
@@ -1606,14 +1582,6 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StepList</name>
     <message>
-        <source>Cut plan</source>
-        <translation type="vanished">Schneideplan</translation>
-    </message>
-    <message>
-        <source>Fold plan</source>
-        <translation type="vanished">Faltplan</translation>
-    </message>
-    <message>
         <location filename="../app/panels/step_list.cpp" line="31"/>
         <source>Steps</source>
         <translation>Schritte</translation>
@@ -1623,11 +1591,6 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%1  %2: %3</source>
         <comment>number, title and text of a step</comment>
         <translation>%1  %2: %3</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <comment>a step and what to do</comment>
-        <translation type="vanished">%1: %2</translation>
     </message>
 </context>
 <context>
@@ -1986,8 +1949,13 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The pieces go one into the other: %1.</source>
         <translation>Die Teile gehören ineinander: %1.</translation>
     </message>
+    <message>
+        <location filename="../app/guide/fold_words.cpp" line="105"/>
+        <source>Fold the lines as the arrows show.</source>
+        <translation>Die Linien falten, wie die Pfeile zeigen.</translation>
+    </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="106"/>
+        <location filename="../app/guide/fold_words.cpp" line="108"/>
         <source>Fold %n line(s) as the arrows show.</source>
         <translation>
             <numerusform>%n Linie falten, wie die Pfeile zeigen.</numerusform>
@@ -1995,7 +1963,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="115"/>
+        <location filename="../app/guide/fold_words.cpp" line="117"/>
         <source>Take the liner off the tape, or put on the glue, just before.</source>
         <translation>Unmittelbar davor das Klebeband abdecken oder den Klebstoff auftragen.</translation>
     </message>
@@ -2188,21 +2156,13 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Score the slanting and curved lines</source>
         <translation>Die schrägen und gebogenen Linien rillen</translation>
     </message>
-    <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="48"/>
-        <source>Trace these %n line(s) from the template with a stylus.</source>
-        <translation>
-            <numerusform>Diese %n Linie mit dem Kugelstift von der Schablone durchzeichnen.</numerusform>
-            <numerusform>Diese %n Linien mit dem Kugelstift von der Schablone durchzeichnen.</numerusform>
-        </translation>
-    </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="70"/>
+        <location filename="../app/guide/step_words.cpp" line="69"/>
         <source>Fold and burnish</source>
         <translation>Falten und glattstreichen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="78"/>
+        <location filename="../app/guide/step_words.cpp" line="85"/>
         <source>Fold %n line(s) towards you (dashed) and back again.</source>
         <translation>
             <numerusform>%n Linie zu sich hin falten (gestrichelt) und wieder zurück.</numerusform>
@@ -2210,7 +2170,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="81"/>
+        <location filename="../app/guide/step_words.cpp" line="88"/>
         <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
         <translation>
             <numerusform>%n Linie von sich weg falten (Strich-Punkt) und wieder zurück.</numerusform>
@@ -2218,22 +2178,33 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="84"/>
+        <location filename="../app/guide/step_words.cpp" line="80"/>
+        <location filename="../app/guide/step_words.cpp" line="91"/>
         <source>Press each fold sharp with the bone folder.</source>
         <translation>Jeden Falz mit dem Falzbein scharf glattstreichen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="91"/>
+        <location filename="../app/guide/step_words.cpp" line="48"/>
+        <source>Trace these lines from the template with a stylus.</source>
+        <translation>Diese Linien mit dem Kugelstift von der Schablone durchzeichnen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="78"/>
+        <source>Fold the dashed lines towards you, those with dashes and dots away from you, and back again.</source>
+        <translation>Die gestrichelten Linien zu sich hin falten, die strichpunktierten von sich weg, und wieder zurück.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="98"/>
         <source>Put on the adhesive</source>
         <translation>Den Klebstoff aufbringen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="100"/>
+        <location filename="../app/guide/step_words.cpp" line="107"/>
         <source>Turn the sheet over.</source>
         <translation>Den Bogen wenden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="107"/>
+        <location filename="../app/guide/step_words.cpp" line="114"/>
         <source>Keep liquid glue ready for %n place(s): %1.</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle bereithalten: %1.</numerusform>
@@ -2241,7 +2212,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="108"/>
+        <location filename="../app/guide/step_words.cpp" line="115"/>
         <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
         <translation>
             <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
@@ -2249,22 +2220,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="112"/>
+        <location filename="../app/guide/step_words.cpp" line="119"/>
         <source>Stay 1 mm away from folds and edges.</source>
         <translation>1 mm Abstand zu Falzen und Rändern halten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="122"/>
+        <location filename="../app/guide/step_words.cpp" line="129"/>
         <source>The sheet measures %1.</source>
         <translation>Der Bogen misst %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="124"/>
+        <location filename="../app/guide/step_words.cpp" line="131"/>
         <source>The cut edge meets score line %1.</source>
         <translation>Die Schnittkante trifft auf die Rilllinie %1.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="126"/>
+        <location filename="../app/guide/step_words.cpp" line="133"/>
         <source>%n piece(s) have come off.</source>
         <translation>
             <numerusform>%n Stück ist abgefallen.</numerusform>
@@ -2272,22 +2243,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="128"/>
+        <location filename="../app/guide/step_words.cpp" line="135"/>
         <source>“%1” lies flat against the inside of “%2”.</source>
         <translation>„%1“ liegt flach innen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="130"/>
+        <location filename="../app/guide/step_words.cpp" line="137"/>
         <source>“%1” lies flat against the outside of “%2”.</source>
         <translation>„%1“ liegt flach außen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="133"/>
+        <location filename="../app/guide/step_words.cpp" line="140"/>
         <source>The fold of “%1” lies along the edge of “%2”.</source>
         <translation>Der Falz von „%1“ liegt an der Kante von „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="136"/>
+        <location filename="../app/guide/step_words.cpp" line="143"/>
         <source>Outside it measures %1.</source>
         <translation>Außen misst es %1.</translation>
     </message>
@@ -3394,10 +3365,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen Bogen wie %4 hinzu oder machen Sie den Entwurf kleiner.</translation>
     </message>
     <message>
-        <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a larger sheet or make the design smaller.</source>
-        <translation type="vanished">Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen größeren Bogen hinzu oder machen Sie den Entwurf kleiner.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/problem_text.cpp" line="227"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
         <translation>Die vorhandenen Bogen reichen nicht. Fügen Sie Bogen hinzu oder nehmen Sie weniger Sätze.</translation>
@@ -3638,10 +3605,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="41"/>
         <source>fold the gap flaps</source>
         <translation>die Füllklappen falten</translation>
-    </message>
-    <message>
-        <source>raise the handle</source>
-        <translation type="vanished">den Griff aufstellen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="42"/>

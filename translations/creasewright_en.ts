@@ -157,13 +157,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Trace these %n line(s) from the template with a stylus.</source>
-        <translation>
-            <numerusform>Trace this %n line from the template with a stylus.</numerusform>
-            <numerusform>Trace these %n lines from the template with a stylus.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Fold %n line(s) towards you (dashed) and back again.</source>
         <translation>
             <numerusform>Fold %n line towards you (dashed) and back again.</numerusform>

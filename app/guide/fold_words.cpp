@@ -101,7 +101,9 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
   }
   const auto scored =
       std::ranges::count_if(step.folds, [](const Fold& fold) { return !fold.bend; });
-  if (scored > 0) {
+  if (scored > kMostLinesToCount) {
+    words.sentences.append(GuideTr::tr("Fold the lines as the arrows show."));
+  } else if (scored > 0) {
     words.sentences.append(
         GuideTr::tr("Fold %n line(s) as the arrows show.", "", static_cast<int>(scored)));
   }

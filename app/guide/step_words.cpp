@@ -45,8 +45,7 @@ StepWords wordScores(const Step& step, const BuiltDesign& built, GuideUnits unit
                     ? GuideTr::tr("Score the short lines")
                     : GuideTr::tr("Score the slanting and curved lines");
   if (step.code == StepCode::ScoreFreely && step.freeScores.size() > 8) {
-    words.sentences.append(GuideTr::tr("Trace these %n line(s) from the template with a stylus.",
-                                       "", static_cast<int>(step.freeScores.size())));
+    words.sentences.append(GuideTr::tr("Trace these lines from the template with a stylus."));
     return words;
   }
   const ScorePlan plan{step.settings, step.freeScores};
@@ -72,6 +71,14 @@ StepWords wordBurnish(const Step& step) {
   int mountains = 0;
   for (const Fold& fold : step.folds) {
     ++(fold.angle.degrees() >= 0 ? valleys : mountains);
+  }
+  // A curve is many short lines, which nobody counts.
+  if (valleys + mountains > kMostLinesToCount) {
+    words.sentences.append(
+        GuideTr::tr("Fold the dashed lines towards you, those with dashes and dots away from you, "
+                    "and back again."));
+    words.sentences.append(GuideTr::tr("Press each fold sharp with the bone folder."));
+    return words;
   }
   if (valleys > 0) {
     words.sentences.append(

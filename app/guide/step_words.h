@@ -4,6 +4,9 @@
 
 namespace creasewright {
 
+/// More lines than this are not told as a number.
+inline constexpr int kMostLinesToCount = 30;
+
 /// One step; `built` gives the panels their names.
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units);

@@ -61,7 +61,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   const auto button = [&](const QString& words, auto action) {
     auto* made = new QPushButton(words, this);
     made->setAutoDefault(false);
-    made->setFixedWidth(buttonsWidth);
+    made->setMinimumWidth(buttonsWidth);
     connect(made, &QPushButton::clicked, this, action);
     column->addWidget(made);
     return made;
@@ -74,7 +74,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   button(tr("Save all as a bundle…"), [this] { exportAll(); });
   button(tr("Add a bundle…"), [this] { importBundle(); });
   status_->setWordWrap(true);
-  status_->setFixedWidth(buttonsWidth);
+  status_->setMaximumWidth(buttonsWidth);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
   column->addStretch(1);

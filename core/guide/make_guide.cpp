@@ -18,7 +18,8 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
                    {},
                    {},
                    {}};
-  if (!built.piece.cavity) return piece;
+  // What is not folded stands in another box and has no outside of its own.
+  if (!built.piece.cavity || built.piece.net.creases.empty()) return piece;
   const CavitySize size =
       measureOutside(built.piece.net, built.folded, *built.piece.cavity, caliper);
   piece.outsideLength = Length::mm(size.length);
