@@ -110,6 +110,16 @@ bool Wish::meets(const Suggestion& suggestion) const {
          (!showsProduct || traits.showsProduct) && (!forRound || traits.suitsRound);
 }
 
+namespace {
+
+/// An insert holds its shape only inside another box: none of its pieces is joined to itself.
+bool isInsert(const BuiltDesign& built) {
+  return std::ranges::all_of(built.pieces,
+                             [](const BuiltPiece& piece) { return piece.piece.net.mates.empty(); });
+}
+
+}  // namespace
+
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
                                 ToolGrid grid, std::span<const Paper> stock) {
   std::vector<Suggestion> all;
@@ -122,7 +132,7 @@ std::vector<Suggestion> suggest(const std::optional<Product>& product, const Car
   const bool round = product && isRound(*product);
   const auto rank = [round](const Suggestion& s) {
     const bool suitsShape = round && s.style->traits.suitsRound;
-    return std::tuple(!s.holds(), !s.fitsAnySheet(), !suitsShape, s.cardArea,
+    return std::tuple(!s.holds(), !s.fitsAnySheet(), !suitsShape, isInsert(s.built), s.cardArea,
                       s.style->traits.difficulty);
   };
   std::ranges::stable_sort(all, {}, rank);

@@ -45,7 +45,8 @@ struct Wish {
 
 /// Every style made for the product (without one: at its defaults), the most suitable first: styles
 /// whose checks hold before others, those that fit a sheet of the stock, those made for round
-/// things before others when the product is round, then by card used and difficulty.
+/// things before others when the product is round, boxes before inserts, then by card used and
+/// difficulty.
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
                                 ToolGrid grid, std::span<const Paper> stock);
 

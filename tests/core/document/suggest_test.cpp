@@ -31,12 +31,15 @@ TEST(Suggest, OffersEveryStyleOnce) {
     EXPECT_EQ(std::ranges::count(all, &style, &Suggestion::style), 1) << style.id;
 }
 
+bool isInsert(const Style& style) { return style.id.ends_with("-insert"); }
+
 TEST(Suggest, StylesThatHoldAndFitASheetComeFirst) {
   const auto all = soapSuggestions();
   const auto rank = [](const Suggestion& s) { return (s.holds() ? 0 : 2) + !s.fitsAnySheet(); };
   EXPECT_TRUE(std::ranges::is_sorted(all, {}, rank));
   for (std::size_t i = 1; i < all.size(); ++i)
-    if (rank(all[i - 1]) == rank(all[i])) {
+    if (rank(all[i - 1]) == rank(all[i]) &&
+        isInsert(*all[i - 1].style) == isInsert(*all[i].style)) {
       EXPECT_LE(all[i - 1].cardArea, all[i].cardArea);
     }
 }
@@ -53,6 +56,19 @@ TEST(Suggest, StylesForRoundThingsLeadForACylinder) {
 
 /// Counted by hand on the drawn net: a belly band has four scores (its lap is not scored) and the
 /// four cuts of a rectangle; the lap is glued over the band's whole breadth.
+/// A single box asks for a box, not for something to put into one.
+TEST(Suggest, InsertsComeAfterBoxes) {
+  const std::array stock{*findPaper("12x12")};
+  const auto all = suggest(parseProduct("box:60x40x25mm").value(), cards().front(), Ease::Easy,
+                           ToolGrid::sixteenthInch(), stock);
+  const auto place = [&](std::string_view id) {
+    return std::ranges::find(all, id, [](const Suggestion& s) { return s.style->id; }) -
+           all.begin();
+  };
+  EXPECT_GT(place("partition-insert"), place("two-piece-box"));
+  EXPECT_GT(place("platform-insert"), place("two-piece-box"));
+}
+
 TEST(Suggest, CountsTheWorkOfABellyBand) {
   const auto all = soapSuggestions();
   const Suggestion& band = styleIn(all, "belly-band");
