@@ -38,7 +38,7 @@ class Planner {
     roundWithResiduals(linear);
     improve(linear);
     if (!best_.found) return Problem{ProblemCode::StockTooFew, {}, {}};
-    simplify();
+    if (options_.fewestLayouts) simplify();
     return finished();
   }
 
@@ -224,7 +224,7 @@ class Planner {
     const auto used = std::ranges::count_if(best_.times, [](int n) { return n > 0; });
     if (used < 2 || columns_.size() > kMostColumnsToSimplify || spent() > options_.seconds / 2)
       return;
-    const WholeCover found = fewestColumns(columns_, rows_, best_.cost, 0.5);
+    const WholeCover found = fewestColumns(columns_, rows_, best_.cost, 0.4);
     const auto fewer = std::ranges::count_if(found.times, [](int n) { return n > 0; });
     if (found.found && found.cost <= best_.cost && fewer < used) best_ = found;
   }

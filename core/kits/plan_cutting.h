@@ -14,7 +14,8 @@ struct PlanProgress {
 };
 
 struct PlanOptions {
-  double seconds = 5;  ///< about so long at most; the best plan so far comes back
+  double seconds = 5;         ///< about so long at most; the best plan so far comes back
+  bool fewestLayouts = true;  ///< among plans of one cost look for one of few layouts
   std::function<bool(const PlanProgress&)> goOn = {};  ///< false stops; empty = never
 };
 

@@ -76,7 +76,7 @@ Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
 std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan) {
   ClassKit larger = kit;
   ++larger.takers;
-  const Result<KitPlan> more = planKit(larger, {.seconds = 1});
+  const Result<KitPlan> more = planKit(larger, {.seconds = 1, .fewestLayouts = false});
   if (!more) return std::nullopt;
   return more->sheets - plan.sheets;
 }
