@@ -6,9 +6,9 @@
 #include <utility>
 
 #include "bridge/label_text.h"
-#include "document/file_io.h"
 #include "guide/make_guide.h"
 #include "output/picture.h"
+#include "output/write_bytes.h"
 #include "pages/guide_figure.h"
 
 namespace creasewright {
@@ -84,9 +84,7 @@ std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits uni
   for (const auto& [name, bytes] : filesOf(built, units)) {
     const QString path = directory.filePath(name);
     const bool replaces = QFile::exists(path);
-    const auto problem =
-        writeFileAtomically(QFile::encodeName(path).toStdString(),
-                            {bytes.constData(), static_cast<std::size_t>(bytes.size())});
+    const auto problem = writeBytes(path, bytes);
     if (problem) {
       for (const QString& made : written) {
         QFile::remove(made);

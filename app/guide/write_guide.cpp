@@ -1,15 +1,14 @@
 #include "guide/write_guide.h"
 
-#include <QFile>
 #include <QFileInfo>
 
 #include "bridge/label_text.h"
 #include "bridge/text.h"
-#include "document/file_io.h"
 #include "guide/guide_folder.h"
 #include "guide/guide_html.h"
 #include "guide/guide_pages.h"
 #include "output/pdf_export.h"
+#include "output/write_bytes.h"
 
 namespace creasewright {
 
@@ -44,14 +43,7 @@ std::optional<Problem> writeGuide(const BuiltDesign& built, const QString& path,
                    path.toStdString(),
                    {GuideTr::tr("the name must end in .pdf or .html").toStdString()}};
   }
-  Result<QByteArray> bytes = bytesFor(built, ending, choices);
-  if (!bytes) {
-    Problem problem = bytes.problem();
-    problem.where = path.toStdString();
-    return problem;
-  }
-  return writeFileAtomically(QFile::encodeName(path).toStdString(),
-                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
+  return writeBytes(path, bytesFor(built, ending, choices));
 }
 
 }  // namespace creasewright

@@ -1,14 +1,13 @@
 #include "kits/write_kit.h"
 
-#include <QFile>
 #include <QFileInfo>
 
 #include "bridge/label_text.h"
-#include "document/file_io.h"
 #include "kits/kit_csv.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
 #include "output/pdf_export.h"
+#include "output/write_bytes.h"
 
 namespace creasewright {
 
@@ -47,16 +46,7 @@ std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
                    path.toStdString(),
                    {KitTr::tr("the name must end in .pdf, .json, .csv or .cwkit").toStdString()}};
   }
-  const Result<QByteArray> bytes = bytesFor(kit, ending, choices);
-  if (!bytes) {
-    Problem problem = bytes.problem();
-    if (problem.code == ProblemCode::FileNotWritten) {
-      problem.where = path.toStdString();
-    }
-    return problem;
-  }
-  return writeFileAtomically(QFile::encodeName(path).toStdString(),
-                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
+  return writeBytes(path, bytesFor(kit, ending, choices));
 }
 
 }  // namespace creasewright

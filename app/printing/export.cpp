@@ -2,19 +2,18 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
-#include <QFile>
 #include <QFileInfo>
 #include <algorithm>
 
 #include "base/result.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
-#include "document/file_io.h"
 #include "document/net_json.h"
 #include "drawing/dxf_writer.h"
 #include "drawing/svg_writer.h"
 #include "output/pdf_export.h"
 #include "output/picture.h"
+#include "output/write_bytes.h"
 #include "pages/design_picture.h"
 #include "printing/template_print.h"
 
@@ -91,16 +90,7 @@ std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& pa
   if (!hasPiece(design, choices.piece)) {
     return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
   }
-  Result<QByteArray> bytes = bytesFor(ending, design, choices);
-  if (!bytes) {
-    Problem problem = bytes.problem();
-    if (problem.code == ProblemCode::FileNotWritten) {
-      problem.where = path.toStdString();
-    }
-    return problem;
-  }
-  return writeFileAtomically(QFile::encodeName(path).toStdString(),
-                             {bytes->constData(), static_cast<std::size_t>(bytes->size())});
+  return writeBytes(path, bytesFor(ending, design, choices));
 }
 
 }  // namespace creasewright

@@ -51,7 +51,7 @@ enum class ProblemCode {
   TooManyTiles,    // tiles, limit
   // kits
   NoDemand,       // nothing to cut, or nothing to cut from
-  BlankTooLarge,  // where = blank, width, height
+  BlankTooLarge,  // where = blank, width, height, a sheet that holds it or ""
   StockTooFew,    // the sheets at hand do not suffice
   TakersWrong,    // where = field, number, least, most
   NotAKit,        // where = path

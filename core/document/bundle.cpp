@@ -25,18 +25,11 @@ std::string writeBundle(const std::vector<Design>& designs) {
 }
 
 Result<std::vector<Design>> readBundle(std::string_view text, std::string_view where) {
-  const std::string file(where);
-  const auto size = static_cast<std::int64_t>(text.size());
-  if (size > kLargestFile) return Problem{ProblemCode::FileTooLarge, file, {size, kLargestFile}};
-  const Json json = parseJson(text);
-  if (!json.is_object()) return Problem{ProblemCode::NotADesign, file, {}};
+  const Result<OwnFile> own =
+      openOwnFile(text, where, {kFormat, kBundleVersion, kLargestFile, ProblemCode::NotADesign});
+  if (!own) return own.problem();
+  const Json& json = own->json;
   const Fields fields(json, "");
-  const Result<std::string> format = fields.text("format");
-  if (!format || *format != kFormat) return Problem{ProblemCode::NotADesign, file, {}};
-  const Result<std::int64_t> version = fields.whole("version");
-  if (!version) return version.problem();
-  if (*version > kBundleVersion)
-    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kBundleVersion}}};
   if (!json.contains("designs")) return fields.unreadable("designs");
   const Json& list = json["designs"];
   if (!list.is_array() || list.size() > kMostDesigns) return fields.unreadable("designs");

@@ -176,21 +176,12 @@ std::string writeDesign(const Design& design) {
 }
 
 Result<Design> readDesign(std::string_view text, std::string_view where) {
-  const std::string file(where);
-  const auto size = static_cast<std::int64_t>(text.size());
-  if (size > kLargestFile) return Problem{ProblemCode::FileTooLarge, file, {size, kLargestFile}};
-  Json json = parseJson(text);
-  if (!json.is_object()) return Problem{ProblemCode::NotADesign, file, {}};
-  const Fields fields(json, "");
-  const Result<std::string> format = fields.text("format");
-  if (!format || *format != kFormat) return Problem{ProblemCode::NotADesign, file, {}};
-  const Result<std::int64_t> version = fields.whole("version");
-  if (!version) return version.problem();
-  if (*version < 1) return fields.unreadable("version");
-  if (*version > kDesignVersion)
-    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kDesignVersion}}};
-  migrate(json, *version);
-  return readCurrent(Fields(json, ""));
+  Result<OwnFile> own =
+      openOwnFile(text, where, {kFormat, kDesignVersion, kLargestFile, ProblemCode::NotADesign});
+  if (!own) return own.problem();
+  OwnFile file = std::move(own).value();
+  migrate(file.json, file.version);
+  return readCurrent(Fields(file.json, ""));
 }
 
 Result<Design> readDesignFile(const std::string& path) {

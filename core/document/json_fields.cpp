@@ -96,4 +96,22 @@ Result<Fields> Fields::object(std::string_view key) const {
   return Fields(*value, path(key));
 }
 
+Result<OwnFile> openOwnFile(std::string_view text, std::string_view where, const FileKind& kind) {
+  const std::string file(where);
+  const auto size = static_cast<std::int64_t>(text.size());
+  if (size > kind.largest) return Problem{ProblemCode::FileTooLarge, file, {size, kind.largest}};
+  OwnFile own{parseJson(text)};
+  if (!own.json.is_object()) return Problem{kind.other, file, {}};
+  const Fields fields(own.json, "");
+  const Result<std::string> format = fields.text("format");
+  if (!format || *format != kind.format) return Problem{kind.other, file, {}};
+  const Result<std::int64_t> version = fields.whole("version");
+  if (!version) return version.problem();
+  if (*version < 1) return fields.unreadable("version");
+  if (*version > kind.version)
+    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kind.version}}};
+  own.version = *version;
+  return own;
+}
+
 }  // namespace creasewright

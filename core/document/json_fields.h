@@ -16,6 +16,22 @@ namespace creasewright {
 /// any file of ours is dropped.
 nlohmann::ordered_json parseJson(std::string_view text);
 
+/// What a file of ours says of itself.
+struct FileKind {
+  std::string_view format;
+  int version = 1;           ///< the newest that is understood
+  std::int64_t largest = 0;  ///< bytes
+  ProblemCode other{};       ///< when it is something else, where = file
+};
+
+/// The JSON object of a file and the version it was written in. Errors: FileTooLarge, `kind.other`,
+/// FieldMissing or FieldUnreadable (`version`), NewerVersion.
+struct OwnFile {
+  nlohmann::ordered_json json;
+  std::int64_t version = 1;
+};
+Result<OwnFile> openOwnFile(std::string_view text, std::string_view where, const FileKind& kind);
+
 /// Reads the fields of one JSON object. Every getter fails with FieldMissing or FieldUnreadable
 /// that names the field by its path from the root, such as `card/caliper`.
 class Fields {

@@ -128,20 +128,10 @@ std::string writeKit(const ClassKit& kit) {
 }
 
 Result<ClassKit> readKit(std::string_view text, std::string_view where) {
-  const std::string file(where);
-  const auto size = static_cast<std::int64_t>(text.size());
-  if (size > kLargestFile) return Problem{ProblemCode::FileTooLarge, file, {size, kLargestFile}};
-  const Json json = parseJson(text);
-  if (!json.is_object()) return Problem{ProblemCode::NotAKit, file, {}};
-  const Fields fields(json, "");
-  const Result<std::string> format = fields.text("format");
-  if (!format || *format != kFormat) return Problem{ProblemCode::NotAKit, file, {}};
-  const Result<std::int64_t> version = fields.whole("version");
-  if (!version) return version.problem();
-  if (*version < 1) return fields.unreadable("version");
-  if (*version > kKitVersion)
-    return Problem{ProblemCode::NewerVersion, file, {*version, std::int64_t{kKitVersion}}};
-  return readCurrent(json, fields, where);
+  const Result<OwnFile> own =
+      openOwnFile(text, where, {kFormat, kKitVersion, kLargestFile, ProblemCode::NotAKit});
+  if (!own) return own.problem();
+  return readCurrent(own->json, Fields(own->json, ""), where);
 }
 
 Result<ClassKit> readKitFile(const std::string& path) {

@@ -53,11 +53,17 @@ void putColumn(Matrix& matrix, const CoverColumn& column, const std::vector<int>
   if (row >= 0) matrix.put(row, 1);
 }
 
-Matrix coverMatrix(const std::vector<CoverColumn>& columns, const CoverRows& rows) {
+/// Only the rows.
+Matrix emptyMatrix(const CoverRows& rows) {
   Matrix matrix;
   for (const int demand : rows.demand) matrix.addRow(demand, kInfinite);
   for (const int atHand : rows.atHand)
     if (atHand >= 0) matrix.addRow(-kInfinite, atHand);
+  return matrix;
+}
+
+Matrix coverMatrix(const std::vector<CoverColumn>& columns, const CoverRows& rows) {
+  Matrix matrix = emptyMatrix(rows);
   const std::vector<int> stockRow = stockRows(rows, static_cast<int>(rows.demand.size()));
   for (const CoverColumn& column : columns) {
     putColumn(matrix, column, stockRow);
@@ -155,10 +161,7 @@ WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& 
 
 WholeCover fewestColumns(const std::vector<CoverColumn>& columns, const CoverRows& rows,
                          std::int64_t cost, double seconds) {
-  Matrix base;
-  for (const int demand : rows.demand) base.addRow(demand, kInfinite);
-  for (const int atHand : rows.atHand)
-    if (atHand >= 0) base.addRow(-kInfinite, atHand);
+  Matrix base = emptyMatrix(rows);
   const std::vector<int> stockRow = stockRows(rows, static_cast<int>(rows.demand.size()));
   const int costRow = base.rowCount();
   base.addRow(-kInfinite, static_cast<double>(cost));

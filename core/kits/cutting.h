@@ -8,9 +8,6 @@
 
 namespace creasewright {
 
-/// Which way the fibres of a sheet run, where the maker cares.
-enum class Grain { Unknown, AlongWidth, AlongHeight };
-
 /// A kind of sheet to cut from.
 struct StockSheet {
   std::string name;
