@@ -85,6 +85,13 @@ constexpr Words stages[] = {
 };
 
 constexpr Words panels[] = {
+    {"mat", QT_TRANSLATE_NOOP("panels", "mat")},
+    {"label", QT_TRANSLATE_NOOP("panels", "label")},
+    {"label-mat", QT_TRANSLATE_NOOP("panels", "mat layer")},
+    {"tag", QT_TRANSLATE_NOOP("panels", "tag")},
+    {"tag-mat", QT_TRANSLATE_NOOP("panels", "mat layer of the tag")},
+    {"film", QT_TRANSLATE_NOOP("panels", "film")},
+    {"slip", QT_TRANSLATE_NOOP("panels", "greeting slip")},
     {"base", QT_TRANSLATE_NOOP("panels", "base")},
     {"front", QT_TRANSLATE_NOOP("panels", "front")},
     {"back", QT_TRANSLATE_NOOP("panels", "back")},
@@ -190,6 +197,13 @@ constexpr Words pieces[] = {
     {"short-divider", QT_TRANSLATE_NOOP("pieces", "short divider")},
     {"wallet", QT_TRANSLATE_NOOP("pieces", "wallet")},
     {"wrap", QT_TRANSLATE_NOOP("pieces", "wrap")},
+    {"mat", QT_TRANSLATE_NOOP("pieces", "mat")},
+    {"label", QT_TRANSLATE_NOOP("pieces", "label")},
+    {"label-mat", QT_TRANSLATE_NOOP("pieces", "mat layer")},
+    {"tag", QT_TRANSLATE_NOOP("pieces", "tag")},
+    {"tag-mat", QT_TRANSLATE_NOOP("pieces", "mat layer of the tag")},
+    {"film", QT_TRANSLATE_NOOP("pieces", "film")},
+    {"slip", QT_TRANSLATE_NOOP("pieces", "greeting slip")},
 };
 
 std::optional<QString> find(std::span<const Words> table, const char* context,

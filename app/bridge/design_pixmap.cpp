@@ -12,8 +12,8 @@ QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double d
   QPixmap pixmap(size * devicePixelRatio);
   pixmap.setDevicePixelRatio(devicePixelRatio);
   pixmap.fill(Qt::transparent);
-  const Drawing drawing =
-      pictureOf(built, {.folded = folded, .dimensions = false, .hatching = false});
+  const Drawing drawing = pictureOf(
+      built, {.extra = kNoExtras, .folded = folded, .dimensions = false, .hatching = false});
   PaintOptions options;
   options.scale = std::min(size.width() / std::max(drawing.width, 1.0),
                            size.height() / std::max(drawing.height, 1.0));

@@ -19,8 +19,8 @@ QString number(double value) {
   return QLocale().toString(value, 'f', std::abs(value) < 10 ? 2 : 0);
 }
 
-QString valueText(const ProblemValue& value, Unit unit) {
-  struct Words {
+QString valueWords(const ProblemValue& value, Unit unit) {
+  struct Visitor {
     Unit unit;
     QString operator()(Length v) const { return lengthText(v, unit); }
     QString operator()(Angle v) const { return number(v.degrees()) + QChar(0x00B0); }
@@ -30,7 +30,7 @@ QString valueText(const ProblemValue& value, Unit unit) {
     QString operator()(double v) const { return number(v); }
     QString operator()(const std::string& v) const { return text(v); }
   };
-  return std::visit(Words{unit}, value);
+  return std::visit(Visitor{unit}, value);
 }
 
 /// The problem's values as words; a value that is not there reads as an ellipsis.
@@ -39,13 +39,14 @@ class Values {
   Values(const Problem& problem, Unit unit) : problem_(problem), unit_(unit) {}
 
   [[nodiscard]] QString at(std::size_t index) const {
-    return index < problem_.values.size() ? valueText(problem_.values[index], unit_)
+    return index < problem_.values.size() ? valueWords(problem_.values[index], unit_)
                                           : QStringLiteral("…");
   }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
   [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
+  [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
   [[nodiscard]] QString where() const { return text(problem_.where); }
 
  private:
@@ -192,6 +193,20 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:
       return Say::tr("There is no tool grid “%1”. Choose 1/8in, 1/16in, 1mm or none.").arg(v.at(0));
+    case ProblemCode::ExtraUnknown:
+      return Say::tr("There is no extra “%1”. Choose one that “creasewright extras” lists.")
+          .arg(v.at(0));
+    case ProblemCode::ExtraNoPlace:
+      return Say::tr(
+                 "The extra “%1” finds no place on this box. Leave it out or choose another style.")
+          .arg(v.extra());
+    case ProblemCode::ExtraFaceUnknown:
+      return Say::tr(
+                 "The extra “%1” belongs to a face “%2” that does not show. Choose another face.")
+          .arg(v.extra(), v.at(0));
+    case ProblemCode::ExtraTooLarge:
+      return Say::tr("The extra “%1” needs %2, and the box leaves %3. Make it smaller.")
+          .arg(v.extra(), v.at(0), v.at(1));
     case ProblemCode::FoldsClose:
       return Say::tr(
                  "Two scores on %1 are only %2 apart; below %3 the card may tear or not fold "
@@ -230,6 +245,14 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.where(), v.at(0), v.at(1), v.at(2));
     case ProblemCode::NotAKit:
       return Say::tr("“%1” is not a Creasewright kit. Choose a .cwkit file.").arg(v.where());
+    case ProblemCode::TableUnreadable:
+      return Say::tr("Row %2 of “%1” cannot be read: “%3”. Correct it and read the table again.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::GrainConflict:
+      return Say::tr(
+                 "The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or "
+                 "add a sheet with the other grain.")
+          .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::FileUnreadable:
       return Say::tr("“%1” cannot be read (%2). Check the name and that you may open it.")
           .arg(v.where(), v.at(0));

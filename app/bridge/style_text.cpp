@@ -2,10 +2,14 @@
 
 #include <QCoreApplication>
 #include <QStringList>
+#include <algorithm>
+#include <cctype>
+#include <optional>
 #include <string>
 
 #include "bridge/core_words.h"
 #include "bridge/text.h"
+#include "extras/extra_kind.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -16,6 +20,23 @@ QString translated(const char* context, std::string_view source) {
   return QCoreApplication::translate(context, std::string(source).c_str());
 }
 
+/// Words for a name, or for `name-2`: several of one kind are told apart by a number.
+QString numbered(std::string_view name, std::optional<QString> (*words)(std::string_view)) {
+  if (const auto whole = words(name)) {
+    return *whole;
+  }
+  const std::size_t dash = name.rfind('-');
+  const std::string_view number = dash == std::string_view::npos ? "" : name.substr(dash + 1);
+  const bool digits = !number.empty() && std::ranges::all_of(number, [](unsigned char c) {
+    return std::isdigit(c) != 0;
+  });
+  if (!digits) {
+    return text(name);
+  }
+  return words(name.substr(0, dash)).value_or(text(name.substr(0, dash))) + QLatin1Char(' ') +
+         text(number);
+}
+
 }  // namespace
 
 QString styleText(std::string_view source) { return translated("styles", source); }
@@ -24,9 +45,30 @@ QString styleSummary(const Style& style) { return styleText(style.summary); }
 QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
 QString parameterHint(const ParameterSpec& spec) { return styleText(spec.hint); }
 
+QString extraTitle(std::string_view kind) {
+  const Result<const ExtraKind*> known = findExtraKind(kind);
+  return known ? styleText((*known)->title) : text(kind);
+}
+
+QString faceTitle(std::string_view face) {
+  const std::size_t colon = face.find(':');
+  if (colon == std::string_view::npos) {
+    return text(face);
+  }
+  return QCoreApplication::translate("panels", "%1 (%2)", "face, piece")
+      .arg(panelTitle(face.substr(colon + 1)), pieceTitle(face.substr(0, colon)));
+}
+
 QString parameterTitle(std::string_view key) {
   for (const Style& style : styles()) {
     for (const ParameterSpec& spec : style.parameters) {
+      if (spec.key == key) {
+        return parameterTitle(spec);
+      }
+    }
+  }
+  for (const ExtraKind& kind : extraKinds()) {
+    for (const ParameterSpec& spec : kind.parameters) {
       if (spec.key == key) {
         return parameterTitle(spec);
       }
@@ -37,9 +79,7 @@ QString parameterTitle(std::string_view key) {
 
 QString panelTitle(std::string_view id) {
   const QStringList parts = text(id).split(QLatin1Char('/'));
-  const auto words = [](const QString& part) {
-    return panelWords(part.toStdString()).value_or(part);
-  };
+  const auto words = [](const QString& part) { return numbered(part.toStdString(), panelWords); };
   // The last two names tell a panel from all others of its net and stay short; a side of the first
   // panel needs only its own.
   static const QStringList sides{"front", "back", "left", "right", "top-lid", "bottom-lid"};
@@ -51,6 +91,6 @@ QString panelTitle(std::string_view id) {
 }
 
 QString stageTitle(std::string_view code) { return stageWords(code).value_or(text(code)); }
-QString pieceTitle(std::string_view name) { return pieceWords(name).value_or(text(name)); }
+QString pieceTitle(std::string_view name) { return numbered(name, pieceWords); }
 
 }  // namespace creasewright

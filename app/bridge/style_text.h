@@ -18,6 +18,12 @@ QString parameterHint(const ParameterSpec& spec);
 /// Title of the first parameter called `key` in any style, or the key itself.
 QString parameterTitle(std::string_view key);
 
+/// Title of a kind of extra by its id, or the id itself.
+QString extraTitle(std::string_view kind);
+
+/// `piece:panel` of the box as words.
+QString faceTitle(std::string_view face);
+
 /// A panel path as words: `base/front/wall` reads "front wall"; parts without words stay as they
 /// are.
 QString panelTitle(std::string_view id);

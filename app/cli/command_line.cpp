@@ -16,8 +16,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 6> kCommands{"styles", "new",   "check",
-                                                    "export", "guide", "kit"};
+constexpr std::array<std::string_view, 7> kCommands{"styles", "new", "check", "export",
+                                                    "guide",  "kit", "extras"};
 
 /// The window opens when nothing is asked, or one file that is no command or option.
 bool opensWindow(int argc, char** argv) {

@@ -5,6 +5,7 @@
 
 #include "bridge/text.h"
 #include "cli/choices.h"
+#include "cli/extra_argument.h"
 #include "cli/output.h"
 #include "document/build.h"
 #include "document/design_file.h"
@@ -61,6 +62,26 @@ QString argumentBehind(const Problem& limit, const NewOptions& options) {
                                             : QStringLiteral("--card");
 }
 
+/// What stands against an extra, when the design can be built at all.
+std::optional<Problem> extraProblem(const Design& design) {
+  if (design.extras.empty()) {
+    return std::nullopt;
+  }
+  const Result<BuiltDesign> with = build(design);
+  Design bare = design;
+  bare.extras.clear();
+  const Result<BuiltDesign> without = build(bare);
+  if (!with || !without) {
+    return std::nullopt;
+  }
+  for (const Problem& problem : with->problems) {
+    if (std::ranges::find(without->problems, problem) == without->problems.end()) {
+      return problem;
+    }
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
 int runNew(const NewOptions& options) {
@@ -80,11 +101,21 @@ int runNew(const NewOptions& options) {
   if (!design) {
     return ExitUsage;
   }
+  for (const std::string& argument : options.extras) {
+    std::optional<Extra> extra = readExtraArgument(argument, *design);
+    if (!extra) {
+      return ExitUsage;
+    }
+    design->extras.push_back(std::move(*extra));
+  }
   if (!options.title.empty()) {
     design->title = options.title;
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
     return fail(argumentBehind(limits.front(), options), limits.front());
+  }
+  if (const auto problem = extraProblem(*design)) {
+    return fail(QStringLiteral("--extra"), *problem);
   }
   if (const auto problem = writeDesignFile(*design, options.output)) {
     return fail(QStringLiteral("-o"), *problem);

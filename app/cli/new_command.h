@@ -12,6 +12,7 @@ struct NewOptions {
   std::string style;
   ChoiceOptions choices;
   std::vector<std::string> settings;  ///< KEY=VALUE, in order
+  std::vector<std::string> extras;    ///< KIND:KEY=VALUE,…
   std::string title;
   std::string output;
 };

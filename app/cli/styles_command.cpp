@@ -6,6 +6,7 @@
 #include "bridge/text.h"
 #include "cli/output.h"
 #include "document/design.h"
+#include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
 
@@ -15,16 +16,35 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A style with the values its limits are read at: the defaults, on the program's default card.
-struct Defaults {
-  const Style& style;
+/// A style or a kind of extra, and the values its limits are read at: the defaults, on the
+/// program's default card.
+struct Entry {
+  std::string_view id;
+  QString title;
+  QString summary;
+  const std::vector<ParameterSpec>& specs;
   Parameters parameters;
   Making making;
 };
 
-Defaults defaultsOf(const Style& style) {
-  const Design design;
-  return {style, standardParameters(style), {design.card.caliper, design.grid}};
+Making standardMaking() { return {Design().card.caliper, Design().grid}; }
+
+std::vector<Entry> styleEntries() {
+  std::vector<Entry> entries;
+  for (const Style& style : styles()) {
+    entries.push_back({style.id, styleTitle(style), styleSummary(style), style.parameters,
+                       standardParameters(style), standardMaking()});
+  }
+  return entries;
+}
+
+std::vector<Entry> extraEntries() {
+  std::vector<Entry> entries;
+  for (const ExtraKind& kind : extraKinds()) {
+    entries.push_back({kind.id, styleText(kind.title), styleText(kind.summary), kind.parameters,
+                       standardExtra(kind, {}).parameters, standardMaking()});
+  }
+  return entries;
 }
 
 const char* unitName(ParameterKind kind) {
@@ -47,34 +67,34 @@ Json valueJson(ParameterKind kind, std::int64_t raw) {
   return raw;
 }
 
-Json parameterJson(const ParameterSpec& spec, const Defaults& defaults) {
+Json parameterJson(const ParameterSpec& spec, const Entry& entry) {
   return {{"key", spec.key},
           {"title", parameterTitle(spec).toStdString()},
           {"hint", parameterHint(spec).toStdString()},
           {"unit", unitName(spec.kind)},
           {"default", valueJson(spec.kind, spec.standard)},
-          {"minimum", valueJson(spec.kind, spec.minimum(defaults.parameters, defaults.making))},
-          {"maximum", valueJson(spec.kind, spec.maximum(defaults.parameters, defaults.making))}};
+          {"minimum", valueJson(spec.kind, spec.minimum(entry.parameters, entry.making))},
+          {"maximum", valueJson(spec.kind, spec.maximum(entry.parameters, entry.making))}};
 }
 
-Json styleJson(const Style& style) {
-  const Defaults defaults = defaultsOf(style);
+Json entryJson(const Entry& entry) {
   Json parameters = Json::array();
-  for (const ParameterSpec& spec : style.parameters) {
-    parameters.push_back(parameterJson(spec, defaults));
+  for (const ParameterSpec& spec : entry.specs) {
+    parameters.push_back(parameterJson(spec, entry));
   }
-  return {{"id", style.id},
-          {"title", styleTitle(style).toStdString()},
-          {"summary", styleSummary(style).toStdString()},
+  return {{"id", entry.id},
+          {"title", entry.title.toStdString()},
+          {"summary", entry.summary.toStdString()},
           {"parameters", std::move(parameters)}};
 }
 
-void printJson() {
+void printJson(const std::vector<Entry>& entries, const char* what) {
   Json list = Json::array();
-  for (const Style& style : styles()) {
-    list.push_back(styleJson(style));
+  for (const Entry& entry : entries) {
+    list.push_back(entryJson(entry));
   }
-  const Json page{{"format", "creasewright-styles"}, {"version", 1}, {"styles", std::move(list)}};
+  const Json page{
+      {"format", std::string("creasewright-") + what}, {"version", 1}, {what, std::move(list)}};
   printLine(QString::fromStdString(page.dump(2)));
 }
 
@@ -90,7 +110,7 @@ QString valueWords(ParameterKind kind, std::int64_t raw) {
   return {};
 }
 
-QString parameterLine(const ParameterSpec& spec, const Defaults& defaults) {
+QString parameterLine(const ParameterSpec& spec, const Entry& entry) {
   const QString start =
       QStringLiteral("    %1 %2")
           .arg(text(spec.key).leftJustified(16), valueWords(spec.kind, spec.standard));
@@ -99,27 +119,30 @@ QString parameterLine(const ParameterSpec& spec, const Defaults& defaults) {
   }
   const QString range =
       Cli::tr("%1 to %2")
-          .arg(valueWords(spec.kind, spec.minimum(defaults.parameters, defaults.making)),
-               valueWords(spec.kind, spec.maximum(defaults.parameters, defaults.making)));
+          .arg(valueWords(spec.kind, spec.minimum(entry.parameters, entry.making)),
+               valueWords(spec.kind, spec.maximum(entry.parameters, entry.making)));
   return QStringLiteral("%1  %2 (%3)").arg(start.leftJustified(34), parameterTitle(spec), range);
 }
 
-void printText() {
-  for (const Style& style : styles()) {
-    const Defaults defaults = defaultsOf(style);
-    printLine(QStringLiteral("%1  %2").arg(text(style.id), styleTitle(style)));
-    printLine(QStringLiteral("    %1").arg(styleSummary(style)));
-    for (const ParameterSpec& spec : style.parameters) {
-      printLine(parameterLine(spec, defaults));
+void printText(const std::vector<Entry>& entries) {
+  for (const Entry& entry : entries) {
+    printLine(QStringLiteral("%1  %2").arg(text(entry.id), entry.title));
+    printLine(QStringLiteral("    %1").arg(entry.summary));
+    for (const ParameterSpec& spec : entry.specs) {
+      printLine(parameterLine(spec, entry));
     }
   }
 }
 
-}  // namespace
-
-int runStyles(bool json) {
-  json ? printJson() : printText();
+int run(const std::vector<Entry>& entries, const char* what, bool json) {
+  json ? printJson(entries, what) : printText(entries);
   return ExitHolds;
 }
+
+}  // namespace
+
+int runStyles(bool json) { return run(styleEntries(), "styles", json); }
+
+int runExtras(bool json) { return run(extraEntries(), "extras", json); }
 
 }  // namespace creasewright

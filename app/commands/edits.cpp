@@ -43,6 +43,11 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   Design design = std::move(fresh).value();
   design.title = now.title;
   design.notes = now.notes;
+  design.extras = now.extras;
+  // Another style has other faces; each extra finds its own again.
+  for (Extra& extra : design.extras) {
+    extra.face.clear();
+  }
   push(session, std::move(design), Say::tr("the style"), {});
 }
 
@@ -69,6 +74,13 @@ void changeCard(DesignSession& session, const Card& card, const QString& field) 
   Design design = session.design();
   design.card = card;
   push(session, refitted(design), Say::tr("the card"), field);
+}
+
+void changeExtras(DesignSession& session, std::vector<Extra> extras, const QString& words,
+                  const QString& field) {
+  Design design = session.design();
+  design.extras = std::move(extras);
+  push(session, std::move(design), words, field);
 }
 
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw) {

@@ -17,6 +17,9 @@ void changeProduct(DesignSession& session, const std::optional<Product>& product
 void changeEase(DesignSession& session, Ease ease);
 void changeGrid(DesignSession& session, ToolGrid grid);
 void changeCard(DesignSession& session, const Card& card, const QString& field = {});
+/// `words` names the change in the history; a `field` lets typing on merge into one step.
+void changeExtras(DesignSession& session, std::vector<Extra> extras, const QString& words,
+                  const QString& field = {});
 /// `raw` is nanometres, a count or a flag, as the parameter's kind says.
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw);
 

@@ -24,8 +24,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int settingsWidth = 220;
-constexpr int pageWidth = 560;
+constexpr int guideSettingsWidth = 220;
 
 }  // namespace
 
@@ -69,14 +68,14 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   button(tr("Close"), [this] { reject(); });
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(settingsWidth);
+  left->setFixedWidth(guideSettingsWidth);
   auto* scroll = new QScrollArea(this);
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addWidget(scroll, 1);
-  preview_->setPageWidth(pageWidth);
+  preview_->setPageWidth(previewWidth);
   connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   refresh();

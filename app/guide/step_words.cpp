@@ -20,7 +20,8 @@ QString panelName(const BuiltPiece& piece, int panel) {
   return panelTitle(piece.piece.net.panels.at(static_cast<std::size_t>(panel)).id);
 }
 
-StepWords wordTrim(const Step& step, const Guide& guide, GuideUnits units) {
+StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units) {
   const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(step.piece));
   const QString size = guideSize({step.width, step.height}, units);
   StepWords words;
@@ -29,7 +30,25 @@ StepWords wordTrim(const Step& step, const Guide& guide, GuideUnits units) {
   } else {
     words.title = GuideTr::tr("Cut the sheet");
   }
-  words.sentences.append(GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
+  const BuiltPiece& cut = pieceOf(step, built);
+  if (cut.card == built.design.card) {
+    words.sentences.append(
+        GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
+  } else {
+    words.sentences.append(GuideTr::tr("Trim %n sheet(s) of %1 to %2.", "", piece.count)
+                               .arg(text(cut.card.name), size));
+  }
+  if (!cut.piece.net.inscriptions.empty()) {
+    QStringList lines;
+    for (const Inscription& line : cut.piece.net.inscriptions) {
+      lines.append(text(line.text));
+    }
+    words.sentences.append(
+        GuideTr::tr("Write or print on it: “%1”.").arg(lines.join(QStringLiteral(" / "))));
+  }
+  if (cut.piece.net.creases.empty()) {
+    return words;
+  }
   words.sentences.append(
       GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
                   "the figure shows."));
@@ -150,7 +169,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
                       GuideUnits units) {
   switch (step.code) {
     case StepCode::TrimBlank:
-      return wordTrim(step, guide, units);
+      return wordTrim(step, guide, built, units);
     case StepCode::ScoreSides:
     case StepCode::ShortScores:
     case StepCode::ScoreFreely:
@@ -162,6 +181,8 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
     case StepCode::FoldStage:
     case StepCode::PutTogether:
       return wordFolds(step, guide, built);
+    case StepCode::AddExtra:
+      return wordExtra(step, built, units);
     default:
       return wordCuts(step);
   }

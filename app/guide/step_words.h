@@ -17,4 +17,7 @@ StepWords wordCuts(const Step& step);
 /// Sentences of a fold stage and of putting pieces together.
 StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built);
 
+/// AddExtra.
+StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units);
+
 }  // namespace creasewright

@@ -1,14 +1,11 @@
 #pragma once
 
 #include <QWidget>
-#include <map>
 #include <string>
 
-#include "panels/length_row.h"
+#include "panels/parameter_rows.h"
 #include "session/design_session.h"
 
-class QAbstractButton;
-class QSpinBox;
 class QVBoxLayout;
 
 namespace creasewright {
@@ -28,22 +25,16 @@ class MeasuresPanel : public QWidget {
 
  private:
   void makeRows();
-  void addRow(const ParameterSpec& spec);
-  void addLength(const ParameterSpec& spec);
-  void addCount(const ParameterSpec& spec);
-  void addFlag(const ParameterSpec& spec);
   void showDesign();
   void showUnit(Unit unit);
+  void showNotes();
   [[nodiscard]] QString noteFor(const std::string& key) const;
   [[nodiscard]] QString complaintFor(const std::string& key) const;
 
   DesignSession& session_;
   QVBoxLayout* layout_;
   std::string styleId_;
-  std::map<std::string, LengthRow*> lengths_;
-  std::map<std::string, QSpinBox*> counts_;
-  std::map<std::string, QAbstractButton*> flags_;
-  std::vector<QWidget*> made_;
+  ParameterRows* rows_ = nullptr;
 };
 
 }  // namespace creasewright

@@ -73,13 +73,16 @@ void FoldView::paintEvent(QPaintEvent*) {
   const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
   const Piece& piece = pieces[index].piece;
   if (!picture_) {
-    const Pose posed = foldedPose(piece.net, progress_);
-    picture_ = drawFolded(piece.net, posed, view_, uprightOf(piece));
-    reach_ = reachOf(piece.net, posed);
+    // What goes onto the box does so when it is finished.
+    shown_ = progress_ < 1 ? Dressed{piece.net, foldedPose(piece.net, progress_)}
+                           : dressed(session_.built(), pieces[index]);
+    const Point3 up = uprightOf(piece);
+    picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up);
+    reach_ = reachOf(shown_.net, shown_.pose);
   }
   constexpr double margin = 16;
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintFold(painter, *picture_, reach_, piece.net,
+  paintFold(painter, *picture_, reach_, shown_.net,
             QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_, session_.highlight());
 }
 

@@ -4,6 +4,7 @@
 #include <optional>
 
 #include "folding/scene.h"
+#include "pages/dressing.h"
 #include "session/design_session.h"
 
 namespace creasewright {
@@ -41,6 +42,7 @@ class FoldView : public QWidget {
   double zoom_ = 1;
   int piece_ = 0;
   QPointF last_;
+  Dressed shown_;                       // the net in the picture
   double reach_ = 0;                    // mm across the picture at most, however it is turned
   std::optional<FoldPicture> picture_;  // made anew when something changed
 };

@@ -23,16 +23,18 @@ std::string parameterValue(const ParameterSpec& spec, const Parameters& paramete
   return {};
 }
 
+std::string cardWords(const Card& card) {
+  return labelText({"card", {card.name.empty() ? card.id : card.name, card.caliper}, {}},
+                   Unit::Millimetre)
+      .toStdString();
+}
+
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
   out.title = design.design.title;
   if (out.title.empty() && design.style != nullptr) {
     out.title = styleTitle(*design.style).toStdString();
   }
-  const Card& card = design.design.card;
-  out.card = labelText({"card", {card.name.empty() ? card.id : card.name, card.caliper}, {}},
-                       Unit::Millimetre)
-                 .toStdString();
   if (options.date.isValid()) {
     out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
   }
@@ -54,7 +56,8 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
   for (const BuiltPiece& built : design.pieces) {
     if (options.piece.isEmpty() || text(built.piece.name) == options.piece) {
       pieces.push_back({pieceTitle(built.piece.name).toStdString(), &built.piece.net, &built.flat,
-                        &built.scorePlan, &built.gluePlan});
+                        &built.scorePlan, &built.gluePlan, cardWords(built.card),
+                        built.role.has_value()});
     }
   }
   return drawTemplate(pieces, options.setup, templateText(design, options),

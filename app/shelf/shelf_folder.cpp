@@ -14,7 +14,7 @@ namespace creasewright {
 
 namespace {
 
-const QString ending = QStringLiteral(".cwdesign");
+const QString entryEnding = QStringLiteral(".cwdesign");
 
 std::string encoded(const QString& path) { return QFile::encodeName(path).toStdString(); }
 
@@ -37,7 +37,7 @@ ShelfFolder ShelfFolder::ofUser() {
 std::vector<ShelfEntry> ShelfFolder::entries() const {
   std::vector<ShelfEntry> entries;
   const QFileInfoList files =
-      QDir(folder_).entryInfoList({QLatin1Char('*') + ending}, QDir::Files, QDir::Time);
+      QDir(folder_).entryInfoList({QLatin1Char('*') + entryEnding}, QDir::Files, QDir::Time);
   for (const QFileInfo& file : files) {
     ShelfEntry entry{file.filePath(), file.lastModified(), std::nullopt};
     if (Result<Design> design = readDesignFile(encoded(entry.path))) {
@@ -54,9 +54,9 @@ QString ShelfFolder::freePath(const Design& design) const {
     name = text(design.styleId);
   }
   const QDir folder(folder_);
-  QString path = folder.filePath(name + ending);
+  QString path = folder.filePath(name + entryEnding);
   for (int number = 2; QFile::exists(path); ++number) {
-    path = folder.filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(ending));
+    path = folder.filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(entryEnding));
   }
   return path;
 }

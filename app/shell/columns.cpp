@@ -13,6 +13,7 @@
 #include "gallery/gallery_view.h"
 #include "panels/card_panel.h"
 #include "panels/checks_panel.h"
+#include "panels/extras_panel.h"
 #include "panels/glue_list.h"
 #include "panels/measures_panel.h"
 #include "panels/outline_tree.h"
@@ -79,6 +80,7 @@ void Columns::makeLeft() {
   addSection(tr("Style"), style);
   addSection(tr("Measures"), measures_);
   addSection(tr("Card"), new CardPanel(session_, this));
+  addSection(tr("Extras"), new ExtrasPanel(session_, this));
   layout->addStretch(1);
   left_->setWidget(leftContent_);
 }
@@ -100,7 +102,7 @@ void Columns::makeMiddle() {
   connect(sheet_, &SheetView::hovered, this, &Columns::hovered);
   pieces_ = new QTabBar(this);
   pieces_->setDrawBase(false);
-  pieces_->setUsesScrollButtons(false);
+  pieces_->setExpanding(false);
   connect(pieces_, &QTabBar::currentChanged, this, [this](int index) {
     sheet_->showPiece(std::max(0, index));
     fold_->showPiece(std::max(0, index));

@@ -18,7 +18,7 @@ namespace creasewright {
 
 namespace {
 
-const QString ending = QStringLiteral(".cwdesign");
+const QString designEnding = QStringLiteral(".cwdesign");
 
 QString documentsFolder() {
   return QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
@@ -113,7 +113,7 @@ bool FileActions::saveAs() {
   if (suggestion.isEmpty()) {
     QString name = session_.displayName();
     name.replace(QLatin1Char('/'), QLatin1Char('-'));
-    suggestion = QDir(documentsFolder()).filePath(name + ending);
+    suggestion = QDir(documentsFolder()).filePath(name + designEnding);
   }
   QString path = QFileDialog::getSaveFileName(window_, tr("Save the design"), suggestion,
                                               tr("Designs (*.cwdesign)"));
@@ -121,7 +121,7 @@ bool FileActions::saveAs() {
     return false;
   }
   if (QFileInfo(path).suffix().isEmpty()) {
-    path += ending;
+    path += designEnding;
   }
   return store(path);
 }

@@ -66,6 +66,14 @@ std::string_view codeName(ProblemCode code) {
       return "ease-unknown";
     case ProblemCode::GridUnknown:
       return "grid-unknown";
+    case ProblemCode::ExtraUnknown:
+      return "extra-unknown";
+    case ProblemCode::ExtraNoPlace:
+      return "extra-no-place";
+    case ProblemCode::ExtraFaceUnknown:
+      return "extra-face-unknown";
+    case ProblemCode::ExtraTooLarge:
+      return "extra-too-large";
     case ProblemCode::FoldsClose:
       return "folds-close";
     case ProblemCode::PaperUnknown:
@@ -84,6 +92,10 @@ std::string_view codeName(ProblemCode code) {
       return "takers-wrong";
     case ProblemCode::NotAKit:
       return "not-a-kit";
+    case ProblemCode::TableUnreadable:
+      return "table-unreadable";
+    case ProblemCode::GrainConflict:
+      return "grain-conflict";
     case ProblemCode::FileUnreadable:
       return "file-unreadable";
     case ProblemCode::FileNotWritten:

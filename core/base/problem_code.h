@@ -43,6 +43,11 @@ enum class ProblemCode {
   CardTooThick,       // caliper, limit
   EaseUnknown,        // text
   GridUnknown,        // text
+  // extras (where = kind or parameter)
+  ExtraUnknown,      // text
+  ExtraNoPlace,      // nothing of the box it could go with
+  ExtraFaceUnknown,  // text
+  ExtraTooLarge,     // length, limit
   // making
   FoldsClose,  // where = panel, distance, limit (warning)
   // pages
@@ -50,11 +55,13 @@ enum class ProblemCode {
   MarginTooLarge,  // margin, paper
   TooManyTiles,    // tiles, limit
   // kits
-  NoDemand,       // nothing to cut, or nothing to cut from
-  BlankTooLarge,  // where = blank, width, height, a sheet that holds it or ""
-  StockTooFew,    // the sheets at hand do not suffice
-  TakersWrong,    // where = field, number, least, most
-  NotAKit,        // where = path
+  NoDemand,         // nothing to cut, or nothing to cut from
+  BlankTooLarge,    // where = blank, width, height, a sheet that holds it or ""
+  StockTooFew,      // the sheets at hand do not suffice
+  TakersWrong,      // where = field, number, least, most
+  NotAKit,          // where = path
+  TableUnreadable,  // where = path, row number, text
+  GrainConflict,    // where = blank, width, height: fits no sheet along the grain
   // document
   FileUnreadable,   // where = path, reason
   FileNotWritten,   // where = path, reason

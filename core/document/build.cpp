@@ -6,6 +6,7 @@
 #include <optional>
 #include <utility>
 
+#include "document/build_extras.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
@@ -17,24 +18,6 @@ namespace creasewright {
 namespace {
 
 constexpr double kSlack = 1e-6;  // mm
-
-BuiltPiece buildPiece(Piece piece, const Making& making, Problems& problems) {
-  const double caliper = making.caliper.mm();
-  BuiltPiece built;
-  built.flat = flatten(piece.net);
-  built.folded = pose(piece.net, 1.0);
-  for (Problem& problem : findProblems(piece.net, built.flat, caliper))
-    problems.push_back(std::move(problem));
-  for (Problem& problem : checkMates(piece.net, built.folded, caliper))
-    problems.push_back(std::move(problem));
-  for (Problem& problem : checkLoops(piece.net, built.folded))
-    problems.push_back(std::move(problem));
-  built.scorePlan = planScores(piece.net, built.flat, making.grid);
-  built.gluePlan = planGlue(piece.net, built.flat);
-  built.waste = findWaste(built.flat);
-  built.piece = std::move(piece);
-  return built;
-}
 
 using Sizes = std::array<double, 3>;
 
@@ -75,10 +58,16 @@ std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& oute
   return std::nullopt;
 }
 
+bool isRound(const std::optional<Product>& product) {
+  return product &&
+         (product->shape == ProductShape::Cylinder || product->shape == ProductShape::Sphere);
+}
+
 void measureCavities(BuiltDesign& built, double caliper) {
   for (BuiltPiece& piece : built.pieces) {
     if (!piece.piece.cavity) continue;
     const std::optional<Sizes> need = neededRoom(built, piece, caliper);
+    if (!isRound(built.design.product)) piece.piece.cavity->round = false;
     const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
     piece.cavityBox =
         cavityBox(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
@@ -89,10 +78,29 @@ void measureCavities(BuiltDesign& built, double caliper) {
 
 }  // namespace
 
+BuiltPiece buildPiece(Piece piece, const Card& card, ToolGrid grid, Problems& problems) {
+  const double caliper = card.caliper.mm();
+  BuiltPiece built;
+  built.flat = flatten(piece.net);
+  built.folded = pose(piece.net, 1.0);
+  for (Problem& problem : findProblems(piece.net, built.flat, caliper))
+    problems.push_back(std::move(problem));
+  for (Problem& problem : checkMates(piece.net, built.folded, caliper))
+    problems.push_back(std::move(problem));
+  for (Problem& problem : checkLoops(piece.net, built.folded))
+    problems.push_back(std::move(problem));
+  built.scorePlan = planScores(piece.net, built.flat, grid);
+  built.gluePlan = planGlue(piece.net, built.flat);
+  built.waste = findWaste(built.flat);
+  built.card = card;
+  built.piece = std::move(piece);
+  return built;
+}
+
 Problems everyProblem(const BuiltDesign& built) {
   Problems problems = built.problems;
   for (const BuiltPiece& piece : built.pieces)
-    std::ranges::move(checkFoldPath(piece.piece.net, built.design.card.caliper.mm()),
+    std::ranges::move(checkFoldPath(piece.piece.net, piece.card.caliper.mm()),
                       std::back_inserter(problems));
   return problems;
 }
@@ -109,12 +117,17 @@ Result<BuiltDesign> build(const Design& design) {
   if (Problems limits = limitProblems(design); !limits.empty()) return std::move(limits.front());
 
   const Making making{design.card.caliper, design.grid};
-  BuiltDesign built{design, *style, {}, {}, {}};
-  for (Piece& piece : (*style)->build(design.parameters, making))
-    built.pieces.push_back(buildPiece(std::move(piece), making, built.problems));
+  BuiltDesign built;
+  built.design = design;
+  built.style = *style;
+  std::vector<Piece> pieces = (*style)->build(design.parameters, making);
+  const CutWindows windows = cutWindows(design, pieces);
+  for (Piece& piece : pieces)
+    built.pieces.push_back(buildPiece(std::move(piece), design.card, design.grid, built.problems));
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
   measureCavities(built, making.caliper.mm());
+  addExtras(windows, built);
   return built;
 }
 

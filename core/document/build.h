@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "document/design.h"
+#include "extras/extra_kind.h"
 #include "folding/cavity.h"
 #include "making/glue_plan.h"
 #include "making/score_plan.h"
@@ -13,25 +14,39 @@
 
 namespace creasewright {
 
+/// What a piece of an extra has besides.
+struct ExtraRole {
+  int extra = 0;  ///< index into Design::extras
+  Placing placing = Placing::OnFace;
+  std::vector<FacePlace> faces;     ///< on the box's pieces
+  std::optional<Transform> around;  ///< Round: its panel 0 in the frame of the first piece
+};
+
 struct BuiltPiece {
   Piece piece;
+  Card card;
   FlatNet flat;
   Pose folded;
   ScorePlan scorePlan;
   std::vector<GlueArea> gluePlan;
   std::vector<WastePiece> waste;
   std::optional<CavitySize> cavity;
-  CavityBox cavityBox = {};  ///< where it is, in the frame of the cavity's panel
+  CavityBox cavityBox = {};       ///< where it is, in the frame of the cavity's panel
+  std::optional<ExtraRole> role;  ///< nothing for the box's own pieces
 };
 
 /// Everything that follows from a design. Every output reads this and nothing else.
 struct BuiltDesign {
   Design design;
   const Style* style = nullptr;
-  std::vector<BuiltPiece> pieces;
+  std::vector<BuiltPiece> pieces;  ///< the box's own first, then those of its extras
+  std::vector<RibbonNeed> ribbons;
   std::vector<FitReason> reasons;  ///< how the product's measures became parameters
   Problems problems;               ///< empty when all checks hold
 };
+
+/// One piece of a net, flat, folded and planned; what its net does not hold goes to `problems`.
+BuiltPiece buildPiece(Piece piece, const Card& card, ToolGrid grid, Problems& problems);
 
 /// Builds all pieces and runs every check; what does not hold is in `problems`.
 /// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.

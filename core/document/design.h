@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "extras/extra.h"
 #include "fit/card.h"
 #include "fit/fit.h"
 #include "fit/product.h"
@@ -20,6 +21,7 @@ struct Design {
   Card card = cards().front();
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
+  std::vector<Extra> extras;  ///< what goes with the box
   std::string notes;
   bool operator==(const Design&) const = default;
 };

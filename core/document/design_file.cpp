@@ -8,6 +8,7 @@
 #include "base/excerpt.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
+#include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
 
@@ -19,12 +20,12 @@ using Json = nlohmann::ordered_json;
 constexpr std::int64_t kLargestFile = 4 << 20;  // bytes; a design takes about one thousand
 constexpr std::string_view kFormat = "creasewright-design";
 constexpr Length kThickestCard = Length::nanometres(3'000'000);
+constexpr std::size_t kMostExtras = 50;
 constexpr double kHeaviestCard = 10'000;  // g/m2
 
-const ParameterSpec* findSpec(const Style* style, std::string_view key) {
-  if (style == nullptr) return nullptr;
-  const auto found = std::ranges::find(style->parameters, key, &ParameterSpec::key);
-  return found == style->parameters.end() ? nullptr : &*found;
+const ParameterSpec* findSpec(const std::vector<ParameterSpec>& specs, std::string_view key) {
+  const auto found = std::ranges::find(specs, key, &ParameterSpec::key);
+  return found == specs.end() ? nullptr : &*found;
 }
 
 Json parameterJson(ParameterKind kind, std::int64_t raw) {
@@ -39,11 +40,10 @@ Json parameterJson(ParameterKind kind, std::int64_t raw) {
   return raw;
 }
 
-Json parametersJson(const Design& design) {
-  const Result<const Style*> style = findStyle(design.styleId);
+Json parametersJson(const Parameters& parameters, const std::vector<ParameterSpec>& specs) {
   Json json = Json::object();
-  for (const auto& [key, raw] : design.parameters) {
-    const ParameterSpec* spec = findSpec(style ? *style : nullptr, key);
+  for (const auto& [key, raw] : parameters) {
+    const ParameterSpec* spec = findSpec(specs, key);
     json[key] = spec == nullptr ? Json(raw) : parameterJson(spec->kind, raw);
   }
   return json;
@@ -67,14 +67,17 @@ Result<std::int64_t> readParameter(const Fields& fields, const ParameterSpec& sp
   return fields.unreadable(spec.key);
 }
 
-Result<Parameters> readParameters(const Fields& design, const Style& style) {
-  const Result<Fields> fields = design.object("parameters");
+using Specs = std::vector<ParameterSpec>;
+
+Result<Parameters> readParameters(const Fields& owner, std::string_view ownerId,
+                                  const Specs& specs) {
+  const Result<Fields> fields = owner.object("parameters");
   if (!fields) return fields.problem();
   for (const std::string& key : fields->keys())
-    if (findSpec(&style, key) == nullptr)
-      return Problem{ProblemCode::UnknownParameter, std::string(style.id), {excerpt(key)}};
+    if (findSpec(specs, key) == nullptr)
+      return Problem{ProblemCode::UnknownParameter, std::string(ownerId), {excerpt(key)}};
   Parameters parameters;
-  for (const ParameterSpec& spec : style.parameters) {
+  for (const ParameterSpec& spec : specs) {
     const Result<std::int64_t> raw = readParameter(*fields, spec);
     if (!raw) return raw.problem();
     parameters.setCount(spec.key, *raw);
@@ -113,6 +116,51 @@ Result<T> readParsed(const Fields& fields, std::string_view key,
   return problem;
 }
 
+Result<std::vector<std::string>> readLines(const Fields& fields, std::string_view key) {
+  const Result<std::string> text = fields.text(key);
+  if (!text) return text.problem();
+  std::vector<std::string> lines;
+  for (std::string_view rest = *text; !rest.empty();) {
+    const std::size_t end = std::min(rest.find('\n'), rest.size());
+    lines.emplace_back(rest.substr(0, end));
+    rest.remove_prefix(std::min(end + 1, rest.size()));
+  }
+  return lines;
+}
+
+Result<Extra> readExtra(const Fields& fields) {
+  const Result<const ExtraKind*> kind = readParsed(fields, "kind", findExtraKind);
+  if (!kind) return kind.problem();
+  Extra extra;
+  extra.kind = (*kind)->id;
+  const Result<Parameters> parameters = readParameters(fields, extra.kind, (*kind)->parameters);
+  if (!parameters) return parameters.problem();
+  extra.parameters = *parameters;
+  const Result<Card> card = readCard(fields);
+  if (!card) return card.problem();
+  extra.card = *card;
+  const Result<std::string> face = fields.text("face");
+  if (!face) return face.problem();
+  extra.face = *face;
+  const Result<std::vector<std::string>> lines = readLines(fields, "text");
+  if (!lines) return lines.problem();
+  extra.lines = *lines;
+  return extra;
+}
+
+Result<std::vector<Extra>> readExtras(const Fields& design) {
+  const Result<std::vector<Fields>> list = design.objects("extras");
+  if (!list) return list.problem();
+  if (list->size() > kMostExtras) return design.unreadable("extras");
+  std::vector<Extra> extras;
+  for (const Fields& fields : *list) {
+    Result<Extra> extra = readExtra(fields);
+    if (!extra) return extra.problem();
+    extras.push_back(std::move(extra).value());
+  }
+  return extras;
+}
+
 Result<Design> readCurrent(const Fields& fields) {
   Design design;
   const Result<const Style*> style = readParsed(fields, "style", findStyle);
@@ -129,7 +177,7 @@ Result<Design> readCurrent(const Fields& fields) {
     if (!product) return product.problem();
     design.product = *product;
   }
-  const Result<Parameters> parameters = readParameters(fields, **style);
+  const Result<Parameters> parameters = readParameters(fields, (*style)->id, (*style)->parameters);
   if (!parameters) return parameters.problem();
   design.parameters = *parameters;
   const Result<Card> card = readCard(fields);
@@ -141,18 +189,45 @@ Result<Design> readCurrent(const Fields& fields) {
   const Result<ToolGrid> grid = readParsed(fields, "grid", parseToolGrid);
   if (!grid) return grid.problem();
   design.grid = *grid;
+  Result<std::vector<Extra>> extras = readExtras(fields);
+  if (!extras) return extras.problem();
+  design.extras = std::move(extras).value();
   return design;
 }
 
-/// Turns the fields of an older version into those of the newest, one version at a time. Version 1
-/// is the first, so there is nothing to turn yet; each later version adds its step here.
-void migrate([[maybe_unused]] Json& json, std::int64_t version) {
-  for (; version < kDesignVersion; ++version) {
-    switch (version) {
-      default:
-        break;
-    }
-  }
+/// Version 1 knew no extras; its platform insert had one margin all round and a square opening.
+void toVersion2(Json& json) {
+  json["extras"] = Json::array();
+  if (!json.contains("parameters") || !json["parameters"].is_object()) return;
+  if (json.value("style", Json()) != "platform-insert") return;
+  Json& parameters = json["parameters"];
+  if (parameters.contains("margin")) parameters["side-margin"] = parameters["margin"];
+  parameters["round"] = false;
+}
+
+/// Turns the fields of an older version into those of the newest, one version at a time; each later
+/// version adds its step here.
+void migrate(Json& json, std::int64_t version) {
+  for (; version < kDesignVersion; ++version)
+    if (version == 1) toVersion2(json);
+}
+
+Json cardJson(const Card& card) {
+  return {{"id", card.id},
+          {"name", card.name},
+          {"caliper", exactText(card.caliper)},
+          {"grammage", card.grammage}};
+}
+
+Json extraJson(const Extra& extra) {
+  const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+  std::string text;
+  for (const std::string& line : extra.lines) text += (text.empty() ? "" : "\n") + line;
+  return {{"kind", extra.kind},
+          {"parameters", parametersJson(extra.parameters, kind ? (*kind)->parameters : Specs{})},
+          {"card", cardJson(extra.card)},
+          {"face", extra.face},
+          {"text", text}};
 }
 
 }  // namespace
@@ -164,13 +239,13 @@ std::string writeDesign(const Design& design) {
   json["title"] = design.title;
   json["style"] = design.styleId;
   if (design.product) json["product"] = productText(*design.product);
-  json["parameters"] = parametersJson(design);
-  json["card"] = {{"id", design.card.id},
-                  {"name", design.card.name},
-                  {"caliper", exactText(design.card.caliper)},
-                  {"grammage", design.card.grammage}};
+  const Result<const Style*> style = findStyle(design.styleId);
+  json["parameters"] = parametersJson(design.parameters, style ? (*style)->parameters : Specs{});
+  json["card"] = cardJson(design.card);
   json["ease"] = easeText(design.ease);
   json["grid"] = toolGridText(design.grid);
+  json["extras"] = Json::array();
+  for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
   json["notes"] = design.notes;
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

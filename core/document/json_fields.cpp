@@ -96,6 +96,17 @@ Result<Fields> Fields::object(std::string_view key) const {
   return Fields(*value, path(key));
 }
 
+Result<std::vector<Fields>> Fields::objects(std::string_view key) const {
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_array()) return unreadable(key);
+  std::vector<Fields> list;
+  for (const Json& item : *value) {
+    if (!item.is_object()) return unreadable(key);
+    list.emplace_back(item, path(key) + "/" + std::to_string(list.size()));
+  }
+  return list;
+}
+
 Result<OwnFile> openOwnFile(std::string_view text, std::string_view where, const FileKind& kind) {
   const std::string file(where);
   const auto size = static_cast<std::int64_t>(text.size());

@@ -100,11 +100,42 @@ Json patchesJson(const BuiltPiece& built) {
   return patches;
 }
 
+Json cardJson(const Card& card) {
+  return {{"id", card.id},
+          {"name", card.name},
+          {"caliper_mm", numberJson(card.caliper.mm())},
+          {"grammage", numberJson(card.grammage)}};
+}
+
+/// Which extra a piece belongs to; null for the box's own.
+Json extraIndexJson(const BuiltPiece& built) {
+  if (!built.role) return nullptr;
+  return built.role->extra;
+}
+
+Json extrasJson(const BuiltDesign& built) {
+  Json list = Json::array();
+  for (const Extra& extra : built.design.extras)
+    list.push_back({{"kind", extra.kind}, {"face", extra.face}, {"lines", extra.lines}});
+  return list;
+}
+
+Json ribbonsJson(const BuiltDesign& built) {
+  Json list = Json::array();
+  for (const RibbonNeed& ribbon : built.ribbons)
+    list.push_back({{"width", numberJson(ribbon.width.mm())},
+                    {"length", numberJson(ribbon.length.mm())},
+                    {"cross", ribbon.cross}});
+  return list;
+}
+
 Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
   Json cuts = Json::array();
   for (const Polyline& cut : cutLines(built.flat)) cuts.push_back(pointsJson(cut));
   return {{"name", built.piece.name},
           {"count", built.piece.count},
+          {"extra", extraIndexJson(built)},
+          {"card", cardJson(built.card)},
           {"blank",
            {{"width", numberJson(built.flat.width)}, {"height", numberJson(built.flat.height)}}},
           {"panels", panelsJson(built)},
@@ -187,21 +218,18 @@ Json problemsJson(const Problems& problems) {
 }  // namespace
 
 std::string writeNetJson(const BuiltDesign& built) {
-  const Card& card = built.design.card;
   Json json{{"format", "creasewright-net"},
             {"version", 1},
             {"units", "mm"},
             {"title", built.design.title},
             {"style", built.style->id},
             {"parameters", parametersJson(built)},
-            {"card",
-             {{"id", card.id},
-              {"name", card.name},
-              {"caliper_mm", numberJson(card.caliper.mm())},
-              {"grammage", numberJson(card.grammage)}}}};
+            {"card", cardJson(built.design.card)}};
   json["pieces"] = Json::array();
   for (const BuiltPiece& piece : built.pieces)
     json["pieces"].push_back(pieceJson(piece, built.design.grid));
+  json["extras"] = extrasJson(built);
+  json["ribbons"] = ribbonsJson(built);
   json["product"] = productJson(built.design.product);
   json["cavity"] = cavityJson(built);
   json["problems"] = problemsJson(built.problems);

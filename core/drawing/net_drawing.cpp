@@ -72,6 +72,15 @@ void addCuts(Drawing& out, const FlatNet& flat) {
   if (!open.rings.empty()) out.paths.push_back(std::move(open));
 }
 
+void addInscriptions(Drawing& out, const Net& net, const FlatNet& flat) {
+  for (const Inscription& line : net.inscriptions)
+    out.texts.push_back({.role = Role::Legend,
+                         .label = Label::plain(line.text),
+                         .at = flat.place(line.panel, line.at),
+                         .height = line.height,
+                         .anchor = Anchor::Centre});
+}
+
 void addNames(Drawing& out, const Net& net, const FlatNet& flat, double height) {
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Bounds box = bounds(flat.panels[i]);
@@ -106,6 +115,7 @@ Drawing drawNetLines(const Net& net, const FlatNet& flat, const std::vector<Poly
     if (!item.rings.empty()) out.paths.push_back(std::move(item));
   }
   addCuts(out, flat);
+  addInscriptions(out, net, flat);
   if (options.names) addNames(out, net, flat, options.textHeight);
   return out;
 }

@@ -36,12 +36,20 @@ std::vector<Polygon> convexParts(const Polygon& outline) {
   return parts;
 }
 
+Polygon rectangleAbout(const Polygon& shape) {
+  const auto [low, high] = bounds(shape);
+  return {low, {high.x, low.y}, high, {low.x, high.y}};
+}
+
 /// What of a panel is in the way: its openings only let the cavity through where it says so.
 std::vector<Polygon> solidParts(const Panel& panel, const Cavity& cavity) {
   if (panel.openings.empty() || std::ranges::count(cavity.through, panel.id) == 0)
     return convexParts(panel.outline);
+  std::vector<Polygon> holes = panel.openings;
+  if (cavity.round)
+    for (Polygon& hole : holes) hole = rectangleAbout(hole);
   std::vector<Polygon> parts;
-  for (const Area& area : subtract(region(panel.outline), unite(panel.openings)))
+  for (const Area& area : subtract(region(panel.outline), unite(holes)))
     for (const auto& triangle : triangulate(keyhole(area)))
       parts.push_back({triangle.begin(), triangle.end()});
   return parts;

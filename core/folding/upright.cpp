@@ -1,5 +1,7 @@
 #include "folding/upright.h"
 
+#include <cmath>
+
 #include "net/pose.h"
 
 namespace creasewright {
@@ -14,6 +16,11 @@ Point3 uprightOf(const Piece& piece) {
   const Point3 height{axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
   const Point3 up = pose(piece.net, 1.0)[static_cast<std::size_t>(*panel)].turn(height);
   return piece.cavity->through.empty() ? up : up * -1;
+}
+
+View frontView(View view, Point3 up) {
+  const bool wall = std::abs(up.z) < 0.5;
+  return {Angle::degrees(view.turn.degrees() + (wall ? 180 : 0)), view.tilt};
 }
 
 }  // namespace creasewright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "folding/view.h"
 #include "styles/style.h"
 
 namespace creasewright {
@@ -8,5 +9,9 @@ namespace creasewright {
 /// does: the product's height. A piece that goes over another lies with the outside of panel 0 up,
 /// so that its front shows.
 Point3 uprightOf(const Piece& piece);
+
+/// A view of the finished piece from its front: where panel 0 is a wall, its outside looks at the
+/// eye, and not the face it was drawn on.
+View frontView(View view, Point3 up);
 
 }  // namespace creasewright

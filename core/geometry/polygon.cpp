@@ -149,6 +149,16 @@ Polyline arc(Point from, Point centre, double sweepDegrees, double tolerance) {
   return points;
 }
 
+Polygon ellipse(Point centre, double halfWidth, double halfHeight) {
+  constexpr int kCorners = 64;
+  Polygon outline;
+  for (int i = 0; i < kCorners; ++i) {
+    const double turn = 2 * std::numbers::pi * i / kCorners;
+    outline.push_back(centre + Point{halfWidth * std::cos(turn), halfHeight * std::sin(turn)});
+  }
+  return outline;
+}
+
 Polygon clipLeftOf(const Polygon& polygon, Point a, Point b) {
   Polygon kept;
   const auto height = [a, b](Point p) { return cross(b - a, p - a); };

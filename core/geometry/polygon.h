@@ -36,6 +36,9 @@ Polygon convexHull(std::vector<Point> points);
 /// Points along a circular arc from `from` about `centre`, turning by `sweepDegrees` (positive =
 /// left), without `from`, with the end; no point is farther than `tolerance` mm from the arc.
 Polyline arc(Point from, Point centre, double sweepDegrees, double tolerance = 0.05);
+/// An ellipse as 64 corners on it, counter-clockwise; among them its four ends and the four
+/// corners of the largest rectangle inside.
+Polygon ellipse(Point centre, double halfWidth, double halfHeight);
 /// A convex polygon that is the part of `polygon` left of the directed line a->b
 /// (Sutherland-Hodgman; for a concave polygon parts may be joined by a doubled edge on the line).
 Polygon clipLeftOf(const Polygon& polygon, Point a, Point b);

@@ -10,10 +10,11 @@
 
 namespace creasewright {
 
-enum class SupplyKind { Card, Tape, LiquidGlue };
+enum class SupplyKind { Card, Tape, LiquidGlue, Ribbon };
 
 /// Something to have at hand. Card: `quantity` blanks of width x height; tape: `quantity` strips of
-/// `width`, `length` in all; liquid glue: `quantity` spots.
+/// `width`, `length` in all; liquid glue: `quantity` spots; ribbon: `length` of `width`, bow
+/// counted.
 struct Supply {
   SupplyKind kind = SupplyKind::Card;
   int quantity = 1;
@@ -43,7 +44,8 @@ enum class StepCode {
   CutCurves,
   ApplyAdhesive,  ///< `adhesive`
   FoldStage,      ///< `folds`, `joins`, `bends`; its name is `stage`
-  PutTogether     ///< `pieces` of the design meet
+  PutTogether,    ///< `pieces` of the design meet
+  AddExtra        ///< `extra` goes with the box, its cut or folded `pieces` at hand
 };
 
 enum class FigureKind {
@@ -125,6 +127,7 @@ struct Step {
   std::vector<Join> joins;
   std::vector<std::string> bends;
   std::vector<int> pieces;
+  int extra = -1;  ///< of Design::extras
   FigureSpec figure;
   std::vector<CheckLine> checks;
 };

@@ -19,7 +19,7 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
                    {},
                    {}};
   // What is not folded stands in another box and has no outside of its own.
-  if (!built.piece.cavity || built.piece.net.creases.empty()) return piece;
+  if (built.role || !built.piece.cavity || built.piece.net.creases.empty()) return piece;
   const CavitySize size =
       measureOutside(built.piece.net, built.folded, *built.piece.cavity, caliper);
   piece.outsideLength = Length::mm(size.length);
@@ -75,17 +75,17 @@ void addCare(Guide& guide) {
     guide.cautions.push_back(caution);
 }
 
-void finish(Guide& guide) {
+/// After the box's `own` pieces: they meet, and the whole is measured.
+void finish(std::size_t own, Guide& guide) {
   for (const GuidePiece& piece : guide.pieces) {
     guide.finishedLength = std::max(guide.finishedLength, piece.outsideLength);
     guide.finishedWidth = std::max(guide.finishedWidth, piece.outsideWidth);
     guide.finishedHeight = std::max(guide.finishedHeight, piece.outsideHeight);
   }
-  if (guide.pieces.size() > 1) {
+  if (own > 1) {
     Step step;
     step.code = StepCode::PutTogether;
-    for (std::size_t i = 0; i < guide.pieces.size(); ++i)
-      step.pieces.push_back(static_cast<int>(i));
+    for (std::size_t i = 0; i < own; ++i) step.pieces.push_back(static_cast<int>(i));
     step.figure.kind = FigureKind::Finished;
     step.figure.progressFrom = step.figure.progress = 1;
     guide.steps.push_back(std::move(step));
@@ -99,6 +99,82 @@ void finish(Guide& guide) {
   guide.steps.back().checks.push_back(size);
 }
 
+PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
+  const BuiltPiece& piece = built.pieces[index];
+  const Net& net = piece.piece.net;
+  PiecePlans plans{static_cast<int>(index),
+                   piece,
+                   planCuts(net, piece.flat, piece.waste),
+                   planFolds(net, piece.flat),
+                   {}};
+  plans.adhesive = planAdhesive(net, piece.gluePlan, plans.folds, built.design.grid);
+  return plans;
+}
+
+void addSteps(std::vector<Step> steps, Guide& guide) {
+  for (Step& step : steps) guide.steps.push_back(std::move(step));
+}
+
+/// The step in which an extra meets the box.
+Step extraStep(const BuiltDesign& built, int extra) {
+  Step step;
+  step.code = StepCode::AddExtra;
+  step.extra = extra;
+  step.figure.kind = FigureKind::Finished;
+  step.figure.progressFrom = step.figure.progress = 1;
+  for (std::size_t i = 0; i < built.pieces.size(); ++i)
+    if (built.pieces[i].role && built.pieces[i].role->extra == extra)
+      step.pieces.push_back(static_cast<int>(i));
+  return step;
+}
+
+/// Glued in while the box's piece still lies flat.
+Step filmStep(const BuiltDesign& built, int extra, int onto) {
+  Step step = extraStep(built, extra);
+  step.piece = onto;
+  step.figure.kind = FigureKind::Sheet;
+  step.figure.scoresDone = step.figure.wasteGone = true;
+  return step;
+}
+
+bool isFilmOf(const BuiltPiece& film, std::size_t piece) {
+  return film.role && film.role->placing == Placing::InFace &&
+         film.role->faces.front().piece == static_cast<int>(piece);
+}
+
+/// Its steps at the flat sheet.
+void addSheet(const PiecePlans& plans, Guide& guide) {
+  addSupplies(plans, guide);
+  addSteps(sheetSteps(plans), guide);
+}
+
+void addOwnPiece(const BuiltDesign& built, std::size_t index, Guide& guide) {
+  const PiecePlans plans = plansOf(built, index);
+  addSheet(plans, guide);
+  for (std::size_t i = 0; i < built.pieces.size(); ++i) {
+    if (!isFilmOf(built.pieces[i], index)) continue;
+    addSheet(plansOf(built, i), guide);
+    guide.steps.push_back(filmStep(built, built.pieces[i].role->extra, static_cast<int>(index)));
+  }
+  addSteps(foldSteps(plans), guide);
+}
+
+/// One after the other, each made and then put where it belongs.
+void addExtraSteps(const BuiltDesign& built, Guide& guide) {
+  for (std::size_t e = 0; e < built.design.extras.size(); ++e) {
+    const int extra = static_cast<int>(e);
+    if (built.design.extras[e].kind == "window") continue;
+    const Step meeting = extraStep(built, extra);
+    for (const int piece : meeting.pieces) {
+      const PiecePlans plans = plansOf(built, static_cast<std::size_t>(piece));
+      addSheet(plans, guide);
+      addSteps(foldSteps(plans), guide);
+    }
+    const bool tied = std::ranges::count(built.ribbons, extra, &RibbonNeed::extra) > 0;
+    if (tied || !meeting.pieces.empty()) guide.steps.push_back(meeting);
+  }
+}
+
 }  // namespace
 
 Guide makeGuide(const BuiltDesign& built) {
@@ -106,22 +182,16 @@ Guide makeGuide(const BuiltDesign& built) {
   guide.title = built.design.title;
   guide.styleId = built.design.styleId;
   guide.level = built.style->traits.difficulty;
-  for (std::size_t i = 0; i < built.pieces.size(); ++i) {
-    const BuiltPiece& piece = built.pieces[i];
-    const Net& net = piece.piece.net;
-    guide.pieces.push_back(describe(piece, built.design.card.caliper.mm()));
-    PiecePlans plans{static_cast<int>(i),
-                     piece,
-                     planCuts(net, piece.flat, piece.waste),
-                     planFolds(net, piece.flat),
-                     {}};
-    plans.adhesive = planAdhesive(net, piece.gluePlan, plans.folds, built.design.grid);
-    addSupplies(plans, guide);
-    for (Step& step : sheetSteps(plans)) guide.steps.push_back(std::move(step));
-    for (Step& step : foldSteps(plans)) guide.steps.push_back(std::move(step));
-  }
+  for (const BuiltPiece& piece : built.pieces)
+    guide.pieces.push_back(describe(piece, piece.card.caliper.mm()));
+  std::size_t own = 0;
+  for (; own < built.pieces.size() && !built.pieces[own].role; ++own)
+    addOwnPiece(built, own, guide);
+  finish(own, guide);
+  addExtraSteps(built, guide);
+  for (const RibbonNeed& ribbon : built.ribbons)
+    guide.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
   addCare(guide);
-  finish(guide);
   return guide;
 }
 

@@ -67,6 +67,24 @@ Polygon bridge(const Segment& crease) {
   return {a - across, b - across, b + across, a + across};
 }
 
+/// Brings corners that a union rounded back to those of the panels: where two edges meet at a sharp
+/// angle, a nanometre of rounding moves their corner by tens.
+void snap(Region& region, const std::vector<Polygon>& panels) {
+  constexpr double kNear = 1e-4;  // mm
+  const auto nearest = [&](Point& p) {
+    for (const Polygon& panel : panels)
+      for (const Point& corner : panel)
+        if (distance(p, corner) < kNear) {
+          p = corner;
+          return;
+        }
+  };
+  for (Area& area : region) {
+    std::ranges::for_each(area.outer, nearest);
+    for (Polygon& hole : area.holes) std::ranges::for_each(hole, nearest);
+  }
+}
+
 /// Panels of one piece of card, with their openings cut out. Both panels of a crease get its very
 /// ends as corners, so that no rounding opens a gap between them.
 Region outlineOf(const Net& net, const FlatNet& flat) {
@@ -80,6 +98,7 @@ Region outlineOf(const Net& net, const FlatNet& flat) {
     panels.push_back(bridge(flat.creases[i]));
   }
   Region solid = unite(panels);
+  snap(solid, flat.panels);
   std::vector<Polygon> holes;
   for (const auto& openings : flat.openings)
     holes.insert(holes.end(), openings.begin(), openings.end());

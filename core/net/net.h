@@ -78,6 +78,14 @@ struct Bend {
   std::string why;
 };
 
+/// A line of text written on a panel, centred on `at` (panel's own frame), `height` mm type.
+struct Inscription {
+  int panel = 0;
+  Point at;  ///< middle of the baseline
+  double height = 3;
+  std::string text;
+};
+
 /// A card piece as a tree of panels, with loops where one exists; panel 0 is the root and stays put
 /// while folding.
 struct Net {
@@ -86,6 +94,7 @@ struct Net {
   std::vector<Mate> mates;
   std::vector<Slit> slits;
   std::vector<Bend> bends;
+  std::vector<Inscription> inscriptions;
   std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
 
   [[nodiscard]] int stageCount() const { return static_cast<int>(stages.size()); }

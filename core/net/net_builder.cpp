@@ -36,7 +36,7 @@ NetBuilder& NetBuilder::root(std::string id, Shape shape) {
   return *this;
 }
 
-NetBuilder& NetBuilder::hinge(HingeAt at, std::string id, Shape shape, Fold fold) {
+NetBuilder& NetBuilder::hinge(HingeAt at, std::string id, Shape shape, HingeFold fold) {
   const Segment crease = part(at);
   const int parent = index(at.panel);
   const int child = static_cast<int>(net_.panels.size());
@@ -47,7 +47,7 @@ NetBuilder& NetBuilder::hinge(HingeAt at, std::string id, Shape shape, Fold fold
   return *this;
 }
 
-NetBuilder& NetBuilder::loop(HingeAt at, std::string_view other, Fold fold) {
+NetBuilder& NetBuilder::loop(HingeAt at, std::string_view other, HingeFold fold) {
   net_.creases.push_back({index(at.panel), index(other), part(at), Angle::degrees(fold.degrees),
                           fold.stage, fold.kind, true, false});
   return *this;

@@ -33,7 +33,7 @@ struct HingeAt {
 };
 
 /// Fold of a hinge: final angle in degrees (positive = valley on the drawn face) and its stage.
-struct Fold {
+struct HingeFold {
   double degrees = 0;
   int stage = 1;
   CreaseKind kind = CreaseKind::Score;
@@ -46,10 +46,10 @@ class NetBuilder {
   explicit NetBuilder(std::vector<std::string> stages);
 
   NetBuilder& root(std::string id, Shape shape);
-  NetBuilder& hinge(HingeAt at, std::string id, Shape shape, Fold fold);
+  NetBuilder& hinge(HingeAt at, std::string id, Shape shape, HingeFold fold);
   /// Joins two panels already there along an edge of `at.panel`; flat, the other panel lies beyond
   /// it.
-  NetBuilder& loop(HingeAt at, std::string_view other, Fold fold);
+  NetBuilder& loop(HingeAt at, std::string_view other, HingeFold fold);
   /// Declares that the card bends during a stage.
   NetBuilder& bends(int stage, std::string why);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,

@@ -6,6 +6,7 @@
 #include "drawing/net_drawing.h"
 #include "folding/scene.h"
 #include "folding/upright.h"
+#include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 
 namespace creasewright {
@@ -22,9 +23,10 @@ Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
   return drawNet(built.piece.net, built.flat, glue, options).drawing;
 }
 
-Drawing foldPicture(const BuiltPiece& built) {
-  return drawFold(
-      drawFolded(built.piece.net, built.folded, standardView(), uprightOf(built.piece)));
+Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
+  const Dressed shown = dressed(design, built);
+  const Point3 up = uprightOf(built.piece);
+  return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up));
 }
 
 }  // namespace
@@ -34,7 +36,9 @@ Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
   Drawing out;
   for (const BuiltPiece& built : design.pieces) {
     if (!options.piece.empty() && built.piece.name != options.piece) continue;
-    const Drawing part = options.folded ? foldPicture(built) : netPicture(built, options);
+    if (options.folded && options.piece.empty() && !standsAlone(design, built)) continue;
+    if (options.extra != kAllExtras && built.role && built.role->extra != options.extra) continue;
+    const Drawing part = options.folded ? foldPicture(design, built) : netPicture(built, options);
     const double at = out.width > 0 ? out.width + kApart : 0;
     append(out, moved(part, {at, 0}));
     out.width = at + part.width;

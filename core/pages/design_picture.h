@@ -7,9 +7,13 @@
 
 namespace creasewright {
 
+inline constexpr int kAllExtras = -1;
+inline constexpr int kNoExtras = -2;
+
 /// What the pictures of a design show.
 struct PictureOptions {
   std::string piece = {};  ///< only this piece; empty = all, side by side
+  int extra = kAllExtras;  ///< beside the box only this of Design::extras
   bool folded = false;     ///< the folded box instead of the net
   bool dimensions = true;  ///< score distances and sizes around a net
   bool hatching = true;    ///< waste and glue of a net

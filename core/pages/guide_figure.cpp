@@ -106,6 +106,13 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
   return figure;
 }
 
+Drawing foldedPieces(const BuiltDesign& built, int extra, const FigureRoom& room) {
+  PictureOptions options;
+  options.folded = true;
+  options.extra = extra;
+  return fittedInto(pictureOf(built, options), room);
+}
+
 }  // namespace
 
 Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
@@ -124,9 +131,7 @@ Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
 }
 
 Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room) {
-  PictureOptions options;
-  options.folded = true;
-  return fittedInto(pictureOf(built, options), room);
+  return foldedPieces(built, kAllExtras, room);
 }
 
 Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom& room) {
@@ -137,7 +142,7 @@ Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom
     case FigureKind::Folded:
       return foldedFigure(piece, step, room);
     case FigureKind::Finished:
-      return finishedFigure(built, room);
+      return foldedPieces(built, step.extra, room);
   }
   return {};
 }

@@ -125,7 +125,7 @@ class TemplateWriter {
     PageHead out;
     out.title = text_.title.empty() ? plan.piece->name : text_.title + dot + plan.piece->name;
     out.details = wording_({"blank-size", {Length::mm(flat.width), Length::mm(flat.height)}, {}});
-    if (!text_.card.empty()) out.details += dot + text_.card;
+    if (!plan.piece->card.empty()) out.details += dot + plan.piece->card;
     if (!text_.date.empty()) out.details += dot + text_.date;
     out.page = wording_({"page-of", {number, std::to_string(total_)}, {}});
     if (!tile.empty()) out.page += dot + wording_({"tile", {tile}, {}});
@@ -141,6 +141,10 @@ class TemplateWriter {
       const std::string words = wording_(section.heading);
       if (!words.empty()) lines.push_back({words, 3.4, 0, 2});
       for (const Label& line : section.lines) lines.push_back({wording_(line), 3.4, 5, 0.8});
+    }
+    if (piece.extra) {
+      lines.push_back({say("drawn-face"), 3.4, 0, 6});
+      return lines;
     }
     if (!text_.measures.empty()) lines.push_back({say("measures-heading"), 4.2, 0, 6});
     for (const auto& [title, value] : text_.measures) {

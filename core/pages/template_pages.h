@@ -19,12 +19,13 @@ struct TemplatePiece {
   const FlatNet* flat = nullptr;
   const ScorePlan* scorePlan = nullptr;
   const std::vector<GlueArea>* gluePlan = nullptr;
+  std::string card = {};  ///< words for what it is cut from
+  bool extra = false;     ///< goes with the box: the style's measures are not its own
 };
 
 /// Words of the template, already in the reader's language.
 struct TemplateText {
   std::string title;
-  std::string card;
   std::string date;
   std::vector<std::pair<std::string, std::string>> measures;  ///< parameter title, value
 };

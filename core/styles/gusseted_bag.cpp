@@ -47,7 +47,7 @@ void addSide(NetBuilder& net, const Gusset& gusset, std::string_view after, cons
              const std::string& two, int stage) {
   const double flap = std::min(gusset.half, net.edgeLength("front", "bottom") / 2 - 1);
   const Shape bottomFlap = trapezoid(gusset.half, flap, flap / 6, flap / 6);
-  const Fold crease{0, Gussets};
+  const HingeFold crease{0, Gussets};
   net.hinge({after, "right"}, one, gusset.first(), {90, stage})
       .hinge({one, "middle"}, two, gusset.second(), crease)
       .hinge({one, "diagonal"}, one + "/corner", gusset.firstCorner(), crease)

@@ -113,7 +113,7 @@ Shape mirroredFlap(const Pillow& b, int i) {
 }
 
 /// Between two neighbours; a ruling, not a score.
-Fold ruling(const Pillow& b, int i) {
+HingeFold ruling(const Pillow& b, int i) {
   return {b.slope(i) - b.slope(i + 1), PressIn, CreaseKind::Flat};
 }
 
@@ -123,7 +123,7 @@ void addEndFlaps(NetBuilder& net, const Pillow& b, const std::string& side) {
       net.hinge({strip(side, i), end}, flap(side, end, i),
                 end == "near" ? flapShape(b, i) : mirroredFlap(b, i), {b.flapFold(i), PressIn});
     for (int i = 0; i + 1 < kStrips; ++i) {
-      Fold fold = ruling(b, i);
+      HingeFold fold = ruling(b, i);
       fold.degrees = -fold.degrees;
       net.loop({flap(side, end, i), "right"}, flap(side, end, i + 1), fold);
     }

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <numbers>
 
 #include "net/net_builder.h"
 #include "styles/library.h"
@@ -9,29 +10,41 @@ namespace {
 
 enum Stage { Feet = 1, Legs };
 
-/// mm; the top has a margin of card all round its opening.
+/// mm; the top has card all round its opening.
 struct Platform {
-  double openingLength, openingWidth, margin, height, foot;
+  double openingLength, openingWidth, endMargin, sideMargin, height, foot;
+  bool round;
 
-  [[nodiscard]] double length() const { return openingLength + 2 * margin; }
-  [[nodiscard]] double width() const { return openingWidth + 2 * margin; }
+  [[nodiscard]] double length() const { return openingLength + 2 * endMargin; }
+  [[nodiscard]] double width() const { return openingWidth + 2 * sideMargin; }
 };
+
+/// Clockwise.
+Polygon openingOf(const Platform& f) {
+  const double x = f.endMargin;
+  const double y = f.sideMargin;
+  if (!f.round)
+    return {{x, y},
+            {x, y + f.openingWidth},
+            {x + f.openingLength, y + f.openingWidth},
+            {x + f.openingLength, y}};
+  Polygon hole = ellipse({f.length() / 2, f.width() / 2}, f.openingLength / 2, f.openingWidth / 2);
+  std::ranges::reverse(hole);
+  return hole;
+}
 
 Shape topPanel(const Platform& f) {
   Shape top = rectangle(f.length(), f.width());
   top.edges = {"front", "right", "back", "left"};
-  const double m = f.margin;
-  top.openings = {{{m, m},
-                   {m, m + f.openingWidth},
-                   {m + f.openingLength, m + f.openingWidth},
-                   {m + f.openingLength, m}}};
+  top.openings = {openingOf(f)};
   return top;
 }
 
 /// The drawn face comes to lie underneath: legs and feet fold towards it.
 std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
-  const Platform f{p.mm("opening-length"), p.mm("opening-width"), p.mm("margin"), p.mm("height"),
-                   p.mm("foot")};
+  const Platform f{p.mm("opening-length"), p.mm("opening-width"), p.mm("margin"),
+                   p.mm("side-margin"),    p.mm("height"),        p.mm("foot"),
+                   p.flag("round")};
   const double taper = std::min(f.foot, f.length() / 4);
   const Shape foot = trapezoid(f.length(), f.foot, taper, taper);
   const Shape longLeg = rectangle(f.length(), f.height);
@@ -49,15 +62,19 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
   cavity.high.z = f.height;
   cavity.low.z = -f.height;
   cavity.through = {"top"};
+  cavity.round = f.round;
   return {{"insert", net.take(), cavity}};
 }
 
 /// The product stands on the box's floor and goes through the opening, which a caliper makes
-/// easier; half its height holds it.
-std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Making& making) {
+/// easier; half its height holds it. A square product needs a round opening about its corners: the
+/// ellipse about a rectangle is the root of two as long and as wide.
+std::vector<Need> insertNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  return {{"opening-length", Axis::Length, room.eased(Axis::Length) + t},
-          {"opening-width", Axis::Width, room.eased(Axis::Width) + t},
+  const double more = chosen.flag("round") && !room.round ? std::numbers::sqrt2 : 1;
+  const auto opening = [&](Axis axis) { return Length::mm((room.eased(axis) + t).mm() * more); };
+  return {{"opening-length", Axis::Length, opening(Axis::Length)},
+          {"opening-width", Axis::Width, opening(Axis::Width)},
           {"height", Axis::Height, room.product[2] / 2 + Length::nanometres(1)}};
 }
 
@@ -70,6 +87,7 @@ Style platformInsert() {
       .title = "Platform insert",
       .summary = "A shelf on feet with an opening that holds the product upright in its box.",
       .traits = {.showsProduct = true,
+                 .suitsRound = true,
                  .difficulty = 1,
                  .suits = "Jars, bottles, candles and soap in a larger box."},
       .parameters =
@@ -80,8 +98,12 @@ Style platformInsert() {
             Length::nanometres(50'000'000).nm(), fixed(Length::nanometres(5'000'000)),
             fixed(kLargestSide)},
            {"margin", "Margin",
-            "Card all round the opening. Make it so wide that the insert is 1 mm smaller than the "
-            "box inside.",
+            "Card at both ends of the opening. Make it so wide that the insert is 1 mm shorter "
+            "than the box inside.",
+            ParameterKind::Length, Length::nanometres(15'000'000).nm(),
+            fixed(Length::nanometres(5'000'000)), fixed(Length::nanometres(200'000'000))},
+           {"side-margin", "Side margin",
+            "Card in front of the opening and behind it; the feet lie under it.",
             ParameterKind::Length, Length::nanometres(15'000'000).nm(),
             plus(foot, Length::nanometres(2'000'000)), fixed(Length::nanometres(200'000'000))},
            {"height", "Height", "Of the legs: half the product or more.", ParameterKind::Length,
@@ -89,7 +111,9 @@ Style platformInsert() {
             fixed(Length::nanometres(500'000'000))},
            {"foot", "Foot", "Turned in under the long legs; it must not reach the opening.",
             ParameterKind::Length, Length::nanometres(10'000'000).nm(), foot,
-            otherPlus("margin", -Length::nanometres(2'000'000))}},
+            otherPlus("side-margin", -Length::nanometres(2'000'000))},
+           {"round", "Round opening", "For jars, tins and balls.", ParameterKind::Flag, 0,
+            fixedCount(0), fixedCount(1)}},
       .easeOn = {true, true, false},
       .needs = insertNeeds,
       .build = buildInsert,

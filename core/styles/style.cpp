@@ -19,13 +19,18 @@ Parameters standardParameters(const Style& style) {
 }
 
 Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making) {
+  return checkLimits(style.id, style.parameters, parameters, making);
+}
+
+Problems checkLimits(std::string_view owner, const std::vector<ParameterSpec>& specs,
+                     const Parameters& parameters, const Making& making) {
   Problems found;
   for (const auto& [key, value] : parameters) {
     const std::string_view name = key;
-    if (std::ranges::find(style.parameters, name, &ParameterSpec::key) == style.parameters.end())
-      found.push_back({ProblemCode::UnknownParameter, std::string(style.id), {key}});
+    if (std::ranges::find(specs, name, &ParameterSpec::key) == specs.end())
+      found.push_back({ProblemCode::UnknownParameter, std::string(owner), {key}});
   }
-  for (const ParameterSpec& spec : style.parameters) {
+  for (const ParameterSpec& spec : specs) {
     const std::int64_t value = parameters.raw(spec.key);
     const std::int64_t low = spec.minimum(parameters, making);
     const std::int64_t high = spec.maximum(parameters, making);

@@ -30,6 +30,7 @@ struct ParameterSpec {
   /// Limits given the other parameters, in the same raw unit; the hint says where they come from.
   std::function<std::int64_t(const Parameters&, const Making&)> minimum;
   std::function<std::int64_t(const Parameters&, const Making&)> maximum;
+  std::vector<std::string_view> choices = {};  ///< of a count from 0: what each value stands for
 };
 
 /// The product's own axes, in the order in which sizes are given.
@@ -40,6 +41,7 @@ struct Room {
   std::array<Length, 3> product;  ///< its bounding sizes by Axis
   std::array<Length, 3> ease;     ///< added to each, both sides together
   Length lidEase = {};            ///< a lid's inside over its tray's outside, both sides together
+  bool round = false;             ///< the product is round about its height
 
   [[nodiscard]] Length eased(Axis axis) const {
     const auto i = static_cast<std::size_t>(axis);
@@ -64,6 +66,7 @@ struct Cavity {
   Point3 low{-1e4, -1e4, -1e4};  ///< where the space ends on sides without a panel
   Point3 high{1e4, 1e4, 1e4};
   std::vector<std::string> through = {};  ///< panels whose openings it goes through, from outside
+  bool round = false;  ///< those openings are round: a round product fills them to their bounds
 };
 
 /// What a piece's cavity must hold besides or instead of the product: the outside of another piece.
@@ -119,5 +122,8 @@ Parameters standardParameters(const Style& style);
 /// Every parameter outside its limits (ParameterTooSmall, ParameterTooLarge), unknown keys
 /// (UnknownParameter). Empty when `build` may be called.
 Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making);
+/// The same for whatever `owner` calls its parameters.
+Problems checkLimits(std::string_view owner, const std::vector<ParameterSpec>& specs,
+                     const Parameters& parameters, const Making& making);
 
 }  // namespace creasewright

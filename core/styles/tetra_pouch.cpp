@@ -53,7 +53,7 @@ std::vector<Piece> buildPouch(const Parameters& p, const Making&) {
   const Tetra t{p.mm("width"), p.mm("height"), p.mm("fin"), p.mm("seam")};
   const double a = t.side;
   const double h = t.height;
-  const Fold fold{t.edgeFold(), Tube};
+  const HingeFold fold{t.edgeFold(), Tube};
   NetBuilder net({"fins", "tube"});
   net.root("left", {{{0, 0}, {a, 0}, {a / 2, h}}, {"bottom", "right", "left"}})
       .hinge({"left", "right"}, "front",

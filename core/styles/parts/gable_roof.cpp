@@ -27,7 +27,7 @@ void addGable(NetBuilder& net, const GableRoof& roof, const std::string& side,
   net.hinge({side, "top"}, gable,
             {{{0, 0}, {roof.width, 0}, {roof.width / 2, roof.slant}}, {"inner", "right", "left"}},
             {90 - roof.slope(), stage, CreaseKind::Score, false});
-  const Fold fold{-roof.diagonalFold(), stage, CreaseKind::Score, false};
+  const HingeFold fold{-roof.diagonalFold(), stage, CreaseKind::Score, false};
   net.hinge({gable, "left"}, gable + '/' + beforeSide + "-corner", cornerTriangle(roof, false),
             fold)
       .hinge({gable, "right"}, gable + '/' + afterSide + "-corner", cornerTriangle(roof, true),

@@ -32,8 +32,8 @@ std::vector<Drawing> platePages(const char* paper, double width, double height) 
   const std::vector<GlueArea> glue;
   PageSetup setup;
   setup.paper = *findPaper(paper);
-  const auto pages = drawTemplate({{"plate", &net, &flat, &plan, &glue}}, setup,
-                                  {"Plate", "", "", {}}, wordingIn(Unit::Millimetre));
+  const auto pages = drawTemplate({{"plate", &net, &flat, &plan, &glue}}, setup, {"Plate", "", {}},
+                                  wordingIn(Unit::Millimetre));
   EXPECT_TRUE(pages.ok());
   return pages.ok() ? *pages : std::vector<Drawing>{};
 }

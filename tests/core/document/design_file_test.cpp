@@ -41,6 +41,14 @@ TEST(DesignFile, GoldenFile) {
   EXPECT_EQ(*design, soapTray());
 }
 
+TEST(DesignFile, AFileOfVersionOneIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-1");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 TEST(DesignFile, EveryDesignReadsBackTheSame) {
   testing::Random random(1603);
   for (const Style& style : styles()) {

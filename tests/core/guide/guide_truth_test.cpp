@@ -4,6 +4,7 @@
 
 #include "core/guide/paper_hand.h"
 #include "core/laws/random_design.h"
+#include "document/design_file.h"
 #include "folding/triangulate.h"
 #include "guide/make_guide.h"
 #include "net/pose.h"
@@ -190,6 +191,22 @@ TEST(GuideTruth, EveryStyleAsItComes) {
   }
 }
 
+/// Its tabs and its front nearly touch, so that the union of the panels rounded their common corner
+/// away from the score that ends there, and a cut stopped short.
+TEST(GuideTruth, AScoopWhoseSeamsMeetAtASharpAngle) {
+  Design design;
+  design.styleId = "treat-scoop";
+  design.card = {"test", "test card", Length::nanometres(156'363), 0};
+  design.grid = ToolGrid::millimetre();
+  const std::pair<const char*, std::int64_t> measures[]{
+      {"back", 240'721'766},   {"dip", 988'221},   {"front", 225'611'297}, {"lean", 26'291'318},
+      {"length", 122'213'402}, {"tab", 8'388'742}, {"width", 180'812'469}};
+  for (const auto& [key, nm] : measures) design.parameters.setCount(key, nm);
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  expectTruth(*built);
+}
+
 TEST(GuideTruth, EveryStyleAtRandom) {
   Random random(411);
   for (const Style& style : styles()) {
@@ -202,7 +219,7 @@ TEST(GuideTruth, EveryStyleAtRandom) {
       ASSERT_TRUE(built);
       if (!built->problems.empty()) continue;
       ++done;
-      SCOPED_TRACE(i);
+      SCOPED_TRACE(writeDesign(*design));
       expectTruth(*built);
       if (HasFailure()) return;
     }

@@ -51,7 +51,6 @@ std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
       const std::vector<GlueArea> glue;
       const TemplatePiece each{piece.name, &piece.net, &flat, &plan, &glue};
       const TemplateText text{"A design with a rather long name for the Tuesday class",
-                              "card",
                               "2 Jan 2026",
                               {{"Length", "10 mm"}}};
       const Result<std::vector<Drawing>> pages =

@@ -60,5 +60,24 @@ TEST(GableRoof, LoopsStayClosedOnTheWay) {
   for (int i = 0; i <= 20; ++i) EXPECT_TRUE(path.pose(i / 20.0).ok()) << i;
 }
 
+/// A square carton with a flat roof and the largest fin: with one of half the width its two sides
+/// went through one another on the way in (found by the soak).
+TEST(GableRoof, TheLargestFinOfASquareCartonFoldsClear) {
+  auto design = newDesign("milk-carton-top-box", std::nullopt, {"test", "", Length::mm(0.3), 0},
+                          Ease::Easy, ToolGrid::none());
+  for (const double roof : {0.55, 0.65, 1.0}) {
+    Design square = *design;
+    square.parameters.set("width", Length::mm(170));
+    square.parameters.set("length", Length::mm(170));
+    square.parameters.set("roof", Length::mm(170 * roof));
+    square.parameters.set("fin", Length::mm(59.5));
+    const auto built = build(square);
+    ASSERT_TRUE(built.ok()) << built.problem().where;
+    EXPECT_TRUE(everyProblem(*built).empty()) << roof;
+    square.parameters.set("fin", Length::mm(59.6));
+    EXPECT_FALSE(build(square).ok());
+  }
+}
+
 }  // namespace
 }  // namespace creasewright

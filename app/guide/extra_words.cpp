@@ -1,0 +1,108 @@
+#include "bridge/style_text.h"
+#include "guide/step_words.h"
+
+namespace creasewright {
+
+namespace {
+
+QString faceWords(const FacePlace& face, const BuiltDesign& built) {
+  const Net& net = built.pieces.at(static_cast<std::size_t>(face.piece)).piece.net;
+  return panelTitle(net.panels.at(static_cast<std::size_t>(face.panel)).id);
+}
+
+StepWords wordMats(const Step& step, const BuiltDesign& built) {
+  StepWords words;
+  words.title = GuideTr::tr("Glue on the mats");
+  for (const int index : step.pieces) {
+    const BuiltPiece& mat = built.pieces.at(static_cast<std::size_t>(index));
+    QStringList faces;
+    for (const FacePlace& face : mat.role->faces) {
+      faces.append(faceWords(face, built));
+    }
+    words.sentences.append(GuideTr::tr("“%1”: %n piece(s), onto %2.", "", mat.piece.count)
+                               .arg(pieceTitle(mat.piece.name), faces.join(QStringLiteral(", "))));
+  }
+  words.sentences.append(
+      GuideTr::tr("Lay each in the middle of its face, the pattern upright, and press it on."));
+  return words;
+}
+
+StepWords wordLabel(const Step& step, const BuiltDesign& built) {
+  StepWords words;
+  words.title = GuideTr::tr("Glue on the label");
+  if (step.pieces.size() > 1) {
+    words.sentences.append(GuideTr::tr("Glue the label onto the middle of its mat layer."));
+  }
+  const BuiltPiece& label = built.pieces.at(static_cast<std::size_t>(step.pieces.front()));
+  words.sentences.append(GuideTr::tr("Glue it onto the middle of “%1”.")
+                             .arg(faceWords(label.role->faces.front(), built)));
+  return words;
+}
+
+StepWords wordFilm(const Step& step, const BuiltDesign& built) {
+  StepWords words;
+  words.title = GuideTr::tr("Glue in the film");
+  const BuiltPiece& film = built.pieces.at(static_cast<std::size_t>(step.pieces.front()));
+  words.sentences.append(
+      GuideTr::tr("Put narrow tape or glue round the opening of “%1”, on the inside.")
+          .arg(faceWords(film.role->faces.front(), built)));
+  words.sentences.append(GuideTr::tr("Press the film on; it must not reach a fold."));
+  return words;
+}
+
+StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  StepWords words;
+  words.title = GuideTr::tr("Tie the ribbon");
+  for (const RibbonNeed& ribbon : built.ribbons) {
+    if (ribbon.extra != step.extra) {
+      continue;
+    }
+    words.sentences.append(
+        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
+            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+    words.sentences.append(
+        ribbon.cross ? GuideTr::tr("Lay it under the box, cross it on top, and tie a bow.")
+                     : GuideTr::tr("Lay it once round the box and tie a bow."));
+  }
+  return words;
+}
+
+StepWords plain(const QString& title, const QString& sentence) { return {title, {sentence}, {}}; }
+
+}  // namespace
+
+StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  const std::string& kind = built.design.extras.at(static_cast<std::size_t>(step.extra)).kind;
+  if (kind == "mats") {
+    return wordMats(step, built);
+  }
+  if (kind == "label") {
+    return wordLabel(step, built);
+  }
+  if (kind == "window") {
+    return wordFilm(step, built);
+  }
+  if (kind == "ribbon") {
+    return wordRibbon(step, built, units);
+  }
+  if (kind == "belly-band") {
+    return plain(GuideTr::tr("Slide the band on"),
+                 GuideTr::tr("Slide the band round the box, its seam at the back."));
+  }
+  if (kind == "sleeve") {
+    return plain(GuideTr::tr("Slide the box into the sleeve"),
+                 GuideTr::tr("Push it in from one end until both ends are flush."));
+  }
+  if (kind == "tag") {
+    return plain(GuideTr::tr("Tie on the tag"),
+                 GuideTr::tr("Thread ribbon or string through the hole and tie the tag on."));
+  }
+  if (kind == "platform") {
+    return plain(GuideTr::tr("Set in the insert"),
+                 GuideTr::tr("Set the insert into the box and the product into its opening."));
+  }
+  return plain(GuideTr::tr("Lay in the greeting slip"),
+               GuideTr::tr("Lay it into the box, and the product onto it."));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,204 @@
+#include "panels/extra_row.h"
+
+#include <QComboBox>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QPlainTextEdit>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "bridge/problem_text.h"
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "commands/edits.h"
+#include "document/build_extras.h"
+#include "widgets/icon.h"
+#include "widgets/labelled_field.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int textHeight = 56;
+
+QString linesText(const std::vector<std::string>& lines) {
+  QStringList list;
+  for (const std::string& line : lines) {
+    list.append(text(line));
+  }
+  return list.join(QLatin1Char('\n'));
+}
+
+std::vector<std::string> linesOf(const QString& written) {
+  std::vector<std::string> lines;
+  if (written.trimmed().isEmpty()) {
+    return lines;
+  }
+  for (const QString& line : written.split(QLatin1Char('\n'))) {
+    lines.push_back(line.toStdString());
+  }
+  return lines;
+}
+
+}  // namespace
+
+ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
+    : QWidget(parent),
+      session_(session),
+      index_(static_cast<std::size_t>(index)),
+      kind_(session.design().extras.at(index_).kind),
+      layout_(new QVBoxLayout(this)) {
+  layout_->setContentsMargins(0, 0, 0, 8);
+  layout_->setSpacing(6);
+  const Result<const ExtraKind*> known = findExtraKind(kind_);
+  if (!known) {
+    return;
+  }
+  const ExtraKind& kind = **known;
+  makeHeading(kind);
+  rows_ = new ParameterRows(kind.parameters, this);
+  connect(rows_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
+    change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
+  });
+  layout_->addWidget(rows_);
+  if (kind.onFace) {
+    makeFace();
+  }
+  if (kind.written) {
+    makeText();
+  }
+  if (kind.ofCard) {
+    makeCard();
+  }
+  problem_ = new QLabel(this);
+  problem_->setProperty("problem", true);
+  problem_->setWordWrap(true);
+  layout_->addWidget(problem_);
+}
+
+void ExtraRow::makeHeading(const ExtraKind& kind) {
+  auto* title = new QLabel(styleText(kind.title), this);
+  title->setToolTip(styleText(kind.summary));
+  QFont bold = title->font();
+  bold.setBold(true);
+  title->setFont(bold);
+  auto* leave = new QToolButton(this);
+  leave->setText(tr("Remove"));
+  leave->setAutoRaise(true);
+  leave->setAccessibleName(tr("Remove %1").arg(styleText(kind.title)));
+  connect(leave, &QToolButton::clicked, this, &ExtraRow::remove);
+  auto* line = new QHBoxLayout;
+  line->addWidget(title, 1);
+  line->addWidget(leave);
+  layout_->addLayout(line);
+}
+
+void ExtraRow::makeCard() {
+  card_ = new QComboBox(this);
+  card_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  card_->setMinimumContentsLength(12);
+  for (const Card& card : cards()) {
+    card_->addItem(text(card.name), text(card.id));
+  }
+  card_->addItem(text(clearFilm().name), text(clearFilm().id));
+  connect(card_, &QComboBox::activated, this, [this](int row) {
+    const std::size_t listed = static_cast<std::size_t>(row);
+    const Card picked = listed < cards().size() ? cards()[listed] : clearFilm();
+    change({}, [&](Extra& extra) { extra.card = picked; });
+  });
+  addLabelledField(layout_, tr("Card"), card_);
+}
+
+void ExtraRow::makeFace() {
+  face_ = new QComboBox(this);
+  face_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  face_->setMinimumContentsLength(12);
+  connect(face_, &QComboBox::activated, this, [this](int row) {
+    const std::string face = face_->itemData(row).toString().toStdString();
+    change({}, [&](Extra& extra) { extra.face = face; });
+  });
+  addLabelledField(layout_, tr("Face"), face_);
+}
+
+void ExtraRow::makeText() {
+  text_ = new QPlainTextEdit(this);
+  text_->setFixedHeight(textHeight);
+  text_->setTabChangesFocus(true);
+  connect(text_, &QPlainTextEdit::textChanged, this, [this] {
+    const std::vector<std::string> lines = linesOf(text_->toPlainText());
+    change(QStringLiteral("text"), [&](Extra& extra) { extra.lines = lines; });
+  });
+  addLabelledField(layout_, tr("Text"), text_);
+}
+
+const Extra& ExtraRow::extra() const { return session_.design().extras.at(index_); }
+
+void ExtraRow::change(const QString& field, const std::function<void(Extra&)>& edit) {
+  std::vector<Extra> extras = session_.design().extras;
+  edit(extras.at(index_));
+  const QString merge =
+      field.isEmpty() ? field : QStringLiteral("extra %1 %2").arg(index_).arg(field);
+  changeExtras(session_, std::move(extras), extraTitle(kind_), merge);
+}
+
+void ExtraRow::remove() {
+  std::vector<Extra> extras = session_.design().extras;
+  extras.erase(extras.begin() + static_cast<std::ptrdiff_t>(index_));
+  changeExtras(session_, std::move(extras), extraTitle(kind_));
+}
+
+void ExtraRow::showDesign() {
+  if (rows_ == nullptr) {
+    return;
+  }
+  rows_->setUnit(session_.unit());
+  rows_->setValues(extra().parameters, stepOf(session_.design().grid, session_.unit()));
+  showFaces();
+  showCard();
+  if (text_ != nullptr && linesOf(text_->toPlainText()) != extra().lines) {
+    const QSignalBlocker quiet(text_);
+    text_->setPlainText(linesText(extra().lines));
+  }
+  showProblem();
+}
+
+void ExtraRow::showFaces() {
+  if (face_ == nullptr) {
+    return;
+  }
+  face_->clear();
+  face_->addItem(kind_ == "mats" ? tr("Every face") : tr("The largest"), QString());
+  for (const std::string& name : faceNames(session_.built())) {
+    face_->addItem(faceTitle(name), text(name));
+  }
+  face_->setCurrentIndex(std::max(0, face_->findData(text(extra().face))));
+}
+
+void ExtraRow::showCard() {
+  if (card_ == nullptr) {
+    return;
+  }
+  const Card& card = extra().card;
+  int row = card_->findData(text(card.id));
+  if (row < 0) {
+    card_->addItem(text(card.name), text(card.id));
+    row = card_->count() - 1;
+  }
+  card_->setCurrentIndex(row);
+}
+
+void ExtraRow::showProblem() {
+  QString sentence;
+  for (const Problem& problem : session_.problems()) {
+    const bool own = problem.code == ProblemCode::ExtraNoPlace ||
+                     problem.code == ProblemCode::ExtraTooLarge ||
+                     problem.code == ProblemCode::ExtraFaceUnknown;
+    if (own && problem.where == kind_) {
+      sentence = problemSentence(problem, session_.unit());
+    }
+  }
+  problem_->setText(sentence);
+  problem_->setVisible(!sentence.isEmpty());
+}
+
+}  // namespace creasewright

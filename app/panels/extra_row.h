@@ -1,0 +1,52 @@
+#pragma once
+
+#include <QWidget>
+#include <string>
+
+#include "extras/extra_kind.h"
+#include "panels/parameter_rows.h"
+#include "session/design_session.h"
+
+class QComboBox;
+class QLabel;
+class QPlainTextEdit;
+class QVBoxLayout;
+
+namespace creasewright {
+
+/// One extra of the design: its measures, card, face and text, and a button to leave it out.
+class ExtraRow : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// `index` is that of an extra the design has.
+  ExtraRow(DesignSession& session, int index, QWidget* parent = nullptr);
+
+  [[nodiscard]] const std::string& kind() const { return kind_; }
+  void showDesign();
+
+ private:
+  void makeHeading(const ExtraKind& kind);
+  void makeCard();
+  void makeFace();
+  void makeText();
+  void showFaces();
+  void showCard();
+  void showProblem();
+  void remove();
+  /// Changes this extra; `field` lets typing on merge into one step of the history.
+  void change(const QString& field, const std::function<void(Extra&)>& edit);
+  [[nodiscard]] const Extra& extra() const;
+
+  DesignSession& session_;
+  std::size_t index_;
+  std::string kind_;
+  QVBoxLayout* layout_;
+  ParameterRows* rows_ = nullptr;
+  QComboBox* card_ = nullptr;
+  QComboBox* face_ = nullptr;
+  QPlainTextEdit* text_ = nullptr;
+  QLabel* problem_ = nullptr;
+};
+
+}  // namespace creasewright

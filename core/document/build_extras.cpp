@@ -1,0 +1,107 @@
+#include "document/build_extras.h"
+
+#include <algorithm>
+#include <utility>
+
+namespace creasewright {
+namespace {
+
+Length thicknessOnFaces(const Design& design) {
+  Length most;
+  for (const Extra& extra : design.extras)
+    if (extra.kind == "mats" && extra.face.empty()) most = std::max(most, extra.card.caliper);
+  return most;
+}
+
+Host hostOf(const Design& design) {
+  Host host;
+  host.product = design.product;
+  host.ease = design.ease;
+  host.making = {design.card.caliper, design.grid};
+  host.onFaces = thicknessOnFaces(design);
+  return host;
+}
+
+Host hostOf(const BuiltDesign& built) {
+  Host host = hostOf(built.design);
+  for (const BuiltPiece& piece : built.pieces)
+    if (!piece.role) host.pieces.push_back({&piece.piece, &piece.folded, piece.cavityBox});
+  return host;
+}
+
+Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
+  const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+  if (!kind) return kind.problem();
+  const Problems limits =
+      checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.makingOf(extra));
+  if (!limits.empty()) return limits.front();
+  return (*kind)->build(extra, host);
+}
+
+/// Two of a name are told apart by a number.
+std::string freeName(const std::string& wanted, const BuiltDesign& built) {
+  const auto taken = [&](const std::string& name) {
+    return std::ranges::any_of(built.pieces,
+                               [&](const BuiltPiece& p) { return p.piece.name == name; });
+  };
+  std::string name = wanted;
+  for (int i = 2; taken(name); ++i) name = wanted + "-" + std::to_string(i);
+  return name;
+}
+
+void addPieces(int index, ExtraParts parts, BuiltDesign& built) {
+  const Extra& extra = built.design.extras[static_cast<std::size_t>(index)];
+  for (ExtraPiece& part : parts.pieces) {
+    part.piece.name = freeName(part.piece.name, built);
+    BuiltPiece piece =
+        buildPiece(std::move(part.piece), extra.card, built.design.grid, built.problems);
+    piece.role = ExtraRole{index, part.placing, std::move(part.faces), part.around};
+    built.pieces.push_back(std::move(piece));
+  }
+  if (!parts.ribbon) return;
+  built.ribbons.push_back(*parts.ribbon);
+  built.ribbons.back().extra = index;
+}
+
+}  // namespace
+
+CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
+  CutWindows windows;
+  std::vector<Pose> poses;
+  for (const Piece& piece : pieces) poses.push_back(pose(piece.net, 1.0));
+  Host host = hostOf(design);
+  for (std::size_t i = 0; i < pieces.size(); ++i)
+    host.pieces.push_back({&pieces[i], &poses[i], {}});
+  for (std::size_t i = 0; i < design.extras.size(); ++i) {
+    if (design.extras[i].kind != "window") continue;
+    const Result<ExtraParts> parts = partsOf(design.extras[i], host);
+    windows.emplace(static_cast<int>(i), parts);
+    if (!parts || !parts->opening) continue;
+    const FaceOpening& opening = *parts->opening;
+    Net& net = pieces[static_cast<std::size_t>(opening.piece)].net;
+    net.panels[static_cast<std::size_t>(opening.panel)].openings.push_back(opening.outline);
+  }
+  return windows;
+}
+
+std::vector<std::string> faceNames(const BuiltDesign& built) {
+  const Host host = hostOf(built);
+  std::vector<std::string> names;
+  for (const HostFace& face : facesOf(host)) names.push_back(faceName(host, face));
+  return names;
+}
+
+void addExtras(const CutWindows& windows, BuiltDesign& built) {
+  for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
+    const int index = static_cast<int>(i);
+    const auto window = windows.find(index);
+    Result<ExtraParts> parts =
+        window != windows.end() ? window->second : partsOf(built.design.extras[i], hostOf(built));
+    if (parts)
+      addPieces(index, std::move(parts).value(), built);
+    else
+      built.problems.push_back(parts.problem());
+  }
+}
+
+}  // namespace creasewright

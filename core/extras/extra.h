@@ -1,0 +1,22 @@
+#pragma once
+
+#include <string>
+#include <vector>
+
+#include "fit/card.h"
+#include "styles/parameters.h"
+
+namespace creasewright {
+
+/// Something that goes with the box and follows it: a band, mats, a label. Small and saved with the
+/// design; its measures come from the finished box wherever a parameter is 0.
+struct Extra {
+  std::string kind;       ///< id of an ExtraKind
+  Parameters parameters;  ///< of the kind
+  Card card;              ///< what it is cut from
+  std::string face;       ///< `piece:panel` of the box it belongs to; empty = chosen for the box
+  std::vector<std::string> lines;  ///< what is written on it
+  bool operator==(const Extra&) const = default;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,144 @@
+#include "extras/host.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "folding/outside.h"
+#include "folding/upright.h"
+
+namespace creasewright {
+namespace {
+
+std::array<double, 3> asArray(const CavitySize& size) {
+  return {size.length, size.width, size.height};
+}
+
+Point3 axisVector(int axis) {
+  return {axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
+}
+
+/// Whether another piece goes over this one.
+bool isCovered(const Host& host, const Piece& piece) {
+  return std::ranges::any_of(host.pieces, [&](const HostPiece& other) {
+    return other.piece->over && other.piece->over->piece == piece.name;
+  });
+}
+
+/// What a piece adds to the sizes of those before it.
+void widen(std::array<double, 3>& sizes, const HostPiece& piece, double caliper) {
+  const std::array<double, 3> own =
+      asArray(measureOutside(piece.piece->net, *piece.folded, *piece.piece->cavity, caliper));
+  for (std::size_t i = 0; i < 3; ++i) {
+    const bool closes = piece.piece->over && !piece.piece->over->axes.at(i);
+    sizes.at(i) = std::max(closes ? sizes.at(i) + caliper : sizes.at(i), own.at(i));
+  }
+}
+
+Angle turnBetween(Point from, Point to) {
+  return Angle::radians(std::atan2(cross(from, to), dot(from, to)));
+}
+
+Point turned(Point p, Angle by) {
+  const double c = std::cos(by.radians());
+  const double s = std::sin(by.radians());
+  return {c * p.x - s * p.y, s * p.x + c * p.y};
+}
+
+/// The direction in a panel's frame that points upwards on the standing box, or the panel's own y
+/// where the panel lies level.
+Point upIn(const Transform& placed, Point3 up) {
+  const Point3 seen = placed.inverse().turn(up);
+  const Point flat{seen.x, seen.y};
+  if (norm(flat) < 0.3) return {0, 1};
+  // Walls that lean show no other upright than their own edges.
+  return unit(flat);
+}
+
+/// Whether a face looks at somebody in front of the box.
+bool isSeen(const Host& host, const HostFace& face) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const Point3 up = uprightOf(*piece.piece);
+  const Camera eye = camera(frontView(standardView(), up), up);
+  const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
+  return dot(place.normal(), eye.towardsEye) < -0.2;
+}
+
+HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, Point3 up) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(pieceIndex)];
+  const Panel& panel = piece.piece->net.panels[static_cast<std::size_t>(panelIndex)];
+  HostFace face{pieceIndex, panelIndex, {panel.outline, panel.openings}, {}, {}, 0};
+  const Point direction = upIn((*piece.folded)[static_cast<std::size_t>(panelIndex)], up);
+  face.upright = turnBetween({0, 1}, direction);
+  Polygon laid;
+  for (const Point& p : panel.outline) laid.push_back(turned(p, -face.upright));
+  const Bounds box = bounds(laid);
+  face.middle = turned((box.low + box.high) / 2, face.upright);
+  face.size = std::abs(signedArea(panel.outline));
+  for (const Polygon& hole : panel.openings) face.size -= std::abs(signedArea(hole));
+  return face;
+}
+
+}  // namespace
+
+std::optional<OutsideBox> outsideOf(const Host& host) {
+  if (host.pieces.empty() || !host.pieces.front().piece->cavity) return std::nullopt;
+  const double caliper = host.making.caliper.mm();
+  const HostPiece& first = host.pieces.front();
+  const Cavity& cavity = *first.piece->cavity;
+  const auto owner = first.piece->net.find(cavity.panel);
+  if (!owner || first.piece->net.creases.empty()) return std::nullopt;
+  const Transform& frame = (*first.folded)[static_cast<std::size_t>(*owner)];
+  const CavityBox box = outsideBox(first.piece->net, *first.folded, cavity, caliper);
+  OutsideBox outside;
+  outside.centre = frame.apply((box.low + box.high) / 2);
+  outside.up = uprightOf(*first.piece);
+  for (std::size_t i = 0; i < 3; ++i)
+    outside.axes.at(i) = frame.turn(axisVector(cavity.axes.at(i)));
+  for (const HostPiece& piece : host.pieces)
+    if (piece.piece->cavity && !piece.piece->net.creases.empty())
+      widen(outside.sizes, piece, caliper);
+  for (double& size : outside.sizes) size += 2 * host.onFaces.mm();
+  return outside;
+}
+
+std::vector<HostFace> facesOf(const Host& host) {
+  std::vector<HostFace> faces;
+  for (std::size_t i = 0; i < host.pieces.size(); ++i) {
+    const Piece& piece = *host.pieces[i].piece;
+    if (isCovered(host, piece)) continue;
+    const Point3 up = uprightOf(piece);
+    for (std::size_t p = 0; p < piece.net.panels.size(); ++p)
+      if (piece.net.panels[p].shows)
+        faces.push_back(faceOf(host, static_cast<int>(i), static_cast<int>(p), up));
+  }
+  std::ranges::stable_sort(
+      faces, [](const HostFace& a, const HostFace& b) { return a.size > b.size + 1e-6; });
+  return faces;
+}
+
+std::string faceName(const Host& host, const HostFace& face) {
+  const Piece& piece = *host.pieces[static_cast<std::size_t>(face.piece)].piece;
+  return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(face.panel)].id;
+}
+
+Result<HostFace> faceFor(const Extra& extra, const Host& host) {
+  const std::vector<HostFace> faces = facesOf(host);
+  if (faces.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  if (extra.face.empty()) {
+    const auto seen =
+        std::ranges::find_if(faces, [&](const HostFace& f) { return isSeen(host, f); });
+    return seen == faces.end() ? faces.front() : *seen;
+  }
+  for (const HostFace& face : faces)
+    if (faceName(host, face) == extra.face) return face;
+  return Problem{ProblemCode::ExtraFaceUnknown, extra.kind, {extra.face}};
+}
+
+FacePlace placeOn(const HostFace& face, Point middle, double lift) {
+  const Transform toMiddle = Transform::translation({-middle.x, -middle.y, 0});
+  const Transform turn = Transform::rotationZ(face.upright);
+  const Transform there = Transform::translation({face.middle.x, face.middle.y, -lift});
+  return {face.piece, face.panel, there.after(turn).after(toMiddle)};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,83 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <vector>
+
+#include "base/result.h"
+#include "extras/extra.h"
+#include "fit/fit.h"
+#include "folding/cavity.h"
+#include "geometry/region.h"
+#include "net/pose.h"
+#include "styles/style.h"
+
+namespace creasewright {
+
+/// A piece of the box, folded.
+struct HostPiece {
+  const Piece* piece = nullptr;
+  const Pose* folded = nullptr;
+  CavityBox cavity;  ///< in the frame of the cavity's panel; empty when it has none
+};
+
+/// The finished box that extras follow.
+struct Host {
+  std::vector<HostPiece> pieces;
+  std::optional<Product> product;
+  Ease ease = Ease::Easy;
+  Making making;        ///< caliper of the box's card
+  Length onFaces = {};  ///< thickness of what is glued onto the outside faces
+
+  /// Card and tools an extra is made with.
+  [[nodiscard]] Making makingOf(const Extra& extra) const {
+    return {extra.card.caliper, making.grid};
+  }
+};
+
+/// The box about the finished box: its middle, its axes along the product's length, width and
+/// height, and its sizes (mm), in the frame of the first piece's panel 0.
+struct OutsideBox {
+  Point3 centre;
+  std::array<Point3, 3> axes;
+  std::array<double, 3> sizes{};
+  Point3 up;  ///< where it stands upright
+};
+
+/// Of all pieces together; a lid or sleeve adds its caliper where it closes a side. Nothing when no
+/// piece has a cavity.
+std::optional<OutsideBox> outsideOf(const Host& host);
+
+/// An outside face that shows, in the frame of its panel.
+struct HostFace {
+  int piece = 0;
+  int panel = 0;
+  Area area;        ///< without openings
+  Point middle;     ///< of the area's bounds in the upright frame
+  Angle upright;    ///< turns the frame of a piece laid upright onto the face into the panel's
+  double size = 0;  ///< mm2
+};
+
+/// Every face that shows on the finished box, the largest first; those a lid or sleeve goes over
+/// are none.
+std::vector<HostFace> facesOf(const Host& host);
+
+/// The face an extra names, or the largest that is seen from the front. Errors: ExtraFaceUnknown,
+/// ExtraNoPlace.
+Result<HostFace> faceFor(const Extra& extra, const Host& host);
+
+/// `piece:panel`.
+std::string faceName(const Host& host, const HostFace& face);
+
+/// A place on a face of the box: the piece's own frame in the frame of a panel.
+struct FacePlace {
+  int piece = 0;  ///< of Host::pieces
+  int panel = 0;
+  Transform place;
+};
+
+/// Places a piece that was drawn upright about its own middle onto a face, `lift` mm off the middle
+/// of the card on the outside.
+FacePlace placeOn(const HostFace& face, Point middle, double lift);
+
+}  // namespace creasewright

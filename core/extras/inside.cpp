@@ -1,0 +1,110 @@
+#include <algorithm>
+
+#include "extras/flat_piece.h"
+#include "extras/kinds.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kClear = 1;  // mm smaller than the box inside (common practice, no source)
+
+/// The free space that holds the product, or nothing.
+std::optional<CavitySize> insideOf(const Host& host) {
+  for (const HostPiece& piece : host.pieces)
+    if (piece.piece->cavity && !piece.piece->over) {
+      const CavitySize size = sizeAlong(*piece.piece->cavity, piece.cavity);
+      if (std::min({size.length, size.width, size.height}) > 5) return size;
+    }
+  return std::nullopt;
+}
+
+/// Half of what the box leaves beside the opening, never more.
+Length marginFor(double inside, Length opening, ToolGrid grid) {
+  const Length whole = grid.roundDown(Length::mm(std::max(0.0, inside - kClear)));
+  return std::max(Length(), whole - opening) / 2;
+}
+
+Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
+  const std::optional<CavitySize> inside = insideOf(host);
+  if (!inside || !host.product) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const Making making = host.makingOf(extra);
+  const Style style = platformInsert();
+  Parameters chosen = standardParameters(style);
+  const bool round =
+      host.product->shape == ProductShape::Cylinder || host.product->shape == ProductShape::Sphere;
+  chosen.setCount("round", round ? 1 : 0);
+  chosen = fit(style, *host.product, host.ease, making, chosen).parameters;
+  const Length least = Length::nanometres(10'000'000);
+  const Length ends = marginFor(inside->length, chosen.length("opening-length"), making.grid);
+  const Length sides = marginFor(inside->width, chosen.length("opening-width"), making.grid);
+  const Length height = extra.parameters.length("height");
+  if (height > Length()) chosen.set("height", height);
+  if (sides < least || ends < least / 2)
+    return Problem{ProblemCode::ExtraTooLarge,
+                   extra.kind,
+                   {chosen.length("opening-width") + least * 2, Length::mm(inside->width)}};
+  if (chosen.mm("height") > inside->height)
+    return Problem{ProblemCode::ExtraTooLarge,
+                   extra.kind,
+                   {chosen.length("height"), Length::mm(inside->height)}};
+  chosen.set("margin", ends);
+  chosen.set("side-margin", sides);
+  chosen.set("foot", making.grid.roundDown(std::max(Length::nanometres(8'000'000),
+                                                    sides - Length::nanometres(4'000'000))));
+  if (chosen.length("foot") < Length::nanometres(8'000'000))
+    chosen.set("foot", Length::nanometres(8'000'000));
+  if (const Problems limits = checkLimits(style, chosen, making); !limits.empty())
+    return limits.front();
+  ExtraParts parts;
+  parts.pieces.push_back({std::move(style.build(chosen, making).front()), Placing::Inside});
+  return parts;
+}
+
+Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
+  const std::optional<CavitySize> inside = insideOf(host);
+  if (!inside) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const ToolGrid grid = host.making.grid;
+  const auto side = [&](std::string_view key, double room) {
+    const Length chosen = extra.parameters.length(key);
+    return chosen > Length() ? chosen : onGridBelow(room - kClear, grid);
+  };
+  const Length width = side("width", inside->length);
+  const Length height = side("height", inside->width);
+  for (const auto& [have, room] : {std::pair{width, inside->length}, {height, inside->width}})
+    if (have.mm() > room || have <= Length())
+      return Problem{ProblemCode::ExtraTooLarge, extra.kind, {have, Length::mm(room)}};
+  const double w = width.mm();
+  const double h = height.mm();
+  ExtraParts parts;
+  parts.pieces.push_back(
+      {flatPiece("slip", {{{0, 0}, {w, 0}, {w, h}, {0, h}}, {}}, extra.lines), Placing::Inside});
+  return parts;
+}
+
+}  // namespace
+
+ExtraKind platformExtra() {
+  return {.id = "platform",
+          .title = "Platform insert",
+          .summary = "A shelf on feet inside the box that holds the product.",
+          .parameters = {{"height", "Height", "Of the legs; 0 takes half the product.",
+                          ParameterKind::Length, 0, fixed(Length()),
+                          fixed(Length::nanometres(500'000'000))}},
+          .build = buildPlatform};
+}
+
+ExtraKind slipExtra() {
+  return {.id = "greeting-slip",
+          .title = "Greeting slip",
+          .summary = "Fits under the product.",
+          .written = true,
+          .parameters = {{"width", "Width", "0 fills the box inside.", ParameterKind::Length, 0,
+                          fixed(Length()), fixed(kLargestSide)},
+                         {"height", "Height", "0 fills the box inside.", ParameterKind::Length, 0,
+                          fixed(Length()), fixed(kLargestSide)}},
+          .build = buildSlip};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,183 @@
+#include <algorithm>
+
+#include "extras/flat_piece.h"
+#include "extras/kinds.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+enum class LabelShape { Rectangle, Circle, Oval, Scallop };
+
+constexpr double kOfFace = 0.6;  // of the face's width and height, when no size is given
+constexpr double kWave = 8;      // mm from tip to tip of a scalloped edge
+constexpr double kClear = 1;     // mm to the edges of the face
+constexpr double kHole = 4;      // mm across
+constexpr Length kSmallest = Length::nanometres(10'000'000);
+
+struct LabelSize {
+  Length width;
+  Length height;
+};
+
+LabelShape shapeOf(const Extra& extra) {
+  return static_cast<LabelShape>(extra.parameters.count("shape"));
+}
+
+Polygon outlineOf(LabelShape shape, LabelSize size) {
+  const double w = size.width.mm();
+  const double h = size.height.mm();
+  switch (shape) {
+    case LabelShape::Rectangle:
+      return {{0, 0}, {w, 0}, {w, h}, {0, h}};
+    case LabelShape::Circle:
+    case LabelShape::Oval:
+      return ellipse({w / 2, h / 2}, w / 2, h / 2);
+    case LabelShape::Scallop:
+      return scallop(w, h, kWave);
+  }
+  return {};
+}
+
+/// The sizes chosen, or for those left open whole steps of the punches within `room`; circles are
+/// as high as wide.
+LabelSize sizeOf(const Extra& extra, Point room, ToolGrid grid) {
+  LabelSize size{extra.parameters.length("width"), extra.parameters.length("height")};
+  const bool circle = shapeOf(extra) == LabelShape::Circle;
+  if (circle) room.x = room.y = std::min(room.x, room.y);
+  if (circle && size.width > Length()) size.height = size.width;
+  if (circle && size.height > Length()) size.width = size.height;
+  if (size.width == Length()) size.width = std::max(kSmallest, wholeSteps(room.x, grid));
+  if (size.height == Length()) size.height = std::max(kSmallest, wholeSteps(room.y, grid));
+  if (circle) size.width = size.height = std::min(size.width, size.height);
+  return size;
+}
+
+/// The layer under the label, one step larger.
+LabelSize larger(LabelSize size, ToolGrid grid) {
+  return {size.width + punchStep(grid), size.height + punchStep(grid)};
+}
+
+/// Whether an outline about its own middle lies on the card of a face, `kClear` inside its edges.
+bool liesOn(const HostFace& face, const Polygon& outline) {
+  const Bounds box = bounds(outline);
+  const FacePlace place = placeOn(face, (box.low + box.high) / 2, 0);
+  Polygon there;
+  for (const Point& p : outline) {
+    const Point3 at = place.place.apply(p);
+    there.push_back({at.x, at.y});
+  }
+  Region card = region(face.area.outer);
+  if (!face.area.holes.empty()) card = subtract(card, unite(face.area.holes));
+  return area(subtract(region(there), offset(card, -kClear))) < 0.01;
+}
+
+/// Width and height of a face as it stands.
+Point sizesOf(const HostFace& face) {
+  FacePlace upright = placeOn(face, {}, 0);
+  const Transform back = upright.place.inverse();
+  Polygon laid;
+  for (const Point& p : face.area.outer) {
+    const Point3 at = back.apply(p);
+    laid.push_back({at.x, at.y});
+  }
+  const Bounds box = bounds(laid);
+  return {box.width(), box.height()};
+}
+
+void addLayer(const char* name, const Extra& extra, LabelSize size, const HostFace& face,
+              double lift, ExtraParts& parts) {
+  const Polygon outline = outlineOf(shapeOf(extra), size);
+  const Bounds box = bounds(outline);
+  const bool top = std::string_view(name) == "label";
+  ExtraPiece piece{flatPiece(name, {outline, {}}, top ? extra.lines : std::vector<std::string>{}),
+                   Placing::OnFace};
+  piece.faces.push_back(placeOn(face, (box.high - box.low) / 2, lift));
+  parts.pieces.push_back(std::move(piece));
+}
+
+Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
+  const Result<HostFace> face = faceFor(extra, host);
+  if (!face) return face.problem();
+  const ToolGrid grid = host.making.grid;
+  const bool mat = extra.parameters.flag("mat");
+  const Point room = sizesOf(*face);
+  const LabelSize size = sizeOf(extra, room * kOfFace, grid);
+  const LabelSize outer = mat ? larger(size, grid) : size;
+  if (!liesOn(*face, outlineOf(shapeOf(extra), outer)))
+    return Problem{ProblemCode::ExtraTooLarge,
+                   extra.kind,
+                   {std::max(outer.width, outer.height),
+                    Length::mm(std::max(0.0, std::min(room.x, room.y) - 2 * kClear))}};
+  const double layer = extra.card.caliper.mm();
+  double lift = host.making.caliper.mm() / 2 + host.onFaces.mm() + layer;
+  ExtraParts parts;
+  if (mat) {
+    addLayer("label-mat", extra, outer, *face, lift, parts);
+    lift += layer + 0.1;
+  }
+  addLayer("label", extra, size, *face, lift, parts);
+  return parts;
+}
+
+/// A label that hangs on a ribbon: no face, a hole near its top.
+Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
+  const ToolGrid grid = host.making.grid;
+  const LabelSize size = sizeOf(extra, {50, 75}, grid);
+  if (std::min(size.width, size.height).mm() < 3 * kHole)
+    return Problem{ProblemCode::ParameterTooSmall,
+                   "width",
+                   {std::min(size.width, size.height), Length::mm(3 * kHole)}};
+  const Polygon outline = outlineOf(shapeOf(extra), size);
+  const double shape = shapeOf(extra) == LabelShape::Scallop ? kWave / 2 : 0;
+  const Point hole{size.width.mm() / 2, size.height.mm() - 1.25 * kHole - shape};
+  Polygon opening = ellipse(hole, kHole / 2, kHole / 2);
+  std::ranges::reverse(opening);
+  ExtraParts parts;
+  parts.pieces.push_back({flatPiece("tag", {outline, {opening}}, extra.lines), Placing::Hanging});
+  if (extra.parameters.flag("mat"))
+    parts.pieces.push_back(
+        {flatPiece("tag-mat", {outlineOf(shapeOf(extra), larger(size, grid)), {}}),
+         Placing::Hanging});
+  return parts;
+}
+
+std::vector<ParameterSpec> labelParameters() {
+  return {{"shape",
+           "Shape",
+           "Of the label.",
+           ParameterKind::Count,
+           0,
+           fixedCount(0),
+           fixedCount(3),
+           {"Rectangle", "Circle", "Oval", "Scalloped"}},
+          {"width", "Width", "0 chooses a whole step of the punches.", ParameterKind::Length, 0,
+           fixed(Length()), fixed(kLargestSide)},
+          {"height", "Height", "0 chooses a whole step of the punches.", ParameterKind::Length, 0,
+           fixed(Length()), fixed(kLargestSide)},
+          {"mat", "Mat layer", "A layer under it, one step of the punches larger.",
+           ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)}};
+}
+
+}  // namespace
+
+ExtraKind labelExtra() {
+  return {.id = "label",
+          .title = "Label",
+          .summary = "Glued onto a face, with a mat layer one size larger.",
+          .onFace = true,
+          .written = true,
+          .parameters = labelParameters(),
+          .build = buildLabel};
+}
+
+ExtraKind tagExtra() {
+  return {.id = "tag",
+          .title = "Tag",
+          .summary = "Hangs on a ribbon by a punched hole.",
+          .written = true,
+          .parameters = labelParameters(),
+          .build = buildTag};
+}
+
+}  // namespace creasewright

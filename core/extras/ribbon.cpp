@@ -1,0 +1,48 @@
+#include "extras/kinds.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+/// Rounded up to the centimetre or half inch.
+Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const bool cross = extra.parameters.flag("cross");
+  const bool inches =
+      !host.making.grid.isNone() && Length::inches(1).nm() % host.making.grid.step().nm() == 0;
+  const ToolGrid whole(inches ? Length::inches(1, 2) : Length::nanometres(10'000'000));
+  ExtraParts parts;
+  parts.ribbon = RibbonNeed{
+      extra.parameters.length("width"),
+      whole.roundUp(Length::mm(ribbonRound(box->sizes, cross)) + extra.parameters.length("bow")),
+      extra.parameters.length("bow"), cross, *box};
+  return parts;
+}
+
+}  // namespace
+
+// Cross wrap 2L + 2W + 4H: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in give 50 in
+// without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same geometry.
+double ribbonRound(const std::array<double, 3>& sizes, bool cross) {
+  const auto [length, width, height] = sizes;
+  return cross ? 2 * length + 2 * width + 4 * height : 2 * width + 2 * height;
+}
+
+ExtraKind ribbonExtra() {
+  return {
+      .id = "ribbon",
+      .title = "Ribbon",
+      .summary = "Crosswise or once round, with a bow.",
+      .ofCard = false,
+      .parameters = {{"width", "Width", "Of the ribbon.", ParameterKind::Length,
+                      Length::nanometres(15'000'000).nm(), fixed(Length::nanometres(3'000'000)),
+                      fixed(Length::nanometres(80'000'000))},
+                     {"bow", "Bow", "Ribbon for the bow and its ends.", ParameterKind::Length,
+                      Length::nanometres(240'000'000).nm(), fixed(Length()), fixed(kLargestSide)},
+                     {"cross", "Crosswise", "Off: once round the short way.", ParameterKind::Flag,
+                      1, fixedCount(0), fixedCount(1)}},
+      .build = buildRibbon};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,178 @@
+#include <algorithm>
+
+#include "extras/flat_piece.h"
+#include "extras/kinds.h"
+#include "folding/upright.h"
+#include "styles/library.h"
+#include "styles/limits.h"
+
+namespace creasewright {
+namespace {
+
+/// A tube lies along the longest axis of the box; its front is the top of a lying box, and of a
+/// standing one the side that the eye sees most of.
+struct Girth {
+  std::size_t along = 0;
+  std::size_t across = 1;  ///< from left to right on the front
+  std::size_t deep = 2;    ///< from the front to the back
+  Point3 out;              ///< out of the front
+};
+
+Girth girthOf(const OutsideBox& box) {
+  Girth girth;
+  girth.along = static_cast<std::size_t>(std::ranges::max_element(box.sizes) - box.sizes.begin());
+  const std::size_t a = (girth.along + 1) % 3;
+  const std::size_t b = (girth.along + 2) % 3;
+  const bool standing = std::abs(dot(box.axes.at(girth.along), box.up)) > 0.9;
+  const Point3 towards =
+      standing ? camera(frontView(standardView(), box.up), box.up).towardsEye : box.up;
+  const bool frontIsA =
+      std::abs(dot(box.axes.at(a), towards)) > std::abs(dot(box.axes.at(b), towards));
+  girth.deep = frontIsA ? a : b;
+  girth.across = frontIsA ? b : a;
+  const Point3 axis = box.axes.at(girth.deep);
+  girth.out = dot(axis, towards) >= 0 ? axis : axis * -1;
+  return girth;
+}
+
+/// mm2 of the faces that lie in the outer side of the box to which `out` points.
+double coverOn(const Host& host, const OutsideBox& box, Point3 out, double reach) {
+  double area = 0;
+  const HostPiece& first = host.pieces.front();
+  for (std::size_t i = 0; i < first.piece->net.panels.size(); ++i) {
+    const Transform& place = (*first.folded)[i];
+    if (dot(place.normal(), out) > -0.999) continue;
+    const double off =
+        dot(place.apply(first.piece->net.panels[i].outline.front()) - box.centre, out);
+    if (off > reach - 2) area += std::abs(signedArea(first.piece->net.panels[i].outline));
+  }
+  return area;
+}
+
+/// A band holds on two upright sides and lies on the front or the back, each at least a third of
+/// card; an open tray has no front.
+bool holdsRound(const Host& host, const OutsideBox& box, const Girth& girth) {
+  constexpr double kShare = 1.0 / 3;
+  if (host.pieces.size() > 1) return true;  // a lid or a sleeve has them
+  const auto covered = [&](std::size_t axis, std::size_t other, double sign) {
+    const double whole = box.sizes.at(girth.along) * box.sizes.at(other);
+    const double reach = box.sizes.at(axis) / 2 - host.onFaces.mm();
+    return coverOn(host, box, box.axes.at(axis) * sign, reach) >= kShare * whole;
+  };
+  const std::size_t across = girth.across;
+  const std::size_t deep = girth.deep;
+  return covered(across, deep, 1) && covered(across, deep, -1) &&
+         (covered(deep, across, 1) || covered(deep, across, -1));
+}
+
+/// The tube's own middle and axes brought to those of the box. Its front is panel 0, whose drawn
+/// face looks into the tube; the tube's length runs along y.
+Transform placeRound(const OutsideBox& box, const Girth& girth, Point3 middle) {
+  const Point3 z = girth.out * -1;
+  const Point3 y = box.axes.at(girth.along);
+  const Transform turn = Transform::frame({}, cross(y, z), y);
+  return Transform::translation(box.centre - turn.apply(middle)).after(turn);
+}
+
+struct Wrap {
+  Style style;
+  Parameters parameters;
+  std::string name;
+  Length depth = {};  ///< from front to back
+};
+
+Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& host,
+                             const OutsideBox& box, const Girth& girth) {
+  const Making making = host.makingOf(extra);
+  if (const Problems limits = checkLimits(wrap.style, wrap.parameters, making); !limits.empty())
+    return limits.front();
+  std::vector<Piece> pieces = wrap.style.build(wrap.parameters, making);
+  Piece& piece = pieces.front();
+  piece.name = wrap.name;
+  const Bounds front = bounds(piece.net.panels.front().outline);
+  const Point middle = (front.low + front.high) / 2;
+  ExtraPiece built{std::move(piece), Placing::Round};
+  if (host.pieces.size() == 1)
+    built.around = placeRound(box, girth, {middle.x, middle.y, wrap.depth.mm() / 2});
+  ExtraParts parts;
+  parts.pieces.push_back(std::move(built));
+  return parts;
+}
+
+/// The needs of a style round the box, on the grid, and the rest inside their limits.
+Parameters fitRound(const Style& style, const Extra& extra, const Host& host, const OutsideBox& box,
+                    const Girth& girth, double along) {
+  const Product outside{ProductShape::Box, Length::mm(along),
+                        Length::mm(box.sizes.at(girth.across)),
+                        Length::mm(box.sizes.at(girth.deep))};
+  return fit(style, outside, host.ease, host.makingOf(extra)).parameters;
+}
+
+Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const Girth girth = girthOf(*box);
+  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const double side = box->sizes.at(girth.along);
+  const Length chosen = extra.parameters.length("width");
+  const Length width = chosen > Length() ? chosen
+                                         : std::max(onGridBelow(side / 3, host.making.grid),
+                                                    Length::nanometres(12'700'000));
+  if (width.mm() > side)
+    return Problem{ProblemCode::ExtraTooLarge, extra.kind, {width, Length::mm(side)}};
+  Wrap wrap{bellyBand(), {}, "band"};
+  wrap.parameters = fitRound(wrap.style, extra, host, *box, girth, width.mm());
+  wrap.depth = wrap.parameters.length("around-depth");
+  wrap.parameters.set("around-length", width);
+  wrap.parameters.set("ease-length", Length());
+  // The seam lies near the fold at the back, where it shows least; 10 mm are left to hold.
+  const Length overlap = extra.parameters.length("overlap");
+  const Length across =
+      wrap.parameters.length("around-width") + wrap.parameters.length("ease-width");
+  const Length most = onGridBelow((across - Length::nanometres(10'000'000)).mm(), host.making.grid);
+  wrap.parameters.set("overlap", overlap);
+  wrap.parameters.set("wide-part", std::max(most, overlap));
+  return buildWrap(wrap, extra, host, *box, girth);
+}
+
+Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const Girth girth = girthOf(*box);
+  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  Wrap wrap{openSleeve(), {}, "sleeve"};
+  wrap.parameters = fitRound(wrap.style, extra, host, *box, girth, box->sizes.at(girth.along));
+  wrap.depth = wrap.parameters.length("depth");
+  wrap.parameters.set("seam", extra.parameters.length("seam"));
+  wrap.parameters.setCount("thumb-notch", extra.parameters.raw("thumb-notch"));
+  return buildWrap(wrap, extra, host, *box, girth);
+}
+
+}  // namespace
+
+ExtraKind bandExtra() {
+  return {.id = "belly-band",
+          .title = "Belly band",
+          .summary = "Round the box, its seam near a fold at the back.",
+          .parameters = {{"width", "Band width", "Along the box; 0 takes a third of the box.",
+                          ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
+                         {"overlap", "Overlap", "Glued lap at the back.", ParameterKind::Length,
+                          Length::inches(3, 8).nm(), smallestFlap(),
+                          fixed(Length::nanometres(50'000'000))}},
+          .build = buildBand};
+}
+
+ExtraKind sleeveExtra() {
+  return {.id = "sleeve",
+          .title = "Sleeve",
+          .summary = "An open tube as long as the box.",
+          .parameters = {{"seam", "Glue seam", "Glued inside the front.", ParameterKind::Length,
+                          Length::inches(3, 8).nm(), smallestFlap(),
+                          fixed(Length::nanometres(50'000'000))},
+                         {"thumb-notch", "Thumb notches",
+                          "Half-round notches in front and back at one end.", ParameterKind::Flag,
+                          1, fixedCount(0), fixedCount(1)}},
+          .build = buildSleeve};
+}
+
+}  // namespace creasewright

@@ -1,0 +1,74 @@
+#include "pages/dressing.h"
+
+#include <algorithm>
+#include <array>
+#include <cmath>
+
+#include "pages/ribbon_picture.h"
+
+namespace creasewright {
+namespace {
+
+int ownPieces(const BuiltDesign& built) {
+  return static_cast<int>(
+      std::ranges::count_if(built.pieces, [](const BuiltPiece& p) { return !p.role; }));
+}
+
+void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out) {
+  for (const FacePlace& place : part.role->faces) {
+    if (place.piece != onto || part.role->placing == Placing::InFace) continue;
+    out.net.panels.push_back(part.piece.net.panels.front());
+    out.pose.push_back(folded[static_cast<std::size_t>(place.panel)].after(place.place));
+  }
+}
+
+void addRound(const BuiltPiece& part, Dressed& out) {
+  const int first = static_cast<int>(out.net.panels.size());
+  for (std::size_t i = 0; i < part.piece.net.panels.size(); ++i) {
+    out.net.panels.push_back(part.piece.net.panels[i]);
+    out.pose.push_back(part.role->around->after(part.folded[i]));
+  }
+  for (Crease crease : part.piece.net.creases) {
+    crease.parent += first;
+    crease.child += first;
+    out.net.creases.push_back(crease);
+  }
+  for (Mate mate : part.piece.net.mates) {
+    mate.panel += first;
+    mate.onto += first;
+    out.net.mates.push_back(mate);
+  }
+}
+
+}  // namespace
+
+Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
+  Dressed out{piece.piece.net, piece.folded};
+  if (piece.role) return out;
+  const int index = static_cast<int>(&piece - built.pieces.data());
+  for (const BuiltPiece& part : built.pieces) {
+    if (!part.role) continue;
+    addFlat(part, index, piece.folded, out);
+    if (index == 0 && part.role->around) addRound(part, out);
+  }
+  if (index == 0 && ownPieces(built) == 1)
+    for (const RibbonNeed& ribbon : built.ribbons) addRibbon(ribbon, out.net, out.pose);
+  return out;
+}
+
+bool standsAlone(const BuiltDesign& built, const BuiltPiece& piece) {
+  if (!piece.role) return true;
+  switch (piece.role->placing) {
+    case Placing::Round:
+      return !piece.role->around || ownPieces(built) > 1;
+    case Placing::OnFace:
+    case Placing::InFace:
+      return false;
+    case Placing::Inside:
+    case Placing::Hanging:
+      return true;
+  }
+  return true;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,21 @@
+#pragma once
+
+#include "document/build.h"
+
+namespace creasewright {
+
+/// A folded net as it is drawn.
+struct Dressed {
+  Net net;
+  Pose pose;
+};
+
+/// A folded piece of the box with what the design's extras put onto it: mats, labels and the films
+/// of windows on its faces, a band or sleeve round it, a ribbon. Their panels come after its own.
+Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece);
+
+/// Which pieces a picture of the finished box shows: a piece that is part of another one's picture
+/// is not drawn beside it again.
+bool standsAlone(const BuiltDesign& built, const BuiltPiece& piece);
+
+}  // namespace creasewright
