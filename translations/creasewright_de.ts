@@ -4,226 +4,267 @@
 <context>
     <name>cli</name>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="73"/>
+        <location filename="../app/cli/arguments.cpp" line="76"/>
         <source>%1: This argument takes one value. Write it once, with its value after it.</source>
         <translation>%1: Dieses Argument nimmt einen Wert. Bitte einmal schreiben, mit dem Wert dahinter.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="76"/>
+        <location filename="../app/cli/arguments.cpp" line="79"/>
         <source>%1: This cannot be read. Run creasewright --help to see what can be written.</source>
         <translation>%1: Das ist nicht lesbar. creasewright --help zeigt, was möglich ist.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="83"/>
+        <location filename="../app/cli/arguments.cpp" line="86"/>
         <source>Design small gift packaging from folded card. Without a command the window opens.</source>
         <translation>Kleine Geschenkverpackungen aus gefaltetem Karton entwerfen. Ohne Befehl öffnet sich das Fenster.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="86"/>
+        <location filename="../app/cli/arguments.cpp" line="89"/>
         <source>design to open in the window</source>
         <translation>Entwurf, der im Fenster geöffnet wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="89"/>
+        <location filename="../app/cli/arguments.cpp" line="92"/>
         <source>print the program&apos;s version</source>
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="102"/>
+        <location filename="../app/cli/arguments.cpp" line="106"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="105"/>
-        <location filename="../app/cli/arguments.cpp" line="193"/>
+        <location filename="../app/cli/arguments.cpp" line="109"/>
+        <location filename="../app/cli/arguments.cpp" line="208"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="108"/>
-        <location filename="../app/cli/arguments.cpp" line="149"/>
+        <location filename="../app/cli/arguments.cpp" line="112"/>
+        <location filename="../app/cli/arguments.cpp" line="118"/>
+        <location filename="../app/cli/arguments.cpp" line="164"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="114"/>
+        <location filename="../app/cli/arguments.cpp" line="117"/>
+        <source>list what can go with a box: bands, mats, labels, windows</source>
+        <translation>aufführen, was mit einer Schachtel mitgehen kann: Banderolen, Auflagen, Etiketten, Fenster</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="124"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="121"/>
+        <location filename="../app/cli/arguments.cpp" line="131"/>
         <source>card by id, or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="123"/>
+        <location filename="../app/cli/arguments.cpp" line="133"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="125"/>
+        <location filename="../app/cli/arguments.cpp" line="135"/>
         <source>what your ruler or board can hit</source>
         <translation>was Lineal oder Rillbrett treffen können</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="131"/>
+        <location filename="../app/cli/arguments.cpp" line="141"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="132"/>
+        <location filename="../app/cli/arguments.cpp" line="142"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung einer Form, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="135"/>
+        <location filename="../app/cli/arguments.cpp" line="145"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß der Form; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="139"/>
+        <location filename="../app/cli/arguments.cpp" line="149"/>
+        <source>what goes with the box, such as label:shape=oval,text=Plum jam; may be repeated</source>
+        <translation>was mit der Schachtel mitgeht, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="154"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="141"/>
         <location filename="../app/cli/arguments.cpp" line="156"/>
-        <location filename="../app/cli/arguments.cpp" line="188"/>
+        <location filename="../app/cli/arguments.cpp" line="171"/>
+        <location filename="../app/cli/arguments.cpp" line="203"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="147"/>
+        <location filename="../app/cli/arguments.cpp" line="162"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="148"/>
+        <location filename="../app/cli/arguments.cpp" line="163"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="154"/>
+        <location filename="../app/cli/arguments.cpp" line="169"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="155"/>
+        <location filename="../app/cli/arguments.cpp" line="170"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="158"/>
+        <location filename="../app/cli/arguments.cpp" line="173"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="159"/>
-        <location filename="../app/cli/arguments.cpp" line="177"/>
-        <location filename="../app/cli/arguments.cpp" line="196"/>
+        <location filename="../app/cli/arguments.cpp" line="174"/>
+        <location filename="../app/cli/arguments.cpp" line="192"/>
+        <location filename="../app/cli/arguments.cpp" line="226"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="161"/>
-        <location filename="../app/cli/arguments.cpp" line="198"/>
+        <location filename="../app/cli/arguments.cpp" line="176"/>
+        <location filename="../app/cli/arguments.cpp" line="228"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="164"/>
+        <location filename="../app/cli/arguments.cpp" line="179"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="169"/>
+        <location filename="../app/cli/arguments.cpp" line="184"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="170"/>
+        <location filename="../app/cli/arguments.cpp" line="185"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="173"/>
+        <location filename="../app/cli/arguments.cpp" line="188"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="175"/>
+        <location filename="../app/cli/arguments.cpp" line="190"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="179"/>
+        <location filename="../app/cli/arguments.cpp" line="194"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="185"/>
+        <location filename="../app/cli/arguments.cpp" line="200"/>
         <source>plan the sheets of a class</source>
         <translation>die Bogen einer Klasse planen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="186"/>
+        <location filename="../app/cli/arguments.cpp" line="201"/>
         <source>a kit, or the designs everybody makes</source>
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="190"/>
+        <location filename="../app/cli/arguments.cpp" line="205"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="191"/>
+        <location filename="../app/cli/arguments.cpp" line="206"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="204"/>
+        <location filename="../app/cli/arguments.cpp" line="211"/>
+        <source>table of sheets with prices, as CSV</source>
+        <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="214"/>
+        <source>table of tape, ribbon and glue, as CSV</source>
+        <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="216"/>
+        <source>names for the bags, one a line</source>
+        <translation>Namen für die Tüten, einer je Zeile</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="218"/>
+        <source>size of a bag&apos;s label, such as 90x50mm</source>
+        <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="221"/>
+        <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
+        <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="225"/>
+        <source>turn no blank against the grain of its sheet</source>
+        <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="234"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="206"/>
+        <location filename="../app/cli/arguments.cpp" line="236"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="207"/>
+        <location filename="../app/cli/arguments.cpp" line="237"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="208"/>
+        <location filename="../app/cli/arguments.cpp" line="238"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="209"/>
+        <location filename="../app/cli/arguments.cpp" line="239"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="210"/>
+        <location filename="../app/cli/arguments.cpp" line="240"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="212"/>
+        <location filename="../app/cli/arguments.cpp" line="242"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
+        <location filename="../app/cli/arguments.cpp" line="275"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="253"/>
-        <source>%1: There is no such command. The commands are styles, new, check, export, guide and kit.</source>
-        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, new, check, export, guide und kit.</translation>
+        <location filename="../app/cli/arguments.cpp" line="283"/>
+        <source>%1: There is no such command. The commands are styles, extras, new, check, export, guide and kit.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, extras, new, check, export, guide und kit.</translation>
     </message>
     <message>
         <location filename="../app/cli/check_command.cpp" line="60"/>
@@ -263,7 +304,7 @@
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="42"/>
-        <location filename="../app/cli/kit_command.cpp" line="32"/>
+        <location filename="../app/cli/kit_command.cpp" line="40"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
@@ -273,37 +314,37 @@
         <translation>--piece: Der Entwurf hat kein Teil „%1“. Seine Teile sind: %2.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="21"/>
+        <location filename="../app/cli/new_command.cpp" line="22"/>
         <source>--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.</source>
         <translation>--set: „%1“ hat kein Gleichheitszeichen. Möglich ist KEY=VALUE, etwa --set depth=25mm.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="40"/>
+        <location filename="../app/cli/new_command.cpp" line="41"/>
         <source>--style: Say which style, such as --style framed-tray. “creasewright styles” lists them.</source>
         <translation>--style: Bitte eine Form nennen, etwa --style framed-tray. „creasewright styles“ listet sie auf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="45"/>
+        <location filename="../app/cli/new_command.cpp" line="46"/>
         <source>-o: Say where to write the design, such as -o tray.cwdesign.</source>
         <translation>-o: Bitte sagen, wohin der Entwurf kommt, etwa -o tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="48"/>
+        <location filename="../app/cli/new_command.cpp" line="49"/>
         <source>-o: “%1” is no name for a design. Let it end in .cwdesign.</source>
         <translation>-o: „%1“ ist kein Name für einen Entwurf. Die Endung muss .cwdesign sein.</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="88"/>
+        <location filename="../app/cli/styles_command.cpp" line="108"/>
         <source>yes (1)</source>
         <translation>ja (1)</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="88"/>
+        <location filename="../app/cli/styles_command.cpp" line="108"/>
         <source>no (0)</source>
         <translation>nein (0)</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="101"/>
+        <location filename="../app/cli/styles_command.cpp" line="121"/>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
@@ -363,29 +404,44 @@
         <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="22"/>
+        <location filename="../app/cli/kit_command.cpp" line="25"/>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
         <translation>FILE: Nennen Sie ein Kurspaket oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="25"/>
+        <location filename="../app/cli/kit_command.cpp" line="28"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
         <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="28"/>
+        <location filename="../app/cli/kit_command.cpp" line="33"/>
+        <source>-o: With --machine name a folder, such as -o mats/.</source>
+        <translation>-o: Nennen Sie mit --machine einen Ordner, etwa -o matten/.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="36"/>
         <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit.</source>
         <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie den Namen auf .pdf, .json, .csv oder .cwkit enden.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="42"/>
+        <location filename="../app/cli/kit_command.cpp" line="50"/>
         <source>%1: “%2” will not do. Write a whole number from %3 to %4.</source>
         <translation>%1: „%2“ geht nicht. Schreiben Sie eine ganze Zahl von %3 bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="84"/>
+        <location filename="../app/cli/kit_command.cpp" line="92"/>
         <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
         <translation>--sheet: Sagen Sie, welche Bogen es gibt, etwa --sheet 12x12.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="195"/>
+        <source>%1: “%2” is no size. Write something like 90x50mm, each side from 20 mm to 2 m.</source>
+        <translation>%1: „%2“ ist keine Größe. Schreiben Sie etwa 90x50mm, jede Seite von 20 mm bis 2 m.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/extra_argument.cpp" line="71"/>
+        <source>--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as --extra label:shape=oval,text=Plum jam.</source>
+        <translation>--extra: „%1“ hat kein Gleichheitszeichen. Schreiben Sie ART:NAME=WERT,NAME=WERT, etwa --extra label:shape=oval,text=Pflaumenmus.</translation>
     </message>
 </context>
 <context>
@@ -442,59 +498,64 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
-        <location filename="../app/shell/columns.cpp" line="76"/>
+        <location filename="../app/shell/columns.cpp" line="77"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="79"/>
+        <location filename="../app/shell/columns.cpp" line="80"/>
         <source>Style</source>
         <translation>Form</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="80"/>
+        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="81"/>
+        <location filename="../app/shell/columns.cpp" line="82"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="112"/>
+        <location filename="../app/shell/columns.cpp" line="83"/>
+        <source>Extras</source>
+        <translation>Beigaben</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/columns.cpp" line="114"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="115"/>
+        <location filename="../app/shell/columns.cpp" line="117"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="113"/>
+        <location filename="../app/shell/columns.cpp" line="115"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="116"/>
+        <location filename="../app/shell/columns.cpp" line="118"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="157"/>
-        <location filename="../app/shell/columns.cpp" line="205"/>
-        <location filename="../app/shell/columns.cpp" line="246"/>
+        <location filename="../app/shell/columns.cpp" line="159"/>
+        <location filename="../app/shell/columns.cpp" line="207"/>
+        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="204"/>
+        <location filename="../app/shell/columns.cpp" line="206"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="246"/>
+        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -598,6 +659,62 @@
         <location filename="../app/printing/export_dialog.cpp" line="82"/>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ExtraRow</name>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="86"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="88"/>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="109"/>
+        <source>Card</source>
+        <translation>Karton</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="120"/>
+        <source>Face</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="131"/>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="170"/>
+        <source>Every face</source>
+        <translation>Jede Fläche</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extra_row.cpp" line="170"/>
+        <source>The largest</source>
+        <translation>Die größte</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ExtrasPanel</name>
+    <message>
+        <location filename="../app/panels/extras_panel.cpp" line="18"/>
+        <source>Nothing goes with the box yet.</source>
+        <translation>Noch geht nichts mit der Schachtel mit.</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extras_panel.cpp" line="32"/>
+        <source>Add…</source>
+        <translation>Hinzufügen…</translation>
+    </message>
+    <message>
+        <location filename="../app/panels/extras_panel.cpp" line="33"/>
+        <source>Add an extra</source>
+        <translation>Eine Beigabe hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -842,67 +959,67 @@
 <context>
     <name>creasewright::GuideWindow</name>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="39"/>
+        <location filename="../app/guide/guide_window.cpp" line="38"/>
         <source>Guide</source>
         <translation>Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="41"/>
+        <location filename="../app/guide/guide_window.cpp" line="40"/>
         <source>Inches and millimetres</source>
         <translation>Zoll und Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="42"/>
+        <location filename="../app/guide/guide_window.cpp" line="41"/>
         <source>Inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="43"/>
+        <location filename="../app/guide/guide_window.cpp" line="42"/>
         <source>Millimetres</source>
         <translation>Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="51"/>
+        <location filename="../app/guide/guide_window.cpp" line="50"/>
         <source>Measures in</source>
         <translation>Maße in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="52"/>
+        <location filename="../app/guide/guide_window.cpp" line="51"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="63"/>
+        <location filename="../app/guide/guide_window.cpp" line="62"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="64"/>
+        <location filename="../app/guide/guide_window.cpp" line="63"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="66"/>
+        <location filename="../app/guide/guide_window.cpp" line="65"/>
         <source>Save as a web page…</source>
         <translation>Als Webseite speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="67"/>
+        <location filename="../app/guide/guide_window.cpp" line="66"/>
         <source>Web page (*.html)</source>
         <translation>Webseite (*.html)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="68"/>
+        <location filename="../app/guide/guide_window.cpp" line="67"/>
         <source>Save pictures and text…</source>
         <translation>Bilder und Text speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="69"/>
+        <location filename="../app/guide/guide_window.cpp" line="68"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_window.cpp" line="99"/>
+        <location filename="../app/guide/guide_window.cpp" line="98"/>
         <source>%n page(s)</source>
         <translation>
             <numerusform>%n Seite</numerusform>
@@ -910,23 +1027,23 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="109"/>
+        <location filename="../app/guide/guide_window.cpp" line="108"/>
         <source>%1 guide</source>
         <comment>name of a file</comment>
         <translation>%1 Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="127"/>
+        <location filename="../app/guide/guide_window.cpp" line="126"/>
         <source>Name of the folder</source>
         <translation>Name des Ordners</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="136"/>
+        <location filename="../app/guide/guide_window.cpp" line="135"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="138"/>
+        <location filename="../app/guide/guide_window.cpp" line="137"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -934,110 +1051,162 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="61"/>
+        <location filename="../app/kits/kit_window.cpp" line="55"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="90"/>
+        <location filename="../app/kits/kit_window.cpp" line="103"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="96"/>
+        <location filename="../app/kits/kit_window.cpp" line="83"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="97"/>
+        <location filename="../app/kits/kit_window.cpp" line="51"/>
+        <source>Keep to the grain</source>
+        <translation>Bei der Faser bleiben</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="80"/>
+        <source>No blank is turned against the grain of its sheet.</source>
+        <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="84"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="98"/>
+        <location filename="../app/kits/kit_window.cpp" line="85"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="99"/>
+        <location filename="../app/kits/kit_window.cpp" line="86"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="100"/>
+        <location filename="../app/kits/kit_window.cpp" line="88"/>
         <source>Everybody makes</source>
         <translation>Alle machen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="115"/>
+        <location filename="../app/kits/kit_window.cpp" line="113"/>
+        <source>All on the list</source>
+        <translation>Alle der Liste</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <source>Names</source>
+        <translation>Namen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <source>The takers&apos; names for the bags, one a line:</source>
+        <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="172"/>
         <source>Add designs…</source>
         <translation>Entwürfe hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="116"/>
+        <location filename="../app/kits/kit_window.cpp" line="173"/>
         <source>Remove design</source>
         <translation>Entwurf entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="121"/>
+        <location filename="../app/kits/kit_window.cpp" line="174"/>
+        <source>Names…</source>
+        <translation>Namen…</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="175"/>
+        <source>Stock and supplies…</source>
+        <translation>Lager und Material…</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="180"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="122"/>
+        <location filename="../app/kits/kit_window.cpp" line="181"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="124"/>
+        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Save as a table…</source>
         <translation>Als Tabelle speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="124"/>
+        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="125"/>
+        <location filename="../app/kits/kit_window.cpp" line="184"/>
+        <source>Machine layouts…</source>
+        <translation>Anordnungen für die Maschine…</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="126"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
         <source>Save kit…</source>
         <translation>Kurspaket speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="126"/>
-        <location filename="../app/kits/kit_window.cpp" line="148"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
+        <location filename="../app/kits/kit_window.cpp" line="208"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="127"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <location filename="../app/kits/kit_window.cpp" line="192"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="136"/>
-        <location filename="../app/kits/kit_window.cpp" line="154"/>
-        <location filename="../app/kits/kit_window.cpp" line="231"/>
+        <location filename="../app/kits/kit_window.cpp" line="196"/>
+        <location filename="../app/kits/kit_window.cpp" line="214"/>
+        <location filename="../app/kits/kit_window.cpp" line="291"/>
+        <location filename="../app/kits/kit_window.cpp" line="311"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="169"/>
+        <location filename="../app/kits/kit_window.cpp" line="231"/>
         <source>Choose one of several designs first.</source>
         <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="233"/>
+        <location filename="../app/kits/kit_window.cpp" line="280"/>
+        <source>Choose a sheet first.</source>
+        <translation>Wählen Sie zuerst einen Bogen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="283"/>
+        <source>Folder for the layouts</source>
+        <translation>Ordner für die Anordnungen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="293"/>
+        <location filename="../app/kits/kit_window.cpp" line="313"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1203,12 +1372,12 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::MeasuresPanel</name>
     <message>
-        <location filename="../app/panels/measures_panel.cpp" line="169"/>
+        <location filename="../app/panels/measures_panel.cpp" line="93"/>
         <source>Set by hand. The product asks for %1.</source>
         <translation>Von Hand gesetzt. Der Inhalt verlangt %1.</translation>
     </message>
     <message>
-        <location filename="../app/panels/measures_panel.cpp" line="171"/>
+        <location filename="../app/panels/measures_panel.cpp" line="95"/>
         <source>Product %1, with ease %2, with card %3, on the tool grid %4.</source>
         <translation>Inhalt %1, mit Luft %2, mit Karton %3, auf dem Werkzeugraster %4.</translation>
     </message>
@@ -1594,6 +1763,65 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::StockWindow</name>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="90"/>
+        <source>Stock and supplies</source>
+        <translation>Lager und Material</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="92"/>
+        <source>Sheets</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="93"/>
+        <source>Supplies</source>
+        <translation>Material</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="97"/>
+        <source>Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need not be bought.</source>
+        <translation>Längen tragen eine Einheit, etwa 12 in, 297 mm oder 25 m. Was vorhanden ist, muss nicht gekauft werden.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="126"/>
+        <source>Add row</source>
+        <translation>Zeile hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="127"/>
+        <source>Remove row</source>
+        <translation>Zeile entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="128"/>
+        <source>Read table…</source>
+        <translation>Tabelle lesen…</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="129"/>
+        <source>Write table…</source>
+        <translation>Tabelle schreiben…</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="131"/>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="132"/>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="158"/>
+        <location filename="../app/kits/stock_window.cpp" line="179"/>
+        <source>Table (*.csv)</source>
+        <translation>Tabelle (*.csv)</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::StylePanel</name>
     <message>
         <location filename="../app/panels/style_panel.cpp" line="32"/>
@@ -1697,27 +1925,27 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>die Notizen</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="46"/>
+        <location filename="../app/commands/edits.cpp" line="51"/>
         <source>the style</source>
         <translation>die Form</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="53"/>
+        <location filename="../app/commands/edits.cpp" line="58"/>
         <source>the product</source>
         <translation>den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="59"/>
+        <location filename="../app/commands/edits.cpp" line="64"/>
         <source>the ease</source>
         <translation>die Luft</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="65"/>
+        <location filename="../app/commands/edits.cpp" line="70"/>
         <source>the tool grid</source>
         <translation>das Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="71"/>
+        <location filename="../app/commands/edits.cpp" line="76"/>
         <source>the card</source>
         <translation>den Karton</translation>
     </message>
@@ -1725,12 +1953,12 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>export</name>
     <message>
-        <location filename="../app/printing/export.cpp" line="43"/>
+        <location filename="../app/printing/export.cpp" line="42"/>
         <source>the picture is too large</source>
         <translation>das Bild ist zu groß</translation>
     </message>
     <message>
-        <location filename="../app/printing/export.cpp" line="88"/>
+        <location filename="../app/printing/export.cpp" line="87"/>
         <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
         <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
     </message>
@@ -1968,11 +2196,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Unmittelbar davor das Klebeband abdecken oder den Klebstoff auftragen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_folder.cpp" line="81"/>
-        <source>the folder cannot be made</source>
-        <translation>der Ordner lässt sich nicht anlegen</translation>
-    </message>
-    <message>
         <location filename="../app/guide/guide_html.cpp" line="72"/>
         <source>The finished piece</source>
         <translation>Das fertige Stück</translation>
@@ -1989,7 +2212,15 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>%1 (%2)</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="18"/>
+        <location filename="../app/guide/guide_words.cpp" line="14"/>
+        <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
+        <translation>
+            <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
+            <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="31"/>
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n Bogen Karton, %1</numerusform>
@@ -1997,7 +2228,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="21"/>
+        <location filename="../app/guide/guide_words.cpp" line="34"/>
         <source>%n sheet(s) of card, %1, for the piece “%2”</source>
         <translation>
             <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
@@ -2005,7 +2236,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="25"/>
+        <location filename="../app/guide/guide_words.cpp" line="38"/>
         <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %n Streifen, zusammen %2</numerusform>
@@ -2013,7 +2244,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="28"/>
+        <location filename="../app/guide/guide_words.cpp" line="41"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -2021,77 +2252,82 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="36"/>
+        <location filename="../app/guide/guide_words.cpp" line="43"/>
+        <source>%1 of ribbon, %2 wide</source>
+        <translation>%1 Band, %2 breit</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_words.cpp" line="52"/>
         <source>Paper trimmer</source>
         <translation>Papierschneider</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="38"/>
+        <location filename="../app/guide/guide_words.cpp" line="54"/>
         <source>Scoring board and scoring tool</source>
         <translation>Rillbrett und Rillwerkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="40"/>
+        <location filename="../app/guide/guide_words.cpp" line="56"/>
         <source>Ball stylus, 1 to 1.5 mm</source>
         <translation>Kugelstift, 1 bis 1,5 mm</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="42"/>
+        <location filename="../app/guide/guide_words.cpp" line="58"/>
         <source>Bone folder</source>
         <translation>Falzbein</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="44"/>
+        <location filename="../app/guide/guide_words.cpp" line="60"/>
         <source>Scissors, or a craft knife</source>
         <translation>Schere oder Bastelmesser</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="46"/>
+        <location filename="../app/guide/guide_words.cpp" line="62"/>
         <source>Cutting mat</source>
         <translation>Schneidematte</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="48"/>
+        <location filename="../app/guide/guide_words.cpp" line="64"/>
         <source>Safety ruler</source>
         <translation>Sicherheitslineal</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="56"/>
+        <location filename="../app/guide/guide_words.cpp" line="72"/>
         <source>Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children. Follow local rules.</source>
         <translation>Klingen schneiden: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="60"/>
+        <location filename="../app/guide/guide_words.cpp" line="76"/>
         <source>Card, ink, glue and tape are not made to touch food unless their maker says so: wrap food, or line the box. Follow local rules.</source>
         <translation>Karton, Farbe, Klebstoff und Klebeband sind nicht für Lebensmittel gemacht, wenn der Hersteller es nicht sagt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="64"/>
+        <location filename="../app/guide/guide_words.cpp" line="80"/>
         <source>Small parts can be swallowed: not for children under three. Follow local rules.</source>
         <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="67"/>
+        <location filename="../app/guide/guide_words.cpp" line="83"/>
         <source>No flames in or near card: use LED lights only, with the battery compartment secured. Follow local rules.</source>
         <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="75"/>
+        <location filename="../app/guide/guide_words.cpp" line="91"/>
         <source>A first lesson</source>
         <translation>Für den Anfang</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="76"/>
+        <location filename="../app/guide/guide_words.cpp" line="92"/>
         <source>With some practice</source>
         <translation>Mit etwas Übung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="77"/>
+        <location filename="../app/guide/guide_words.cpp" line="93"/>
         <source>For practised hands</source>
         <translation>Für geübte Hände</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="103"/>
+        <location filename="../app/guide/guide_words.cpp" line="107"/>
         <source>about %n minute(s)</source>
         <translation>
             <numerusform>etwa %n Minute</numerusform>
@@ -2099,37 +2335,37 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="119"/>
+        <location filename="../app/guide/guide_words.cpp" line="123"/>
         <source>You need</source>
         <translation>Sie brauchen</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="120"/>
+        <location filename="../app/guide/guide_words.cpp" line="124"/>
         <source>Tools</source>
         <translation>Werkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="121"/>
+        <location filename="../app/guide/guide_words.cpp" line="125"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="122"/>
+        <location filename="../app/guide/guide_words.cpp" line="126"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="28"/>
+        <location filename="../app/guide/step_words.cpp" line="29"/>
         <source>Cut the sheet of the piece “%1”</source>
         <translation>Den Bogen für das Teil „%1“ zuschneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="30"/>
+        <location filename="../app/guide/step_words.cpp" line="31"/>
         <source>Cut the sheet</source>
         <translation>Den Bogen zuschneiden</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="32"/>
+        <location filename="../app/guide/step_words.cpp" line="36"/>
         <source>Trim %n sheet(s) of card to %1.</source>
         <translation>
             <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
@@ -2137,32 +2373,32 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="34"/>
+        <location filename="../app/guide/step_words.cpp" line="53"/>
         <source>Lay it down with the face up that becomes the inside, the longer measure as the figure shows.</source>
         <translation>Mit der späteren Innenseite nach oben hinlegen, die längere Seite wie im Bild.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="43"/>
+        <location filename="../app/guide/step_words.cpp" line="62"/>
         <source>Score from side to side</source>
         <translation>Von Rand zu Rand rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="45"/>
+        <location filename="../app/guide/step_words.cpp" line="64"/>
         <source>Score the short lines</source>
         <translation>Die kurzen Linien rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="46"/>
+        <location filename="../app/guide/step_words.cpp" line="65"/>
         <source>Score the slanting and curved lines</source>
         <translation>Die schrägen und gebogenen Linien rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="69"/>
+        <location filename="../app/guide/step_words.cpp" line="88"/>
         <source>Fold and burnish</source>
         <translation>Falten und glattstreichen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="85"/>
+        <location filename="../app/guide/step_words.cpp" line="104"/>
         <source>Fold %n line(s) towards you (dashed) and back again.</source>
         <translation>
             <numerusform>%n Linie zu sich hin falten (gestrichelt) und wieder zurück.</numerusform>
@@ -2170,7 +2406,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="88"/>
+        <location filename="../app/guide/step_words.cpp" line="107"/>
         <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
         <translation>
             <numerusform>%n Linie von sich weg falten (Strich-Punkt) und wieder zurück.</numerusform>
@@ -2178,33 +2414,46 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="80"/>
-        <location filename="../app/guide/step_words.cpp" line="91"/>
+        <location filename="../app/guide/step_words.cpp" line="99"/>
+        <location filename="../app/guide/step_words.cpp" line="110"/>
         <source>Press each fold sharp with the bone folder.</source>
         <translation>Jeden Falz mit dem Falzbein scharf glattstreichen.</translation>
     </message>
+    <message numerus="yes">
+        <location filename="../app/guide/step_words.cpp" line="38"/>
+        <source>Trim %n sheet(s) of %1 to %2.</source>
+        <translation>
+            <numerusform>Schneiden Sie %n Bogen %1 auf %2 zu.</numerusform>
+            <numerusform>Schneiden Sie %n Bogen %1 auf %2 zu.</numerusform>
+        </translation>
+    </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="48"/>
+        <location filename="../app/guide/step_words.cpp" line="47"/>
+        <source>Write or print on it: “%1”.</source>
+        <translation>Schreiben oder drucken Sie darauf: „%1“.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/step_words.cpp" line="67"/>
         <source>Trace these lines from the template with a stylus.</source>
         <translation>Diese Linien mit dem Kugelstift von der Schablone durchzeichnen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="78"/>
+        <location filename="../app/guide/step_words.cpp" line="97"/>
         <source>Fold the dashed lines towards you, those with dashes and dots away from you, and back again.</source>
         <translation>Die gestrichelten Linien zu sich hin falten, die strichpunktierten von sich weg, und wieder zurück.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="98"/>
+        <location filename="../app/guide/step_words.cpp" line="117"/>
         <source>Put on the adhesive</source>
         <translation>Den Klebstoff aufbringen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="107"/>
+        <location filename="../app/guide/step_words.cpp" line="126"/>
         <source>Turn the sheet over.</source>
         <translation>Den Bogen wenden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="114"/>
+        <location filename="../app/guide/step_words.cpp" line="133"/>
         <source>Keep liquid glue ready for %n place(s): %1.</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle bereithalten: %1.</numerusform>
@@ -2212,7 +2461,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="115"/>
+        <location filename="../app/guide/step_words.cpp" line="134"/>
         <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
         <translation>
             <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
@@ -2220,22 +2469,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="119"/>
+        <location filename="../app/guide/step_words.cpp" line="138"/>
         <source>Stay 1 mm away from folds and edges.</source>
         <translation>1 mm Abstand zu Falzen und Rändern halten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="129"/>
+        <location filename="../app/guide/step_words.cpp" line="148"/>
         <source>The sheet measures %1.</source>
         <translation>Der Bogen misst %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="131"/>
+        <location filename="../app/guide/step_words.cpp" line="150"/>
         <source>The cut edge meets score line %1.</source>
         <translation>Die Schnittkante trifft auf die Rilllinie %1.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="133"/>
+        <location filename="../app/guide/step_words.cpp" line="152"/>
         <source>%n piece(s) have come off.</source>
         <translation>
             <numerusform>%n Stück ist abgefallen.</numerusform>
@@ -2243,29 +2492,147 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="135"/>
+        <location filename="../app/guide/step_words.cpp" line="154"/>
         <source>“%1” lies flat against the inside of “%2”.</source>
         <translation>„%1“ liegt flach innen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="137"/>
+        <location filename="../app/guide/step_words.cpp" line="156"/>
         <source>“%1” lies flat against the outside of “%2”.</source>
         <translation>„%1“ liegt flach außen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="140"/>
+        <location filename="../app/guide/step_words.cpp" line="159"/>
         <source>The fold of “%1” lies along the edge of “%2”.</source>
         <translation>Der Falz von „%1“ liegt an der Kante von „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="143"/>
+        <location filename="../app/guide/step_words.cpp" line="162"/>
         <source>Outside it measures %1.</source>
         <translation>Außen misst es %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/write_guide.cpp" line="45"/>
+        <location filename="../app/guide/write_guide.cpp" line="44"/>
         <source>the name must end in .pdf or .html</source>
         <translation>der Name muss auf .pdf oder .html enden</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="15"/>
+        <source>Glue on the mats</source>
+        <translation>Kleben Sie die Auflagen auf</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/guide/extra_words.cpp" line="22"/>
+        <source>“%1”: %n piece(s), onto %2.</source>
+        <translation>
+            <numerusform>„%1“: %n Stück, auf %2.</numerusform>
+            <numerusform>„%1“: %n Stück, auf %2.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="26"/>
+        <source>Lay each in the middle of its face, the pattern upright, and press it on.</source>
+        <translation>Legen Sie jede in die Mitte ihrer Fläche, das Muster aufrecht, und drücken Sie sie an.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="32"/>
+        <source>Glue on the label</source>
+        <translation>Kleben Sie das Etikett auf</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="34"/>
+        <source>Glue the label onto the middle of its mat layer.</source>
+        <translation>Kleben Sie das Etikett auf die Mitte seiner Unterlage.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="37"/>
+        <source>Glue it onto the middle of “%1”.</source>
+        <translation>Kleben Sie es auf die Mitte von „%1“.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="44"/>
+        <source>Glue in the film</source>
+        <translation>Kleben Sie die Folie ein</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="47"/>
+        <source>Put narrow tape or glue round the opening of “%1”, on the inside.</source>
+        <translation>Bringen Sie schmales Klebeband oder Kleber innen rund um die Öffnung von „%1“ an.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="49"/>
+        <source>Press the film on; it must not reach a fold.</source>
+        <translation>Drücken Sie die Folie an; sie darf keine Falz erreichen.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="55"/>
+        <source>Tie the ribbon</source>
+        <translation>Binden Sie das Band</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="61"/>
+        <source>Cut %1 of ribbon, %2 wide.</source>
+        <translation>Schneiden Sie %1 Band ab, %2 breit.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="64"/>
+        <source>Lay it under the box, cross it on top, and tie a bow.</source>
+        <translation>Legen Sie es unter die Schachtel, kreuzen Sie es oben und binden Sie eine Schleife.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="65"/>
+        <source>Lay it once round the box and tie a bow.</source>
+        <translation>Legen Sie es einmal um die Schachtel und binden Sie eine Schleife.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="89"/>
+        <source>Slide the band on</source>
+        <translation>Schieben Sie die Banderole auf</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="90"/>
+        <source>Slide the band round the box, its seam at the back.</source>
+        <translation>Schieben Sie die Banderole um die Schachtel, die Naht nach hinten.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="93"/>
+        <source>Slide the box into the sleeve</source>
+        <translation>Schieben Sie die Schachtel in die Hülle</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="94"/>
+        <source>Push it in from one end until both ends are flush.</source>
+        <translation>Schieben Sie sie von einem Ende hinein, bis beide Enden bündig sind.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="97"/>
+        <source>Tie on the tag</source>
+        <translation>Binden Sie den Anhänger an</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="98"/>
+        <source>Thread ribbon or string through the hole and tie the tag on.</source>
+        <translation>Ziehen Sie Band oder Schnur durch das Loch und binden Sie den Anhänger an.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="101"/>
+        <source>Set in the insert</source>
+        <translation>Setzen Sie den Einsatz ein</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="102"/>
+        <source>Set the insert into the box and the product into its opening.</source>
+        <translation>Setzen Sie den Einsatz in die Schachtel und das Produkt in seine Öffnung.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="104"/>
+        <source>Lay in the greeting slip</source>
+        <translation>Legen Sie den Grußzettel ein</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/extra_words.cpp" line="105"/>
+        <source>Lay it into the box, and the product onto it.</source>
+        <translation>Legen Sie ihn in die Schachtel und das Produkt darauf.</translation>
     </message>
 </context>
 <context>
@@ -2281,32 +2648,37 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Klingen am Papierschneider schneiden: Finger hinter dem Schutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="77"/>
+        <location filename="../app/kits/kit_pages.cpp" line="78"/>
         <source>Shopping list</source>
         <translation>Einkaufsliste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="78"/>
+        <location filename="../app/kits/kit_pages.cpp" line="79"/>
         <source>In each bag</source>
         <translation>In jede Tüte</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="28"/>
+        <location filename="../app/kits/kit_pages.cpp" line="80"/>
+        <source>For the teacher</source>
+        <translation>Für die Kursleitung</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="27"/>
         <source>Turn, set %1 and cut.</source>
         <translation>Drehen, %1 einstellen und schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="29"/>
+        <location filename="../app/kits/kit_words.cpp" line="28"/>
         <source>Set %1 and cut.</source>
         <translation>%1 einstellen und schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="35"/>
+        <location filename="../app/kits/kit_words.cpp" line="34"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="39"/>
+        <location filename="../app/kits/kit_words.cpp" line="38"/>
         <source>For %n people</source>
         <translation>
             <numerusform>Für %n Person</numerusform>
@@ -2314,7 +2686,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="41"/>
+        <location filename="../app/kits/kit_words.cpp" line="40"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, und %n Ersatzsatz</numerusform>
@@ -2322,7 +2694,23 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="46"/>
+        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
+        <translation>
+            <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
+            <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="54"/>
+        <source>%n sheet(s); a cheaper choice is not ruled out.</source>
+        <translation>
+            <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
+            <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="57"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
@@ -2330,7 +2718,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <location filename="../app/kits/kit_words.cpp" line="58"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
@@ -2338,12 +2726,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="56"/>
+        <location filename="../app/kits/kit_words.cpp" line="62"/>
         <source>One more person would take no further sheet.</source>
         <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="57"/>
+        <location filename="../app/kits/kit_words.cpp" line="63"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
@@ -2351,7 +2739,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="70"/>
+        <location filename="../app/kits/shopping_words.cpp" line="30"/>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n Bogen %1, %2 (%3)</numerusform>
@@ -2359,7 +2747,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="76"/>
+        <location filename="../app/kits/shopping_words.cpp" line="39"/>
         <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
@@ -2367,7 +2755,15 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="80"/>
+        <location filename="../app/kits/shopping_words.cpp" line="42"/>
+        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
+        <translation>
+            <numerusform>Band %1 breit: %2 m in %n Stück</numerusform>
+            <numerusform>Band %1 breit: %2 m in %n Stücken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="45"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -2375,7 +2771,46 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="89"/>
+        <location filename="../app/kits/shopping_words.cpp" line="59"/>
+        <source>%n pack(s) of %1</source>
+        <translation>
+            <numerusform>%n Packung %1</numerusform>
+            <numerusform>%n Packungen %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="66"/>
+        <source>%n at hand</source>
+        <translation>
+            <numerusform>%n vorhanden</numerusform>
+            <numerusform>%n vorhanden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="67"/>
+        <source>%n to buy</source>
+        <translation>
+            <numerusform>%n zu kaufen</numerusform>
+            <numerusform>%n zu kaufen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/shopping_words.cpp" line="70"/>
+        <source>costs %1</source>
+        <translation>kostet %1</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/shopping_words.cpp" line="98"/>
+        <source>To buy in all: %1, which is %2 a set.</source>
+        <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/shopping_words.cpp" line="99"/>
+        <source>To buy in all: %1, which is %2 a set; some prices are not known.</source>
+        <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz; manche Preise sind nicht bekannt.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="70"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -2383,7 +2818,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="101"/>
+        <location filename="../app/kits/kit_words.cpp" line="82"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -2391,7 +2826,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="108"/>
+        <location filename="../app/kits/kit_words.cpp" line="89"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>
@@ -2399,7 +2834,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="119"/>
+        <location filename="../app/kits/kit_words.cpp" line="100"/>
         <source>%n offcut(s) of %1, for labels and mats</source>
         <translation>
             <numerusform>%n Reststück von %1, für Anhänger und Auflagen</numerusform>
@@ -2410,6 +2845,79 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/write_kit.cpp" line="48"/>
         <source>the name must end in .pdf, .json, .csv or .cwkit</source>
         <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/bag_labels.cpp" line="43"/>
+        <source>Spare set</source>
+        <translation>Ersatzsatz</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/bag_labels.cpp" line="51"/>
+        <source>Name:</source>
+        <translation>Name:</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/bag_labels.cpp" line="60"/>
+        <source>%n blank(s), see the packing list</source>
+        <translation>
+            <numerusform>%n Zuschnitt, siehe Packliste</numerusform>
+            <numerusform>%n Zuschnitte, siehe Packliste</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/teacher_words.cpp" line="31"/>
+        <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
+        <translation>
+            <numerusform>Am Tag davor: die Bogen schneiden, wie die Anordnungen zeigen, etwa %n Minute.</numerusform>
+            <numerusform>Am Tag davor: die Bogen schneiden, wie die Anordnungen zeigen, etwa %n Minuten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/teacher_words.cpp" line="34"/>
+        <source>Pack %n bag(s) by the list above and put a label on each.</source>
+        <translation>
+            <numerusform>%n Tüte nach der Liste oben packen und ein Etikett darauf kleben.</numerusform>
+            <numerusform>%n Tüten nach der Liste oben packen und auf jede ein Etikett kleben.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/teacher_words.cpp" line="37"/>
+        <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
+        <translation>
+            <numerusform>%n Anleitung „%1“ drucken, eine Vorlage dazu.</numerusform>
+            <numerusform>%n Anleitungen „%1“ drucken, eine Vorlage dazu.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/teacher_words.cpp" line="40"/>
+        <source>%1 Welcome: show the finished pieces, and how blades are used safely.</source>
+        <translation>%1 Begrüßung: die fertigen Stücke zeigen, und wie man sicher mit Klingen umgeht.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/teacher_words.cpp" line="45"/>
+        <source>%1 “%2”: %n minute(s), step by step from the guide.</source>
+        <translation>
+            <numerusform>%1 „%2“: %n Minute, Schritt für Schritt nach der Anleitung.</numerusform>
+            <numerusform>%1 „%2“: %n Minuten, Schritt für Schritt nach der Anleitung.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/teacher_words.cpp" line="49"/>
+        <source>%1 Count the blades and tidy up.</source>
+        <translation>%1 Klingen zählen und aufräumen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/teacher_words.cpp" line="50"/>
+        <source>%1 The end.</source>
+        <translation>%1 Schluss.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/machine_files.cpp" line="37"/>
+        <source>%1, mat %2: cut %n sheet(s)</source>
+        <translation>
+            <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
+            <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2631,424 +3139,473 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>output</name>
+    <message>
+        <location filename="../app/output/write_folder.cpp" line="16"/>
+        <source>the folder cannot be made</source>
+        <translation>der Ordner kann nicht angelegt werden</translation>
+    </message>
+</context>
+<context>
     <name>panels</name>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="88"/>
+        <source>mat</source>
+        <translation>Auflage</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="89"/>
+        <source>label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="90"/>
+        <source>mat layer</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="91"/>
+        <source>tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="92"/>
+        <source>mat layer of the tag</source>
+        <translation>Unterlage des Anhängers</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="93"/>
+        <source>film</source>
+        <translation>Folie</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="94"/>
+        <source>greeting slip</source>
+        <translation>Grußzettel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="95"/>
         <source>base</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="89"/>
+        <location filename="../app/bridge/core_words.cpp" line="96"/>
         <source>front</source>
         <translation>vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="90"/>
+        <location filename="../app/bridge/core_words.cpp" line="97"/>
         <source>back</source>
         <translation>hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="91"/>
+        <location filename="../app/bridge/core_words.cpp" line="98"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="92"/>
+        <location filename="../app/bridge/core_words.cpp" line="99"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="93"/>
+        <location filename="../app/bridge/core_words.cpp" line="100"/>
         <source>wall</source>
         <translation>Wand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="94"/>
+        <location filename="../app/bridge/core_words.cpp" line="101"/>
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="95"/>
+        <location filename="../app/bridge/core_words.cpp" line="102"/>
         <source>inner wall</source>
         <translation>Innenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="96"/>
+        <location filename="../app/bridge/core_words.cpp" line="103"/>
         <source>glue strip</source>
         <translation>Klebestreifen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="97"/>
+        <location filename="../app/bridge/core_words.cpp" line="104"/>
         <source>front tab</source>
         <translation>Lasche vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="98"/>
+        <location filename="../app/bridge/core_words.cpp" line="105"/>
         <source>back tab</source>
         <translation>Lasche hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="99"/>
+        <location filename="../app/bridge/core_words.cpp" line="106"/>
         <source>side</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="100"/>
+        <location filename="../app/bridge/core_words.cpp" line="107"/>
         <source>lap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="101"/>
+        <location filename="../app/bridge/core_words.cpp" line="108"/>
         <source>seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="102"/>
+        <location filename="../app/bridge/core_words.cpp" line="109"/>
         <source>tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="103"/>
+        <location filename="../app/bridge/core_words.cpp" line="110"/>
         <source>top lid</source>
         <translation>Deckel oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="104"/>
+        <location filename="../app/bridge/core_words.cpp" line="111"/>
         <source>bottom lid</source>
         <translation>Deckel unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="105"/>
+        <location filename="../app/bridge/core_words.cpp" line="112"/>
         <source>top dust flap</source>
         <translation>Staublasche oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="106"/>
+        <location filename="../app/bridge/core_words.cpp" line="113"/>
         <source>bottom dust flap</source>
         <translation>Staublasche unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="107"/>
+        <location filename="../app/bridge/core_words.cpp" line="114"/>
         <source>back corner</source>
         <translation>hintere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="108"/>
+        <location filename="../app/bridge/core_words.cpp" line="115"/>
         <source>bottom</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="109"/>
+        <location filename="../app/bridge/core_words.cpp" line="116"/>
         <source>bottom flap</source>
         <translation>Bodenklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="110"/>
+        <location filename="../app/bridge/core_words.cpp" line="117"/>
         <source>bottom glue tab</source>
         <translation>Boden-Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="111"/>
+        <location filename="../app/bridge/core_words.cpp" line="118"/>
         <source>bottom hook</source>
         <translation>Bodenhaken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="112"/>
+        <location filename="../app/bridge/core_words.cpp" line="119"/>
         <source>bottom panel</source>
         <translation>Bodenteil</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="113"/>
+        <location filename="../app/bridge/core_words.cpp" line="120"/>
         <source>bottom shoulders</source>
         <translation>Bodenschultern</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="114"/>
+        <location filename="../app/bridge/core_words.cpp" line="121"/>
         <source>bottom side</source>
         <translation>Bodenseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="115"/>
+        <location filename="../app/bridge/core_words.cpp" line="122"/>
         <source>bottom tongue</source>
         <translation>Bodenzunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="116"/>
+        <location filename="../app/bridge/core_words.cpp" line="123"/>
         <source>doubling</source>
         <translation>Verdopplung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="117"/>
+        <location filename="../app/bridge/core_words.cpp" line="124"/>
         <source>face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="118"/>
+        <location filename="../app/bridge/core_words.cpp" line="125"/>
         <source>foot</source>
         <translation>Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="119"/>
+        <location filename="../app/bridge/core_words.cpp" line="126"/>
         <source>front corner</source>
         <translation>vordere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="120"/>
+        <location filename="../app/bridge/core_words.cpp" line="127"/>
         <source>gable</source>
         <translation>Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="121"/>
+        <location filename="../app/bridge/core_words.cpp" line="128"/>
         <source>gap flap</source>
         <translation>Füllklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="122"/>
+        <location filename="../app/bridge/core_words.cpp" line="129"/>
         <source>handle</source>
         <translation>Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="123"/>
+        <location filename="../app/bridge/core_words.cpp" line="130"/>
         <source>hang tab</source>
         <translation>Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="124"/>
+        <location filename="../app/bridge/core_words.cpp" line="131"/>
         <source>left ear</source>
         <translation>linkes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="125"/>
+        <location filename="../app/bridge/core_words.cpp" line="132"/>
         <source>left tongue</source>
         <translation>linke Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="126"/>
+        <location filename="../app/bridge/core_words.cpp" line="133"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="127"/>
+        <location filename="../app/bridge/core_words.cpp" line="134"/>
         <source>petal</source>
         <translation>Blatt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="128"/>
+        <location filename="../app/bridge/core_words.cpp" line="135"/>
         <source>right ear</source>
         <translation>rechtes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="129"/>
+        <location filename="../app/bridge/core_words.cpp" line="136"/>
         <source>right tongue</source>
         <translation>rechte Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="130"/>
+        <location filename="../app/bridge/core_words.cpp" line="137"/>
         <source>rim</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="131"/>
+        <location filename="../app/bridge/core_words.cpp" line="138"/>
         <source>roof</source>
         <translation>Dach</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="132"/>
+        <location filename="../app/bridge/core_words.cpp" line="139"/>
         <source>tab</source>
         <translation>Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="133"/>
+        <location filename="../app/bridge/core_words.cpp" line="140"/>
         <source>top</source>
         <translation>Oberseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="134"/>
+        <location filename="../app/bridge/core_words.cpp" line="141"/>
         <source>left gable</source>
         <translation>linker Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="135"/>
+        <location filename="../app/bridge/core_words.cpp" line="142"/>
         <source>right gable</source>
         <translation>rechter Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="136"/>
+        <location filename="../app/bridge/core_words.cpp" line="143"/>
         <source>front handle</source>
         <translation>vorderer Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="137"/>
+        <location filename="../app/bridge/core_words.cpp" line="144"/>
         <source>back handle</source>
         <translation>hinterer Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="138"/>
+        <location filename="../app/bridge/core_words.cpp" line="145"/>
         <source>back fin</source>
         <translation>hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="139"/>
+        <location filename="../app/bridge/core_words.cpp" line="146"/>
         <source>back flap</source>
         <translation>hintere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="140"/>
+        <location filename="../app/bridge/core_words.cpp" line="147"/>
         <source>corner</source>
         <translation>Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="141"/>
+        <location filename="../app/bridge/core_words.cpp" line="148"/>
         <source>cover</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="142"/>
+        <location filename="../app/bridge/core_words.cpp" line="149"/>
         <source>divider</source>
         <translation>Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="143"/>
+        <location filename="../app/bridge/core_words.cpp" line="150"/>
         <source>far flap</source>
         <translation>ferne Endlasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="144"/>
+        <location filename="../app/bridge/core_words.cpp" line="151"/>
         <source>flap</source>
         <translation>Klappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="145"/>
+        <location filename="../app/bridge/core_words.cpp" line="152"/>
         <source>front fin</source>
         <translation>vorderer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="146"/>
+        <location filename="../app/bridge/core_words.cpp" line="153"/>
         <source>front flap</source>
         <translation>vordere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="147"/>
+        <location filename="../app/bridge/core_words.cpp" line="154"/>
         <source>left back half</source>
         <translation>links hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="148"/>
+        <location filename="../app/bridge/core_words.cpp" line="155"/>
         <source>left back fin</source>
         <translation>Steg links hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="149"/>
+        <location filename="../app/bridge/core_words.cpp" line="156"/>
         <source>left back flap</source>
         <translation>Lasche links hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="150"/>
+        <location filename="../app/bridge/core_words.cpp" line="157"/>
         <source>left fin</source>
         <translation>linker Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="151"/>
+        <location filename="../app/bridge/core_words.cpp" line="158"/>
         <source>left flap</source>
         <translation>linke Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="152"/>
+        <location filename="../app/bridge/core_words.cpp" line="159"/>
         <source>left front half</source>
         <translation>links vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="153"/>
+        <location filename="../app/bridge/core_words.cpp" line="160"/>
         <source>left front fin</source>
         <translation>Steg links vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="154"/>
+        <location filename="../app/bridge/core_words.cpp" line="161"/>
         <source>left front flap</source>
         <translation>Lasche links vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="155"/>
+        <location filename="../app/bridge/core_words.cpp" line="162"/>
         <source>left side</source>
         <translation>linke Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="156"/>
+        <location filename="../app/bridge/core_words.cpp" line="163"/>
         <source>left tab</source>
         <translation>linke Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="157"/>
+        <location filename="../app/bridge/core_words.cpp" line="164"/>
         <source>near flap</source>
         <translation>nahe Endlasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="158"/>
+        <location filename="../app/bridge/core_words.cpp" line="165"/>
         <source>pocket</source>
         <translation>Tasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="159"/>
+        <location filename="../app/bridge/core_words.cpp" line="166"/>
         <source>right back half</source>
         <translation>rechts hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="160"/>
+        <location filename="../app/bridge/core_words.cpp" line="167"/>
         <source>right back fin</source>
         <translation>Steg rechts hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="161"/>
+        <location filename="../app/bridge/core_words.cpp" line="168"/>
         <source>right back flap</source>
         <translation>Lasche rechts hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="162"/>
+        <location filename="../app/bridge/core_words.cpp" line="169"/>
         <source>right fin</source>
         <translation>rechter Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="163"/>
+        <location filename="../app/bridge/core_words.cpp" line="170"/>
         <source>right flap</source>
         <translation>rechte Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="164"/>
+        <location filename="../app/bridge/core_words.cpp" line="171"/>
         <source>right front half</source>
         <translation>rechts vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="165"/>
+        <location filename="../app/bridge/core_words.cpp" line="172"/>
         <source>right front fin</source>
         <translation>Steg rechts vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="166"/>
+        <location filename="../app/bridge/core_words.cpp" line="173"/>
         <source>right front flap</source>
         <translation>Lasche rechts vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="167"/>
+        <location filename="../app/bridge/core_words.cpp" line="174"/>
         <source>right side</source>
         <translation>rechte Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="168"/>
+        <location filename="../app/bridge/core_words.cpp" line="175"/>
         <source>right tab</source>
         <translation>rechte Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="169"/>
+        <location filename="../app/bridge/core_words.cpp" line="176"/>
         <source>strip</source>
         <translation>Streifen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="170"/>
+        <location filename="../app/bridge/core_words.cpp" line="177"/>
         <source>tip tab</source>
         <translation>Lasche an der Spitze</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_text.cpp" line="49"/>
+        <location filename="../app/bridge/style_text.cpp" line="58"/>
+        <source>%1 (%2)</source>
+        <comment>face, piece</comment>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_text.cpp" line="89"/>
         <source>%1 %2</source>
         <comment>place, part</comment>
         <translation>%2, %1</translation>
@@ -3057,360 +3614,425 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>pieces</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="174"/>
+        <location filename="../app/bridge/core_words.cpp" line="181"/>
         <source>tray</source>
         <translation>Schale</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="175"/>
+        <location filename="../app/bridge/core_words.cpp" line="182"/>
         <source>band</source>
         <translation>Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="176"/>
+        <location filename="../app/bridge/core_words.cpp" line="183"/>
         <source>box</source>
         <translation>Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="177"/>
+        <location filename="../app/bridge/core_words.cpp" line="184"/>
         <source>cup</source>
         <translation>Becher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="178"/>
+        <location filename="../app/bridge/core_words.cpp" line="185"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="179"/>
+        <location filename="../app/bridge/core_words.cpp" line="186"/>
         <source>sleeve</source>
         <translation>Hülle</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="180"/>
+        <location filename="../app/bridge/core_words.cpp" line="187"/>
         <source>solid</source>
         <translation>Körper</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="181"/>
+        <location filename="../app/bridge/core_words.cpp" line="188"/>
         <source>bag</source>
         <translation>Tüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="182"/>
+        <location filename="../app/bridge/core_words.cpp" line="189"/>
         <source>envelope</source>
         <translation>Umschlag</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="183"/>
+        <location filename="../app/bridge/core_words.cpp" line="190"/>
         <source>inner cross</source>
         <translation>inneres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="184"/>
+        <location filename="../app/bridge/core_words.cpp" line="191"/>
         <source>middle cross</source>
         <translation>mittleres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="185"/>
+        <location filename="../app/bridge/core_words.cpp" line="192"/>
         <source>insert</source>
         <translation>Einsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="186"/>
+        <location filename="../app/bridge/core_words.cpp" line="193"/>
         <source>long divider</source>
         <translation>langer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="187"/>
+        <location filename="../app/bridge/core_words.cpp" line="194"/>
         <source>outer cross</source>
         <translation>äußeres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="188"/>
+        <location filename="../app/bridge/core_words.cpp" line="195"/>
         <source>pouch</source>
         <translation>Tüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="189"/>
+        <location filename="../app/bridge/core_words.cpp" line="196"/>
         <source>scoop</source>
         <translation>Schütte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="190"/>
+        <location filename="../app/bridge/core_words.cpp" line="197"/>
         <source>short divider</source>
         <translation>kurzer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="191"/>
+        <location filename="../app/bridge/core_words.cpp" line="198"/>
         <source>wallet</source>
         <translation>Mappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="192"/>
+        <location filename="../app/bridge/core_words.cpp" line="199"/>
         <source>wrap</source>
         <translation>Hülle</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="200"/>
+        <source>mat</source>
+        <translation>Auflage</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="201"/>
+        <source>label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="202"/>
+        <source>mat layer</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="203"/>
+        <source>tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="204"/>
+        <source>mat layer of the tag</source>
+        <translation>Unterlage des Anhängers</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="205"/>
+        <source>film</source>
+        <translation>Folie</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/core_words.cpp" line="206"/>
+        <source>greeting slip</source>
+        <translation>Grußzettel</translation>
     </message>
 </context>
 <context>
     <name>problems</name>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="58"/>
+        <location filename="../app/bridge/problem_text.cpp" line="59"/>
         <source>“%1”</source>
         <translation>„%1“</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="66"/>
+        <location filename="../app/bridge/problem_text.cpp" line="67"/>
         <source>along its length</source>
         <translation>in der Länge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="69"/>
+        <location filename="../app/bridge/problem_text.cpp" line="70"/>
         <source>across its width</source>
         <translation>in der Breite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="71"/>
+        <location filename="../app/bridge/problem_text.cpp" line="72"/>
         <source>in its height</source>
         <translation>in der Höhe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="75"/>
+        <location filename="../app/bridge/problem_text.cpp" line="76"/>
         <source>The folded piece leaves %1 for the product %2, and %3 is needed. Make that side larger or choose a snugger ease.</source>
         <translation>Das gefaltete Stück lässt dem Inhalt %2 %1, nötig sind %3. Diese Seite größer machen oder weniger Luft wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="88"/>
+        <location filename="../app/bridge/problem_text.cpp" line="89"/>
         <source>“%1” is not a length. Type something like 2 5/16 in, 58.7 mm or 5,87 cm.</source>
         <translation>„%1“ ist keine Länge. Zum Beispiel 2 5/16 in, 58,7 mm oder 5,87 cm eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="91"/>
+        <location filename="../app/bridge/problem_text.cpp" line="92"/>
         <source>“%1” is too large for a length. Stay below 100 m.</source>
         <translation>„%1“ ist als Länge zu groß. Unter 100 m bleiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="93"/>
+        <location filename="../app/bridge/problem_text.cpp" line="94"/>
         <source>“%1” divides by zero. Type a fraction such as 5/16.</source>
         <translation>„%1“ teilt durch null. Einen Bruch wie 5/16 eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="95"/>
+        <location filename="../app/bridge/problem_text.cpp" line="96"/>
         <source>Two panels are called %1. Give one of them another name.</source>
         <translation>Zwei Flächen heißen %1. Einer davon einen anderen Namen geben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="97"/>
+        <location filename="../app/bridge/problem_text.cpp" line="98"/>
         <source>The outline of %1 crosses itself. Change the measures beside it.</source>
         <translation>Der Umriss von %1 kreuzt sich selbst. Die Maße daneben ändern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="100"/>
+        <location filename="../app/bridge/problem_text.cpp" line="101"/>
         <source>The panel %1 has only %2 mm² left. Make the measures beside it larger.</source>
         <translation>Von der Fläche %1 bleiben nur %2 mm². Die Maße daneben größer machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="103"/>
+        <location filename="../app/bridge/problem_text.cpp" line="104"/>
         <source>The panels %1 and %2 overlap on the sheet by %3 mm². Make one of them shorter or narrower.</source>
         <translation>Die Flächen %1 und %2 überdecken sich auf dem Bogen um %3 mm². Eine davon kürzer oder schmaler machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="108"/>
+        <location filename="../app/bridge/problem_text.cpp" line="109"/>
         <source>The score between %1 and %2 leaves the edge they share. Make the flap no longer than that edge.</source>
         <translation>Die Rille zwischen %1 und %2 verlässt ihre gemeinsame Kante. Die Lasche nicht länger als diese Kante machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="113"/>
+        <location filename="../app/bridge/problem_text.cpp" line="114"/>
         <source>The score of %1 is only %2 long. Make the flap wider at its score.</source>
         <translation>Die Rille von %1 ist nur %2 lang. Die Lasche an der Rille breiter machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="116"/>
+        <location filename="../app/bridge/problem_text.cpp" line="117"/>
         <source>The flap %1 is %2 wide; adhesive needs %3. Make the flap wider or choose thinner card.</source>
         <translation>Die Lasche %1 ist %2 breit; Kleber braucht %3. Die Lasche breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="121"/>
+        <location filename="../app/bridge/problem_text.cpp" line="122"/>
         <source>An opening reaches over the edge of %1. Make it smaller or move it inwards.</source>
         <translation>Eine Öffnung reicht über den Rand von %1. Kleiner machen oder nach innen rücken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="124"/>
+        <location filename="../app/bridge/problem_text.cpp" line="125"/>
         <source>%1 is to be joined to a panel that does not exist. Name a panel of this net.</source>
         <translation>%1 soll an eine Fläche, die es nicht gibt. Eine Fläche dieses Netzes nennen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="127"/>
+        <location filename="../app/bridge/problem_text.cpp" line="128"/>
         <source>The net falls into %1 pieces. Every panel must hang on the others by a score.</source>
         <translation>Das Netz zerfällt in %1 Stücke. Jede Fläche muss mit einer Rille an den anderen hängen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="131"/>
+        <location filename="../app/bridge/problem_text.cpp" line="132"/>
         <source>Folded, %1 stands %3 away from %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet steht %1 um %3 von %2 ab. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="136"/>
+        <location filename="../app/bridge/problem_text.cpp" line="137"/>
         <source>Folded, %3 percent of %1 reaches past %2. Make the flap smaller.</source>
         <translation>Gefaltet ragen %3 Prozent von %1 über %2 hinaus. Die Lasche kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="139"/>
+        <location filename="../app/bridge/problem_text.cpp" line="140"/>
         <source>Folded, the score of %1 lies %3 away from the edge of %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet liegt die Rille von %1 um %3 neben der Kante von %2. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="144"/>
+        <location filename="../app/bridge/problem_text.cpp" line="145"/>
         <source>Folded, the creases round %1 leave a gap of %2. Change the measures beside it so that they meet.</source>
         <translation>Gefaltet lassen die Rillungen um %1 eine Lücke von %2. Die Maße daneben ändern, damit sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="149"/>
+        <location filename="../app/bridge/problem_text.cpp" line="150"/>
         <source>On the way, in the step “%3”, %1 would pass through %2. Fold in another order or make one of them shorter.</source>
         <translation>Unterwegs, im Schritt „%3“, ginge %1 durch %2 hindurch. In anderer Reihenfolge falten oder eines davon kürzen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="156"/>
+        <location filename="../app/bridge/problem_text.cpp" line="157"/>
         <source>There is no style “%1”. Choose one that “creasewright styles” lists.</source>
         <translation>Es gibt keine Form „%1“. Eine wählen, die „creasewright styles“ aufzählt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="159"/>
+        <location filename="../app/bridge/problem_text.cpp" line="160"/>
         <source>The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.</source>
         <translation>Die Form %1 hat kein Maß „%2“. „creasewright styles“ zählt die vorhandenen auf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="163"/>
+        <location filename="../app/bridge/problem_text.cpp" line="164"/>
         <source>“%2” cannot be read as %1. Type a length such as 2 5/16 in or 58.7 mm, or a whole number where pieces are counted.</source>
         <translation>„%2“ ist nicht als %1 zu lesen. Eine Länge wie 2 5/16 in oder 58,7 mm eingeben, oder eine ganze Zahl, wo gezählt wird.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="169"/>
+        <location filename="../app/bridge/problem_text.cpp" line="170"/>
         <source>%1 is %2, and %3 is the least that works here. Make it %3 or more.</source>
         <translation>%1 ist %2, und %3 ist das Mindeste, das hier geht. %3 oder mehr daraus machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="172"/>
+        <location filename="../app/bridge/problem_text.cpp" line="173"/>
         <source>%1 is %2, and %3 is the most that fits here. Make it %3 or less.</source>
         <translation>%1 ist %2, und %3 ist das Höchste, das hier passt. %3 oder weniger daraus machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="175"/>
+        <location filename="../app/bridge/problem_text.cpp" line="176"/>
         <source>“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm or card:85.6x54x0.76mm.</source>
         <translation>„%1“ ist kein Inhalt. Zum Beispiel box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm oder card:85.6x54x0.76mm eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="180"/>
+        <location filename="../app/bridge/problem_text.cpp" line="181"/>
         <source>A side of the product is %1. Stay at %2 or below.</source>
         <translation>Eine Seite des Inhalts ist %1. Höchstens %2 nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="182"/>
+        <location filename="../app/bridge/problem_text.cpp" line="183"/>
         <source>A side of the product is %1. Make it at least %2.</source>
         <translation>Eine Seite des Inhalts ist %1. Mindestens %2 nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="184"/>
+        <location filename="../app/bridge/problem_text.cpp" line="185"/>
         <source>There is no card “%1”. Choose a listed card or give its thickness, such as 0.3mm, 12pt or 300gsm.</source>
         <translation>Es gibt keinen Karton „%1“. Einen aus der Liste wählen oder die Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="190"/>
+        <location filename="../app/bridge/problem_text.cpp" line="191"/>
         <source>The card is %1 thick. Choose one of %2 or less.</source>
         <translation>Der Karton ist %1 dick. Einen von höchstens %2 wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="192"/>
+        <location filename="../app/bridge/problem_text.cpp" line="193"/>
         <source>There is no ease “%1”. Choose snug, easy or loose.</source>
         <translation>Es gibt keine Luft „%1“. snug (knapp), easy (leicht) oder loose (locker) wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="194"/>
+        <location filename="../app/bridge/problem_text.cpp" line="195"/>
         <source>There is no tool grid “%1”. Choose 1/8in, 1/16in, 1mm or none.</source>
         <translation>Es gibt kein Werkzeugraster „%1“. 1/8in, 1/16in, 1mm oder none (keins) wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="196"/>
+        <location filename="../app/bridge/problem_text.cpp" line="197"/>
+        <source>There is no extra “%1”. Choose one that “creasewright extras” lists.</source>
+        <translation>Es gibt keine Beigabe „%1“. Wählen Sie eine, die „creasewright extras“ aufführt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="200"/>
+        <source>The extra “%1” finds no place on this box. Leave it out or choose another style.</source>
+        <translation>Die Beigabe „%1“ findet an dieser Schachtel keinen Platz. Lassen Sie sie weg oder wählen Sie einen anderen Stil.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="204"/>
+        <source>The extra “%1” belongs to a face “%2” that does not show. Choose another face.</source>
+        <translation>Die Beigabe „%1“ gehört zu einer Fläche „%2“, die nicht zu sehen ist. Wählen Sie eine andere Fläche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="208"/>
+        <source>The extra “%1” needs %2, and the box leaves %3. Make it smaller.</source>
+        <translation>Die Beigabe „%1“ braucht %2, und die Schachtel lässt %3. Machen Sie sie kleiner.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="211"/>
         <source>Two scores on %1 are only %2 apart; below %3 the card may tear or not fold clean. Make the strip wider or choose thinner card.</source>
         <translation>Zwei Rillen an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="202"/>
+        <location filename="../app/bridge/problem_text.cpp" line="217"/>
         <source>There is no paper “%1”. Choose one such as a4 or letter.</source>
         <translation>Es gibt kein Papier „%1“. Eines wie a4 oder letter wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="204"/>
+        <location filename="../app/bridge/problem_text.cpp" line="219"/>
         <source>A margin of %1 leaves no room on %2. Choose a smaller margin or larger paper.</source>
         <translation>Ein Rand von %1 lässt auf %2 keinen Platz. Einen kleineren Rand oder größeres Papier wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="208"/>
+        <location filename="../app/bridge/problem_text.cpp" line="223"/>
         <source>The template would take %1 pages, more than %2. Choose larger paper or a smaller design.</source>
         <translation>Die Vorlage bräuchte %1 Seiten, mehr als %2. Größeres Papier oder einen kleineren Entwurf wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="213"/>
+        <location filename="../app/bridge/problem_text.cpp" line="228"/>
         <source>There is nothing to cut, or nothing to cut it from. Add a design and a sheet.</source>
         <translation>Es gibt nichts zu schneiden, oder nichts, woraus. Fügen Sie einen Entwurf und einen Bogen hinzu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="217"/>
+        <location filename="../app/bridge/problem_text.cpp" line="232"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Make the design smaller.</source>
         <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Machen Sie den Entwurf kleiner.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="222"/>
+        <location filename="../app/bridge/problem_text.cpp" line="237"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a sheet such as %4, or make the design smaller.</source>
         <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen Bogen wie %4 hinzu oder machen Sie den Entwurf kleiner.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="227"/>
+        <location filename="../app/bridge/problem_text.cpp" line="242"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
         <translation>Die vorhandenen Bogen reichen nicht. Fügen Sie Bogen hinzu oder nehmen Sie weniger Sätze.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="229"/>
+        <location filename="../app/bridge/problem_text.cpp" line="244"/>
         <source>%2 is no number for the field “%1”. Choose one from %3 to %4.</source>
         <translation>%2 ist keine Zahl für das Feld „%1“. Wählen Sie eine von %3 bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="232"/>
+        <location filename="../app/bridge/problem_text.cpp" line="247"/>
         <source>“%1” is not a Creasewright kit. Choose a .cwkit file.</source>
         <translation>„%1“ ist kein Creasewright-Kurspaket. Wählen Sie eine Datei .cwkit.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="234"/>
+        <location filename="../app/bridge/problem_text.cpp" line="249"/>
+        <source>Row %2 of “%1” cannot be read: “%3”. Correct it and read the table again.</source>
+        <translation>Zeile %2 von „%1“ ist nicht lesbar: „%3“. Berichtigen Sie sie und lesen Sie die Tabelle noch einmal.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="252"/>
+        <source>The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or add a sheet with the other grain.</source>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, passt längs der Faser auf keinen Bogen. Lassen Sie ihn drehen oder fügen Sie einen Bogen mit der anderen Faser hinzu.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="257"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="237"/>
+        <location filename="../app/bridge/problem_text.cpp" line="260"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="241"/>
+        <location filename="../app/bridge/problem_text.cpp" line="264"/>
         <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="246"/>
+        <location filename="../app/bridge/problem_text.cpp" line="269"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="248"/>
+        <location filename="../app/bridge/problem_text.cpp" line="271"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="254"/>
+        <location filename="../app/bridge/problem_text.cpp" line="277"/>
         <source>The design has no field “%1”. Add it or open another copy.</source>
         <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="256"/>
+        <location filename="../app/bridge/problem_text.cpp" line="279"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>
@@ -3811,6 +4433,74 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="84"/>
         <source>bring the last wall round and glue the seam</source>
         <translation>die letzte Wand herumführen und die Naht kleben</translation>
+    </message>
+</context>
+<context>
+    <name>stock</name>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="27"/>
+        <source>Own code</source>
+        <translation>Eigene Nummer</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="28"/>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="29"/>
+        <source>Card (id)</source>
+        <translation>Karton (id)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="30"/>
+        <source>Kind</source>
+        <translation>Art</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="31"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="32"/>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="33"/>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="34"/>
+        <source>Pieces in a pack</source>
+        <translation>Stück je Packung</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="35"/>
+        <source>Price</source>
+        <translation>Preis</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="36"/>
+        <source>Grain (long, short)</source>
+        <translation>Faser (long, short)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="37"/>
+        <source>Pattern upright (1)</source>
+        <translation>Muster aufrecht (1)</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="38"/>
+        <source>At hand</source>
+        <translation>Vorhanden</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/stock_window.cpp" line="39"/>
+        <source>No more (1)</source>
+        <translation>Nicht mehr (1)</translation>
     </message>
 </context>
 <context>
@@ -4731,582 +5421,817 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Ein Schlauch, von zwei gekreuzten Nähten geschlossen: vier gleiche Flächen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="238"/>
-        <source>Above the ridge, at most half the width; a ribbon may go through it.</source>
-        <translation>Über dem First, höchstens die halbe Breite; ein Band kann hindurchgehen.</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/style_words.cpp" line="240"/>
+        <location filename="../app/bridge/style_words.cpp" line="241"/>
         <source>Across a hole, at most a fifth of the length.</source>
         <translation>Quer über ein Loch, höchstens ein Fünftel der Länge.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="241"/>
+        <location filename="../app/bridge/style_words.cpp" line="242"/>
         <source>Across the pocket, to slide more cards into.</source>
         <translation>Quer über die Tasche, um weitere Karten einzuschieben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="242"/>
+        <location filename="../app/bridge/style_words.cpp" line="243"/>
         <source>Across. Both glue tabs must fit side by side.</source>
         <translation>Quer. Beide Klebelaschen müssen nebeneinander passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="243"/>
+        <location filename="../app/bridge/style_words.cpp" line="244"/>
         <source>Along the tube, inside.</source>
         <translation>Längs des Schlauchs, innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="244"/>
+        <location filename="../app/bridge/style_words.cpp" line="245"/>
         <source>At least the width and 30 mm, so that the gussets and the holes find room.</source>
         <translation>Mindestens die Breite und 30 mm, damit Seitenfalten und Löcher Platz haben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="246"/>
+        <location filename="../app/bridge/style_words.cpp" line="247"/>
         <source>At the ends of the sides, glued inside front and back.</source>
         <translation>An den Enden der Seiten, innen an Vorder- und Rückwand geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="247"/>
+        <location filename="../app/bridge/style_words.cpp" line="248"/>
         <source>At the ridge, under the front of the roof.</source>
         <translation>Am First, unter der vorderen Dachhälfte.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="248"/>
+        <location filename="../app/bridge/style_words.cpp" line="249"/>
         <source>At the tip and at both ends of the back.</source>
         <translation>An der Spitze und an beiden Enden der Rückwand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="249"/>
+        <location filename="../app/bridge/style_words.cpp" line="250"/>
         <source>Back height</source>
         <translation>Höhe hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="250"/>
+        <location filename="../app/bridge/style_words.cpp" line="251"/>
         <source>Between the double scores. Narrower ones cannot be scored.</source>
         <translation>Zwischen den doppelten Rillungen. Schmalere lassen sich nicht rillen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="251"/>
+        <location filename="../app/bridge/style_words.cpp" line="252"/>
         <source>Biscuits, coffee, books, several small things at once.</source>
         <translation>Kekse, Kaffee, Bücher, mehrere kleine Dinge zugleich.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="252"/>
+        <location filename="../app/bridge/style_words.cpp" line="253"/>
         <source>Biscuits, sweets, calendars and villages of favours.</source>
         <translation>Kekse, Süßes, Kalender und ganze Dörfer von Gastgeschenken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="253"/>
+        <location filename="../app/bridge/style_words.cpp" line="254"/>
         <source>Book wrap</source>
         <translation>Briefchen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="254"/>
+        <location filename="../app/bridge/style_words.cpp" line="255"/>
         <source>By which each layer is smaller than the one around it, all round.</source>
         <translation>Um so viel ist jede Lage ringsum kleiner als die um sie herum.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="256"/>
-        <source>Card all round the opening. Make it so wide that the insert is 1 mm smaller than the box inside.</source>
-        <translation>Karton rings um die Öffnung. So breit, dass der Einsatz 1 mm kleiner ist als die Schachtel innen.</translation>
+        <location filename="../app/bridge/style_words.cpp" line="371"/>
+        <source>Round the box, its seam near a fold at the back.</source>
+        <translation>Um die Schachtel, die Naht nahe einer Falz hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="259"/>
+        <location filename="../app/bridge/style_words.cpp" line="372"/>
+        <source>Sleeve</source>
+        <translation>Hülle</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="373"/>
+        <source>An open tube as long as the box.</source>
+        <translation>Ein offener Schlauch, so lang wie die Schachtel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="374"/>
+        <source>Band width</source>
+        <translation>Breite der Banderole</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="375"/>
+        <source>Along the box; 0 takes a third of the box.</source>
+        <translation>Entlang der Schachtel; 0 nimmt ein Drittel der Schachtel.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="376"/>
+        <source>Glued lap at the back.</source>
+        <translation>Geklebte Überlappung hinten.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="377"/>
+        <source>Glued inside the front.</source>
+        <translation>Innen an die Vorderseite geklebt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="378"/>
+        <source>Mats</source>
+        <translation>Auflagen</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="379"/>
+        <source>A decorative layer on every face that shows, or on one.</source>
+        <translation>Eine Zierlage auf jeder sichtbaren Fläche oder auf einer.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="380"/>
+        <source>Inset</source>
+        <translation>Rand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="381"/>
+        <source>Card left to be seen at every edge.</source>
+        <translation>Karton, der an jeder Kante sichtbar bleibt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="382"/>
+        <source>Label</source>
+        <translation>Etikett</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="383"/>
+        <source>Glued onto a face, with a mat layer one size larger.</source>
+        <translation>Auf eine Fläche geklebt, mit einer Unterlage eine Größe größer.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="384"/>
+        <source>Tag</source>
+        <translation>Anhänger</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="385"/>
+        <source>Hangs on a ribbon by a punched hole.</source>
+        <translation>Hängt mit einem gestanzten Loch an einem Band.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="386"/>
+        <source>Shape</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="387"/>
+        <source>Of the label.</source>
+        <translation>Des Etiketts.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="388"/>
+        <source>0 chooses a whole step of the punches.</source>
+        <translation>0 wählt eine ganze Stufe der Stanzer.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="389"/>
+        <source>Mat layer</source>
+        <translation>Unterlage</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="390"/>
+        <source>A layer under it, one step of the punches larger.</source>
+        <translation>Eine Lage darunter, eine Stufe der Stanzer größer.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="391"/>
+        <source>Window</source>
+        <translation>Fenster</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="392"/>
+        <source>An opening in a face, with clear film behind it.</source>
+        <translation>Eine Öffnung in einer Fläche, dahinter klare Folie.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="393"/>
+        <source>0 takes six tenths of the face.</source>
+        <translation>0 nimmt sechs Zehntel der Fläche.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="394"/>
+        <source>Corner radius</source>
+        <translation>Eckenradius</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="395"/>
+        <source>0 for sharp corners.</source>
+        <translation>0 für scharfe Ecken.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="396"/>
+        <source>Lap of the film</source>
+        <translation>Überlappung der Folie</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="397"/>
+        <source>Glued round the opening.</source>
+        <translation>Rund um die Öffnung geklebt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="398"/>
+        <source>A shelf on feet inside the box that holds the product.</source>
+        <translation>Ein Podest in der Schachtel, das das Produkt hält.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="399"/>
+        <source>Greeting slip</source>
+        <translation>Grußzettel</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="400"/>
+        <source>Fits under the product.</source>
+        <translation>Passt unter das Produkt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="401"/>
+        <source>Of the legs; 0 takes half the product.</source>
+        <translation>Der Beine; 0 nimmt das halbe Produkt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="402"/>
+        <source>0 fills the box inside.</source>
+        <translation>0 füllt die Schachtel innen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="403"/>
+        <source>Ribbon</source>
+        <translation>Band</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="404"/>
+        <source>Crosswise or once round, with a bow.</source>
+        <translation>Über Kreuz oder einmal herum, mit Schleife.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="405"/>
+        <source>Of the ribbon.</source>
+        <translation>Des Bandes.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="406"/>
+        <source>Bow</source>
+        <translation>Schleife</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="407"/>
+        <source>Ribbon for the bow and its ends.</source>
+        <translation>Band für die Schleife und ihre Enden.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="408"/>
+        <source>Crosswise</source>
+        <translation>Über Kreuz</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="409"/>
+        <source>Off: once round the short way.</source>
+        <translation>Aus: einmal herum, den kurzen Weg.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="410"/>
+        <source>Rectangle</source>
+        <translation>Rechteck</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="411"/>
+        <source>Circle</source>
+        <translation>Kreis</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="412"/>
+        <source>Oval</source>
+        <translation>Oval</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="413"/>
+        <source>Scalloped</source>
+        <translation>Wellenrand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="414"/>
+        <source>Card at both ends of the opening. Make it so wide that the insert is 1 mm shorter than the box inside.</source>
+        <translation>Karton an beiden Enden der Öffnung. So breit, dass der Einsatz 1 mm kürzer ist als die Schachtel innen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="417"/>
+        <source>Side margin</source>
+        <translation>Seitenrand</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="418"/>
+        <source>Card in front of the opening and behind it; the feet lie under it.</source>
+        <translation>Karton vor und hinter der Öffnung; die Füße liegen darunter.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="420"/>
+        <source>Round opening</source>
+        <translation>Runde Öffnung</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="421"/>
+        <source>For jars, tins and balls.</source>
+        <translation>Für Gläser, Dosen und Kugeln.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="257"/>
         <source>Card wallet</source>
         <translation>Kartenmappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="260"/>
+        <location filename="../app/bridge/style_words.cpp" line="238"/>
+        <source>Above the ridge, at most seven twentieths of the width, or the sides would meet on the way in.</source>
+        <translation>Über dem First, höchstens sieben Zwanzigstel der Breite, sonst träfen sich die Seiten auf dem Weg hinein.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="258"/>
         <source>Cell length</source>
         <translation>Fachlänge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="261"/>
+        <location filename="../app/bridge/style_words.cpp" line="259"/>
         <source>Cell width</source>
         <translation>Fachbreite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="262"/>
+        <location filename="../app/bridge/style_words.cpp" line="260"/>
         <source>Cells along the length.</source>
         <translation>Fächer der Länge nach.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="263"/>
+        <location filename="../app/bridge/style_words.cpp" line="261"/>
         <source>Cells along the width.</source>
         <translation>Fächer der Breite nach.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="264"/>
+        <location filename="../app/bridge/style_words.cpp" line="262"/>
         <source>Columns</source>
         <translation>Spalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="265"/>
+        <location filename="../app/bridge/style_words.cpp" line="263"/>
         <source>Crosses one in the other, glued base on base.</source>
         <translation>Kreuze ineinander, Boden auf Boden geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="266"/>
+        <location filename="../app/bridge/style_words.cpp" line="264"/>
         <source>Deep enough to hold the walls up, at most their height.</source>
         <translation>Tief genug, um die Wände zu halten, höchstens so tief wie diese hoch sind.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="267"/>
+        <location filename="../app/bridge/style_words.cpp" line="265"/>
         <source>Dip</source>
         <translation>Senkung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="268"/>
+        <location filename="../app/bridge/style_words.cpp" line="266"/>
         <source>Double scores give it depth; with straight or with pointed flaps, closed by a seal.</source>
         <translation>Doppelte Rillungen geben ihm Tiefe; mit geraden oder spitzen Klappen, mit einem Siegel verschlossen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="271"/>
+        <location filename="../app/bridge/style_words.cpp" line="269"/>
         <source>Envelope</source>
         <translation>Umschlag</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="272"/>
+        <location filename="../app/bridge/style_words.cpp" line="270"/>
         <source>Exploding box</source>
         <translation>Explosionsschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="273"/>
+        <location filename="../app/bridge/style_words.cpp" line="271"/>
         <source>Fin</source>
         <translation>Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="274"/>
+        <location filename="../app/bridge/style_words.cpp" line="272"/>
         <source>Four flaps that meet in diagonals on the back.</source>
         <translation>Vier Klappen, die sich hinten in Diagonalen treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="275"/>
+        <location filename="../app/bridge/style_words.cpp" line="273"/>
         <source>From seam to seam on the sheet: six tenths of the width or more.</source>
         <translation>Von Naht zu Naht auf dem Bogen: mindestens sechs Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="276"/>
+        <location filename="../app/bridge/style_words.cpp" line="274"/>
         <source>From the back to the tip, at least half the width.</source>
         <translation>Von der Rückwand zur Spitze, mindestens die halbe Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="277"/>
+        <location filename="../app/bridge/style_words.cpp" line="275"/>
         <source>From the middle of one divider to the middle of the next.</source>
         <translation>Von der Mitte eines Stegs zur Mitte des nächsten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="278"/>
+        <location filename="../app/bridge/style_words.cpp" line="276"/>
         <source>Front height</source>
         <translation>Höhe vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="279"/>
+        <location filename="../app/bridge/style_words.cpp" line="277"/>
         <source>Gable flap</source>
         <translation>Giebellasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="280"/>
+        <location filename="../app/bridge/style_words.cpp" line="278"/>
         <source>Gift cards, letters, seeds, flat sweets, photographs.</source>
         <translation>Gutscheinkarten, Briefe, Samen, flache Süßigkeiten, Fotos.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="281"/>
+        <location filename="../app/bridge/style_words.cpp" line="279"/>
         <source>Gift cards, vouchers, tickets, banknotes, photographs.</source>
         <translation>Gutscheinkarten, Gutscheine, Eintrittskarten, Geldscheine, Fotos.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="282"/>
+        <location filename="../app/bridge/style_words.cpp" line="280"/>
         <source>Glue tab</source>
         <translation>Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="283"/>
+        <location filename="../app/bridge/style_words.cpp" line="281"/>
         <source>Glued to the back; without pointed flaps.</source>
         <translation>An die Rückseite geklebt; ohne spitze Klappen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="284"/>
+        <location filename="../app/bridge/style_words.cpp" line="282"/>
         <source>Gusseted bag</source>
         <translation>Seitenfaltentüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="285"/>
+        <location filename="../app/bridge/style_words.cpp" line="283"/>
         <source>Handle holes</source>
         <translation>Grifflöcher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="286"/>
+        <location filename="../app/bridge/style_words.cpp" line="284"/>
         <source>Holds the pocket&apos;s sides on the back.</source>
         <translation>Hält die Seiten der Tasche an der Rückseite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="287"/>
+        <location filename="../app/bridge/style_words.cpp" line="285"/>
         <source>How far the cover slides into the pocket.</source>
         <translation>Wie weit der Deckel in die Tasche gleitet.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="288"/>
+        <location filename="../app/bridge/style_words.cpp" line="286"/>
         <source>How far the edge of the back stands outside the base.</source>
         <translation>Wie weit der Rand der Rückwand über den Boden hinaussteht.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="289"/>
+        <location filename="../app/bridge/style_words.cpp" line="287"/>
         <source>How far the front&apos;s curved edge dips in the middle.</source>
         <translation>Wie weit sich der geschwungene vordere Rand in der Mitte senkt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="290"/>
+        <location filename="../app/bridge/style_words.cpp" line="288"/>
         <source>How high the pocket is, at most three quarters of the length.</source>
         <translation>Wie hoch die Tasche ist, höchstens drei Viertel der Länge.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="291"/>
+        <location filename="../app/bridge/style_words.cpp" line="289"/>
         <source>In the middle, between the curved scores: a tenth to four tenths of the width.</source>
         <translation>In der Mitte, zwischen den gebogenen Rillungen: ein bis vier Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="293"/>
+        <location filename="../app/bridge/style_words.cpp" line="291"/>
         <source>In the pocket&apos;s edge.</source>
         <translation>Im Rand der Tasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="294"/>
+        <location filename="../app/bridge/style_words.cpp" line="292"/>
         <source>Jars, bottles, candles and soap in a larger box.</source>
         <translation>Gläser, Flaschen, Kerzen und Seife in einer größeren Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="295"/>
+        <location filename="../app/bridge/style_words.cpp" line="293"/>
         <source>Jewellery, ties, gift cards, sweets, soap slices.</source>
         <translation>Schmuck, Krawatten, Gutscheinkarten, Süßes, Seifenscheiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="296"/>
+        <location filename="../app/bridge/style_words.cpp" line="294"/>
         <source>Joins back and front at one side.</source>
         <translation>Verbindet Rück- und Vorderseite an einer Seite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="297"/>
+        <location filename="../app/bridge/style_words.cpp" line="295"/>
         <source>Layered crosses fall open when the lid is lifted.</source>
         <translation>Ineinanderliegende Kreuze fallen auf, sobald der Deckel gehoben wird.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="298"/>
+        <location filename="../app/bridge/style_words.cpp" line="296"/>
         <source>Layers</source>
         <translation>Lagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="299"/>
+        <location filename="../app/bridge/style_words.cpp" line="297"/>
         <source>Lean</source>
         <translation>Neigung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="300"/>
+        <location filename="../app/bridge/style_words.cpp" line="298"/>
         <source>Margin</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="301"/>
+        <location filename="../app/bridge/style_words.cpp" line="299"/>
         <source>Milk-carton top box</source>
         <translation>Milchkartonschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="302"/>
+        <location filename="../app/bridge/style_words.cpp" line="300"/>
         <source>Of each face at its seam: half the sheet.</source>
         <translation>Jeder Fläche an ihrer Naht: der halbe Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="303"/>
+        <location filename="../app/bridge/style_words.cpp" line="301"/>
         <source>Of front and back, along the bottom.</source>
         <translation>Von Vorder- und Rückwand, am Boden entlang.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="304"/>
+        <location filename="../app/bridge/style_words.cpp" line="302"/>
         <source>Of front and back, along the ridge. Two flaps and the tuck must fit.</source>
         <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Stecklasche müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="306"/>
+        <location filename="../app/bridge/style_words.cpp" line="304"/>
         <source>Of front and back, laid flat.</source>
         <translation>Von Vorder- und Rückseite, flach liegend.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="307"/>
+        <location filename="../app/bridge/style_words.cpp" line="305"/>
         <source>Of the back; at least a third of the length, or the tip is too sharp.</source>
         <translation>Der Rückwand; mindestens ein Drittel der Länge, sonst wird die Spitze zu spitz.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="309"/>
+        <location filename="../app/bridge/style_words.cpp" line="307"/>
         <source>Of the base, along the front. Two tabs must fit.</source>
         <translation>Des Bodens, an der Vorderseite entlang. Zwei Laschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="310"/>
+        <location filename="../app/bridge/style_words.cpp" line="308"/>
         <source>Of the base, from front to back.</source>
         <translation>Des Bodens, von vorn nach hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="311"/>
+        <location filename="../app/bridge/style_words.cpp" line="309"/>
         <source>Of the dividers.</source>
         <translation>Der Stege.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="312"/>
+        <location filename="../app/bridge/style_words.cpp" line="310"/>
         <source>Of the front, from the fold of the flap to the bottom.</source>
         <translation>Der Vorderseite, vom Falz der Klappe bis unten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="313"/>
+        <location filename="../app/bridge/style_words.cpp" line="311"/>
         <source>Of the front, the longer side.</source>
         <translation>Der Vorderseite, die längere Seite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="314"/>
+        <location filename="../app/bridge/style_words.cpp" line="312"/>
         <source>Of the gable walls.</source>
         <translation>Der Giebelwände.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="315"/>
+        <location filename="../app/bridge/style_words.cpp" line="313"/>
         <source>Of the innermost cross&apos;s base.</source>
         <translation>Vom Boden des innersten Kreuzes.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="316"/>
+        <location filename="../app/bridge/style_words.cpp" line="314"/>
         <source>Of the innermost cross&apos;s base. The lid&apos;s tabs must fit.</source>
         <translation>Vom Boden des innersten Kreuzes. Die Laschen des Deckels müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="317"/>
+        <location filename="../app/bridge/style_words.cpp" line="315"/>
         <source>Of the legs: half the product or more.</source>
         <translation>Der Beine: das halbe Produkt oder mehr.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="318"/>
+        <location filename="../app/bridge/style_words.cpp" line="316"/>
         <source>Of the opening.</source>
         <translation>Der Öffnung.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="319"/>
+        <location filename="../app/bridge/style_words.cpp" line="317"/>
         <source>Of the opening; the product goes through it.</source>
         <translation>Der Öffnung; das Produkt steht in ihr.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="320"/>
+        <location filename="../app/bridge/style_words.cpp" line="318"/>
         <source>Of the outermost walls; each layer inside is lower by the step.</source>
         <translation>Der äußersten Wände; jede Lage innen ist um die Stufe niedriger.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="321"/>
+        <location filename="../app/bridge/style_words.cpp" line="319"/>
         <source>Of the ridge over the eaves: a fifth to seven tenths of the width.</source>
         <translation>Des Firsts über der Traufe: ein Fünftel bis sieben Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="323"/>
+        <location filename="../app/bridge/style_words.cpp" line="321"/>
         <source>Of the sides, which fold in along the middle.</source>
         <translation>Der Seiten, die sich in der Mitte einfalten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="324"/>
+        <location filename="../app/bridge/style_words.cpp" line="322"/>
         <source>Of the straight sides; the ends curve in from there.</source>
         <translation>Der geraden Seiten; von dort wölben sich die Enden nach innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="325"/>
+        <location filename="../app/bridge/style_words.cpp" line="323"/>
         <source>Of the strips between the covers. Narrower ones cannot be scored.</source>
         <translation>Der Streifen zwischen den Deckeln. Schmalere lassen sich nicht rillen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="327"/>
+        <location filename="../app/bridge/style_words.cpp" line="325"/>
         <source>Of the walls, up to the eaves. The bottom&apos;s glue tab must fit.</source>
         <translation>Der Wände, bis zur Traufe. Die Klebelasche des Bodens muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="328"/>
+        <location filename="../app/bridge/style_words.cpp" line="326"/>
         <source>Of the walls. The lid&apos;s flaps go down half of it at most.</source>
         <translation>Der Wände. Die Laschen des Deckels reichen höchstens halb hinab.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="329"/>
+        <location filename="../app/bridge/style_words.cpp" line="327"/>
         <source>On both sides of the lid.</source>
         <translation>An beiden Seiten des Deckels.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="330"/>
+        <location filename="../app/bridge/style_words.cpp" line="328"/>
         <source>Open and tapered, with a high back and a curved front edge.</source>
         <translation>Offen und nach unten enger, mit hoher Rückwand und geschwungenem vorderem Rand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="331"/>
+        <location filename="../app/bridge/style_words.cpp" line="329"/>
         <source>Opens like a book; a pocket with slits holds one card or several.</source>
         <translation>Öffnet sich wie ein Buch; eine Tasche mit Schlitzen hält eine oder mehrere Karten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="333"/>
+        <location filename="../app/bridge/style_words.cpp" line="331"/>
         <source>Partition insert</source>
         <translation>Gefacheeinsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="334"/>
+        <location filename="../app/bridge/style_words.cpp" line="332"/>
         <source>Photographs, messages, vouchers, a small gift inside.</source>
         <translation>Fotos, Botschaften, Gutscheine, ein kleines Geschenk darin.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="335"/>
+        <location filename="../app/bridge/style_words.cpp" line="333"/>
         <source>Pillow box</source>
         <translation>Kissenschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="336"/>
+        <location filename="../app/bridge/style_words.cpp" line="334"/>
         <source>Pitched-roof box</source>
         <translation>Satteldachschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="337"/>
+        <location filename="../app/bridge/style_words.cpp" line="335"/>
         <source>Platform insert</source>
         <translation>Podesteinsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="338"/>
+        <location filename="../app/bridge/style_words.cpp" line="336"/>
         <source>Pocket</source>
         <translation>Tasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="339"/>
+        <location filename="../app/bridge/style_words.cpp" line="337"/>
         <source>Pointed flaps</source>
         <translation>Spitze Klappen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="340"/>
+        <location filename="../app/bridge/style_words.cpp" line="338"/>
         <source>Popcorn, sweets in bags, biscuits, small gifts to reach into.</source>
         <translation>Popcorn, Süßes in Tütchen, Kekse, kleine Gaben zum Hineingreifen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="341"/>
+        <location filename="../app/bridge/style_words.cpp" line="339"/>
         <source>Rise</source>
         <translation>Firsthöhe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="342"/>
+        <location filename="../app/bridge/style_words.cpp" line="340"/>
         <source>Rows</source>
         <translation>Reihen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="343"/>
+        <location filename="../app/bridge/style_words.cpp" line="341"/>
         <source>Scored length of lid against the outer cross: two cards and the ease between them.</source>
         <translation>Gerillte Länge des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken und das Spiel dazwischen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="346"/>
+        <location filename="../app/bridge/style_words.cpp" line="344"/>
         <source>Scored width of lid against the outer cross: two cards, the lid&apos;s two tabs and the ease.</source>
         <translation>Gerillte Breite des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken, die zwei Laschen des Deckels und das Spiel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="349"/>
+        <location filename="../app/bridge/style_words.cpp" line="347"/>
         <source>Seed packets, tea bags, chocolate squares, face masks, samples.</source>
         <translation>Samentütchen, Teebeutel, Schokoladentäfelchen, Gesichtsmasken, Proben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="350"/>
+        <location filename="../app/bridge/style_words.cpp" line="348"/>
         <source>Side flaps</source>
         <translation>Seitenklappen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="351"/>
+        <location filename="../app/bridge/style_words.cpp" line="349"/>
         <source>Slits</source>
         <translation>Schlitze</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="352"/>
+        <location filename="../app/bridge/style_words.cpp" line="350"/>
         <source>Slotted dividers that part a box into cells, one product in each.</source>
         <translation>Geschlitzte Stege, die eine Schachtel in Fächer teilen, je eines für ein Produkt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="354"/>
+        <location filename="../app/bridge/style_words.cpp" line="352"/>
         <source>Small jars, bottles, baubles, truffles, cupcakes.</source>
         <translation>Kleine Gläser, Flaschen, Kugeln, Trüffel, Törtchen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="355"/>
+        <location filename="../app/bridge/style_words.cpp" line="353"/>
         <source>Stands on a block bottom, folds flat, with holes for a ribbon handle.</source>
         <translation>Steht auf einem Klotzboden, lässt sich flach falten, mit Löchern für einen Bandgriff.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="357"/>
+        <location filename="../app/bridge/style_words.cpp" line="355"/>
         <source>Step</source>
         <translation>Stufe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="358"/>
+        <location filename="../app/bridge/style_words.cpp" line="356"/>
         <source>Sweets, biscuits, tea, small toys.</source>
         <translation>Süßes, Kekse, Tee, kleines Spielzeug.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="359"/>
+        <location filename="../app/bridge/style_words.cpp" line="357"/>
         <source>Sweets, nuts, tea, favours, small surprises.</source>
         <translation>Süßes, Nüsse, Tee, Gastgeschenke, kleine Überraschungen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="360"/>
+        <location filename="../app/bridge/style_words.cpp" line="358"/>
         <source>Tetra pouch</source>
         <translation>Tetraedertüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="361"/>
+        <location filename="../app/bridge/style_words.cpp" line="359"/>
         <source>The seams at the two ends, glued inside to inside.</source>
         <translation>Die Nähte an beiden Enden, innen auf innen geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="362"/>
+        <location filename="../app/bridge/style_words.cpp" line="360"/>
         <source>The sides fold in under a roof that ends in a glued fin.</source>
         <translation>Die Seiten falten sich unter ein Dach ein, das in einem geklebten Steg endet.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="363"/>
+        <location filename="../app/bridge/style_words.cpp" line="361"/>
         <source>Treat scoop</source>
         <translation>Naschschütte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="364"/>
+        <location filename="../app/bridge/style_words.cpp" line="362"/>
         <source>Tuck</source>
         <translation>Einstecktiefe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="365"/>
+        <location filename="../app/bridge/style_words.cpp" line="363"/>
         <source>Turned in under the long legs; it must not reach the opening.</source>
         <translation>Unter den langen Beinen nach innen gefaltet; darf nicht bis zur Öffnung reichen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="366"/>
+        <location filename="../app/bridge/style_words.cpp" line="364"/>
         <source>Two curved scores at each end press in and hold the box shut.</source>
         <translation>Zwei gebogene Rillungen an jedem Ende drücken sich ein und halten die Schachtel zu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="367"/>
+        <location filename="../app/bridge/style_words.cpp" line="365"/>
         <source>Two in front and back, for a ribbon.</source>
         <translation>Je zwei in Vorder- und Rückwand, für ein Band.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="368"/>
+        <location filename="../app/bridge/style_words.cpp" line="366"/>
         <source>Under both slopes of the roof.</source>
         <translation>Unter beiden Dachhälften.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="369"/>
+        <location filename="../app/bridge/style_words.cpp" line="367"/>
         <source>Upright, along the longest side of what goes in.</source>
         <translation>Aufrecht, entlang der längsten Seite des Inhalts.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="370"/>
+        <location filename="../app/bridge/style_words.cpp" line="368"/>
         <source>Upright, from the base to the edge of the back.</source>
         <translation>Senkrecht, vom Boden bis zum Rand der Rückwand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="371"/>
+        <location filename="../app/bridge/style_words.cpp" line="369"/>
         <source>Upright; lower than the back.</source>
         <translation>Senkrecht; niedriger als hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="372"/>
+        <location filename="../app/bridge/style_words.cpp" line="370"/>
         <source>Wedge box</source>
         <translation>Tortenstückschachtel</translation>
     </message>

@@ -282,4 +282,115 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>guide</name>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
+        <translation>
+            <numerusform>%n sheet of %1, %2, for the piece “%3”</numerusform>
+            <numerusform>%n sheets of %1, %2, for the piece “%3”</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trim %n sheet(s) of %1 to %2.</source>
+        <translation>
+            <numerusform>Trim %n sheet of %1 to %2.</numerusform>
+            <numerusform>Trim %n sheets of %1 to %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1”: %n piece(s), onto %2.</source>
+        <translation>
+            <numerusform>“%1”: %n piece, onto %2.</numerusform>
+            <numerusform>“%1”: %n pieces, onto %2.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>kits</name>
+    <message numerus="yes">
+        <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
+        <translation>
+            <numerusform>%n sheet at the least price, proven: cheaper cannot do.</numerusform>
+            <numerusform>%n sheets at the least price, proven: cheaper cannot do.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s); a cheaper choice is not ruled out.</source>
+        <translation>
+            <numerusform>%n sheet; a cheaper choice is not ruled out.</numerusform>
+            <numerusform>%n sheets; a cheaper choice is not ruled out.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
+        <translation>
+            <numerusform>Ribbon %1 wide: %2 m in %n piece</numerusform>
+            <numerusform>Ribbon %1 wide: %2 m in %n pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pack(s) of %1</source>
+        <translation>
+            <numerusform>%n pack of %1</numerusform>
+            <numerusform>%n packs of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n at hand</source>
+        <translation>
+            <numerusform>%n at hand</numerusform>
+            <numerusform>%n at hand</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to buy</source>
+        <translation>
+            <numerusform>%n to buy</numerusform>
+            <numerusform>%n to buy</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n blank(s), see the packing list</source>
+        <translation>
+            <numerusform>%n blank, see the packing list</numerusform>
+            <numerusform>%n blanks, see the packing list</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
+        <translation>
+            <numerusform>The day before: cut the sheets as the layouts show, about %n minute.</numerusform>
+            <numerusform>The day before: cut the sheets as the layouts show, about %n minutes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Pack %n bag(s) by the list above and put a label on each.</source>
+        <translation>
+            <numerusform>Pack %n bag by the list above and put a label on each.</numerusform>
+            <numerusform>Pack %n bags by the list above and put a label on each.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
+        <translation>
+            <numerusform>Print %n copy of the guide “%1”, one of the template.</numerusform>
+            <numerusform>Print %n copies of the guide “%1”, one of the template.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 “%2”: %n minute(s), step by step from the guide.</source>
+        <translation>
+            <numerusform>%1 “%2”: %n minute, step by step from the guide.</numerusform>
+            <numerusform>%1 “%2”: %n minutes, step by step from the guide.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, mat %2: cut %n sheet(s)</source>
+        <translation>
+            <numerusform>%1, mat %2: cut %n sheet</numerusform>
+            <numerusform>%1, mat %2: cut %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

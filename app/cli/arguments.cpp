@@ -32,6 +32,7 @@ class Arguments {
   static void addProduct(CLI::App& command, const char* name, ChoiceOptions& choices);
   static void addMaterial(CLI::App& command, ChoiceOptions& choices);
   void addStyles();
+  void addExtras();
   void addNew();
   void addCheck();
   void addExport();
@@ -44,6 +45,7 @@ class Arguments {
 
   CLI::App app_;
   CLI::App* styles_ = nullptr;
+  CLI::App* extras_ = nullptr;
   CLI::App* new_ = nullptr;
   CLI::App* check_ = nullptr;
   CLI::App* export_ = nullptr;
@@ -52,6 +54,7 @@ class Arguments {
 
   std::string windowFile_;
   bool stylesJson_ = false;
+  bool extrasJson_ = false;
   SuggestOptions suggestOptions_;
   bool checkJson_ = false;
   std::string checkFile_;
@@ -88,6 +91,7 @@ Arguments::Arguments() {
   app_.set_version_flag("--version", CREASEWRIGHT_VERSION,
                         words(Cli::tr("print the program's version")));
   addStyles();
+  addExtras();
   addNew();
   addCheck();
   addExport();
@@ -106,6 +110,12 @@ void Arguments::addStyles() {
       ->type_name("NAME")
       ->allow_extra_args(false);
   styles_->add_flag("--json", stylesJson_, words(Cli::tr("for other programs")));
+}
+
+void Arguments::addExtras() {
+  extras_ = app_.add_subcommand(
+      "extras", words(Cli::tr("list what can go with a box: bands, mats, labels, windows")));
+  extras_->add_flag("--json", extrasJson_, words(Cli::tr("for other programs")));
 }
 
 void Arguments::addProduct(CLI::App& command, const char* name, ChoiceOptions& choices) {
@@ -134,6 +144,11 @@ void Arguments::addNew() {
   addProduct(*new_, "--product", o.choices);
   new_->add_option("--set", o.settings, words(Cli::tr("one measure of the style; may be repeated")))
       ->type_name("KEY=VALUE")
+      ->allow_extra_args(false);
+  new_->add_option("--extra", o.extras,
+                   words(Cli::tr("what goes with the box, such as label:shape=oval,text=Plum jam; "
+                                 "may be repeated")))
+      ->type_name("KIND[:KEY=VALUE,...]")
       ->allow_extra_args(false);
   addMaterial(*new_, o.choices);
   new_->add_option("--title", o.title, words(Cli::tr("title on the printed pages")))
@@ -193,6 +208,21 @@ void Arguments::addKit() {
   kit_->add_option("--sheet", o.sheets, words(Cli::tr("a sheet at hand; may be repeated")))
       ->type_name("NAME")
       ->allow_extra_args(false);
+  kit_->add_option("--stock", o.stock, words(Cli::tr("table of sheets with prices, as CSV")))
+      ->type_name("FILE.csv");
+  kit_->add_option("--supplies", o.supplies,
+                   words(Cli::tr("table of tape, ribbon and glue, as CSV")))
+      ->type_name("FILE.csv");
+  kit_->add_option("--names", o.names, words(Cli::tr("names for the bags, one a line")))
+      ->type_name("FILE");
+  kit_->add_option("--label", o.label, words(Cli::tr("size of a bag's label, such as 90x50mm")))
+      ->type_name("WIDTHxHEIGHT");
+  kit_->add_option("--machine", o.machine,
+                   words(Cli::tr("size of a cutting machine's mat, such as 12x12in: writes its "
+                                 "layouts into a folder")))
+      ->type_name("WIDTHxHEIGHT");
+  kit_->add_flag("--keep-grain", o.keepGrain,
+                 words(Cli::tr("turn no blank against the grain of its sheet")));
   kit_->add_option("--paper", o.paper, words(Cli::tr("paper of a PDF: a4, letter ...")))
       ->type_name("NAME");
   kit_->add_option("--units", o.units, words(Cli::tr("units of printed measures")))
@@ -200,7 +230,7 @@ void Arguments::addKit() {
 }
 
 void Arguments::translateHelp() {
-  for (CLI::App* app : {&app_, styles_, new_, check_, export_, guide_, kit_}) {
+  for (CLI::App* app : {&app_, styles_, extras_, new_, check_, export_, guide_, kit_}) {
     app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
     const auto formatter = app->get_formatter();
     formatter->label("Usage", words(Cli::tr("Usage")));
@@ -250,8 +280,8 @@ int Arguments::refuseExtras() {
   if (app_.get_subcommands().empty()) {
     const auto extras = app_.remaining();
     return fail(
-        Cli::tr("%1: There is no such command. The commands are styles, new, check, "
-                "export, guide and kit.")
+        Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
+                "check, export, guide and kit.")
             .arg(text(extras.empty() || !windowFile_.empty() ? windowFile_ : extras.front())));
   }
   return kParsed;
@@ -261,6 +291,9 @@ int Arguments::dispatch() {
   if (styles_->parsed()) {
     return suggestOptions_.choices.product.empty() ? runStyles(stylesJson_)
                                                    : runSuggest(suggestOptions_, stylesJson_);
+  }
+  if (extras_->parsed()) {
+    return runExtras(extrasJson_);
   }
   if (new_->parsed()) {
     return runNew(newOptions_);

@@ -7,7 +7,10 @@
 #include "bridge/text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
+#include "document/file_io.h"
+#include "kits/machine_files.h"
 #include "kits/write_kit.h"
+#include "units/length_text.h"
 
 namespace creasewright {
 
@@ -23,6 +26,11 @@ QString usageProblem(const KitOptions& options) {
   }
   if (options.output.empty()) {
     return Cli::tr("-o: Say where to write, such as -o class.pdf.");
+  }
+  if (!options.machine.empty()) {
+    return QFileInfo(text(options.output)).suffix().isEmpty()
+               ? QString()
+               : Cli::tr("-o: With --machine name a folder, such as -o mats/.");
   }
   if (!kitEndings().contains(QFileInfo(text(options.output)).suffix().toLower())) {
     return Cli::tr("-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit.")
@@ -105,6 +113,118 @@ bool addPeople(const KitOptions& options, ClassKit& kit) {
   return true;
 }
 
+/// The text of a file that an argument names; tells when it cannot be read.
+std::optional<std::string> fileOf(const QString& argument, const std::string& path) {
+  constexpr std::int64_t largest = 1 << 20;
+  Result<std::string> content = readFile(path, largest);
+  if (!content) {
+    fail(argument, content.problem());
+    return std::nullopt;
+  }
+  return std::move(content).value();
+}
+
+bool addStockTable(const KitOptions& options, ClassKit& kit) {
+  if (options.stock.empty()) {
+    return true;
+  }
+  const QString argument = QStringLiteral("--stock");
+  const std::optional<std::string> csv = fileOf(argument, options.stock);
+  if (!csv) {
+    return false;
+  }
+  const Result<std::vector<StockSheet>> stock = readStockTable(*csv, options.stock);
+  if (!stock) {
+    fail(argument, stock.problem());
+    return false;
+  }
+  kit.stock = *stock;
+  return true;
+}
+
+bool addSupplyTable(const KitOptions& options, ClassKit& kit) {
+  if (options.supplies.empty()) {
+    return true;
+  }
+  const QString argument = QStringLiteral("--supplies");
+  const std::optional<std::string> csv = fileOf(argument, options.supplies);
+  if (!csv) {
+    return false;
+  }
+  const Result<std::vector<SupplyItem>> supplies = readSupplyTable(*csv, options.supplies);
+  if (!supplies) {
+    fail(argument, supplies.problem());
+    return false;
+  }
+  kit.supplies = *supplies;
+  return true;
+}
+
+bool addNames(const KitOptions& options, ClassKit& kit) {
+  if (options.names.empty()) {
+    return true;
+  }
+  const std::optional<std::string> list = fileOf(QStringLiteral("--names"), options.names);
+  if (!list) {
+    return false;
+  }
+  kit.names.clear();
+  for (const QString& line : text(*list).split(QLatin1Char('\n'))) {
+    if (!line.trimmed().isEmpty()) {
+      kit.names.push_back(line.trimmed().toStdString());
+    }
+  }
+  return true;
+}
+
+/// `90x50mm`; a unit after the second serves both. Tells when it cannot be read.
+std::optional<std::pair<Length, Length>> readSize(const char* argument,
+                                                  const std::string& written) {
+  const QStringList sides = text(written).split(QLatin1Char('x'));
+  if (sides.size() == 2) {
+    const Unit unit = unitNamed(written).value_or(Unit::Millimetre);
+    const Result<Length> width = parseLength(sides[0].toStdString(), unit);
+    const Result<Length> height = parseLength(sides[1].toStdString(), unit);
+    const Length least = Length::nanometres(20'000'000);
+    const Length most = Length::nanometres(2'000'000'000);
+    if (width && height && *width >= least && *height >= least && *width <= most &&
+        *height <= most) {
+      return std::pair{*width, *height};
+    }
+  }
+  fail(Cli::tr("%1: “%2” is no size. Write something like 90x50mm, each side from 20 mm to 2 m.")
+           .arg(QLatin1String(argument), text(written)));
+  return std::nullopt;
+}
+
+bool readLabel(const std::string& written, KitChoices& choices) {
+  if (written.empty()) {
+    return true;
+  }
+  const auto size = readSize("--label", written);
+  if (!size) {
+    return false;
+  }
+  choices.labelWidth = size->first;
+  choices.labelHeight = size->second;
+  return true;
+}
+
+/// Layouts for a cutting machine instead of a plan for the trimmer.
+int runMachine(const KitOptions& options, const ClassKit& kit) {
+  const auto size = readSize("--machine", options.machine);
+  if (!size) {
+    return ExitUsage;
+  }
+  MachineChoices choices;
+  choices.width = size->first;
+  choices.height = size->second;
+  if (const auto problem = writeMachineFolder(kit, text(options.output), choices)) {
+    return fail(QStringLiteral("-o"), *problem);
+  }
+  return ExitHolds;
+}
+
 }  // namespace
 
 int runKit(const KitOptions& options) {
@@ -112,10 +232,20 @@ int runKit(const KitOptions& options) {
     return fail(problem);
   }
   std::optional<ClassKit> kit = kitFrom(options);
-  if (!kit || !addSheets(options.sheets, *kit) || !addPeople(options, *kit)) {
-    return ExitUsage;
+  if (kit && !options.machine.empty()) {
+    if (!addPeople(options, *kit)) {
+      return ExitUsage;
+    }
+    kit->keepGrain = kit->keepGrain || options.keepGrain;
+    return runMachine(options, *kit);
   }
   KitChoices choices;
+  if (!kit || !addStockTable(options, *kit) || !addSheets(options.sheets, *kit) ||
+      !addSupplyTable(options, *kit) || !addNames(options, *kit) || !addPeople(options, *kit) ||
+      !readLabel(options.label, choices)) {
+    return ExitUsage;
+  }
+  kit->keepGrain = kit->keepGrain || options.keepGrain;
   choices.unit = options.units == "in" ? Unit::Inch : Unit::Millimetre;
   const bool inches = choices.unit == Unit::Inch;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper

@@ -12,6 +12,12 @@ struct KitOptions {
   std::vector<std::string> sheets;
   std::string takers;
   std::string spares;
+  std::string stock;  ///< CSV files
+  std::string supplies;
+  std::string names;  ///< a text file, one name a line
+  std::string label;  ///< WIDTHxHEIGHT
+  bool keepGrain = false;
+  std::string machine;  ///< WIDTHxHEIGHT of a cutting mat: layouts for a machine
   std::string paper;
   std::string units;
 };

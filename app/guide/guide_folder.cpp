@@ -1,21 +1,16 @@
 #include "guide/guide_folder.h"
 
 #include <QBuffer>
-#include <QDir>
-#include <QFile>
-#include <utility>
 
 #include "bridge/label_text.h"
 #include "guide/make_guide.h"
 #include "output/picture.h"
-#include "output/write_bytes.h"
+#include "output/write_folder.h"
 #include "pages/guide_figure.h"
 
 namespace creasewright {
 
 namespace {
-
-using Files = std::vector<std::pair<QString, QByteArray>>;
 
 QByteArray png(const Drawing& drawing, const Wording& wording) {
   QByteArray bytes;
@@ -56,12 +51,13 @@ QByteArray plainText(const GuideWords& words) {
   return out.toUtf8();
 }
 
-Files filesOf(const BuiltDesign& built, GuideUnits units) {
+FolderFiles filesOf(const BuiltDesign& built, GuideUnits units) {
   const Guide guide = makeGuide(built);
   const Wording wording = wordingIn(firstUnit(units));
   constexpr FigureRoom kPicture{120, 100};
-  Files files{{QStringLiteral("guide.txt"), plainText(wordGuide(guide, built, units))},
-              {QStringLiteral("finished.png"), png(finishedFigure(built, kPicture), wording)}};
+  FolderFiles files{
+      {QStringLiteral("guide.txt"), plainText(wordGuide(guide, built, units))},
+      {QStringLiteral("finished.png"), png(finishedFigure(built, kPicture), wording)}};
   for (std::size_t i = 0; i < guide.steps.size(); ++i) {
     files.emplace_back(QStringLiteral("step-%1.png").arg(i + 1, 2, 10, QLatin1Char('0')),
                        png(guideFigure(built, guide.steps[i], kPicture), wording));
@@ -73,32 +69,7 @@ Files filesOf(const BuiltDesign& built, GuideUnits units) {
 
 std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits units,
                                         const QString& folder) {
-  const QDir directory(folder);
-  const bool isNew = !directory.exists();
-  if (!QDir().mkpath(folder)) {
-    return Problem{ProblemCode::FileNotWritten,
-                   folder.toStdString(),
-                   {GuideTr::tr("the folder cannot be made").toStdString()}};
-  }
-  QStringList written;
-  for (const auto& [name, bytes] : filesOf(built, units)) {
-    const QString path = directory.filePath(name);
-    const bool replaces = QFile::exists(path);
-    const auto problem = writeBytes(path, bytes);
-    if (problem) {
-      for (const QString& made : written) {
-        QFile::remove(made);
-      }
-      if (isNew) {
-        QDir().rmdir(folder);
-      }
-      return problem;
-    }
-    if (!replaces) {
-      written.append(path);
-    }
-  }
-  return std::nullopt;
+  return writeFolder(folder, filesOf(built, units));
 }
 
 }  // namespace creasewright

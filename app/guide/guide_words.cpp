@@ -1,19 +1,32 @@
 #include "guide/guide_words.h"
 
-#include <cmath>
-
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "guide/guide_time.h"
 #include "guide/step_words.h"
 
 namespace creasewright {
 
 namespace {
 
-QString supplyWords(const Supply& supply, const Guide& guide, GuideUnits units) {
+/// A sheet of something else than the box's card, by its name.
+QString otherCardWords(const Supply& supply, const BuiltPiece& piece, GuideUnits units) {
+  return GuideTr::tr("%n sheet(s) of %1, %2, for the piece “%3”", "", supply.quantity)
+      .arg(text(piece.card.name), guideSize({supply.width, supply.height}, units),
+           pieceTitle(piece.piece.name));
+}
+
+QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign& built,
+                    GuideUnits units) {
   switch (supply.kind) {
     case SupplyKind::Card: {
       const QString size = guideSize({supply.width, supply.height}, units);
+      if (supply.piece >= 0) {
+        const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(supply.piece));
+        if (piece.card != built.design.card) {
+          return otherCardWords(supply, piece, units);
+        }
+      }
       if (guide.pieces.size() < 2 || supply.piece < 0) {
         return GuideTr::tr("%n sheet(s) of card, %1", "", supply.quantity).arg(size);
       }
@@ -26,6 +39,9 @@ QString supplyWords(const Supply& supply, const Guide& guide, GuideUnits units) 
           .arg(guideLength(supply.width, units), guideLength(supply.length, units));
     case SupplyKind::LiquidGlue:
       return GuideTr::tr("Liquid glue for %n place(s)", "", supply.quantity);
+    case SupplyKind::Ribbon:
+      return GuideTr::tr("%1 of ribbon, %2 wide")
+          .arg(guideLength(supply.length, units), guideLength(supply.width, units));
   }
   return {};
 }
@@ -77,18 +93,6 @@ QString levelWords(int level) {
                       : GuideTr::tr("For practised hands");
 }
 
-/// Two minutes a step and a quarter of a minute a cut, to five minutes: common practice, no
-/// published source.
-int minutesFor(const Guide& guide) {
-  double minutes = 2.0 * static_cast<double>(guide.steps.size());
-  for (const Step& step : guide.steps) {
-    for (const Cut& cut : step.cuts) {
-      minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());
-    }
-  }
-  return std::max(5, static_cast<int>(std::ceil(minutes / 5)) * 5);
-}
-
 }  // namespace
 
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
@@ -102,7 +106,7 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   words.level = levelWords(guide.level);
   words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
   for (const Supply& supply : guide.supplies) {
-    words.supplies.append(supplyWords(supply, guide, units));
+    words.supplies.append(supplyWords(supply, guide, built, units));
   }
   for (const ToolCode tool : guide.tools) {
     words.tools.append(toolWords(tool));

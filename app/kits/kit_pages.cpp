@@ -70,12 +70,14 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, cons
 }  // namespace
 
 std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
-                              Unit unit, const Paper& paper) {
+                              Unit unit, const LabelSheet& labels) {
+  const Paper& paper = labels.paper;
   PageFlow flow(paper);
   const double width = flow.columnWidth();
   flow.put(headBlock(kit, plan, oneMore, width));
   flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(kit, plan, unit), width));
   flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
+  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(kit, plan), width));
   flow.put(cautionBlock(width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {
@@ -83,7 +85,11 @@ std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, std::opt
       flow.put(layoutBlock(++number, layout, card, kit, unit, flow));
     }
   }
-  return flow.take(kitTitle(kit));
+  std::vector<Drawing> pages = flow.take(kitTitle(kit));
+  for (Drawing& page : bagLabels(kit, plan, labels)) {
+    pages.push_back(std::move(page));
+  }
+  return pages;
 }
 
 }  // namespace creasewright

@@ -1,11 +1,13 @@
 #include "kits/kit_window.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QInputDialog>
 #include <QLabel>
 #include <QListWidget>
 #include <QMessageBox>
@@ -16,35 +18,26 @@
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
-#include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
+#include "kits/machine_files.h"
+#include "kits/stock_store.h"
+#include "kits/stock_window.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
-#include "styles/registry.h"
 #include "widgets/labelled_field.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr int settingsWidth = 240;
-constexpr int pageWidth = 560;
+constexpr int kitSettingsWidth = 240;
 constexpr double secondsToPlan = 1;  // while numbers change
 
-QString designTitle(const Design& design) {
-  if (!design.title.empty()) {
-    return text(design.title);
-  }
-  const Result<const Style*> style = findStyle(design.styleId);
-  return style ? styleTitle(**style) : text(design.styleId);
-}
-
-StockSheet stockOf(const Paper& paper) {
-  return {std::string(paper.name), paper.width, paper.height, 0, -1};
-}
+constexpr int everySheet = -2;  // of the list of sheets
+constexpr int noSheet = -1;
 
 }  // namespace
 
@@ -55,6 +48,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       spares_(new QSpinBox(this)),
       sheet_(new QComboBox(this)),
       second_(new QComboBox(this)),
+      grain_(new QCheckBox(tr("Keep to the grain"), this)),
       designs_(new QListWidget(this)),
       status_(new QLabel(this)),
       preview_(new PagePreview(this)) {
@@ -67,14 +61,14 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   addButtons(column);
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(settingsWidth);
+  left->setFixedWidth(kitSettingsWidth);
   auto* scroll = new QScrollArea(this);
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addWidget(scroll, 1);
-  preview_->setPageWidth(pageWidth);
+  preview_->setPageWidth(previewWidth);
   showDesigns();
   refresh();
 }
@@ -83,25 +77,88 @@ void KitWindow::addControls(QVBoxLayout* column) {
   takers_->setRange(1, kMostTakers);
   takers_->setValue(12);
   spares_->setRange(0, 50);
-  for (const Paper& paper : papers()) {
-    sheet_->addItem(text(paper.name), text(paper.id));
-    second_->addItem(text(paper.name), text(paper.id));
-  }
-  second_->insertItem(0, tr("No other"));
-  second_->setCurrentIndex(0);
-  const bool inches = session_.unit() == Unit::Inch;
-  sheet_->setCurrentIndex(
-      std::max(0, sheet_->findData(inches ? QStringLiteral("12x12") : QStringLiteral("a4"))));
+  grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
+  listSheets();
   designs_->setMaximumHeight(120);
   addLabelledField(column, tr("People"), takers_);
   addLabelledField(column, tr("Spare sets"), spares_);
   addLabelledField(column, tr("Sheets"), sheet_);
   addLabelledField(column, tr("Other sheets"), second_);
+  column->addWidget(grain_);
   addLabelledField(column, tr("Everybody makes"), designs_);
+  connect(grain_, &QCheckBox::toggled, this, &KitWindow::refresh);
   connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(sheet_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);
   connect(second_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);
+}
+
+/// The sheets of the person's own list; first the one their unit suggests.
+void KitWindow::listSheets() {
+  stock_ = ownStock();
+  const QSignalBlocker quietFirst(sheet_);
+  const QSignalBlocker quietSecond(second_);
+  sheet_->clear();
+  second_->clear();
+  second_->addItem(tr("No other"), noSheet);
+  const Length wanted =
+      session_.unit() == Unit::Inch ? Length::inches(12) : Length::nanometres(210'000'000);
+  int first = 0;
+  for (int i = 0; i < static_cast<int>(stock_.size()); ++i) {
+    const StockSheet& sheet = stock_[static_cast<std::size_t>(i)];
+    sheet_->addItem(text(sheet.name), i);
+    second_->addItem(text(sheet.name), i);
+    first = first == 0 && sheet.width == wanted ? i : first;
+  }
+  sheet_->addItem(tr("All on the list"), everySheet);
+  sheet_->setCurrentIndex(first);
+}
+
+void KitWindow::editStock() {
+  StockWindow window(session_.unit(), this);
+  if (window.exec() == QDialog::Accepted) {
+    listSheets();
+    refresh();
+  }
+}
+
+void KitWindow::editNames() {
+  QStringList names;
+  for (const std::string& name : kit_.names) {
+    names.append(text(name));
+  }
+  bool fine = false;
+  const QString written = QInputDialog::getMultiLineText(
+      this, tr("Names"), tr("The takers' names for the bags, one a line:"),
+      names.join(QLatin1Char('\n')), &fine);
+  if (!fine) {
+    return;
+  }
+  kit_.names.clear();
+  for (const QString& name : written.split(QLatin1Char('\n'))) {
+    if (!name.trimmed().isEmpty()) {
+      kit_.names.push_back(name.trimmed().toStdString());
+    }
+  }
+  refresh();
+}
+
+/// The sheets the two fields name.
+void KitWindow::chooseStock() {
+  kit_.stock.clear();
+  if (sheet_->currentData().toInt() == everySheet) {
+    kit_.stock = stock_;
+    return;
+  }
+  std::vector<int> chosen{sheet_->currentData().toInt(), second_->currentData().toInt()};
+  if (chosen[0] == chosen[1]) {
+    chosen.pop_back();
+  }
+  for (const int index : chosen) {
+    if (index >= 0 && index < static_cast<int>(stock_.size())) {
+      kit_.stock.push_back(stock_[static_cast<std::size_t>(index)]);
+    }
+  }
 }
 
 void KitWindow::addButtons(QVBoxLayout* column) {
@@ -114,6 +171,8 @@ void KitWindow::addButtons(QVBoxLayout* column) {
   };
   button(tr("Add designs…"), [this] { addDesigns(); });
   button(tr("Remove design"), [this] { removeDesign(); });
+  button(tr("Names…"), [this] { editNames(); });
+  button(tr("Stock and supplies…"), [this] { editStock(); });
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
@@ -122,6 +181,7 @@ void KitWindow::addButtons(QVBoxLayout* column) {
     save(QStringLiteral("pdf"), tr("PDF (*.pdf)"));
   })->setProperty("primary", true);
   button(tr("Save as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); });
+  button(tr("Machine layouts…"), [this] { saveMats(); });
   button(tr("Open kit…"), [this] { openKit(); });
   button(tr("Save kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); });
   button(tr("Close"), [this] { reject(); });
@@ -159,6 +219,8 @@ void KitWindow::openKit() {
   const QSignalBlocker quietSpares(spares_);
   takers_->setValue(kit_.takers);
   spares_->setValue(kit_.spares);
+  const QSignalBlocker quietGrain(grain_);
+  grain_->setChecked(kit_.keepGrain);
   showDesigns();
   refresh();
 }
@@ -177,7 +239,7 @@ void KitWindow::removeDesign() {
 void KitWindow::showDesigns() {
   designs_->clear();
   for (const KitItem& item : kit_.items) {
-    designs_->addItem(designTitle(item.design));
+    designs_->addItem(itemTitle(item));
   }
 }
 
@@ -196,13 +258,9 @@ KitChoices KitWindow::choices() const {
 void KitWindow::refresh() {
   kit_.takers = takers_->value();
   kit_.spares = spares_->value();
-  kit_.stock.clear();
-  for (const QComboBox* box : {sheet_, second_}) {
-    const auto paper = findPaper(box->currentData().toString().toStdString());
-    if (paper && (kit_.stock.empty() || kit_.stock.front().name != paper->name)) {
-      kit_.stock.push_back(stockOf(*paper));
-    }
-  }
+  kit_.keepGrain = grain_->isChecked();
+  kit_.supplies = ownSupplies();
+  chooseStock();
   const Result<KitPlan> plan = planKit(kit_, {.seconds = secondsToPlan});
   if (!plan) {
     status_->setText(problemSentence(plan.problem(), session_.unit()));
@@ -211,7 +269,29 @@ void KitWindow::refresh() {
   }
   status_->setText(sheetsSentence(*plan));
   const KitChoices now = choices();
-  preview_->showPages(kitPages(kit_, *plan, std::nullopt, now.unit, now.paper), now.unit);
+  preview_->showPages(
+      kitPages(kit_, *plan, std::nullopt, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
+      now.unit);
+}
+
+/// Real outlines nested on the first sheet chosen, as files for a cutting machine.
+void KitWindow::saveMats() {
+  if (kit_.stock.empty()) {
+    status_->setText(tr("Choose a sheet first."));
+    return;
+  }
+  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the layouts"));
+  if (folder.isEmpty()) {
+    return;
+  }
+  MachineChoices choices;
+  choices.width = kit_.stock.front().width;
+  choices.height = kit_.stock.front().height;
+  if (const auto problem = writeMachineFolder(kit_, folder, choices)) {
+    QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
+  } else {
+    status_->setText(tr("Saved."));
+  }
 }
 
 void KitWindow::save(const QString& ending, const QString& filter) {

@@ -5,6 +5,7 @@
 #include "kits/write_kit.h"
 #include "session/design_session.h"
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QListWidget;
@@ -31,16 +32,23 @@ class KitWindow : public QDialog {
   void openKit();
   void removeDesign();
   void showDesigns();
+  void listSheets();
+  void editStock();
+  void editNames();
+  void chooseStock();
+  void saveMats();
   void refresh();
   void save(const QString& ending, const QString& filter);
   [[nodiscard]] KitChoices choices() const;
 
   DesignSession& session_;
   ClassKit kit_;
+  std::vector<StockSheet> stock_;  ///< the person's own list
   QSpinBox* takers_;
   QSpinBox* spares_;
   QComboBox* sheet_;
   QComboBox* second_;
+  QCheckBox* grain_;
   QListWidget* designs_;
   QLabel* status_;
   PagePreview* preview_;

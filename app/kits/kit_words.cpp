@@ -1,7 +1,6 @@
 #include "kits/kit_words.h"
 
 #include <QLocale>
-#include <map>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -42,44 +41,26 @@ QString peopleSentence(const ClassKit& kit) {
 }
 
 QString sheetsSentence(const KitPlan& plan) {
-  if (plan.proven) {
-    return KitTr::tr("%n sheet(s), proven: fewer cannot do.", "", plan.sheets);
-  }
   std::int64_t bound = 0;
+  bool priced = false;
   for (const CardPlan& card : plan.cards) {
     bound += card.plan.bound;
+    priced = priced || card.plan.priced;
   }
-  return KitTr::tr("%n sheet(s); at least %1 are needed.", "", plan.sheets).arg(bound);
+  if (priced) {
+    return plan.proven
+               ? KitTr::tr("%n sheet(s) at the least price, proven: cheaper cannot do.", "",
+                           plan.sheets)
+               : KitTr::tr("%n sheet(s); a cheaper choice is not ruled out.", "", plan.sheets);
+  }
+  return plan.proven
+             ? KitTr::tr("%n sheet(s), proven: fewer cannot do.", "", plan.sheets)
+             : KitTr::tr("%n sheet(s); at least %1 are needed.", "", plan.sheets).arg(bound);
 }
 
 QString oneMoreSentence(int sheets) {
   return sheets <= 0 ? KitTr::tr("One more person would take no further sheet.")
                      : KitTr::tr("One more person would take %n sheet(s) more.", "", sheets);
-}
-
-QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit) {
-  QStringList lines;
-  for (const CardPlan& card : plan.cards) {
-    std::map<int, int> sheets;
-    for (const Layout& layout : card.plan.layouts) {
-      sheets[layout.stock] += layout.count;
-    }
-    for (const auto& [stock, count] : sheets) {
-      const StockSheet& sheet = kit.stock.at(static_cast<std::size_t>(stock));
-      lines.append(
-          KitTr::tr("%n sheet(s) of %1, %2 (%3)", "", count)
-              .arg(text(card.card.name), text(sheet.name), size(sheet.width, sheet.height, unit)));
-    }
-  }
-  for (const TapeNeed& tape : plan.tapes) {
-    const QString metres = QLocale().toString(tape.length.mm() / 1000, 'f', 1);
-    lines.append(KitTr::tr("Double-sided tape %1 wide: %2 m in %n strip(s)", "", tape.strips)
-                     .arg(lengthText(tape.width, unit), metres));
-  }
-  if (plan.gluePlaces > 0) {
-    lines.append(KitTr::tr("Liquid glue for %n place(s)", "", plan.gluePlaces));
-  }
-  return lines;
 }
 
 QStringList packingLines(const KitPlan& plan, Unit unit) {

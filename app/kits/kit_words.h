@@ -23,8 +23,13 @@ QString sheetsSentence(const KitPlan& plan);
 /// What one more person would take.
 QString oneMoreSentence(int sheets);
 
-/// What to buy or take from the shelf: sheets of each card, tape, glue.
+/// What to buy and what to take from the shelf: sheets of each card, tape, ribbon, glue; last what
+/// it costs, where prices are known.
 QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit);
+/// What the teacher does and when.
+QStringList teacherLines(const ClassKit& kit, const KitPlan& plan);
+/// Name of an item: its design's title, or its style's.
+QString itemTitle(const KitItem& item);
 /// What goes into one person's bag.
 QStringList packingLines(const KitPlan& plan, Unit unit);
 

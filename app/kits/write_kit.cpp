@@ -27,7 +27,8 @@ Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const Ki
   if (ending == QLatin1String("csv")) {
     return kitCsv(kit, *plan);
   }
-  return renderPdf(kitPages(kit, *plan, sheetsForOneMore(kit, *plan), choices.unit, choices.paper),
+  return renderPdf(kitPages(kit, *plan, sheetsForOneMore(kit, *plan), choices.unit,
+                            {choices.paper, choices.labelWidth, choices.labelHeight}),
                    wordingIn(choices.unit), {kitTitle(kit), choices.now});
 }
 

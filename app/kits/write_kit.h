@@ -4,6 +4,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "kits/bag_labels.h"
 #include "kits/plan_kit.h"
 #include "units/paper.h"
 
@@ -11,7 +12,9 @@ namespace creasewright {
 
 struct KitChoices {
   Unit unit = Unit::Millimetre;
-  Paper paper;    ///< PDF
+  Paper paper;                             ///< PDF
+  Length labelWidth = LabelSheet().width;  ///< of the bags' labels
+  Length labelHeight = LabelSheet().height;
   QDateTime now;  ///< in the PDF; invalid = none
 };
 

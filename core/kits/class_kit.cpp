@@ -20,7 +20,23 @@ Json stockJson(const StockSheet& sheet) {
       {"name", sheet.name}, {"width", exactText(sheet.width)}, {"height", exactText(sheet.height)}};
   if (sheet.price > 0) json["price"] = sheet.price;
   if (sheet.atHand >= 0) json["at_hand"] = sheet.atHand;
+  if (!sheet.code.empty()) json["code"] = sheet.code;
+  if (!sheet.card.empty()) json["card"] = sheet.card;
+  if (sheet.grain != Grain::Unknown) json["grain"] = sheet.grain == Grain::Long ? "long" : "short";
+  if (sheet.pattern) json["pattern"] = true;
+  if (sheet.owned > 0) json["owned"] = sheet.owned;
   return json;
+}
+
+Json supplyJson(const SupplyItem& item) {
+  return {{"code", item.code},
+          {"name", item.name},
+          {"kind", supplyKindText(item.kind)},
+          {"width", exactText(item.width)},
+          {"length", exactText(item.length)},
+          {"pieces", item.pieces},
+          {"price", item.price},
+          {"at_hand", item.atHand}};
 }
 
 Result<int> countIn(const Fields& fields, std::string_view key, int least, int most) {
@@ -55,7 +71,83 @@ Result<StockSheet> readStock(const Fields& fields) {
     if (!atHand) return atHand.problem();
     sheet.atHand = *atHand;
   }
+  for (const auto& [key, words] :
+       {std::pair{"code", &sheet.code}, std::pair{"card", &sheet.card}}) {
+    if (!fields.has(key)) continue;
+    const Result<std::string> text = fields.text(key);
+    if (!text) return text.problem();
+    *words = *text;
+  }
+  if (fields.has("grain")) {
+    const Result<std::string> grain = fields.text("grain");
+    if (!grain || (*grain != "long" && *grain != "short")) return fields.unreadable("grain");
+    sheet.grain = *grain == "long" ? Grain::Long : Grain::Short;
+  }
+  if (fields.has("pattern")) {
+    const Result<bool> pattern = fields.flag("pattern");
+    if (!pattern) return pattern.problem();
+    sheet.pattern = *pattern;
+  }
+  if (fields.has("owned")) {
+    const Result<int> owned = countIn(fields, "owned", 0, 1'000'000);
+    if (!owned) return owned.problem();
+    sheet.owned = *owned;
+  }
   return sheet;
+}
+
+Result<SupplyItem> readSupply(const Fields& fields) {
+  SupplyItem item;
+  for (const auto& [key, words] : {std::pair{"code", &item.code}, std::pair{"name", &item.name}}) {
+    const Result<std::string> text = fields.text(key);
+    if (!text) return text.problem();
+    *words = *text;
+  }
+  const Result<std::string> kind = fields.text("kind");
+  if (!kind) return kind.problem();
+  const std::optional<SupplyItemKind> known = supplyKind(*kind);
+  if (!known) return fields.unreadable("kind");
+  item.kind = *known;
+  for (const auto& [key, side] :
+       {std::pair{"width", &item.width}, std::pair{"length", &item.length}}) {
+    const Result<Length> length = fields.length(key);
+    if (!length) return length.problem();
+    if (*length < Length()) return fields.unreadable(key);
+    *side = *length;
+  }
+  const Result<int> pieces = countIn(fields, "pieces", 0, 1'000'000);
+  if (!pieces) return pieces.problem();
+  const Result<int> price = countIn(fields, "price", 0, 1'000'000'000);
+  if (!price) return price.problem();
+  const Result<int> atHand = countIn(fields, "at_hand", 0, 1'000'000);
+  if (!atHand) return atHand.problem();
+  item.pieces = *pieces;
+  item.price = *price;
+  item.atHand = *atHand;
+  return item;
+}
+
+/// What version 2 brought: supplies, the takers' names, and whether the grain counts.
+std::optional<Problem> readVersion2(const Json& json, const Fields& fields, ClassKit& kit) {
+  const Result<bool> grain = fields.flag("keep_grain");
+  if (!grain) return grain.problem();
+  kit.keepGrain = *grain;
+  const Result<std::vector<Fields>> supplies = fields.objects("supplies");
+  if (!supplies) return supplies.problem();
+  if (supplies->size() > 500) return fields.unreadable("supplies");
+  for (const Fields& each : *supplies) {
+    const Result<SupplyItem> item = readSupply(each);
+    if (!item) return item.problem();
+    kit.supplies.push_back(*item);
+  }
+  const auto names = json.find("names");
+  if (names == json.end() || !names->is_array() || names->size() > 2 * kMostTakers)
+    return fields.unreadable("names");
+  for (const Json& name : *names) {
+    if (!name.is_string()) return fields.unreadable("names");
+    kit.names.push_back(name.get<std::string>());
+  }
+  return std::nullopt;
 }
 
 Result<KitItem> readItem(const Json& json, const Fields& fields, std::string_view where) {
@@ -83,7 +175,8 @@ std::optional<Problem> eachObject(const Json& json, const Fields& fields, const 
   return std::nullopt;
 }
 
-Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::string_view where) {
+Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_t version,
+                             std::string_view where) {
   ClassKit kit;
   const Result<std::string> title = fields.text("title");
   if (!title) return title.problem();
@@ -111,6 +204,8 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::string
                        return std::nullopt;
                      }))
     return *problem;
+  if (version < 2) return kit;
+  if (const auto problem = readVersion2(json, fields, kit)) return *problem;
   return kit;
 }
 
@@ -120,6 +215,10 @@ std::string writeKit(const ClassKit& kit) {
   Json json{{"format", kFormat},     {"version", kKitVersion}, {"title", kit.title},
             {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
             {"items", Json::array()}};
+  json["keep_grain"] = kit.keepGrain;
+  json["names"] = kit.names;
+  json["supplies"] = Json::array();
+  for (const SupplyItem& item : kit.supplies) json["supplies"].push_back(supplyJson(item));
   for (const StockSheet& sheet : kit.stock) json["stock"].push_back(stockJson(sheet));
   for (const KitItem& item : kit.items)
     json["items"].push_back({{"per_person", item.perPerson},
@@ -131,7 +230,7 @@ Result<ClassKit> readKit(std::string_view text, std::string_view where) {
   const Result<OwnFile> own =
       openOwnFile(text, where, {kFormat, kKitVersion, kLargestFile, ProblemCode::NotAKit});
   if (!own) return own.problem();
-  return readCurrent(own->json, Fields(own->json, ""), where);
+  return readCurrent(own->json, Fields(own->json, ""), own->version, where);
 }
 
 Result<ClassKit> readKitFile(const std::string& path) {

@@ -6,11 +6,11 @@
 
 #include "base/result.h"
 #include "document/design.h"
-#include "kits/cutting.h"
+#include "kits/stock_list.h"
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 1;
+inline constexpr int kKitVersion = 2;
 inline constexpr int kMostTakers = 500;
 
 /// A design that everybody makes.
@@ -23,9 +23,12 @@ struct KitItem {
 struct ClassKit {
   std::string title;
   int takers = 12;
-  int spares = 0;  ///< sets more than takers
+  int spares = 0;          ///< sets more than takers
+  bool keepGrain = false;  ///< every blank upright along the grain of its sheet
   std::vector<StockSheet> stock;
+  std::vector<SupplyItem> supplies;
   std::vector<KitItem> items;
+  std::vector<std::string> names;  ///< of the takers, for the bags
 
   [[nodiscard]] int sets() const { return takers + spares; }
 };

@@ -8,13 +8,21 @@
 
 namespace creasewright {
 
+/// Which side of a sheet its grain runs along.
+enum class Grain { Unknown, Long, Short };
+
 /// A kind of sheet to cut from.
 struct StockSheet {
   std::string name;
   Length width;
   Length height;
   std::int64_t price = 0;  ///< smallest coin; 0 = not told
-  int atHand = -1;         ///< -1 = as many as wanted
+  int atHand = -1;         ///< no more can be had; -1 = as many as wanted
+  std::string code = {};   ///< the user's own
+  std::string card = {};   ///< id of the card it is; empty = any
+  Grain grain = Grain::Unknown;
+  bool pattern = false;  ///< printed with a direction: blanks are not turned
+  int owned = 0;         ///< on the shelf already, so not to be bought
 };
 
 /// Blanks of one size that are needed.
@@ -51,6 +59,7 @@ struct CuttingPlan {
   int sheets = 0;
   std::int64_t cost = 0;   ///< sheets, or their prices when all stock has one
   std::int64_t bound = 0;  ///< no plan costs less
+  bool priced = false;     ///< cost and bound are prices
   [[nodiscard]] bool proven() const { return cost == bound; }
 };
 

@@ -233,6 +233,7 @@ class Planner {
   CuttingPlan finished() {
     CuttingPlan plan;
     plan.cost = best_.cost;
+    plan.priced = priced_;
     plan.bound = std::min(bound_, best_.cost);
     std::vector<int> rest = rows_.demand;
     for (std::size_t i = 0; i < columns_.size(); ++i) {

@@ -21,7 +21,7 @@ struct CardPlan {
   CuttingPlan plan;
 };
 
-/// Tape of one width for the whole class.
+/// Tape or ribbon of one width for the whole class.
 struct TapeNeed {
   Length width;
   Length length;
@@ -30,14 +30,17 @@ struct TapeNeed {
 
 struct KitPlan {
   std::vector<CardPlan> cards;
-  std::vector<TapeNeed> tapes;  ///< by width
+  std::vector<TapeNeed> tapes;    ///< by width
+  std::vector<TapeNeed> ribbons;  ///< by width
+  std::vector<int> minutes;       ///< of one taker, by item
   int gluePlaces = 0;
   int sheets = 0;
   bool proven = true;
 };
 
-/// Builds every design and plans the sheets of each card for all sets. Errors: TakersWrong,
-/// NoDemand, and those of build() and planCutting().
+/// Builds every design and plans the sheets of each card for all sets, from the stock of that card
+/// or of any. Where the grain counts or a pattern has a direction, blanks are not turned against
+/// it. Errors: TakersWrong, NoDemand, GrainConflict, and those of build() and planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
 
 /// Sheets that one more set would take, less those of `plan`; nothing when it cannot be planned.

@@ -52,7 +52,7 @@ TEST(KitPages, EverythingLiesOnThePage) {
   kit.title = std::string(200, 'M');
   const auto plan = planKit(kit);
   ASSERT_TRUE(plan);
-  for (const Drawing& page : kitPages(kit, *plan, 1, Unit::Millimetre, *findPaper("a4"))) {
+  for (const Drawing& page : kitPages(kit, *plan, 1, Unit::Millimetre, {*findPaper("a4")})) {
     for (const PathItem& item : page.paths) {
       for (const Polygon& ring : item.rings) {
         for (const Point& p : ring) {

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <QString>
+#include <optional>
+#include <vector>
+
+#include "kits/stock_list.h"
+
+namespace creasewright {
+
+/// The person's own tables of sheets and supplies, as CSV in the program's data folder; before
+/// anything was saved, the tables that come with the program.
+QByteArray stockCsv();
+QByteArray supplyCsv();
+
+/// Saves a table after it could be read. Errors: TableUnreadable, FileTooLarge, FileNotWritten.
+std::optional<Problem> saveStockCsv(const QByteArray& csv);
+std::optional<Problem> saveSupplyCsv(const QByteArray& csv);
+
+/// What the tables hold; empty when one on disk has become unreadable.
+std::vector<StockSheet> ownStock();
+std::vector<SupplyItem> ownSupplies();
+
+}  // namespace creasewright

@@ -1,0 +1,44 @@
+#pragma once
+
+#include <QDialog>
+#include <functional>
+#include <optional>
+
+#include "base/problem.h"
+#include "units/length.h"
+
+class QLabel;
+class QTabWidget;
+class QTableWidget;
+
+namespace creasewright {
+
+/// The person's own sheets and supplies as two tables to edit, with tables read from and written to
+/// CSV files.
+class StockWindow : public QDialog {
+  Q_OBJECT
+
+ public:
+  explicit StockWindow(Unit unit, QWidget* parent = nullptr);
+
+  /// Saves both tables; false, with a sentence shown, when one cannot be read.
+  bool saveAll();
+
+ private:
+  QTableWidget* addTable(const QString& title, const QByteArray& csv);
+  void addButtons();
+  void addRow();
+  void removeRow();
+  void importTable();
+  void exportTable();
+  [[nodiscard]] QTableWidget* current() const;
+  bool told(const std::optional<Problem>& problem);
+
+  Unit unit_;
+  QTabWidget* tabs_;
+  QTableWidget* sheets_;
+  QTableWidget* supplies_;
+  QLabel* status_;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,40 @@
+#include "output/write_folder.h"
+
+#include <QCoreApplication>
+#include <QDir>
+#include <QFile>
+#include <QStringList>
+
+#include "output/write_bytes.h"
+
+namespace creasewright {
+
+std::optional<Problem> writeFolder(const QString& folder, const FolderFiles& files) {
+  const QDir directory(folder);
+  const bool isNew = !directory.exists();
+  if (!QDir().mkpath(folder)) {
+    const QString reason = QCoreApplication::translate("output", "the folder cannot be made");
+    return Problem{ProblemCode::FileNotWritten, folder.toStdString(), {reason.toStdString()}};
+  }
+  QStringList written;
+  for (const auto& [name, bytes] : files) {
+    const QString path = directory.filePath(name);
+    const bool replaces = QFile::exists(path);
+    const auto problem = writeBytes(path, bytes);
+    if (problem) {
+      for (const QString& made : written) {
+        QFile::remove(made);
+      }
+      if (isNew) {
+        QDir().rmdir(folder);
+      }
+      return problem;
+    }
+    if (!replaces) {
+      written.append(path);
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,24 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+
+namespace creasewright {
+
+/// A table read from comma-separated values (RFC 4180; a semicolon or a tab may part the fields
+/// instead), its first row the column names in small letters.
+struct CsvTable {
+  std::vector<std::string> columns;
+  std::vector<std::vector<std::string>> rows;  ///< each as long as `columns`
+};
+
+/// `where` names the file in problems. Errors: TableUnreadable (a quote that does not end, a row of
+/// another length, no columns), FileTooLarge above 1 MiB.
+Result<CsvTable> readCsv(std::string_view text, std::string_view where);
+
+std::string writeCsv(const CsvTable& table);
+
+}  // namespace creasewright

@@ -1,0 +1,112 @@
+#include "kits/shopping.h"
+
+#include <algorithm>
+#include <cmath>
+#include <map>
+
+namespace creasewright {
+namespace {
+
+constexpr double kSameWidth = 0.6;  // mm; 9 mm and 3/8 in are one tape
+
+/// The listed item of a kind and width, or -1.
+int supplyFor(const ClassKit& kit, SupplyItemKind kind, Length width) {
+  int best = -1;
+  double nearest = kSameWidth;
+  for (std::size_t i = 0; i < kit.supplies.size(); ++i) {
+    const SupplyItem& item = kit.supplies[i];
+    const double off = std::abs((item.width - width).mm());
+    if (item.kind != kind || off > nearest) continue;
+    nearest = off;
+    best = static_cast<int>(i);
+  }
+  return best;
+}
+
+std::int64_t packsFor(std::int64_t needed, std::int64_t perPack) {
+  return perPack <= 0 ? 1 : (needed + perPack - 1) / perPack;
+}
+
+void buy(ShoppingLine line, int atHand, std::int64_t price, ShoppingList& list) {
+  line.atHand = std::min(line.needed, atHand);
+  line.toBuy = line.needed - line.atHand;
+  line.cost = line.toBuy * price;
+  list.cost += line.cost;
+  list.complete = list.complete && (line.toBuy == 0 || price > 0);
+  list.lines.push_back(line);
+}
+
+void addSheets(const ClassKit& kit, const KitPlan& plan, ShoppingList& list) {
+  std::vector<int> left;  // at hand, not yet given to a card
+  for (const StockSheet& sheet : kit.stock) left.push_back(sheet.owned);
+  for (std::size_t c = 0; c < plan.cards.size(); ++c) {
+    std::map<int, int> sheets;
+    for (const Layout& layout : plan.cards[c].plan.layouts) sheets[layout.stock] += layout.count;
+    for (const auto& [stock, count] : sheets) {
+      ShoppingLine line;
+      line.card = static_cast<int>(c);
+      line.stock = stock;
+      line.needed = count;
+      int& owned = left[static_cast<std::size_t>(stock)];
+      buy(line, owned, kit.stock[static_cast<std::size_t>(stock)].price, list);
+      owned -= list.lines.back().atHand;
+    }
+  }
+}
+
+void addRoll(const ClassKit& kit, ShoppingLine line, SupplyItemKind kind, ShoppingList& list) {
+  line.supply = supplyFor(kit, kind, line.width);
+  if (line.supply < 0) {
+    list.complete = false;
+    list.lines.push_back(line);
+    return;
+  }
+  const SupplyItem& item = kit.supplies[static_cast<std::size_t>(line.supply)];
+  line.needed = static_cast<int>(packsFor(line.length.nm(), item.length.nm()));
+  buy(line, item.atHand, item.price, list);
+}
+
+void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
+  ShoppingLine line;
+  line.kind = ShoppingLine::Kind::Glue;
+  line.strips = places;
+  for (std::size_t i = 0; i < kit.supplies.size() && line.supply < 0; ++i)
+    if (kit.supplies[i].kind == SupplyItemKind::GlueDots ||
+        kit.supplies[i].kind == SupplyItemKind::Glue)
+      line.supply = static_cast<int>(i);
+  if (line.supply < 0) {
+    list.complete = false;
+    list.lines.push_back(line);
+    return;
+  }
+  const SupplyItem& item = kit.supplies[static_cast<std::size_t>(line.supply)];
+  line.needed = static_cast<int>(packsFor(places, item.pieces));
+  buy(line, item.atHand, item.price, list);
+}
+
+}  // namespace
+
+ShoppingList shoppingFor(const ClassKit& kit, const KitPlan& plan) {
+  ShoppingList list;
+  addSheets(kit, plan, list);
+  for (const TapeNeed& tape : plan.tapes) {
+    ShoppingLine line;
+    line.kind = ShoppingLine::Kind::Tape;
+    line.width = tape.width;
+    line.length = tape.length;
+    line.strips = tape.strips;
+    addRoll(kit, line, SupplyItemKind::Tape, list);
+  }
+  for (const TapeNeed& ribbon : plan.ribbons) {
+    ShoppingLine line;
+    line.kind = ShoppingLine::Kind::Ribbon;
+    line.width = ribbon.width;
+    line.length = ribbon.length;
+    line.strips = ribbon.strips;
+    addRoll(kit, line, SupplyItemKind::Ribbon, list);
+  }
+  if (plan.gluePlaces > 0) addGlue(kit, plan.gluePlaces, list);
+  return list;
+}
+
+}  // namespace creasewright

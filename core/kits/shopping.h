@@ -1,0 +1,35 @@
+#pragma once
+
+#include <vector>
+
+#include "kits/plan_kit.h"
+
+namespace creasewright {
+
+/// What a class needs of one thing, and what has to be bought of it.
+struct ShoppingLine {
+  enum class Kind { Sheets, Tape, Ribbon, Glue };
+  Kind kind = Kind::Sheets;
+  int card = -1;          ///< Sheets: of KitPlan::cards
+  int stock = -1;         ///< Sheets: of ClassKit::stock
+  int supply = -1;        ///< of ClassKit::supplies; -1 = none of that kind is listed
+  Length width;           ///< Tape, Ribbon
+  Length length;          ///< Tape, Ribbon: needed in all
+  int strips = 0;         ///< Tape: strips; Glue: places
+  int needed = 0;         ///< sheets or packs
+  int atHand = 0;         ///< of these, at most `needed`
+  int toBuy = 0;          ///< needed less what is at hand
+  std::int64_t cost = 0;  ///< of what is to buy, smallest coin
+};
+
+struct ShoppingList {
+  std::vector<ShoppingLine> lines;
+  std::int64_t cost = 0;  ///< of all that is to buy
+  bool complete = true;   ///< every line that is to buy has a price
+};
+
+/// Whole sheets and whole packs, what is at hand taken off. Tape and ribbon take the listed roll of
+/// their width (the nearest within 0.6 mm).
+ShoppingList shoppingFor(const ClassKit& kit, const KitPlan& plan);
+
+}  // namespace creasewright

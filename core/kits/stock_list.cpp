@@ -1,0 +1,201 @@
+#include "kits/stock_list.h"
+
+#include <algorithm>
+#include <array>
+#include <charconv>
+#include <cmath>
+#include <optional>
+#include <span>
+
+#include "base/excerpt.h"
+#include "kits/csv.h"
+#include "units/length_text.h"
+
+namespace creasewright {
+namespace {
+
+constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", "glue-dots", "glue"};
+constexpr double kDearest = 1e7;
+constexpr double kLongestRoll = 1e6;  // mm
+
+/// The fields of one row by column name. The first that cannot be read is remembered.
+class Row {
+ public:
+  Row(const CsvTable& table, std::size_t index) : table_(table), row_(table.rows[index]) {}
+
+  [[nodiscard]] std::string text(std::string_view column) const {
+    const auto found = std::ranges::find(table_.columns, column);
+    if (found == table_.columns.end()) return {};
+    return row_[static_cast<std::size_t>(found - table_.columns.begin())];
+  }
+
+  Length length(std::string_view column, bool needed) {
+    const std::string written = text(column);
+    if (written.empty() && !needed) return {};
+    const Result<Length> read = parseLength(written, Unit::Millimetre);
+    if (!read || *read <= Length()) return fail(written), Length();
+    return *read;
+  }
+
+  /// Of a roll: also in metres (`25 m`) and yards (`27 yd`).
+  Length roll(std::string_view column, bool needed) {
+    const std::string written = text(column);
+    for (const auto& [unit, inMm] : {std::pair{" m", 1000.0}, std::pair{" yd", 914.4}}) {
+      if (!written.ends_with(unit)) continue;
+      const std::string number = written.substr(0, written.rfind(' '));
+      const Result<Length> read = parseLength(number + " mm", Unit::Millimetre);
+      if (!read || *read <= Length() || read->mm() * inMm > kLongestRoll)
+        return fail(written), Length();
+      return Length::mm(read->mm() * inMm);
+    }
+    return length(column, needed);
+  }
+
+  std::int64_t price() {
+    std::string written = text("price");
+    std::ranges::replace(written, ',', '.');
+    if (written.empty()) return 0;
+    double value = 0;
+    const char* end = written.data() + written.size();
+    const auto result = std::from_chars(written.data(), end, value, std::chars_format::fixed);
+    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > kDearest)
+      return fail(written), 0;
+    return std::llround(value * 100);
+  }
+
+  std::int64_t whole(std::string_view column, std::int64_t standard) {
+    const std::string written = text(column);
+    if (written.empty()) return standard;
+    std::int64_t value = 0;
+    const char* end = written.data() + written.size();
+    const auto result = std::from_chars(written.data(), end, value);
+    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > 1'000'000)
+      return fail(written), standard;
+    return value;
+  }
+
+  /// Index of the word among `words`; an empty field is `standard`.
+  std::size_t word(std::string_view column, std::span<const std::string_view> words,
+                   std::size_t standard) {
+    const std::string written = text(column);
+    if (written.empty() && standard < words.size()) return standard;
+    const auto found = std::ranges::find(words, std::string_view(written));
+    if (found == words.end()) return fail(written), std::size_t{0};
+    return static_cast<std::size_t>(found - words.begin());
+  }
+
+  void fail(const std::string& written) {
+    if (!wrong_) wrong_ = written;
+  }
+  [[nodiscard]] const std::optional<std::string>& wrong() const { return wrong_; }
+
+ private:
+  const CsvTable& table_;
+  const std::vector<std::string>& row_;
+  std::optional<std::string> wrong_;
+};
+
+template <class Item, class Read>
+Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where, const Read& read) {
+  const Result<CsvTable> table = readCsv(csv, where);
+  if (!table) return table.problem();
+  std::vector<Item> items;
+  for (std::size_t i = 0; i < table->rows.size(); ++i) {
+    Row row(*table, i);
+    items.push_back(read(row));
+    if (row.wrong())
+      return Problem{ProblemCode::TableUnreadable,
+                     std::string(where),
+                     {static_cast<std::int64_t>(i + 2), excerpt(*row.wrong())}};
+  }
+  return items;
+}
+
+StockSheet readSheet(Row& row) {
+  constexpr std::array<std::string_view, 3> kGrains{"", "long", "short"};
+  StockSheet sheet;
+  sheet.code = row.text("code");
+  sheet.name = row.text("name");
+  if (sheet.name.empty()) row.fail(sheet.name);
+  sheet.card = row.text("card");
+  sheet.width = row.length("width", true);
+  sheet.height = row.length("height", true);
+  sheet.price = row.price();
+  sheet.grain = static_cast<Grain>(row.word("grain", kGrains, 0));
+  sheet.pattern = row.whole("pattern", 0) != 0;
+  sheet.owned = static_cast<int>(row.whole("at_hand", 0));
+  if (row.whole("limit", 0) != 0) sheet.atHand = sheet.owned;
+  return sheet;
+}
+
+SupplyItem readSupply(Row& row) {
+  SupplyItem item;
+  item.code = row.text("code");
+  item.name = row.text("name");
+  if (item.name.empty()) row.fail(item.name);
+  item.kind = static_cast<SupplyItemKind>(row.word("kind", kKinds, kKinds.size()));
+  const bool rolled = item.kind == SupplyItemKind::Tape || item.kind == SupplyItemKind::Ribbon;
+  item.width = row.length("width", rolled);
+  item.length = row.roll("length", rolled);
+  item.pieces = row.whole("pieces", 0);
+  item.price = row.price();
+  item.atHand = static_cast<int>(row.whole("at_hand", 0));
+  return item;
+}
+
+std::string lengthField(Length length) {
+  return length == Length() ? std::string() : exactText(length);
+}
+
+std::string countField(std::int64_t count) { return count == 0 ? "" : std::to_string(count); }
+
+std::string priceField(std::int64_t price) { return price == 0 ? "" : priceText(price); }
+
+}  // namespace
+
+Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where) {
+  return readRows<StockSheet>(csv, where, readSheet);
+}
+
+Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where) {
+  return readRows<SupplyItem>(csv, where, readSupply);
+}
+
+std::string writeStockTable(const std::vector<StockSheet>& stock) {
+  constexpr std::array kGrains{"", "long", "short"};
+  CsvTable table{
+      {"code", "name", "card", "width", "height", "price", "grain", "pattern", "at_hand", "limit"},
+      {}};
+  for (const StockSheet& s : stock)
+    table.rows.push_back({s.code, s.name, s.card, lengthField(s.width), lengthField(s.height),
+                          priceField(s.price), kGrains.at(static_cast<std::size_t>(s.grain)),
+                          countField(s.pattern ? 1 : 0), countField(s.owned),
+                          countField(s.atHand >= 0 ? 1 : 0)});
+  return writeCsv(table);
+}
+
+std::string writeSupplyTable(const std::vector<SupplyItem>& supplies) {
+  CsvTable table{{"code", "name", "kind", "width", "length", "pieces", "price", "at_hand"}, {}};
+  for (const SupplyItem& s : supplies)
+    table.rows.push_back({s.code, s.name, std::string(supplyKindText(s.kind)), lengthField(s.width),
+                          lengthField(s.length), countField(s.pieces), priceField(s.price),
+                          countField(s.atHand)});
+  return writeCsv(table);
+}
+
+std::optional<SupplyItemKind> supplyKind(std::string_view text) {
+  const auto found = std::ranges::find(kKinds, text);
+  if (found == kKinds.end()) return std::nullopt;
+  return static_cast<SupplyItemKind>(found - kKinds.begin());
+}
+
+std::string_view supplyKindText(SupplyItemKind kind) {
+  return kKinds.at(static_cast<std::size_t>(kind));
+}
+
+std::string priceText(std::int64_t price) {
+  const std::string cents = std::to_string(price % 100);
+  return std::to_string(price / 100) + "." + (cents.size() < 2 ? "0" : "") + cents;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,50 @@
+#pragma once
+
+#include <cstdint>
+#include <optional>
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "base/result.h"
+#include "kits/cutting.h"
+
+namespace creasewright {
+
+enum class SupplyItemKind { Tape, Ribbon, GlueDots, Glue };
+
+/// What is bought by the pack: a roll of tape or ribbon, a box of glue dots, a bottle.
+struct SupplyItem {
+  std::string code;  ///< the user's own
+  std::string name;
+  SupplyItemKind kind = SupplyItemKind::Tape;
+  Length width;             ///< tape, ribbon
+  Length length;            ///< of a roll
+  std::int64_t pieces = 0;  ///< glue dots in a pack; places a bottle serves
+  std::int64_t price = 0;   ///< of a pack, smallest coin; 0 = not told
+  int atHand = 0;           ///< packs
+  bool operator==(const SupplyItem&) const = default;
+};
+
+// Tables as comma-separated values with a row of column names; columns may stand in any order, and
+// those that are not there take their standard. Lengths carry a unit (`12 in`, `297 mm`; of rolls
+// also `25 m`, `27 yd`), prices are decimals (`0.45`).
+
+/// Columns: `code`, `name`, `card` (id of a listed card; empty = any), `width`, `height`, `price`,
+/// `grain` (`long`, `short`, empty), `pattern` (1 where it has a direction), `at_hand`, `limit`
+/// (1 where no more can be had than is at hand). Errors: TableUnreadable, FileTooLarge.
+Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
+std::string writeStockTable(const std::vector<StockSheet>& stock);
+
+/// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `glue-dots`, `glue`), `width`, `length`,
+/// `pieces`, `price`, `at_hand`. Errors: TableUnreadable, FileTooLarge.
+Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where);
+std::string writeSupplyTable(const std::vector<SupplyItem>& supplies);
+
+/// `tape`, `ribbon`, `glue-dots`, `glue`; nothing for another word.
+std::optional<SupplyItemKind> supplyKind(std::string_view text);
+std::string_view supplyKindText(SupplyItemKind kind);
+/// Decimals of a price: 45 reads `0.45`.
+std::string priceText(std::int64_t price);
+
+}  // namespace creasewright

@@ -1,0 +1,163 @@
+#include "kits/stock_list.h"
+
+#include <gtest/gtest.h>
+
+#include "document/file_io.h"
+#include "extras/extra_kind.h"
+#include "kits/csv.h"
+#include "kits/shopping.h"
+
+namespace creasewright {
+namespace {
+
+TEST(Csv, QuotesSeparatorsAndLineEndsAreKept) {
+  const CsvTable table{{"code", "name"}, {{"a", "two, \"three\"\nlines"}, {"", "; semi"}}};
+  const Result<CsvTable> read = readCsv(writeCsv(table), "t.csv");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(read->columns, table.columns);
+  EXPECT_EQ(read->rows, table.rows);
+}
+
+TEST(Csv, ARowOfAnotherLengthIsNamed) {
+  const Result<CsvTable> read = readCsv("a,b\n1,2\n3\n", "t.csv");
+  ASSERT_FALSE(read.ok());
+  EXPECT_EQ(read.problem(),
+            (Problem{ProblemCode::TableUnreadable, "t.csv", {std::int64_t{3}, std::string("3")}}));
+  EXPECT_FALSE(readCsv("a,\"b\n1,2\n", "t.csv").ok());
+  EXPECT_FALSE(readCsv("", "t.csv").ok());
+}
+
+TEST(StockList, ATableReadsBackTheSame) {
+  const Result<std::vector<StockSheet>> stock = readStockTable(
+      "NAME;width;height;price;grain;pattern;at_hand;limit;code;card\n"
+      "Kraft;12 in;12 in;0,45;long;1;20;1;K12;cover-65lb\n"
+      "A4;210 mm;297 mm;;;;;;;\n",
+      "t.csv");
+  ASSERT_TRUE(stock.ok());
+  ASSERT_EQ(stock->size(), 2U);
+  const StockSheet& kraft = stock->front();
+  EXPECT_EQ(kraft.width, Length::inches(12));
+  EXPECT_EQ(kraft.price, 45);
+  EXPECT_EQ(kraft.grain, Grain::Long);
+  EXPECT_TRUE(kraft.pattern);
+  EXPECT_EQ(kraft.owned, 20);
+  EXPECT_EQ(kraft.atHand, 20);
+  EXPECT_EQ((*stock)[1].atHand, -1);
+  EXPECT_EQ(writeStockTable(*readStockTable(writeStockTable(*stock), "t")),
+            writeStockTable(*stock));
+}
+
+TEST(StockList, WhatCannotBeReadIsNamedByItsRow) {
+  const Result<std::vector<StockSheet>> stock =
+      readStockTable("name,width,height\nA4,210 mm,297 mm\nWide,far,1 in\n", "t.csv");
+  ASSERT_FALSE(stock.ok());
+  EXPECT_EQ(
+      stock.problem(),
+      (Problem{ProblemCode::TableUnreadable, "t.csv", {std::int64_t{3}, std::string("far")}}));
+  EXPECT_FALSE(readSupplyTable("name,kind,width,length\nX,rope,1 in,2 m\n", "t").ok());
+  EXPECT_FALSE(readSupplyTable("name,kind\nTape,tape\n", "t").ok());
+}
+
+TEST(StockList, TheTablesThatComeWithTheProgramCanBeRead) {
+  const std::string folder = CREASEWRIGHT_SOURCE_DIR "/resources/stock/";
+  const auto sheets =
+      readStockTable(readFile(folder + "sheets.csv", 1 << 20).value(), "sheets.csv");
+  const auto supplies =
+      readSupplyTable(readFile(folder + "supplies.csv", 1 << 20).value(), "supplies.csv");
+  ASSERT_TRUE(sheets.ok());
+  ASSERT_TRUE(supplies.ok());
+  EXPECT_GE(sheets->size(), 9U);
+  // A roll of 27 yd: 27 x 914.4 mm.
+  EXPECT_EQ(supplies->front().length, Length::mm(27 * 914.4));
+  EXPECT_EQ(supplies->front().width, Length::inches(1, 8));
+}
+
+ClassKit smallKit() {
+  ClassKit kit;
+  kit.takers = 10;
+  Design tray = *newDesign("framed-tray", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
+                           ToolGrid::sixteenthInch());
+  const ExtraKind& ribbon = **findExtraKind("ribbon");
+  tray.extras.push_back(standardExtra(ribbon, tray.card));
+  kit.items.push_back({tray, 1});
+  kit.stock = {{"12 x 12 in", Length::inches(12), Length::inches(12), 50}};
+  kit.stock[0].owned = 2;
+  return kit;
+}
+
+TEST(Shopping, WholePacksAreBoughtAndWhatIsAtHandIsTakenOff) {
+  ClassKit kit = smallKit();
+  const KitPlan bare = planKit(kit).value();
+  ASSERT_EQ(bare.ribbons.size(), 1U);
+  ASSERT_FALSE(bare.tapes.empty());
+  kit.supplies = {
+      {"R", "Ribbon", SupplyItemKind::Ribbon, bare.ribbons[0].width, Length::mm(3000), 0, 320, 1},
+      {"T", "Tape", SupplyItemKind::Tape, bare.tapes[0].width, Length::mm(25000), 0, 450, 0}};
+  const ShoppingList list = shoppingFor(kit, bare);
+  const ShoppingLine& sheets = list.lines.at(0);
+  EXPECT_EQ(sheets.needed, bare.sheets);
+  EXPECT_EQ(sheets.toBuy, bare.sheets - 2);
+  EXPECT_EQ(sheets.cost, 50 * (bare.sheets - 2));
+  for (const ShoppingLine& line : list.lines) {
+    if (line.kind == ShoppingLine::Kind::Ribbon) {
+      const int packs = static_cast<int>(std::ceil(bare.ribbons[0].length.mm() / 3000));
+      EXPECT_EQ(line.needed, packs);
+      EXPECT_EQ(line.cost, 320 * (packs - 1));
+    }
+  }
+  std::int64_t sum = 0;
+  for (const ShoppingLine& line : list.lines) sum += line.cost;
+  EXPECT_EQ(list.cost, sum);
+}
+
+TEST(Kit, BlanksKeepToTheGrain) {
+  ClassKit kit = smallKit();
+  kit.items[0].design.extras.clear();
+  const KitPlan plan = planKit(kit).value();
+  const BlankDemand blank = plan.cards[0].demands[0];
+  ASSERT_GT(blank.width, blank.height);
+  // A sheet as wide as the blank is high: it fits only when turned.
+  kit.stock = {{"strip", blank.height, Length::inches(12), 0}};
+  kit.stock[0].grain = Grain::Long;
+  EXPECT_TRUE(planKit(kit).ok());
+  kit.keepGrain = true;
+  const Result<KitPlan> stopped = planKit(kit);
+  ASSERT_FALSE(stopped.ok());
+  EXPECT_EQ(stopped.problem().code, ProblemCode::GrainConflict);
+  // With the grain across, the sheet itself is turned.
+  kit.stock[0].grain = Grain::Short;
+  const Result<KitPlan> turned = planKit(kit);
+  ASSERT_TRUE(turned.ok());
+  for (const Layout& layout : turned->cards[0].plan.layouts)
+    eachNode(layout.sheet, [](const CutNode& node) { EXPECT_FALSE(node.turned); });
+}
+
+TEST(Kit, ItsNamesSuppliesAndSheetsAreSaved) {
+  ClassKit kit = smallKit();
+  kit.names = {"Ada", "Ben"};
+  kit.keepGrain = true;
+  kit.stock[0].code = "K12";
+  kit.stock[0].grain = Grain::Short;
+  kit.supplies = {
+      {"R", "Ribbon", SupplyItemKind::Ribbon, Length::mm(15), Length::mm(3000), 0, 320, 1}};
+  const Result<ClassKit> read = readKit(writeKit(kit), "a.cwkit");
+  ASSERT_TRUE(read.ok()) << read.problem().where;
+  EXPECT_EQ(read->names, kit.names);
+  EXPECT_EQ(read->supplies, kit.supplies);
+  EXPECT_TRUE(read->keepGrain);
+  EXPECT_EQ(writeKit(*read), writeKit(kit));
+}
+
+TEST(Kit, SheetsOfAnotherCardAreNotUsed) {
+  ClassKit kit = smallKit();
+  kit.stock.push_back({"large", Length::inches(24), Length::inches(24), 50});
+  kit.stock[1].card = "index-90lb";
+  const KitPlan any = planKit(kit).value();
+  for (const Layout& layout : any.cards[0].plan.layouts) EXPECT_EQ(layout.stock, 0);
+  kit.items[0].design.card = *findCard("index-90lb");
+  const KitPlan own = planKit(kit).value();
+  for (const Layout& layout : own.cards[0].plan.layouts) EXPECT_EQ(layout.stock, 1);
+}
+
+}  // namespace
+}  // namespace creasewright
