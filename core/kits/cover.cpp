@@ -79,8 +79,14 @@ struct CbcDelete {
   void operator()(Cbc_Model* model) const { Cbc_deleteModel(model); }
 };
 
-/// Solves a matrix in whole numbers; empty when nothing was found in time.
-std::vector<double> solveInteger(const Matrix& m, double seconds) {
+/// Values by column, empty when nothing was found in time, and whether none are better.
+struct IntegerSolution {
+  std::vector<double> values;
+  bool best = false;
+};
+
+/// Solves a matrix in whole numbers.
+IntegerSolution solveInteger(const Matrix& m, double seconds) {
   const std::unique_ptr<Cbc_Model, CbcDelete> model(Cbc_newModel());
   Cbc_setParameter(model.get(), "log", "0");
   Cbc_loadProblem(model.get(), m.columns(), m.rowCount(), m.starts.data(), m.rows.data(),
@@ -93,7 +99,7 @@ std::vector<double> solveInteger(const Matrix& m, double seconds) {
   if (found == nullptr || Cbc_isProvenInfeasible(model.get()) != 0 ||
       Cbc_getObjValue(model.get()) > 1e29)
     return {};
-  return {found, found + m.columns()};
+  return {{found, found + m.columns()}, Cbc_isProvenOptimal(model.get()) != 0};
 }
 
 bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
@@ -113,8 +119,10 @@ bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
 }
 
 WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                      const std::vector<double>& found) {
+                      const IntegerSolution& solution) {
+  const std::vector<double>& found = solution.values;
   WholeCover whole;
+  whole.best = solution.best;
   if (found.size() < columns.size()) return whole;
   for (std::size_t i = 0; i < columns.size(); ++i) {
     whole.times.push_back(static_cast<int>(std::lround(found[i])));

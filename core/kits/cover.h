@@ -37,6 +37,7 @@ struct WholeCover {
   bool found = false;
   std::int64_t cost = 0;
   std::vector<int> times;  ///< by column
+  bool best = false;       ///< proven: no whole cover over the columns costs less
 };
 
 /// Whole sheets at least cost over the columns (Cbc), in at most `seconds`.

@@ -6,6 +6,7 @@
 #include <numeric>
 #include <random>
 
+#include "kits/all_patterns.h"
 #include "kits/cover.h"
 #include "units/paper.h"
 
@@ -14,6 +15,7 @@ namespace {
 
 constexpr double kTiny = 1e-7;
 constexpr std::size_t kMostColumnsToSimplify = 120;
+constexpr std::size_t kMostToList = 10;
 
 using Clock = std::chrono::steady_clock;
 
@@ -32,14 +34,14 @@ class Planner {
 
   Result<CuttingPlan> plan() {
     bound_ = areaBound();
+    if (listAll()) return finishedBest();
     addFirstColumns();
     const LinearCover linear = generate(rows_, true);
     if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
     roundWithResiduals(linear);
     improve(linear);
     if (!best_.found) return Problem{ProblemCode::StockTooFew, {}, {}};
-    if (options_.fewestLayouts) simplify();
-    return finished();
+    return finishedBest();
   }
 
  private:
@@ -83,12 +85,16 @@ class Planner {
     return straight || turned;
   }
 
-  SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const {
-    std::vector<KnapsackItem> items;
+  [[nodiscard]] std::vector<KnapsackItem> items(const std::vector<int>& demand) const {
+    std::vector<KnapsackItem> all;
     for (std::size_t d = 0; d < demands_.size(); ++d)
-      items.push_back({demands_[d].width.nm() / unit_, demands_[d].height.nm() / unit_,
-                       demands_[d].mayTurn, std::max(demand[d], 0)});
-    return {stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_, std::move(items)};
+      all.push_back({demands_[d].width.nm() / unit_, demands_[d].height.nm() / unit_,
+                     demands_[d].mayTurn, std::max(demand[d], 0)});
+    return all;
+  }
+
+  SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const {
+    return {stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_, items(demand)};
   }
 
   /// Each blank alone on each sheet that holds it.
@@ -102,6 +108,59 @@ class Planner {
         addColumn(s, sheet.best(value));
       }
     }
+  }
+
+  /// For few sizes: all patterns there are, and a whole-number cover over them. True when that is
+  /// proven best; else nothing is left of it but a plan.
+  bool listAll() {
+    if (demands_.size() > kMostToList) return false;
+    std::vector<CoverColumn> all;
+    for (std::size_t s = 0; s < stock_.size(); ++s) {
+      auto patterns = allPatterns(stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_,
+                                  items(rows_.demand));
+      if (!patterns) return false;
+      for (Pattern& pattern : *patterns)
+        all.push_back({static_cast<int>(s), costOf(s), std::move(pattern)});
+    }
+    columns_ = std::move(all);
+    const LinearCover linear = solveLinear(columns_, rows_);
+    if (linear.covered) bound_ = std::max(bound_, roundedUp(linear.cost));
+    const WholeCover found =
+        solveWhole(columns_, rows_, std::max(0.1, options_.seconds / 2 - spent()));
+    if (found.found) best_ = found;
+    if (found.found && found.best) bound_ = std::max(bound_, found.cost);
+    if (found.found) keepUseful(linear);
+    return best_.found && best_.cost <= bound_;
+  }
+
+  /// Of very many columns those the plan uses and those that waste least: enough to look for few
+  /// layouts.
+  void keepUseful(const LinearCover& linear) {
+    if (columns_.size() <= kMostColumnsToSimplify) return;
+    std::vector<std::size_t> order(columns_.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto wasted = [&](std::size_t i) {
+      if (best_.times[i] > 0) return -1.0;
+      double worth = 0;
+      for (std::size_t d = 0; d < linear.blankWorth.size(); ++d)
+        worth += linear.blankWorth[d] * columns_[i].pattern.counts[d];
+      return static_cast<double>(columns_[i].cost) - worth;
+    };
+    std::ranges::stable_sort(order, {}, wasted);
+    order.resize(kMostColumnsToSimplify);
+    std::vector<CoverColumn> columns;
+    std::vector<int> times;
+    for (const std::size_t i : order) {
+      columns.push_back(std::move(columns_[i]));
+      times.push_back(best_.times[i]);
+    }
+    columns_ = std::move(columns);
+    best_.times = std::move(times);
+  }
+
+  Result<CuttingPlan> finishedBest() {
+    if (options_.fewestLayouts) simplify();
+    return finished();
   }
 
   bool addColumn(std::size_t s, Pattern pattern) {
@@ -224,7 +283,7 @@ class Planner {
     const auto used = std::ranges::count_if(best_.times, [](int n) { return n > 0; });
     if (used < 2 || columns_.size() > kMostColumnsToSimplify || spent() > options_.seconds / 2)
       return;
-    const WholeCover found = fewestColumns(columns_, rows_, best_.cost, 0.4);
+    const WholeCover found = fewestColumns(columns_, rows_, best_.cost, 0.2);
     const auto fewer = std::ranges::count_if(found.times, [](int n) { return n > 0; });
     if (found.found && found.cost <= best_.cost && fewer < used) best_ = found;
   }

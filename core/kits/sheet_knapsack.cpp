@@ -2,12 +2,16 @@
 
 #include <algorithm>
 
+#include "kits/cut_tree.h"
 #include "kits/raster.h"
 
 namespace creasewright {
 namespace {
 
-/// Raster points along one axis; turned items count with their other side too.
+Length units(std::int64_t value) { return Length::nanometres(value); }
+
+}  // namespace
+
 Raster rasterAlong(const std::vector<KnapsackItem>& items, bool width, std::int64_t most) {
   std::vector<std::int64_t> lengths;
   std::vector<int> atMost;
@@ -29,50 +33,6 @@ std::vector<std::uint32_t> restTable(const std::vector<std::int64_t>& points) {
           static_cast<std::uint32_t>(floorIndex(points, points[i] - points[a]));
   return rest;
 }
-
-Length units(std::int64_t value) { return Length::nanometres(value); }
-
-/// The two parts of a rectangle cut at `at`.
-CutNode cutAt(const CutNode& frame, bool upright, Length at) {
-  CutNode node = frame;
-  node.kind = CutNode::Kind::Cut;
-  node.upright = upright;
-  node.at = at;
-  CutNode first = frame;
-  CutNode second = frame;
-  if (upright) {
-    first.width = at;
-    second.x = frame.x + at;
-    second.width = frame.width - at;
-  } else {
-    first.height = at;
-    second.y = frame.y + at;
-    second.height = frame.height - at;
-  }
-  node.parts = {first, second};
-  return node;
-}
-
-/// A blank in the lower left of a rectangle, trimmed out by one or two cuts.
-CutNode blankIn(const CutNode& frame, Length width, Length height, int item, bool turned) {
-  if (width < frame.width) {
-    CutNode node = cutAt(frame, true, width);
-    node.parts[0] = blankIn(node.parts[0], width, height, item, turned);
-    return node;
-  }
-  if (height < frame.height) {
-    CutNode node = cutAt(frame, false, height);
-    node.parts[0] = blankIn(node.parts[0], width, height, item, turned);
-    return node;
-  }
-  CutNode node = frame;
-  node.kind = CutNode::Kind::Blank;
-  node.demand = item;
-  node.turned = turned;
-  return node;
-}
-
-}  // namespace
 
 SheetKnapsack::SheetKnapsack(std::int64_t width, std::int64_t height,
                              std::vector<KnapsackItem> items)

@@ -4,6 +4,7 @@
 #include <vector>
 
 #include "kits/cutting.h"
+#include "kits/raster.h"
 
 namespace creasewright {
 
@@ -14,6 +15,13 @@ struct KnapsackItem {
   bool mayTurn = false;
   int atMost = 1;  ///< no sheet needs more of it
 };
+
+/// Raster points along one axis; turned items count with their other side too.
+Raster rasterAlong(const std::vector<KnapsackItem>& items, bool width, std::int64_t most);
+
+/// For points i and a <= i, at [i * n + a]: the index of the largest point in points[i] -
+/// points[a].
+std::vector<std::uint32_t> restTable(const std::vector<std::int64_t>& points);
 
 /// One way to cut a sheet and what it is worth.
 struct Pattern {

@@ -54,16 +54,29 @@ void addSheets(const ClassKit& kit, const KitPlan& plan, ShoppingList& list) {
   }
 }
 
-void addRoll(const ClassKit& kit, ShoppingLine line, SupplyItemKind kind, ShoppingList& list) {
-  line.supply = supplyFor(kit, kind, line.width);
-  if (line.supply < 0) {
+/// All that one roll serves is one line; widths that no listed roll has stand for themselves.
+void addRolls(const ClassKit& kit, const std::vector<TapeNeed>& needs, ShoppingLine::Kind kind,
+              SupplyItemKind item, ShoppingList& list) {
+  std::map<int, ShoppingLine> bySupply;
+  for (const TapeNeed& need : needs) {
+    ShoppingLine line;
+    line.kind = kind;
+    line.supply = supplyFor(kit, item, need.width);
+    line.width = need.width;
+    ShoppingLine& all =
+        line.supply < 0 ? line : bySupply.try_emplace(line.supply, line).first->second;
+    all.length += need.length;
+    all.strips += need.strips;
+    if (line.supply >= 0) continue;
     list.complete = false;
     list.lines.push_back(line);
-    return;
   }
-  const SupplyItem& item = kit.supplies[static_cast<std::size_t>(line.supply)];
-  line.needed = static_cast<int>(packsFor(line.length.nm(), item.length.nm()));
-  buy(line, item.atHand, item.price, list);
+  for (auto& [supply, line] : bySupply) {
+    const SupplyItem& roll = kit.supplies[static_cast<std::size_t>(supply)];
+    line.width = roll.width;
+    line.needed = static_cast<int>(packsFor(line.length.nm(), roll.length.nm()));
+    buy(line, roll.atHand, roll.price, list);
+  }
 }
 
 void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
@@ -89,22 +102,8 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
 ShoppingList shoppingFor(const ClassKit& kit, const KitPlan& plan) {
   ShoppingList list;
   addSheets(kit, plan, list);
-  for (const TapeNeed& tape : plan.tapes) {
-    ShoppingLine line;
-    line.kind = ShoppingLine::Kind::Tape;
-    line.width = tape.width;
-    line.length = tape.length;
-    line.strips = tape.strips;
-    addRoll(kit, line, SupplyItemKind::Tape, list);
-  }
-  for (const TapeNeed& ribbon : plan.ribbons) {
-    ShoppingLine line;
-    line.kind = ShoppingLine::Kind::Ribbon;
-    line.width = ribbon.width;
-    line.length = ribbon.length;
-    line.strips = ribbon.strips;
-    addRoll(kit, line, SupplyItemKind::Ribbon, list);
-  }
+  addRolls(kit, plan.tapes, ShoppingLine::Kind::Tape, SupplyItemKind::Tape, list);
+  addRolls(kit, plan.ribbons, ShoppingLine::Kind::Ribbon, SupplyItemKind::Ribbon, list);
   if (plan.gluePlaces > 0) addGlue(kit, plan.gluePlaces, list);
   return list;
 }

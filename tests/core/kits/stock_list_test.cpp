@@ -110,6 +110,21 @@ TEST(Shopping, WholePacksAreBoughtAndWhatIsAtHandIsTakenOff) {
   EXPECT_EQ(list.cost, sum);
 }
 
+/// 6 mm and 1/4 in are cut from one roll: it is bought, and taken from the shelf, once.
+TEST(Shopping, OneRollServesAllThatIsCutFromIt) {
+  ClassKit kit = smallKit();
+  KitPlan plan;
+  plan.tapes = {{Length::mm(6), Length::mm(9000), 10},
+                {Length::inches(1, 4), Length::mm(9000), 10}};
+  kit.supplies = {
+      {"T", "Tape", SupplyItemKind::Tape, Length::inches(1, 4), Length::mm(10000), 0, 450, 1}};
+  const ShoppingList list = shoppingFor(kit, plan);
+  ASSERT_EQ(list.lines.size(), 1U);
+  EXPECT_EQ(list.lines[0].needed, 2);
+  EXPECT_EQ(list.lines[0].atHand, 1);
+  EXPECT_EQ(list.cost, 450);
+}
+
 TEST(Kit, BlanksKeepToTheGrain) {
   ClassKit kit = smallKit();
   kit.items[0].design.extras.clear();
