@@ -1153,7 +1153,7 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="184"/>
         <source>Machine layouts…</source>
-        <translation>Anordnungen für die Maschine…</translation>
+        <translation>Für die Maschine…</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="185"/>

@@ -33,7 +33,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kitSettingsWidth = 240;
+constexpr int kitSettingsWidth = 264;
 constexpr double secondsToPlan = 1;  // while numbers change
 
 constexpr int everySheet = -2;  // of the list of sheets
@@ -53,7 +53,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       status_(new QLabel(this)),
       preview_(new PagePreview(this)) {
   setWindowTitle(tr("Class kit"));
-  resize(940, 680);
+  resize(980, 720);
   kit_.items.push_back({session.built().design, 1});
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
@@ -65,9 +65,12 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   auto* scroll = new QScrollArea(this);
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+  auto* pages = new QVBoxLayout;
+  pages->addWidget(status_);
+  pages->addWidget(scroll, 1);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
-  layout->addWidget(scroll, 1);
+  layout->addLayout(pages, 1);
   preview_->setPageWidth(previewWidth);
   showDesigns();
   refresh();
@@ -175,7 +178,6 @@ void KitWindow::addButtons(QVBoxLayout* column) {
   button(tr("Stock and supplies…"), [this] { editStock(); });
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
-  column->addWidget(status_);
   column->addStretch(1);
   button(tr("Save as PDF…"), [this] {
     save(QStringLiteral("pdf"), tr("PDF (*.pdf)"));

@@ -6,6 +6,7 @@
 #include <QPlainTextEdit>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/problem_text.h"
 #include "bridge/style_text.h"
@@ -153,6 +154,9 @@ void ExtraRow::showDesign() {
   }
   rows_->setUnit(session_.unit());
   rows_->setValues(extra().parameters, stepOf(session_.design().grid, session_.unit()));
+  for (const std::string& key : rows_->lengthKeys()) {
+    rows_->setNote(key, noteFor(key));
+  }
   showFaces();
   showCard();
   if (text_ != nullptr && linesOf(text_->toPlainText()) != extra().lines) {
@@ -160,6 +164,16 @@ void ExtraRow::showDesign() {
     text_->setPlainText(linesText(extra().lines));
   }
   showProblem();
+}
+
+/// What a measure of 0 stands for.
+QString ExtraRow::noteFor(const std::string& key) const {
+  const Result<const ExtraKind*> kind = findExtraKind(kind_);
+  if (!kind || extra().parameters.raw(key) != 0) {
+    return {};
+  }
+  const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
+  return spec == (*kind)->parameters.end() ? QString() : parameterHint(*spec);
 }
 
 void ExtraRow::showFaces() {

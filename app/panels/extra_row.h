@@ -33,6 +33,7 @@ class ExtraRow : public QWidget {
   void showFaces();
   void showCard();
   void showProblem();
+  [[nodiscard]] QString noteFor(const std::string& key) const;
   void remove();
   /// Changes this extra; `field` lets typing on merge into one step of the history.
   void change(const QString& field, const std::function<void(Extra&)>& edit);
