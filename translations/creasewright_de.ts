@@ -35,14 +35,14 @@
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="109"/>
-        <location filename="../app/cli/arguments.cpp" line="208"/>
+        <location filename="../app/cli/arguments.cpp" line="211"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="112"/>
         <location filename="../app/cli/arguments.cpp" line="118"/>
-        <location filename="../app/cli/arguments.cpp" line="164"/>
+        <location filename="../app/cli/arguments.cpp" line="167"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
@@ -92,177 +92,182 @@
         <translation>was mit der Schachtel mitgeht, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="154"/>
+        <location filename="../app/cli/arguments.cpp" line="155"/>
+        <source>how wide the scoring board is, such as 12in or 30cm</source>
+        <translation>wie breit das Rillbrett ist, etwa 12in oder 30cm</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="157"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="156"/>
-        <location filename="../app/cli/arguments.cpp" line="171"/>
-        <location filename="../app/cli/arguments.cpp" line="203"/>
+        <location filename="../app/cli/arguments.cpp" line="159"/>
+        <location filename="../app/cli/arguments.cpp" line="174"/>
+        <location filename="../app/cli/arguments.cpp" line="206"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="162"/>
+        <location filename="../app/cli/arguments.cpp" line="165"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="163"/>
+        <location filename="../app/cli/arguments.cpp" line="166"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="169"/>
+        <location filename="../app/cli/arguments.cpp" line="172"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="170"/>
+        <location filename="../app/cli/arguments.cpp" line="173"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="173"/>
+        <location filename="../app/cli/arguments.cpp" line="176"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="174"/>
-        <location filename="../app/cli/arguments.cpp" line="192"/>
-        <location filename="../app/cli/arguments.cpp" line="226"/>
+        <location filename="../app/cli/arguments.cpp" line="177"/>
+        <location filename="../app/cli/arguments.cpp" line="195"/>
+        <location filename="../app/cli/arguments.cpp" line="229"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="176"/>
-        <location filename="../app/cli/arguments.cpp" line="228"/>
+        <location filename="../app/cli/arguments.cpp" line="179"/>
+        <location filename="../app/cli/arguments.cpp" line="231"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="179"/>
+        <location filename="../app/cli/arguments.cpp" line="182"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="184"/>
+        <location filename="../app/cli/arguments.cpp" line="187"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="185"/>
+        <location filename="../app/cli/arguments.cpp" line="188"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="188"/>
+        <location filename="../app/cli/arguments.cpp" line="191"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="190"/>
+        <location filename="../app/cli/arguments.cpp" line="193"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="194"/>
+        <location filename="../app/cli/arguments.cpp" line="197"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="200"/>
+        <location filename="../app/cli/arguments.cpp" line="203"/>
         <source>plan the sheets of a class</source>
         <translation>die Bogen einer Klasse planen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="201"/>
+        <location filename="../app/cli/arguments.cpp" line="204"/>
         <source>a kit, or the designs everybody makes</source>
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="205"/>
+        <location filename="../app/cli/arguments.cpp" line="208"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="206"/>
+        <location filename="../app/cli/arguments.cpp" line="209"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="211"/>
+        <location filename="../app/cli/arguments.cpp" line="214"/>
         <source>table of sheets with prices, as CSV</source>
         <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="214"/>
+        <location filename="../app/cli/arguments.cpp" line="217"/>
         <source>table of tape, ribbon and glue, as CSV</source>
         <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="216"/>
+        <location filename="../app/cli/arguments.cpp" line="219"/>
         <source>names for the bags, one a line</source>
         <translation>Namen für die Tüten, einer je Zeile</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="218"/>
+        <location filename="../app/cli/arguments.cpp" line="221"/>
         <source>size of a bag&apos;s label, such as 90x50mm</source>
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="221"/>
+        <location filename="../app/cli/arguments.cpp" line="224"/>
         <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
         <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="225"/>
+        <location filename="../app/cli/arguments.cpp" line="228"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="234"/>
+        <location filename="../app/cli/arguments.cpp" line="237"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="236"/>
+        <location filename="../app/cli/arguments.cpp" line="239"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="237"/>
+        <location filename="../app/cli/arguments.cpp" line="240"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="238"/>
+        <location filename="../app/cli/arguments.cpp" line="241"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="239"/>
+        <location filename="../app/cli/arguments.cpp" line="242"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="240"/>
+        <location filename="../app/cli/arguments.cpp" line="243"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="242"/>
+        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="275"/>
+        <location filename="../app/cli/arguments.cpp" line="278"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="283"/>
+        <location filename="../app/cli/arguments.cpp" line="286"/>
         <source>%1: There is no such command. The commands are styles, extras, new, check, export, guide and kit.</source>
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, extras, new, check, export, guide und kit.</translation>
     </message>
@@ -498,64 +503,64 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
-        <location filename="../app/shell/columns.cpp" line="77"/>
+        <location filename="../app/shell/columns.cpp" line="78"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="80"/>
+        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Style</source>
         <translation>Form</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="81"/>
+        <location filename="../app/shell/columns.cpp" line="82"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="82"/>
+        <location filename="../app/shell/columns.cpp" line="83"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="83"/>
+        <location filename="../app/shell/columns.cpp" line="84"/>
         <source>Extras</source>
         <translation>Beigaben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="114"/>
+        <location filename="../app/shell/columns.cpp" line="116"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="117"/>
+        <location filename="../app/shell/columns.cpp" line="119"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="115"/>
+        <location filename="../app/shell/columns.cpp" line="117"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="118"/>
+        <location filename="../app/shell/columns.cpp" line="120"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="159"/>
-        <location filename="../app/shell/columns.cpp" line="207"/>
-        <location filename="../app/shell/columns.cpp" line="248"/>
+        <location filename="../app/shell/columns.cpp" line="161"/>
+        <location filename="../app/shell/columns.cpp" line="209"/>
+        <location filename="../app/shell/columns.cpp" line="250"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="206"/>
+        <location filename="../app/shell/columns.cpp" line="208"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="248"/>
+        <location filename="../app/shell/columns.cpp" line="250"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -664,37 +669,37 @@
 <context>
     <name>creasewright::ExtraRow</name>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="86"/>
+        <location filename="../app/panels/extra_row.cpp" line="87"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="88"/>
+        <location filename="../app/panels/extra_row.cpp" line="89"/>
         <source>Remove %1</source>
         <translation>%1 entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="109"/>
+        <location filename="../app/panels/extra_row.cpp" line="110"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="120"/>
+        <location filename="../app/panels/extra_row.cpp" line="121"/>
         <source>Face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="131"/>
+        <location filename="../app/panels/extra_row.cpp" line="132"/>
         <source>Text</source>
         <translation>Text</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="170"/>
+        <location filename="../app/panels/extra_row.cpp" line="184"/>
         <source>Every face</source>
         <translation>Jede Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="170"/>
+        <location filename="../app/panels/extra_row.cpp" line="184"/>
         <source>The largest</source>
         <translation>Die größte</translation>
     </message>
@@ -1056,12 +1061,12 @@
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="103"/>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="83"/>
+        <location filename="../app/kits/kit_window.cpp" line="86"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
@@ -1071,142 +1076,142 @@
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="80"/>
+        <location filename="../app/kits/kit_window.cpp" line="83"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="84"/>
+        <location filename="../app/kits/kit_window.cpp" line="87"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="85"/>
+        <location filename="../app/kits/kit_window.cpp" line="88"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="86"/>
+        <location filename="../app/kits/kit_window.cpp" line="89"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="88"/>
+        <location filename="../app/kits/kit_window.cpp" line="91"/>
         <source>Everybody makes</source>
         <translation>Alle machen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="113"/>
+        <location filename="../app/kits/kit_window.cpp" line="116"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <location filename="../app/kits/kit_window.cpp" line="135"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="132"/>
+        <location filename="../app/kits/kit_window.cpp" line="135"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="172"/>
+        <location filename="../app/kits/kit_window.cpp" line="175"/>
         <source>Add designs…</source>
         <translation>Entwürfe hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="173"/>
+        <location filename="../app/kits/kit_window.cpp" line="176"/>
         <source>Remove design</source>
         <translation>Entwurf entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="174"/>
+        <location filename="../app/kits/kit_window.cpp" line="177"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="175"/>
+        <location filename="../app/kits/kit_window.cpp" line="178"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="180"/>
+        <location filename="../app/kits/kit_window.cpp" line="182"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="181"/>
+        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="183"/>
+        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Save as a table…</source>
         <translation>Als Tabelle speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="183"/>
+        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="184"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="185"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="186"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>Save kit…</source>
         <translation>Kurspaket speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="186"/>
-        <location filename="../app/kits/kit_window.cpp" line="208"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
+        <location filename="../app/kits/kit_window.cpp" line="210"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="187"/>
+        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="192"/>
+        <location filename="../app/kits/kit_window.cpp" line="194"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="196"/>
-        <location filename="../app/kits/kit_window.cpp" line="214"/>
-        <location filename="../app/kits/kit_window.cpp" line="291"/>
-        <location filename="../app/kits/kit_window.cpp" line="311"/>
+        <location filename="../app/kits/kit_window.cpp" line="198"/>
+        <location filename="../app/kits/kit_window.cpp" line="216"/>
+        <location filename="../app/kits/kit_window.cpp" line="293"/>
+        <location filename="../app/kits/kit_window.cpp" line="313"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="231"/>
+        <location filename="../app/kits/kit_window.cpp" line="233"/>
         <source>Choose one of several designs first.</source>
         <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="280"/>
+        <location filename="../app/kits/kit_window.cpp" line="282"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="283"/>
+        <location filename="../app/kits/kit_window.cpp" line="285"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="293"/>
-        <location filename="../app/kits/kit_window.cpp" line="313"/>
+        <location filename="../app/kits/kit_window.cpp" line="295"/>
+        <location filename="../app/kits/kit_window.cpp" line="315"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1636,7 +1641,7 @@ Frei unter der MIT-Lizenz.</translation>
     <name>creasewright::ShelfWindow</name>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="35"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="156"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="158"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
@@ -1692,7 +1697,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="72"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="145"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="147"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
@@ -1727,23 +1732,23 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="105"/>
         <location filename="../app/shelf/shelf_window.cpp" line="115"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="140"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="142"/>
         <source>Choose a design first.</source>
         <translation>Wählen Sie zuerst einen Entwurf.</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="145"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="147"/>
         <source>Move “%1” to the trash?</source>
         <translation>„%1“ in den Papierkorb verschieben?</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="156"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="169"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="158"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="171"/>
         <source>Bundle (*.cwbundle)</source>
         <translation>Bündel (*.cwbundle)</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="180"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1842,72 +1847,92 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Raster: %1</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="38"/>
+        <location filename="../app/shell/tool_bar.cpp" line="42"/>
+        <source>Board: any width</source>
+        <translation>Brett: jede Breite</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="45"/>
+        <source>Board: %1</source>
+        <translation>Brett: %1</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="52"/>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="58"/>
+        <location filename="../app/shell/tool_bar.cpp" line="73"/>
         <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="60"/>
+        <location filename="../app/shell/tool_bar.cpp" line="75"/>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="69"/>
+        <location filename="../app/shell/tool_bar.cpp" line="84"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="70"/>
+        <location filename="../app/shell/tool_bar.cpp" line="85"/>
         <source>inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="71"/>
+        <location filename="../app/shell/tool_bar.cpp" line="86"/>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="72"/>
+        <location filename="../app/shell/tool_bar.cpp" line="87"/>
         <source>Units shown and typed</source>
         <translation>Einheit für Anzeige und Eingabe</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="88"/>
+        <location filename="../app/shell/tool_bar.cpp" line="103"/>
         <source>Tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="89"/>
+        <location filename="../app/shell/tool_bar.cpp" line="104"/>
         <source>What your board, trimmer or ruler can hit. Fitted measures snap to it.</source>
         <translation>Was Rillbrett, Schneider oder Lineal treffen. Angepasste Maße rasten darauf ein.</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="111"/>
+        <location filename="../app/shell/tool_bar.cpp" line="124"/>
+        <source>Scoring board</source>
+        <translation>Rillbrett</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="126"/>
+        <source>How wide your scoring board is: longer readings come from the other side.</source>
+        <translation>Wie breit Ihr Rillbrett ist: längere Ablesungen kommen von der anderen Seite.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="149"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="112"/>
+        <location filename="../app/shell/tool_bar.cpp" line="150"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="113"/>
+        <location filename="../app/shell/tool_bar.cpp" line="151"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="121"/>
+        <location filename="../app/shell/tool_bar.cpp" line="159"/>
         <source>Make</source>
         <translation>Herstellen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="127"/>
+        <location filename="../app/shell/tool_bar.cpp" line="165"/>
         <source>Print the template or save it as a file</source>
         <translation>Vorlage drucken oder als Datei speichern</translation>
     </message>
@@ -1925,27 +1950,32 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>die Notizen</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="51"/>
+        <location filename="../app/commands/edits.cpp" line="52"/>
         <source>the style</source>
         <translation>die Form</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="58"/>
+        <location filename="../app/commands/edits.cpp" line="59"/>
         <source>the product</source>
         <translation>den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="64"/>
+        <location filename="../app/commands/edits.cpp" line="65"/>
         <source>the ease</source>
         <translation>die Luft</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="70"/>
+        <location filename="../app/commands/edits.cpp" line="71"/>
         <source>the tool grid</source>
         <translation>das Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="76"/>
+        <location filename="../app/commands/edits.cpp" line="77"/>
+        <source>the scoring board</source>
+        <translation>das Rillbrett</translation>
+    </message>
+    <message>
+        <location filename="../app/commands/edits.cpp" line="83"/>
         <source>the card</source>
         <translation>den Karton</translation>
     </message>
@@ -2212,7 +2242,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>%1 (%2)</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="14"/>
+        <location filename="../app/guide/guide_words.cpp" line="16"/>
         <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
         <translation>
             <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
@@ -2220,7 +2250,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="31"/>
+        <location filename="../app/guide/guide_words.cpp" line="33"/>
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n Bogen Karton, %1</numerusform>
@@ -2228,7 +2258,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="34"/>
+        <location filename="../app/guide/guide_words.cpp" line="36"/>
         <source>%n sheet(s) of card, %1, for the piece “%2”</source>
         <translation>
             <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
@@ -2236,7 +2266,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="38"/>
+        <location filename="../app/guide/guide_words.cpp" line="40"/>
         <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %n Streifen, zusammen %2</numerusform>
@@ -2244,7 +2274,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="41"/>
+        <location filename="../app/guide/guide_words.cpp" line="43"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -2252,82 +2282,90 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="43"/>
+        <location filename="../app/guide/guide_words.cpp" line="45"/>
         <source>%1 of ribbon, %2 wide</source>
         <translation>%1 Band, %2 breit</translation>
     </message>
+    <message numerus="yes">
+        <location filename="../app/guide/guide_words.cpp" line="55"/>
+        <source>(a roll of 25 m does for %n)</source>
+        <translation>
+            <numerusform>(eine Rolle von 25 m reicht für %n)</numerusform>
+            <numerusform>(eine Rolle von 25 m reicht für %n)</numerusform>
+        </translation>
+    </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="52"/>
+        <location filename="../app/guide/guide_words.cpp" line="61"/>
         <source>Paper trimmer</source>
         <translation>Papierschneider</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="54"/>
+        <location filename="../app/guide/guide_words.cpp" line="63"/>
         <source>Scoring board and scoring tool</source>
         <translation>Rillbrett und Rillwerkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="56"/>
+        <location filename="../app/guide/guide_words.cpp" line="65"/>
         <source>Ball stylus, 1 to 1.5 mm</source>
         <translation>Kugelstift, 1 bis 1,5 mm</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="58"/>
+        <location filename="../app/guide/guide_words.cpp" line="67"/>
         <source>Bone folder</source>
         <translation>Falzbein</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="60"/>
+        <location filename="../app/guide/guide_words.cpp" line="69"/>
         <source>Scissors, or a craft knife</source>
         <translation>Schere oder Bastelmesser</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="62"/>
+        <location filename="../app/guide/guide_words.cpp" line="71"/>
         <source>Cutting mat</source>
         <translation>Schneidematte</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="64"/>
+        <location filename="../app/guide/guide_words.cpp" line="73"/>
         <source>Safety ruler</source>
         <translation>Sicherheitslineal</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="72"/>
+        <location filename="../app/guide/guide_words.cpp" line="81"/>
         <source>Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children. Follow local rules.</source>
         <translation>Klingen schneiden: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="76"/>
+        <location filename="../app/guide/guide_words.cpp" line="85"/>
         <source>Card, ink, glue and tape are not made to touch food unless their maker says so: wrap food, or line the box. Follow local rules.</source>
         <translation>Karton, Farbe, Klebstoff und Klebeband sind nicht für Lebensmittel gemacht, wenn der Hersteller es nicht sagt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="80"/>
+        <location filename="../app/guide/guide_words.cpp" line="89"/>
         <source>Small parts can be swallowed: not for children under three. Follow local rules.</source>
         <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="83"/>
+        <location filename="../app/guide/guide_words.cpp" line="92"/>
         <source>No flames in or near card: use LED lights only, with the battery compartment secured. Follow local rules.</source>
         <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="91"/>
+        <location filename="../app/guide/guide_words.cpp" line="100"/>
         <source>A first lesson</source>
         <translation>Für den Anfang</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="92"/>
+        <location filename="../app/guide/guide_words.cpp" line="101"/>
         <source>With some practice</source>
         <translation>Mit etwas Übung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="93"/>
+        <location filename="../app/guide/guide_words.cpp" line="102"/>
         <source>For practised hands</source>
         <translation>Für geübte Hände</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="107"/>
+        <location filename="../app/guide/guide_words.cpp" line="116"/>
         <source>about %n minute(s)</source>
         <translation>
             <numerusform>etwa %n Minute</numerusform>
@@ -2335,22 +2373,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="123"/>
+        <location filename="../app/guide/guide_words.cpp" line="135"/>
         <source>You need</source>
         <translation>Sie brauchen</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="124"/>
+        <location filename="../app/guide/guide_words.cpp" line="136"/>
         <source>Tools</source>
         <translation>Werkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="125"/>
+        <location filename="../app/guide/guide_words.cpp" line="137"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="126"/>
+        <location filename="../app/guide/guide_words.cpp" line="138"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>

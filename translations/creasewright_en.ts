@@ -393,4 +393,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>guide</name>
+    <message numerus="yes">
+        <source>(a roll of 25 m does for %n)</source>
+        <translation>
+            <numerusform>(a roll of 25 m does for %n)</numerusform>
+            <numerusform>(a roll of 25 m does for %n)</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -151,6 +151,9 @@ void Arguments::addNew() {
       ->type_name("KIND[:KEY=VALUE,...]")
       ->allow_extra_args(false);
   addMaterial(*new_, o.choices);
+  new_->add_option("--board", o.choices.board,
+                   words(Cli::tr("how wide the scoring board is, such as 12in or 30cm")))
+      ->type_name("WIDTH");
   new_->add_option("--title", o.title, words(Cli::tr("title on the printed pages")))
       ->type_name("TEXT");
   new_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))

@@ -1,6 +1,7 @@
 #include "cli/choices.h"
 
 #include "cli/output.h"
+#include "units/length_text.h"
 
 namespace creasewright {
 
@@ -22,6 +23,15 @@ bool read(const char* argument, const std::string& given, Result<T> (*parse)(std
   return true;
 }
 
+/// A board from 20 mm on.
+Result<Length> parseBoard(std::string_view written) {
+  const Result<Length> width = parseLength(written, Unit::Millimetre);
+  if (width && *width < Length::nanometres(20'000'000)) {
+    return Problem{ProblemCode::LengthOutOfRange, {}, {std::string(written)}};
+  }
+  return width;
+}
+
 }  // namespace
 
 std::optional<Choices> readChoices(const ChoiceOptions& options, const char* productArgument) {
@@ -29,7 +39,8 @@ std::optional<Choices> readChoices(const ChoiceOptions& options, const char* pro
   if (read(productArgument, options.product, parseProduct, choices.product) &&
       read("--card", options.card, findCard, choices.card) &&
       read("--ease", options.ease, parseEase, choices.ease) &&
-      read("--grid", options.grid, parseToolGrid, choices.grid)) {
+      read("--grid", options.grid, parseToolGrid, choices.grid) &&
+      read("--board", options.board, parseBoard, choices.board)) {
     return choices;
   }
   return std::nullopt;

@@ -13,6 +13,7 @@ struct ChoiceOptions {
   std::string card;
   std::string ease;
   std::string grid;
+  std::string board;
 };
 
 /// What they name, before any style is asked.
@@ -21,6 +22,7 @@ struct Choices {
   Card card = Design().card;
   Ease ease = Design().ease;
   ToolGrid grid = Design().grid;
+  Length board;
 };
 
 /// Nothing when one cannot be read (the problem is told); `productArgument` is the name under which

@@ -97,7 +97,9 @@ int runNew(const NewOptions& options) {
   if (!started) {
     return fail(QStringLiteral("--style"), started.problem());
   }
-  std::optional<Design> design = withSettings(std::move(started).value(), options.settings);
+  Design first = std::move(started).value();
+  first.board = choices->board;
+  std::optional<Design> design = withSettings(std::move(first), options.settings);
   if (!design) {
     return ExitUsage;
   }

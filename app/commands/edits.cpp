@@ -43,6 +43,7 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   Design design = std::move(fresh).value();
   design.title = now.title;
   design.notes = now.notes;
+  design.board = now.board;
   design.extras = now.extras;
   // Another style has other faces; each extra finds its own again.
   for (Extra& extra : design.extras) {
@@ -68,6 +69,12 @@ void changeGrid(DesignSession& session, ToolGrid grid) {
   Design design = session.design();
   design.grid = grid;
   push(session, refitted(design), Say::tr("the tool grid"), {});
+}
+
+void changeBoard(DesignSession& session, Length board) {
+  Design design = session.design();
+  design.board = board;
+  push(session, std::move(design), Say::tr("the scoring board"), {});
 }
 
 void changeCard(DesignSession& session, const Card& card, const QString& field) {

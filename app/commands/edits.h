@@ -16,6 +16,8 @@ void changeProduct(DesignSession& session, const std::optional<Product>& product
                    const QString& field = {});
 void changeEase(DesignSession& session, Ease ease);
 void changeGrid(DesignSession& session, ToolGrid grid);
+/// How wide the scoring board is; zero = any width.
+void changeBoard(DesignSession& session, Length board);
 void changeCard(DesignSession& session, const Card& card, const QString& field = {});
 /// `words` names the change in the history; a `field` lets typing on merge into one step.
 void changeExtras(DesignSession& session, std::vector<Extra> extras, const QString& words,

@@ -1,5 +1,7 @@
 #include "guide/guide_words.h"
 
+#include <algorithm>
+
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "guide/guide_time.h"
@@ -44,6 +46,13 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
           .arg(guideLength(supply.length, units), guideLength(supply.width, units));
   }
   return {};
+}
+
+/// How far a common roll of tape goes (25 m: common practice, no published source).
+QString rollWords(Length length) {
+  constexpr double kRoll = 25'000;  // mm
+  const int pieces = std::max(1, static_cast<int>(kRoll / length.mm()));
+  return GuideTr::tr("(a roll of 25 m does for %n)", "", pieces);
 }
 
 QString toolWords(ToolCode tool) {
@@ -107,6 +116,9 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
   for (const Supply& supply : guide.supplies) {
     words.supplies.append(supplyWords(supply, guide, built, units));
+    if (supply.kind == SupplyKind::Tape && supply.length > Length()) {
+      words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length);
+    }
   }
   for (const ToolCode tool : guide.tools) {
     words.tools.append(toolWords(tool));

@@ -125,6 +125,8 @@ void ShelfWindow::copyCurrent() {
   }
   copied_ = *made;
   copied_->notes = from.notes;
+  copied_->extras = from.extras;
+  copied_->board = from.board;
   accept();
 }
 

@@ -31,6 +31,20 @@ QString gridTitle(ToolGrid grid) {
   return ToolBar::tr("Grid: %1").arg(lengthText(grid.step(), unit));
 }
 
+const std::vector<Length>& boards() {
+  static const std::vector<Length> all{Length(), Length::inches(12),
+                                       Length::nanometres(300'000'000)};
+  return all;
+}
+
+QString boardTitle(Length board) {
+  if (board == Length()) {
+    return ToolBar::tr("Board: any width");
+  }
+  const Unit unit = board == Length::inches(12) ? Unit::Inch : Unit::Centimetre;
+  return ToolBar::tr("Board: %1").arg(lengthText(board, unit));
+}
+
 }  // namespace
 
 ToolBar::ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* makeMenu,
@@ -43,6 +57,7 @@ ToolBar::ToolBar(DesignSession& session, FileActions& files, Columns& columns, Q
   addHistory();
   addUnits();
   addGrid();
+  addBoard();
   addZoom(columns);
   addMake(makeMenu);
 }
@@ -99,6 +114,29 @@ void ToolBar::addGrid() {
           [this](int index) { changeGrid(session_, grids()[static_cast<std::size_t>(index)]); });
   connect(&session_, &DesignSession::changed, this, show);
   addWidget(grid);
+}
+
+void ToolBar::addBoard() {
+  auto* board = new QComboBox(this);
+  for (const Length width : boards()) {
+    board->addItem(boardTitle(width), static_cast<qlonglong>(width.nm()));
+  }
+  board->setAccessibleName(tr("Scoring board"));
+  board->setToolTip(
+      tr("How wide your scoring board is: longer readings come from the other side."));
+  const auto show = [this, board] {
+    const auto width = static_cast<qlonglong>(session_.design().board.nm());
+    if (board->findData(width) < 0) {
+      board->addItem(boardTitle(session_.design().board), width);
+    }
+    board->setCurrentIndex(board->findData(width));
+  };
+  show();
+  connect(board, &QComboBox::activated, this, [this, board](int index) {
+    changeBoard(session_, Length::nanometres(board->itemData(index).toLongLong()));
+  });
+  connect(&session_, &DesignSession::changed, this, show);
+  addWidget(board);
   addSeparator();
 }
 

@@ -11,7 +11,7 @@ namespace creasewright {
 class Columns;
 class FileActions;
 
-/// File, undo, redo, units, tool grid, zoom, and the one primary button.
+/// File, undo, redo, units, tool grid, scoring board, zoom, and the one primary button.
 class ToolBar : public QToolBar {
   Q_OBJECT
 
@@ -24,6 +24,7 @@ class ToolBar : public QToolBar {
   void addHistory();
   void addUnits();
   void addGrid();
+  void addBoard();
   void addZoom(Columns& columns);
   void addMake(QMenu* menu);
 

@@ -78,7 +78,7 @@ void measureCavities(BuiltDesign& built, double caliper) {
 
 }  // namespace
 
-BuiltPiece buildPiece(Piece piece, const Card& card, ToolGrid grid, Problems& problems) {
+BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
   const double caliper = card.caliper.mm();
   BuiltPiece built;
   built.flat = flatten(piece.net);
@@ -89,7 +89,7 @@ BuiltPiece buildPiece(Piece piece, const Card& card, ToolGrid grid, Problems& pr
     problems.push_back(std::move(problem));
   for (Problem& problem : checkLoops(piece.net, built.folded))
     problems.push_back(std::move(problem));
-  built.scorePlan = planScores(piece.net, built.flat, grid);
+  built.scorePlan = planScores(piece.net, built.flat, design.grid, design.board);
   built.gluePlan = planGlue(piece.net, built.flat);
   built.waste = findWaste(built.flat);
   built.card = card;
@@ -123,7 +123,7 @@ Result<BuiltDesign> build(const Design& design) {
   std::vector<Piece> pieces = (*style)->build(design.parameters, making);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
-    built.pieces.push_back(buildPiece(std::move(piece), design.card, design.grid, built.problems));
+    built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
   measureCavities(built, making.caliper.mm());

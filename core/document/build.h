@@ -45,8 +45,9 @@ struct BuiltDesign {
   Problems problems;               ///< empty when all checks hold
 };
 
-/// One piece of a net, flat, folded and planned; what its net does not hold goes to `problems`.
-BuiltPiece buildPiece(Piece piece, const Card& card, ToolGrid grid, Problems& problems);
+/// One piece of a net, flat, folded and planned for the design's tools; what its net does not hold
+/// goes to `problems`.
+BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems);
 
 /// Builds all pieces and runs every check; what does not hold is in `problems`.
 /// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.

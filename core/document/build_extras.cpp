@@ -53,8 +53,7 @@ void addPieces(int index, ExtraParts parts, BuiltDesign& built) {
   const Extra& extra = built.design.extras[static_cast<std::size_t>(index)];
   for (ExtraPiece& part : parts.pieces) {
     part.piece.name = freeName(part.piece.name, built);
-    BuiltPiece piece =
-        buildPiece(std::move(part.piece), extra.card, built.design.grid, built.problems);
+    BuiltPiece piece = buildPiece(std::move(part.piece), extra.card, built.design, built.problems);
     piece.role = ExtraRole{index, part.placing, std::move(part.faces), part.around};
     built.pieces.push_back(std::move(piece));
   }

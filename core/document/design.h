@@ -21,6 +21,7 @@ struct Design {
   Card card = cards().front();
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
+  Length board;               ///< how wide the scoring board is; zero = any width
   std::vector<Extra> extras;  ///< what goes with the box
   std::string notes;
   bool operator==(const Design&) const = default;

@@ -20,6 +20,7 @@ using Json = nlohmann::ordered_json;
 constexpr std::int64_t kLargestFile = 4 << 20;  // bytes; a design takes about one thousand
 constexpr std::string_view kFormat = "creasewright-design";
 constexpr Length kThickestCard = Length::nanometres(3'000'000);
+constexpr Length kNarrowestBoard = Length::nanometres(20'000'000);
 constexpr std::size_t kMostExtras = 50;
 constexpr double kHeaviestCard = 10'000;  // g/m2
 
@@ -189,6 +190,12 @@ Result<Design> readCurrent(const Fields& fields) {
   const Result<ToolGrid> grid = readParsed(fields, "grid", parseToolGrid);
   if (!grid) return grid.problem();
   design.grid = *grid;
+  if (fields.has("board")) {
+    const Result<Length> board = fields.length("board");
+    if (!board) return board.problem();
+    if (*board < kNarrowestBoard) return fields.unreadable("board");
+    design.board = *board;
+  }
   Result<std::vector<Extra>> extras = readExtras(fields);
   if (!extras) return extras.problem();
   design.extras = std::move(extras).value();
@@ -244,6 +251,7 @@ std::string writeDesign(const Design& design) {
   json["card"] = cardJson(design.card);
   json["ease"] = easeText(design.ease);
   json["grid"] = toolGridText(design.grid);
+  if (design.board > Length()) json["board"] = exactText(design.board);
   json["extras"] = Json::array();
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
   json["notes"] = design.notes;

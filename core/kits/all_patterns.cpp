@@ -10,10 +10,22 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostItems = 16;
-constexpr int kMostOfAKind = 255;
+constexpr std::size_t kWords = 8;
+constexpr std::size_t kMostItems = 8 * kWords;
+constexpr int kMostOfAKind = 127;
+constexpr double kTiny = 1e-7;  // of a worth
+constexpr std::uint64_t kHighBits = 0x8080808080808080U;
 
-using Counts = std::array<std::uint8_t, kMostItems>;
+/// Counts as bytes, eight to a word: compared and added eight at a time, their high bits free.
+using Counts = std::array<std::uint64_t, kWords>;
+
+int countIn(const Counts& counts, std::size_t item) {
+  return static_cast<int>((counts[item / 8] >> (item % 8 * 8)) & 0x7FU);
+}
+
+void setCount(Counts& counts, std::size_t item, int count) {
+  counts[item / 8] |= static_cast<std::uint64_t>(count) << (item % 8 * 8);
+}
 
 /// Where a vector of a cell comes from: a blank, or one vector of each part of a cut.
 struct Origin {
@@ -25,22 +37,38 @@ struct Origin {
 
 struct Entry {
   Counts counts{};
+  double worth = 0;
   Origin origin;
   std::uint32_t i = 0;  ///< the cell it was made in: a smaller one hands its vectors on
   std::uint32_t k = 0;
 };
 
+/// Whether every byte of `a` is at least that of `b`: then no subtraction takes its high bit.
 bool covers(const Counts& a, const Counts& b) {
-  for (std::size_t n = 0; n < kMostItems; ++n)
-    if (a[n] < b[n]) return false;
+  for (std::size_t w = 0; w < kWords; ++w)
+    if ((((a[w] | kHighBits) - b[w]) & kHighBits) != kHighBits) return false;
   return true;
+}
+
+/// Byte by byte the sum, but no more than `most`.
+Counts sumUpTo(const Counts& a, const Counts& b, const Counts& most) {
+  Counts sum{};
+  for (std::size_t w = 0; w < kWords; ++w) {
+    // Both are at most `most`, at most 127 each: no byte carries into the next.
+    const std::uint64_t whole = a[w] + b[w];
+    const std::uint64_t over = ((most[w] | kHighBits) - (whole & ~kHighBits)) & kHighBits;
+    const std::uint64_t fits = over & ~(whole & kHighBits);  // high bit where the sum is kept
+    const std::uint64_t mask = (fits >> 7) * 0xFFU;
+    sum[w] = (whole & mask) | (most[w] & ~mask);
+  }
+  return sum;
 }
 
 class Lister {
  public:
   Lister(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
-         const ListingLimits& limits)
-      : width_(width), height_(height), items_(items), limits_(limits) {
+         const ListingLimits& limits, const WorthFloor& floor)
+      : width_(width), height_(height), items_(items), limits_(limits), floor_(floor) {
     Raster across = rasterAlong(items, true, width);
     Raster up = rasterAlong(items, false, height);
     exact_ = across.exact && up.exact;
@@ -49,7 +77,7 @@ class Lister {
     restX_ = restTable(xs_);
     restY_ = restTable(ys_);
     for (std::size_t n = 0; n < items.size(); ++n)
-      most_[n] = static_cast<std::uint8_t>(std::clamp(items[n].atMost, 0, kMostOfAKind));
+      setCount(most_, n, std::clamp(items[n].atMost, 0, kMostOfAKind));
     cells_.resize(xs_.size() * ys_.size());
   }
 
@@ -89,22 +117,43 @@ class Lister {
       if (!addSums(at(i, a), at(i, restY_[k * ys_.size() + a]), {Origin::Level, index(a), 0, 0}, i,
                    k, cell))
         return false;
+    dropCheap(cell);
     kept_ += cell.size();
     at(i, k) = std::move(cell);
     return kept_ <= limits_.vectors;
+  }
+
+  [[nodiscard]] double worthOf(const Counts& counts) const {
+    double sum = 0;
+    for (std::size_t n = 0; n < floor_.worth.size(); ++n)
+      sum += floor_.worth[n] * countIn(counts, n);
+    return sum;
+  }
+
+  [[nodiscard]] static double dearest(const std::vector<Entry>& cell) {
+    double most = 0;
+    for (const Entry& entry : cell) most = std::max(most, entry.worth);
+    return most;
+  }
+
+  void dropCheap(std::vector<Entry>& cell) const {
+    if (floor_.worth.empty()) return;
+    const double least = dearest(cell) - floor_.slack - kTiny;
+    std::erase_if(cell, [&](const Entry& entry) { return entry.worth < least; });
   }
 
   static std::uint32_t index(std::size_t n) { return static_cast<std::uint32_t>(n); }
 
   void addItems(std::size_t i, std::size_t k, std::vector<Entry>& cell) const {
     for (std::size_t n = 0; n < items_.size(); ++n) {
-      if (most_[n] == 0) continue;
+      if (countIn(most_, n) == 0) continue;
       const bool straight = items_[n].width <= xs_[i] && items_[n].height <= ys_[k];
       const bool turned =
           items_[n].mayTurn && items_[n].height <= xs_[i] && items_[n].width <= ys_[k];
       if (!straight && !turned) continue;
       Entry entry;
-      entry.counts[n] = 1;
+      setCount(entry.counts, n, 1);
+      entry.worth = worthOf(entry.counts);
       entry.origin = {straight ? Origin::Item : Origin::Turned, index(n), 0, 0};
       entry.i = index(i);
       entry.k = index(k);
@@ -114,12 +163,16 @@ class Lister {
 
   bool addSums(const std::vector<Entry>& a, const std::vector<Entry>& b, Origin origin,
                std::size_t i, std::size_t k, std::vector<Entry>& cell) {
+    const bool floored = !floor_.worth.empty();
+    double least = dearest(cell) - floor_.slack - kTiny;
     for (std::size_t x = 0; x < a.size(); ++x)
       for (std::size_t y = 0; y < b.size(); ++y) {
+        if (floored && a[x].worth + b[y].worth < least) continue;
         Entry entry;
-        for (std::size_t n = 0; n < kMostItems; ++n)
-          entry.counts[n] =
-              static_cast<std::uint8_t>(std::min<int>(most_[n], a[x].counts[n] + b[y].counts[n]));
+        entry.counts = sumUpTo(a[x].counts, b[y].counts, most_);
+        entry.worth = floored ? worthOf(entry.counts) : 0;
+        if (floored && entry.worth < least) continue;
+        least = std::max(least, entry.worth - floor_.slack - kTiny);
         entry.origin = origin;
         entry.origin.first = index(x);
         entry.origin.second = index(y);
@@ -180,6 +233,7 @@ class Lister {
   std::int64_t height_;
   const std::vector<KnapsackItem>& items_;
   const ListingLimits& limits_;
+  const WorthFloor& floor_;
   bool exact_ = true;
   std::vector<std::int64_t> xs_;
   std::vector<std::int64_t> ys_;
@@ -195,9 +249,10 @@ class Lister {
 
 std::optional<std::vector<Pattern>> allPatterns(std::int64_t width, std::int64_t height,
                                                 const std::vector<KnapsackItem>& items,
-                                                const ListingLimits& limits) {
+                                                const ListingLimits& limits,
+                                                const WorthFloor& floor) {
   if (items.size() > kMostItems) return std::nullopt;
-  return Lister(width, height, items, limits).run();
+  return Lister(width, height, items, limits, floor).run();
 }
 
 }  // namespace creasewright

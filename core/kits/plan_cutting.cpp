@@ -15,7 +15,7 @@ namespace {
 
 constexpr double kTiny = 1e-7;
 constexpr std::size_t kMostColumnsToSimplify = 120;
-constexpr std::size_t kMostToList = 10;
+constexpr std::size_t kFewSizes = 10;
 
 using Clock = std::chrono::steady_clock;
 
@@ -34,12 +34,13 @@ class Planner {
 
   Result<CuttingPlan> plan() {
     bound_ = areaBound();
-    if (listAll()) return finishedBest();
+    if (demands_.size() <= kFewSizes && listAll({})) return finishedBest();
     addFirstColumns();
     const LinearCover linear = generate(rows_, true);
     if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
     roundWithResiduals(linear);
     improve(linear);
+    if (best_.cost > bound_ && mayGoOn()) listNear(linear);
     if (!best_.found) return Problem{ProblemCode::StockTooFew, {}, {}};
     return finishedBest();
   }
@@ -110,27 +111,42 @@ class Planner {
     }
   }
 
-  /// For few sizes: all patterns there are, and a whole-number cover over them. True when that is
-  /// proven best; else nothing is left of it but a plan.
-  bool listAll() {
-    if (demands_.size() > kMostToList) return false;
+  /// All patterns there are, and a whole-number cover over them. True when a plan is then proven
+  /// best; else only a better plan may come of it, or nothing where there are too many.
+  bool listAll(const ListingLimits& limits, const WorthFloor& floor = {}) {
     std::vector<CoverColumn> all;
     for (std::size_t s = 0; s < stock_.size(); ++s) {
       auto patterns = allPatterns(stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_,
-                                  items(rows_.demand));
+                                  items(rows_.demand), limits, floor);
       if (!patterns) return false;
       for (Pattern& pattern : *patterns)
         all.push_back({static_cast<int>(s), costOf(s), std::move(pattern)});
     }
-    columns_ = std::move(all);
-    const LinearCover linear = solveLinear(columns_, rows_);
-    if (linear.covered) bound_ = std::max(bound_, roundedUp(linear.cost));
+    const LinearCover linear = solveLinear(all, rows_);
+    if (!linear.covered) return false;
+    if (floor.worth.empty()) bound_ = std::max(bound_, roundedUp(linear.cost));
     const WholeCover found =
-        solveWhole(columns_, rows_, std::max(0.1, options_.seconds / 2 - spent()));
-    if (found.found) best_ = found;
-    if (found.found && found.best) bound_ = std::max(bound_, found.cost);
-    if (found.found) keepUseful(linear);
+        solveWhole(all, rows_, std::max(0.1, (options_.seconds - spent()) * 0.8));
+    if (floor.worth.empty() && found.found && found.best) bound_ = std::max(bound_, found.cost);
+    if (found.found && (!best_.found || found.cost < best_.cost)) {
+      best_ = found;
+      columns_ = std::move(all);
+      keepUseful(linear);
+    }
     return best_.found && best_.cost <= bound_;
+  }
+
+  /// A plan at the bound wastes no more than the bound is above the linear cover, so it is cut only
+  /// by patterns that waste no more: these are listed, first those that waste hardly anything.
+  void listNear(const LinearCover& linear) {
+    if (std::ranges::any_of(rows_.atHand, [](int n) { return n >= 0; })) return;
+    const double slack = std::max(0.0, static_cast<double>(bound_) - linear.cost);
+    for (const double share : {0.03, 0.1, 0.3, 1.0}) {
+      if (!mayGoOn()) return;
+      if (listAll({.vectors = 1'000'000, .compared = 600'000'000, .patterns = 20'000},
+                  {linear.blankWorth, slack * share}))
+        return;
+    }
   }
 
   /// Of very many columns those the plan uses and those that waste least: enough to look for few

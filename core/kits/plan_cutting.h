@@ -22,9 +22,10 @@ struct PlanOptions {
 /// Cuts all blanks from stock by guillotine cuts, edge to edge: fewest sheets, or least cost when
 /// every stock has a price, then fewest different layouts. Columns by Gilmore & Gomory (Oper. Res.
 /// 9, 1961; 13, 1965) priced by SheetKnapsack, the bound by Farley (Oper. Res. 38, 1990), whole
-/// numbers by rounding with residual rounds and a whole-number cover over all columns. For up to ten
-/// sizes all patterns are listed first, and the cover over them is proven best.
-/// Errors: BlankTooLarge (where = blank, width, height), NoDemand, StockTooFew.
+/// numbers by rounding with residual rounds and a whole-number cover over all columns. For up to
+/// ten sizes all patterns are listed first, and the cover over them is proven best; for more, when
+/// the bound is not met, those patterns that a plan at the bound may use. Errors: BlankTooLarge
+/// (where = blank, width, height), NoDemand, StockTooFew.
 Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options = {});

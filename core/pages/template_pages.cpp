@@ -73,7 +73,10 @@ class TemplateWriter {
     Bounds area = out.notesFrame.cell;
     area.low = area.low + Point{6, 3};
     area.high = area.high - Point{6, 4};
-    out.notes = setNotes(noteLines(piece), area);
+    // A mat or a label is only cut: there is nothing to note.
+    const ScorePlan& scores = *piece.scorePlan;
+    if (!piece.extra || !scores.setups.empty() || !scores.freeScores.empty())
+      out.notes = setNotes(noteLines(piece), area);
     return out;
   }
 

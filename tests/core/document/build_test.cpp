@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "document/design_file.h"
 #include "styles/registry.h"
 #include "support/random.h"
 
@@ -96,6 +97,25 @@ TEST(Build, NeverFailsOtherThanByAProblem) {
     }
     EXPECT_GT(refused, 200) << style.id;
   }
+}
+
+/// No reading is longer than the board, and the design keeps its board in its file.
+TEST(Build, ReadingsStayWithinTheBoard) {
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:160x60x120mm"), cards()[0],
+                             Ease::Easy, ToolGrid::millimetre());
+  const auto longest = [](const BuiltDesign& built) {
+    Length most;
+    for (const ScoreSetup& setup : built.pieces[0].scorePlan.setups)
+      for (const ScoreReading& reading : setup.readings) most = std::max(most, reading.at);
+    return most;
+  };
+  const Length free = longest(build(design).value());
+  ASSERT_GT(free, Length::mm(200));  // else the test would say nothing
+  design.board = Length::mm(240);
+  EXPECT_LE(longest(build(design).value()), design.board);
+  const Result<Design> read = readDesign(writeDesign(design), "x");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(*read, design);
 }
 
 }  // namespace

@@ -49,11 +49,39 @@ TEST(AllPatterns, NoneCoversAnother) {
     }
 }
 
+/// With a floor: exactly those of all patterns that waste no more than the slack.
+TEST(AllPatterns, AFloorKeepsExactlyThosePatternsThatAreWorthIt) {
+  testing::Random random(92);
+  for (int round = 0; round < 30; ++round) {
+    std::vector<KnapsackItem> items;
+    std::vector<double> worth;
+    for (int i = 0; i < 5; ++i) {
+      items.push_back({random.whole(20, 70), random.whole(20, 70), random.whole(0, 1) == 1, 100});
+      worth.push_back(random.between(0.1, 1));
+    }
+    const auto all = allPatterns(100, 120, items);
+    ASSERT_TRUE(all);
+    double best = 0;
+    for (const Pattern& pattern : *all) best = std::max(best, worthOf(pattern, worth));
+    const double slack = best * random.between(0, 0.3);
+    std::vector<std::vector<int>> wanted;
+    for (const Pattern& pattern : *all)
+      if (worthOf(pattern, worth) >= best - slack) wanted.push_back(pattern.counts);
+    const auto near = allPatterns(100, 120, items, {}, {worth, slack});
+    ASSERT_TRUE(near);
+    std::vector<std::vector<int>> found;
+    for (const Pattern& pattern : *near) found.push_back(pattern.counts);
+    std::ranges::sort(wanted);
+    std::ranges::sort(found);
+    EXPECT_EQ(found, wanted) << round;
+  }
+}
+
 TEST(AllPatterns, GivesUpWhereThereAreTooMany) {
   std::vector<KnapsackItem> items;
   for (int i = 0; i < 12; ++i) items.push_back({11 + i, 17 + i, true, 100});
   EXPECT_FALSE(allPatterns(300, 300, items, {.compared = 10'000}));
-  for (int i = 0; i < 8; ++i) items.push_back({50, 50 + i, true, 100});
+  items.resize(65, {50, 50, true, 100});
   EXPECT_FALSE(allPatterns(300, 300, items));
 }
 
