@@ -34,7 +34,8 @@ namespace creasewright {
 namespace {
 
 constexpr int kitSettingsWidth = 264;
-constexpr double secondsToPlan = 1;  // while numbers change
+constexpr double secondsToPlan = 0.7;  // while numbers change
+constexpr double secondsToLook = 10;   // for a better plan, when the first is not proven
 
 constexpr int everySheet = -2;  // of the list of sheets
 constexpr int noSheet = -1;
@@ -51,7 +52,9 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
       designs_(new QListWidget(this)),
       status_(new QLabel(this)),
-      preview_(new PagePreview(this)) {
+      preview_(new PagePreview(this)),
+      stop_(new QPushButton(tr("Stop looking"), this)),
+      worker_(new PlanWorker(this)) {
   setWindowTitle(tr("Class kit"));
   resize(980, 720);
   kit_.items.push_back({session.built().design, 1});
@@ -66,8 +69,16 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* pages = new QVBoxLayout;
-  pages->addWidget(status_);
+  auto* top = new QHBoxLayout;
+  top->addWidget(status_, 1);
+  top->addWidget(stop_);
+  pages->addLayout(top);
   pages->addWidget(scroll, 1);
+  stop_->setAutoDefault(false);
+  stop_->hide();
+  connect(stop_, &QPushButton::clicked, worker_, &PlanWorker::stop);
+  connect(worker_, &PlanWorker::done, this, &KitWindow::showPlan);
+  connect(worker_, &PlanWorker::progressed, this, &KitWindow::showProgress);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addLayout(pages, 1);
@@ -263,17 +274,40 @@ void KitWindow::refresh() {
   kit_.keepGrain = grain_->isChecked();
   kit_.supplies = ownSupplies();
   chooseStock();
-  const Result<KitPlan> plan = planKit(kit_, {.seconds = secondsToPlan});
+  looking_ = false;
+  sheets_ = 0;
+  worker_->start(kit_, secondsToPlan);
+}
+
+/// A plan that is not proven is shown, and a better one looked for meanwhile.
+void KitWindow::showPlan(const PlanWorker::Plan& result) {
+  const Result<KitPlan>& plan = *result;
+  stop_->hide();
   if (!plan) {
     status_->setText(problemSentence(plan.problem(), session_.unit()));
     preview_->showPages({}, session_.unit());
     return;
   }
   status_->setText(sheetsSentence(*plan));
-  const KitChoices now = choices();
-  preview_->showPages(
-      kitPages(kit_, *plan, std::nullopt, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
-      now.unit);
+  if (sheets_ == 0 || plan->sheets <= sheets_) {
+    const KitChoices now = choices();
+    preview_->showPages(
+        kitPages(kit_, *plan, std::nullopt, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
+        now.unit);
+  }
+  sheets_ = plan->sheets;
+  if (plan->proven || looking_) {
+    return;
+  }
+  looking_ = true;
+  stop_->show();
+  worker_->start(kit_, secondsToLook);
+}
+
+void KitWindow::showProgress(qint64 cost, qint64 bound) {
+  if (looking_ && cost > bound && sheets_ > 0) {
+    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, sheets_));
+  }
 }
 
 /// Real outlines nested on the first sheet chosen, as files for a cutting machine.

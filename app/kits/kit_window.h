@@ -2,6 +2,7 @@
 
 #include <QDialog>
 
+#include "kits/plan_worker.h"
 #include "kits/write_kit.h"
 #include "session/design_session.h"
 
@@ -38,6 +39,8 @@ class KitWindow : public QDialog {
   void chooseStock();
   void saveMats();
   void refresh();
+  void showPlan(const PlanWorker::Plan& plan);
+  void showProgress(qint64 cost, qint64 bound);
   void save(const QString& ending, const QString& filter);
   [[nodiscard]] KitChoices choices() const;
 
@@ -52,6 +55,10 @@ class KitWindow : public QDialog {
   QListWidget* designs_;
   QLabel* status_;
   PagePreview* preview_;
+  QPushButton* stop_;
+  PlanWorker* worker_;
+  int sheets_ = 0;        // of the plan shown; 0 = none
+  bool looking_ = false;  // for a better one than the plan shown
 };
 
 }  // namespace creasewright

@@ -1,0 +1,66 @@
+#include "kits/plan_worker.h"
+
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+namespace creasewright {
+namespace {
+
+ClassKit kitFor(int takers) {
+  ClassKit kit;
+  kit.takers = takers;
+  kit.stock = {{"12 x 12 in", Length::inches(12), Length::inches(12), 0}};
+  kit.items.push_back({*newDesign("two-piece-box", *parseProduct("box:60x35x50mm"), cards()[0],
+                                  Ease::Easy, ToolGrid::millimetre()),
+                       1});
+  return kit;
+}
+
+TEST(PlanWorker, SendsThePlanOfTheLastStart) {
+  PlanWorker worker;
+  std::vector<PlanWorker::Plan> plans;
+  QObject::connect(&worker, &PlanWorker::done,
+                   [&](const PlanWorker::Plan& plan) { plans.push_back(plan); });
+  worker.start(kitFor(40), 5);
+  worker.start(kitFor(7), 5);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return !plans.empty(); }, 20'000));
+  QTest::qWait(100);
+  ASSERT_EQ(plans.size(), 1U);  // the first one was given up
+  ASSERT_TRUE(plans[0]->ok());
+  EXPECT_EQ((*plans[0])->sheets, planKit(kitFor(7)).value().sheets);
+  EXPECT_FALSE(worker.isRunning());
+}
+
+TEST(PlanWorker, StoppedItComesBackWithAPlan) {
+  PlanWorker worker;
+  PlanWorker::Plan plan;
+  QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan& got) { plan = got; });
+  ClassKit kit = kitFor(40);
+  for (int i = 0; i < 12; ++i) {
+    Design design = *newDesign("straight-tuck-box",
+                               *parseProduct("box:" + std::to_string(31 + 7 * i) + "x23x" +
+                                             std::to_string(40 + 3 * i) + "mm"),
+                               cards()[0], Ease::Easy, ToolGrid::none());
+    kit.items.push_back({design, 1});
+  }
+  worker.start(kit, 60);
+  worker.stop();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return plan != nullptr; }, 40'000));
+  ASSERT_TRUE(plan->ok());
+  EXPECT_GT((*plan)->sheets, 0);
+}
+
+TEST(PlanWorker, MayBeTakenAwayWhileItWorks) {
+  int heard = 0;
+  {
+    PlanWorker worker;
+    QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan&) { ++heard; });
+    worker.start(kitFor(40), 5);
+  }
+  QTest::qWait(50);
+  EXPECT_EQ(heard, 0);
+}
+
+}  // namespace
+}  // namespace creasewright
