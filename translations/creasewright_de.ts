@@ -1056,162 +1056,175 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="55"/>
+        <location filename="../app/kits/kit_window.cpp" line="58"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="106"/>
+        <location filename="../app/kits/kit_window.cpp" line="117"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="86"/>
+        <location filename="../app/kits/kit_window.cpp" line="97"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="51"/>
+        <location filename="../app/kits/kit_window.cpp" line="52"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="83"/>
+        <location filename="../app/kits/kit_window.cpp" line="56"/>
+        <source>Stop looking</source>
+        <translation>Suche beenden</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="94"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="87"/>
+        <location filename="../app/kits/kit_window.cpp" line="98"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="88"/>
+        <location filename="../app/kits/kit_window.cpp" line="99"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="89"/>
+        <location filename="../app/kits/kit_window.cpp" line="100"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="91"/>
+        <location filename="../app/kits/kit_window.cpp" line="102"/>
         <source>Everybody makes</source>
         <translation>Alle machen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="116"/>
+        <location filename="../app/kits/kit_window.cpp" line="127"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="135"/>
+        <location filename="../app/kits/kit_window.cpp" line="146"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="135"/>
+        <location filename="../app/kits/kit_window.cpp" line="146"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="175"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
         <source>Add designs…</source>
         <translation>Entwürfe hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="176"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Remove design</source>
         <translation>Entwurf entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="177"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="178"/>
+        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="182"/>
+        <location filename="../app/kits/kit_window.cpp" line="193"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="183"/>
+        <location filename="../app/kits/kit_window.cpp" line="194"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="185"/>
+        <location filename="../app/kits/kit_window.cpp" line="196"/>
         <source>Save as a table…</source>
         <translation>Als Tabelle speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="185"/>
+        <location filename="../app/kits/kit_window.cpp" line="196"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="186"/>
+        <location filename="../app/kits/kit_window.cpp" line="197"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="187"/>
+        <location filename="../app/kits/kit_window.cpp" line="198"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
+        <location filename="../app/kits/kit_window.cpp" line="199"/>
         <source>Save kit…</source>
         <translation>Kurspaket speichern …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
-        <location filename="../app/kits/kit_window.cpp" line="210"/>
+        <location filename="../app/kits/kit_window.cpp" line="199"/>
+        <location filename="../app/kits/kit_window.cpp" line="221"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
+        <location filename="../app/kits/kit_window.cpp" line="200"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="194"/>
+        <location filename="../app/kits/kit_window.cpp" line="205"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="198"/>
-        <location filename="../app/kits/kit_window.cpp" line="216"/>
-        <location filename="../app/kits/kit_window.cpp" line="293"/>
-        <location filename="../app/kits/kit_window.cpp" line="313"/>
+        <location filename="../app/kits/kit_window.cpp" line="209"/>
+        <location filename="../app/kits/kit_window.cpp" line="227"/>
+        <location filename="../app/kits/kit_window.cpp" line="327"/>
+        <location filename="../app/kits/kit_window.cpp" line="347"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="233"/>
+        <location filename="../app/kits/kit_window.cpp" line="244"/>
         <source>Choose one of several designs first.</source>
         <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
     </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_window.cpp" line="309"/>
+        <source>%n sheet(s); looking for a better plan …</source>
+        <translation>
+            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
+            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
+        </translation>
+    </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="282"/>
+        <location filename="../app/kits/kit_window.cpp" line="316"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="285"/>
+        <location filename="../app/kits/kit_window.cpp" line="319"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="295"/>
-        <location filename="../app/kits/kit_window.cpp" line="315"/>
+        <location filename="../app/kits/kit_window.cpp" line="329"/>
+        <location filename="../app/kits/kit_window.cpp" line="349"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1627,102 +1640,117 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfModel</name>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="132"/>
+        <location filename="../app/shelf/shelf_model.cpp" line="148"/>
         <source>This file cannot be read: %1</source>
         <translation>Diese Datei lässt sich nicht lesen: %1</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="136"/>
+        <location filename="../app/shelf/shelf_model.cpp" line="152"/>
         <source>%1 for %2</source>
         <translation>%1 für %2</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_model.cpp" line="157"/>
+        <source>Last used %1</source>
+        <translation>Zuletzt benutzt am %1</translation>
     </message>
 </context>
 <context>
     <name>creasewright::ShelfWindow</name>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="35"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="158"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="39"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="197"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="38"/>
-        <source>Search title, style, product, notes</source>
-        <translation>Titel, Bauart, Produkt, Notizen durchsuchen</translation>
+        <location filename="../app/shelf/shelf_window.cpp" line="42"/>
+        <source>Search title, style, product, tags, notes</source>
+        <translation>Titel, Form, Inhalt, Stichwörter, Notizen suchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="39"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
         <source>Search the shelf</source>
         <translation>Das Regal durchsuchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="42"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="46"/>
         <source>Order</source>
         <translation>Reihenfolge</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="47"/>
         <source>Newest first</source>
         <translation>Neueste zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
+        <source>Last used first</source>
+        <translation>Zuletzt benutzte zuerst</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
         <source>By title</source>
         <translation>Nach Titel</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="45"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
         <source>By style</source>
         <translation>Nach Bauart</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="53"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="58"/>
         <source>Saved designs</source>
         <translation>Gespeicherte Entwürfe</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="69"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="74"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="70"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
         <source>Copy for the present product</source>
         <translation>Für das jetzige Produkt kopieren</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="71"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
         <source>Put the present design here</source>
         <translation>Jetzigen Entwurf hier ablegen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="72"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="147"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
+        <source>Tags…</source>
+        <translation>Stichwörter…</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="186"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="74"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="80"/>
         <source>Save all as a bundle…</source>
         <translation>Alle als Bündel speichern …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
         <source>Add a bundle…</source>
         <translation>Ein Bündel hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="87"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="98"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="104"/>
         <source>The shelf is empty. Put designs here to find them again.</source>
         <translation>Das Regal ist leer. Legen Sie Entwürfe hier ab, um sie wiederzufinden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="99"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="105"/>
         <source>%n design(s)</source>
         <translation>
             <numerusform>%n Entwurf</numerusform>
@@ -1730,25 +1758,36 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="105"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="115"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="142"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="111"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="122"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="151"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="181"/>
         <source>Choose a design first.</source>
         <translation>Wählen Sie zuerst einen Entwurf.</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="147"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="162"/>
+        <source>Tags</source>
+        <translation>Stichwörter</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="162"/>
+        <source>Words to find it by, with commas between them:</source>
+        <translation>Wörter zum Wiederfinden, mit Kommas dazwischen:</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_window.cpp" line="186"/>
         <source>Move “%1” to the trash?</source>
         <translation>„%1“ in den Papierkorb verschieben?</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="158"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="171"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="197"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="210"/>
         <source>Bundle (*.cwbundle)</source>
         <translation>Bündel (*.cwbundle)</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="221"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>

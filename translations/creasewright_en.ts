@@ -403,4 +403,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>creasewright::KitWindow</name>
+    <message numerus="yes">
+        <source>%n sheet(s); looking for a better plan …</source>
+        <translation>
+            <numerusform>%n sheet; looking for a better plan …</numerusform>
+            <numerusform>%n sheets; looking for a better plan …</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

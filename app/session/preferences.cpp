@@ -16,6 +16,10 @@ void keep(const char* key, const QVariant& value) {
   QSettings().setValue(QLatin1String(key), value);
 }
 
+QString useKey(const QString& path) {
+  return QStringLiteral("shelf/used/") + QFileInfo(path).completeBaseName();
+}
+
 }  // namespace
 
 Unit preferredUnit() {
@@ -65,6 +69,12 @@ QString preferredPaper() {
 }
 
 void setPreferredPaper(const QString& id) { keep("paper", id); }
+
+QDateTime lastUse(const QString& path) { return QSettings().value(useKey(path)).toDateTime(); }
+
+void rememberUse(const QString& path) {
+  QSettings().setValue(useKey(path), QDateTime::currentDateTime());
+}
 
 QStringList recentFiles() {
   QStringList files;

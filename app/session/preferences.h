@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QDateTime>
 #include <QString>
 #include <QStringList>
 
@@ -24,6 +25,10 @@ void setPreferredLanguage(const QString& language);
 /// Id of the paper in the printer; A4 or letter by the country until the person chooses.
 QString preferredPaper();
 void setPreferredPaper(const QString& id);
+
+/// When a file on the shelf was last opened from there; invalid = never.
+QDateTime lastUse(const QString& path);
+void rememberUse(const QString& path);
 
 /// Newest first, at most eight, files that still exist.
 QStringList recentFiles();

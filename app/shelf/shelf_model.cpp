@@ -1,12 +1,14 @@
 #include "shelf/shelf_model.h"
 
 #include <QFileInfo>
+#include <QLocale>
 #include <algorithm>
 #include <numeric>
 
 #include "bridge/design_pixmap.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "session/preferences.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -29,6 +31,14 @@ QString productOf(const Design& design) {
   return design.product ? text(productText(*design.product)) : QString();
 }
 
+QString tagsOf(const Design& design) {
+  QStringList tags;
+  for (const std::string& tag : design.tags) {
+    tags.append(text(tag));
+  }
+  return tags.join(QStringLiteral(", "));
+}
+
 }  // namespace
 
 ShelfModel::ShelfModel(ShelfFolder folder, QObject* parent)
@@ -42,7 +52,8 @@ void ShelfModel::reload() {
   for (const ShelfEntry& entry : entries_) {
     QStringList parts{titleOf(entry)};
     if (entry.design) {
-      parts << styleName(*entry.design) << productOf(*entry.design) << text(entry.design->notes);
+      parts << styleName(*entry.design) << productOf(*entry.design) << tagsOf(*entry.design)
+            << text(entry.design->notes);
     }
     searched_.push_back(parts.join(QLatin1Char('\n')).toLower());
   }
@@ -78,6 +89,11 @@ void ShelfModel::filter() {
     byWords(titleOf);
   } else if (order_ == Order::Style) {
     byWords([](const ShelfEntry& e) { return e.design ? styleName(*e.design) : QString(); });
+  }
+  if (order_ == Order::LastUse) {
+    std::ranges::stable_sort(shown_, [&](std::size_t a, std::size_t b) {
+      return lastUse(entries_[a].path) > lastUse(entries_[b].path);
+    });
   }
   endResetModel();
 }
@@ -132,8 +148,15 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
         return tr("This file cannot be read: %1").arg(item.path);
       }
       const QString product = productOf(*item.design);
-      return product.isEmpty() ? styleName(*item.design)
-                               : tr("%1 for %2").arg(styleName(*item.design), product);
+      QStringList lines{product.isEmpty() ? styleName(*item.design)
+                                          : tr("%1 for %2").arg(styleName(*item.design), product)};
+      if (const QString tags = tagsOf(*item.design); !tags.isEmpty()) {
+        lines.append(tags);
+      }
+      if (const QDateTime used = lastUse(item.path); used.isValid()) {
+        lines.append(tr("Last used %1").arg(QLocale().toString(used.date(), QLocale::ShortFormat)));
+      }
+      return lines.join(QLatin1Char('\n'));
     }
     case Qt::SizeHintRole:
       return QSize(pictureSize.width() + 16, pictureSize.height() + 34);

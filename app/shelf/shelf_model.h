@@ -13,13 +13,13 @@ class ShelfModel : public QAbstractListModel {
   Q_OBJECT
 
  public:
-  enum class Order { Newest, Title, Style };
+  enum class Order { Newest, Title, Style, LastUse };
   static constexpr QSize pictureSize{150, 110};
 
   explicit ShelfModel(ShelfFolder folder, QObject* parent = nullptr);
 
   void reload();
-  /// All words must occur in title, style, product or notes.
+  /// All words must occur in title, style, product, tags or notes.
   void setWords(const QString& words);
   void setOrder(Order order);
   [[nodiscard]] const ShelfEntry& entry(const QModelIndex& index) const;

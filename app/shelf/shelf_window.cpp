@@ -5,6 +5,7 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QHBoxLayout>
+#include <QInputDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -14,8 +15,11 @@
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
+#include "bridge/text.h"
 #include "document/bundle.h"
+#include "document/design_file.h"
 #include "document/file_io.h"
+#include "session/preferences.h"
 
 namespace creasewright {
 
@@ -35,12 +39,13 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   setWindowTitle(tr("Shelf"));
   resize(900, 620);
   auto* search = new QLineEdit(this);
-  search->setPlaceholderText(tr("Search title, style, product, notes"));
+  search->setPlaceholderText(tr("Search title, style, product, tags, notes"));
   search->setAccessibleName(tr("Search the shelf"));
   search->setClearButtonEnabled(true);
   auto* order = new QComboBox(this);
   order->setAccessibleName(tr("Order"));
   order->addItem(tr("Newest first"), static_cast<int>(ShelfModel::Order::Newest));
+  order->addItem(tr("Last used first"), static_cast<int>(ShelfModel::Order::LastUse));
   order->addItem(tr("By title"), static_cast<int>(ShelfModel::Order::Title));
   order->addItem(tr("By style"), static_cast<int>(ShelfModel::Order::Style));
   list_->setModel(model_);
@@ -69,6 +74,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   button(tr("Open"), [this] { openCurrent(); })->setProperty("primary", true);
   button(tr("Copy for the present product"), [this] { copyCurrent(); });
   button(tr("Put the present design here"), [this] { addPresent(); });
+  button(tr("Tags…"), [this] { editTags(); });
   button(tr("Remove"), [this] { removeCurrent(); });
   column->addSpacing(12);
   button(tr("Save all as a bundle…"), [this] { exportAll(); });
@@ -106,6 +112,7 @@ void ShelfWindow::openCurrent() {
     return;
   }
   chosen_ = model_->entry(index).path;
+  rememberUse(chosen_);
   accept();
 }
 
@@ -123,8 +130,10 @@ void ShelfWindow::copyCurrent() {
     tell(made.problem());
     return;
   }
+  rememberUse(model_->entry(index).path);
   copied_ = *made;
   copied_->notes = from.notes;
+  copied_->tags = from.tags;
   copied_->extras = from.extras;
   copied_->board = from.board;
   accept();
@@ -132,6 +141,36 @@ void ShelfWindow::copyCurrent() {
 
 void ShelfWindow::addPresent() {
   tell(folder_.add(session_.design()));
+  model_->reload();
+  count();
+}
+
+void ShelfWindow::editTags() {
+  const QModelIndex index = list_->currentIndex();
+  if (!index.isValid() || !model_->entry(index).design) {
+    status_->setText(tr("Choose a design first."));
+    return;
+  }
+  const ShelfEntry& entry = model_->entry(index);
+  Design design = *entry.design;
+  QStringList tags;
+  for (const std::string& tag : design.tags) {
+    tags.append(text(tag));
+  }
+  bool fine = false;
+  const QString written =
+      QInputDialog::getText(this, tr("Tags"), tr("Words to find it by, with commas between them:"),
+                            QLineEdit::Normal, tags.join(QStringLiteral(", ")), &fine);
+  if (!fine) {
+    return;
+  }
+  design.tags.clear();
+  for (const QString& tag : written.split(QLatin1Char(','))) {
+    if (!tag.trimmed().isEmpty()) {
+      design.tags.push_back(tag.trimmed().toStdString());
+    }
+  }
+  tell(writeDesignFile(design, QFile::encodeName(entry.path).toStdString()));
   model_->reload();
   count();
 }

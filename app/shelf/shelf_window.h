@@ -27,6 +27,7 @@ class ShelfWindow : public QDialog {
   void openCurrent();
   void copyCurrent();
   void addPresent();
+  void editTags();
   void removeCurrent();
   void exportAll();
   void importBundle();

@@ -21,8 +21,9 @@ struct Design {
   Card card = cards().front();
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
-  Length board;               ///< how wide the scoring board is; zero = any width
-  std::vector<Extra> extras;  ///< what goes with the box
+  Length board;                   ///< how wide the scoring board is; zero = any width
+  std::vector<Extra> extras;      ///< what goes with the box
+  std::vector<std::string> tags;  ///< words to find it by
   std::string notes;
   bool operator==(const Design&) const = default;
 };

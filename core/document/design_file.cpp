@@ -190,6 +190,11 @@ Result<Design> readCurrent(const Fields& fields) {
   const Result<ToolGrid> grid = readParsed(fields, "grid", parseToolGrid);
   if (!grid) return grid.problem();
   design.grid = *grid;
+  if (fields.has("tags")) {
+    const Result<std::vector<std::string>> tags = fields.texts("tags");
+    if (!tags) return tags.problem();
+    design.tags = *tags;
+  }
   if (fields.has("board")) {
     const Result<Length> board = fields.length("board");
     if (!board) return board.problem();
@@ -251,6 +256,7 @@ std::string writeDesign(const Design& design) {
   json["card"] = cardJson(design.card);
   json["ease"] = easeText(design.ease);
   json["grid"] = toolGridText(design.grid);
+  if (!design.tags.empty()) json["tags"] = design.tags;
   if (design.board > Length()) json["board"] = exactText(design.board);
   json["extras"] = Json::array();
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));

@@ -96,6 +96,18 @@ Result<Fields> Fields::object(std::string_view key) const {
   return Fields(*value, path(key));
 }
 
+Result<std::vector<std::string>> Fields::texts(std::string_view key) const {
+  constexpr std::size_t kMost = 1000;
+  const Json* value = find(key);
+  if (value == nullptr || !value->is_array() || value->size() > kMost) return unreadable(key);
+  std::vector<std::string> list;
+  for (const Json& item : *value) {
+    if (!item.is_string()) return unreadable(key);
+    list.push_back(item.get<std::string>());
+  }
+  return list;
+}
+
 Result<std::vector<Fields>> Fields::objects(std::string_view key) const {
   const Json* value = find(key);
   if (value == nullptr || !value->is_array()) return unreadable(key);

@@ -52,6 +52,8 @@ class Fields {
   /// Text that parseLength knows, or a whole number of nanometres.
   [[nodiscard]] Result<Length> length(std::string_view key) const;
   [[nodiscard]] Result<Fields> object(std::string_view key) const;
+  /// An array of texts, at most 1000.
+  [[nodiscard]] Result<std::vector<std::string>> texts(std::string_view key) const;
   /// An array of objects; their paths carry their place, such as `extras/0`.
   [[nodiscard]] Result<std::vector<Fields>> objects(std::string_view key) const;
 

@@ -128,7 +128,7 @@ Result<SupplyItem> readSupply(const Fields& fields) {
 }
 
 /// What version 2 brought: supplies, the takers' names, and whether the grain counts.
-std::optional<Problem> readVersion2(const Json& json, const Fields& fields, ClassKit& kit) {
+std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
   const Result<bool> grain = fields.flag("keep_grain");
   if (!grain) return grain.problem();
   kit.keepGrain = *grain;
@@ -140,13 +140,9 @@ std::optional<Problem> readVersion2(const Json& json, const Fields& fields, Clas
     if (!item) return item.problem();
     kit.supplies.push_back(*item);
   }
-  const auto names = json.find("names");
-  if (names == json.end() || !names->is_array() || names->size() > 2 * kMostTakers)
-    return fields.unreadable("names");
-  for (const Json& name : *names) {
-    if (!name.is_string()) return fields.unreadable("names");
-    kit.names.push_back(name.get<std::string>());
-  }
+  const Result<std::vector<std::string>> names = fields.texts("names");
+  if (!names) return names.problem();
+  kit.names = *names;
   return std::nullopt;
 }
 
@@ -205,7 +201,7 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
                      }))
     return *problem;
   if (version < 2) return kit;
-  if (const auto problem = readVersion2(json, fields, kit)) return *problem;
+  if (const auto problem = readVersion2(fields, kit)) return *problem;
   return kit;
 }
 

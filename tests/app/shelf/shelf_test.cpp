@@ -1,12 +1,14 @@
 #include <QDir>
 #include <QFile>
 #include <QTemporaryDir>
+#include <QThread>
 
 #include <gtest/gtest.h>
 
 #include "document/build.h"
 #include "document/bundle.h"
 #include "document/file_io.h"
+#include "session/preferences.h"
 #include "shelf/shelf_model.h"
 
 namespace creasewright {
@@ -38,6 +40,7 @@ TEST(Shelf, FindsByTitleStyleProductAndNotes) {
   const ShelfFolder shelf(folder.path());
   Design tea = made("pillow-box", "Tea evening");
   tea.notes = "#autumn class";
+  tea.tags = {"Beginners", "tea"};
   ASSERT_FALSE(shelf.add(tea));
   ASSERT_FALSE(shelf.add(made("gable-box", "Picnic", "box:120x80x70mm")));
   ShelfModel model(shelf);
@@ -49,8 +52,27 @@ TEST(Shelf, FindsByTitleStyleProductAndNotes) {
   EXPECT_EQ(found("picnic"), 1);
   EXPECT_EQ(found("PILLOW"), 1);
   EXPECT_EQ(found("120x80"), 1);
+  EXPECT_EQ(found("beginners"), 1);
   EXPECT_EQ(found("#autumn tea"), 1);
   EXPECT_EQ(found("#autumn picnic"), 0);
+}
+
+TEST(Shelf, WhatWasUsedLastStandsFirst) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.path());
+  ASSERT_FALSE(shelf.add(made("pillow-box", "Never used here")));
+  ASSERT_FALSE(shelf.add(made("gable-box", "Used before")));
+  ASSERT_FALSE(shelf.add(made("envelope", "Used last")));
+  ShelfModel model(shelf);
+  for (const char* title : {"Used before", "Used last"})
+    for (const ShelfEntry& entry : shelf.entries())
+      if (entry.design->title == title) {
+        rememberUse(entry.path);
+        QThread::msleep(5);
+      }
+  model.setOrder(ShelfModel::Order::LastUse);
+  EXPECT_EQ(model.index(0).data().toString(), "Used last");
+  EXPECT_EQ(model.index(1).data().toString(), "Used before");
 }
 
 TEST(Shelf, ABrokenFileIsShownAndKept) {

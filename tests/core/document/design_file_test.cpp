@@ -60,6 +60,8 @@ TEST(DesignFile, EveryDesignReadsBackTheSame) {
                      random.between(0, 500)};
       design.grid = *parseToolGrid(i % 2 == 0 ? "none" : "1/8in");
       design.ease = static_cast<Ease>(random.whole(0, 2));
+      if (i % 4 == 0) design.tags = {"autumn", "\u00E4, \"quoted\""};
+      if (i % 5 == 0) design.board = Length::inches(12);
       if (i % 3 != 0) design.product = parseProduct("cylinder:40x120mm").value();
       for (const ParameterSpec& spec : style.parameters)
         design.parameters.setCount(spec.key, spec.kind == ParameterKind::Flag
