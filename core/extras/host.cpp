@@ -141,4 +141,21 @@ FacePlace placeOn(const HostFace& face, Point middle, double lift) {
   return {face.piece, face.panel, there.after(turn).after(toMiddle)};
 }
 
+Region cardOf(const HostFace& face) {
+  const Region whole = region(face.area.outer);
+  return face.area.holes.empty() ? whole : subtract(whole, unite(face.area.holes));
+}
+
+Polygon laidUpright(const HostFace& face, const Polygon& shape) {
+  Polygon laid;
+  for (const Point& p : shape) laid.push_back(turned(p - face.middle, -face.upright));
+  return laid;
+}
+
+Polygon inPanel(const HostFace& face, const Polygon& upright) {
+  Polygon there;
+  for (const Point& p : upright) there.push_back(face.middle + turned(p, face.upright));
+  return there;
+}
+
 }  // namespace creasewright

@@ -80,4 +80,11 @@ struct FacePlace {
 /// of the card on the outside.
 FacePlace placeOn(const HostFace& face, Point middle, double lift);
 
+/// The card of a face without its openings, in the panel's frame.
+Region cardOf(const HostFace& face);
+
+/// A shape in the panel's frame as it stands upright about the middle of the face, and back.
+Polygon laidUpright(const HostFace& face, const Polygon& shape);
+Polygon inPanel(const HostFace& face, const Polygon& upright);
+
 }  // namespace creasewright

@@ -58,30 +58,17 @@ LabelSize larger(LabelSize size, ToolGrid grid) {
   return {size.width + punchStep(grid), size.height + punchStep(grid)};
 }
 
-/// Whether an outline about its own middle lies on the card of a face, `kClear` inside its edges.
-bool liesOn(const HostFace& face, const Polygon& outline) {
+/// Whether an outline, its middle on that of a face, lies on the card, `kClear` inside its edges.
+bool liesOn(const HostFace& face, Polygon outline) {
   const Bounds box = bounds(outline);
-  const FacePlace place = placeOn(face, (box.low + box.high) / 2, 0);
-  Polygon there;
-  for (const Point& p : outline) {
-    const Point3 at = place.place.apply(p);
-    there.push_back({at.x, at.y});
-  }
-  Region card = region(face.area.outer);
-  if (!face.area.holes.empty()) card = subtract(card, unite(face.area.holes));
-  return area(subtract(region(there), offset(card, -kClear))) < 0.01;
+  for (Point& p : outline) p = p - (box.low + box.high) / 2;
+  const Region there = region(inPanel(face, outline));
+  return area(subtract(there, offset(cardOf(face), -kClear))) < 0.01;
 }
 
 /// Width and height of a face as it stands.
 Point sizesOf(const HostFace& face) {
-  FacePlace upright = placeOn(face, {}, 0);
-  const Transform back = upright.place.inverse();
-  Polygon laid;
-  for (const Point& p : face.area.outer) {
-    const Point3 at = back.apply(p);
-    laid.push_back({at.x, at.y});
-  }
-  const Bounds box = bounds(laid);
+  const Bounds box = bounds(laidUpright(face, face.area.outer));
   return {box.width(), box.height()};
 }
 

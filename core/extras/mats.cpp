@@ -11,29 +11,17 @@ namespace {
 constexpr double kSame = 1e-4;   // mm; mats that differ less are one size
 constexpr double kSmallest = 6;  // mm; narrower ones are not worth cutting
 
-Point turnedBack(Point p, Angle by) {
-  const double c = std::cos(by.radians());
-  const double s = std::sin(by.radians());
-  return {c * p.x + s * p.y, -s * p.x + c * p.y};
-}
-
 /// The largest part of a face, `inset` inside every edge and opening, upright about (0, 0).
 std::optional<Area> matFor(const HostFace& face, double inset) {
-  Region whole = region(face.area.outer);
-  if (!face.area.holes.empty()) whole = subtract(whole, unite(face.area.holes));
-  Region inner = offset(whole, -inset);
+  const Region inner = offset(cardOf(face), -inset);
   if (inner.empty()) return std::nullopt;
-  Area& largest = *std::ranges::max_element(
+  const Area& largest = *std::ranges::max_element(
       inner, {}, [](const Area& a) { return std::abs(signedArea(a.outer)); });
-  for (Polygon* ring : [&] {
-         std::vector<Polygon*> rings{&largest.outer};
-         for (Polygon& hole : largest.holes) rings.push_back(&hole);
-         return rings;
-       }())
-    for (Point& p : *ring) p = turnedBack(p - face.middle, face.upright);
-  const Bounds box = bounds(largest.outer);
+  Area mat{laidUpright(face, largest.outer), {}};
+  for (const Polygon& hole : largest.holes) mat.holes.push_back(laidUpright(face, hole));
+  const Bounds box = bounds(mat.outer);
   if (box.width() < kSmallest || box.height() < kSmallest) return std::nullopt;
-  return largest;
+  return mat;
 }
 
 bool sameRing(const Polygon& a, const Polygon& b) {

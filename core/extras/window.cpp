@@ -16,16 +16,6 @@ struct Sides {
   double height;
 };
 
-Region laidUpright(const HostFace& face) {
-  const Transform back = placeOn(face, {}, 0).place.inverse();
-  Polygon laid;
-  for (const Point& p : face.area.outer) {
-    const Point3 at = back.apply(p);
-    laid.push_back({at.x, at.y});
-  }
-  return region(laid);
-}
-
 Polygon about(Sides s, double radius) {
   Polygon outline = roundedRectangle(s.width, s.height, radius);
   for (Point& p : outline) p = p - Point{s.width / 2, s.height / 2};
@@ -40,20 +30,10 @@ Sides sidesOf(const Extra& extra, const Bounds& face, ToolGrid grid) {
   return {side("width", face.width()), side("height", face.height())};
 }
 
-Polygon inPanel(const HostFace& face, const Polygon& upright) {
-  const Transform place = placeOn(face, {}, 0).place;
-  Polygon there;
-  for (const Point& p : upright) {
-    const Point3 at = place.apply(p);
-    there.push_back({at.x, at.y});
-  }
-  return there;
-}
-
 Result<ExtraParts> buildWindow(const Extra& extra, const Host& host) {
   const Result<HostFace> face = faceFor(extra, host);
   if (!face) return face.problem();
-  const Region card = laidUpright(*face);
+  const Region card = region(laidUpright(*face, face->area.outer));
   const Bounds room = bounds(card.front().outer);
   const Sides sides = sidesOf(extra, room, host.making.grid);
   const Polygon outline = about(sides, extra.parameters.mm("radius"));

@@ -1,0 +1,116 @@
+"""What goes with a box: listed, written with the design, cut, explained; bad ones are one sentence."""
+
+import json
+import unittest
+import xml.etree.ElementTree as ET
+
+from program import ProgramTest
+
+KINDS = [
+    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon",
+]  # fmt: skip
+
+
+class Extras(ProgramTest):
+    def box(self, *extras, product="box:60x35x120mm"):
+        out = self.folder / "box.cwdesign"
+        arguments = [part for extra in extras for part in ("--extra", extra)]
+        self.succeed("new", "--style", "straight-tuck-box", "--product", product, "--grid", "1mm", *arguments, "-o", out)
+        return out
+
+    def pieces(self, design):
+        out = self.folder / "box.json"
+        self.succeed("export", design, "-o", out)
+        return {p["name"]: p for p in json.loads(out.read_text(encoding="utf-8"))["pieces"]}
+
+    def test_every_kind_is_listed(self):
+        page = json.loads(self.succeed("extras", "--json"))
+        self.assertEqual(page["format"], "creasewright-extras")
+        self.assertEqual([kind["id"] for kind in page["extras"]], KINDS)
+        text = self.succeed("extras")
+        for kind in KINDS:
+            self.assertIn(kind, text)
+
+    def test_their_pieces_are_exported_with_their_card(self):
+        pieces = self.pieces(self.box("belly-band", "label:shape=oval,card=index-90lb,text=Plum jam/from the mill"))
+        self.assertEqual(list(pieces), ["box", "band", "label-mat", "label"])
+        self.assertIsNone(pieces["box"]["extra"])
+        self.assertEqual(pieces["label"]["extra"], 1)
+        self.assertEqual(pieces["label"]["card"]["id"], "index-90lb")
+
+    def test_they_follow_the_product(self):
+        small = self.pieces(self.box("belly-band"))["band"]["blank"]["width"]
+        large = self.pieces(self.box("belly-band", product="box:80x35x120mm"))["band"]["blank"]["width"]
+        self.assertAlmostEqual(large, small + 40, places=6)
+
+    def test_the_guide_puts_them_on_and_writes_their_text(self):
+        out = self.folder / "guide.html"
+        self.succeed("guide", self.box("label:text=Plum jam", "ribbon"), "-o", out, "--language", "en")
+        page = out.read_text(encoding="utf-8")
+        self.assertIn("Glue on the label", page)
+        self.assertIn("Tie the ribbon", page)
+        self.assertIn("Plum jam", page)
+
+    def test_the_svg_of_a_label_carries_its_text(self):
+        out = self.folder / "label.svg"
+        self.succeed("export", self.box("label:text=Plum jam"), "--piece", "label", "-o", out)
+        words = [node.text for node in ET.parse(out).iter() if node.tag.endswith("}text")]
+        self.assertIn("Plum jam", words)
+
+    def test_what_cannot_be_is_one_sentence(self):
+        out = self.folder / "no.cwdesign"
+        start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", out, "--extra"]
+        for extra, naming in {
+            "bow": "bow",
+            "label:size=3": "size",
+            "label:width": "width",
+            "label:width=far": "far",
+            "label:width=200mm": "Label",
+            "label:face=box:nowhere": "nowhere",
+            "mats:card=velvet": "velvet",
+            "platform": "Platform insert",
+        }.items():
+            self.refuse(*start, extra, naming=naming)
+            self.assertFalse(out.exists(), extra)
+
+
+class KitTables(ProgramTest):
+    def design(self):
+        out = self.folder / "tray.cwdesign"
+        self.succeed("new", "--style", "framed-tray", "--product", "box:80x60x20mm", "-o", out)
+        return out
+
+    def table(self, name, text):
+        path = self.folder / name
+        path.write_text(text, encoding="utf-8")
+        return path
+
+    def test_stock_of_a_table_is_cut_from(self):
+        stock = self.table("stock.csv", "name;width;height;price\nKraft;12 in;18 in;0,90\n")
+        out = self.folder / "plan.json"
+        self.succeed("kit", self.design(), "--takers", "5", "--stock", stock, "-o", out)
+        plan = json.loads(out.read_text(encoding="utf-8"))
+        stocks = {layout["stock"] for card in plan["cards"] for layout in card["layouts"]}
+        self.assertEqual(stocks, {"Kraft"})
+        self.assertEqual(plan["cards"][0]["cost"], 90 * plan["sheets"])
+
+    def test_a_row_that_cannot_be_read_is_named(self):
+        stock = self.table("stock.csv", "name,width,height\nKraft,wide,18 in\n")
+        self.refuse("kit", self.design(), "--stock", stock, "-o", self.folder / "p.pdf", naming="wide")
+        supplies = self.table("supplies.csv", "name,kind\nRope,rope\n")
+        self.refuse("kit", self.design(), "--sheet", "a4", "--supplies", supplies, "-o", self.folder / "p.pdf", naming="rope")
+
+    def test_mats_for_a_machine_are_svg_files_that_make_every_net(self):
+        folder = self.folder / "mats"
+        self.succeed("kit", self.design(), "--takers", "9", "--machine", "12x12in", "-o", f"{folder}/")
+        made = sorted(folder.iterdir())
+        self.assertTrue(made)
+        for path in made:
+            root = ET.parse(path).getroot()
+            self.assertEqual(root.get("width"), "304.8mm", path.name)
+        self.refuse("kit", self.design(), "--machine", "far", "-o", f"{folder}2/", naming="far")
+        self.refuse("kit", self.design(), "--machine", "40x40mm", "-o", f"{folder}2/", naming="tray")
+
+
+if __name__ == "__main__":
+    unittest.main()
