@@ -124,39 +124,25 @@ std::optional<std::string> fileOf(const QString& argument, const std::string& pa
   return std::move(content).value();
 }
 
-bool addStockTable(const KitOptions& options, ClassKit& kit) {
-  if (options.stock.empty()) {
+/// Reads the table in the file `path` into `target`; an empty path leaves it as it is. False: the
+/// problem is told.
+template <class Item>
+bool addTable(const QString& argument, const std::string& path,
+              Result<std::vector<Item>> (*read)(std::string_view, std::string_view),
+              std::vector<Item>& target) {
+  if (path.empty()) {
     return true;
   }
-  const QString argument = QStringLiteral("--stock");
-  const std::optional<std::string> csv = fileOf(argument, options.stock);
+  const std::optional<std::string> csv = fileOf(argument, path);
   if (!csv) {
     return false;
   }
-  const Result<std::vector<StockSheet>> stock = readStockTable(*csv, options.stock);
-  if (!stock) {
-    fail(argument, stock.problem());
+  Result<std::vector<Item>> table = read(*csv, path);
+  if (!table) {
+    fail(argument, table.problem());
     return false;
   }
-  kit.stock = *stock;
-  return true;
-}
-
-bool addSupplyTable(const KitOptions& options, ClassKit& kit) {
-  if (options.supplies.empty()) {
-    return true;
-  }
-  const QString argument = QStringLiteral("--supplies");
-  const std::optional<std::string> csv = fileOf(argument, options.supplies);
-  if (!csv) {
-    return false;
-  }
-  const Result<std::vector<SupplyItem>> supplies = readSupplyTable(*csv, options.supplies);
-  if (!supplies) {
-    fail(argument, supplies.problem());
-    return false;
-  }
-  kit.supplies = *supplies;
+  target = std::move(table).value();
   return true;
 }
 
@@ -240,9 +226,10 @@ int runKit(const KitOptions& options) {
     return runMachine(options, *kit);
   }
   KitChoices choices;
-  if (!kit || !addStockTable(options, *kit) || !addSheets(options.sheets, *kit) ||
-      !addSupplyTable(options, *kit) || !addNames(options, *kit) || !addPeople(options, *kit) ||
-      !readLabel(options.label, choices)) {
+  if (!kit || !addTable(QStringLiteral("--stock"), options.stock, readStockTable, kit->stock) ||
+      !addSheets(options.sheets, *kit) ||
+      !addTable(QStringLiteral("--supplies"), options.supplies, readSupplyTable, kit->supplies) ||
+      !addNames(options, *kit) || !addPeople(options, *kit) || !readLabel(options.label, choices)) {
     return ExitUsage;
   }
   kit->keepGrain = kit->keepGrain || options.keepGrain;

@@ -92,7 +92,7 @@ void KitWindow::addControls(QVBoxLayout* column) {
   takers_->setValue(12);
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
-  listSheets();
+  readLists();
   designs_->setMaximumHeight(120);
   addLabelledField(column, tr("People"), takers_);
   addLabelledField(column, tr("Spare sets"), spares_);
@@ -107,9 +107,10 @@ void KitWindow::addControls(QVBoxLayout* column) {
   connect(second_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);
 }
 
-/// The sheets of the person's own list; first the one their unit suggests.
-void KitWindow::listSheets() {
+/// The person's own lists; of the sheets the one that their unit suggests is chosen.
+void KitWindow::readLists() {
   stock_ = ownStock();
+  supplies_ = ownSupplies();
   const QSignalBlocker quietFirst(sheet_);
   const QSignalBlocker quietSecond(second_);
   sheet_->clear();
@@ -131,7 +132,7 @@ void KitWindow::listSheets() {
 void KitWindow::editStock() {
   StockWindow window(session_.unit(), this);
   if (window.exec() == QDialog::Accepted) {
-    listSheets();
+    readLists();
     refresh();
   }
 }
@@ -272,7 +273,7 @@ void KitWindow::refresh() {
   kit_.takers = takers_->value();
   kit_.spares = spares_->value();
   kit_.keepGrain = grain_->isChecked();
-  kit_.supplies = ownSupplies();
+  kit_.supplies = supplies_;
   chooseStock();
   looking_ = false;
   sheets_ = 0;

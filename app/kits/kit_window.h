@@ -33,7 +33,7 @@ class KitWindow : public QDialog {
   void openKit();
   void removeDesign();
   void showDesigns();
-  void listSheets();
+  void readLists();
   void editStock();
   void editNames();
   void chooseStock();
@@ -46,7 +46,8 @@ class KitWindow : public QDialog {
 
   DesignSession& session_;
   ClassKit kit_;
-  std::vector<StockSheet> stock_;  ///< the person's own list
+  std::vector<StockSheet> stock_;     ///< the person's own list
+  std::vector<SupplyItem> supplies_;  ///< and what they have of tape and the like
   QSpinBox* takers_;
   QSpinBox* spares_;
   QComboBox* sheet_;

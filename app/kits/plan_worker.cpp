@@ -23,7 +23,12 @@ void PlanWorker::start(const ClassKit& kit, double seconds) {
   QThread* thread = QThread::create([this, kit, seconds, run, stopped] {
     PlanOptions options;
     options.seconds = seconds;
-    options.goOn = [this, run, stopped](const PlanProgress& now) {
+    // The planner asks thousands of times; only what has changed is worth an event.
+    options.goOn = [this, run, stopped, last = PlanProgress()](const PlanProgress& now) mutable {
+      if (now == last) {
+        return !stopped->load();
+      }
+      last = now;
       const auto tell = [this, run, now] {
         if (run == run_) {
           emit progressed(now.cost, now.bound);

@@ -103,7 +103,10 @@ void ExtraRow::makeCard() {
   }
   card_->addItem(text(clearFilm().name), text(clearFilm().id));
   connect(card_, &QComboBox::activated, this, [this](int row) {
-    const std::size_t listed = static_cast<std::size_t>(row);
+    const auto listed = static_cast<std::size_t>(row);
+    if (listed > cards().size()) {
+      return;  // the extra's own card, which is in no list
+    }
     const Card picked = listed < cards().size() ? cards()[listed] : clearFilm();
     change({}, [&](Extra& extra) { extra.card = picked; });
   });

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "document/build_extras.h"
+#include "fit/round_product.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
@@ -58,16 +59,12 @@ std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& oute
   return std::nullopt;
 }
 
-bool isRound(const std::optional<Product>& product) {
-  return product &&
-         (product->shape == ProductShape::Cylinder || product->shape == ProductShape::Sphere);
-}
-
 void measureCavities(BuiltDesign& built, double caliper) {
   for (BuiltPiece& piece : built.pieces) {
     if (!piece.piece.cavity) continue;
     const std::optional<Sizes> need = neededRoom(built, piece, caliper);
-    if (!isRound(built.design.product)) piece.piece.cavity->round = false;
+    const std::optional<Product>& product = built.design.product;
+    if (!product || !isRound(*product)) piece.piece.cavity->round = false;
     const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
     piece.cavityBox =
         cavityBox(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);

@@ -114,7 +114,7 @@ Result<std::vector<Fields>> Fields::objects(std::string_view key) const {
   std::vector<Fields> list;
   for (const Json& item : *value) {
     if (!item.is_object()) return unreadable(key);
-    list.emplace_back(item, path(key) + "/" + std::to_string(list.size()));
+    list.emplace_back(item, path(key) + "/" + std::to_string(list.size() + 1));
   }
   return list;
 }

@@ -54,7 +54,7 @@ class Fields {
   [[nodiscard]] Result<Fields> object(std::string_view key) const;
   /// An array of texts, at most 1000.
   [[nodiscard]] Result<std::vector<std::string>> texts(std::string_view key) const;
-  /// An array of objects; their paths carry their place, such as `extras/0`.
+  /// An array of objects; their paths carry their place, counted from 1: `extras/1`.
   [[nodiscard]] Result<std::vector<Fields>> objects(std::string_view key) const;
 
   /// The problem with a field that is there and makes no sense; FieldMissing when it is not there.

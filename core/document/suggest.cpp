@@ -5,6 +5,7 @@
 #include <numbers>
 #include <tuple>
 
+#include "fit/round_product.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -83,10 +84,6 @@ Suggestion suggestionFrom(BuiltDesign built, std::span<const Paper> stock) {
   for (const Paper& sheet : stock) suggestion.sheets.push_back(fitAllOnSheet(sheet, built));
   suggestion.built = std::move(built);
   return suggestion;
-}
-
-bool isRound(const Product& product) {
-  return product.shape == ProductShape::Cylinder || product.shape == ProductShape::Sphere;
 }
 
 }  // namespace

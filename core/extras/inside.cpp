@@ -2,6 +2,7 @@
 
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
+#include "fit/round_product.h"
 #include "styles/library.h"
 #include "styles/limits.h"
 
@@ -32,9 +33,7 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   const Making making = host.makingOf(extra);
   const Style style = platformInsert();
   Parameters chosen = standardParameters(style);
-  const bool round =
-      host.product->shape == ProductShape::Cylinder || host.product->shape == ProductShape::Sphere;
-  chosen.setCount("round", round ? 1 : 0);
+  chosen.setCount("round", isRound(*host.product) ? 1 : 0);
   chosen = fit(style, *host.product, host.ease, making, chosen).parameters;
   const Length least = Length::nanometres(10'000'000);
   const Length ends = marginFor(inside->length, chosen.length("opening-length"), making.grid);
@@ -51,10 +50,9 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
                    {chosen.length("height"), Length::mm(inside->height)}};
   chosen.set("margin", ends);
   chosen.set("side-margin", sides);
-  chosen.set("foot", making.grid.roundDown(std::max(Length::nanometres(8'000'000),
-                                                    sides - Length::nanometres(4'000'000))));
-  if (chosen.length("foot") < Length::nanometres(8'000'000))
-    chosen.set("foot", Length::nanometres(8'000'000));
+  const Length leastFoot = Length::nanometres(8'000'000);
+  const Length widestFoot = sides - Length::nanometres(4'000'000);
+  chosen.set("foot", std::max(leastFoot, making.grid.roundDown(widestFoot)));
   if (const Problems limits = checkLimits(style, chosen, making); !limits.empty())
     return limits.front();
   ExtraParts parts;

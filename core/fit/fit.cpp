@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <functional>
 
+#include "fit/round_product.h"
+
 namespace creasewright {
 namespace {
 
@@ -66,7 +68,7 @@ Room roomFor(const Product& product, const Style& style, Ease ease) {
     std::ranges::sort(room.product, std::greater<>());
   for (std::size_t i = 0; i < 3; ++i)
     if (style.easeOn.at(i)) room.ease.at(i) = easeFor(product.shape, ease);
-  room.round = product.shape == ProductShape::Cylinder || product.shape == ProductShape::Sphere;
+  room.round = isRound(product);
   room.lidEase =
       Length::nanometres(kLidEaseTenths.at(static_cast<std::size_t>(ease)) * kNmPerTenth);
   return room;

@@ -156,19 +156,12 @@ Result<KitItem> readItem(const Json& json, const Fields& fields, std::string_vie
   return KitItem{std::move(read).value(), *perPerson};
 }
 
-/// Each object of an array; FieldMissing when there is no such array.
-template <class Read>
-std::optional<Problem> eachObject(const Json& json, const Fields& fields, const char* key,
-                                  const Read& read) {
-  if (!json.contains(key)) return fields.unreadable(key);
-  const Json& list = json[key];
-  if (!list.is_array() || list.size() > 200) return fields.unreadable(key);
-  for (std::size_t i = 0; i < list.size(); ++i) {
-    if (!list[i].is_object()) return fields.unreadable(key);
-    const Fields item(list[i], std::string(key) + '/' + std::to_string(i + 1));
-    if (const std::optional<Problem> problem = read(list[i], item)) return problem;
-  }
-  return std::nullopt;
+/// The objects of an array that is not longer than any kit's.
+Result<std::vector<Fields>> listIn(const Fields& fields, std::string_view key) {
+  constexpr std::size_t kMost = 200;
+  Result<std::vector<Fields>> list = fields.objects(key);
+  if (list && list->size() > kMost) return fields.unreadable(key);
+  return list;
 }
 
 Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_t version,
@@ -183,23 +176,20 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
   const Result<int> spares = countIn(fields, "spares", 0, kMostTakers);
   if (!spares) return spares.problem();
   kit.spares = *spares;
-  if (const auto problem = eachObject(
-          json, fields, "stock", [&](const Json&, const Fields& item) -> std::optional<Problem> {
-            Result<StockSheet> sheet = readStock(item);
-            if (!sheet) return sheet.problem();
-            kit.stock.push_back(std::move(sheet).value());
-            return std::nullopt;
-          }))
-    return *problem;
-  if (const auto problem =
-          eachObject(json, fields, "items",
-                     [&](const Json& object, const Fields& item) -> std::optional<Problem> {
-                       Result<KitItem> read = readItem(object, item, where);
-                       if (!read) return read.problem();
-                       kit.items.push_back(std::move(read).value());
-                       return std::nullopt;
-                     }))
-    return *problem;
+  const Result<std::vector<Fields>> stock = listIn(fields, "stock");
+  if (!stock) return stock.problem();
+  for (const Fields& each : *stock) {
+    Result<StockSheet> sheet = readStock(each);
+    if (!sheet) return sheet.problem();
+    kit.stock.push_back(std::move(sheet).value());
+  }
+  const Result<std::vector<Fields>> items = listIn(fields, "items");
+  if (!items) return items.problem();
+  for (std::size_t i = 0; i < items->size(); ++i) {
+    Result<KitItem> item = readItem(json["items"][i], (*items)[i], where);
+    if (!item) return item.problem();
+    kit.items.push_back(std::move(item).value());
+  }
   if (version < 2) return kit;
   if (const auto problem = readVersion2(fields, kit)) return *problem;
   return kit;

@@ -13,6 +13,11 @@ namespace creasewright {
 inline constexpr int kKitVersion = 2;
 inline constexpr int kMostTakers = 500;
 
+/// Whether two cards may be cut from one sheet.
+inline bool sameCard(const Card& a, const Card& b) {
+  return a.id == b.id && a.caliper == b.caliper;
+}
+
 /// A design that everybody makes.
 struct KitItem {
   Design design;

@@ -31,9 +31,8 @@ struct Gathered {
 };
 
 Gathered& gatheredFor(const Card& card, std::vector<Gathered>& all) {
-  const auto known = std::ranges::find_if(all, [&](const Gathered& g) {
-    return g.plan.card.id == card.id && g.plan.card.caliper == card.caliper;
-  });
+  const auto known = std::ranges::find_if(
+      all, [&](const Gathered& other) { return sameCard(other.plan.card, card); });
   if (known != all.end()) return *known;
   all.push_back({{card, {}, {}, {}, 0}, {}});
   return all.back();

@@ -11,6 +11,7 @@ namespace creasewright {
 struct PlanProgress {
   std::int64_t cost = 0;  ///< 0 = no plan yet
   std::int64_t bound = 0;
+  bool operator==(const PlanProgress&) const = default;
 };
 
 struct PlanOptions {

@@ -10,8 +10,6 @@
 namespace creasewright {
 namespace {
 
-bool sameCard(const Card& a, const Card& b) { return a.id == b.id && a.caliper == b.caliper; }
-
 CardPlan& cardPlanOf(const Card& card, KitPlan& plan) {
   const auto found = std::ranges::find_if(
       plan.cards, [&](const CardPlan& other) { return sameCard(other.card, card); });

@@ -17,23 +17,17 @@ constexpr std::array<int, 12> kFixed{294, 345, 332, 836, 197, 343, 591, 690, 131
 constexpr std::array<int, 12> kTurned{291, 282, 313, 836, 174, 301, 542, 650, 122, 270, 298, 601};
 
 bool printRow(int number, bool mayTurn) {
-  const auto instance = testing::readInstance("gcut" + std::to_string(number) + "d");
-  if (!instance) return false;
-  const std::vector<StockSheet> stock{
-      {"sheet", Length::nanometres(instance->width), Length::nanometres(instance->height)}};
-  std::vector<BlankDemand> demands;
-  for (const auto& type : instance->types)
-    demands.push_back({std::to_string(demands.size()), Length::nanometres(type.width),
-                       Length::nanometres(type.height), static_cast<int>(type.number), mayTurn});
+  const auto task = testing::readTask(number, mayTurn);
+  if (!task) return false;
   const auto start = std::chrono::steady_clock::now();
-  const auto plan = planCutting(stock, demands);
+  const auto plan = planCutting(task->stock, task->demands);
   const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
   if (!plan) return false;
-  const std::string fault = testing::planFault(*plan, stock, demands);
+  const std::string fault = testing::planFault(*plan, task->stock, task->demands);
   const auto known = (mayTurn ? kTurned : kFixed).at(static_cast<std::size_t>(number - 1));
   std::printf(
       "gcut%-3d %-7s sizes %2zu  ours %3d  bound %3lld  known %3d  layouts %2zu  %5.2f s %s\n",
-      number, mayTurn ? "turned" : "fixed", demands.size(), plan->sheets,
+      number, mayTurn ? "turned" : "fixed", task->demands.size(), plan->sheets,
       static_cast<long long>(plan->bound), known, plan->layouts.size(), took.count(),
       fault.c_str());
   return fault.empty();

@@ -5,6 +5,8 @@
 #include <string>
 #include <vector>
 
+#include "kits/cutting.h"
+
 // Open guillotine-cutting instances of the OR-Library (Beasley, J. Oper. Res. Soc. 36, 1985,
 // 297-306) and Cintra, Miyazawa, Wakabayashi & Xavier (Eur. J. Oper. Res. 191, 2008, 61-85), read
 // from the folder CREASEWRIGHT_CUTTING_INSTANCES, an environment variable or the place the build
@@ -39,6 +41,25 @@ inline std::optional<CuttingInstance> readInstance(const std::string& name) {
   for (auto& type : instance.types) file >> type.width >> type.height >> type.number;
   if (!file || count == 0) return std::nullopt;
   return instance;
+}
+
+/// The sheets and blanks of a gcutNd instance as the planner takes them.
+struct CuttingTask {
+  std::vector<StockSheet> stock;
+  std::vector<BlankDemand> demands;
+};
+
+inline std::optional<CuttingTask> readTask(int number, bool mayTurn) {
+  const auto instance = readInstance("gcut" + std::to_string(number) + "d");
+  if (!instance) return std::nullopt;
+  CuttingTask task;
+  task.stock = {
+      {"sheet", Length::nanometres(instance->width), Length::nanometres(instance->height)}};
+  for (const auto& type : instance->types)
+    task.demands.push_back({std::to_string(task.demands.size()), Length::nanometres(type.width),
+                            Length::nanometres(type.height), static_cast<int>(type.number),
+                            mayTurn});
+  return task;
 }
 
 }  // namespace creasewright::testing

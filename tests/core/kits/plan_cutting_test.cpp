@@ -121,18 +121,12 @@ TEST(PlanCutting, ManyOddSizesGiveASoundPlan) {
 
 /// Plans an open instance and checks it; the number of sheets, or -1 when it is not there.
 int sheetsOf(int number, bool mayTurn) {
-  const auto instance = testing::readInstance("gcut" + std::to_string(number) + "d");
-  if (!instance) return -1;
-  const std::vector<StockSheet> stock{
-      {"sheet", Length::nanometres(instance->width), Length::nanometres(instance->height)}};
-  std::vector<BlankDemand> demands;
-  for (const auto& type : instance->types)
-    demands.push_back({std::to_string(demands.size()), Length::nanometres(type.width),
-                       Length::nanometres(type.height), static_cast<int>(type.number), mayTurn});
+  const auto task = testing::readTask(number, mayTurn);
+  if (!task) return -1;
   // Five seconds are aimed at; the rest is for slow machines.
-  const auto plan = planCutting(stock, demands, {.seconds = 20});
+  const auto plan = planCutting(task->stock, task->demands, {.seconds = 20});
   EXPECT_TRUE(plan.ok());
-  EXPECT_EQ(testing::planFault(*plan, stock, demands), "") << number;
+  EXPECT_EQ(testing::planFault(*plan, task->stock, task->demands), "") << number;
   return plan->sheets;
 }
 
