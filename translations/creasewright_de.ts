@@ -35,7 +35,6 @@
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="109"/>
-        <location filename="../app/cli/arguments.cpp" line="211"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
@@ -136,13 +135,13 @@
     <message>
         <location filename="../app/cli/arguments.cpp" line="177"/>
         <location filename="../app/cli/arguments.cpp" line="195"/>
-        <location filename="../app/cli/arguments.cpp" line="229"/>
+        <location filename="../app/cli/arguments.cpp" line="243"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="179"/>
-        <location filename="../app/cli/arguments.cpp" line="231"/>
+        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
@@ -187,87 +186,107 @@
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="208"/>
+        <location filename="../app/cli/arguments.cpp" line="209"/>
+        <source>how many of a design each person makes; may be repeated</source>
+        <translation>wie viele von einem Entwurf jede Person macht; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="213"/>
+        <source>cut only one piece of a design; may be repeated</source>
+        <translation>nur ein Teil eines Entwurfs schneiden; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="217"/>
+        <source>a rectangle for every bag, such as 4x6in:count=2,card=300gsm,name=Panel; may be repeated</source>
+        <translation>ein Rechteck für jede Tüte, etwa 4x6in:count=2,card=300gsm,name=Panel; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="221"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="209"/>
+        <location filename="../app/cli/arguments.cpp" line="222"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="214"/>
+        <location filename="../app/cli/arguments.cpp" line="225"/>
+        <source>a sheet at hand by name or size; may be repeated</source>
+        <translation>ein vorhandener Bogen mit Name oder Größe; mehrfach möglich</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="228"/>
         <source>table of sheets with prices, as CSV</source>
         <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="217"/>
+        <location filename="../app/cli/arguments.cpp" line="231"/>
         <source>table of tape, ribbon and glue, as CSV</source>
         <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="219"/>
+        <location filename="../app/cli/arguments.cpp" line="233"/>
         <source>names for the bags, one a line</source>
         <translation>Namen für die Tüten, einer je Zeile</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="221"/>
+        <location filename="../app/cli/arguments.cpp" line="235"/>
         <source>size of a bag&apos;s label, such as 90x50mm</source>
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="224"/>
+        <location filename="../app/cli/arguments.cpp" line="238"/>
         <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
         <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="228"/>
+        <location filename="../app/cli/arguments.cpp" line="242"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="237"/>
+        <location filename="../app/cli/arguments.cpp" line="251"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="239"/>
+        <location filename="../app/cli/arguments.cpp" line="253"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="240"/>
+        <location filename="../app/cli/arguments.cpp" line="254"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="241"/>
+        <location filename="../app/cli/arguments.cpp" line="255"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="242"/>
+        <location filename="../app/cli/arguments.cpp" line="256"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="243"/>
+        <location filename="../app/cli/arguments.cpp" line="257"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
+        <location filename="../app/cli/arguments.cpp" line="259"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="278"/>
+        <location filename="../app/cli/arguments.cpp" line="292"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="286"/>
+        <location filename="../app/cli/arguments.cpp" line="300"/>
         <source>%1: There is no such command. The commands are styles, extras, new, check, export, guide and kit.</source>
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, extras, new, check, export, guide und kit.</translation>
     </message>
@@ -277,7 +296,7 @@
         <translation>Alles stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/command_line.cpp" line="67"/>
+        <location filename="../app/cli/command_line.cpp" line="66"/>
         <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
     </message>
@@ -309,7 +328,7 @@
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="42"/>
-        <location filename="../app/cli/kit_command.cpp" line="40"/>
+        <location filename="../app/cli/kit_command.cpp" line="31"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
@@ -419,34 +438,88 @@
         <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="33"/>
+        <location filename="../app/cli/kit_command.cpp" line="37"/>
         <source>-o: With --machine name a folder, such as -o mats/.</source>
         <translation>-o: Nennen Sie mit --machine einen Ordner, etwa -o matten/.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="36"/>
-        <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit.</source>
-        <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie den Namen auf .pdf, .json, .csv oder .cwkit enden.</translation>
+        <location filename="../app/cli/kit_command.cpp" line="41"/>
+        <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, or in / for a folder with all a class needs.</source>
+        <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie es auf .pdf, .json, .csv oder .cwkit enden, oder auf / für einen Ordner mit allem, was ein Kurs braucht.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="50"/>
+        <location filename="../app/cli/number_argument.cpp" line="15"/>
         <source>%1: “%2” will not do. Write a whole number from %3 to %4.</source>
         <translation>%1: „%2“ geht nicht. Schreiben Sie eine ganze Zahl von %3 bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="92"/>
-        <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
-        <translation>--sheet: Sagen Sie, welche Bogen es gibt, etwa --sheet 12x12.</translation>
+        <location filename="../app/cli/kit_argument.cpp" line="57"/>
+        <source>%1: “%2” will not do. Write one of the designs given, an equals sign and a value, such as tray.cwdesign=2.</source>
+        <translation>%1: „%2“ geht nicht. Schreiben Sie einen der genannten Entwürfe, ein Gleichheitszeichen und einen Wert, etwa tray.cwdesign=2.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="195"/>
-        <source>%1: “%2” is no size. Write something like 90x50mm, each side from 20 mm to 2 m.</source>
-        <translation>%1: „%2“ ist keine Größe. Schreiben Sie etwa 90x50mm, jede Seite von 20 mm bis 2 m.</translation>
+        <location filename="../app/cli/kit_argument.cpp" line="186"/>
+        <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
+        <translation>--sheet: Sagen Sie, welche Bogen es gibt, etwa --sheet 12x12.</translation>
     </message>
     <message>
         <location filename="../app/cli/extra_argument.cpp" line="71"/>
         <source>--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as --extra label:shape=oval,text=Plum jam.</source>
         <translation>--extra: „%1“ hat kein Gleichheitszeichen. Schreiben Sie ART:NAME=WERT,NAME=WERT, etwa --extra label:shape=oval,text=Pflaumenmus.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/blank_argument.cpp" line="42"/>
+        <source>--blank: “%1” will not do. Write SIZE:KEY=VALUE,KEY=VALUE with count, card or name, such as --blank 4x6in:count=2,name=Panel.</source>
+        <translation>--blank: „%1“ geht nicht. Schreiben Sie GRÖSSE:NAME=WERT,NAME=WERT mit count, card oder name, etwa --blank 4x6in:count=2,name=Panel.</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/size_argument.cpp" line="29"/>
+        <source>%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.</source>
+        <translation>%1: „%2“ ist keine Größe. Schreiben Sie etwas wie 90x50mm, jede Seite von %3 bis %4.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::BlankDialog</name>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="33"/>
+        <source>A plain blank</source>
+        <translation>Ein einfacher Zuschnitt</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="36"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="73"/>
+        <source>Panel</source>
+        <translation>Zuschnitt</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="41"/>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="42"/>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="43"/>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="48"/>
+        <source>Card</source>
+        <translation>Karte</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="50"/>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/blank_dialog.cpp" line="65"/>
+        <source>A blank measures from 5 mm to 2 m a side.</source>
+        <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
     </message>
 </context>
 <context>
@@ -462,22 +535,22 @@
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="30"/>
+        <location filename="../app/panels/card_panel.cpp" line="42"/>
         <source>Measured by you</source>
         <translation>Selbst gemessen</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="51"/>
+        <location filename="../app/panels/card_panel.cpp" line="45"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="70"/>
+        <location filename="../app/panels/card_panel.cpp" line="57"/>
         <source>Card is at least %1 thick.</source>
         <translation>Karton ist mindestens %1 dick.</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="75"/>
+        <location filename="../app/panels/card_panel.cpp" line="62"/>
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
@@ -669,37 +742,37 @@
 <context>
     <name>creasewright::ExtraRow</name>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="87"/>
+        <location filename="../app/panels/extra_row.cpp" line="88"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="89"/>
+        <location filename="../app/panels/extra_row.cpp" line="90"/>
         <source>Remove %1</source>
         <translation>%1 entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="110"/>
+        <location filename="../app/panels/extra_row.cpp" line="103"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="121"/>
+        <location filename="../app/panels/extra_row.cpp" line="114"/>
         <source>Face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="132"/>
+        <location filename="../app/panels/extra_row.cpp" line="125"/>
         <source>Text</source>
         <translation>Text</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="184"/>
+        <location filename="../app/panels/extra_row.cpp" line="177"/>
         <source>Every face</source>
         <translation>Jede Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="184"/>
+        <location filename="../app/panels/extra_row.cpp" line="177"/>
         <source>The largest</source>
         <translation>Die größte</translation>
     </message>
@@ -1054,158 +1127,222 @@
     </message>
 </context>
 <context>
+    <name>creasewright::KitContents</name>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="29"/>
+        <location filename="../app/kits/kit_contents.cpp" line="43"/>
+        <source>Everybody makes</source>
+        <translation>Jede Person macht</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="31"/>
+        <location filename="../app/kits/kit_contents.cpp" line="32"/>
+        <source>How many each person gets</source>
+        <translation>Wie viele jede Person bekommt</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="33"/>
+        <source>What is cut of it</source>
+        <translation>Was davon geschnitten wird</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="93"/>
+        <source>%1: only %2</source>
+        <translation>%1: nur %2</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="132"/>
+        <source>plain blank</source>
+        <translation>einfacher Zuschnitt</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="135"/>
+        <source>the whole design</source>
+        <translation>der ganze Entwurf</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_contents.cpp" line="138"/>
+        <source>only %1</source>
+        <translation>nur %1</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="58"/>
+        <location filename="../app/kits/kit_window.cpp" line="69"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="117"/>
+        <location filename="../app/kits/kit_window.cpp" line="128"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="97"/>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="52"/>
+        <location filename="../app/kits/kit_window.cpp" line="63"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="56"/>
+        <location filename="../app/kits/kit_window.cpp" line="67"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="94"/>
+        <location filename="../app/kits/kit_window.cpp" line="104"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="98"/>
+        <location filename="../app/kits/kit_window.cpp" line="107"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="99"/>
+        <location filename="../app/kits/kit_window.cpp" line="108"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="100"/>
+        <location filename="../app/kits/kit_window.cpp" line="109"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="102"/>
-        <source>Everybody makes</source>
-        <translation>Alle machen</translation>
+        <location filename="../app/kits/kit_window.cpp" line="216"/>
+        <source>Add</source>
+        <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="127"/>
+        <location filename="../app/kits/kit_window.cpp" line="216"/>
+        <source>Designs…</source>
+        <translation>Entwürfe …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="217"/>
+        <source>A plain blank…</source>
+        <translation>Ein einfacher Zuschnitt …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="218"/>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="221"/>
+        <source>Offcuts…</source>
+        <translation>Reste …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="225"/>
+        <source>Save</source>
+        <translation>Speichern</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="226"/>
+        <source>Plan as PDF…</source>
+        <translation>Plan als PDF …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="304"/>
+        <source>Choose one of several first.</source>
+        <translation>Wählen Sie erst eines von mehreren.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="138"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="146"/>
+        <location filename="../app/kits/kit_window.cpp" line="141"/>
+        <source>As saved in the kit</source>
+        <translation>Wie im Kurs gespeichert</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="161"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="146"/>
+        <location filename="../app/kits/kit_window.cpp" line="161"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="186"/>
-        <source>Add designs…</source>
-        <translation>Entwürfe hinzufügen …</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="187"/>
-        <source>Remove design</source>
-        <translation>Entwurf entfernen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
+        <location filename="../app/kits/kit_window.cpp" line="219"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
+        <location filename="../app/kits/kit_window.cpp" line="220"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="193"/>
-        <source>Save as PDF…</source>
-        <translation>Als PDF speichern …</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="194"/>
+        <location filename="../app/kits/kit_window.cpp" line="226"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="196"/>
-        <source>Save as a table…</source>
-        <translation>Als Tabelle speichern …</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="196"/>
+        <location filename="../app/kits/kit_window.cpp" line="227"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="197"/>
+        <location filename="../app/kits/kit_window.cpp" line="227"/>
+        <source>Plan as a table…</source>
+        <translation>Plan als Tabelle …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="228"/>
+        <source>All papers of the class…</source>
+        <translation>Alle Unterlagen des Kurses …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="229"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="198"/>
+        <location filename="../app/kits/kit_window.cpp" line="230"/>
+        <source>Kit…</source>
+        <translation>Kurs …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="232"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="199"/>
-        <source>Save kit…</source>
-        <translation>Kurspaket speichern …</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="199"/>
-        <location filename="../app/kits/kit_window.cpp" line="221"/>
+        <location filename="../app/kits/kit_window.cpp" line="230"/>
+        <location filename="../app/kits/kit_window.cpp" line="280"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="200"/>
+        <location filename="../app/kits/kit_window.cpp" line="233"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="205"/>
+        <location filename="../app/kits/kit_window.cpp" line="238"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="209"/>
-        <location filename="../app/kits/kit_window.cpp" line="227"/>
-        <location filename="../app/kits/kit_window.cpp" line="327"/>
-        <location filename="../app/kits/kit_window.cpp" line="347"/>
+        <location filename="../app/kits/kit_window.cpp" line="242"/>
+        <location filename="../app/kits/kit_window.cpp" line="286"/>
+        <location filename="../app/kits/kit_window.cpp" line="393"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="244"/>
-        <source>Choose one of several designs first.</source>
-        <translation>Wählen Sie zuerst einen von mehreren Entwürfen.</translation>
-    </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="309"/>
+        <location filename="../app/kits/kit_window.cpp" line="360"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1213,18 +1350,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="316"/>
+        <location filename="../app/kits/kit_window.cpp" line="367"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="319"/>
+        <location filename="../app/kits/kit_window.cpp" line="370"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="329"/>
-        <location filename="../app/kits/kit_window.cpp" line="349"/>
+        <location filename="../app/kits/kit_window.cpp" line="385"/>
+        <source>Folder for the papers</source>
+        <translation>Ordner für die Unterlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="395"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1398,6 +1539,44 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/panels/measures_panel.cpp" line="95"/>
         <source>Product %1, with ease %2, with card %3, on the tool grid %4.</source>
         <translation>Inhalt %1, mit Luft %2, mit Karton %3, auf dem Werkzeugraster %4.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::OffcutDialog</name>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="16"/>
+        <source>Offcuts</source>
+        <translation>Reste</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="20"/>
+        <source>No offcut is wide enough to keep.</source>
+        <translation>Kein Rest ist breit genug, um ihn aufzuheben.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="21"/>
+        <source>Left over in all:</source>
+        <translation>Im Ganzen bleibt übrig:</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="27"/>
+        <source>They are not enough for mats or labels of every set.</source>
+        <translation>Sie reichen nicht für Auflagen oder Etiketten aller Sätze.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
+        <source>They would be enough for one or the other of these. What you tick is added to the kit, and the sheets are planned anew:</source>
+        <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt in den Kurs, und die Bögen werden neu geplant:</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="40"/>
+        <source>What the offcuts could give</source>
+        <translation>Was die Reste hergeben könnten</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/offcut_dialog.cpp" line="43"/>
+        <source>Add to the kit</source>
+        <translation>In den Kurs aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -1809,58 +1988,58 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StockWindow</name>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="90"/>
+        <location filename="../app/stock/stock_window.cpp" line="108"/>
         <source>Stock and supplies</source>
         <translation>Lager und Material</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="92"/>
+        <location filename="../app/stock/stock_window.cpp" line="110"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="93"/>
+        <location filename="../app/stock/stock_window.cpp" line="112"/>
         <source>Supplies</source>
         <translation>Material</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="97"/>
+        <location filename="../app/stock/stock_window.cpp" line="117"/>
         <source>Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need not be bought.</source>
         <translation>Längen tragen eine Einheit, etwa 12 in, 297 mm oder 25 m. Was vorhanden ist, muss nicht gekauft werden.</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="126"/>
+        <location filename="../app/stock/stock_window.cpp" line="146"/>
         <source>Add row</source>
         <translation>Zeile hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="127"/>
+        <location filename="../app/stock/stock_window.cpp" line="147"/>
         <source>Remove row</source>
         <translation>Zeile entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="128"/>
+        <location filename="../app/stock/stock_window.cpp" line="148"/>
         <source>Read table…</source>
         <translation>Tabelle lesen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="129"/>
+        <location filename="../app/stock/stock_window.cpp" line="149"/>
         <source>Write table…</source>
         <translation>Tabelle schreiben…</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="131"/>
+        <location filename="../app/stock/stock_window.cpp" line="151"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="132"/>
+        <location filename="../app/stock/stock_window.cpp" line="152"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="158"/>
-        <location filename="../app/kits/stock_window.cpp" line="179"/>
+        <location filename="../app/stock/stock_window.cpp" line="178"/>
+        <location filename="../app/stock/stock_window.cpp" line="200"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
@@ -2022,7 +2201,7 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>export</name>
     <message>
-        <location filename="../app/printing/export.cpp" line="42"/>
+        <location filename="../app/printing/export.cpp" line="33"/>
         <source>the picture is too large</source>
         <translation>das Bild ist zu groß</translation>
     </message>
@@ -2589,7 +2768,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Außen misst es %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/write_guide.cpp" line="44"/>
+        <location filename="../app/guide/write_guide.cpp" line="48"/>
         <source>the name must end in .pdf or .html</source>
         <translation>der Name muss auf .pdf oder .html enden</translation>
     </message>
@@ -2725,37 +2904,99 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Klingen am Papierschneider schneiden: Finger hinter dem Schutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="78"/>
+        <location filename="../app/kits/kit_pages.cpp" line="89"/>
         <source>Shopping list</source>
         <translation>Einkaufsliste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="79"/>
+        <location filename="../app/kits/kit_pages.cpp" line="90"/>
         <source>In each bag</source>
         <translation>In jede Tüte</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="80"/>
+        <location filename="../app/kits/kit_pages.cpp" line="91"/>
         <source>For the teacher</source>
         <translation>Für die Kursleitung</translation>
     </message>
     <message>
+        <location filename="../app/kits/kit_pages.cpp" line="93"/>
+        <source>What the offcuts could give, one or the other</source>
+        <translation>Was die Reste hergeben könnten, das eine oder das andere</translation>
+    </message>
+    <message>
         <location filename="../app/kits/kit_words.cpp" line="27"/>
-        <source>Turn, set %1 and cut.</source>
-        <translation>Drehen, %1 einstellen und schneiden.</translation>
+        <source>The sheet has one good face: trace and score on the other.</source>
+        <translation>Der Bogen hat nur eine schöne Seite: auf der anderen anzeichnen und rillen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="28"/>
-        <source>Set %1 and cut.</source>
-        <translation>%1 einstellen und schneiden.</translation>
+        <location filename="../app/kits/kit_words.cpp" line="30"/>
+        <source>Mind the pattern’s way: lay the sheet upright as drawn.</source>
+        <translation>Auf die Richtung des Musters achten: den Bogen aufrecht legen wie gezeichnet.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="34"/>
+        <location filename="../app/kits/kit_words.cpp" line="41"/>
+        <source>Turn the sheet.</source>
+        <translation>Den Bogen drehen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="44"/>
+        <source>Take what is left after cut %1, turn it.</source>
+        <translation>Den Rest nach Schnitt %1 nehmen, drehen.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="46"/>
+        <source>Take %n strip(s) from cut %1, turned.</source>
+        <translation>
+            <numerusform>%n Streifen von Schnitt %1 nehmen, gedreht.</numerusform>
+            <numerusform>%n Streifen von Schnitt %1 nehmen, gedreht.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <source>Set %1, cut</source>
+        <translation>%1 einstellen, schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <source>Set %1, cut each</source>
+        <translation>%1 einstellen, jeden schneiden</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="55"/>
+        <source>Set %1, cut %n times</source>
+        <translation>
+            <numerusform>%1 einstellen, %n-mal schneiden</numerusform>
+            <numerusform>%1 einstellen, %n-mal schneiden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="56"/>
+        <source>Set %1, cut each %n times</source>
+        <translation>
+            <numerusform>%1 einstellen, jeden %n-mal schneiden</numerusform>
+            <numerusform>%1 einstellen, jeden %n-mal schneiden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="62"/>
+        <source>%n strip(s)</source>
+        <translation>
+            <numerusform>%n Streifen</numerusform>
+            <numerusform>%n Streifen</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="68"/>
+        <source>%1; what is left is %2</source>
+        <translation>%1; der Rest ist %2</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="81"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="38"/>
+        <location filename="../app/kits/kit_words.cpp" line="85"/>
         <source>For %n people</source>
         <translation>
             <numerusform>Für %n Person</numerusform>
@@ -2763,7 +3004,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="40"/>
+        <location filename="../app/kits/kit_words.cpp" line="87"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, und %n Ersatzsatz</numerusform>
@@ -2771,7 +3012,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <location filename="../app/kits/kit_words.cpp" line="99"/>
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
             <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
@@ -2779,7 +3020,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="54"/>
+        <location filename="../app/kits/kit_words.cpp" line="101"/>
         <source>%n sheet(s); a cheaper choice is not ruled out.</source>
         <translation>
             <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
@@ -2787,7 +3028,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="57"/>
+        <location filename="../app/kits/kit_words.cpp" line="104"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
@@ -2795,7 +3036,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="58"/>
+        <location filename="../app/kits/kit_words.cpp" line="105"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
@@ -2803,16 +3044,24 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="62"/>
+        <location filename="../app/kits/kit_words.cpp" line="109"/>
         <source>One more person would take no further sheet.</source>
         <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="63"/>
+        <location filename="../app/kits/kit_words.cpp" line="110"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="185"/>
+        <source>%n offcut(s) of %1</source>
+        <translation>
+            <numerusform>%n Reststück von %1</numerusform>
+            <numerusform>%n Reststücke von %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2887,7 +3136,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz; manche Preise sind nicht bekannt.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="70"/>
+        <location filename="../app/kits/kit_words.cpp" line="126"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -2895,7 +3144,15 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="82"/>
+        <location filename="../app/kits/kit_words.cpp" line="160"/>
+        <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
+        <translation>
+            <numerusform>%1 für „%2“: das eine Stück kommt aus den Resten von %3</numerusform>
+            <numerusform>%1 für „%2“: alle %n Stücke kommen aus den Resten von %3</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="170"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -2903,23 +3160,15 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="89"/>
+        <location filename="../app/kits/kit_words.cpp" line="177"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>
             <numerusform>%n-mal %1: %2</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="100"/>
-        <source>%n offcut(s) of %1, for labels and mats</source>
-        <translation>
-            <numerusform>%n Reststück von %1, für Anhänger und Auflagen</numerusform>
-            <numerusform>%n Reststücke von %1, für Anhänger und Auflagen</numerusform>
-        </translation>
-    </message>
     <message>
-        <location filename="../app/kits/write_kit.cpp" line="48"/>
+        <location filename="../app/kits/write_kit.cpp" line="52"/>
         <source>the name must end in .pdf, .json, .csv or .cwkit</source>
         <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
     </message>
@@ -2942,7 +3191,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="31"/>
+        <location filename="../app/kits/teacher_words.cpp" line="33"/>
         <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
         <translation>
             <numerusform>Am Tag davor: die Bogen schneiden, wie die Anordnungen zeigen, etwa %n Minute.</numerusform>
@@ -2950,7 +3199,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="34"/>
+        <location filename="../app/kits/teacher_words.cpp" line="36"/>
         <source>Pack %n bag(s) by the list above and put a label on each.</source>
         <translation>
             <numerusform>%n Tüte nach der Liste oben packen und ein Etikett darauf kleben.</numerusform>
@@ -2958,7 +3207,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="37"/>
+        <location filename="../app/kits/teacher_words.cpp" line="42"/>
         <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
         <translation>
             <numerusform>%n Anleitung „%1“ drucken, eine Vorlage dazu.</numerusform>
@@ -2966,12 +3215,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="40"/>
+        <location filename="../app/kits/teacher_words.cpp" line="45"/>
         <source>%1 Welcome: show the finished pieces, and how blades are used safely.</source>
         <translation>%1 Begrüßung: die fertigen Stücke zeigen, und wie man sicher mit Klingen umgeht.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="45"/>
+        <location filename="../app/kits/teacher_words.cpp" line="53"/>
         <source>%1 “%2”: %n minute(s), step by step from the guide.</source>
         <translation>
             <numerusform>%1 „%2“: %n Minute, Schritt für Schritt nach der Anleitung.</numerusform>
@@ -2979,22 +3228,27 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="49"/>
+        <location filename="../app/kits/teacher_words.cpp" line="57"/>
         <source>%1 Count the blades and tidy up.</source>
         <translation>%1 Klingen zählen und aufräumen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="50"/>
+        <location filename="../app/kits/teacher_words.cpp" line="58"/>
         <source>%1 The end.</source>
         <translation>%1 Schluss.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/machine_files.cpp" line="37"/>
+        <location filename="../app/kits/machine_files.cpp" line="30"/>
         <source>%1, mat %2: cut %n sheet(s)</source>
         <translation>
             <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
             <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
         </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/machine_files.cpp" line="85"/>
+        <source>Mats of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
+        <translation>Matten von %1 × %2. Vor dem Kurs von jeder Karte ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
 </context>
 <context>
@@ -4080,36 +4334,41 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="257"/>
+        <source>“%1” has no piece “%2”. Its pieces are: %3.</source>
+        <translation>„%1“ hat kein Teil „%2“. Seine Teile sind: %3.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="260"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="260"/>
+        <location filename="../app/bridge/problem_text.cpp" line="263"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="264"/>
+        <location filename="../app/bridge/problem_text.cpp" line="267"/>
         <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="269"/>
+        <location filename="../app/bridge/problem_text.cpp" line="272"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="271"/>
+        <location filename="../app/bridge/problem_text.cpp" line="274"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="277"/>
+        <location filename="../app/bridge/problem_text.cpp" line="280"/>
         <source>The design has no field “%1”. Add it or open another copy.</source>
         <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="279"/>
+        <location filename="../app/bridge/problem_text.cpp" line="282"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>
@@ -4515,67 +4774,87 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>stock</name>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="27"/>
+        <location filename="../app/stock/stock_window.cpp" line="27"/>
         <source>Own code</source>
         <translation>Eigene Nummer</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="28"/>
+        <location filename="../app/stock/stock_window.cpp" line="28"/>
         <source>Name</source>
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="29"/>
-        <source>Card (id)</source>
-        <translation>Karton (id)</translation>
+        <location filename="../app/stock/stock_window.cpp" line="29"/>
+        <source>Card</source>
+        <translation>Karte</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="30"/>
+        <location filename="../app/stock/stock_window.cpp" line="30"/>
+        <source>g/m²</source>
+        <translation>g/m²</translation>
+    </message>
+    <message>
+        <location filename="../app/stock/stock_window.cpp" line="31"/>
+        <source>Sold as (65 lb cover)</source>
+        <translation>Verkauft als (65 lb cover)</translation>
+    </message>
+    <message>
+        <location filename="../app/stock/stock_window.cpp" line="32"/>
+        <source>Thickness</source>
+        <translation>Dicke</translation>
+    </message>
+    <message>
+        <location filename="../app/stock/stock_window.cpp" line="33"/>
+        <source>Good faces (1, 2)</source>
+        <translation>Schöne Seiten (1, 2)</translation>
+    </message>
+    <message>
+        <location filename="../app/stock/stock_window.cpp" line="34"/>
         <source>Kind</source>
         <translation>Art</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="31"/>
+        <location filename="../app/stock/stock_window.cpp" line="35"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="32"/>
+        <location filename="../app/stock/stock_window.cpp" line="36"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="33"/>
+        <location filename="../app/stock/stock_window.cpp" line="37"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="34"/>
+        <location filename="../app/stock/stock_window.cpp" line="38"/>
         <source>Pieces in a pack</source>
         <translation>Stück je Packung</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="35"/>
+        <location filename="../app/stock/stock_window.cpp" line="39"/>
         <source>Price</source>
         <translation>Preis</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="36"/>
+        <location filename="../app/stock/stock_window.cpp" line="40"/>
         <source>Grain (long, short)</source>
         <translation>Faser (long, short)</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="37"/>
+        <location filename="../app/stock/stock_window.cpp" line="41"/>
         <source>Pattern upright (1)</source>
         <translation>Muster aufrecht (1)</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="38"/>
+        <location filename="../app/stock/stock_window.cpp" line="42"/>
         <source>At hand</source>
         <translation>Vorhanden</translation>
     </message>
     <message>
-        <location filename="../app/kits/stock_window.cpp" line="39"/>
+        <location filename="../app/stock/stock_window.cpp" line="43"/>
         <source>No more (1)</source>
         <translation>Nicht mehr (1)</translation>
     </message>

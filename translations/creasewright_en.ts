@@ -413,4 +413,49 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>kits</name>
+    <message numerus="yes">
+        <source>Take %n strip(s) from cut %1, turned.</source>
+        <translation>
+            <numerusform>Take %n strip from cut %1, turned.</numerusform>
+            <numerusform>Take %n strips from cut %1, turned.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set %1, cut %n times</source>
+        <translation>
+            <numerusform>Set %1, cut %n times</numerusform>
+            <numerusform>Set %1, cut %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Set %1, cut each %n times</source>
+        <translation>
+            <numerusform>Set %1, cut each %n times</numerusform>
+            <numerusform>Set %1, cut each %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n strip(s)</source>
+        <translation>
+            <numerusform>%n strip</numerusform>
+            <numerusform>%n strips</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n offcut(s) of %1</source>
+        <translation>
+            <numerusform>%n offcut of %1</numerusform>
+            <numerusform>%n offcuts of %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
+        <translation>
+            <numerusform>%1 for “%2”: all %n piece come out of the offcuts of %3</numerusform>
+            <numerusform>%1 for “%2”: all %n pieces come out of the offcuts of %3</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

@@ -253,6 +253,9 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or "
                  "add a sheet with the other grain.")
           .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::PieceUnknown:
+      return Say::tr("“%1” has no piece “%2”. Its pieces are: %3.")
+          .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::FileUnreadable:
       return Say::tr("“%1” cannot be read (%2). Check the name and that you may open it.")
           .arg(v.where(), v.at(0));

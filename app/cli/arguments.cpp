@@ -204,12 +204,26 @@ void Arguments::addKit() {
   kit_->add_option("FILE", o.files, words(Cli::tr("a kit, or the designs everybody makes")))
       ->type_name("");
   kit_->add_option("-o,--output", o.output, words(Cli::tr("file to write")))
-      ->type_name("OUT.(pdf|json|csv|cwkit)");
+      ->type_name("OUT.(pdf|json|csv|cwkit) | FOLDER/");
+  kit_->add_option("--count", o.counts,
+                   words(Cli::tr("how many of a design each person makes; may be repeated")))
+      ->type_name("FILE=NUMBER")
+      ->allow_extra_args(false);
+  kit_->add_option("--only", o.only,
+                   words(Cli::tr("cut only one piece of a design; may be repeated")))
+      ->type_name("FILE=PIECE")
+      ->allow_extra_args(false);
+  kit_->add_option("--blank", o.blanks,
+                   words(Cli::tr("a rectangle for every bag, such as 4x6in:count=2,card=300gsm,"
+                                 "name=Panel; may be repeated")))
+      ->type_name("SIZE[:KEY=VALUE,...]")
+      ->allow_extra_args(false);
   kit_->add_option("--takers", o.takers, words(Cli::tr("how many people")))->type_name("NUMBER");
   kit_->add_option("--spares", o.spares, words(Cli::tr("sets more than people")))
       ->type_name("NUMBER");
-  kit_->add_option("--sheet", o.sheets, words(Cli::tr("a sheet at hand; may be repeated")))
-      ->type_name("NAME")
+  kit_->add_option("--sheet", o.sheets,
+                   words(Cli::tr("a sheet at hand by name or size; may be repeated")))
+      ->type_name("NAME|SIZE")
       ->allow_extra_args(false);
   kit_->add_option("--stock", o.stock, words(Cli::tr("table of sheets with prices, as CSV")))
       ->type_name("FILE.csv");

@@ -36,12 +36,11 @@ bool hasDisplay() {
 
 /// Only PDF and PNG are painted by Qt; the other commands start quicker without its painting.
 bool paints(int argc, char** argv) {
-  if (argc > 2 && std::string_view(argv[1]) == "guide") {
+  const std::string_view command = argc > 2 ? argv[1] : "";
+  if (command == "guide" || command == "kit") {
     return true;
   }
-  return argc > 2 &&
-         (std::string_view(argv[1]) == "export" || std::string_view(argv[1]) == "kit") &&
-         std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
+  return command == "export" && std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
            return argument.ends_with(".pdf") || argument.ends_with(".png");
          });
 }

@@ -9,6 +9,9 @@ namespace creasewright {
 struct KitOptions {
   std::vector<std::string> files;
   std::string output;
+  std::vector<std::string> counts;  ///< FILE=NUMBER
+  std::vector<std::string> only;    ///< FILE=PIECE
+  std::vector<std::string> blanks;  ///< WIDTHxHEIGHT:KEY=VALUE,...
   std::vector<std::string> sheets;
   std::string takers;
   std::string spares;
@@ -22,7 +25,7 @@ struct KitOptions {
   std::string units;
 };
 
-/// Plans a class from a kit, or from designs; a PDF needs a QGuiApplication.
+/// Plans a class from a kit, or from designs and blanks; a PDF or a folder needs a QGuiApplication.
 int runKit(const KitOptions& options);
 
 }  // namespace creasewright

@@ -19,11 +19,15 @@ Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
   if (ending == QLatin1String("html")) {
     return guideHtml(built, choices.units, choices.language);
   }
-  return renderPdf(guidePages(built, choices.units, choices.paper),
-                   wordingIn(firstUnit(choices.units)), {text(built.design.title), choices.now});
+  return guidePdf(built, choices);
 }
 
 }  // namespace
+
+Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices) {
+  return renderPdf(guidePages(built, choices.units, choices.paper),
+                   wordingIn(firstUnit(choices.units)), {text(built.design.title), choices.now});
+}
 
 QStringList guideEndings() { return {QStringLiteral("pdf"), QStringLiteral("html")}; }
 

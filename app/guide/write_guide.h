@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QByteArray>
 #include <QDateTime>
 #include <QStringList>
 #include <optional>
@@ -20,6 +21,9 @@ struct GuideChoices {
 /// a folder.
 QStringList guideEndings();
 bool namesGuideFolder(const QString& path);
+
+/// The guide as pages. Needs a QGuiApplication. Error: FileNotWritten (no place).
+Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices);
 
 /// Writes the guide in the form its path names. All or nothing. PDF and folder need a
 /// QGuiApplication. Error: FileNotWritten (path, reason).

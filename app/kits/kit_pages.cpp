@@ -42,6 +42,12 @@ Drawing cautionBlock(double width) {
   return block.take();
 }
 
+/// A number as wide as the last one of its list.
+QString numberMark(int number, std::size_t last) {
+  constexpr char16_t figureSpace = 0x2007;
+  return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
+}
+
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,
                     Unit unit, const PageFlow& flow) {
   const LayoutWords words = wordLayout(number, layout, card, kit, unit);
@@ -49,10 +55,11 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, cons
   TextBlock block(width);
   block.add(words.title, kHeadingType);
   block.space(1);
+  block.addList(words.notes, QStringLiteral("!"), kBodyType);
   block.addList(words.blanks, kDot, kBodyType);
   block.space(1.5);
-  for (const QString& cut : words.cuts) {
-    block.add(cut, kBodyType);
+  for (const LayoutWords::Cut& cut : words.cuts) {
+    block.addList({cut.sentence}, numberMark(cut.number, words.cuts.size()), kBodyType);
   }
   if (!words.offcuts.isEmpty()) {
     block.space(1.5);
@@ -62,22 +69,30 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, cons
   if (text.height > flow.columnHeight() - 4) {
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
   }
-  return ruledAbove(
-      beside(drawLayout(layout, kPicture.width, kPicture.height), text, kPicture.width + kBlockGap),
-      flow.columnWidth());
+  return ruledAbove(beside(drawLayout(layout, kPicture.width, kPicture.height, card.firstLetter),
+                           text, kPicture.width + kBlockGap),
+                    flow.columnWidth());
 }
 
 }  // namespace
 
-std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
+KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan) {
+  return {sheetsForOneMore(kit, plan), offcutUses(kit, plan)};
+}
+
+std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const KitFindings& findings,
                               Unit unit, const LabelSheet& labels) {
   const Paper& paper = labels.paper;
   PageFlow flow(paper);
   const double width = flow.columnWidth();
-  flow.put(headBlock(kit, plan, oneMore, width));
+  flow.put(headBlock(kit, plan, findings.oneMore, width));
   flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(kit, plan, unit), width));
-  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
+  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(kit, plan, unit), width));
   flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(kit, plan), width));
+  if (!findings.offcuts.empty()) {
+    flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"),
+                       offcutLines(kit, plan, findings.offcuts), width));
+  }
   flow.put(cautionBlock(width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {

@@ -9,7 +9,7 @@
 #include <QHBoxLayout>
 #include <QInputDialog>
 #include <QLabel>
-#include <QListWidget>
+#include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QScrollArea>
@@ -20,13 +20,17 @@
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
+#include "kits/blank_dialog.h"
+#include "kits/class_folder.h"
+#include "kits/kit_contents.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
 #include "kits/machine_files.h"
-#include "kits/stock_store.h"
-#include "kits/stock_window.h"
+#include "kits/offcut_dialog.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
+#include "stock/stock_store.h"
+#include "stock/stock_window.h"
 #include "widgets/labelled_field.h"
 
 namespace creasewright {
@@ -38,7 +42,14 @@ constexpr double secondsToPlan = 0.7;  // while numbers change
 constexpr double secondsToLook = 10;   // for a better plan, when the first is not proven
 
 constexpr int everySheet = -2;  // of the list of sheets
+constexpr int sheetsOfKit = -3;
 constexpr int noSheet = -1;
+
+/// A line of a button's menu.
+struct MenuLine {
+  QString words;
+  std::function<void()> action;
+};
 
 }  // namespace
 
@@ -50,14 +61,14 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       sheet_(new QComboBox(this)),
       second_(new QComboBox(this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
-      designs_(new QListWidget(this)),
+      contents_(new KitContents(this)),
       status_(new QLabel(this)),
       preview_(new PagePreview(this)),
       stop_(new QPushButton(tr("Stop looking"), this)),
       worker_(new PlanWorker(this)) {
   setWindowTitle(tr("Class kit"));
   resize(980, 720);
-  kit_.items.push_back({session.built().design, 1});
+  contents_->setContents({{session.built().design, 1}}, {});
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
   addControls(column);
@@ -83,7 +94,6 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   layout->addWidget(left);
   layout->addLayout(pages, 1);
   preview_->setPageWidth(previewWidth);
-  showDesigns();
   refresh();
 }
 
@@ -93,13 +103,13 @@ void KitWindow::addControls(QVBoxLayout* column) {
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
   readLists();
-  designs_->setMaximumHeight(120);
   addLabelledField(column, tr("People"), takers_);
   addLabelledField(column, tr("Spare sets"), spares_);
   addLabelledField(column, tr("Sheets"), sheet_);
   addLabelledField(column, tr("Other sheets"), second_);
   column->addWidget(grain_);
-  addLabelledField(column, tr("Everybody makes"), designs_);
+  column->addWidget(contents_);
+  connect(contents_, &KitContents::changed, this, &KitWindow::refresh);
   connect(grain_, &QCheckBox::toggled, this, &KitWindow::refresh);
   connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
@@ -110,7 +120,7 @@ void KitWindow::addControls(QVBoxLayout* column) {
 /// The person's own lists; of the sheets the one that their unit suggests is chosen.
 void KitWindow::readLists() {
   stock_ = ownStock();
-  supplies_ = ownSupplies();
+  supplies_ = opened_.supplies.empty() ? ownSupplies() : opened_.supplies;
   const QSignalBlocker quietFirst(sheet_);
   const QSignalBlocker quietSecond(second_);
   sheet_->clear();
@@ -126,6 +136,10 @@ void KitWindow::readLists() {
     first = first == 0 && sheet.width == wanted ? i : first;
   }
   sheet_->addItem(tr("All on the list"), everySheet);
+  if (!opened_.stock.empty()) {
+    first = sheet_->count();
+    sheet_->addItem(tr("As saved in the kit"), sheetsOfKit);
+  }
   sheet_->setCurrentIndex(first);
 }
 
@@ -165,6 +179,10 @@ void KitWindow::chooseStock() {
     kit_.stock = stock_;
     return;
   }
+  if (sheet_->currentData().toInt() == sheetsOfKit) {
+    kit_.stock = opened_.stock;
+    return;
+  }
   std::vector<int> chosen{sheet_->currentData().toInt(), second_->currentData().toInt()};
   if (chosen[0] == chosen[1]) {
     chosen.pop_back();
@@ -184,20 +202,34 @@ void KitWindow::addButtons(QVBoxLayout* column) {
     column->addWidget(made);
     return made;
   };
-  button(tr("Add designs…"), [this] { addDesigns(); });
-  button(tr("Remove design"), [this] { removeDesign(); });
+  const auto menu = [&](const QString& words, std::initializer_list<MenuLine> lines) {
+    auto* made = new QPushButton(words, this);
+    made->setAutoDefault(false);
+    auto* list = new QMenu(made);
+    for (const MenuLine& line : lines) {
+      list->addAction(line.words, this, line.action);
+    }
+    made->setMenu(list);
+    column->addWidget(made);
+    return made;
+  };
+  menu(tr("Add"), {{tr("Designs…"), [this] { addDesigns(); }},
+                   {tr("A plain blank…"), [this] { addBlank(); }}});
+  button(tr("Remove"), [this] { removeCurrent(); });
   button(tr("Names…"), [this] { editNames(); });
   button(tr("Stock and supplies…"), [this] { editStock(); });
+  button(tr("Offcuts…"), [this] { showOffcuts(); });
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addStretch(1);
-  button(tr("Save as PDF…"), [this] {
-    save(QStringLiteral("pdf"), tr("PDF (*.pdf)"));
-  })->setProperty("primary", true);
-  button(tr("Save as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); });
-  button(tr("Machine layouts…"), [this] { saveMats(); });
+  menu(tr("Save"),
+       {{tr("Plan as PDF…"), [this] { save(QStringLiteral("pdf"), tr("PDF (*.pdf)")); }},
+        {tr("Plan as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); }},
+        {tr("All papers of the class…"), [this] { saveFolder(); }},
+        {tr("Machine layouts…"), [this] { saveMats(); }},
+        {tr("Kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); }}})
+      ->setProperty("primary", true);
   button(tr("Open kit…"), [this] { openKit(); });
-  button(tr("Save kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); });
   button(tr("Close"), [this] { reject(); });
 }
 
@@ -211,9 +243,35 @@ void KitWindow::addDesigns() {
                            problemSentence(design.problem(), session_.unit()));
       continue;
     }
-    kit_.items.push_back({std::move(design).value(), 1});
+    contents_->addItem({std::move(design).value(), 1});
   }
-  showDesigns();
+}
+
+void KitWindow::addBlank() {
+  const Card card =
+      contents_->items().empty() ? cards().front() : contents_->items().front().design.card;
+  BlankDialog dialog(card, session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    contents_->addBlank(dialog.blank());
+  }
+}
+
+/// Ticked uses become extras of the kit's copies of the designs.
+void KitWindow::showOffcuts() {
+  const Result<KitPlan> plan = planKit(kit_, {.seconds = secondsToPlan});
+  if (!plan) {
+    status_->setText(problemSentence(plan.problem(), session_.unit()));
+    return;
+  }
+  OffcutDialog dialog(kit_, *plan, offcutUses(kit_, *plan), session_.unit(), this);
+  if (dialog.exec() != QDialog::Accepted) {
+    return;
+  }
+  std::vector<KitItem> items = kit_.items;
+  for (const OffcutUse& use : dialog.chosen()) {
+    items.at(static_cast<std::size_t>(use.item)).design.extras.push_back(use.extra);
+  }
+  contents_->setContents(std::move(items), kit_.blanks);
   refresh();
 }
 
@@ -229,31 +287,21 @@ void KitWindow::openKit() {
     return;
   }
   kit_ = std::move(kit).value();
+  opened_ = kit_;
+  readLists();
   const QSignalBlocker quietTakers(takers_);
   const QSignalBlocker quietSpares(spares_);
   takers_->setValue(kit_.takers);
   spares_->setValue(kit_.spares);
   const QSignalBlocker quietGrain(grain_);
   grain_->setChecked(kit_.keepGrain);
-  showDesigns();
+  contents_->setContents(kit_.items, kit_.blanks);
   refresh();
 }
 
-void KitWindow::removeDesign() {
-  const int row = designs_->currentRow();
-  if (row < 0 || kit_.items.size() < 2) {
-    status_->setText(tr("Choose one of several designs first."));
-    return;
-  }
-  kit_.items.erase(kit_.items.begin() + row);
-  showDesigns();
-  refresh();
-}
-
-void KitWindow::showDesigns() {
-  designs_->clear();
-  for (const KitItem& item : kit_.items) {
-    designs_->addItem(itemTitle(item));
+void KitWindow::removeCurrent() {
+  if (!contents_->removeCurrent()) {
+    status_->setText(tr("Choose one of several first."));
   }
 }
 
@@ -274,6 +322,8 @@ void KitWindow::refresh() {
   kit_.spares = spares_->value();
   kit_.keepGrain = grain_->isChecked();
   kit_.supplies = supplies_;
+  kit_.items = contents_->items();
+  kit_.blanks = contents_->blanks();
   chooseStock();
   looking_ = false;
   sheets_ = 0;
@@ -293,7 +343,7 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
   if (sheets_ == 0 || plan->sheets <= sheets_) {
     const KitChoices now = choices();
     preview_->showPages(
-        kitPages(kit_, *plan, std::nullopt, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
+        kitPages(kit_, *plan, {}, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
         now.unit);
   }
   sheets_ = plan->sheets;
@@ -324,7 +374,22 @@ void KitWindow::saveMats() {
   MachineChoices choices;
   choices.width = kit_.stock.front().width;
   choices.height = kit_.stock.front().height;
-  if (const auto problem = writeMachineFolder(kit_, folder, choices)) {
+  const KitChoices now = this->choices();
+  choices.paper = now.paper;
+  choices.unit = now.unit;
+  choices.now = now.now;
+  tell(writeMachineFolder(kit_, folder, choices));
+}
+
+void KitWindow::saveFolder() {
+  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the papers"));
+  if (!folder.isEmpty()) {
+    tell(writeClassFolder(kit_, folder, choices()));
+  }
+}
+
+void KitWindow::tell(const std::optional<Problem>& problem) {
+  if (problem) {
     QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
   } else {
     status_->setText(tr("Saved."));
@@ -344,11 +409,7 @@ void KitWindow::save(const QString& ending, const QString& filter) {
   if (!path.endsWith(dotted, Qt::CaseInsensitive)) {
     path += dotted;
   }
-  if (const auto problem = writeKitPlan(kit_, path, choices())) {
-    QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
-  } else {
-    status_->setText(tr("Saved."));
-  }
+  tell(writeKitPlan(kit_, path, choices()));
 }
 
 }  // namespace creasewright

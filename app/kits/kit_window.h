@@ -9,13 +9,13 @@
 class QCheckBox;
 class QComboBox;
 class QLabel;
-class QListWidget;
 class QPushButton;
 class QSpinBox;
 class QVBoxLayout;
 
 namespace creasewright {
 
+class KitContents;
 class PagePreview;
 
 /// Plans a class: the open design and others, how many people, from which sheets. The pages follow
@@ -30,14 +30,17 @@ class KitWindow : public QDialog {
   void addControls(QVBoxLayout* column);
   void addButtons(QVBoxLayout* column);
   void addDesigns();
+  void addBlank();
   void openKit();
-  void removeDesign();
-  void showDesigns();
+  void removeCurrent();
+  void showOffcuts();
   void readLists();
   void editStock();
   void editNames();
   void chooseStock();
   void saveMats();
+  void saveFolder();
+  void tell(const std::optional<Problem>& problem);
   void refresh();
   void showPlan(const PlanWorker::Plan& plan);
   void showProgress(qint64 cost, qint64 bound);
@@ -46,6 +49,7 @@ class KitWindow : public QDialog {
 
   DesignSession& session_;
   ClassKit kit_;
+  ClassKit opened_;                   ///< the saved kit that was opened last; empty when none
   std::vector<StockSheet> stock_;     ///< the person's own list
   std::vector<SupplyItem> supplies_;  ///< and what they have of tape and the like
   QSpinBox* takers_;
@@ -53,7 +57,7 @@ class KitWindow : public QDialog {
   QComboBox* sheet_;
   QComboBox* second_;
   QCheckBox* grain_;
-  QListWidget* designs_;
+  KitContents* contents_;
   QLabel* status_;
   PagePreview* preview_;
   QPushButton* stop_;

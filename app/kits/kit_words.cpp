@@ -1,6 +1,7 @@
 #include "kits/kit_words.h"
 
 #include <QLocale>
+#include <map>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -14,18 +15,64 @@ QString size(Length width, Length height, Unit unit) {
   return lengthText(width, unit, false) + QStringLiteral(" × ") + lengthText(height, unit);
 }
 
-QString demandName(const CardPlan& card, std::size_t demand) {
-  return text(card.demands[demand].name);
+QString letter(const CardPlan& card, std::size_t demand) {
+  return QString::fromStdString(demandLetter(card.firstLetter + static_cast<int>(demand)));
 }
 
-QString letter(std::size_t demand) {
-  return QString::fromStdString(demandLetter(static_cast<int>(demand)));
+/// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
+/// person must mind about a sheet is said here.
+QStringList sheetNotes(const StockSheet& sheet) {
+  QStringList notes;
+  if (sheet.oneSided) {
+    notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
+  }
+  if (sheet.pattern) {
+    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet upright as drawn."));
+  }
+  return notes;
 }
 
-QString cutSentence(const TrimCut& cut, bool turn, Unit unit) {
-  const QString setting = lengthText(cut.setting, unit);
-  return turn ? KitTr::tr("Turn, set %1 and cut.").arg(setting)
-              : KitTr::tr("Set %1 and cut.").arg(setting);
+/// What is taken up before a setting's first cut; nothing where the part lies there already.
+QString takeUp(const TrimStep& step) {
+  if (!step.first || (step.from == 0 && step.upright)) {
+    return {};
+  }
+  if (step.from == 0) {
+    return KitTr::tr("Turn the sheet.");
+  }
+  if (step.rest) {
+    return KitTr::tr("Take what is left after cut %1, turn it.").arg(step.from);
+  }
+  return KitTr::tr("Take %n strip(s) from cut %1, turned.", "", step.parts).arg(step.from);
+}
+
+QString setAndCut(const TrimStep& step, Unit unit) {
+  const QString setting = lengthText(step.setting, unit);
+  if (step.cuts == 1) {
+    return (step.parts == 1 ? KitTr::tr("Set %1, cut") : KitTr::tr("Set %1, cut each"))
+        .arg(setting);
+  }
+  return (step.parts == 1 ? KitTr::tr("Set %1, cut %n times", "", step.cuts)
+                          : KitTr::tr("Set %1, cut each %n times", "", step.cuts))
+      .arg(setting);
+}
+
+QString comesOff(const TrimStep& step, const CardPlan& card) {
+  const int pieces = step.pieces * step.parts;
+  const QString off = step.demand < 0 ? KitTr::tr("%n strip(s)", "", pieces)
+                                      : QStringLiteral("%1 × %2").arg(pieces).arg(
+                                            letter(card, static_cast<std::size_t>(step.demand)));
+  if (step.restDemand < 0) {
+    return off;
+  }
+  return KitTr::tr("%1; what is left is %2")
+      .arg(off, letter(card, static_cast<std::size_t>(step.restDemand)));
+}
+
+QString cutSentence(const TrimStep& step, const CardPlan& card, Unit unit) {
+  const QString act = QStringLiteral("%1: %2.").arg(setAndCut(step, unit), comesOff(step, card));
+  const QString take = takeUp(step);
+  return take.isEmpty() ? act : take + QLatin1Char(' ') + act;
 }
 
 }  // namespace
@@ -63,14 +110,55 @@ QString oneMoreSentence(int sheets) {
                      : KitTr::tr("One more person would take %n sheet(s) more.", "", sheets);
 }
 
-QStringList packingLines(const KitPlan& plan, Unit unit) {
+QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand) {
+  const BlankSource& source = card.sources.at(demand);
+  if (source.item < 0) {
+    return text(card.demands[demand].name);
+  }
+  const QString item = itemTitle(kit.items.at(static_cast<std::size_t>(source.item)));
+  return source.alone ? item : QStringLiteral("%1: %2").arg(item, pieceTitle(source.piece));
+}
+
+QStringList packingLines(const ClassKit& kit, const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
     for (std::size_t d = 0; d < card.demands.size(); ++d) {
       lines.append(KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources[d].perSet)
-                       .arg(letter(d), demandName(card, d),
+                       .arg(letter(card, d), blankTitle(kit, card, d),
                             size(card.demands[d].width, card.demands[d].height, unit)));
     }
+  }
+  return lines;
+}
+
+QStringList offcutSizes(const KitPlan& plan, Unit unit) {
+  QStringList lines;
+  for (const CardPlan& card : plan.cards) {
+    std::map<std::pair<Length, Length>, int> sizes;
+    for (const Layout& layout : card.plan.layouts) {
+      for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
+        sizes[std::minmax(offcut.width, offcut.height)] += offcut.count * layout.count;
+      }
+    }
+    for (const auto& [sides, count] : sizes) {
+      lines.append(QStringLiteral("%1 × %2, %3")
+                       .arg(count)
+                       .arg(size(sides.first, sides.second, unit), text(card.card.name)));
+    }
+  }
+  return lines;
+}
+
+QStringList offcutLines(const ClassKit& kit, const KitPlan& plan,
+                        const std::vector<OffcutUse>& uses) {
+  QStringList lines;
+  for (const OffcutUse& use : uses) {
+    const QString what = extraTitle(use.extra.kind);
+    const QString item = itemTitle(kit.items.at(static_cast<std::size_t>(use.item)));
+    const Card& card = plan.cards.at(static_cast<std::size_t>(use.card)).card;
+    lines.append(
+        KitTr::tr("%1 for “%2”: all %n piece(s) come out of the offcuts of %3", "", use.blanks)
+            .arg(what, item, text(card.name)));
   }
   return lines;
 }
@@ -86,18 +174,15 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, c
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {
       words.blanks.append(
-          KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(d), demandName(card, d)));
+          KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(card, d), blankTitle(kit, card, d)));
     }
   }
-  bool upright = true;
-  for (const TrimCut& cut : trimSteps(layout)) {
-    words.cuts.append(QStringLiteral("%1  %2")
-                          .arg(cut.number)
-                          .arg(cutSentence(cut, cut.upright != upright, unit)));
-    upright = cut.upright;
+  words.notes = sheetNotes(sheet);
+  for (const TrimStep& step : trimSteps(layout)) {
+    words.cuts.push_back({step.number, cutSentence(step, card, unit)});
   }
-  for (const Offcut& offcut : offcutsOf(layout, Length::nanometres(30'000'000))) {
-    words.offcuts.append(KitTr::tr("%n offcut(s) of %1, for labels and mats", "", offcut.count)
+  for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
+    words.offcuts.append(KitTr::tr("%n offcut(s) of %1", "", offcut.count)
                              .arg(size(offcut.width, offcut.height, unit)));
   }
   return words;

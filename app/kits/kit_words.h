@@ -4,7 +4,7 @@
 #include <QString>
 #include <QStringList>
 
-#include "kits/plan_kit.h"
+#include "kits/offcut_uses.h"
 #include "kits/trim_steps.h"
 
 namespace creasewright {
@@ -30,14 +30,26 @@ QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit);
 QStringList teacherLines(const ClassKit& kit, const KitPlan& plan);
 /// Name of an item: its design's title, or its style's.
 QString itemTitle(const KitItem& item);
+/// Name of a blank: its design's title and its piece, or its own when it is of no design.
+QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand);
 /// What goes into one person's bag.
-QStringList packingLines(const KitPlan& plan, Unit unit);
+QStringList packingLines(const ClassKit& kit, const KitPlan& plan, Unit unit);
+/// Every offcut of a card that is worth keeping, by size, with how many there are.
+QStringList offcutSizes(const KitPlan& plan, Unit unit);
+/// What could be made of the offcuts, each for itself.
+QStringList offcutLines(const ClassKit& kit, const KitPlan& plan,
+                        const std::vector<OffcutUse>& uses);
 
-/// A layout's heading, its blanks, its cuts in order and its offcuts.
+/// A layout's heading, notes, blanks, its cuts in order and its offcuts.
 struct LayoutWords {
   QString title;
+  QStringList notes;  ///< what to mind about the sheet
   QStringList blanks;
-  QStringList cuts;
+  struct Cut {
+    int number;
+    QString sentence;
+  };
+  std::vector<Cut> cuts;
   QStringList offcuts;
 };
 LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,

@@ -1,15 +1,21 @@
 #include "kits/machine_files.h"
 
 #include "bridge/label_text.h"
+#include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "drawing/svg_writer.h"
 #include "kits/kit_words.h"
 #include "kits/machine_layouts.h"
+#include "output/page_flow.h"
+#include "output/pdf_export.h"
 #include "output/write_folder.h"
+#include "pages/guide_figure.h"
 
 namespace creasewright {
 
 namespace {
+
+constexpr FigureRoom kMatPicture{80, 80};
 
 /// A card's name as a part of a file's name.
 QString plainName(const Card& card) {
@@ -20,7 +26,75 @@ QString plainName(const Card& card) {
   return out;
 }
 
+QString matTitle(const MachinePlan& plan, std::size_t layout) {
+  return KitTr::tr("%1, mat %2: cut %n sheet(s)", "", plan.layouts[layout].count)
+      .arg(text(plan.card.name))
+      .arg(layout + 1);
+}
+
+QString matFile(const MachinePlan& plan, std::size_t layout) {
+  return QStringLiteral("%1-mat-%2-x%3.svg")
+      .arg(plainName(plan.card))
+      .arg(layout + 1)
+      .arg(plan.layouts[layout].count);
+}
+
+/// How many of each part lie on a mat.
+QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
+  std::vector<int> counts(plan.parts.size());
+  for (const NestedPart& part : layout.parts) {
+    ++counts[static_cast<std::size_t>(part.part)];
+  }
+  QStringList lines;
+  for (std::size_t p = 0; p < counts.size(); ++p) {
+    if (counts[p] > 0) {
+      lines.append(QStringLiteral("%1 × %2").arg(counts[p]).arg(pieceTitle(plan.parts[p].name)));
+    }
+  }
+  return lines;
+}
+
+Drawing matBlock(const MachinePlan& plan, std::size_t layout, double width) {
+  TextBlock block(width - kMatPicture.width - kBlockGap);
+  block.add(matTitle(plan, layout), kHeadingType);
+  block.space(1);
+  block.addList(partLines(plan, plan.layouts[layout]), QStringLiteral("•"), kBodyType);
+  block.space(1);
+  block.add(matFile(plan, layout), kBodyType);
+  Drawing mat = plan.drawings[layout];
+  mat.texts.clear();  // too small to read here
+  mat.paths.push_back(
+      {.role = Role::Positions,
+       .rings = {{{0, 0}, {mat.width, 0}, {mat.width, mat.height}, {0, mat.height}}},
+       .closed = true});
+  return ruledAbove(
+      beside(fittedInto(std::move(mat), kMatPicture), block.take(), kMatPicture.width + kBlockGap),
+      width);
+}
+
 }  // namespace
+
+std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const ClassKit& kit,
+                                  const MachineChoices& choices) {
+  PageFlow flow(choices.paper);
+  const double width = flow.columnWidth();
+  TextBlock head(width);
+  head.add(kitTitle(kit), kTitleType);
+  head.space(2);
+  head.add(peopleSentence(kit), kBodyType * 1.1);
+  head.add(KitTr::tr("Mats of %1 × %2. Test-cut one net of each card before the class; keep hands "
+                     "off a running machine and follow its maker’s safety notes.")
+               .arg(lengthText(choices.width, choices.unit, false),
+                    lengthText(choices.height, choices.unit)),
+           kBodyType);
+  flow.put(head.take());
+  for (const MachinePlan& plan : plans) {
+    for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+      flow.put(matBlock(plan, i, width));
+    }
+  }
+  return flow.take(kitTitle(kit));
+}
 
 std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& folder,
                                           const MachineChoices& choices) {
@@ -32,15 +106,17 @@ std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& fo
   FolderFiles files;
   for (const MachinePlan& plan : *plans) {
     for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
-      const int count = plan.layouts[i].count;
-      const QString title =
-          KitTr::tr("%1, mat %2: cut %n sheet(s)", "", count).arg(text(plan.card.name)).arg(i + 1);
-      files.emplace_back(
-          QStringLiteral("%1-mat-%2-x%3.svg").arg(plainName(plan.card)).arg(i + 1).arg(count),
-          QByteArray::fromStdString(
-              writeSvg(plan.drawings[i], title.toStdString(), wordingIn(Unit::Millimetre))));
+      const QByteArray svg = QByteArray::fromStdString(
+          writeSvg(plan.drawings[i], matTitle(plan, i).toStdString(), wordingIn(Unit::Millimetre)));
+      files.emplace_back(matFile(plan, i), svg);
     }
   }
+  const Result<QByteArray> pdf = renderPdf(machinePages(*plans, kit, choices),
+                                           wordingIn(choices.unit), {kitTitle(kit), choices.now});
+  if (!pdf) {
+    return pdf.problem();
+  }
+  files.emplace_back(QStringLiteral("mats.pdf"), *pdf);
   return writeFolder(folder, files);
 }
 

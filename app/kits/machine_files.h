@@ -1,10 +1,11 @@
 #pragma once
 
+#include <QDateTime>
 #include <QString>
 #include <optional>
 
-#include "kits/class_kit.h"
-#include "kits/nesting.h"
+#include "kits/machine_layouts.h"
+#include "units/paper.h"
 
 namespace creasewright {
 
@@ -13,10 +14,18 @@ struct MachineChoices {
   Length width = Length::inches(12);
   Length height = Length::inches(12);
   NestOptions nesting;
+  Paper paper;  ///< of the overview
+  Unit unit = Unit::Millimetre;
+  QDateTime now;  ///< in the PDF; invalid = none
 };
 
+/// All mats on upright pages, small: what lies where, and how often each is cut.
+std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const ClassKit& kit,
+                                  const MachineChoices& choices);
+
 /// Nests the kit's nets and writes an SVG file for each mat layout, named by card, number and how
-/// often it is cut. Errors: those of planMachine, FileNotWritten.
+/// often it is cut, and `mats.pdf` with all of them to look at. Needs a QGuiApplication. Errors:
+/// those of planMachine, FileNotWritten.
 std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& folder,
                                           const MachineChoices& choices);
 

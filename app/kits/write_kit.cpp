@@ -27,12 +27,16 @@ Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const Ki
   if (ending == QLatin1String("csv")) {
     return kitCsv(kit, *plan);
   }
-  return renderPdf(kitPages(kit, *plan, sheetsForOneMore(kit, *plan), choices.unit,
-                            {choices.paper, choices.labelWidth, choices.labelHeight}),
-                   wordingIn(choices.unit), {kitTitle(kit), choices.now});
+  return kitPdf(kit, *plan, choices);
 }
 
 }  // namespace
+
+Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices) {
+  return renderPdf(kitPages(kit, plan, findingsFor(kit, plan), choices.unit,
+                            {choices.paper, choices.labelWidth, choices.labelHeight}),
+                   wordingIn(choices.unit), {kitTitle(kit), choices.now});
+}
 
 QStringList kitEndings() {
   return {QStringLiteral("pdf"), QStringLiteral("json"), QStringLiteral("csv"),

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QByteArray>
 #include <QDateTime>
 #include <QStringList>
 #include <optional>
@@ -17,6 +18,9 @@ struct KitChoices {
   Length labelHeight = LabelSheet().height;
   QDateTime now;  ///< in the PDF; invalid = none
 };
+
+/// The plan as pages. Needs a QGuiApplication. Error: FileNotWritten (no place).
+Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices);
 
 /// Endings that writeKitPlan knows: `pdf`, `json`, `csv`, `cwkit`.
 QStringList kitEndings();

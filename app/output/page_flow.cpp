@@ -12,6 +12,7 @@ namespace {
 constexpr double kMargin = 15;  // mm
 constexpr double kFoot = 8;     // mm for the page's number
 constexpr double kLead = 1.4;   // line pitch by type size
+constexpr double kIndent = 4;   // mm of a list, at least
 
 }  // namespace
 
@@ -25,7 +26,7 @@ void TextBlock::add(const QString& words, double type, double indent) {
 void TextBlock::addList(const QStringList& lines, const QString& mark, double type) {
   for (const QString& line : lines) {
     const double at = down_ + type * kLead;
-    add(line, type, 4);
+    add(line, type, std::max(kIndent, textWidth(mark.toStdString(), type) + 1));
     lines_.push_back(
         {Role::Legend, Label::plain(mark.toStdString()), {0, -at}, type, Anchor::Left, 0});
   }

@@ -1,11 +1,11 @@
 #include "panels/card_panel.h"
 
-#include <QComboBox>
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
+#include "stock/card_box.h"
 
 namespace creasewright {
 
@@ -19,15 +19,9 @@ const Length thickest = Length::nanometres(3'000'000);  // 3 mm, as findCard
 CardPanel::CardPanel(DesignSession& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
-      stock_(new QComboBox(this)),
+      stock_(new CardBox(this)),
       caliper_(new LengthRow(tr("Thickness"), this)) {
   stock_->setAccessibleName(tr("Card stock"));
-  stock_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  stock_->setMinimumContentsLength(12);
-  for (const Card& card : cards()) {
-    stock_->addItem(text(card.name), text(card.id));
-  }
-  stock_->addItem(tr("Measured by you"), QString());
   // Card is known by its thickness in millimetres; in inches the fractions would say nothing.
   caliper_->field().setUnit(Unit::Millimetre);
   caliper_->field().setStep(Length::nanometres(10'000));
@@ -36,7 +30,8 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
   layout->setSpacing(8);
   layout->addWidget(stock_);
   layout->addWidget(caliper_);
-  connect(stock_, &QComboBox::activated, this, &CardPanel::pick);
+  connect(stock_, &CardBox::cardPicked, this,
+          [this](const Card& card) { changeCard(session_, card); });
   connect(&caliper_->field(), &LengthEdit::lengthEdited, this, &CardPanel::setCaliper);
   connect(&session_, &DesignSession::changed, this, &CardPanel::showDesign);
   showDesign();
@@ -44,19 +39,11 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
 
 void CardPanel::showDesign() {
   const Card& card = session_.design().card;
-  const int listed = stock_->findData(text(card.id));
-  stock_->setCurrentIndex(listed >= 0 && !card.id.empty() ? listed : stock_->count() - 1);
+  stock_->setCard(card, tr("Measured by you"));
   caliper_->field().setLength(card.caliper);
   caliper_->setComplaint({});
   caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))
                                       : QString());
-}
-
-void CardPanel::pick(int index) {
-  const auto listed = static_cast<std::size_t>(index);
-  if (listed < cards().size()) {
-    changeCard(session_, cards()[listed]);
-  }
 }
 
 void CardPanel::setCaliper(Length value) {

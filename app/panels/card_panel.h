@@ -5,9 +5,9 @@
 #include "panels/length_row.h"
 #include "session/design_session.h"
 
-class QComboBox;
-
 namespace creasewright {
+
+class CardBox;
 
 /// The card: a listed stock, or any thickness measured with a caliper.
 class CardPanel : public QWidget {
@@ -18,11 +18,10 @@ class CardPanel : public QWidget {
 
  private:
   void showDesign();
-  void pick(int index);
   void setCaliper(Length value);
 
   DesignSession& session_;
-  QComboBox* stock_;
+  CardBox* stock_;
   LengthRow* caliper_;
 };
 

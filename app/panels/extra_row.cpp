@@ -13,6 +13,7 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "document/build_extras.h"
+#include "stock/card_box.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 
@@ -95,21 +96,10 @@ void ExtraRow::makeHeading(const ExtraKind& kind) {
 }
 
 void ExtraRow::makeCard() {
-  card_ = new QComboBox(this);
-  card_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  card_->setMinimumContentsLength(12);
-  for (const Card& card : cards()) {
-    card_->addItem(text(card.name), text(card.id));
-  }
-  card_->addItem(text(clearFilm().name), text(clearFilm().id));
-  connect(card_, &QComboBox::activated, this, [this](int row) {
-    const auto listed = static_cast<std::size_t>(row);
-    if (listed > cards().size()) {
-      return;  // the extra's own card, which is in no list
-    }
-    const Card picked = listed < cards().size() ? cards()[listed] : clearFilm();
-    change({}, [&](Extra& extra) { extra.card = picked; });
-  });
+  card_ = new CardBox(this);
+  card_->offer(clearFilm());
+  connect(card_, &CardBox::cardPicked, this,
+          [this](const Card& picked) { change({}, [&](Extra& extra) { extra.card = picked; }); });
   addLabelledField(layout_, tr("Card"), card_);
 }
 
@@ -195,13 +185,7 @@ void ExtraRow::showCard() {
   if (card_ == nullptr) {
     return;
   }
-  const Card& card = extra().card;
-  int row = card_->findData(text(card.id));
-  if (row < 0) {
-    card_->addItem(text(card.name), text(card.id));
-    row = card_->count() - 1;
-  }
-  card_->setCurrentIndex(row);
+  card_->setCard(extra().card, text(extra().card.name));
 }
 
 void ExtraRow::showProblem() {

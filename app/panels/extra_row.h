@@ -14,6 +14,8 @@ class QVBoxLayout;
 
 namespace creasewright {
 
+class CardBox;
+
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
 class ExtraRow : public QWidget {
   Q_OBJECT
@@ -44,7 +46,7 @@ class ExtraRow : public QWidget {
   std::string kind_;
   QVBoxLayout* layout_;
   ParameterRows* rows_ = nullptr;
-  QComboBox* card_ = nullptr;
+  CardBox* card_ = nullptr;
   QComboBox* face_ = nullptr;
   QPlainTextEdit* text_ = nullptr;
   QLabel* problem_ = nullptr;

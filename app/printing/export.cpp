@@ -25,15 +25,6 @@ Problem notWritten(const QString& path, const QString& reason) {
   return {ProblemCode::FileNotWritten, path.toStdString(), {reason.toStdString()}};
 }
 
-Result<QByteArray> pdfBytes(const BuiltDesign& design, const ExportChoices& choices) {
-  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date()};
-  const Result<std::vector<Drawing>> pages = templatePages(design, options);
-  if (!pages) {
-    return pages.problem();
-  }
-  return renderPdf(*pages, wordingIn(choices.unit), {text(design.design.title), choices.now});
-}
-
 Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
@@ -47,7 +38,7 @@ Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
 Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
                             const ExportChoices& choices) {
   if (ending == QLatin1String("pdf")) {
-    return pdfBytes(design, choices);
+    return templatePdf(design, choices);
   }
   if (ending == QLatin1String("json")) {
     return QByteArray::fromStdString(writeNetJson(design));
@@ -78,6 +69,15 @@ bool hasPiece(const BuiltDesign& design, const QString& name) {
 QStringList exportEndings() {
   return {QStringLiteral("pdf"), QStringLiteral("svg"), QStringLiteral("dxf"),
           QStringLiteral("png"), QStringLiteral("json")};
+}
+
+Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices) {
+  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date()};
+  const Result<std::vector<Drawing>> pages = templatePages(design, options);
+  if (!pages) {
+    return pages.problem();
+  }
+  return renderPdf(*pages, wordingIn(choices.unit), {text(design.design.title), choices.now});
 }
 
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,

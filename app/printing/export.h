@@ -1,11 +1,12 @@
 #pragma once
 
+#include <QByteArray>
 #include <QDateTime>
 #include <QString>
 #include <QStringList>
 #include <optional>
 
-#include "base/problem.h"
+#include "base/result.h"
 #include "document/build.h"
 #include "pages/page_setup.h"
 
@@ -21,6 +22,10 @@ struct ExportChoices {
 
 /// Endings that exportDesign knows, in the order shown: `pdf`, `svg`, `dxf`, `png`, `json`.
 QStringList exportEndings();
+
+/// The template at true size. Needs a QGuiApplication. Errors: MarginTooLarge, TooManyTiles,
+/// FileNotWritten (no place).
+Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices);
 
 /// Writes `path` in the form that its ending names: the template as PDF; the net as SVG, DXF, PNG;
 /// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF

@@ -96,6 +96,8 @@ std::string_view codeName(ProblemCode code) {
       return "table-unreadable";
     case ProblemCode::GrainConflict:
       return "grain-conflict";
+    case ProblemCode::PieceUnknown:
+      return "piece-unknown";
     case ProblemCode::FileUnreadable:
       return "file-unreadable";
     case ProblemCode::FileNotWritten:

@@ -62,6 +62,7 @@ enum class ProblemCode {
   NotAKit,          // where = path
   TableUnreadable,  // where = path, row number, text
   GrainConflict,    // where = blank, width, height: fits no sheet along the grain
+  PieceUnknown,     // where = design, text, the pieces it has
   // document
   FileUnreadable,   // where = path, reason
   FileNotWritten,   // where = path, reason

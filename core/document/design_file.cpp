@@ -6,6 +6,7 @@
 #include <nlohmann/json.hpp>
 
 #include "base/excerpt.h"
+#include "document/card_json.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "extras/extra_kind.h"
@@ -19,10 +20,8 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::int64_t kLargestFile = 4 << 20;  // bytes; a design takes about one thousand
 constexpr std::string_view kFormat = "creasewright-design";
-constexpr Length kThickestCard = Length::nanometres(3'000'000);
 constexpr Length kNarrowestBoard = Length::nanometres(20'000'000);
 constexpr std::size_t kMostExtras = 50;
-constexpr double kHeaviestCard = 10'000;  // g/m2
 
 const ParameterSpec* findSpec(const std::vector<ParameterSpec>& specs, std::string_view key) {
   const auto found = std::ranges::find(specs, key, &ParameterSpec::key);
@@ -84,24 +83,6 @@ Result<Parameters> readParameters(const Fields& owner, std::string_view ownerId,
     parameters.setCount(spec.key, *raw);
   }
   return parameters;
-}
-
-Result<Card> readCard(const Fields& design) {
-  const Result<Fields> fields = design.object("card");
-  if (!fields) return fields.problem();
-  const Result<std::string> id = fields->text("id");
-  if (!id) return id.problem();
-  const Result<std::string> name = fields->text("name");
-  if (!name) return name.problem();
-  const Result<Length> caliper = fields->length("caliper");
-  if (!caliper) return caliper.problem();
-  if (*caliper <= Length()) return fields->unreadable("caliper");
-  if (*caliper > kThickestCard)
-    return Problem{ProblemCode::CardTooThick, fields->path("caliper"), {*caliper, kThickestCard}};
-  const Result<double> grammage = fields->number("grammage");
-  if (!grammage) return grammage.problem();
-  if (!(*grammage >= 0 && *grammage <= kHeaviestCard)) return fields->unreadable("grammage");
-  return Card{*id, *name, *caliper, *grammage};
 }
 
 /// A field that `parse` reads from its text; its problem then names the field.
@@ -222,13 +203,6 @@ void toVersion2(Json& json) {
 void migrate(Json& json, std::int64_t version) {
   for (; version < kDesignVersion; ++version)
     if (version == 1) toVersion2(json);
-}
-
-Json cardJson(const Card& card) {
-  return {{"id", card.id},
-          {"name", card.name},
-          {"caliper", exactText(card.caliper)},
-          {"grammage", card.grammage}};
 }
 
 Json extraJson(const Extra& extra) {

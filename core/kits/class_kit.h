@@ -10,18 +10,30 @@
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 2;
+inline constexpr int kKitVersion = 3;
 inline constexpr int kMostTakers = 500;
+inline constexpr int kMostPerPerson = 1000;
 
 /// Whether two cards may be cut from one sheet.
 inline bool sameCard(const Card& a, const Card& b) {
   return a.id == b.id && a.caliper == b.caliper;
 }
 
-/// A design that everybody makes.
+/// A design that everybody makes, or one piece of it that is only cut.
 struct KitItem {
   Design design;
   int perPerson = 1;
+  std::string piece = {};  ///< its name; empty = the whole design and what goes with it
+};
+
+/// A rectangle without scores that goes into every bag: a strip, a panel of paper, a greeting card.
+struct PlainBlank {
+  std::string name;
+  Length width;
+  Length height;
+  Card card;
+  int perPerson = 1;
+  bool operator==(const PlainBlank&) const = default;
 };
 
 /// What a class makes and what there is to cut it from: the content of a `.cwkit` file.
@@ -33,6 +45,7 @@ struct ClassKit {
   std::vector<StockSheet> stock;
   std::vector<SupplyItem> supplies;
   std::vector<KitItem> items;
+  std::vector<PlainBlank> blanks;
   std::vector<std::string> names;  ///< of the takers, for the bags
 
   [[nodiscard]] int sets() const { return takers + spares; }

@@ -21,8 +21,12 @@ struct StockSheet {
   std::string code = {};   ///< the user's own
   std::string card = {};   ///< id of the card it is; empty = any
   Grain grain = Grain::Unknown;
-  bool pattern = false;  ///< printed with a direction: blanks are not turned
-  int owned = 0;         ///< on the shelf already, so not to be bought
+  bool pattern = false;    ///< printed with a direction: blanks are not turned
+  int owned = 0;           ///< on the shelf already, so not to be bought
+  double grammage = 0;     ///< g/m2; 0 = not told
+  std::string basis = {};  ///< weight as sold in pounds, with its basis: `65 lb cover`
+  Length caliper = {};     ///< thickness; zero = not told
+  bool oneSided = false;   ///< colour or pattern on one face only
 };
 
 /// Blanks of one size that are needed.

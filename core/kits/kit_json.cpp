@@ -10,6 +10,11 @@ using Json = nlohmann::ordered_json;
 
 double mm(Length length) { return length.mm(); }
 
+/// The item a blank belongs to; a plain blank belongs to none.
+Json itemJson(const BlankSource& source) {
+  return source.item < 0 ? Json(nullptr) : Json(source.item);
+}
+
 Json pieceJson(const CutNode& node, const CardPlan& card) {
   const auto demand = static_cast<std::size_t>(node.demand);
   return {{"x", mm(node.x)},
@@ -17,7 +22,7 @@ Json pieceJson(const CutNode& node, const CardPlan& card) {
           {"w", mm(node.width)},
           {"h", mm(node.height)},
           {"turned", node.turned},
-          {"design", card.sources[demand].item},
+          {"design", itemJson(card.sources[demand])},
           {"piece", card.sources[demand].piece},
           {"name", card.demands[demand].name}};
 }

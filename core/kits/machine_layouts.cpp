@@ -43,6 +43,7 @@ std::optional<Problem> gather(const ClassKit& kit, const KitItem& item,
   const Result<BuiltDesign> built = build(item.design);
   if (!built) return built.problem();
   for (const BuiltPiece& piece : built->pieces) {
+    if (!item.piece.empty() && piece.piece.name != item.piece) continue;
     Gathered& card = gatheredFor(piece.card, all);
     card.plan.parts.push_back({piece.piece.name, rimOf(piece.flat), piece.flat.width,
                                piece.flat.height, piece.piece.count * item.perPerson * kit.sets(),
@@ -50,6 +51,18 @@ std::optional<Problem> gather(const ClassKit& kit, const KitItem& item,
     card.pictures.push_back(linesOf(piece));
   }
   return std::nullopt;
+}
+
+void gather(const ClassKit& kit, const PlainBlank& blank, std::vector<Gathered>& all) {
+  const double width = blank.width.mm();
+  const double height = blank.height.mm();
+  const Polygon rim{{0, 0}, {width, 0}, {width, height}, {0, height}};
+  Gathered& card = gatheredFor(blank.card, all);
+  card.plan.parts.push_back(
+      {blank.name, rim, width, height, blank.perPerson * kit.sets(), !kit.keepGrain});
+  Drawing lines{width, height, {}, {}};
+  lines.paths.push_back({.role = Role::Cut, .rings = {rim}, .closed = true});
+  card.pictures.push_back(std::move(lines));
 }
 
 Drawing drawMat(const MatLayout& layout, const Gathered& card, Length width, Length height) {
@@ -69,6 +82,7 @@ Result<std::vector<MachinePlan>> planMachine(const ClassKit& kit, Length matWidt
   std::vector<Gathered> all;
   for (const KitItem& item : kit.items)
     if (const std::optional<Problem> problem = gather(kit, item, all)) return *problem;
+  for (const PlainBlank& blank : kit.blanks) gather(kit, blank, all);
   if (all.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
   std::vector<MachinePlan> plans;
   for (Gathered& card : all) {

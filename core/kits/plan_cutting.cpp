@@ -8,6 +8,8 @@
 
 #include "kits/all_patterns.h"
 #include "kits/cover.h"
+#include "kits/cut_tree.h"
+#include "kits/neat_layout.h"
 #include "units/paper.h"
 
 namespace creasewright {
@@ -329,36 +331,18 @@ class Planner {
       most.push_back(
           std::min(column.pattern.counts[d], (std::max(rest[d], 0) + times - 1) / times));
     CutNode sheet = column.pattern.sheet;
-    scale(sheet);
+    scale(sheet, unit_);
     for (std::size_t d = 0; d < rest.size(); ++d) rest[d] -= most[d] * times;
-    limit(sheet, most);
-    plan.layouts.push_back({column.stock, times, std::move(sheet)});
+    std::vector<int> left = most;
+    limit(sheet, left);
+    plan.layouts.push_back({column.stock, times, neater(tidied(sheet), most)});
   }
 
-  void scale(CutNode& node) const {
-    for (Length* length : {&node.x, &node.y, &node.width, &node.height, &node.at})
-      *length = *length * unit_;
-    for (CutNode& part : node.parts) scale(part);
-  }
-
-  static void limit(CutNode& node, std::vector<int>& most) {
-    if (node.kind == CutNode::Kind::Blank) {
-      const auto d = static_cast<std::size_t>(node.demand);
-      if (most[d] > 0) {
-        --most[d];
-        return;
-      }
-      node.kind = CutNode::Kind::Offcut;
-      node.demand = -1;
-      return;
-    }
-    for (CutNode& part : node.parts) limit(part, most);
-    const bool empty = std::ranges::all_of(
-        node.parts, [](const CutNode& part) { return part.kind == CutNode::Kind::Offcut; });
-    if (node.kind == CutNode::Kind::Cut && empty) {
-      node.kind = CutNode::Kind::Offcut;
-      node.parts.clear();
-    }
+  /// The layout or another one of the same blanks that is less work at the trimmer.
+  [[nodiscard]] CutNode neater(CutNode sheet, const std::vector<int>& counts) const {
+    std::optional<CutNode> other = neatLayout(sheet.width, sheet.height, demands_, counts);
+    return other && trimmingWork(*other) < trimmingWork(sheet) ? std::move(*other)
+                                                               : std::move(sheet);
   }
 
   const std::vector<StockSheet>& stock_;

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "base/excerpt.h"
 #include "document/build.h"
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
@@ -14,24 +15,54 @@ CardPlan& cardPlanOf(const Card& card, KitPlan& plan) {
   const auto found = std::ranges::find_if(
       plan.cards, [&](const CardPlan& other) { return sameCard(other.card, card); });
   if (found != plan.cards.end()) return *found;
-  plan.cards.push_back({card, {}, {}, {}});
+  plan.cards.push_back({card, {}, {}, {}, 0});
   return plan.cards.back();
 }
 
-std::string nameOf(const BuiltDesign& built, const BuiltPiece& piece) {
-  const std::string title =
-      built.design.title.empty() ? std::string(built.style->title) : built.design.title;
-  return built.pieces.size() == 1 ? title : title + ": " + piece.piece.name;
+std::string titleOf(const BuiltDesign& built) {
+  return built.design.title.empty() ? std::string(built.style->title) : built.design.title;
 }
 
-void addBlanks(const ClassKit& kit, int item, const BuiltDesign& built, KitPlan& plan) {
+std::string nameOf(const BuiltDesign& built, const BuiltPiece& piece) {
+  return built.pieces.size() == 1 ? titleOf(built) : titleOf(built) + ": " + piece.piece.name;
+}
+
+void addDemand(const Card& of, BlankDemand demand, BlankSource source, KitPlan& plan) {
+  CardPlan& card = cardPlanOf(of, plan);
+  card.demands.push_back(std::move(demand));
+  card.sources.push_back(std::move(source));
+}
+
+/// The names of a design's pieces, as in a list.
+std::string piecesOf(const BuiltDesign& built) {
+  std::string names;
+  for (const BuiltPiece& piece : built.pieces)
+    names += (names.empty() ? "" : ", ") + piece.piece.name;
+  return names;
+}
+
+std::optional<Problem> addBlanks(const ClassKit& kit, int index, const BuiltDesign& built,
+                                 KitPlan& plan) {
+  const KitItem& item = kit.items[static_cast<std::size_t>(index)];
+  bool found = false;
   for (const BuiltPiece& piece : built.pieces) {
-    CardPlan& card = cardPlanOf(piece.card, plan);
-    const int perSet = kit.items[static_cast<std::size_t>(item)].perPerson * piece.piece.count;
-    card.demands.push_back({nameOf(built, piece), Length::mm(piece.flat.width),
-                            Length::mm(piece.flat.height), perSet * kit.sets(), true});
-    card.sources.push_back({item, piece.piece.name, perSet});
+    if (!item.piece.empty() && piece.piece.name != item.piece) continue;
+    found = true;
+    const int perSet = item.perPerson * piece.piece.count;
+    addDemand(piece.card,
+              {nameOf(built, piece), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
+               perSet * kit.sets(), true},
+              {index, piece.piece.name, perSet, built.pieces.size() == 1}, plan);
   }
+  if (found) return std::nullopt;
+  return Problem{ProblemCode::PieceUnknown, titleOf(built), {excerpt(item.piece), piecesOf(built)}};
+}
+
+void addPlainBlanks(const ClassKit& kit, KitPlan& plan) {
+  for (const PlainBlank& blank : kit.blanks)
+    addDemand(blank.card,
+              {blank.name, blank.width, blank.height, blank.perPerson * kit.sets(), true},
+              {-1, {}, blank.perPerson}, plan);
 }
 
 struct Needs {
@@ -95,28 +126,48 @@ std::optional<Problem> cutCard(const ClassKit& kit, const PlanOptions& options, 
   return std::nullopt;
 }
 
+/// The blanks of an item, the time it takes and what goes with it; of a single piece the blanks
+/// only.
+std::optional<Problem> addItem(const ClassKit& kit, std::size_t index, KitPlan& plan,
+                               Needs& needs) {
+  const KitItem& item = kit.items[index];
+  const Result<BuiltDesign> built = build(item.design);
+  if (!built) return built.problem();
+  if (std::optional<Problem> problem = addBlanks(kit, static_cast<int>(index), *built, plan))
+    return problem;
+  plan.minutes.push_back(0);
+  if (!item.piece.empty()) return std::nullopt;
+  const Guide guide = makeGuide(*built);
+  plan.minutes.back() = minutesFor(guide) * item.perPerson;
+  addSupplies(guide, kit.sets() * item.perPerson, needs, plan.gluePlaces);
+  return std::nullopt;
+}
+
+std::optional<Problem> takersProblem(const ClassKit& kit) {
+  if (kit.takers >= 1 && kit.takers <= kMostTakers && kit.sets() <= 2 * kMostTakers)
+    return std::nullopt;
+  return Problem{ProblemCode::TakersWrong,
+                 "takers",
+                 {std::int64_t{kit.takers}, std::int64_t{1}, std::int64_t{kMostTakers}}};
+}
+
 }  // namespace
 
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
-  if (kit.takers < 1 || kit.sets() > 2 * kMostTakers || kit.takers > kMostTakers)
-    return Problem{ProblemCode::TakersWrong,
-                   "takers",
-                   {std::int64_t{kit.takers}, std::int64_t{1}, std::int64_t{kMostTakers}}};
+  if (const std::optional<Problem> problem = takersProblem(kit)) return *problem;
   KitPlan plan;
   Needs needs;
-  for (std::size_t i = 0; i < kit.items.size(); ++i) {
-    const Result<BuiltDesign> built = build(kit.items[i].design);
-    if (!built) return built.problem();
-    addBlanks(kit, static_cast<int>(i), *built, plan);
-    const Guide guide = makeGuide(*built);
-    plan.minutes.push_back(minutesFor(guide) * kit.items[i].perPerson);
-    addSupplies(guide, kit.sets() * kit.items[i].perPerson, needs, plan.gluePlaces);
-  }
+  for (std::size_t i = 0; i < kit.items.size(); ++i)
+    if (const std::optional<Problem> problem = addItem(kit, i, plan, needs)) return *problem;
+  addPlainBlanks(kit, plan);
   if (plan.cards.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
   for (const auto& [width, tape] : needs.tapes) plan.tapes.push_back(tape);
   for (const auto& [width, ribbon] : needs.ribbons) plan.ribbons.push_back(ribbon);
+  int letter = 0;
   for (CardPlan& card : plan.cards) {
     if (const std::optional<Problem> problem = cutCard(kit, options, card)) return *problem;
+    card.firstLetter = letter;
+    letter += static_cast<int>(card.demands.size());
     plan.sheets += card.plan.sheets;
     plan.proven = plan.proven && card.plan.proven();
   }

@@ -8,9 +8,10 @@ namespace creasewright {
 
 /// Which piece of which design a demand stands for.
 struct BlankSource {
-  int item = 0;  ///< index into ClassKit::items
-  std::string piece;
-  int perSet = 1;  ///< blanks in one person's bag
+  int item = 0;       ///< index into ClassKit::items; -1 = a plain blank
+  std::string piece;  ///< of the item; empty for a plain blank
+  int perSet = 1;     ///< blanks in one person's bag
+  bool alone = true;  ///< the only piece of its design, so the design's title names it
 };
 
 /// Everything cut from one card.
@@ -19,6 +20,7 @@ struct CardPlan {
   std::vector<BlankDemand> demands;
   std::vector<BlankSource> sources;  ///< by demand
   CuttingPlan plan;
+  int firstLetter = 0;  ///< demands of all cards together are lettered on: A, B, C ...
 };
 
 /// Tape or ribbon of one width for the whole class.
@@ -32,7 +34,7 @@ struct KitPlan {
   std::vector<CardPlan> cards;
   std::vector<TapeNeed> tapes;    ///< by width
   std::vector<TapeNeed> ribbons;  ///< by width
-  std::vector<int> minutes;       ///< of one taker, by item
+  std::vector<int> minutes;       ///< of one taker, by item; 0 where only a piece is cut
   int gluePlaces = 0;
   int sheets = 0;
   bool proven = true;
@@ -40,7 +42,8 @@ struct KitPlan {
 
 /// Builds every design and plans the sheets of each card for all sets, from the stock of that card
 /// or of any. Where the grain counts or a pattern has a direction, blanks are not turned against
-/// it. Errors: TakersWrong, NoDemand, GrainConflict, and those of build() and planCutting().
+/// it. Errors: TakersWrong, NoDemand, GrainConflict, PieceUnknown, and those of build() and
+/// planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
 
 /// Sheets that one more set would take, less those of `plan`; nothing when it cannot be planned.

@@ -8,6 +8,7 @@
 #include <span>
 
 #include "base/excerpt.h"
+#include "fit/basis.h"
 #include "kits/csv.h"
 #include "units/length_text.h"
 
@@ -17,6 +18,8 @@ namespace {
 constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", "glue-dots", "glue"};
 constexpr double kDearest = 1e7;
 constexpr double kLongestRoll = 1e6;  // mm
+constexpr double kHeaviest = 10'000;  // g/m2
+constexpr Length kThickest = Length::nanometres(3'000'000);
 
 /// The fields of one row by column name. The first that cannot be read is remembered.
 class Row {
@@ -51,16 +54,19 @@ class Row {
     return length(column, needed);
   }
 
-  std::int64_t price() {
-    std::string written = text("price");
+  std::int64_t price() { return std::llround(decimal("price", kDearest) * 100); }
+
+  /// With a point or a comma; an empty field is 0.
+  double decimal(std::string_view column, double most) {
+    std::string written = text(column);
     std::ranges::replace(written, ',', '.');
     if (written.empty()) return 0;
     double value = 0;
     const char* end = written.data() + written.size();
     const auto result = std::from_chars(written.data(), end, value, std::chars_format::fixed);
-    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > kDearest)
+    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > most)
       return fail(written), 0;
-    return std::llround(value * 100);
+    return value;
   }
 
   std::int64_t whole(std::string_view column, std::int64_t standard) {
@@ -111,13 +117,31 @@ Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where,
   return items;
 }
 
+/// What a sheet's card is like. A card that is told by its thickness alone is called as the sheet.
+void readCardColumns(Row& row, StockSheet& sheet) {
+  constexpr std::array<std::string_view, 3> kSides{"", "1", "2"};
+  sheet.card = row.text("card");
+  sheet.basis = row.text("basis");
+  sheet.grammage = row.decimal("grammage", kHeaviest);
+  if (!sheet.basis.empty()) {
+    const std::optional<double> weight = basisGrammage(sheet.basis);
+    if (!weight) row.fail(sheet.basis);
+    if (weight && sheet.grammage == 0) sheet.grammage = std::round(*weight);
+  }
+  sheet.caliper = row.length("caliper", false);
+  if (sheet.caliper > kThickest) row.fail(row.text("caliper"));
+  sheet.oneSided = row.word("sides", kSides, 0) == 1;
+  if (sheet.card.empty() && (sheet.caliper > Length() || sheet.grammage > 0))
+    sheet.card = sheet.name;
+}
+
 StockSheet readSheet(Row& row) {
   constexpr std::array<std::string_view, 3> kGrains{"", "long", "short"};
   StockSheet sheet;
   sheet.code = row.text("code");
   sheet.name = row.text("name");
   if (sheet.name.empty()) row.fail(sheet.name);
-  sheet.card = row.text("card");
+  readCardColumns(row, sheet);
   sheet.width = row.length("width", true);
   sheet.height = row.length("height", true);
   sheet.price = row.price();
@@ -147,6 +171,14 @@ std::string lengthField(Length length) {
   return length == Length() ? std::string() : exactText(length);
 }
 
+std::string numberField(double number) {
+  if (number == 0) return {};
+  std::array<char, 32> digits{};
+  const auto end =
+      std::to_chars(digits.data(), digits.data() + digits.size(), number, std::chars_format::fixed);
+  return {digits.data(), end.ptr};
+}
+
 std::string countField(std::int64_t count) { return count == 0 ? "" : std::to_string(count); }
 
 std::string priceField(std::int64_t price) { return price == 0 ? "" : priceText(price); }
@@ -163,14 +195,15 @@ Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::strin
 
 std::string writeStockTable(const std::vector<StockSheet>& stock) {
   constexpr std::array kGrains{"", "long", "short"};
-  CsvTable table{
-      {"code", "name", "card", "width", "height", "price", "grain", "pattern", "at_hand", "limit"},
-      {}};
+  CsvTable table{{"code", "name", "card", "grammage", "basis", "caliper", "sides", "width",
+                  "height", "price", "grain", "pattern", "at_hand", "limit"},
+                 {}};
   for (const StockSheet& s : stock)
-    table.rows.push_back({s.code, s.name, s.card, lengthField(s.width), lengthField(s.height),
-                          priceField(s.price), kGrains.at(static_cast<std::size_t>(s.grain)),
-                          countField(s.pattern ? 1 : 0), countField(s.owned),
-                          countField(s.atHand >= 0 ? 1 : 0)});
+    table.rows.push_back(
+        {s.code, s.name, s.card, numberField(s.grammage), s.basis, lengthField(s.caliper),
+         s.oneSided ? "1" : "", lengthField(s.width), lengthField(s.height), priceField(s.price),
+         kGrains.at(static_cast<std::size_t>(s.grain)), countField(s.pattern ? 1 : 0),
+         countField(s.owned), countField(s.atHand >= 0 ? 1 : 0)});
   return writeCsv(table);
 }
 

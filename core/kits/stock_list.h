@@ -30,9 +30,11 @@ struct SupplyItem {
 // those that are not there take their standard. Lengths carry a unit (`12 in`, `297 mm`; of rolls
 // also `25 m`, `27 yd`), prices are decimals (`0.45`).
 
-/// Columns: `code`, `name`, `card` (id of a listed card; empty = any), `width`, `height`, `price`,
-/// `grain` (`long`, `short`, empty), `pattern` (1 where it has a direction), `at_hand`, `limit`
-/// (1 where no more can be had than is at hand). Errors: TableUnreadable, FileTooLarge.
+/// Columns: `code`, `name`, `card` (id of a listed card or of a person's own; empty = any),
+/// `grammage` (g/m2), `basis` (`65 lb cover`), `caliper`, `sides` (1 or 2), `width`, `height`,
+/// `price`, `grain` (`long`, `short`, empty), `pattern` (1 where it has a direction), `at_hand`,
+/// `limit` (1 where no more can be had than is at hand). A sheet with a weight or a caliper but no
+/// card is one of its own, called as the sheet. Errors: TableUnreadable, FileTooLarge.
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
 std::string writeStockTable(const std::vector<StockSheet>& stock);
 

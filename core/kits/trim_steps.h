@@ -6,17 +6,31 @@
 
 namespace creasewright {
 
-/// One cut at the trimmer: the part lies against the fence on its left or lower edge.
-struct TrimCut {
-  int number = 1;
-  Length setting;        ///< from the fence to the blade
-  bool upright = false;  ///< along the sheet's height, else along its width
-  Length x, y, length;   ///< where the cut starts in the sheet's frame, and how long it is
+/// Where a blade goes, in the sheet's frame; along its height or its width.
+struct CutLine {
+  Length x, y, length;
 };
 
-/// Cuts of a layout in an order a person can follow: each part is finished before the next is taken
-/// up, and a strip is cut off before it is cut across.
-std::vector<TrimCut> trimSteps(const Layout& layout);
+/// One setting of the trimmer and all cuts made with it: the part lies against the fence on its
+/// left or lower edge as drawn, and what comes off is as wide as the setting.
+struct TrimStep {
+  int number = 1;
+  int from = 0;                ///< the step whose strips are cut; 0 = the sheet
+  bool rest = false;           ///< what that step left over is cut, not its strips
+  bool first = true;           ///< of these parts: they are turned before it
+  int parts = 1;               ///< cut alike
+  Length setting;              ///< from the fence to the blade
+  bool upright = false;        ///< along the sheet's height, else along its width
+  int cuts = 1;                ///< of each part
+  int demand = -1;             ///< the blanks that come off; -1 = strips, cut by a later step
+  int pieces = 1;              ///< that come off each part, with the last one where it is as wide
+  int restDemand = -1;         ///< a blank that is left over; -1 = none
+  std::vector<CutLine> lines;  ///< of all parts
+};
+
+/// Steps of a layout in an order a person can follow: all cuts of a part in one direction, alike
+/// ones with one setting, then its strips, turned.
+std::vector<TrimStep> trimSteps(const Layout& layout);
 
 /// What is left over, the largest first; parts narrower than `least` are scrap and left out.
 struct Offcut {

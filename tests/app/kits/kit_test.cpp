@@ -34,14 +34,14 @@ TEST(KitWords, EveryCutOfEveryLayoutIsTold) {
   for (const CardPlan& card : plan->cards) {
     for (const Layout& layout : card.plan.layouts) {
       const LayoutWords words = wordLayout(++number, layout, card, kit, Unit::Inch);
-      EXPECT_EQ(words.cuts.size(), static_cast<qsizetype>(trimSteps(layout).size()));
+      EXPECT_EQ(words.cuts.size(), trimSteps(layout).size());
       EXPECT_FALSE(words.blanks.isEmpty());
-      for (const QString& cut : words.cuts) {
-        EXPECT_FALSE(cut.contains(QLatin1Char('%'))) << cut.toStdString();
+      for (const LayoutWords::Cut& cut : words.cuts) {
+        EXPECT_FALSE(cut.sentence.contains(QLatin1Char('%'))) << cut.sentence.toStdString();
       }
     }
   }
-  EXPECT_EQ(packingLines(*plan, Unit::Inch).size(), 4);
+  EXPECT_EQ(packingLines(kit, *plan, Unit::Inch).size(), 4);
   EXPECT_FALSE(shoppingLines(kit, *plan, Unit::Inch).isEmpty());
   EXPECT_TRUE(sheetsSentence(*plan).contains(QString::number(plan->sheets)));
 }
@@ -52,7 +52,8 @@ TEST(KitPages, EverythingLiesOnThePage) {
   kit.title = std::string(200, 'M');
   const auto plan = planKit(kit);
   ASSERT_TRUE(plan);
-  for (const Drawing& page : kitPages(kit, *plan, 1, Unit::Millimetre, {*findPaper("a4")})) {
+  for (const Drawing& page :
+       kitPages(kit, *plan, {.oneMore = 1}, Unit::Millimetre, {*findPaper("a4")})) {
     for (const PathItem& item : page.paths) {
       for (const Polygon& ring : item.rings) {
         for (const Point& p : ring) {

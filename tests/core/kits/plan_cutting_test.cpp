@@ -157,36 +157,42 @@ TEST(PlanCutting, ComesToTheLowerBoundsWithTurns) {
 
 /// Carried out one after the other, each cut runs from edge to edge of a part that is there, and
 /// the blanks remain.
+struct Part {
+  std::int64_t x, y, w, h;
+  bool operator==(const Part&) const = default;
+};
+
+/// Cuts the one part that the line parts from edge to edge, as far from its edge as the blade was
+/// set.
+void cutThrough(const TrimStep& step, const CutLine& cut, std::vector<Part>& parts) {
+  const std::int64_t at = step.setting.nm();
+  const auto part = std::ranges::find_if(parts, [&](const Part& p) {
+    return step.upright ? p.x + at == cut.x.nm() && p.y == cut.y.nm() && p.h == cut.length.nm() &&
+                              cut.x.nm() < p.x + p.w
+                        : p.y + at == cut.y.nm() && p.x == cut.x.nm() && p.w == cut.length.nm() &&
+                              cut.y.nm() < p.y + p.h;
+  });
+  ASSERT_NE(part, parts.end()) << step.number;
+  const Part whole = *part;
+  parts.erase(part);
+  if (step.upright) {
+    parts.push_back({whole.x, whole.y, at, whole.h});
+    parts.push_back({whole.x + at, whole.y, whole.w - at, whole.h});
+  } else {
+    parts.push_back({whole.x, whole.y, whole.w, at});
+    parts.push_back({whole.x, whole.y + at, whole.w, whole.h - at});
+  }
+}
+
 TEST(TrimSteps, CutsRunFromEdgeToEdge) {
   const std::vector<StockSheet> stock{{"letter", mm(215.9), mm(279.4)}};
   const std::vector<BlankDemand> demands{{"a", mm(90), mm(60), 9}, {"b", mm(120), mm(45), 5}};
   const auto plan = planCutting(stock, demands);
   ASSERT_TRUE(plan);
-  struct Part {
-    std::int64_t x, y, w, h;
-    bool operator==(const Part&) const = default;
-  };
   for (const Layout& layout : plan->layouts) {
     std::vector<Part> parts{{0, 0, stock[0].width.nm(), stock[0].height.nm()}};
-    for (const TrimCut& cut : trimSteps(layout)) {
-      const auto part = std::ranges::find_if(parts, [&](const Part& p) {
-        return cut.upright ? p.x + cut.setting.nm() == cut.x.nm() && p.y == cut.y.nm() &&
-                                 p.h == cut.length.nm() && cut.x.nm() < p.x + p.w
-                           : p.y + cut.setting.nm() == cut.y.nm() && p.x == cut.x.nm() &&
-                                 p.w == cut.length.nm() && cut.y.nm() < p.y + p.h;
-      });
-      ASSERT_NE(part, parts.end()) << cut.number;
-      const Part whole = *part;
-      parts.erase(part);
-      const std::int64_t at = cut.setting.nm();
-      if (cut.upright) {
-        parts.push_back({whole.x, whole.y, at, whole.h});
-        parts.push_back({whole.x + at, whole.y, whole.w - at, whole.h});
-      } else {
-        parts.push_back({whole.x, whole.y, whole.w, at});
-        parts.push_back({whole.x, whole.y + at, whole.w, whole.h - at});
-      }
-    }
+    for (const TrimStep& step : trimSteps(layout))
+      for (const CutLine& cut : step.lines) cutThrough(step, cut, parts);
     eachNode(layout.sheet, [&](const CutNode& node) {
       if (node.kind != CutNode::Kind::Blank) return;
       const Part blank{node.x.nm(), node.y.nm(), node.width.nm(), node.height.nm()};

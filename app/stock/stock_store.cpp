@@ -1,4 +1,4 @@
-#include "kits/stock_store.h"
+#include "stock/stock_store.h"
 
 #include <QDir>
 #include <QFile>

@@ -25,7 +25,7 @@ class StockWindow : public QDialog {
   bool saveAll();
 
  private:
-  QTableWidget* addTable(const QString& title, const QByteArray& csv);
+  QTableWidget* addTable(const QString& title, const std::string& csv);
   void addButtons();
   void addRow();
   void removeRow();

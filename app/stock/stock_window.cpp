@@ -1,4 +1,4 @@
-#include "kits/stock_window.h"
+#include "stock/stock_window.h"
 
 #include <QCoreApplication>
 #include <QFile>
@@ -14,8 +14,8 @@
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "kits/csv.h"
-#include "kits/stock_store.h"
 #include "output/write_bytes.h"
+#include "stock/stock_store.h"
 
 namespace creasewright {
 
@@ -26,7 +26,11 @@ QString columnTitle(const std::string& name) {
   constexpr std::pair<std::string_view, const char*> titles[] = {
       {"code", QT_TRANSLATE_NOOP("stock", "Own code")},
       {"name", QT_TRANSLATE_NOOP("stock", "Name")},
-      {"card", QT_TRANSLATE_NOOP("stock", "Card (id)")},
+      {"card", QT_TRANSLATE_NOOP("stock", "Card")},
+      {"grammage", QT_TRANSLATE_NOOP("stock", "g/m²")},
+      {"basis", QT_TRANSLATE_NOOP("stock", "Sold as (65 lb cover)")},
+      {"caliper", QT_TRANSLATE_NOOP("stock", "Thickness")},
+      {"sides", QT_TRANSLATE_NOOP("stock", "Good faces (1, 2)")},
       {"kind", QT_TRANSLATE_NOOP("stock", "Kind")},
       {"width", QT_TRANSLATE_NOOP("stock", "Width")},
       {"height", QT_TRANSLATE_NOOP("stock", "Height")},
@@ -83,14 +87,30 @@ QByteArray csvOf(const QTableWidget* table) {
   return QByteArray::fromStdString(writeCsv(content));
 }
 
+/// A table with all columns that its kind has; one that cannot be read stays as it is.
+template <class Item>
+std::string everyColumn(const std::string& csv,
+                        Result<std::vector<Item>> (*read)(std::string_view, std::string_view),
+                        std::string (*write)(const std::vector<Item>&)) {
+  const Result<std::vector<Item>> items = read(csv, "");
+  return items ? write(*items) : csv;
+}
+
+template <class Value>
+std::optional<Problem> problemOf(const Result<Value>& result) {
+  return result ? std::nullopt : std::optional(result.problem());
+}
+
 }  // namespace
 
 StockWindow::StockWindow(Unit unit, QWidget* parent)
     : QDialog(parent), unit_(unit), tabs_(new QTabWidget(this)), status_(new QLabel(this)) {
   setWindowTitle(tr("Stock and supplies"));
   resize(860, 520);
-  sheets_ = addTable(tr("Sheets"), stockCsv());
-  supplies_ = addTable(tr("Supplies"), supplyCsv());
+  sheets_ = addTable(tr("Sheets"),
+                     everyColumn(stockCsv().toStdString(), readStockTable, writeStockTable));
+  supplies_ = addTable(tr("Supplies"),
+                       everyColumn(supplyCsv().toStdString(), readSupplyTable, writeSupplyTable));
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   status_->setText(
@@ -102,12 +122,12 @@ StockWindow::StockWindow(Unit unit, QWidget* parent)
   addButtons();
 }
 
-QTableWidget* StockWindow::addTable(const QString& title, const QByteArray& csv) {
+QTableWidget* StockWindow::addTable(const QString& title, const std::string& csv) {
   auto* table = new QTableWidget(tabs_);
   table->verticalHeader()->hide();
   table->setAlternatingRowColors(true);
   table->setAccessibleName(title);
-  if (const auto content = readCsv(csv.toStdString(), "")) {
+  if (const auto content = readCsv(csv, "")) {
     fill(table, *content);
   }
   tabs_->addTab(table, title);
@@ -162,14 +182,15 @@ void StockWindow::importTable() {
   }
   const std::string csv = file.readAll().toStdString();
   std::optional<Problem> problem;
+  std::string whole;
   if (current() == sheets_) {
-    if (const auto read = readStockTable(csv, path.toStdString()); !read) {
-      problem = read.problem();
-    }
-  } else if (const auto read = readSupplyTable(csv, path.toStdString()); !read) {
-    problem = read.problem();
+    problem = problemOf(readStockTable(csv, path.toStdString()));
+    whole = everyColumn(csv, readStockTable, writeStockTable);
+  } else {
+    problem = problemOf(readSupplyTable(csv, path.toStdString()));
+    whole = everyColumn(csv, readSupplyTable, writeSupplyTable);
   }
-  if (const auto content = readCsv(csv, path.toStdString()); told(problem) && content) {
+  if (const auto content = readCsv(whole, path.toStdString()); told(problem) && content) {
     fill(current(), *content);
   }
 }

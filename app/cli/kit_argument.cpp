@@ -1,0 +1,214 @@
+#include "cli/kit_argument.h"
+
+#include <algorithm>
+
+#include "bridge/text.h"
+#include "cli/blank_argument.h"
+#include "cli/design_argument.h"
+#include "cli/number_argument.h"
+#include "cli/output.h"
+#include "cli/size_argument.h"
+#include "document/file_io.h"
+#include "units/paper.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr SideLimits sheetLimits{Length::nanometres(20'000'000), Length::nanometres(5'000'000'000)};
+
+bool namesKit(const std::string& file) {
+  return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
+}
+
+std::optional<ClassKit> savedKit(const std::string& file) {
+  Result<ClassKit> kit = readKitFile(file);
+  if (!kit) {
+    fail(QStringLiteral("FILE"), kit.problem());
+    return std::nullopt;
+  }
+  return std::move(kit).value();
+}
+
+bool addDesigns(const std::vector<std::string>& files, ClassKit& kit) {
+  for (const std::string& file : files) {
+    std::optional<Design> design = readDesignArgument(file);
+    if (!design) {
+      return false;
+    }
+    kit.items.push_back({std::move(*design), 1});
+  }
+  return true;
+}
+
+/// The item of the file that a `FILE=VALUE` names, and the value; tells when there is none.
+std::optional<std::pair<KitItem*, std::string>> itemNamed(const char* argument,
+                                                          const std::string& written,
+                                                          const KitOptions& options,
+                                                          ClassKit& kit) {
+  const std::size_t equals = written.rfind('=');
+  if (equals != std::string::npos && options.files.size() == kit.items.size()) {
+    const auto file = std::ranges::find(options.files, written.substr(0, equals));
+    if (file != options.files.end()) {
+      return std::pair{&kit.items[static_cast<std::size_t>(file - options.files.begin())],
+                       written.substr(equals + 1)};
+    }
+  }
+  fail(Cli::tr("%1: “%2” will not do. Write one of the designs given, an equals sign and a value, "
+               "such as tray.cwdesign=2.")
+           .arg(QLatin1String(argument), text(written)));
+  return std::nullopt;
+}
+
+bool addCounts(const KitOptions& options, ClassKit& kit) {
+  for (const std::string& written : options.counts) {
+    const auto named = itemNamed("--count", written, options, kit);
+    const auto count =
+        named ? readNumber("--count", named->second, {1, kMostPerPerson}) : std::optional<int>();
+    if (!count) {
+      return false;
+    }
+    named->first->perPerson = *count;
+  }
+  for (const std::string& written : options.only) {
+    const auto named = itemNamed("--only", written, options, kit);
+    if (!named) {
+      return false;
+    }
+    named->first->piece = named->second;
+  }
+  return true;
+}
+
+bool addSheets(const std::vector<std::string>& sheets, ClassKit& kit) {
+  if (!sheets.empty()) {
+    kit.stock.clear();
+  }
+  for (const std::string& sheet : sheets) {
+    if (const Result<Paper> paper = findPaper(sheet)) {
+      kit.stock.push_back({std::string(paper->name), paper->width, paper->height, 0, -1});
+    } else if (sheet.find('x') == std::string::npos) {
+      fail(QStringLiteral("--sheet"), paper.problem());
+      return false;
+    } else if (const auto size = readSize("--sheet", sheet, sheetLimits)) {
+      kit.stock.push_back({sheet, size->first, size->second, 0, -1});
+    } else {
+      return false;
+    }
+  }
+  return true;
+}
+
+bool addBlanks(const std::vector<std::string>& blanks, ClassKit& kit) {
+  const Card card = kit.items.empty() ? cards().front() : kit.items.front().design.card;
+  for (const std::string& written : blanks) {
+    std::optional<PlainBlank> blank = readBlankArgument(written, kit, card);
+    if (!blank) {
+      return false;
+    }
+    kit.blanks.push_back(std::move(*blank));
+  }
+  return true;
+}
+
+bool addPeople(const KitOptions& options, ClassKit& kit) {
+  if (!options.takers.empty()) {
+    const auto takers = readNumber("--takers", options.takers, {1, kMostTakers});
+    if (!takers) {
+      return false;
+    }
+    kit.takers = *takers;
+  }
+  if (!options.spares.empty()) {
+    const auto spares = readNumber("--spares", options.spares, {0, kMostTakers});
+    if (!spares) {
+      return false;
+    }
+    kit.spares = *spares;
+  }
+  return true;
+}
+
+/// The text of a file that an argument names; tells when it cannot be read.
+std::optional<std::string> fileOf(const QString& argument, const std::string& path) {
+  constexpr std::int64_t largest = 1 << 20;
+  Result<std::string> content = readFile(path, largest);
+  if (!content) {
+    fail(argument, content.problem());
+    return std::nullopt;
+  }
+  return std::move(content).value();
+}
+
+/// Reads the table in the file `path` into `target`; an empty path leaves it as it is. False: the
+/// problem is told.
+template <class Item>
+bool addTable(const QString& argument, const std::string& path,
+              Result<std::vector<Item>> (*read)(std::string_view, std::string_view),
+              std::vector<Item>& target) {
+  if (path.empty()) {
+    return true;
+  }
+  const std::optional<std::string> csv = fileOf(argument, path);
+  if (!csv) {
+    return false;
+  }
+  Result<std::vector<Item>> table = read(*csv, path);
+  if (!table) {
+    fail(argument, table.problem());
+    return false;
+  }
+  target = std::move(table).value();
+  return true;
+}
+
+bool addNames(const KitOptions& options, ClassKit& kit) {
+  if (options.names.empty()) {
+    return true;
+  }
+  const std::optional<std::string> list = fileOf(QStringLiteral("--names"), options.names);
+  if (!list) {
+    return false;
+  }
+  kit.names.clear();
+  for (const QString& line : text(*list).split(QLatin1Char('\n'))) {
+    if (!line.trimmed().isEmpty()) {
+      kit.names.push_back(line.trimmed().toStdString());
+    }
+  }
+  return true;
+}
+
+bool needsSheets(const KitOptions& options, const ClassKit& kit) {
+  if (!kit.stock.empty() || !options.machine.empty()) {
+    return false;
+  }
+  fail(Cli::tr("--sheet: Say which sheets there are, such as --sheet 12x12."));
+  return true;
+}
+
+}  // namespace
+
+std::optional<ClassKit> readKitArguments(const KitOptions& options) {
+  ClassKit kit;
+  if (options.files.size() == 1 && namesKit(options.files.front())) {
+    std::optional<ClassKit> saved = savedKit(options.files.front());
+    if (!saved) {
+      return std::nullopt;
+    }
+    kit = std::move(*saved);
+  } else if (!addDesigns(options.files, kit)) {
+    return std::nullopt;
+  }
+  if (!addCounts(options, kit) ||
+      !addTable(QStringLiteral("--stock"), options.stock, readStockTable, kit.stock) ||
+      !addSheets(options.sheets, kit) || !addBlanks(options.blanks, kit) ||
+      !addTable(QStringLiteral("--supplies"), options.supplies, readSupplyTable, kit.supplies) ||
+      !addNames(options, kit) || !addPeople(options, kit) || needsSheets(options, kit)) {
+    return std::nullopt;
+  }
+  kit.keepGrain = kit.keepGrain || options.keepGrain;
+  return kit;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <optional>
+#include <string>
+#include <utility>
+
+#include "units/length.h"
+
+namespace creasewright {
+
+/// The least and the most that a side may measure.
+struct SideLimits {
+  Length least = Length::nanometres(20'000'000);
+  Length most = Length::nanometres(2'000'000'000);
+};
+
+/// Width and height as `90x50mm` or `8 1/2x11in`; a unit after the second serves both, and
+/// millimetres where there is none. Nothing when it cannot be read; the problem is told.
+std::optional<std::pair<Length, Length>> readSize(const char* argument, const std::string& written,
+                                                  const SideLimits& limits = {});
+
+}  // namespace creasewright

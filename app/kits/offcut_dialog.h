@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QDialog>
+
+#include "kits/offcut_uses.h"
+
+class QListWidget;
+
+namespace creasewright {
+
+/// What the offcuts of a plan could give, to choose from.
+class OffcutDialog : public QDialog {
+  Q_OBJECT
+
+ public:
+  OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector<OffcutUse> uses, Unit unit,
+               QWidget* parent = nullptr);
+  /// Those that were ticked.
+  [[nodiscard]] std::vector<OffcutUse> chosen() const;
+
+ private:
+  std::vector<OffcutUse> uses_;
+  QListWidget* list_;
+};
+
+}  // namespace creasewright

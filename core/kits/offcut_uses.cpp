@@ -1,0 +1,108 @@
+#include "kits/offcut_uses.h"
+
+#include <algorithm>
+
+#include "document/build.h"
+#include "kits/trim_steps.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kSeconds = 0.05;  // for each that is tried
+
+/// The offcuts of a card as sheets of which there are only so many.
+std::vector<StockSheet> offcutSheets(const ClassKit& kit, const CardPlan& card) {
+  std::vector<StockSheet> sheets;
+  for (const Layout& layout : card.plan.layouts) {
+    const StockSheet& from = kit.stock[static_cast<std::size_t>(layout.stock)];
+    for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
+      StockSheet sheet{"offcut", offcut.width, offcut.height};
+      sheet.atHand = offcut.count * layout.count;
+      sheet.pattern = from.pattern;
+      sheets.push_back(std::move(sheet));
+    }
+  }
+  return sheets;
+}
+
+/// The blanks of an extra of an item's box, for all sets; none when the box cannot have it.
+std::vector<BlankDemand> blanksFor(const ClassKit& kit, const KitItem& item, const Extra& extra) {
+  Design design = item.design;
+  design.extras = {extra};
+  const Result<BuiltDesign> built = build(design);
+  std::vector<BlankDemand> blanks;
+  if (!built || !built->problems.empty()) return blanks;
+  for (const BuiltPiece& piece : built->pieces)
+    if (piece.role)
+      blanks.push_back({piece.piece.name, Length::mm(piece.flat.width),
+                        Length::mm(piece.flat.height),
+                        piece.piece.count * item.perPerson * kit.sets(), !kit.keepGrain});
+  return blanks;
+}
+
+double areaOf(const std::vector<BlankDemand>& blanks) {
+  double area = 0;
+  for (const BlankDemand& blank : blanks)
+    area += blank.width.mm() * blank.height.mm() * blank.quantity;
+  return area;
+}
+
+double areaOf(const std::vector<StockSheet>& sheets) {
+  double area = 0;
+  for (const StockSheet& sheet : sheets)
+    area += sheet.width.mm() * sheet.height.mm() * sheet.atHand;
+  return area;
+}
+
+bool comesOut(const std::vector<StockSheet>& offcuts, std::vector<BlankDemand> blanks) {
+  if (areaOf(blanks) > areaOf(offcuts)) return false;
+  const bool pattern = std::ranges::any_of(offcuts, &StockSheet::pattern);
+  for (BlankDemand& blank : blanks) blank.mayTurn = blank.mayTurn && !pattern;
+  return planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false}).ok();
+}
+
+bool has(const Design& design, std::string_view kind) {
+  return std::ranges::count(design.extras, kind, &Extra::kind) > 0;
+}
+
+/// The cards in the order in which an item would have them: those that are not its own first.
+std::vector<int> cardsFor(const KitItem& item, const KitPlan& plan) {
+  std::vector<int> order;
+  for (std::size_t c = 0; c < plan.cards.size(); ++c) order.push_back(static_cast<int>(c));
+  std::ranges::stable_partition(order, [&](int c) {
+    return !sameCard(plan.cards[static_cast<std::size_t>(c)].card, item.design.card);
+  });
+  return order;
+}
+
+int quantityOf(const std::vector<BlankDemand>& blanks) {
+  int sum = 0;
+  for (const BlankDemand& blank : blanks) sum += blank.quantity;
+  return sum;
+}
+
+}  // namespace
+
+std::vector<OffcutUse> offcutUses(const ClassKit& kit, const KitPlan& plan) {
+  std::vector<std::vector<StockSheet>> offcuts;
+  for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(kit, card));
+  std::vector<OffcutUse> uses;
+  for (std::size_t i = 0; i < kit.items.size(); ++i) {
+    const KitItem& item = kit.items[i];
+    for (const char* id : {"mats", "label"}) {
+      const Result<const ExtraKind*> kind = findExtraKind(id);
+      if (!kind || !item.piece.empty() || has(item.design, id)) continue;
+      for (const int c : cardsFor(item, plan)) {
+        const auto card = static_cast<std::size_t>(c);
+        const Extra extra = standardExtra(**kind, plan.cards[card].card);
+        const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);
+        if (blanks.empty() || !comesOut(offcuts[card], blanks)) continue;
+        uses.push_back({c, static_cast<int>(i), extra, quantityOf(blanks)});
+        break;
+      }
+    }
+  }
+  return uses;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,18 @@
+#pragma once
+
+#include <vector>
+
+#include "fit/card.h"
+#include "kits/cutting.h"
+
+namespace creasewright {
+
+/// The cards of a person's own sheets: each `card` of the list that is none of ours and whose
+/// thickness is told, or follows from its weight with the usual bulk. The first sheet of a card
+/// names it.
+std::vector<Card> ownCards(const std::vector<StockSheet>& stock);
+
+/// A card by id from a person's sheets, or else as findCard. Errors: those of findCard.
+Result<Card> findCard(std::string_view text, const std::vector<StockSheet>& stock);
+
+}  // namespace creasewright

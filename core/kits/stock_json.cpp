@@ -1,0 +1,147 @@
+#include "kits/stock_json.h"
+
+#include "units/length_text.h"
+
+namespace creasewright {
+namespace {
+
+constexpr int kMostSheets = 1'000'000;
+constexpr int kDearest = 1'000'000'000;  // smallest coins
+constexpr Length kThickest = Length::nanometres(3'000'000);
+constexpr double kHeaviest = 10'000;  // g/m2
+
+/// Reads fields one after another; after the first that cannot be read nothing more is.
+class Reader {
+ public:
+  explicit Reader(const Fields& fields) : fields_(fields) {}
+
+  Reader& text(std::string_view key, std::string& target) {
+    return take(fields_.text(key), target);
+  }
+  /// Longer than zero.
+  Reader& side(std::string_view key, Length& target) {
+    take(fields_.length(key), target);
+    return require(target > Length(), key);
+  }
+  Reader& length(std::string_view key, Length& target) {
+    take(fields_.length(key), target);
+    return require(target >= Length(), key);
+  }
+  template <class Count>
+  Reader& count(std::string_view key, int most, Count& target) {
+    return take(countIn(fields_, key, 0, most), target);
+  }
+  Reader& flag(std::string_view key, bool& target) { return take(fields_.flag(key), target); }
+  Reader& number(std::string_view key, double& target) { return take(fields_.number(key), target); }
+  Reader& require(bool holds, std::string_view key) {
+    if (!problem_ && !holds) problem_ = fields_.unreadable(key);
+    return *this;
+  }
+  [[nodiscard]] const std::optional<Problem>& problem() const { return problem_; }
+
+ private:
+  template <class Value, class Target>
+  Reader& take(const Result<Value>& value, Target& target) {
+    if (problem_) return *this;
+    if (value)
+      target = *value;
+    else
+      problem_ = value.problem();
+    return *this;
+  }
+
+  const Fields& fields_;
+  std::optional<Problem> problem_;
+};
+
+void readGrain(Reader& reader, Grain& target) {
+  std::string grain;
+  reader.text("grain", grain).require(grain == "long" || grain == "short", "grain");
+  target = grain == "long" ? Grain::Long : Grain::Short;
+}
+
+}  // namespace
+
+nlohmann::ordered_json stockJson(const StockSheet& sheet) {
+  nlohmann::ordered_json json{
+      {"name", sheet.name}, {"width", exactText(sheet.width)}, {"height", exactText(sheet.height)}};
+  if (sheet.price > 0) json["price"] = sheet.price;
+  if (sheet.atHand >= 0) json["at_hand"] = sheet.atHand;
+  if (!sheet.code.empty()) json["code"] = sheet.code;
+  if (!sheet.card.empty()) json["card"] = sheet.card;
+  if (sheet.grain != Grain::Unknown) json["grain"] = sheet.grain == Grain::Long ? "long" : "short";
+  if (sheet.pattern) json["pattern"] = true;
+  if (sheet.owned > 0) json["owned"] = sheet.owned;
+  if (sheet.grammage > 0) json["grammage"] = sheet.grammage;
+  if (!sheet.basis.empty()) json["basis"] = sheet.basis;
+  if (sheet.caliper > Length()) json["caliper"] = exactText(sheet.caliper);
+  if (sheet.oneSided) json["one_sided"] = true;
+  return json;
+}
+
+nlohmann::ordered_json supplyJson(const SupplyItem& item) {
+  return {{"code", item.code},
+          {"name", item.name},
+          {"kind", supplyKindText(item.kind)},
+          {"width", exactText(item.width)},
+          {"length", exactText(item.length)},
+          {"pieces", item.pieces},
+          {"price", item.price},
+          {"at_hand", item.atHand}};
+}
+
+Result<int> countIn(const Fields& fields, std::string_view key, int least, int most) {
+  const Result<std::int64_t> value = fields.whole(key);
+  if (!value) return value.problem();
+  if (*value < least || *value > most)
+    return Problem{ProblemCode::TakersWrong,
+                   fields.path(key),
+                   {*value, std::int64_t{least}, std::int64_t{most}}};
+  return static_cast<int>(*value);
+}
+
+Result<StockSheet> readStock(const Fields& fields) {
+  StockSheet sheet;
+  Reader reader(fields);
+  reader.text("name", sheet.name).side("width", sheet.width).side("height", sheet.height);
+  const auto optional = [&](std::string_view key, const auto& read) {
+    if (fields.has(key)) read();
+  };
+  optional("price", [&] { reader.count("price", kDearest, sheet.price); });
+  optional("at_hand", [&] { reader.count("at_hand", kMostSheets, sheet.atHand); });
+  optional("owned", [&] { reader.count("owned", kMostSheets, sheet.owned); });
+  optional("code", [&] { reader.text("code", sheet.code); });
+  optional("card", [&] { reader.text("card", sheet.card); });
+  optional("basis", [&] { reader.text("basis", sheet.basis); });
+  optional("pattern", [&] { reader.flag("pattern", sheet.pattern); });
+  optional("one_sided", [&] { reader.flag("one_sided", sheet.oneSided); });
+  optional("grain", [&] { readGrain(reader, sheet.grain); });
+  optional("caliper", [&] {
+    reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickest, "caliper");
+  });
+  optional("grammage", [&] {
+    reader.number("grammage", sheet.grammage)
+        .require(sheet.grammage >= 0 && sheet.grammage <= kHeaviest, "grammage");
+  });
+  if (reader.problem()) return *reader.problem();
+  return sheet;
+}
+
+Result<SupplyItem> readSupply(const Fields& fields) {
+  SupplyItem item;
+  Reader reader(fields);
+  std::string kind;
+  reader.text("code", item.code).text("name", item.name).text("kind", kind);
+  const std::optional<SupplyItemKind> known = supplyKind(kind);
+  reader.require(known.has_value(), "kind")
+      .length("width", item.width)
+      .length("length", item.length)
+      .count("pieces", kMostSheets, item.pieces)
+      .count("price", kDearest, item.price)
+      .count("at_hand", kMostSheets, item.atHand);
+  if (reader.problem()) return *reader.problem();
+  item.kind = *known;
+  return item;
+}
+
+}  // namespace creasewright
