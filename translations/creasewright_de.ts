@@ -798,87 +798,92 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="33"/>
+        <location filename="../app/shell/file_actions.cpp" line="35"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="34"/>
+        <location filename="../app/shell/file_actions.cpp" line="36"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="35"/>
+        <location filename="../app/shell/file_actions.cpp" line="37"/>
         <source>S&amp;helf…</source>
         <translation>&amp;Regal …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="36"/>
+        <location filename="../app/shell/file_actions.cpp" line="38"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="37"/>
+        <location filename="../app/shell/file_actions.cpp" line="39"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="58"/>
+        <location filename="../app/shell/file_actions.cpp" line="40"/>
+        <source>&amp;Title, tags, notes…</source>
+        <translation>&amp;Titel, Stichwörter, Notizen …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="62"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt benutzt</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="71"/>
+        <location filename="../app/shell/file_actions.cpp" line="76"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="72"/>
+        <location filename="../app/shell/file_actions.cpp" line="77"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="74"/>
+        <location filename="../app/shell/file_actions.cpp" line="79"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Jetzt speichern oder zurücklassen.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="75"/>
+        <location filename="../app/shell/file_actions.cpp" line="80"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="76"/>
+        <location filename="../app/shell/file_actions.cpp" line="81"/>
         <source>Leave them</source>
         <translation>Zurücklassen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="77"/>
+        <location filename="../app/shell/file_actions.cpp" line="82"/>
         <source>Stay here</source>
         <translation>Hierbleiben</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="118"/>
+        <location filename="../app/shell/file_actions.cpp" line="130"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="119"/>
+        <location filename="../app/shell/file_actions.cpp" line="131"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="147"/>
+        <location filename="../app/shell/file_actions.cpp" line="159"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="148"/>
+        <location filename="../app/shell/file_actions.cpp" line="160"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="164"/>
+        <location filename="../app/shell/file_actions.cpp" line="176"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1037,67 +1042,67 @@
 <context>
     <name>creasewright::GuideWindow</name>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="38"/>
+        <location filename="../app/guide/guide_window.cpp" line="39"/>
         <source>Guide</source>
         <translation>Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="40"/>
+        <location filename="../app/guide/guide_window.cpp" line="41"/>
         <source>Inches and millimetres</source>
         <translation>Zoll und Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="41"/>
+        <location filename="../app/guide/guide_window.cpp" line="42"/>
         <source>Inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="42"/>
+        <location filename="../app/guide/guide_window.cpp" line="43"/>
         <source>Millimetres</source>
         <translation>Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="50"/>
+        <location filename="../app/guide/guide_window.cpp" line="51"/>
         <source>Measures in</source>
         <translation>Maße in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="51"/>
+        <location filename="../app/guide/guide_window.cpp" line="52"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="62"/>
+        <location filename="../app/guide/guide_window.cpp" line="63"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="63"/>
+        <location filename="../app/guide/guide_window.cpp" line="64"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="65"/>
+        <location filename="../app/guide/guide_window.cpp" line="66"/>
         <source>Save as a web page…</source>
         <translation>Als Webseite speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="66"/>
+        <location filename="../app/guide/guide_window.cpp" line="67"/>
         <source>Web page (*.html)</source>
         <translation>Webseite (*.html)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="67"/>
+        <location filename="../app/guide/guide_window.cpp" line="68"/>
         <source>Save pictures and text…</source>
         <translation>Bilder und Text speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="68"/>
+        <location filename="../app/guide/guide_window.cpp" line="69"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_window.cpp" line="98"/>
+        <location filename="../app/guide/guide_window.cpp" line="99"/>
         <source>%n page(s)</source>
         <translation>
             <numerusform>%n Seite</numerusform>
@@ -1105,23 +1110,23 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="108"/>
+        <location filename="../app/guide/guide_window.cpp" line="109"/>
         <source>%1 guide</source>
         <comment>name of a file</comment>
         <translation>%1 Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="126"/>
+        <location filename="../app/guide/guide_window.cpp" line="127"/>
         <source>Name of the folder</source>
         <translation>Name des Ordners</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="135"/>
+        <location filename="../app/guide/guide_window.cpp" line="136"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="137"/>
+        <location filename="../app/guide/guide_window.cpp" line="138"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1129,39 +1134,39 @@
 <context>
     <name>creasewright::KitContents</name>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="29"/>
-        <location filename="../app/kits/kit_contents.cpp" line="43"/>
+        <location filename="../app/kits/kit_contents.cpp" line="30"/>
+        <location filename="../app/kits/kit_contents.cpp" line="45"/>
         <source>Everybody makes</source>
         <translation>Jede Person macht</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="31"/>
-        <location filename="../app/kits/kit_contents.cpp" line="32"/>
+        <location filename="../app/kits/kit_contents.cpp" line="33"/>
+        <location filename="../app/kits/kit_contents.cpp" line="34"/>
         <source>How many each person gets</source>
         <translation>Wie viele jede Person bekommt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="33"/>
+        <location filename="../app/kits/kit_contents.cpp" line="35"/>
         <source>What is cut of it</source>
         <translation>Was davon geschnitten wird</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="93"/>
+        <location filename="../app/kits/kit_contents.cpp" line="95"/>
         <source>%1: only %2</source>
         <translation>%1: nur %2</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="132"/>
+        <location filename="../app/kits/kit_contents.cpp" line="134"/>
         <source>plain blank</source>
         <translation>einfacher Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="135"/>
+        <location filename="../app/kits/kit_contents.cpp" line="137"/>
         <source>the whole design</source>
         <translation>der ganze Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="138"/>
+        <location filename="../app/kits/kit_contents.cpp" line="140"/>
         <source>only %1</source>
         <translation>nur %1</translation>
     </message>
@@ -1169,12 +1174,12 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="69"/>
+        <location filename="../app/kits/kit_window.cpp" line="64"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="128"/>
+        <location filename="../app/kits/kit_window.cpp" line="133"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
@@ -1184,165 +1189,165 @@
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="63"/>
+        <location filename="../app/kits/kit_window.cpp" line="58"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="67"/>
+        <location filename="../app/kits/kit_window.cpp" line="62"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <location filename="../app/kits/kit_window.cpp" line="102"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="107"/>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="108"/>
+        <location filename="../app/kits/kit_window.cpp" line="113"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="109"/>
+        <location filename="../app/kits/kit_window.cpp" line="114"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="216"/>
+        <location filename="../app/kits/kit_window.cpp" line="235"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="216"/>
+        <location filename="../app/kits/kit_window.cpp" line="236"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="217"/>
+        <location filename="../app/kits/kit_window.cpp" line="236"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="218"/>
+        <location filename="../app/kits/kit_window.cpp" line="237"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="221"/>
+        <location filename="../app/kits/kit_window.cpp" line="240"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="225"/>
+        <location filename="../app/kits/kit_window.cpp" line="243"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="226"/>
+        <location filename="../app/kits/kit_window.cpp" line="244"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="304"/>
+        <location filename="../app/kits/kit_window.cpp" line="323"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="138"/>
+        <location filename="../app/kits/kit_window.cpp" line="144"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="141"/>
+        <location filename="../app/kits/kit_window.cpp" line="147"/>
         <source>As saved in the kit</source>
-        <translation>Wie im Kurs gespeichert</translation>
+        <translation>Wie im Kurspaket gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="161"/>
+        <location filename="../app/kits/kit_window.cpp" line="167"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="161"/>
+        <location filename="../app/kits/kit_window.cpp" line="167"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="219"/>
+        <location filename="../app/kits/kit_window.cpp" line="239"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="220"/>
+        <location filename="../app/kits/kit_window.cpp" line="241"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="226"/>
+        <location filename="../app/kits/kit_window.cpp" line="244"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="227"/>
+        <location filename="../app/kits/kit_window.cpp" line="245"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="227"/>
+        <location filename="../app/kits/kit_window.cpp" line="245"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="228"/>
+        <location filename="../app/kits/kit_window.cpp" line="246"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="229"/>
+        <location filename="../app/kits/kit_window.cpp" line="247"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="230"/>
+        <location filename="../app/kits/kit_window.cpp" line="248"/>
         <source>Kit…</source>
-        <translation>Kurs …</translation>
+        <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="232"/>
+        <location filename="../app/kits/kit_window.cpp" line="251"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="230"/>
-        <location filename="../app/kits/kit_window.cpp" line="280"/>
+        <location filename="../app/kits/kit_window.cpp" line="248"/>
+        <location filename="../app/kits/kit_window.cpp" line="299"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="233"/>
+        <location filename="../app/kits/kit_window.cpp" line="252"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="238"/>
+        <location filename="../app/kits/kit_window.cpp" line="257"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="242"/>
-        <location filename="../app/kits/kit_window.cpp" line="286"/>
-        <location filename="../app/kits/kit_window.cpp" line="393"/>
+        <location filename="../app/kits/kit_window.cpp" line="261"/>
+        <location filename="../app/kits/kit_window.cpp" line="305"/>
+        <location filename="../app/kits/kit_window.cpp" line="412"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="360"/>
+        <location filename="../app/kits/kit_window.cpp" line="379"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1350,22 +1355,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="367"/>
+        <location filename="../app/kits/kit_window.cpp" line="386"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="370"/>
+        <location filename="../app/kits/kit_window.cpp" line="389"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="385"/>
+        <location filename="../app/kits/kit_window.cpp" line="404"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="395"/>
+        <location filename="../app/kits/kit_window.cpp" line="414"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1566,7 +1571,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
         <source>They would be enough for one or the other of these. What you tick is added to the kit, and the sheets are planned anew:</source>
-        <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt in den Kurs, und die Bögen werden neu geplant:</translation>
+        <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
     </message>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="40"/>
@@ -1576,7 +1581,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="43"/>
         <source>Add to the kit</source>
-        <translation>In den Kurs aufnehmen</translation>
+        <translation>Ins Kurspaket aufnehmen</translation>
     </message>
 </context>
 <context>
@@ -1819,17 +1824,22 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfModel</name>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="148"/>
+        <location filename="../app/shelf/shelf_model.cpp" line="163"/>
+        <source>cannot be read</source>
+        <translation>nicht lesbar</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/shelf_model.cpp" line="171"/>
         <source>This file cannot be read: %1</source>
         <translation>Diese Datei lässt sich nicht lesen: %1</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="152"/>
+        <location filename="../app/shelf/shelf_model.cpp" line="175"/>
         <source>%1 for %2</source>
         <translation>%1 für %2</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="157"/>
+        <location filename="../app/shelf/shelf_model.cpp" line="180"/>
         <source>Last used %1</source>
         <translation>Zuletzt benutzt am %1</translation>
     </message>
@@ -1837,136 +1847,134 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfWindow</name>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="39"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="197"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="40"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="193"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="42"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
         <source>Search title, style, product, tags, notes</source>
         <translation>Titel, Form, Inhalt, Stichwörter, Notizen suchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
         <source>Search the shelf</source>
         <translation>Das Regal durchsuchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="46"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="47"/>
         <source>Order</source>
         <translation>Reihenfolge</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="47"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
         <source>Newest first</source>
         <translation>Neueste zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
         <source>Last used first</source>
         <translation>Zuletzt benutzte zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
         <source>By title</source>
         <translation>Nach Titel</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="51"/>
         <source>By style</source>
         <translation>Nach Bauart</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="58"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="59"/>
         <source>Saved designs</source>
         <translation>Gespeicherte Entwürfe</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="74"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
         <source>Copy for the present product</source>
         <translation>Für das jetzige Produkt kopieren</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
         <source>Put the present design here</source>
         <translation>Jetzigen Entwurf hier ablegen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
-        <source>Tags…</source>
-        <translation>Stichwörter…</translation>
+        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
+        <source>Title, tags, notes…</source>
+        <translation>Titel, Stichwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="186"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="79"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="80"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
         <source>Save all as a bundle…</source>
         <translation>Alle als Bündel speichern …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="82"/>
         <source>Add a bundle…</source>
         <translation>Ein Bündel hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="87"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="88"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="104"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="106"/>
         <source>The shelf is empty. Put designs here to find them again.</source>
         <translation>Das Regal ist leer. Legen Sie Entwürfe hier ab, um sie wiederzufinden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="105"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="109"/>
         <source>%n design(s)</source>
         <translation>
             <numerusform>%n Entwurf</numerusform>
             <numerusform>%n Entwürfe</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <location filename="../app/shelf/shelf_window.cpp" line="112"/>
+        <source>%n file(s) that cannot be read</source>
+        <translation>
+            <numerusform>%n Datei, die nicht lesbar ist</numerusform>
+            <numerusform>%n Dateien, die nicht lesbar sind</numerusform>
+        </translation>
+    </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="111"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="122"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="151"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="181"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="120"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="131"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="160"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="177"/>
         <source>Choose a design first.</source>
         <translation>Wählen Sie zuerst einen Entwurf.</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="162"/>
-        <source>Tags</source>
-        <translation>Stichwörter</translation>
-    </message>
-    <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="162"/>
-        <source>Words to find it by, with commas between them:</source>
-        <translation>Wörter zum Wiederfinden, mit Kommas dazwischen:</translation>
-    </message>
-    <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="186"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
         <source>Move “%1” to the trash?</source>
         <translation>„%1“ in den Papierkorb verschieben?</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="197"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="210"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="193"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="206"/>
         <source>Bundle (*.cwbundle)</source>
         <translation>Bündel (*.cwbundle)</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="221"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="217"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -2156,44 +2164,72 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::WordsDialog</name>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="25"/>
+        <source>Title, tags and notes</source>
+        <translation>Titel, Stichwörter und Notizen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="28"/>
+        <source>Words to find it by, with commas between them</source>
+        <translation>Wörter zum Wiederfinden, mit Kommas dazwischen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="31"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="32"/>
+        <source>Tags</source>
+        <translation>Stichwörter</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="33"/>
+        <source>Notes</source>
+        <translation>Notizen</translation>
+    </message>
+    <message>
+        <location filename="../app/shelf/words_dialog.cpp" line="35"/>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+</context>
+<context>
     <name>edits</name>
     <message>
-        <location filename="../app/commands/edits.cpp" line="28"/>
-        <source>the title</source>
-        <translation>den Titel</translation>
+        <location filename="../app/commands/edits.cpp" line="26"/>
+        <source>title, tags and notes</source>
+        <translation>Titel, Stichwörter und Notizen</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="34"/>
-        <source>the notes</source>
-        <translation>die Notizen</translation>
-    </message>
-    <message>
-        <location filename="../app/commands/edits.cpp" line="52"/>
+        <location filename="../app/commands/edits.cpp" line="45"/>
         <source>the style</source>
         <translation>die Form</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="59"/>
+        <location filename="../app/commands/edits.cpp" line="52"/>
         <source>the product</source>
         <translation>den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="65"/>
+        <location filename="../app/commands/edits.cpp" line="58"/>
         <source>the ease</source>
         <translation>die Luft</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="71"/>
+        <location filename="../app/commands/edits.cpp" line="64"/>
         <source>the tool grid</source>
         <translation>das Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="77"/>
+        <location filename="../app/commands/edits.cpp" line="70"/>
         <source>the scoring board</source>
         <translation>das Rillbrett</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="83"/>
+        <location filename="../app/commands/edits.cpp" line="76"/>
         <source>the card</source>
         <translation>den Karton</translation>
     </message>

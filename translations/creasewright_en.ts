@@ -458,4 +458,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>creasewright::ShelfWindow</name>
+    <message numerus="yes">
+        <source>%n file(s) that cannot be read</source>
+        <translation>
+            <numerusform>%n file that cannot be read</numerusform>
+            <numerusform>%n files that cannot be read</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

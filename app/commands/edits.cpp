@@ -22,16 +22,8 @@ void push(DesignSession& session, Design design, const QString& words, const QSt
 
 }  // namespace
 
-void changeTitle(DesignSession& session, const QString& title) {
-  Design design = session.design();
-  design.title = title.toStdString();
-  push(session, design, Say::tr("the title"), QStringLiteral("title"));
-}
-
-void changeNotes(DesignSession& session, const QString& notes) {
-  Design design = session.design();
-  design.notes = notes.toStdString();
-  push(session, design, Say::tr("the notes"), QStringLiteral("notes"));
+void changeWords(DesignSession& session, const DesignWords& words) {
+  push(session, withWords(session.design(), words), Say::tr("title, tags and notes"), {});
 }
 
 void changeStyle(DesignSession& session, std::string_view styleId) {
@@ -43,6 +35,7 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   Design design = std::move(fresh).value();
   design.title = now.title;
   design.notes = now.notes;
+  design.tags = now.tags;
   design.board = now.board;
   design.extras = now.extras;
   // Another style has other faces; each extra finds its own again.

@@ -2,14 +2,15 @@
 
 #include <QString>
 
+#include "bridge/design_words.h"
 #include "session/design_session.h"
 
 namespace creasewright {
 
 // Every change a person can make to the design, each as one undo step.
 
-void changeTitle(DesignSession& session, const QString& title);
-void changeNotes(DesignSession& session, const QString& notes);
+/// Title, tags and notes.
+void changeWords(DesignSession& session, const DesignWords& words);
 /// Another style: the product, card, ease and grid stay; measures start from the style's own.
 void changeStyle(DesignSession& session, std::string_view styleId);
 void changeProduct(DesignSession& session, const std::optional<Product>& product,

@@ -19,6 +19,7 @@
 #include "output/page_preview.h"
 #include "session/preferences.h"
 #include "widgets/labelled_field.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -36,7 +37,7 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
       status_(new QLabel(this)),
       preview_(new PagePreview(this)) {
   setWindowTitle(tr("Guide"));
-  resize(900, 640);
+  resize(fittingScreen(*this, {900, 640}));
   units_->addItem(tr("Inches and millimetres"), static_cast<int>(GuideUnits::Both));
   units_->addItem(tr("Inches"), static_cast<int>(GuideUnits::Inch));
   units_->addItem(tr("Millimetres"), static_cast<int>(GuideUnits::Millimetre));

@@ -17,6 +17,7 @@ namespace creasewright {
 namespace {
 
 constexpr int listHeight = 104;
+constexpr int countWidth = 70;
 
 }  // namespace
 
@@ -28,6 +29,7 @@ KitContents::KitContents(QWidget* parent)
   list_->setFixedHeight(listHeight);
   list_->setAccessibleName(tr("Everybody makes"));
   count_->setRange(1, kMostPerPerson);
+  count_->setFixedWidth(countWidth);
   count_->setAccessibleName(tr("How many each person gets"));
   count_->setToolTip(tr("How many each person gets"));
   piece_->setAccessibleName(tr("What is cut of it"));

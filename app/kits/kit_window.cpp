@@ -32,6 +32,7 @@
 #include "stock/stock_store.h"
 #include "stock/stock_window.h"
 #include "widgets/labelled_field.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -44,12 +45,6 @@ constexpr double secondsToLook = 10;   // for a better plan, when the first is n
 constexpr int everySheet = -2;  // of the list of sheets
 constexpr int sheetsOfKit = -3;
 constexpr int noSheet = -1;
-
-/// A line of a button's menu.
-struct MenuLine {
-  QString words;
-  std::function<void()> action;
-};
 
 }  // namespace
 
@@ -67,8 +62,9 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       stop_(new QPushButton(tr("Stop looking"), this)),
       worker_(new PlanWorker(this)) {
   setWindowTitle(tr("Class kit"));
-  resize(980, 720);
+  resize(fittingScreen(*this, {980, 720}));
   contents_->setContents({{session.built().design, 1}}, {});
+  kit_.items = contents_->items();
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
   addControls(column);
@@ -80,6 +76,8 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* pages = new QVBoxLayout;
+  status_->setWordWrap(true);
+  status_->setProperty("quiet", true);
   auto* top = new QHBoxLayout;
   top->addWidget(status_, 1);
   top->addWidget(stop_);
@@ -103,8 +101,15 @@ void KitWindow::addControls(QVBoxLayout* column) {
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
   readLists();
-  addLabelledField(column, tr("People"), takers_);
-  addLabelledField(column, tr("Spare sets"), spares_);
+  auto* people = new QHBoxLayout;
+  for (const auto& [label, field] :
+       {std::pair{tr("People"), takers_}, {tr("Spare sets"), spares_}}) {
+    auto* half = new QVBoxLayout;
+    half->setSpacing(4);
+    addLabelledField(half, label, field);
+    people->addLayout(half, 1);
+  }
+  column->addLayout(people);
   addLabelledField(column, tr("Sheets"), sheet_);
   addLabelledField(column, tr("Other sheets"), second_);
   column->addWidget(grain_);
@@ -135,6 +140,7 @@ void KitWindow::readLists() {
     second_->addItem(text(sheet.name), i);
     first = first == 0 && sheet.width == wanted ? i : first;
   }
+  first = firstSheetFor(kit_, stock_, first);
   sheet_->addItem(tr("All on the list"), everySheet);
   if (!opened_.stock.empty()) {
     first = sheet_->count();
@@ -194,43 +200,56 @@ void KitWindow::chooseStock() {
   }
 }
 
+/// A button in a row.
+QPushButton* KitWindow::addButton(QHBoxLayout* row, const QString& words,
+                                  std::function<void()> action) {
+  auto* button = new QPushButton(words, this);
+  button->setAutoDefault(false);
+  if (action) {
+    connect(button, &QPushButton::clicked, this, std::move(action));
+  }
+  row->addWidget(button, 1);
+  return button;
+}
+
+/// A button that opens a menu.
+QPushButton* KitWindow::addMenu(QHBoxLayout* row, const QString& words,
+                                const std::vector<MenuLine>& lines) {
+  QPushButton* button = addButton(row, words, {});
+  auto* menu = new QMenu(button);
+  for (const MenuLine& line : lines) {
+    menu->addAction(line.words, this, line.action);
+  }
+  button->setMenu(menu);
+  return button;
+}
+
 void KitWindow::addButtons(QVBoxLayout* column) {
-  const auto button = [&](const QString& words, auto action) {
-    auto* made = new QPushButton(words, this);
-    made->setAutoDefault(false);
-    connect(made, &QPushButton::clicked, this, action);
-    column->addWidget(made);
+  const auto row = [&] {
+    auto* made = new QHBoxLayout;
+    column->addLayout(made);
     return made;
   };
-  const auto menu = [&](const QString& words, std::initializer_list<MenuLine> lines) {
-    auto* made = new QPushButton(words, this);
-    made->setAutoDefault(false);
-    auto* list = new QMenu(made);
-    for (const MenuLine& line : lines) {
-      list->addAction(line.words, this, line.action);
-    }
-    made->setMenu(list);
-    column->addWidget(made);
-    return made;
-  };
-  menu(tr("Add"), {{tr("Designs…"), [this] { addDesigns(); }},
-                   {tr("A plain blank…"), [this] { addBlank(); }}});
-  button(tr("Remove"), [this] { removeCurrent(); });
-  button(tr("Names…"), [this] { editNames(); });
-  button(tr("Stock and supplies…"), [this] { editStock(); });
-  button(tr("Offcuts…"), [this] { showOffcuts(); });
-  status_->setWordWrap(true);
-  status_->setProperty("quiet", true);
+  auto* contents = row();
+  addMenu(
+      contents, tr("Add"),
+      {{tr("Designs…"), [this] { addDesigns(); }}, {tr("A plain blank…"), [this] { addBlank(); }}});
+  addButton(contents, tr("Remove"), [this] { removeCurrent(); });
+  auto* lists = row();
+  addButton(lists, tr("Names…"), [this] { editNames(); });
+  addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
+  addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
   column->addStretch(1);
-  menu(tr("Save"),
-       {{tr("Plan as PDF…"), [this] { save(QStringLiteral("pdf"), tr("PDF (*.pdf)")); }},
-        {tr("Plan as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); }},
-        {tr("All papers of the class…"), [this] { saveFolder(); }},
-        {tr("Machine layouts…"), [this] { saveMats(); }},
-        {tr("Kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); }}})
+  addMenu(row(), tr("Save"),
+          {{tr("Plan as PDF…"), [this] { save(QStringLiteral("pdf"), tr("PDF (*.pdf)")); }},
+           {tr("Plan as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); }},
+           {tr("All papers of the class…"), [this] { saveFolder(); }},
+           {tr("Machine layouts…"), [this] { saveMats(); }},
+           {tr("Kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); }}})
       ->setProperty("primary", true);
-  button(tr("Open kit…"), [this] { openKit(); });
-  button(tr("Close"), [this] { reject(); });
+  auto* last = row();
+  addButton(last, tr("Open kit…"), [this] { openKit(); });
+  addButton(last, tr("Close"), [this] { reject(); });
 }
 
 void KitWindow::addDesigns() {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QDialog>
+#include <functional>
 
 #include "kits/plan_worker.h"
 #include "kits/write_kit.h"
@@ -8,6 +9,7 @@
 
 class QCheckBox;
 class QComboBox;
+class QHBoxLayout;
 class QLabel;
 class QPushButton;
 class QSpinBox;
@@ -27,7 +29,15 @@ class KitWindow : public QDialog {
   explicit KitWindow(DesignSession& session, QWidget* parent = nullptr);
 
  private:
+  /// A line of a button's menu.
+  struct MenuLine {
+    QString words;
+    std::function<void()> action;
+  };
+
   void addControls(QVBoxLayout* column);
+  QPushButton* addButton(QHBoxLayout* row, const QString& words, std::function<void()> action);
+  QPushButton* addMenu(QHBoxLayout* row, const QString& words, const std::vector<MenuLine>& lines);
   void addButtons(QVBoxLayout* column);
   void addDesigns();
   void addBlank();

@@ -61,11 +61,20 @@ QString ShelfFolder::freePath(const Design& design) const {
   return path;
 }
 
-std::optional<Problem> ShelfFolder::add(const Design& design) const {
+Result<QString> ShelfFolder::put(const Design& design) const {
   if (!QDir().mkpath(folder_)) {
     return Problem{ProblemCode::FileNotWritten, folder_.toStdString(), {std::string("mkdir")}};
   }
-  return writeFileAtomically(encoded(freePath(design)), writeDesign(design));
+  const QString path = freePath(design);
+  if (const auto problem = writeFileAtomically(encoded(path), writeDesign(design))) {
+    return *problem;
+  }
+  return path;
+}
+
+std::optional<Problem> ShelfFolder::add(const Design& design) const {
+  const Result<QString> path = put(design);
+  return path ? std::nullopt : std::optional(path.problem());
 }
 
 std::optional<Problem> ShelfFolder::addBundle(const QString& file) const {
@@ -73,10 +82,16 @@ std::optional<Problem> ShelfFolder::addBundle(const QString& file) const {
   if (!designs) {
     return designs.problem();
   }
+  QStringList written;
   for (const Design& design : *designs) {
-    if (const auto problem = add(design)) {
-      return problem;
+    const Result<QString> path = put(design);
+    if (!path) {
+      for (const QString& taken : written) {
+        QFile::remove(taken);
+      }
+      return path.problem();
     }
+    written.append(*path);
   }
   return std::nullopt;
 }

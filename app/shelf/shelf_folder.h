@@ -34,6 +34,8 @@ class ShelfFolder {
   static bool remove(const QString& path);
 
  private:
+  /// Writes a copy and tells where.
+  [[nodiscard]] Result<QString> put(const Design& design) const;
   [[nodiscard]] QString freePath(const Design& design) const;
   QString folder_;
 };

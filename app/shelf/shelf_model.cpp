@@ -2,14 +2,17 @@
 
 #include <QFileInfo>
 #include <QLocale>
+#include <QPainter>
 #include <algorithm>
 #include <numeric>
 
 #include "bridge/design_pixmap.h"
+#include "bridge/design_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "session/preferences.h"
 #include "styles/registry.h"
+#include "widgets/icon.h"
 
 namespace creasewright {
 
@@ -31,13 +34,19 @@ QString productOf(const Design& design) {
   return design.product ? text(productText(*design.product)) : QString();
 }
 
-QString tagsOf(const Design& design) {
-  QStringList tags;
-  for (const std::string& tag : design.tags) {
-    tags.append(text(tag));
+/// The product's sizes to read: `60 × 40 × 25 mm`.
+QString sizesOf(const Design& design) {
+  QString sizes = productOf(design).section(QLatin1Char(':'), 1);
+  sizes.replace(QLatin1Char('x'), QStringLiteral(" × "));
+  for (const QString& unit : {QStringLiteral("mm"), QStringLiteral("in")}) {
+    if (sizes.endsWith(unit)) {
+      sizes.insert(sizes.size() - unit.size(), QLatin1Char(' '));
+    }
   }
-  return tags.join(QStringLiteral(", "));
+  return sizes;
 }
+
+QString tagsOf(const Design& design) { return wordsOf(design).tags.join(QStringLiteral(", ")); }
 
 }  // namespace
 
@@ -102,6 +111,13 @@ const ShelfEntry& ShelfModel::entry(const QModelIndex& index) const {
   return entries_.at(shown_.at(static_cast<std::size_t>(index.row())));
 }
 
+QString ShelfModel::title(const QModelIndex& index) const { return titleOf(entry(index)); }
+
+int ShelfModel::unreadable() const {
+  return static_cast<int>(
+      std::ranges::count_if(shown_, [&](std::size_t i) { return !entries_[i].design; }));
+}
+
 std::vector<Design> ShelfModel::designs() const {
   std::vector<Design> all;
   for (const ShelfEntry& entry : entries_) {
@@ -123,7 +139,12 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
   }
   QPixmap made(pictureSize);
   made.fill(Qt::transparent);
-  if (entry.design) {
+  if (!entry.design) {
+    QPainter painter(&made);
+    constexpr int side = 48;
+    const QPixmap sign = lineIcon(QStringLiteral("problem")).pixmap(side, side);
+    painter.drawPixmap((made.width() - side) / 2, (made.height() - side) / 2, sign);
+  } else {
     if (const Result<BuiltDesign> built = build(*entry.design)) {
       made = designPixmap(*built, true, pictureSize, 1);
     }
@@ -138,8 +159,10 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
   }
   const ShelfEntry& item = entry(index);
   switch (role) {
-    case Qt::DisplayRole:
-      return titleOf(item);
+    case Qt::DisplayRole: {
+      const QString second = item.design ? sizesOf(*item.design) : tr("cannot be read");
+      return second.isEmpty() ? titleOf(item) : titleOf(item) + QLatin1Char('\n') + second;
+    }
     case Qt::DecorationRole:
       return picture(item);
     case Qt::ToolTipRole:
@@ -159,7 +182,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
       return lines.join(QLatin1Char('\n'));
     }
     case Qt::SizeHintRole:
-      return QSize(pictureSize.width() + 16, pictureSize.height() + 34);
+      return QSize(pictureSize.width() + 16, pictureSize.height() + 50);
     default:
       return {};
   }

@@ -23,6 +23,9 @@ class ShelfModel : public QAbstractListModel {
   void setWords(const QString& words);
   void setOrder(Order order);
   [[nodiscard]] const ShelfEntry& entry(const QModelIndex& index) const;
+  [[nodiscard]] QString title(const QModelIndex& index) const;
+  /// Files among those shown that hold no design.
+  [[nodiscard]] int unreadable() const;
   [[nodiscard]] int total() const { return static_cast<int>(entries_.size()); }
   /// Every readable design, for a bundle.
   [[nodiscard]] std::vector<Design> designs() const;

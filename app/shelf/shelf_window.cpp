@@ -5,7 +5,6 @@
 #include <QFile>
 #include <QFileDialog>
 #include <QHBoxLayout>
-#include <QInputDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
@@ -20,6 +19,8 @@
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "session/preferences.h"
+#include "shelf/words_dialog.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -37,7 +38,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
       list_(new QListView(this)),
       status_(new QLabel(this)) {
   setWindowTitle(tr("Shelf"));
-  resize(900, 620);
+  resize(fittingScreen(*this, {900, 620}));
   auto* search = new QLineEdit(this);
   search->setPlaceholderText(tr("Search title, style, product, tags, notes"));
   search->setAccessibleName(tr("Search the shelf"));
@@ -74,7 +75,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   button(tr("Open"), [this] { openCurrent(); })->setProperty("primary", true);
   button(tr("Copy for the present product"), [this] { copyCurrent(); });
   button(tr("Put the present design here"), [this] { addPresent(); });
-  button(tr("Tags…"), [this] { editTags(); });
+  button(tr("Title, tags, notes…"), [this] { editWords(); });
   button(tr("Remove"), [this] { removeCurrent(); });
   column->addSpacing(12);
   button(tr("Save all as a bundle…"), [this] { exportAll(); });
@@ -96,13 +97,21 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
     model_->setOrder(static_cast<ShelfModel::Order>(order->currentData().toInt()));
   });
   connect(list_, &QListView::activated, this, [this] { openCurrent(); });
+  search->setFocus();
   count();
 }
 
 void ShelfWindow::count() {
-  status_->setText(model_->total() == 0
-                       ? tr("The shelf is empty. Put designs here to find them again.")
-                       : tr("%n design(s)", nullptr, model_->rowCount()));
+  if (model_->total() == 0) {
+    status_->setText(tr("The shelf is empty. Put designs here to find them again."));
+    return;
+  }
+  QString words = tr("%n design(s)", nullptr, model_->rowCount() - model_->unreadable());
+  if (model_->unreadable() > 0) {
+    words +=
+        QLatin1Char('\n') + tr("%n file(s) that cannot be read", nullptr, model_->unreadable());
+  }
+  status_->setText(words);
 }
 
 void ShelfWindow::openCurrent() {
@@ -145,31 +154,18 @@ void ShelfWindow::addPresent() {
   count();
 }
 
-void ShelfWindow::editTags() {
+void ShelfWindow::editWords() {
   const QModelIndex index = list_->currentIndex();
   if (!index.isValid() || !model_->entry(index).design) {
     status_->setText(tr("Choose a design first."));
     return;
   }
   const ShelfEntry& entry = model_->entry(index);
-  Design design = *entry.design;
-  QStringList tags;
-  for (const std::string& tag : design.tags) {
-    tags.append(text(tag));
-  }
-  bool fine = false;
-  const QString written =
-      QInputDialog::getText(this, tr("Tags"), tr("Words to find it by, with commas between them:"),
-                            QLineEdit::Normal, tags.join(QStringLiteral(", ")), &fine);
-  if (!fine) {
+  WordsDialog dialog(wordsOf(*entry.design), this);
+  if (dialog.exec() != QDialog::Accepted) {
     return;
   }
-  design.tags.clear();
-  for (const QString& tag : written.split(QLatin1Char(','))) {
-    if (!tag.trimmed().isEmpty()) {
-      design.tags.push_back(tag.trimmed().toStdString());
-    }
-  }
+  const Design design = withWords(*entry.design, dialog.words());
   tell(writeDesignFile(design, QFile::encodeName(entry.path).toStdString()));
   model_->reload();
   count();
@@ -183,7 +179,7 @@ void ShelfWindow::removeCurrent() {
   }
   const QString path = model_->entry(index).path;
   const auto answer = QMessageBox::question(
-      this, tr("Remove"), tr("Move “%1” to the trash?").arg(index.data().toString()));
+      this, tr("Remove"), tr("Move “%1” to the trash?").arg(model_->title(index)));
   if (answer == QMessageBox::Yes) {
     ShelfFolder::remove(path);
     model_->reload();

@@ -27,7 +27,7 @@ class ShelfWindow : public QDialog {
   void openCurrent();
   void copyCurrent();
   void addPresent();
-  void editTags();
+  void editWords();
   void removeCurrent();
   void exportAll();
   void importBundle();

@@ -10,8 +10,10 @@
 #include <QStandardPaths>
 
 #include "bridge/problem_text.h"
+#include "commands/edits.h"
 #include "session/preferences.h"
 #include "shelf/shelf_window.h"
+#include "shelf/words_dialog.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -34,12 +36,14 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
       open_(make(QStringLiteral("open-file"), tr("&Open…"), QKeySequence(Qt::CTRL | Qt::Key_O))),
       shelf_(make({}, tr("S&helf…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O))),
       save_(make(QStringLiteral("save"), tr("&Save"), QKeySequence(Qt::CTRL | Qt::Key_S))),
-      saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))) {
+      saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
+      words_(make({}, tr("&Title, tags, notes…"), QKeySequence(Qt::CTRL | Qt::Key_T))) {
   connect(new_, &QAction::triggered, this, &FileActions::startNew);
   connect(open_, &QAction::triggered, this, &FileActions::askOpen);
   connect(shelf_, &QAction::triggered, this, &FileActions::showShelf);
   connect(save_, &QAction::triggered, this, &FileActions::save);
   connect(saveAs_, &QAction::triggered, this, &FileActions::saveAs);
+  connect(words_, &QAction::triggered, this, &FileActions::editWords);
 }
 
 QAction* FileActions::make(const QString& icon, const QString& words, const QKeySequence& keys) {
@@ -62,6 +66,7 @@ void FileActions::addTo(QMenu* menu) {
   menu->addSeparator();
   menu->addAction(save_);
   menu->addAction(saveAs_);
+  menu->addAction(words_);
 }
 
 bool FileActions::mayLeave() {
@@ -103,6 +108,13 @@ void FileActions::showShelf() {
     open(shelf.chosen());
   } else if (shelf.copied() && mayLeave()) {
     session_.start(*shelf.copied(), {});
+  }
+}
+
+void FileActions::editWords() {
+  WordsDialog dialog(wordsOf(session_.design()), window_);
+  if (dialog.exec() == QDialog::Accepted) {
+    changeWords(session_, dialog.words());
   }
 }
 

@@ -34,6 +34,7 @@ class FileActions : public QObject {
   void startNew();
   void askOpen();
   void showShelf();
+  void editWords();
   void fillRecent();
   void complain(const Problem& problem);
   bool store(const QString& path);
@@ -45,6 +46,7 @@ class FileActions : public QObject {
   QAction* shelf_;
   QAction* save_;
   QAction* saveAs_;
+  QAction* words_;
   QMenu* recent_ = nullptr;
 };
 

@@ -15,6 +15,15 @@ constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
 constexpr std::size_t kMostDesigns = 5000;
 constexpr std::string_view kFormat = "creasewright-bundle";
 
+/// A design's problem with its place in the bundle, counted from 1.
+Problem inBundle(Problem problem, std::size_t number, std::string_view where) {
+  const std::string place = "designs/" + std::to_string(number);
+  problem.where = problem.where == where  ? std::string(where) + ": " + place
+                  : problem.where.empty() ? place
+                                          : place + "/" + problem.where;
+  return problem;
+}
+
 }  // namespace
 
 std::string writeBundle(const std::vector<Design>& designs) {
@@ -36,7 +45,7 @@ Result<std::vector<Design>> readBundle(std::string_view text, std::string_view w
   std::vector<Design> designs;
   for (const Json& item : list) {
     Result<Design> design = readDesign(item.dump(), where);
-    if (!design) return design.problem();
+    if (!design) return inBundle(design.problem(), designs.size() + 1, where);
     designs.push_back(std::move(design).value());
   }
   return designs;

@@ -15,7 +15,8 @@ std::string writeBundle(const std::vector<Design>& designs);
 
 /// Reads what writeBundle wrote. `where` names the file in problems. Errors: FileTooLarge,
 /// NotADesign, NewerVersion and what readDesign tells of the first design that cannot be read;
-/// nothing is taken from a broken bundle.
+/// nothing is taken from a broken bundle, and its problem
+/// names the design by its place, such as `designs/3/card/caliper`.
 Result<std::vector<Design>> readBundle(std::string_view text, std::string_view where);
 Result<std::vector<Design>> readBundleFile(const std::string& path);
 

@@ -67,7 +67,7 @@ TEST(DesignSession, SavedAndOpenedItIsTheSameAndClean) {
   const QString path = folder.filePath("tray.cwdesign");
   DesignSession session;
   setDepth(session, Length::inches(5, 4));
-  changeTitle(session, "Lavender soap");
+  changeWords(session, {"Lavender soap", {"soap", " "}, "Use the warm grey."});
   EXPECT_TRUE(session.isDirty());
   ASSERT_FALSE(session.saveAs(path));
   EXPECT_FALSE(session.isDirty());
@@ -81,6 +81,8 @@ TEST(DesignSession, SavedAndOpenedItIsTheSameAndClean) {
   EXPECT_EQ(other.design(), session.design());
   EXPECT_FALSE(other.isDirty());
   EXPECT_EQ(other.displayName(), "Lavender soap");
+  EXPECT_EQ(other.design().tags, std::vector<std::string>{"soap"});
+  EXPECT_EQ(other.design().notes, "Use the warm grey.");
 }
 
 TEST(DesignSession, AFileThatIsNoDesignLeavesTheWorkAlone) {

@@ -1,0 +1,46 @@
+#include "shelf/words_dialog.h"
+
+#include <QDialogButtonBox>
+#include <QLineEdit>
+#include <QPlainTextEdit>
+#include <QPushButton>
+#include <QVBoxLayout>
+
+#include "widgets/labelled_field.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int longestTitle = 120;
+constexpr int dialogWidth = 420;
+
+}  // namespace
+
+WordsDialog::WordsDialog(const DesignWords& words, QWidget* parent)
+    : QDialog(parent),
+      title_(new QLineEdit(words.title, this)),
+      tags_(new QLineEdit(words.tags.join(QStringLiteral(", ")), this)),
+      notes_(new QPlainTextEdit(words.notes, this)) {
+  setWindowTitle(tr("Title, tags and notes"));
+  setMinimumWidth(dialogWidth);
+  title_->setMaxLength(longestTitle);
+  tags_->setPlaceholderText(tr("Words to find it by, with commas between them"));
+  notes_->setTabChangesFocus(true);
+  auto* layout = new QVBoxLayout(this);
+  addLabelledField(layout, tr("Title"), title_);
+  addLabelledField(layout, tr("Tags"), tags_);
+  addLabelledField(layout, tr("Notes"), notes_);
+  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
+  auto* keep = buttons->addButton(tr("Keep"), QDialogButtonBox::AcceptRole);
+  keep->setProperty("primary", true);
+  layout->addWidget(buttons);
+  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
+  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+}
+
+DesignWords WordsDialog::words() const {
+  return {title_->text(), tags_->text().split(QLatin1Char(',')), notes_->toPlainText()};
+}
+
+}  // namespace creasewright
