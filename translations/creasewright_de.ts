@@ -1174,47 +1174,47 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="64"/>
+        <location filename="../app/kits/kit_window.cpp" line="65"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="133"/>
+        <location filename="../app/kits/kit_window.cpp" line="134"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="106"/>
+        <location filename="../app/kits/kit_window.cpp" line="107"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="58"/>
+        <location filename="../app/kits/kit_window.cpp" line="59"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="62"/>
+        <location filename="../app/kits/kit_window.cpp" line="63"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="102"/>
+        <location filename="../app/kits/kit_window.cpp" line="103"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="106"/>
+        <location filename="../app/kits/kit_window.cpp" line="107"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="113"/>
+        <location filename="../app/kits/kit_window.cpp" line="114"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="114"/>
+        <location filename="../app/kits/kit_window.cpp" line="115"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
@@ -1229,125 +1229,130 @@
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="236"/>
+        <location filename="../app/kits/kit_window.cpp" line="237"/>
+        <source>From the shelf…</source>
+        <translation>Aus dem Regal …</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="238"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="237"/>
+        <location filename="../app/kits/kit_window.cpp" line="239"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="240"/>
+        <location filename="../app/kits/kit_window.cpp" line="242"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="243"/>
+        <location filename="../app/kits/kit_window.cpp" line="245"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="244"/>
+        <location filename="../app/kits/kit_window.cpp" line="246"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="323"/>
+        <location filename="../app/kits/kit_window.cpp" line="341"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="144"/>
+        <location filename="../app/kits/kit_window.cpp" line="145"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="147"/>
+        <location filename="../app/kits/kit_window.cpp" line="148"/>
         <source>As saved in the kit</source>
         <translation>Wie im Kurspaket gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="167"/>
+        <location filename="../app/kits/kit_window.cpp" line="168"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="167"/>
+        <location filename="../app/kits/kit_window.cpp" line="168"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="239"/>
+        <location filename="../app/kits/kit_window.cpp" line="241"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <location filename="../app/kits/kit_window.cpp" line="243"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="244"/>
+        <location filename="../app/kits/kit_window.cpp" line="246"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="245"/>
+        <location filename="../app/kits/kit_window.cpp" line="247"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="245"/>
+        <location filename="../app/kits/kit_window.cpp" line="247"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="246"/>
+        <location filename="../app/kits/kit_window.cpp" line="248"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="247"/>
+        <location filename="../app/kits/kit_window.cpp" line="249"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="248"/>
+        <location filename="../app/kits/kit_window.cpp" line="250"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="251"/>
+        <location filename="../app/kits/kit_window.cpp" line="253"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="248"/>
-        <location filename="../app/kits/kit_window.cpp" line="299"/>
+        <location filename="../app/kits/kit_window.cpp" line="250"/>
+        <location filename="../app/kits/kit_window.cpp" line="317"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="252"/>
+        <location filename="../app/kits/kit_window.cpp" line="254"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="257"/>
+        <location filename="../app/kits/kit_window.cpp" line="259"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="261"/>
-        <location filename="../app/kits/kit_window.cpp" line="305"/>
-        <location filename="../app/kits/kit_window.cpp" line="412"/>
+        <location filename="../app/kits/kit_window.cpp" line="280"/>
+        <location filename="../app/kits/kit_window.cpp" line="323"/>
+        <location filename="../app/kits/kit_window.cpp" line="430"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="379"/>
+        <location filename="../app/kits/kit_window.cpp" line="397"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1355,22 +1360,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="386"/>
+        <location filename="../app/kits/kit_window.cpp" line="404"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="389"/>
+        <location filename="../app/kits/kit_window.cpp" line="407"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="404"/>
+        <location filename="../app/kits/kit_window.cpp" line="422"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="414"/>
+        <location filename="../app/kits/kit_window.cpp" line="432"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>

@@ -29,6 +29,7 @@
 #include "kits/offcut_dialog.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
+#include "shelf/shelf_window.h"
 #include "stock/stock_store.h"
 #include "stock/stock_window.h"
 #include "widgets/labelled_field.h"
@@ -231,9 +232,10 @@ void KitWindow::addButtons(QVBoxLayout* column) {
     return made;
   };
   auto* contents = row();
-  addMenu(
-      contents, tr("Add"),
-      {{tr("Designs…"), [this] { addDesigns(); }}, {tr("A plain blank…"), [this] { addBlank(); }}});
+  addMenu(contents, tr("Add"),
+          {{tr("Designs…"), [this] { addDesigns(); }},
+           {tr("From the shelf…"), [this] { addFromShelf(); }},
+           {tr("A plain blank…"), [this] { addBlank(); }}});
   addButton(contents, tr("Remove"), [this] { removeCurrent(); });
   auto* lists = row();
   addButton(lists, tr("Names…"), [this] { editNames(); });
@@ -256,14 +258,30 @@ void KitWindow::addDesigns() {
   const QStringList files = QFileDialog::getOpenFileNames(
       this, QString(), QFileInfo(session_.path()).path(), tr("Designs (*.cwdesign)"));
   for (const QString& file : files) {
-    Result<Design> design = readDesignFile(QFile::encodeName(file).toStdString());
-    if (!design) {
-      QMessageBox::warning(this, tr("Creasewright"),
-                           problemSentence(design.problem(), session_.unit()));
-      continue;
-    }
-    contents_->addItem({std::move(design).value(), 1});
+    addDesign(file);
   }
+}
+
+void KitWindow::addFromShelf() {
+  ShelfWindow shelf(session_, ShelfFolder::ofUser(), this);
+  if (shelf.exec() != QDialog::Accepted) {
+    return;
+  }
+  if (!shelf.chosen().isEmpty()) {
+    addDesign(shelf.chosen());
+  } else if (shelf.copied()) {
+    contents_->addItem({*shelf.copied(), 1});
+  }
+}
+
+void KitWindow::addDesign(const QString& file) {
+  Result<Design> design = readDesignFile(QFile::encodeName(file).toStdString());
+  if (!design) {
+    QMessageBox::warning(this, tr("Creasewright"),
+                         problemSentence(design.problem(), session_.unit()));
+    return;
+  }
+  contents_->addItem({std::move(design).value(), 1});
 }
 
 void KitWindow::addBlank() {

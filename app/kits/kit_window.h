@@ -40,6 +40,8 @@ class KitWindow : public QDialog {
   QPushButton* addMenu(QHBoxLayout* row, const QString& words, const std::vector<MenuLine>& lines);
   void addButtons(QVBoxLayout* column);
   void addDesigns();
+  void addFromShelf();
+  void addDesign(const QString& file);
   void addBlank();
   void openKit();
   void removeCurrent();

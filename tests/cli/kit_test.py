@@ -58,6 +58,55 @@ class Kit(ProgramTest):
         self.assertEqual(again["takers"], 7)
         self.assertEqual(again["sheets"], self.plan(self.design(), "--takers", "7", "--sheet", "12x12")["sheets"])
 
+    def test_plain_blanks_counts_and_pieces(self):
+        design = self.design()
+        plan = self.plan(design, "--count", f"{design}=2", "--blank", "4x6in:count=3,card=300gsm,name=Panel, plain",
+                         "--takers", "5", "--sheet", "12x12")  # fmt: skip
+        self.assertEqual({demand["quantity"] for demand in plan["cards"][0]["demands"]}, {10})
+        panel = plan["cards"][1]["demands"][0]
+        self.assertEqual((panel["name"], panel["w"], panel["h"], panel["quantity"]), ("Panel, plain", 101.6, 152.4, 15))
+        pieces = [piece for layout in plan["cards"][1]["layouts"] for piece in layout["pieces"]]
+        self.assertEqual({piece["design"] for piece in pieces}, {None})
+        # Six of 4 x 6 in fill a 12 x 12 in sheet: three sheets.
+        self.assertEqual(plan["cards"][1]["sheets"], 3)
+        self.assertTrue(plan["cards"][1]["proven"])
+
+    def test_only_one_piece(self):
+        box = self.folder / "box.cwdesign"
+        self.succeed("new", "--style", "two-piece-box", "--product", "box:60x40x25mm", "-o", box)
+        whole = self.plan(box, "--sheet", "12x12")
+        lid = self.plan(box, "--only", f"{box}=lid", "--sheet", "12x12")
+        self.assertEqual(len(whole["cards"][0]["demands"]), 2)
+        self.assertEqual(len(lid["cards"][0]["demands"]), 1)
+        self.refuse("kit", box, "--only", f"{box}=spout", "--sheet", "12x12", "-o", self.folder / "x.json", naming="spout")
+
+    def test_a_folder_holds_all_papers(self):
+        box = self.folder / "box.cwdesign"
+        self.succeed("new", "--style", "two-piece-box", "--product", "box:60x40x25mm", "-o", box)
+        out = self.folder / "class"
+        self.succeed("kit", self.design(), box, "--only", f"{box}=lid", "--sheet", "12x12", "-o", f"{out}/")
+        names = sorted(path.name for path in out.iterdir())
+        self.assertEqual(len(names), 5)
+        for start in ("class.cwkit", "guide-1-", "plan.csv", "plan.pdf", "template-1-"):
+            self.assertTrue(any(name.startswith(start) for name in names), (start, names))
+        for path in out.glob("*.pdf"):
+            self.assertTrue(path.read_bytes().startswith(b"%PDF-"), path)
+
+    def test_mats_come_with_an_overview(self):
+        out = self.folder / "mats"
+        self.succeed("kit", self.design(), "--machine", "12x12in", "-o", f"{out}/")
+        self.assertTrue((out / "mats.pdf").read_bytes().startswith(b"%PDF-"))
+        self.assertTrue(list(out.glob("*.svg")))
+
+    def test_own_cards_come_from_the_table_of_sheets(self):
+        table = self.folder / "sheets.csv"
+        table.write_text("name,card,basis,caliper,width,height\nLinen,linen,80 lb cover,0.31 mm,12 in,12 in\n"
+                         "Any,,,,12 in,12 in\n", encoding="utf-8")  # fmt: skip
+        plan = self.plan(self.design(), "--stock", table, "--blank", "4x6in:card=linen", "--takers", "6")
+        self.assertEqual([card["card"] for card in plan["cards"]][1:], ["Linen"])
+        self.assertEqual({layout["stock"] for layout in plan["cards"][0]["layouts"]}, {"Any"})
+        self.assertEqual({layout["stock"] for layout in plan["cards"][1]["layouts"]}, {"Linen"})
+
     def test_what_cannot_be_planned_is_one_sentence(self):
         design = self.design()
         out = self.folder / "kit.json"
@@ -71,6 +120,14 @@ class Kit(ProgramTest):
             ((design, "--sheet", "a4", "-o", self.folder / "kit.doc"), "-o"),
             ((self.folder / "none.cwkit", "-o", out), "none.cwkit"),
             (("-o", out), "FILE"),
+            ((design, "--sheet", "a4", "--blank", "4in", "-o", out), "--blank"),
+            ((design, "--sheet", "a4", "--blank", "4x6in:size=2", "-o", out), "--blank"),
+            ((design, "--sheet", "a4", "--blank", "4x6in:count=0", "-o", out), "--blank"),
+            ((design, "--sheet", "a4", "--blank", "4x6in:card=felt", "-o", out), "--blank"),
+            ((design, "--sheet", "a4", "--count", "other=2", "-o", out), "--count"),
+            ((design, "--sheet", "a4", "--count", f"{design}=0", "-o", out), "--count"),
+            ((design, "--sheet", "a4", "--only", "lid", "-o", out), "--only"),
+            ((design, "--sheet", "3x5furlong", "-o", out), "--sheet"),
         ):
             with self.subTest(wrong=wrong):
                 self.refuse("kit", *wrong, naming=word)

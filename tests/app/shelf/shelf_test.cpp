@@ -71,8 +71,8 @@ TEST(Shelf, WhatWasUsedLastStandsFirst) {
         QThread::msleep(5);
       }
   model.setOrder(ShelfModel::Order::LastUse);
-  EXPECT_EQ(model.index(0).data().toString(), "Used last");
-  EXPECT_EQ(model.index(1).data().toString(), "Used before");
+  EXPECT_EQ(model.title(model.index(0)), "Used last");
+  EXPECT_EQ(model.title(model.index(1)), "Used before");
 }
 
 TEST(Shelf, ABrokenFileIsShownAndKept) {
@@ -104,6 +104,24 @@ TEST(Shelf, ABundleComesWholeOrNotAtAll) {
   ASSERT_FALSE(writeFileAtomically(bundle.toStdString(), bytes.substr(0, bytes.size() / 2)));
   EXPECT_TRUE(shelf.addBundle(bundle));
   EXPECT_EQ(shelf.entries().size(), 2u);
+}
+
+/// One design of a bundle is broken: nothing is taken, and its place is named.
+TEST(Shelf, ABrokenDesignInABundleIsNamed) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.filePath(QStringLiteral("shelf")));
+  const QString file = folder.filePath(QStringLiteral("b.cwbundle"));
+  QString bundle = QString::fromStdString(
+      writeBundle({made("envelope", "One"), made("wedge-box", "Two"), made("envelope", "Three")}));
+  const qsizetype second = bundle.indexOf(QStringLiteral("\"Two\""));
+  const qsizetype caliper = bundle.indexOf(QStringLiteral("\"caliper\": \""), second);
+  ASSERT_GT(caliper, second);
+  bundle.insert(caliper + 12, QStringLiteral("thin "));
+  ASSERT_FALSE(writeFileAtomically(file.toStdString(), bundle.toStdString()));
+  const auto problem = shelf.addBundle(file);
+  ASSERT_TRUE(problem);
+  EXPECT_EQ(problem->where, "designs/2/card/caliper");
+  EXPECT_TRUE(shelf.entries().empty());
 }
 
 /// A thousand designs; pictures are drawn only when somebody asks for them.

@@ -35,6 +35,34 @@ TEST(ClassKit, ReadsWhatItWrote) {
   EXPECT_EQ(read->items.size(), 2u);
 }
 
+TEST(ClassKit, BlanksPiecesAndCountsAreSaved) {
+  ClassKit kit = soapKit(12);
+  kit.items[0].perPerson = 2;
+  kit.items[0].piece = "lid";
+  kit.blanks = {{"Panel", Length::inches(4), Length::inches(6), cards()[1], 3}};
+  kit.stock[0].basis = "65 lb cover";
+  kit.stock[0].grammage = 176;
+  kit.stock[0].caliper = Length::mm(0.24);
+  kit.stock[0].oneSided = true;
+  const auto read = readKit(writeKit(kit), "kit.cwkit");
+  ASSERT_TRUE(read) << read.problem().where;
+  EXPECT_EQ(read->items[0].perPerson, 2);
+  EXPECT_EQ(read->items[0].piece, "lid");
+  EXPECT_EQ(read->blanks, kit.blanks);
+  EXPECT_EQ(writeKit(*read), writeKit(kit));
+}
+
+/// Version 2 knew neither blanks nor pieces.
+TEST(ClassKit, OlderKitsAreRead) {
+  const ClassKit kit = soapKit(12);
+  auto json = nlohmann::ordered_json::parse(writeKit(kit));
+  json["version"] = 2;
+  json.erase("blanks");
+  const auto read = readKit(json.dump(), "old.cwkit");
+  ASSERT_TRUE(read) << read.problem().where;
+  EXPECT_EQ(writeKit(*read), writeKit(kit));
+}
+
 TEST(ClassKit, RefusesWhatMakesNoSense) {
   const auto code = [](const std::string& text) { return readKit(text, "k").problem().code; };
   EXPECT_EQ(code("{}"), ProblemCode::NotAKit);
@@ -68,6 +96,47 @@ TEST(PlanKit, CutsEveryPieceForEverybody) {
   for (const auto& layout : json["cards"][0]["layouts"])
     pieces += layout["count"].get<int>() * static_cast<int>(layout["pieces"].size());
   EXPECT_GE(pieces, 39);
+}
+
+TEST(PlanKit, PlainBlanksAndSinglePiecesAreOnlyCut) {
+  ClassKit kit = soapKit(12);
+  kit.items[0].piece = "lid";
+  kit.items[0].perPerson = 2;
+  kit.items.pop_back();
+  kit.blanks = {{"Panel", Length::inches(4), Length::inches(6), kit.items[0].design.card, 3},
+                {"Strip", Length::inches(1), Length::inches(8), cards()[2], 1}};
+  const auto plan = planKit(kit);
+  ASSERT_TRUE(plan);
+  ASSERT_EQ(plan->cards.size(), 2U);
+  ASSERT_EQ(plan->cards[0].demands.size(), 2U);
+  EXPECT_EQ(plan->cards[0].sources[0].piece, "lid");
+  EXPECT_EQ(plan->cards[0].demands[0].quantity, 26);
+  EXPECT_EQ(plan->cards[0].demands[1].quantity, 39);
+  EXPECT_EQ(plan->cards[0].sources[1].item, -1);
+  EXPECT_EQ(plan->cards[1].firstLetter, 2);
+  EXPECT_EQ(plan->minutes, std::vector<int>{0});
+  EXPECT_TRUE(plan->tapes.empty());
+  for (const CardPlan& card : plan->cards)
+    EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands), "");
+  kit.items[0].piece = "spout";
+  const auto none = planKit(kit);
+  ASSERT_FALSE(none);
+  EXPECT_EQ(none.problem().code, ProblemCode::PieceUnknown);
+}
+
+/// A class takes the usual sheet when it holds everything, else the smallest that does.
+TEST(PlanKit, ChoosesASheetThatHoldsEveryBlank) {
+  ClassKit kit;
+  kit.blanks = {{"Panel", Length::mm(250), Length::mm(200), cards()[0], 1}};
+  const std::vector<StockSheet> stock{{"A4", Length::mm(210), Length::mm(297)},
+                                      {"12x12", Length::inches(12), Length::inches(12)},
+                                      {"A3", Length::mm(297), Length::mm(420)}};
+  EXPECT_EQ(firstSheetFor(kit, stock, 0), 0);
+  kit.blanks[0].height = Length::mm(220);
+  EXPECT_EQ(firstSheetFor(kit, stock, 0), 2);  // metric before inches
+  EXPECT_EQ(firstSheetFor(kit, stock, 1), 1);
+  kit.blanks[0].height = Length::mm(900);
+  EXPECT_EQ(firstSheetFor(kit, stock, 0), 0);
 }
 
 TEST(PlanKit, SaysWhatOneMoreTakes) {

@@ -5,6 +5,7 @@
 #include "document/file_io.h"
 #include "extras/extra_kind.h"
 #include "kits/csv.h"
+#include "kits/own_cards.h"
 #include "kits/shopping.h"
 
 namespace creasewright {
@@ -45,6 +46,47 @@ TEST(StockList, ATableReadsBackTheSame) {
   EXPECT_EQ((*stock)[1].atHand, -1);
   EXPECT_EQ(writeStockTable(*readStockTable(writeStockTable(*stock), "t")),
             writeStockTable(*stock));
+}
+
+/// A person's own card: by its weight as sold, by its thickness, by either; ours stay ours.
+TEST(StockList, ASheetTellsItsCard) {
+  const Result<std::vector<StockSheet>> stock = readStockTable(
+      "name,card,basis,grammage,caliper,sides,width,height\n"
+      "Linen card,linen,80 lb cover,,0.31 mm,1,12 in,12 in\n"
+      "Linen card large,linen,80 lb cover,,0.31 mm,1,12 in,18 in\n"
+      "Thin paper,,,90,,2,210 mm,297 mm\n"
+      "Plain,,,,,,8 in,8 in\n"
+      "Ours,cover-65lb,,,,,8 in,8 in\n",
+      "t.csv");
+  ASSERT_TRUE(stock.ok());
+  EXPECT_EQ((*stock)[0].grammage, 216);  // HP LaserJet 5550 manual, Table 1-23
+  EXPECT_TRUE((*stock)[0].oneSided);
+  EXPECT_FALSE((*stock)[2].oneSided);
+  EXPECT_EQ((*stock)[2].card, "Thin paper");
+  const std::vector<Card> own = ownCards(*stock);
+  ASSERT_EQ(own.size(), 2U);
+  EXPECT_EQ(own[0], (Card{"linen", "Linen card", Length::mm(0.31), 216}));
+  EXPECT_EQ(own[1].caliper, Length::mm(90 * 1.35 / 1000));
+  EXPECT_EQ(findCard("linen", *stock)->name, "Linen card");
+  EXPECT_EQ(findCard("0.4mm", *stock)->caliper, Length::mm(0.4));
+  EXPECT_EQ(findCard("felt", *stock).problem().code, ProblemCode::CardUnknown);
+  const Result<std::vector<StockSheet>> again = readStockTable(writeStockTable(*stock), "t");
+  ASSERT_TRUE(again.ok());
+  EXPECT_EQ(ownCards(*again), own);
+  EXPECT_EQ(writeStockTable(*again), writeStockTable(*stock));
+}
+
+TEST(StockList, ACardThatMakesNoSenseIsNamed) {
+  const auto refused = [](const std::string& columns, const std::string& fields) {
+    const auto stock =
+        readStockTable("name,width,height," + columns + "\nA,1 in,1 in," + fields + "\n", "t");
+    return stock.ok() ? std::string() : std::get<std::string>(stock.problem().values.at(1));
+  };
+  EXPECT_EQ(refused("basis", "80 lb"), "80 lb");  // 80 lb of what?
+  EXPECT_EQ(refused("basis", "heavy"), "heavy");
+  EXPECT_EQ(refused("caliper", "5 mm"), "5 mm");
+  EXPECT_EQ(refused("grammage", "many"), "many");
+  EXPECT_EQ(refused("sides", "3"), "3");
 }
 
 TEST(StockList, WhatCannotBeReadIsNamedByItsRow) {
