@@ -135,13 +135,13 @@
     <message>
         <location filename="../app/cli/arguments.cpp" line="177"/>
         <location filename="../app/cli/arguments.cpp" line="195"/>
-        <location filename="../app/cli/arguments.cpp" line="243"/>
+        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="179"/>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
+        <location filename="../app/cli/arguments.cpp" line="247"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
@@ -202,91 +202,96 @@
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="221"/>
+        <source>what the class is called</source>
+        <translation>wie der Kurs heißt</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="223"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="222"/>
+        <location filename="../app/cli/arguments.cpp" line="224"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="225"/>
+        <location filename="../app/cli/arguments.cpp" line="227"/>
         <source>a sheet at hand by name or size; may be repeated</source>
         <translation>ein vorhandener Bogen mit Name oder Größe; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="228"/>
+        <location filename="../app/cli/arguments.cpp" line="230"/>
         <source>table of sheets with prices, as CSV</source>
         <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="231"/>
+        <location filename="../app/cli/arguments.cpp" line="233"/>
         <source>table of tape, ribbon and glue, as CSV</source>
         <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="233"/>
+        <location filename="../app/cli/arguments.cpp" line="235"/>
         <source>names for the bags, one a line</source>
         <translation>Namen für die Tüten, einer je Zeile</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="235"/>
+        <location filename="../app/cli/arguments.cpp" line="237"/>
         <source>size of a bag&apos;s label, such as 90x50mm</source>
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="238"/>
+        <location filename="../app/cli/arguments.cpp" line="240"/>
         <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
         <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="242"/>
+        <location filename="../app/cli/arguments.cpp" line="244"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="251"/>
+        <location filename="../app/cli/arguments.cpp" line="253"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="253"/>
+        <location filename="../app/cli/arguments.cpp" line="255"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="254"/>
+        <location filename="../app/cli/arguments.cpp" line="256"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="255"/>
+        <location filename="../app/cli/arguments.cpp" line="257"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="256"/>
+        <location filename="../app/cli/arguments.cpp" line="258"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="257"/>
+        <location filename="../app/cli/arguments.cpp" line="259"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="259"/>
+        <location filename="../app/cli/arguments.cpp" line="261"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="292"/>
+        <location filename="../app/cli/arguments.cpp" line="294"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="300"/>
+        <location filename="../app/cli/arguments.cpp" line="302"/>
         <source>%1: There is no such command. The commands are styles, extras, new, check, export, guide and kit.</source>
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, extras, new, check, export, guide und kit.</translation>
     </message>
@@ -1174,185 +1179,195 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="65"/>
+        <location filename="../app/kits/kit_window.cpp" line="67"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="134"/>
+        <location filename="../app/kits/kit_window.cpp" line="140"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="107"/>
+        <location filename="../app/kits/kit_window.cpp" line="113"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="59"/>
+        <location filename="../app/kits/kit_window.cpp" line="61"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="63"/>
+        <location filename="../app/kits/kit_window.cpp" line="65"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="103"/>
+        <source>What the class is called</source>
+        <translation>Wie der Kurs heißt</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <source>Title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="109"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="107"/>
+        <location filename="../app/kits/kit_window.cpp" line="113"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="114"/>
+        <location filename="../app/kits/kit_window.cpp" line="120"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="115"/>
+        <location filename="../app/kits/kit_window.cpp" line="121"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="235"/>
+        <location filename="../app/kits/kit_window.cpp" line="241"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="236"/>
+        <location filename="../app/kits/kit_window.cpp" line="242"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="237"/>
+        <location filename="../app/kits/kit_window.cpp" line="243"/>
         <source>From the shelf…</source>
         <translation>Aus dem Regal …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="238"/>
+        <location filename="../app/kits/kit_window.cpp" line="244"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="239"/>
+        <location filename="../app/kits/kit_window.cpp" line="245"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="242"/>
+        <location filename="../app/kits/kit_window.cpp" line="248"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="245"/>
+        <location filename="../app/kits/kit_window.cpp" line="251"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="246"/>
+        <location filename="../app/kits/kit_window.cpp" line="252"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="341"/>
+        <location filename="../app/kits/kit_window.cpp" line="348"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="145"/>
+        <location filename="../app/kits/kit_window.cpp" line="151"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="148"/>
+        <location filename="../app/kits/kit_window.cpp" line="154"/>
         <source>As saved in the kit</source>
         <translation>Wie im Kurspaket gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="168"/>
+        <location filename="../app/kits/kit_window.cpp" line="174"/>
         <source>Names</source>
         <translation>Namen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="168"/>
+        <location filename="../app/kits/kit_window.cpp" line="174"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <location filename="../app/kits/kit_window.cpp" line="247"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="243"/>
+        <location filename="../app/kits/kit_window.cpp" line="249"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="246"/>
+        <location filename="../app/kits/kit_window.cpp" line="252"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="247"/>
+        <location filename="../app/kits/kit_window.cpp" line="253"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="247"/>
+        <location filename="../app/kits/kit_window.cpp" line="253"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="248"/>
+        <location filename="../app/kits/kit_window.cpp" line="254"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="249"/>
+        <location filename="../app/kits/kit_window.cpp" line="255"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="250"/>
+        <location filename="../app/kits/kit_window.cpp" line="256"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="253"/>
+        <location filename="../app/kits/kit_window.cpp" line="259"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="250"/>
-        <location filename="../app/kits/kit_window.cpp" line="317"/>
+        <location filename="../app/kits/kit_window.cpp" line="256"/>
+        <location filename="../app/kits/kit_window.cpp" line="323"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="254"/>
+        <location filename="../app/kits/kit_window.cpp" line="260"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="259"/>
+        <location filename="../app/kits/kit_window.cpp" line="265"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="280"/>
-        <location filename="../app/kits/kit_window.cpp" line="323"/>
-        <location filename="../app/kits/kit_window.cpp" line="430"/>
+        <location filename="../app/kits/kit_window.cpp" line="286"/>
+        <location filename="../app/kits/kit_window.cpp" line="329"/>
+        <location filename="../app/kits/kit_window.cpp" line="438"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="397"/>
+        <location filename="../app/kits/kit_window.cpp" line="405"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1360,22 +1375,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="404"/>
+        <location filename="../app/kits/kit_window.cpp" line="412"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="407"/>
+        <location filename="../app/kits/kit_window.cpp" line="415"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="422"/>
+        <location filename="../app/kits/kit_window.cpp" line="430"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="432"/>
+        <location filename="../app/kits/kit_window.cpp" line="440"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>

@@ -195,6 +195,13 @@
 <context>
     <name>kits</name>
     <message numerus="yes">
+        <source>Liquid glue for %n place(s)</source>
+        <translation>
+            <numerusform>Liquid glue for %n place</numerusform>
+            <numerusform>Liquid glue for %n places</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
         <source>For %n people</source>
         <translation>
             <numerusform>For %n person</numerusform>

@@ -218,6 +218,8 @@ void Arguments::addKit() {
                                  "name=Panel; may be repeated")))
       ->type_name("SIZE[:KEY=VALUE,...]")
       ->allow_extra_args(false);
+  kit_->add_option("--title", o.title, words(Cli::tr("what the class is called")))
+      ->type_name("TEXT");
   kit_->add_option("--takers", o.takers, words(Cli::tr("how many people")))->type_name("NUMBER");
   kit_->add_option("--spares", o.spares, words(Cli::tr("sets more than people")))
       ->type_name("NUMBER");

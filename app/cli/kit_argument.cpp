@@ -208,6 +208,9 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
     return std::nullopt;
   }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
+  if (!options.title.empty()) {
+    kit.title = text(options.title).left(120).toStdString();
+  }
   return kit;
 }
 

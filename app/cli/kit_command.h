@@ -13,6 +13,7 @@ struct KitOptions {
   std::vector<std::string> only;    ///< FILE=PIECE
   std::vector<std::string> blanks;  ///< WIDTHxHEIGHT:KEY=VALUE,...
   std::vector<std::string> sheets;
+  std::string title;
   std::string takers;
   std::string spares;
   std::string stock;  ///< CSV files

@@ -9,6 +9,7 @@
 #include <QHBoxLayout>
 #include <QInputDialog>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
@@ -52,6 +53,7 @@ constexpr int noSheet = -1;
 KitWindow::KitWindow(DesignSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
+      title_(new QLineEdit(this)),
       takers_(new QSpinBox(this)),
       spares_(new QSpinBox(this)),
       sheet_(new QComboBox(this)),
@@ -97,6 +99,10 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
 }
 
 void KitWindow::addControls(QVBoxLayout* column) {
+  title_->setMaxLength(120);
+  title_->setPlaceholderText(tr("What the class is called"));
+  addLabelledField(column, tr("Title"), title_);
+  connect(title_, &QLineEdit::editingFinished, this, &KitWindow::refresh);
   takers_->setRange(1, kMostTakers);
   takers_->setValue(12);
   spares_->setRange(0, 50);
@@ -328,6 +334,7 @@ void KitWindow::openKit() {
   readLists();
   const QSignalBlocker quietTakers(takers_);
   const QSignalBlocker quietSpares(spares_);
+  title_->setText(text(kit_.title));
   takers_->setValue(kit_.takers);
   spares_->setValue(kit_.spares);
   const QSignalBlocker quietGrain(grain_);
@@ -355,6 +362,7 @@ KitChoices KitWindow::choices() const {
 }
 
 void KitWindow::refresh() {
+  kit_.title = title_->text().trimmed().toStdString();
   kit_.takers = takers_->value();
   kit_.spares = spares_->value();
   kit_.keepGrain = grain_->isChecked();

@@ -11,6 +11,7 @@ class QCheckBox;
 class QComboBox;
 class QHBoxLayout;
 class QLabel;
+class QLineEdit;
 class QPushButton;
 class QSpinBox;
 class QVBoxLayout;
@@ -64,6 +65,7 @@ class KitWindow : public QDialog {
   ClassKit opened_;                   ///< the saved kit that was opened last; empty when none
   std::vector<StockSheet> stock_;     ///< the person's own list
   std::vector<SupplyItem> supplies_;  ///< and what they have of tape and the like
+  QLineEdit* title_;
   QSpinBox* takers_;
   QSpinBox* spares_;
   QComboBox* sheet_;

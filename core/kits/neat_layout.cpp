@@ -11,7 +11,7 @@ namespace {
 constexpr int kSetting = 8;                  // a setting is as much work as so many cuts
 constexpr std::size_t kMostSets = 4'000;     // of blanks
 constexpr std::size_t kMostRectangles = 12;  // kept for each set
-constexpr std::int64_t kMostTries = 2'000'000;
+constexpr std::int64_t kMostTries = 300'000;
 
 /// Which rectangle of which set.
 struct Ref {

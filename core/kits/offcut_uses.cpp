@@ -9,6 +9,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kSeconds = 0.05;  // for each that is tried
+constexpr int kMostPerSet = 12;    // more mats than that nobody glues on in a class
 
 /// The offcuts of a card as sheets of which there are only so many.
 std::vector<StockSheet> offcutSheets(const ClassKit& kit, const CardPlan& card) {
@@ -96,8 +97,10 @@ std::vector<OffcutUse> offcutUses(const ClassKit& kit, const KitPlan& plan) {
         const auto card = static_cast<std::size_t>(c);
         const Extra extra = standardExtra(**kind, plan.cards[card].card);
         const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);
-        if (blanks.empty() || !comesOut(offcuts[card], blanks)) continue;
-        uses.push_back({c, static_cast<int>(i), extra, quantityOf(blanks)});
+        const int quantity = quantityOf(blanks);
+        if (quantity == 0 || quantity > kMostPerSet * item.perPerson * kit.sets()) break;
+        if (!comesOut(offcuts[card], blanks)) continue;
+        uses.push_back({c, static_cast<int>(i), extra, quantity});
         break;
       }
     }

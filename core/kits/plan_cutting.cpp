@@ -9,7 +9,9 @@
 #include "kits/all_patterns.h"
 #include "kits/cover.h"
 #include "kits/cut_tree.h"
+#include "kits/fill_offcuts.h"
 #include "kits/neat_layout.h"
+#include "kits/trim_steps.h"
 #include "units/paper.h"
 
 namespace creasewright {
@@ -18,6 +20,10 @@ namespace {
 constexpr double kTiny = 1e-7;
 constexpr std::size_t kMostColumnsToSimplify = 120;
 constexpr std::size_t kFewSizes = 10;
+constexpr double kLeap = 1.3;  // in area, from one blank to the next smaller one
+constexpr std::size_t kMostLeaps = 3;
+constexpr std::size_t kSomeSizes = 16;
+constexpr std::int64_t kNear = 50;  // of many sizes a plan this part above the bound is near enough
 
 using Clock = std::chrono::steady_clock;
 
@@ -25,9 +31,10 @@ std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil
 
 class Planner {
  public:
+  /// `part`: the demands are a part of those of another planner.
   Planner(const std::vector<StockSheet>& stock, const std::vector<BlankDemand>& demands,
-          const PlanOptions& options)
-      : stock_(stock), demands_(demands), options_(options), start_(Clock::now()) {
+          const PlanOptions& options, bool part = false)
+      : stock_(stock), demands_(demands), options_(options), part_(part), start_(Clock::now()) {
     priced_ = std::ranges::all_of(stock, [](const StockSheet& s) { return s.price > 0; });
     for (const StockSheet& s : stock) rows_.atHand.push_back(s.atHand);
     for (const BlankDemand& d : demands) rows_.demand.push_back(d.quantity);
@@ -40,7 +47,10 @@ class Planner {
     addFirstColumns();
     const LinearCover linear = generate(rows_, true);
     if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
+    if (!exact_) boundCoarsely(linear);
     roundWithResiduals(linear);
+    const std::int64_t near = demands_.size() <= kSomeSizes ? 0 : bound_ / kNear;
+    if (!best_.found || best_.cost > bound_ + near) planBySize();
     improve(linear);
     if (best_.cost > bound_ && mayGoOn()) listNear(linear);
     if (!best_.found) return Problem{ProblemCode::StockTooFew, {}, {}};
@@ -196,6 +206,7 @@ class Planner {
     for (std::size_t s = 0; s < stock_.size(); ++s) sheets.push_back(knapsack(s, rows.demand));
     const bool limited = std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
     const bool exact = std::ranges::all_of(sheets, &SheetKnapsack::exact);
+    if (whole) exact_ = exact;
     while (true) {
       LinearCover linear = solveLinear(columns_, rows);
       double dearest = 0;  // the best pattern's worth by its sheet's cost
@@ -216,6 +227,22 @@ class Planner {
         bound_ = std::max(bound_, roundedUp(linear.cost));
       if (!grown || !mayGoOn()) return linear;
     }
+  }
+
+  /// Farley's bound where the raster was too fine to price exactly: no pattern is worth more than
+  /// the best of blanks that are a little smaller.
+  void boundCoarsely(const LinearCover& linear) {
+    if (std::ranges::any_of(rows_.atHand, [](int n) { return n >= 0; })) return;
+    double dearest = 1;
+    for (std::size_t s = 0; s < stock_.size(); ++s) {
+      std::vector<double> worth = linear.blankWorth;
+      for (std::size_t d = 0; d < worth.size(); ++d)
+        if (!fits(s, d)) worth[d] = 0;
+      const double most = mostWorth(stock_[s].width.nm() / unit_, stock_[s].height.nm() / unit_,
+                                    items(rows_.demand), worth);
+      dearest = std::max(dearest, most / static_cast<double>(costOf(s)));
+    }
+    bound_ = std::max(bound_, roundedUp(linear.cost / dearest));
   }
 
   /// Takes the whole parts of the linear cover, then covers the rest anew, until nothing is left.
@@ -242,6 +269,83 @@ class Planner {
     }
     times.resize(columns_.size(), 0);
     keep(times);
+  }
+
+  /// Plans the large blanks alone and cuts the small ones from what is left over, with nothing,
+  /// or the blanks before a leap in size, taken for large.
+  void planBySize() {
+    if (part_) return;
+    std::vector<std::size_t> order(demands_.size());
+    std::iota(order.begin(), order.end(), std::size_t{0});
+    const auto area = [&](std::size_t d) {
+      return demands_[d].width.mm() * demands_[d].height.mm();
+    };
+    std::ranges::stable_sort(order, std::ranges::greater(), area);
+    std::vector<std::size_t> leaps;
+    for (std::size_t k = 1; k < order.size(); ++k)
+      if (area(order[k - 1]) > kLeap * area(order[k])) leaps.push_back(k);
+    std::ranges::stable_sort(leaps, std::ranges::greater(),
+                             [&](std::size_t k) { return area(order[k - 1]) / area(order[k]); });
+    leaps.resize(std::min(leaps.size(), kMostLeaps));
+    leaps.insert(leaps.begin(), 0);
+    for (const std::size_t k : leaps) {
+      if (best_.found && (best_.cost <= bound_ || (k > 0 && !mayGoOn()))) return;
+      fillAfter({order.begin(), order.begin() + static_cast<std::ptrdiff_t>(k)});
+    }
+  }
+
+  void fillAfter(const std::vector<std::size_t>& large) {
+    std::vector<Layout> layouts;
+    if (!large.empty()) {
+      std::vector<BlankDemand> demands;
+      for (const std::size_t d : large) demands.push_back(demands_[d]);
+      const PlanOptions options{.seconds = std::min(0.3, options_.seconds), .fewestLayouts = false};
+      Result<CuttingPlan> plan = Planner(stock_, demands, options, true).plan();
+      if (!plan || plan->cost > (best_.found ? best_.cost : plan->cost)) return;
+      layouts = std::move(std::move(plan).value().layouts);
+    }
+    std::vector<int> quantity = rows_.demand;
+    for (Layout& layout : layouts) rename(layout.sheet, large);
+    for (const std::size_t d : large) quantity[d] = 0;
+    for (const bool byArea : {false, true})
+      for (const bool longestFirst : {false, true})
+        if (const auto filled =
+                fillOffcuts(layouts, stock_, demands_, quantity, {byArea, longestFirst}))
+          keepLayouts(*filled);
+  }
+
+  static void rename(CutNode& node, const std::vector<std::size_t>& demands) {
+    if (node.demand >= 0)
+      node.demand = static_cast<int>(demands[static_cast<std::size_t>(node.demand)]);
+    for (CutNode& part : node.parts) rename(part, demands);
+  }
+
+  /// Layouts as columns, and their plan where it is the best so far.
+  void keepLayouts(const std::vector<Layout>& layouts) {
+    std::int64_t cost = 0;
+    for (const Layout& layout : layouts)
+      cost += layout.count * costOf(static_cast<std::size_t>(layout.stock));
+    if (best_.found && cost >= best_.cost) return;
+    std::vector<int> times(columns_.size(), 0);
+    for (const Layout& layout : layouts) {
+      Pattern pattern{0, blanksOf(layout, demands_.size()), layout.sheet};
+      inUnits(pattern.sheet);
+      const auto known = std::ranges::find_if(columns_, [&](const CoverColumn& column) {
+        return column.stock == layout.stock && column.pattern.counts == pattern.counts;
+      });
+      const auto i = static_cast<std::size_t>(known - columns_.begin());
+      if (known == columns_.end())
+        addColumn(static_cast<std::size_t>(layout.stock), std::move(pattern));
+      times.resize(columns_.size(), 0);
+      times[i] += layout.count;
+    }
+    keep(times);
+  }
+
+  void inUnits(CutNode& node) const {
+    for (Length* length : {&node.x, &node.y, &node.width, &node.height, &node.at})
+      *length = *length / unit_;
+    for (CutNode& part : node.parts) inUnits(part);
   }
 
   [[nodiscard]] int usable(std::size_t i, int wanted, const CoverRows& rest) const {
@@ -348,8 +452,10 @@ class Planner {
   const std::vector<StockSheet>& stock_;
   const std::vector<BlankDemand>& demands_;
   const PlanOptions& options_;
+  bool part_;
   Clock::time_point start_;
   bool priced_ = false;
+  bool exact_ = true;  // pricing finds the best pattern of all
   std::int64_t unit_ = 1;
   CoverRows rows_;
   std::vector<CoverColumn> columns_;

@@ -16,7 +16,7 @@ std::vector<std::int64_t> rasterPoints(const std::vector<std::int64_t>& lengths,
 std::vector<std::int64_t> reducedRasterPoints(const std::vector<std::int64_t>& points,
                                               std::int64_t most);
 
-/// The reduced raster points of a side, at most about 300 of them.
+/// The reduced raster points of a side, at most about 400 of them.
 struct Raster {
   std::vector<std::int64_t> points;
   bool exact = true;  ///< false: lengths were rounded up to a coarser step; what is found fits, but

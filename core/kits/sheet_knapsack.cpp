@@ -1,6 +1,7 @@
 #include "kits/sheet_knapsack.h"
 
 #include <algorithm>
+#include <limits>
 
 #include "kits/cut_tree.h"
 #include "kits/raster.h"
@@ -128,6 +129,19 @@ Pattern SheetKnapsack::best(const std::vector<double>& values) {
   frame.height = units(height_);
   pattern.sheet = build(i, k, frame, pattern);
   return pattern;
+}
+
+double mostWorth(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
+                 const std::vector<double>& values) {
+  constexpr std::int64_t kParts = 360;
+  const std::int64_t step = std::max<std::int64_t>(1, std::max(width, height) / kParts);
+  std::vector<KnapsackItem> coarse = items;
+  for (KnapsackItem& item : coarse) {
+    item.width /= step;
+    item.height /= step;
+    if (item.width == 0 || item.height == 0) return std::numeric_limits<double>::infinity();
+  }
+  return SheetKnapsack(width / step, height / step, std::move(coarse)).best(values).value;
 }
 
 }  // namespace creasewright

@@ -67,4 +67,9 @@ class SheetKnapsack {
   std::vector<Choice> choice_;
 };
 
+/// What no pattern of a sheet is worth more than: the best one after all lengths were rounded down
+/// to a step coarse enough to be quick, so at least the best of all.
+double mostWorth(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
+                 const std::vector<double>& values);
+
 }  // namespace creasewright

@@ -1,5 +1,7 @@
 #include <QCoreApplication>
 #include <QFile>
+#include <QXmlStreamReader>
+#include <set>
 
 #include <gtest/gtest.h>
 
@@ -17,6 +19,40 @@ TEST(Translations, TheGermanFileIsComplete) {
   EXPECT_GT(ts.count("<source>"), 200);
   EXPECT_EQ(ts.count("type=\"unfinished\""), 0);
   EXPECT_EQ(ts.count("<translation></translation>"), 0);
+}
+
+/// Contexts and sources of all texts that carry a number.
+std::set<std::pair<std::string, std::string>> numbered(const char* file) {
+  std::set<std::pair<std::string, std::string>> found;
+  QFile ts(file);
+  EXPECT_TRUE(ts.open(QIODevice::ReadOnly));
+  QXmlStreamReader xml(&ts);
+  QString context;
+  bool counts = false;
+  while (!xml.atEnd()) {
+    if (xml.readNext() != QXmlStreamReader::StartElement) {
+      continue;
+    }
+    if (xml.name() == QLatin1String("name")) {
+      context = xml.readElementText();
+    } else if (xml.name() == QLatin1String("message")) {
+      counts = xml.attributes().hasAttribute(QLatin1String("numerus"));
+    } else if (xml.name() == QLatin1String("source") && counts) {
+      found.insert({context.toStdString(), xml.readElementText().toStdString()});
+    }
+  }
+  EXPECT_FALSE(xml.hasError());
+  return found;
+}
+
+/// English texts are the sources themselves, but for one and many: each has both.
+TEST(Translations, EnglishHasEveryNumber) {
+  const auto english = numbered(CREASEWRIGHT_SOURCE_DIR "/translations/creasewright_en.ts");
+  const auto german = numbered(CREASEWRIGHT_SOURCE_DIR "/translations/creasewright_de.ts");
+  EXPECT_GT(german.size(), 50U);
+  for (const auto& [context, source] : german) {
+    EXPECT_EQ(english.count({context, source}), 1U) << context << ": " << source;
+  }
 }
 
 TEST(Translations, GermanSpeaksGermanAndWritesACommaInDecimals) {

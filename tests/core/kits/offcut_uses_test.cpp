@@ -27,7 +27,7 @@ TEST(OffcutUses, WhatIsOfferedTakesNoFurtherSheet) {
   for (const OffcutUse& use : uses) {
     ClassKit more = kit;
     more.items[static_cast<std::size_t>(use.item)].design.extras.push_back(use.extra);
-    const KitPlan with = planKit(more).value();
+    const KitPlan with = planKit(more, {.seconds = 0.5}).value();
     EXPECT_EQ(with.sheets, plan.sheets) << use.extra.kind;
     ASSERT_EQ(with.cards.size(), 1U);
     EXPECT_EQ(testing::planFault(with.cards[0].plan, more.stock, with.cards[0].demands), "");
@@ -55,7 +55,7 @@ TEST(OffcutUses, NothingIsOfferedTwice) {
   for (const OffcutUse& use : offcutUses(kit, planKit(kit).value()))
     kit.items[0].design.extras.push_back(use.extra);
   ASSERT_FALSE(kit.items[0].design.extras.empty());
-  for (const OffcutUse& use : offcutUses(kit, planKit(kit).value()))
+  for (const OffcutUse& use : offcutUses(kit, planKit(kit, {.seconds = 0.5}).value()))
     for (const Extra& extra : kit.items[0].design.extras) EXPECT_NE(use.extra.kind, extra.kind);
 }
 

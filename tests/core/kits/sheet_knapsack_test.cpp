@@ -86,6 +86,28 @@ double bruteForce(long w, long h, const std::vector<KnapsackItem>& items,
   return at(w, h);
 }
 
+/// Rounded down, blanks are never worth less; with lengths below the step's parts, exactly as much.
+TEST(SheetKnapsack, MostWorthIsAboveEveryPattern) {
+  testing::Random random(302);
+  int above = 0;
+  for (int round = 0; round < 12; ++round) {
+    std::vector<KnapsackItem> items;
+    std::vector<double> values;
+    for (int i = 0; i < 5; ++i) {
+      items.push_back({random.whole(200, 900), random.whole(200, 900), random.whole(0, 1) == 1, 9});
+      values.push_back(random.between(0.5, 9));
+    }
+    const double best = SheetKnapsack(2000, 1500, items).best(values).value;
+    const double most = mostWorth(2000, 1500, items, values);
+    EXPECT_GE(most, best - 1e-9);
+    above += most > best + 1e-9;
+    EXPECT_NEAR(mostWorth(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}, {1, 2}),
+                SheetKnapsack(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}).best({1, 2}).value,
+                1e-9);
+  }
+  EXPECT_LT(above, 12);
+}
+
 TEST(SheetKnapsack, AgreesWithTheDefinitionOnSmallSheets) {
   testing::Random random(301);
   for (int round = 0; round < 60; ++round) {
