@@ -2,6 +2,14 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>answers</name>
+    <message>
+        <location filename="../app/widgets/answer_row.cpp" line="13"/>
+        <source>Cancel</source>
+        <translation>Abbrechen</translation>
+    </message>
+</context>
+<context>
     <name>cli</name>
     <message>
         <location filename="../app/cli/arguments.cpp" line="76"/>
@@ -486,43 +494,43 @@
 <context>
     <name>creasewright::BlankDialog</name>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="33"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="34"/>
         <source>A plain blank</source>
         <translation>Ein einfacher Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="36"/>
-        <location filename="../app/kits/blank_dialog.cpp" line="73"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="37"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="71"/>
         <source>Panel</source>
         <translation>Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="41"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="44"/>
         <source>Name</source>
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="42"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="45"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="43"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="46"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="48"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="51"/>
         <source>Card</source>
         <translation>Karte</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="50"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="52"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="65"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="63"/>
         <source>A blank measures from 5 mm to 2 m a side.</source>
         <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
     </message>
@@ -2016,58 +2024,58 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StockWindow</name>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="108"/>
+        <location filename="../app/stock/stock_window.cpp" line="109"/>
         <source>Stock and supplies</source>
         <translation>Lager und Material</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="110"/>
+        <location filename="../app/stock/stock_window.cpp" line="111"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="112"/>
+        <location filename="../app/stock/stock_window.cpp" line="113"/>
         <source>Supplies</source>
         <translation>Material</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="117"/>
+        <location filename="../app/stock/stock_window.cpp" line="118"/>
         <source>Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need not be bought.</source>
         <translation>Längen tragen eine Einheit, etwa 12 in, 297 mm oder 25 m. Was vorhanden ist, muss nicht gekauft werden.</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="146"/>
+        <location filename="../app/stock/stock_window.cpp" line="147"/>
         <source>Add row</source>
         <translation>Zeile hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="147"/>
+        <location filename="../app/stock/stock_window.cpp" line="148"/>
         <source>Remove row</source>
         <translation>Zeile entfernen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="148"/>
+        <location filename="../app/stock/stock_window.cpp" line="149"/>
         <source>Read table…</source>
         <translation>Tabelle lesen…</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="149"/>
+        <location filename="../app/stock/stock_window.cpp" line="150"/>
         <source>Write table…</source>
         <translation>Tabelle schreiben…</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="151"/>
+        <location filename="../app/stock/stock_window.cpp" line="152"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="152"/>
+        <location filename="../app/stock/stock_window.cpp" line="153"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="178"/>
-        <location filename="../app/stock/stock_window.cpp" line="200"/>
+        <location filename="../app/stock/stock_window.cpp" line="179"/>
+        <location filename="../app/stock/stock_window.cpp" line="201"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
@@ -2211,7 +2219,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Notizen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="35"/>
+        <location filename="../app/shelf/words_dialog.cpp" line="34"/>
         <source>Keep</source>
         <translation>Übernehmen</translation>
     </message>
@@ -4830,87 +4838,87 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>stock</name>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="27"/>
+        <location filename="../app/stock/stock_window.cpp" line="28"/>
         <source>Own code</source>
         <translation>Eigene Nummer</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="28"/>
+        <location filename="../app/stock/stock_window.cpp" line="29"/>
         <source>Name</source>
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="29"/>
+        <location filename="../app/stock/stock_window.cpp" line="30"/>
         <source>Card</source>
         <translation>Karte</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="30"/>
+        <location filename="../app/stock/stock_window.cpp" line="31"/>
         <source>g/m²</source>
         <translation>g/m²</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="31"/>
+        <location filename="../app/stock/stock_window.cpp" line="32"/>
         <source>Sold as (65 lb cover)</source>
         <translation>Verkauft als (65 lb cover)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="32"/>
+        <location filename="../app/stock/stock_window.cpp" line="33"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="33"/>
+        <location filename="../app/stock/stock_window.cpp" line="34"/>
         <source>Good faces (1, 2)</source>
         <translation>Schöne Seiten (1, 2)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="34"/>
+        <location filename="../app/stock/stock_window.cpp" line="35"/>
         <source>Kind</source>
         <translation>Art</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="35"/>
+        <location filename="../app/stock/stock_window.cpp" line="36"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="36"/>
+        <location filename="../app/stock/stock_window.cpp" line="37"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="37"/>
+        <location filename="../app/stock/stock_window.cpp" line="38"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="38"/>
+        <location filename="../app/stock/stock_window.cpp" line="39"/>
         <source>Pieces in a pack</source>
         <translation>Stück je Packung</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="39"/>
+        <location filename="../app/stock/stock_window.cpp" line="40"/>
         <source>Price</source>
         <translation>Preis</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="40"/>
+        <location filename="../app/stock/stock_window.cpp" line="41"/>
         <source>Grain (long, short)</source>
         <translation>Faser (long, short)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="41"/>
+        <location filename="../app/stock/stock_window.cpp" line="42"/>
         <source>Pattern upright (1)</source>
         <translation>Muster aufrecht (1)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="42"/>
+        <location filename="../app/stock/stock_window.cpp" line="43"/>
         <source>At hand</source>
         <translation>Vorhanden</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="43"/>
+        <location filename="../app/stock/stock_window.cpp" line="44"/>
         <source>No more (1)</source>
         <translation>Nicht mehr (1)</translation>
     </message>

@@ -1,12 +1,13 @@
 #include "kits/blank_dialog.h"
 
-#include <QDialogButtonBox>
 #include <QFormLayout>
 #include <QLineEdit>
 #include <QPushButton>
+#include <QVBoxLayout>
 
 #include "bridge/text.h"
 #include "stock/card_box.h"
+#include "widgets/answer_row.h"
 
 namespace creasewright {
 
@@ -37,7 +38,9 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
   name_->setMaxLength(60);
   card_->setCard(card, text(card.name));
   connect(card_, &CardBox::cardPicked, this, [this](const Card& picked) { blank_.card = picked; });
-  auto* form = new QFormLayout(this);
+  auto* layout = new QVBoxLayout(this);
+  auto* form = new QFormLayout;
+  layout->addLayout(form);
   form->addRow(tr("Name"), name_);
   for (const auto& [label, field, length] : {std::tuple{tr("Width"), width_, &blank_.width},
                                              std::tuple{tr("Height"), height_, &blank_.height}}) {
@@ -46,12 +49,7 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
     form->addRow(label, field);
   }
   form->addRow(tr("Card"), card_);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-  auto* add = buttons->addButton(tr("Add"), QDialogButtonBox::AcceptRole);
-  add->setProperty("primary", true);
-  form->addRow(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, &BlankDialog::take);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(addAnswerRow(layout, this, tr("Add")), &QPushButton::clicked, this, &BlankDialog::take);
 }
 
 /// A size that cannot be cut is told at its field, and the dialog stays.

@@ -90,6 +90,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   stop_->hide();
   connect(stop_, &QPushButton::clicked, worker_, &PlanWorker::stop);
   connect(worker_, &PlanWorker::done, this, &KitWindow::showPlan);
+  connect(worker_, &PlanWorker::found, this, &KitWindow::showFindings);
   connect(worker_, &PlanWorker::progressed, this, &KitWindow::showProgress);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
@@ -386,10 +387,7 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
   }
   status_->setText(sheetsSentence(*plan));
   if (sheets_ == 0 || plan->sheets <= sheets_) {
-    const KitChoices now = choices();
-    preview_->showPages(
-        kitPages(kit_, *plan, {}, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
-        now.unit);
+    showPages(*plan, {});
   }
   sheets_ = plan->sheets;
   if (plan->proven || looking_) {
@@ -398,6 +396,19 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
   looking_ = true;
   stop_->show();
   worker_->start(kit_, secondsToLook);
+}
+
+void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
+  if (plan->value().sheets == sheets_) {
+    showPages(plan->value(), findings);
+  }
+}
+
+void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
+  const KitChoices now = choices();
+  preview_->showPages(
+      kitPages(kit_, plan, findings, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
+      now.unit);
 }
 
 void KitWindow::showProgress(qint64 cost, qint64 bound) {

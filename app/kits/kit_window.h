@@ -56,6 +56,8 @@ class KitWindow : public QDialog {
   void tell(const std::optional<Problem>& problem);
   void refresh();
   void showPlan(const PlanWorker::Plan& plan);
+  void showFindings(const PlanWorker::Plan& plan, const KitFindings& findings);
+  void showPages(const KitPlan& plan, const KitFindings& findings);
   void showProgress(qint64 cost, qint64 bound);
   void save(const QString& ending, const QString& filter);
   [[nodiscard]] KitChoices choices() const;

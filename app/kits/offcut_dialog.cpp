@@ -1,12 +1,12 @@
 #include "kits/offcut_dialog.h"
 
-#include <QDialogButtonBox>
 #include <QLabel>
 #include <QListWidget>
 #include <QPushButton>
 #include <QVBoxLayout>
 
 #include "kits/kit_words.h"
+#include "widgets/answer_row.h"
 
 namespace creasewright {
 
@@ -36,16 +36,14 @@ OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector
     item->setCheckState(Qt::Unchecked);
   }
   list_->setWordWrap(true);
+  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
   list_->setVisible(!uses_.empty());
   list_->setAccessibleName(tr("What the offcuts could give"));
   layout->addWidget(list_, 1);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-  auto* add = buttons->addButton(tr("Add to the kit"), QDialogButtonBox::AcceptRole);
-  add->setProperty("primary", true);
+  layout->addStretch(uses_.empty() ? 1 : 0);
+  QPushButton* add = addAnswerRow(layout, this, tr("Add to the kit"));
   add->setEnabled(!uses_.empty());
-  layout->addWidget(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(add, &QPushButton::clicked, this, &QDialog::accept);
 }
 
 std::vector<OffcutUse> OffcutDialog::chosen() const {

@@ -40,6 +40,16 @@ void PlanWorker::start(const ClassKit& kit, double seconds) {
     const Plan plan = std::make_shared<const Result<KitPlan>>(planKit(kit, options));
     QMetaObject::invokeMethod(
         this, [this, run, plan] { finish(run, plan); }, Qt::QueuedConnection);
+    if (!plan->ok() || stopped->load()) {
+      return;
+    }
+    const KitFindings findings = findingsFor(kit, plan->value());
+    const auto tell = [this, run, plan, findings] {
+      if (run == run_) {
+        emit found(plan, findings);
+      }
+    };
+    QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
   });
   threads_.push_back(thread);
   connect(thread, &QThread::finished, this, [this, thread] {

@@ -5,7 +5,7 @@
 #include <memory>
 #include <vector>
 
-#include "kits/plan_kit.h"
+#include "kits/kit_pages.h"
 
 class QThread;
 
@@ -32,6 +32,8 @@ class PlanWorker : public QObject {
   /// The best so far of the card in work, and what no plan can beat; 0 = none yet.
   void progressed(qint64 cost, qint64 bound);
   void done(creasewright::PlanWorker::Plan plan);
+  /// After done, when it was not stopped: what is found out about the plan besides.
+  void found(creasewright::PlanWorker::Plan plan, creasewright::KitFindings findings);
 
  private:
   void finish(int run, const Plan& plan);

@@ -1,11 +1,11 @@
 #include "shelf/words_dialog.h"
 
-#include <QDialogButtonBox>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "widgets/answer_row.h"
 #include "widgets/labelled_field.h"
 
 namespace creasewright {
@@ -31,12 +31,7 @@ WordsDialog::WordsDialog(const DesignWords& words, QWidget* parent)
   addLabelledField(layout, tr("Title"), title_);
   addLabelledField(layout, tr("Tags"), tags_);
   addLabelledField(layout, tr("Notes"), notes_);
-  auto* buttons = new QDialogButtonBox(QDialogButtonBox::Cancel, this);
-  auto* keep = buttons->addButton(tr("Keep"), QDialogButtonBox::AcceptRole);
-  keep->setProperty("primary", true);
-  layout->addWidget(buttons);
-  connect(buttons, &QDialogButtonBox::accepted, this, &QDialog::accept);
-  connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
+  connect(addAnswerRow(layout, this, tr("Keep")), &QPushButton::clicked, this, &QDialog::accept);
 }
 
 DesignWords WordsDialog::words() const {

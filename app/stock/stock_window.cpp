@@ -16,6 +16,7 @@
 #include "kits/csv.h"
 #include "output/write_bytes.h"
 #include "stock/stock_store.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -106,7 +107,7 @@ std::optional<Problem> problemOf(const Result<Value>& result) {
 StockWindow::StockWindow(Unit unit, QWidget* parent)
     : QDialog(parent), unit_(unit), tabs_(new QTabWidget(this)), status_(new QLabel(this)) {
   setWindowTitle(tr("Stock and supplies"));
-  resize(860, 520);
+  resize(fittingScreen(*this, {1120, 560}));
   sheets_ = addTable(tr("Sheets"),
                      everyColumn(stockCsv().toStdString(), readStockTable, writeStockTable));
   supplies_ = addTable(tr("Supplies"),

@@ -67,6 +67,8 @@ QString styleSheetFor(const Theme& t) {
     return {};
   }
   QString sheet = QString::fromUtf8(file.readAll());
+  sheet.replace(QStringLiteral("@tick"),
+                t.dark ? QStringLiteral("tick-dark") : QStringLiteral("tick-light"));
   const std::vector<std::pair<QString, QColor>> names{
       {"@bench", t.bench},       {"@surface", t.surface}, {"@raised", t.raised},
       {"@hairline", t.hairline}, {"@quiet", t.quietInk},  {"@ink", t.ink},

@@ -32,6 +32,21 @@ TEST(PlanWorker, SendsThePlanOfTheLastStart) {
   EXPECT_FALSE(worker.isRunning());
 }
 
+TEST(PlanWorker, TellsWhatOneMoreTakesAfterThePlan) {
+  PlanWorker worker;
+  bool planned = false;
+  std::optional<int> more;
+  QObject::connect(&worker, &PlanWorker::done, [&] { planned = true; });
+  QObject::connect(&worker, &PlanWorker::found,
+                   [&](const PlanWorker::Plan&, const KitFindings& findings) {
+                     EXPECT_TRUE(planned);
+                     more = findings.oneMore;
+                   });
+  worker.start(kitFor(7), 5);
+  ASSERT_TRUE(QTest::qWaitFor([&] { return more.has_value(); }, 20'000));
+  EXPECT_EQ(*more, planKit(kitFor(8)).value().sheets - planKit(kitFor(7)).value().sheets);
+}
+
 TEST(PlanWorker, StoppedItComesBackWithAPlan) {
   PlanWorker worker;
   PlanWorker::Plan plan;

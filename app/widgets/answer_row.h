@@ -1,0 +1,15 @@
+#pragma once
+
+#include <QString>
+
+class QDialog;
+class QPushButton;
+class QVBoxLayout;
+
+namespace creasewright {
+
+/// The row at a dialog's foot: Cancel, which rejects, and the answer that is asked for. What the
+/// answer does is for the dialog to connect.
+QPushButton* addAnswerRow(QVBoxLayout* column, QDialog* dialog, const QString& answer);
+
+}  // namespace creasewright
