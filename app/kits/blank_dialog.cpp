@@ -13,8 +13,8 @@ namespace creasewright {
 
 namespace {
 
-const Length smallest = Length::nanometres(5'000'000);
-const Length largest = Length::nanometres(2'000'000'000);
+const Length smallestBlank = Length::nanometres(5'000'000);
+const Length largestBlank = Length::nanometres(2'000'000'000);
 
 /// A size as people of the unit would start from: 4 x 6 in, 10 x 15 cm.
 std::pair<Length, Length> usualSize(Unit unit) {
@@ -59,7 +59,7 @@ void BlankDialog::take() {
       field->setFocus();
       return;
     }
-    if (field->length() < smallest || field->length() > largest) {
+    if (field->length() < smallestBlank || field->length() > largestBlank) {
       field->setComplaint(tr("A blank measures from 5 mm to 2 m a side."));
       field->setFocus();
       return;

@@ -11,15 +11,6 @@ namespace creasewright {
 
 namespace {
 
-/// A title as a part of a file's name.
-QString plainName(const QString& title) {
-  QString out;
-  for (const QChar c : title.left(40)) {
-    out += c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
-  }
-  return out;
-}
-
 std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const KitChoices& choices,
                                  FolderFiles& files) {
   const Result<BuiltDesign> built = build(item.design);
@@ -41,7 +32,7 @@ std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const Ki
   if (!guide) {
     return guide.problem();
   }
-  const QString name = QStringLiteral("%1-%2").arg(number).arg(plainName(itemTitle(item)));
+  const QString name = QStringLiteral("%1-%2").arg(number).arg(fileNamePart(itemTitle(item)));
   files.emplace_back(QStringLiteral("template-%1.pdf").arg(name), *sheets);
   files.emplace_back(QStringLiteral("guide-%1.pdf").arg(name), *guide);
   return std::nullopt;

@@ -17,15 +17,6 @@ namespace {
 
 constexpr FigureRoom kMatPicture{80, 80};
 
-/// A card's name as a part of a file's name.
-QString plainName(const Card& card) {
-  QString out;
-  for (const QChar c : text(card.id.empty() ? card.name : card.id)) {
-    out += c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
-  }
-  return out;
-}
-
 QString matTitle(const MachinePlan& plan, std::size_t layout) {
   return KitTr::tr("%1, mat %2: cut %n sheet(s)", "", plan.layouts[layout].count)
       .arg(text(plan.card.name))
@@ -34,7 +25,7 @@ QString matTitle(const MachinePlan& plan, std::size_t layout) {
 
 QString matFile(const MachinePlan& plan, std::size_t layout) {
   return QStringLiteral("%1-mat-%2-x%3.svg")
-      .arg(plainName(plan.card))
+      .arg(fileNamePart(text(plan.card.id.empty() ? plan.card.name : plan.card.id)))
       .arg(layout + 1)
       .arg(plan.layouts[layout].count);
 }

@@ -9,6 +9,15 @@
 
 namespace creasewright {
 
+QString fileNamePart(const QString& title) {
+  constexpr int longest = 40;
+  QString out;
+  for (const QChar c : title.left(longest)) {
+    out += c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
+  }
+  return out;
+}
+
 std::optional<Problem> writeFolder(const QString& folder, const FolderFiles& files) {
   const QDir directory(folder);
   const bool isNew = !directory.exists();
