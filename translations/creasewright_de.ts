@@ -811,92 +811,97 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="35"/>
+        <location filename="../app/shell/file_actions.cpp" line="36"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="36"/>
+        <location filename="../app/shell/file_actions.cpp" line="37"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="37"/>
+        <location filename="../app/shell/file_actions.cpp" line="38"/>
         <source>S&amp;helf…</source>
         <translation>&amp;Regal …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="38"/>
+        <location filename="../app/shell/file_actions.cpp" line="39"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="39"/>
+        <location filename="../app/shell/file_actions.cpp" line="40"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="40"/>
+        <location filename="../app/shell/file_actions.cpp" line="41"/>
         <source>&amp;Title, tags, notes…</source>
         <translation>&amp;Titel, Stichwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="62"/>
+        <location filename="../app/shell/file_actions.cpp" line="42"/>
+        <source>Stoc&amp;k and supplies…</source>
+        <translation>&amp;Lager und Material …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="67"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt benutzt</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="76"/>
+        <location filename="../app/shell/file_actions.cpp" line="81"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="77"/>
+        <location filename="../app/shell/file_actions.cpp" line="82"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="79"/>
+        <location filename="../app/shell/file_actions.cpp" line="84"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Jetzt speichern oder zurücklassen.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="80"/>
+        <location filename="../app/shell/file_actions.cpp" line="85"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="81"/>
+        <location filename="../app/shell/file_actions.cpp" line="86"/>
         <source>Leave them</source>
         <translation>Zurücklassen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="82"/>
+        <location filename="../app/shell/file_actions.cpp" line="87"/>
         <source>Stay here</source>
         <translation>Hierbleiben</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="130"/>
+        <location filename="../app/shell/file_actions.cpp" line="135"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="131"/>
+        <location filename="../app/shell/file_actions.cpp" line="136"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="159"/>
+        <location filename="../app/shell/file_actions.cpp" line="164"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="160"/>
+        <location filename="../app/shell/file_actions.cpp" line="165"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="176"/>
+        <location filename="../app/shell/file_actions.cpp" line="181"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1192,12 +1197,12 @@
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="140"/>
+        <location filename="../app/kits/kit_window.cpp" line="141"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="113"/>
+        <location filename="../app/kits/kit_window.cpp" line="114"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
@@ -1212,170 +1217,160 @@
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="103"/>
+        <location filename="../app/kits/kit_window.cpp" line="104"/>
         <source>What the class is called</source>
         <translation>Wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <location filename="../app/kits/kit_window.cpp" line="105"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="109"/>
+        <location filename="../app/kits/kit_window.cpp" line="110"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="113"/>
+        <location filename="../app/kits/kit_window.cpp" line="114"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="120"/>
+        <location filename="../app/kits/kit_window.cpp" line="121"/>
         <source>Sheets</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="121"/>
+        <location filename="../app/kits/kit_window.cpp" line="122"/>
         <source>Other sheets</source>
         <translation>Andere Bogen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <location filename="../app/kits/kit_window.cpp" line="231"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="242"/>
+        <location filename="../app/kits/kit_window.cpp" line="232"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="243"/>
+        <location filename="../app/kits/kit_window.cpp" line="233"/>
         <source>From the shelf…</source>
         <translation>Aus dem Regal …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="244"/>
+        <location filename="../app/kits/kit_window.cpp" line="234"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="245"/>
+        <location filename="../app/kits/kit_window.cpp" line="235"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="248"/>
+        <location filename="../app/kits/kit_window.cpp" line="238"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="251"/>
+        <location filename="../app/kits/kit_window.cpp" line="241"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="252"/>
+        <location filename="../app/kits/kit_window.cpp" line="242"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="348"/>
+        <location filename="../app/kits/kit_window.cpp" line="338"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="151"/>
+        <location filename="../app/kits/kit_window.cpp" line="152"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="154"/>
+        <location filename="../app/kits/kit_window.cpp" line="155"/>
         <source>As saved in the kit</source>
         <translation>Wie im Kurspaket gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="174"/>
-        <source>Names</source>
-        <translation>Namen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="174"/>
-        <source>The takers&apos; names for the bags, one a line:</source>
-        <translation>Die Namen der Teilnehmenden für die Tüten, einer je Zeile:</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="247"/>
+        <location filename="../app/kits/kit_window.cpp" line="237"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="249"/>
+        <location filename="../app/kits/kit_window.cpp" line="239"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="252"/>
+        <location filename="../app/kits/kit_window.cpp" line="242"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="253"/>
+        <location filename="../app/kits/kit_window.cpp" line="243"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="253"/>
+        <location filename="../app/kits/kit_window.cpp" line="243"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="254"/>
+        <location filename="../app/kits/kit_window.cpp" line="244"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="255"/>
+        <location filename="../app/kits/kit_window.cpp" line="245"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="256"/>
+        <location filename="../app/kits/kit_window.cpp" line="246"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="259"/>
+        <location filename="../app/kits/kit_window.cpp" line="249"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="256"/>
-        <location filename="../app/kits/kit_window.cpp" line="323"/>
+        <location filename="../app/kits/kit_window.cpp" line="246"/>
+        <location filename="../app/kits/kit_window.cpp" line="313"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="260"/>
+        <location filename="../app/kits/kit_window.cpp" line="250"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="265"/>
+        <location filename="../app/kits/kit_window.cpp" line="255"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="286"/>
-        <location filename="../app/kits/kit_window.cpp" line="329"/>
-        <location filename="../app/kits/kit_window.cpp" line="438"/>
+        <location filename="../app/kits/kit_window.cpp" line="276"/>
+        <location filename="../app/kits/kit_window.cpp" line="319"/>
+        <location filename="../app/kits/kit_window.cpp" line="436"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="405"/>
+        <location filename="../app/kits/kit_window.cpp" line="403"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1383,22 +1378,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="412"/>
+        <location filename="../app/kits/kit_window.cpp" line="410"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="415"/>
+        <location filename="../app/kits/kit_window.cpp" line="413"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="430"/>
+        <location filename="../app/kits/kit_window.cpp" line="428"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="440"/>
+        <location filename="../app/kits/kit_window.cpp" line="438"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1575,6 +1570,39 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::NamesDialog</name>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="19"/>
+        <source>Names and labels</source>
+        <translation>Namen und Etiketten</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="27"/>
+        <source>The takers&apos; names for the bags, one a line:</source>
+        <translation>Die Namen für die Tüten, einer je Zeile:</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="30"/>
+        <source>Width of a label</source>
+        <translation>Breite eines Etiketts</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="31"/>
+        <source>Height of a label</source>
+        <translation>Höhe eines Etiketts</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="39"/>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/names_dialog.cpp" line="57"/>
+        <source>A label measures from 20 mm to 2 m a side.</source>
+        <translation>Ein Etikett misst je Seite von 20 mm bis 2 m.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::OffcutDialog</name>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="16"/>
@@ -1602,12 +1630,12 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="40"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="41"/>
         <source>What the offcuts could give</source>
         <translation>Was die Reste hergeben könnten</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="43"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="44"/>
         <source>Add to the kit</source>
         <translation>Ins Kurspaket aufnehmen</translation>
     </message>
@@ -2968,22 +2996,22 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Klingen am Papierschneider schneiden: Finger hinter dem Schutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="89"/>
+        <location filename="../app/kits/kit_pages.cpp" line="88"/>
         <source>Shopping list</source>
         <translation>Einkaufsliste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="90"/>
+        <location filename="../app/kits/kit_pages.cpp" line="89"/>
         <source>In each bag</source>
         <translation>In jede Tüte</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="91"/>
+        <location filename="../app/kits/kit_pages.cpp" line="90"/>
         <source>For the teacher</source>
         <translation>Für die Kursleitung</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="93"/>
+        <location filename="../app/kits/kit_pages.cpp" line="92"/>
         <source>What the offcuts could give, one or the other</source>
         <translation>Was die Reste hergeben könnten, das eine oder das andere</translation>
     </message>
@@ -3232,7 +3260,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/write_kit.cpp" line="52"/>
+        <location filename="../app/kits/write_kit.cpp" line="51"/>
         <source>the name must end in .pdf, .json, .csv or .cwkit</source>
         <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
     </message>
@@ -3302,7 +3330,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>%1 Schluss.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/machine_files.cpp" line="30"/>
+        <location filename="../app/kits/machine_files.cpp" line="21"/>
         <source>%1, mat %2: cut %n sheet(s)</source>
         <translation>
             <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
@@ -3310,7 +3338,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/machine_files.cpp" line="85"/>
+        <location filename="../app/kits/machine_files.cpp" line="76"/>
         <source>Mats of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
         <translation>Matten von %1 × %2. Vor dem Kurs von jeder Karte ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
@@ -3536,7 +3564,7 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>output</name>
     <message>
-        <location filename="../app/output/write_folder.cpp" line="16"/>
+        <location filename="../app/output/write_folder.cpp" line="25"/>
         <source>the folder cannot be made</source>
         <translation>der Ordner kann nicht angelegt werden</translation>
     </message>

@@ -207,6 +207,13 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
       !addNames(options, kit) || !addPeople(options, kit) || needsSheets(options, kit)) {
     return std::nullopt;
   }
+  if (!options.label.empty()) {
+    const auto size = readSize("--label", options.label, {kSmallestLabel, kLargestLabel});
+    if (!size) {
+      return std::nullopt;
+    }
+    std::tie(kit.labelWidth, kit.labelHeight) = *size;
+  }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
   if (!options.title.empty()) {
     kit.title = text(options.title).left(120).toStdString();

@@ -47,14 +47,6 @@ QString usageProblem(const KitOptions& options) {
 /// Nothing when one of them cannot be read; the problem is told.
 std::optional<KitChoices> choicesFor(const KitOptions& options) {
   KitChoices choices;
-  if (!options.label.empty()) {
-    const auto size = readSize("--label", options.label);
-    if (!size) {
-      return std::nullopt;
-    }
-    choices.labelWidth = size->first;
-    choices.labelHeight = size->second;
-  }
   choices.unit = options.units == "in" ? Unit::Inch : Unit::Millimetre;
   const bool inches = choices.unit == Unit::Inch;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper

@@ -23,14 +23,14 @@ struct Grid {
   double bottom = 0;
 };
 
-Grid gridOn(const LabelSheet& sheet) {
-  const double width = sheet.paper.width.mm();
-  const double height = sheet.paper.height.mm();
+Grid gridOn(const ClassKit& kit, const Paper& paper) {
+  const double width = paper.width.mm();
+  const double height = paper.height.mm();
   Grid grid;
-  grid.columns = static_cast<int>((width - 2 * kEdge + 1e-6) / sheet.width.mm());
-  grid.rows = static_cast<int>((height - 2 * kEdge + 1e-6) / sheet.height.mm());
-  grid.left = (width - grid.columns * sheet.width.mm()) / 2;
-  grid.bottom = (height - grid.rows * sheet.height.mm()) / 2;
+  grid.columns = static_cast<int>((width - 2 * kEdge + 1e-6) / kit.labelWidth.mm());
+  grid.rows = static_cast<int>((height - 2 * kEdge + 1e-6) / kit.labelHeight.mm());
+  grid.left = (width - grid.columns * kit.labelWidth.mm()) / 2;
+  grid.bottom = (height - grid.rows * kit.labelHeight.mm()) / 2;
   return grid;
 }
 
@@ -43,9 +43,9 @@ QString nameOf(const ClassKit& kit, int bag) {
   return bag >= kit.takers ? KitTr::tr("Spare set") : QString();
 }
 
-Drawing label(const ClassKit& kit, const KitPlan& plan, int bag, const LabelSheet& sheet) {
-  const double width = sheet.width.mm() - 2 * kInside;
-  const double height = sheet.height.mm() - 2 * kInside;
+Drawing label(const ClassKit& kit, const KitPlan& plan, int bag) {
+  const double width = kit.labelWidth.mm() - 2 * kInside;
+  const double height = kit.labelHeight.mm() - 2 * kInside;
   const QString name = nameOf(kit, bag);
   TextBlock block(width);
   block.add(name.isEmpty() ? KitTr::tr("Name:") : name, name.isEmpty() ? kBodyType : kNameType);
@@ -62,7 +62,7 @@ Drawing label(const ClassKit& kit, const KitPlan& plan, int bag, const LabelShee
   if (words.height > height) {
     words = fittedInto(std::move(words), {width, height});
   }
-  Drawing out{sheet.width.mm(), sheet.height.mm(), {}, {}};
+  Drawing out{kit.labelWidth.mm(), kit.labelHeight.mm(), {}, {}};
   out.paths.push_back(
       {.role = Role::CutMark,
        .rings = {{{0, 0}, {out.width, 0}, {out.width, out.height}, {0, out.height}}},
@@ -78,8 +78,8 @@ Drawing label(const ClassKit& kit, const KitPlan& plan, int bag, const LabelShee
 
 }  // namespace
 
-std::vector<Drawing> bagLabels(const ClassKit& kit, const KitPlan& plan, const LabelSheet& sheet) {
-  const Grid grid = gridOn(sheet);
+std::vector<Drawing> bagLabels(const ClassKit& kit, const KitPlan& plan, const Paper& paper) {
+  const Grid grid = gridOn(kit, paper);
   std::vector<Drawing> pages;
   if (grid.columns < 1 || grid.rows < 1) {
     return pages;
@@ -88,12 +88,12 @@ std::vector<Drawing> bagLabels(const ClassKit& kit, const KitPlan& plan, const L
   for (int bag = 0; bag < kit.sets(); ++bag) {
     const int place = bag % perPage;
     if (place == 0) {
-      pages.push_back({sheet.paper.width.mm(), sheet.paper.height.mm(), {}, {}});
+      pages.push_back({paper.width.mm(), paper.height.mm(), {}, {}});
     }
     const int row = place / grid.columns;
-    append(pages.back(), moved(label(kit, plan, bag, sheet),
-                               {grid.left + place % grid.columns * sheet.width.mm(),
-                                grid.bottom + (grid.rows - 1 - row) * sheet.height.mm()}));
+    append(pages.back(), moved(label(kit, plan, bag),
+                               {grid.left + place % grid.columns * kit.labelWidth.mm(),
+                                grid.bottom + (grid.rows - 1 - row) * kit.labelHeight.mm()}));
   }
   return pages;
 }

@@ -81,8 +81,7 @@ KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan) {
 }
 
 std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const KitFindings& findings,
-                              Unit unit, const LabelSheet& labels) {
-  const Paper& paper = labels.paper;
+                              Unit unit, const Paper& paper) {
   PageFlow flow(paper);
   const double width = flow.columnWidth();
   flow.put(headBlock(kit, plan, findings.oneMore, width));
@@ -101,7 +100,7 @@ std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const Ki
     }
   }
   std::vector<Drawing> pages = flow.take(kitTitle(kit));
-  for (Drawing& page : bagLabels(kit, plan, labels)) {
+  for (Drawing& page : bagLabels(kit, plan, paper)) {
     pages.push_back(std::move(page));
   }
   return pages;

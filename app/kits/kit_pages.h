@@ -20,6 +20,6 @@ KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan);
 /// The plan on upright pages: what to buy, what goes into each bag, the teacher's day, then each
 /// layout once with its numbered cuts, last the bags' labels.
 std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const KitFindings& findings,
-                              Unit unit, const LabelSheet& labels);
+                              Unit unit, const Paper& paper);
 
 }  // namespace creasewright

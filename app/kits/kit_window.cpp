@@ -7,7 +7,6 @@
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QInputDialog>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
@@ -27,6 +26,7 @@
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
 #include "kits/machine_files.h"
+#include "kits/names_dialog.h"
 #include "kits/offcut_dialog.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
@@ -166,24 +166,13 @@ void KitWindow::editStock() {
 }
 
 void KitWindow::editNames() {
-  QStringList names;
-  for (const std::string& name : kit_.names) {
-    names.append(text(name));
+  NamesDialog dialog(kit_, session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    kit_.names = dialog.names();
+    kit_.labelWidth = dialog.labelWidth();
+    kit_.labelHeight = dialog.labelHeight();
+    refresh();
   }
-  bool fine = false;
-  const QString written = QInputDialog::getMultiLineText(
-      this, tr("Names"), tr("The takers' names for the bags, one a line:"),
-      names.join(QLatin1Char('\n')), &fine);
-  if (!fine) {
-    return;
-  }
-  kit_.names.clear();
-  for (const QString& name : written.split(QLatin1Char('\n'))) {
-    if (!name.trimmed().isEmpty()) {
-      kit_.names.push_back(name.trimmed().toStdString());
-    }
-  }
-  refresh();
 }
 
 /// The sheets the two fields name.
@@ -406,9 +395,7 @@ void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& fi
 
 void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
   const KitChoices now = choices();
-  preview_->showPages(
-      kitPages(kit_, plan, findings, now.unit, {now.paper, now.labelWidth, now.labelHeight}),
-      now.unit);
+  preview_->showPages(kitPages(kit_, plan, findings, now.unit, now.paper), now.unit);
 }
 
 void KitWindow::showProgress(qint64 cost, qint64 bound) {

@@ -46,6 +46,8 @@ OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector
   connect(add, &QPushButton::clicked, this, &QDialog::accept);
 }
 
+void OffcutDialog::tick(int row) { list_->item(row)->setCheckState(Qt::Checked); }
+
 std::vector<OffcutUse> OffcutDialog::chosen() const {
   std::vector<OffcutUse> chosen;
   for (int row = 0; row < list_->count(); ++row) {

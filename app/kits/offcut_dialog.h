@@ -15,6 +15,7 @@ class OffcutDialog : public QDialog {
  public:
   OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector<OffcutUse> uses, Unit unit,
                QWidget* parent = nullptr);
+  void tick(int row);
   /// Those that were ticked.
   [[nodiscard]] std::vector<OffcutUse> chosen() const;
 

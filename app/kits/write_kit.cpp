@@ -33,8 +33,7 @@ Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const Ki
 }  // namespace
 
 Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices) {
-  return renderPdf(kitPages(kit, plan, findingsFor(kit, plan), choices.unit,
-                            {choices.paper, choices.labelWidth, choices.labelHeight}),
+  return renderPdf(kitPages(kit, plan, findingsFor(kit, plan), choices.unit, choices.paper),
                    wordingIn(choices.unit), {kitTitle(kit), choices.now});
 }
 

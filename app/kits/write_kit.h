@@ -13,9 +13,7 @@ namespace creasewright {
 
 struct KitChoices {
   Unit unit = Unit::Millimetre;
-  Paper paper;                             ///< PDF
-  Length labelWidth = LabelSheet().width;  ///< of the bags' labels
-  Length labelHeight = LabelSheet().height;
+  Paper paper;    ///< PDF
   QDateTime now;  ///< in the PDF; invalid = none
 };
 

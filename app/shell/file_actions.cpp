@@ -14,6 +14,7 @@
 #include "session/preferences.h"
 #include "shelf/shelf_window.h"
 #include "shelf/words_dialog.h"
+#include "stock/stock_window.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -37,13 +38,16 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
       shelf_(make({}, tr("S&helf…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O))),
       save_(make(QStringLiteral("save"), tr("&Save"), QKeySequence(Qt::CTRL | Qt::Key_S))),
       saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
-      words_(make({}, tr("&Title, tags, notes…"), QKeySequence(Qt::CTRL | Qt::Key_T))) {
+      words_(make({}, tr("&Title, tags, notes…"), QKeySequence(Qt::CTRL | Qt::Key_T))),
+      stock_(make({}, tr("Stoc&k and supplies…"), {})) {
   connect(new_, &QAction::triggered, this, &FileActions::startNew);
   connect(open_, &QAction::triggered, this, &FileActions::askOpen);
   connect(shelf_, &QAction::triggered, this, &FileActions::showShelf);
   connect(save_, &QAction::triggered, this, &FileActions::save);
   connect(saveAs_, &QAction::triggered, this, &FileActions::saveAs);
   connect(words_, &QAction::triggered, this, &FileActions::editWords);
+  connect(stock_, &QAction::triggered, this,
+          [this] { StockWindow(session_.unit(), window_).exec(); });
 }
 
 QAction* FileActions::make(const QString& icon, const QString& words, const QKeySequence& keys) {
@@ -59,6 +63,7 @@ void FileActions::addTo(QMenu* menu) {
   menu->addAction(new_);
   menu->addAction(open_);
   menu->addAction(shelf_);
+  menu->addAction(stock_);
   recent_ = menu->addMenu(tr("Open &recent"));
   connect(recent_, &QMenu::aboutToShow, this, &FileActions::fillRecent);
   connect(menu, &QMenu::aboutToShow, this,

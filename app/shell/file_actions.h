@@ -47,6 +47,7 @@ class FileActions : public QObject {
   QAction* save_;
   QAction* saveAs_;
   QAction* words_;
+  QAction* stock_;
   QMenu* recent_ = nullptr;
 };
 

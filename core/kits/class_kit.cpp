@@ -96,6 +96,27 @@ Result<std::vector<Fields>> listIn(const Fields& fields, std::string_view key) {
   return list;
 }
 
+/// What version 3 brought: plain blanks and the size of the labels.
+std::optional<Problem> readVersion3(const Fields& fields, ClassKit& kit) {
+  const Result<std::vector<Fields>> blanks = listIn(fields, "blanks");
+  if (!blanks) return blanks.problem();
+  for (const Fields& each : *blanks) {
+    Result<PlainBlank> blank = readBlank(each);
+    if (!blank) return blank.problem();
+    kit.blanks.push_back(std::move(blank).value());
+  }
+  const Result<Fields> label = fields.object("label");
+  if (!label) return label.problem();
+  for (const auto& [key, side] :
+       {std::pair{"width", &kit.labelWidth}, std::pair{"height", &kit.labelHeight}}) {
+    const Result<Length> length = label->length(key);
+    if (!length) return length.problem();
+    if (*length < kSmallestLabel || *length > kLargestLabel) return label->unreadable(key);
+    *side = *length;
+  }
+  return std::nullopt;
+}
+
 Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_t version,
                              std::string_view where) {
   ClassKit kit;
@@ -124,14 +145,8 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
   }
   if (version >= 2)
     if (const auto problem = readVersion2(fields, kit)) return *problem;
-  if (version < 3) return kit;
-  const Result<std::vector<Fields>> blanks = listIn(fields, "blanks");
-  if (!blanks) return blanks.problem();
-  for (const Fields& each : *blanks) {
-    Result<PlainBlank> blank = readBlank(each);
-    if (!blank) return blank.problem();
-    kit.blanks.push_back(std::move(blank).value());
-  }
+  if (version >= 3)
+    if (const auto problem = readVersion3(fields, kit)) return *problem;
   return kit;
 }
 
@@ -142,6 +157,7 @@ std::string writeKit(const ClassKit& kit) {
             {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
             {"items", Json::array()}};
   json["keep_grain"] = kit.keepGrain;
+  json["label"] = {{"width", exactText(kit.labelWidth)}, {"height", exactText(kit.labelHeight)}};
   json["names"] = kit.names;
   json["supplies"] = Json::array();
   for (const SupplyItem& item : kit.supplies) json["supplies"].push_back(supplyJson(item));

@@ -13,6 +13,8 @@ namespace creasewright {
 inline constexpr int kKitVersion = 3;
 inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
+inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
+inline constexpr Length kLargestLabel = Length::nanometres(2'000'000'000);
 
 /// Whether two cards may be cut from one sheet.
 inline bool sameCard(const Card& a, const Card& b) {
@@ -46,7 +48,9 @@ struct ClassKit {
   std::vector<SupplyItem> supplies;
   std::vector<KitItem> items;
   std::vector<PlainBlank> blanks;
-  std::vector<std::string> names;  ///< of the takers, for the bags
+  std::vector<std::string> names;                      ///< of the takers, for the bags
+  Length labelWidth = Length::nanometres(90'000'000);  ///< of the bags' labels
+  Length labelHeight = Length::nanometres(50'000'000);
 
   [[nodiscard]] int sets() const { return takers + spares; }
 };

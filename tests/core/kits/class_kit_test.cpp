@@ -44,11 +44,13 @@ TEST(ClassKit, BlanksPiecesAndCountsAreSaved) {
   kit.stock[0].grammage = 176;
   kit.stock[0].caliper = Length::mm(0.24);
   kit.stock[0].oneSided = true;
+  kit.labelWidth = Length::inches(4);
   const auto read = readKit(writeKit(kit), "kit.cwkit");
   ASSERT_TRUE(read) << read.problem().where;
   EXPECT_EQ(read->items[0].perPerson, 2);
   EXPECT_EQ(read->items[0].piece, "lid");
   EXPECT_EQ(read->blanks, kit.blanks);
+  EXPECT_EQ(read->labelWidth, kit.labelWidth);
   EXPECT_EQ(writeKit(*read), writeKit(kit));
 }
 
@@ -58,6 +60,7 @@ TEST(ClassKit, OlderKitsAreRead) {
   auto json = nlohmann::ordered_json::parse(writeKit(kit));
   json["version"] = 2;
   json.erase("blanks");
+  json.erase("label");
   const auto read = readKit(json.dump(), "old.cwkit");
   ASSERT_TRUE(read) << read.problem().where;
   EXPECT_EQ(writeKit(*read), writeKit(kit));
@@ -77,6 +80,9 @@ TEST(ClassKit, RefusesWhatMakesNoSense) {
   EXPECT_EQ(code(changed("takers", 10000)), ProblemCode::TakersWrong);
   EXPECT_EQ(code(changed("takers", "many")), ProblemCode::FieldUnreadable);
   EXPECT_EQ(code(changed("items", 7)), ProblemCode::FieldUnreadable);
+  EXPECT_EQ(code(changed("blanks", {{{"name", 1}}})), ProblemCode::FieldUnreadable);
+  EXPECT_EQ(code(changed("label", {{"width", "1 mm"}, {"height", "50 mm"}})),
+            ProblemCode::FieldUnreadable);
 }
 
 TEST(PlanKit, CutsEveryPieceForEverybody) {
