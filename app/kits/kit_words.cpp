@@ -19,6 +19,9 @@ QString letter(const CardPlan& card, std::size_t demand) {
   return QString::fromStdString(demandLetter(card.firstLetter + static_cast<int>(demand)));
 }
 
+/// A name whose words stay on one line.
+QString unbroken(QString name) { return name.replace(QLatin1Char(' '), QChar(QChar::Nbsp)); }
+
 /// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
 /// person must mind about a sheet is said here.
 QStringList sheetNotes(const StockSheet& sheet) {
@@ -169,7 +172,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, c
   const StockSheet& sheet = kit.stock.at(static_cast<std::size_t>(layout.stock));
   words.title = KitTr::tr("Layout %1: cut %n sheet(s) of %2 alike", "", layout.count)
                     .arg(number)
-                    .arg(text(sheet.name));
+                    .arg(unbroken(text(sheet.name)));
   const std::vector<int> counts = blanksOf(layout, card.demands.size());
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {

@@ -4,8 +4,8 @@
 #include <QString>
 #include <QStringList>
 
+#include "cutting/trim_steps.h"
 #include "kits/offcut_uses.h"
-#include "kits/trim_steps.h"
 
 namespace creasewright {
 

@@ -1,7 +1,7 @@
 #include <nlohmann/json.hpp>
 
+#include "cutting/trim_steps.h"
 #include "kits/plan_kit.h"
-#include "kits/trim_steps.h"
 
 namespace creasewright {
 namespace {

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
+#include "cutting/trim_steps.h"
 #include "drawing/hatching.h"
-#include "kits/trim_steps.h"
 
 namespace creasewright {
 namespace {

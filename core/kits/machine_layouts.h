@@ -1,8 +1,8 @@
 #pragma once
 
+#include "cutting/nesting.h"
 #include "drawing/drawing.h"
 #include "kits/class_kit.h"
-#include "kits/nesting.h"
 
 namespace creasewright {
 

@@ -2,8 +2,8 @@
 
 #include <algorithm>
 
+#include "cutting/trim_steps.h"
 #include "document/build.h"
-#include "kits/trim_steps.h"
 
 namespace creasewright {
 namespace {

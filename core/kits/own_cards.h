@@ -2,8 +2,8 @@
 
 #include <vector>
 
+#include "cutting/cutting.h"
 #include "fit/card.h"
-#include "kits/cutting.h"
 
 namespace creasewright {
 

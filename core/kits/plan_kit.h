@@ -1,8 +1,8 @@
 #pragma once
 
+#include "cutting/plan_cutting.h"
 #include "guide/guide.h"
 #include "kits/class_kit.h"
-#include "kits/plan_cutting.h"
 
 namespace creasewright {
 

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "base/result.h"
-#include "kits/cutting.h"
+#include "cutting/cutting.h"
 
 namespace creasewright {
 

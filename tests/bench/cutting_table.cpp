@@ -2,9 +2,9 @@
 #include <chrono>
 #include <cstdio>
 
-#include "core/kits/instances.h"
-#include "core/kits/plan_check.h"
-#include "kits/plan_cutting.h"
+#include "core/cutting/instances.h"
+#include "core/cutting/plan_check.h"
+#include "cutting/plan_cutting.h"
 
 // Prints our plans of the open instances gcut1d .. gcut12d beside the bound and the best that is
 // known (fixed: published by Cintra et al. 2008; turned: the lower bound that stands beside the

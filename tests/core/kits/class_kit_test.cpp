@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 #include <nlohmann/json.hpp>
 
-#include "core/kits/plan_check.h"
+#include "core/cutting/plan_check.h"
 #include "document/build.h"
 #include "kits/layout_drawing.h"
 #include "kits/plan_kit.h"

@@ -2,8 +2,8 @@
 
 #include <gtest/gtest.h>
 
-#include "core/kits/plan_check.h"
-#include "kits/trim_steps.h"
+#include "core/cutting/plan_check.h"
+#include "cutting/trim_steps.h"
 
 namespace creasewright {
 namespace {

@@ -1,0 +1,258 @@
+#include "cutting/all_patterns.h"
+
+#include <algorithm>
+#include <array>
+#include <cstring>
+
+#include "cutting/cut_tree.h"
+#include "cutting/raster.h"
+
+namespace creasewright {
+namespace {
+
+constexpr std::size_t kWords = 8;
+constexpr std::size_t kMostItems = 8 * kWords;
+constexpr int kMostOfAKind = 127;
+constexpr double kTiny = 1e-7;  // of a worth
+constexpr std::uint64_t kHighBits = 0x8080808080808080U;
+
+/// Counts as bytes, eight to a word: compared and added eight at a time, their high bits free.
+using Counts = std::array<std::uint64_t, kWords>;
+
+int countIn(const Counts& counts, std::size_t item) {
+  return static_cast<int>((counts[item / 8] >> (item % 8 * 8)) & 0x7FU);
+}
+
+void setCount(Counts& counts, std::size_t item, int count) {
+  counts[item / 8] |= static_cast<std::uint64_t>(count) << (item % 8 * 8);
+}
+
+/// Where a vector of a cell comes from: a blank, or one vector of each part of a cut.
+struct Origin {
+  enum Kind : std::uint8_t { Item, Turned, Upright, Level } kind = Item;
+  std::uint32_t place = 0;   ///< item, or index of the cut
+  std::uint32_t first = 0;   ///< in the left or lower part
+  std::uint32_t second = 0;  ///< in the other part
+};
+
+struct Entry {
+  Counts counts{};
+  double worth = 0;
+  Origin origin;
+  std::uint32_t i = 0;  ///< the cell it was made in: a smaller one hands its vectors on
+  std::uint32_t k = 0;
+};
+
+/// Whether every byte of `a` is at least that of `b`: then no subtraction takes its high bit.
+bool covers(const Counts& a, const Counts& b) {
+  for (std::size_t w = 0; w < kWords; ++w)
+    if ((((a[w] | kHighBits) - b[w]) & kHighBits) != kHighBits) return false;
+  return true;
+}
+
+/// Byte by byte the sum, but no more than `most`.
+Counts sumUpTo(const Counts& a, const Counts& b, const Counts& most) {
+  Counts sum{};
+  for (std::size_t w = 0; w < kWords; ++w) {
+    // Both are at most `most`, at most 127 each: no byte carries into the next.
+    const std::uint64_t whole = a[w] + b[w];
+    const std::uint64_t over = ((most[w] | kHighBits) - (whole & ~kHighBits)) & kHighBits;
+    const std::uint64_t fits = over & ~(whole & kHighBits);  // high bit where the sum is kept
+    const std::uint64_t mask = (fits >> 7) * 0xFFU;
+    sum[w] = (whole & mask) | (most[w] & ~mask);
+  }
+  return sum;
+}
+
+class Lister {
+ public:
+  Lister(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
+         const ListingLimits& limits, const WorthFloor& floor)
+      : width_(width), height_(height), items_(items), limits_(limits), floor_(floor) {
+    Raster across = rasterAlong(items, true, width);
+    Raster up = rasterAlong(items, false, height);
+    exact_ = across.exact && up.exact;
+    xs_ = std::move(across.points);
+    ys_ = std::move(up.points);
+    restX_ = restTable(xs_);
+    restY_ = restTable(ys_);
+    for (std::size_t n = 0; n < items.size(); ++n)
+      setCount(most_, n, std::clamp(items[n].atMost, 0, kMostOfAKind));
+    cells_.resize(xs_.size() * ys_.size());
+  }
+
+  std::optional<std::vector<Pattern>> run() {
+    if (!exact_) return std::nullopt;
+    for (std::size_t i = 0; i < xs_.size(); ++i)
+      for (std::size_t k = 0; k < ys_.size(); ++k)
+        if (!fill(i, k)) return std::nullopt;
+    const std::vector<Entry>& all = cells_.back();
+    if (all.size() > limits_.patterns) return std::nullopt;
+    std::vector<Pattern> patterns;
+    for (const Entry& entry : all) patterns.push_back(patternOf(entry));
+    return patterns;
+  }
+
+ private:
+  [[nodiscard]] std::vector<Entry>& at(std::size_t i, std::size_t k) {
+    return cells_[i * ys_.size() + k];
+  }
+  [[nodiscard]] const std::vector<Entry>& at(std::size_t i, std::size_t k) const {
+    return cells_[i * ys_.size() + k];
+  }
+
+  /// False when a limit is reached.
+  bool fill(std::size_t i, std::size_t k) {
+    std::vector<Entry> cell;
+    if (i > 0)
+      for (const Entry& entry : at(i - 1, k)) add(entry, cell);
+    if (k > 0)
+      for (const Entry& entry : at(i, k - 1)) add(entry, cell);
+    addItems(i, k, cell);
+    for (std::size_t a = 1; a < i && 2 * xs_[a] <= xs_[i]; ++a)
+      if (!addSums(at(a, k), at(restX_[i * xs_.size() + a], k), {Origin::Upright, index(a), 0, 0},
+                   i, k, cell))
+        return false;
+    for (std::size_t a = 1; a < k && 2 * ys_[a] <= ys_[k]; ++a)
+      if (!addSums(at(i, a), at(i, restY_[k * ys_.size() + a]), {Origin::Level, index(a), 0, 0}, i,
+                   k, cell))
+        return false;
+    dropCheap(cell);
+    kept_ += cell.size();
+    at(i, k) = std::move(cell);
+    return kept_ <= limits_.vectors;
+  }
+
+  [[nodiscard]] double worthOf(const Counts& counts) const {
+    double sum = 0;
+    for (std::size_t n = 0; n < floor_.worth.size(); ++n)
+      sum += floor_.worth[n] * countIn(counts, n);
+    return sum;
+  }
+
+  [[nodiscard]] static double dearest(const std::vector<Entry>& cell) {
+    double most = 0;
+    for (const Entry& entry : cell) most = std::max(most, entry.worth);
+    return most;
+  }
+
+  void dropCheap(std::vector<Entry>& cell) const {
+    if (floor_.worth.empty()) return;
+    const double least = dearest(cell) - floor_.slack - kTiny;
+    std::erase_if(cell, [&](const Entry& entry) { return entry.worth < least; });
+  }
+
+  static std::uint32_t index(std::size_t n) { return static_cast<std::uint32_t>(n); }
+
+  void addItems(std::size_t i, std::size_t k, std::vector<Entry>& cell) const {
+    for (std::size_t n = 0; n < items_.size(); ++n) {
+      if (countIn(most_, n) == 0) continue;
+      const bool straight = items_[n].width <= xs_[i] && items_[n].height <= ys_[k];
+      const bool turned =
+          items_[n].mayTurn && items_[n].height <= xs_[i] && items_[n].width <= ys_[k];
+      if (!straight && !turned) continue;
+      Entry entry;
+      setCount(entry.counts, n, 1);
+      entry.worth = worthOf(entry.counts);
+      entry.origin = {straight ? Origin::Item : Origin::Turned, index(n), 0, 0};
+      entry.i = index(i);
+      entry.k = index(k);
+      add(entry, cell);
+    }
+  }
+
+  bool addSums(const std::vector<Entry>& a, const std::vector<Entry>& b, Origin origin,
+               std::size_t i, std::size_t k, std::vector<Entry>& cell) {
+    const bool floored = !floor_.worth.empty();
+    double least = dearest(cell) - floor_.slack - kTiny;
+    for (std::size_t x = 0; x < a.size(); ++x)
+      for (std::size_t y = 0; y < b.size(); ++y) {
+        if (floored && a[x].worth + b[y].worth < least) continue;
+        Entry entry;
+        entry.counts = sumUpTo(a[x].counts, b[y].counts, most_);
+        entry.worth = floored ? worthOf(entry.counts) : 0;
+        if (floored && entry.worth < least) continue;
+        least = std::max(least, entry.worth - floor_.slack - kTiny);
+        entry.origin = origin;
+        entry.origin.first = index(x);
+        entry.origin.second = index(y);
+        entry.i = index(i);
+        entry.k = index(k);
+        compared_ += cell.size();
+        if (compared_ > limits_.compared) return false;
+        add(entry, cell);
+      }
+    return true;
+  }
+
+  /// Unless another one covers it; those it covers go.
+  static void add(const Entry& entry, std::vector<Entry>& cell) {
+    for (const Entry& other : cell)
+      if (covers(other.counts, entry.counts)) return;
+    std::erase_if(cell, [&](const Entry& other) { return covers(entry.counts, other.counts); });
+    cell.push_back(entry);
+  }
+
+  [[nodiscard]] CutNode build(const Entry& entry, const CutNode& frame) const {
+    const Origin& o = entry.origin;
+    if (o.kind == Origin::Item || o.kind == Origin::Turned) {
+      const KnapsackItem& item = items_[o.place];
+      const bool turned = o.kind == Origin::Turned;
+      return blankIn(frame, Length::nanometres(turned ? item.height : item.width),
+                     Length::nanometres(turned ? item.width : item.height),
+                     static_cast<int>(o.place), turned);
+    }
+    const bool upright = o.kind == Origin::Upright;
+    const std::size_t i = entry.i;
+    const std::size_t k = entry.k;
+    const std::size_t a = o.place;
+    CutNode node = cutAt(frame, upright, Length::nanometres(upright ? xs_[a] : ys_[a]));
+    const std::vector<Entry>& first = upright ? at(a, k) : at(i, a);
+    const std::vector<Entry>& second =
+        upright ? at(restX_[i * xs_.size() + a], k) : at(i, restY_[k * ys_.size() + a]);
+    node.parts[0] = build(first[o.first], node.parts[0]);
+    node.parts[1] = build(second[o.second], node.parts[1]);
+    return node;
+  }
+
+  [[nodiscard]] Pattern patternOf(const Entry& entry) const {
+    Pattern pattern;
+    CutNode frame;
+    frame.width = Length::nanometres(width_);
+    frame.height = Length::nanometres(height_);
+    pattern.sheet = build(entry, frame);
+    pattern.counts.assign(items_.size(), 0);
+    eachNode(pattern.sheet, [&](const CutNode& node) {
+      if (node.kind == CutNode::Kind::Blank)
+        ++pattern.counts[static_cast<std::size_t>(node.demand)];
+    });
+    return pattern;
+  }
+
+  std::int64_t width_;
+  std::int64_t height_;
+  const std::vector<KnapsackItem>& items_;
+  const ListingLimits& limits_;
+  const WorthFloor& floor_;
+  bool exact_ = true;
+  std::vector<std::int64_t> xs_;
+  std::vector<std::int64_t> ys_;
+  std::vector<std::uint32_t> restX_;
+  std::vector<std::uint32_t> restY_;
+  Counts most_{};
+  std::vector<std::vector<Entry>> cells_;
+  std::size_t kept_ = 0;
+  std::size_t compared_ = 0;
+};
+
+}  // namespace
+
+std::optional<std::vector<Pattern>> allPatterns(std::int64_t width, std::int64_t height,
+                                                const std::vector<KnapsackItem>& items,
+                                                const ListingLimits& limits,
+                                                const WorthFloor& floor) {
+  if (items.size() > kMostItems) return std::nullopt;
+  return Lister(width, height, items, limits, floor).run();
+}
+
+}  // namespace creasewright

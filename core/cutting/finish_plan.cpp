@@ -1,0 +1,64 @@
+#include "cutting/finish_plan.h"
+
+#include <algorithm>
+
+#include "cutting/cut_tree.h"
+#include "cutting/neat_layout.h"
+
+namespace creasewright {
+namespace {
+
+constexpr std::size_t kMostColumnsToSimplify = 120;
+
+/// Among covers of the best one's cost one of fewer layouts.
+void simplify(PlanState& state) {
+  state.best.times.resize(state.columns.size(), 0);
+  const auto used = std::ranges::count_if(state.best.times, [](int n) { return n > 0; });
+  if (used < 2 || state.columns.size() > kMostColumnsToSimplify ||
+      state.spent() > state.options.seconds / 2)
+    return;
+  const WholeCover found = fewestColumns(state.columns, state.rows, state.best.cost, 0.2);
+  const auto fewer = std::ranges::count_if(found.times, [](int n) { return n > 0; });
+  if (found.found && found.cost <= state.best.cost && fewer < used) state.best = found;
+}
+
+/// The layout or another one of the same blanks that is less work at the trimmer.
+CutNode neater(const PlanState& state, CutNode sheet, const std::vector<int>& counts) {
+  std::optional<CutNode> other = neatLayout(sheet.width, sheet.height, state.demands, counts);
+  return other && trimmingWork(*other) < trimmingWork(sheet) ? std::move(*other) : std::move(sheet);
+}
+
+/// All sheets of a column are cut alike; of each blank only as many as are still needed, so that
+/// fewer than a sheet's worth of each comes out over.
+void addLayout(const PlanState& state, const CoverColumn& column, int times, std::vector<int>& rest,
+               CuttingPlan& plan) {
+  std::vector<int> most;
+  for (std::size_t d = 0; d < rest.size(); ++d)
+    most.push_back(std::min(column.pattern.counts[d], (std::max(rest[d], 0) + times - 1) / times));
+  CutNode sheet = column.pattern.sheet;
+  scale(sheet, state.unit);
+  for (std::size_t d = 0; d < rest.size(); ++d) rest[d] -= most[d] * times;
+  std::vector<int> left = most;
+  limit(sheet, left);
+  plan.layouts.push_back({column.stock, times, neater(state, tidied(sheet), most)});
+}
+
+}  // namespace
+
+CuttingPlan finishedPlan(PlanState& state) {
+  if (state.options.fewestLayouts) simplify(state);
+  CuttingPlan plan;
+  plan.cost = state.best.cost;
+  plan.priced = state.priced;
+  plan.bound = std::min(state.bound, state.best.cost);
+  std::vector<int> rest = state.rows.demand;
+  for (std::size_t i = 0; i < state.columns.size(); ++i) {
+    if (state.best.times[i] <= 0) continue;
+    addLayout(state, state.columns[i], state.best.times[i], rest, plan);
+  }
+  std::ranges::stable_sort(plan.layouts, std::ranges::greater(), &Layout::count);
+  for (const Layout& layout : plan.layouts) plan.sheets += layout.count;
+  return plan;
+}
+
+}  // namespace creasewright

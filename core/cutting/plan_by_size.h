@@ -1,0 +1,16 @@
+#pragma once
+
+#include <functional>
+
+#include "cutting/plan_state.h"
+
+namespace creasewright {
+
+/// Plans some of the demands alone.
+using PlanPart = std::function<Result<CuttingPlan>(const std::vector<BlankDemand>&)>;
+
+/// Plans the large blanks alone and cuts the small ones from what is left over, with nothing, or
+/// the blanks before a leap in size, taken for large.
+void planBySize(PlanState& state, const PlanPart& planPart);
+
+}  // namespace creasewright

@@ -1,0 +1,95 @@
+#include "cutting/plan_state.h"
+
+#include <algorithm>
+#include <cmath>
+#include <numeric>
+
+namespace creasewright {
+namespace {
+
+using Clock = std::chrono::steady_clock;
+
+/// The greatest common divisor of all lengths keeps the numbers small.
+std::int64_t commonUnit(const std::vector<StockSheet>& stock,
+                        const std::vector<BlankDemand>& demands) {
+  std::int64_t unit = 0;
+  for (const StockSheet& s : stock) unit = std::gcd(unit, std::gcd(s.width.nm(), s.height.nm()));
+  for (const BlankDemand& d : demands) unit = std::gcd(unit, std::gcd(d.width.nm(), d.height.nm()));
+  return std::max<std::int64_t>(unit, 1);
+}
+
+/// What the blanks' area alone costs on the sheet that is cheapest by area.
+std::int64_t areaBound(const PlanState& state) {
+  double area = 0;
+  for (const BlankDemand& d : state.demands) area += d.width.mm() * d.height.mm() * d.quantity;
+  double cheapest = 0;
+  for (std::size_t s = 0; s < state.stock.size(); ++s) {
+    const double price = static_cast<double>(state.costOf(s)) /
+                         (state.stock[s].width.mm() * state.stock[s].height.mm());
+    if (s == 0 || price < cheapest) cheapest = price;
+  }
+  return roundedUp(area * cheapest);
+}
+
+}  // namespace
+
+std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil(cost - 1e-6)); }
+
+PlanState::PlanState(const std::vector<StockSheet>& stockSheets,
+                     const std::vector<BlankDemand>& blanks, const PlanOptions& planOptions)
+    : stock(stockSheets), demands(blanks), options(planOptions), start_(Clock::now()) {
+  priced = std::ranges::all_of(stock, [](const StockSheet& s) { return s.price > 0; });
+  for (const StockSheet& s : stock) rows.atHand.push_back(s.atHand);
+  for (const BlankDemand& d : demands) rows.demand.push_back(d.quantity);
+  unit = commonUnit(stock, demands);
+  bound = areaBound(*this);
+}
+
+double PlanState::spent() const {
+  return std::chrono::duration<double>(Clock::now() - start_).count();
+}
+
+bool PlanState::mayGoOn() const {
+  if (spent() > options.seconds) return false;
+  return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
+}
+
+bool PlanState::fits(std::size_t s, std::size_t d) const {
+  const bool straight = demands[d].width <= stock[s].width && demands[d].height <= stock[s].height;
+  const bool turned = demands[d].mayTurn && demands[d].width <= stock[s].height &&
+                      demands[d].height <= stock[s].width;
+  return straight || turned;
+}
+
+std::vector<KnapsackItem> PlanState::items(const std::vector<int>& demand) const {
+  std::vector<KnapsackItem> all;
+  for (std::size_t d = 0; d < demands.size(); ++d)
+    all.push_back({demands[d].width.nm() / unit, demands[d].height.nm() / unit, demands[d].mayTurn,
+                   std::max(demand[d], 0)});
+  return all;
+}
+
+SheetKnapsack PlanState::knapsack(std::size_t s, const std::vector<int>& demand) const {
+  return {stock[s].width.nm() / unit, stock[s].height.nm() / unit, items(demand)};
+}
+
+bool PlanState::addColumn(std::size_t s, Pattern pattern) {
+  const auto known = [&](const CoverColumn& column) {
+    return column.stock == static_cast<int>(s) && column.pattern.counts == pattern.counts;
+  };
+  if (std::ranges::any_of(columns, known)) return false;
+  columns.push_back({static_cast<int>(s), costOf(s), std::move(pattern)});
+  return true;
+}
+
+void PlanState::keep(const std::vector<int>& times) {
+  WholeCover found{true, 0, times};
+  for (std::size_t i = 0; i < times.size(); ++i) found.cost += times[i] * columns[i].cost;
+  if (!best.found || found.cost < best.cost) best = std::move(found);
+}
+
+bool PlanState::limited() const {
+  return std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
+}
+
+}  // namespace creasewright

@@ -1,0 +1,53 @@
+#pragma once
+
+#include <chrono>
+
+#include "cutting/cover.h"
+#include "cutting/plan_cutting.h"
+
+namespace creasewright {
+
+/// Whole sheets or coins for a cost that arithmetic may have left a trace above a whole number.
+std::int64_t roundedUp(double cost);
+
+/// A plan in the making: what is asked for, the columns found so far, the best cover by them, and
+/// what no plan can beat. Lengths of columns are whole units.
+class PlanState {
+ public:
+  /// All three must outlive this.
+  PlanState(const std::vector<StockSheet>& stockSheets, const std::vector<BlankDemand>& blanks,
+            const PlanOptions& planOptions);
+
+  [[nodiscard]] double spent() const;  ///< seconds
+  [[nodiscard]] bool mayGoOn() const;
+  [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced ? stock[s].price : 1; }
+  /// Whether a blank fits a sheet, turned where it may be.
+  [[nodiscard]] bool fits(std::size_t s, std::size_t d) const;
+  /// Whether only so many sheets of some stock are at hand.
+  [[nodiscard]] bool limited() const;
+  /// Whether the best plan costs no more than the bound.
+  [[nodiscard]] bool proven() const { return best.found && best.cost <= bound; }
+
+  [[nodiscard]] std::vector<KnapsackItem> items(const std::vector<int>& demand) const;
+  [[nodiscard]] SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const;
+  /// False when the column is there already.
+  bool addColumn(std::size_t s, Pattern pattern);
+  /// Takes a cover by all columns for the best where it costs less.
+  void keep(const std::vector<int>& times);
+
+  const std::vector<StockSheet>& stock;
+  const std::vector<BlankDemand>& demands;
+  const PlanOptions& options;
+  bool priced = false;    ///< costs are prices, else sheets
+  bool exact = true;      ///< pricing finds the best pattern of all
+  std::int64_t unit = 1;  ///< nanometres
+  CoverRows rows;
+  std::vector<CoverColumn> columns;
+  std::int64_t bound = 0;
+  WholeCover best;
+
+ private:
+  std::chrono::steady_clock::time_point start_;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,45 @@
+#pragma once
+
+#include <vector>
+
+#include "cutting/cutting.h"
+
+namespace creasewright {
+
+/// Where a blade goes, in the sheet's frame; along its height or its width.
+struct CutLine {
+  Length x, y, length;
+};
+
+/// One setting of the trimmer and all cuts made with it: the part lies against the fence on its
+/// left or lower edge as drawn, and what comes off is as wide as the setting.
+struct TrimStep {
+  int number = 1;
+  int from = 0;                ///< the step whose strips are cut; 0 = the sheet
+  bool rest = false;           ///< what that step left over is cut, not its strips
+  bool first = true;           ///< of these parts: they are turned before it
+  int parts = 1;               ///< cut alike
+  Length setting;              ///< from the fence to the blade
+  bool upright = false;        ///< along the sheet's height, else along its width
+  int cuts = 1;                ///< of each part
+  int demand = -1;             ///< the blanks that come off; -1 = strips, cut by a later step
+  int pieces = 1;              ///< that come off each part, with the last one where it is as wide
+  int restDemand = -1;         ///< a blank that is left over; -1 = none
+  std::vector<CutLine> lines;  ///< of all parts
+};
+
+/// Steps of a layout in an order a person can follow: all cuts of a part in one direction, alike
+/// ones with one setting, then its strips, turned.
+std::vector<TrimStep> trimSteps(const Layout& layout);
+
+/// What is left over, the largest first; parts narrower than `least` are scrap and left out.
+struct Offcut {
+  Length width, height;
+  int count = 1;
+};
+std::vector<Offcut> offcutsOf(const Layout& layout, Length least);
+
+/// How many blanks of each demand one sheet of a layout gives.
+std::vector<int> blanksOf(const Layout& layout, std::size_t demands);
+
+}  // namespace creasewright

@@ -1,0 +1,57 @@
+#include "cutting/nesting.h"
+
+#include <gtest/gtest.h>
+
+#include "core/cutting/nest_check.h"
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+using testing::expectSound;
+
+TEST(Nesting, PacksWithoutOverlapAndMakesEveryPart) {
+  testing::Random random(83);
+  for (int i = 0; i < 10; ++i) {
+    std::vector<NestPart> parts;
+    for (int k = 0; k < 4; ++k) {
+      const double w = random.between(20, 120);
+      const double h = random.between(20, 90);
+      const double notch = random.between(5, std::min(w, h) / 2);
+      parts.push_back({"l" + std::to_string(k),
+                       {{0, 0}, {w, 0}, {w, notch}, {notch, notch}, {notch, h}, {0, h}},
+                       w,
+                       h,
+                       random.whole(1, 9),
+                       k != 2});
+    }
+    const auto layouts = nest(parts, Length::mm(305), Length::mm(305));
+    ASSERT_TRUE(layouts.ok());
+    expectSound(parts, *layouts, 305, 305, 2);
+  }
+}
+
+/// Two L shapes whose rectangles could not share a mat reach into one another.
+TEST(Nesting, ConcavePartsReachIntoOneAnother) {
+  const NestPart part{"l", {{0, 0}, {90, 0}, {90, 30}, {30, 30}, {30, 90}, {0, 90}}, 90, 90, 2,
+                      true};
+  const auto layouts = nest({part}, Length::mm(140), Length::mm(140));
+  ASSERT_TRUE(layouts.ok());
+  ASSERT_EQ(layouts->size(), 1U);
+  EXPECT_EQ(layouts->front().count, 1);
+  EXPECT_EQ(layouts->front().parts.size(), 2U);
+}
+
+TEST(Nesting, APartLargerThanTheMatIsNamed) {
+  const NestPart part{"big", {{0, 0}, {90, 0}, {90, 30}, {0, 30}}, 90, 30, 1, false};
+  const auto layouts = nest({part}, Length::mm(80), Length::mm(100));
+  ASSERT_FALSE(layouts.ok());
+  EXPECT_EQ(layouts.problem().code, ProblemCode::BlankTooLarge);
+  EXPECT_EQ(layouts.problem().where, "big");
+  NestPart turned = part;
+  turned.mayTurn = true;
+  EXPECT_TRUE(nest({turned}, Length::mm(80), Length::mm(100)).ok());
+}
+
+}  // namespace
+}  // namespace creasewright
