@@ -19,12 +19,6 @@ QString endingOf(const ExportOptions& options) {
   return QFileInfo(text(options.output)).suffix().toLower();
 }
 
-/// Fractions of an inch for somebody whose tools are marked in inches.
-bool measuresInInches(const Design& design) {
-  const ToolGrid grid = design.grid;
-  return !grid.isNone() && grid.step().nm() % Length::inches(1, 64).nm() == 0;
-}
-
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const ExportOptions& options) {
   if (options.output.empty()) {

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "bridge/text.h"
+#include "cli/design_argument.h"
 #include "cli/kit_argument.h"
 #include "cli/output.h"
 #include "cli/size_argument.h"
@@ -44,11 +45,19 @@ QString usageProblem(const KitOptions& options) {
                    .arg(text(options.output));
 }
 
+/// A class measures as its first design does; one of blanks alone as its first sheet does.
+bool toldInInches(const ClassKit& kit) {
+  if (!kit.items.empty()) {
+    return measuresInInches(kit.items.front().design);
+  }
+  return !kit.stock.empty() && kit.stock.front().width.nm() % Length::inches(1, 2).nm() == 0;
+}
+
 /// Nothing when one of them cannot be read; the problem is told.
-std::optional<KitChoices> choicesFor(const KitOptions& options) {
+std::optional<KitChoices> choicesFor(const KitOptions& options, const ClassKit& kit) {
   KitChoices choices;
-  choices.unit = options.units == "in" ? Unit::Inch : Unit::Millimetre;
-  const bool inches = choices.unit == Unit::Inch;
+  const bool inches = options.units.empty() ? toldInInches(kit) : options.units == "in";
+  choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper
                                         : inches               ? "letter"
                                                                : "a4");
@@ -86,7 +95,7 @@ int runKit(const KitOptions& options) {
     return fail(problem);
   }
   const std::optional<ClassKit> kit = readKitArguments(options);
-  const std::optional<KitChoices> choices = kit ? choicesFor(options) : std::nullopt;
+  const std::optional<KitChoices> choices = kit ? choicesFor(options, *kit) : std::nullopt;
   if (!choices) {
     return ExitUsage;
   }

@@ -48,14 +48,16 @@ class Search {
     if (!numberSets()) return std::nullopt;
     for (std::size_t set = 1; set < sets_.size(); ++set)
       if (!fill(static_cast<int>(set))) return std::nullopt;
-    const std::vector<Rectangle>& whole = rectangles_.back();
-    if (whole.empty()) return std::nullopt;
+    const std::vector<Rectangle>& all = rectangles_.back();
+    if (all.empty()) return std::nullopt;
     const auto least = std::ranges::min_element(
-        whole, {}, [&](const Rectangle& r) { return r.work + trims(r, width_, height_); });
+        all, {}, [&](const Rectangle& r) { return r.work + trims(r, width_, height_); });
     CutNode frame;
     frame.width = Length::nanometres(width_);
     frame.height = Length::nanometres(height_);
-    return tidied(build(*least, frame));
+    CutNode trimmed = tidied(build(*least, frame, true));
+    CutNode whole = tidied(build(*least, frame, false));
+    return trimmingWork(whole) <= trimmingWork(trimmed) ? whole : trimmed;
   }
 
  private:
@@ -142,10 +144,14 @@ class Search {
     return rectangles_[static_cast<std::size_t>(ref.set)][static_cast<std::size_t>(ref.index)];
   }
 
-  /// Cuts that trim a rectangle out of a larger one: its last part is then cut off as well.
+  /// What it takes to cut a rectangle off at its upper edge, or at its right one: a setting of its
+  /// own, or only one more cut where its parts run that way and its last one is cut off alike.
+  static int trimming(const Rectangle& r, bool above) {
+    return r.chain && r.upright != above ? 1 : kSetting + 1;
+  }
+
   static int trims(const Rectangle& r, std::int64_t width, std::int64_t height) {
-    const int away = (r.width < width ? 1 : 0) + (r.height < height ? 1 : 0);
-    return away * (kSetting + 1);
+    return (r.width < width ? trimming(r, false) : 0) + (r.height < height ? trimming(r, true) : 0);
   }
 
   [[nodiscard]] Rectangle joined(Ref first, Ref second, bool upright) const {
@@ -164,8 +170,10 @@ class Search {
     r.work = b.work + 1 + (again ? 1 : a.work);
     if (!again || !goesOn) r.work += kSetting;
     const std::int64_t across = upright ? r.height : r.width;
-    if ((upright ? a.height : a.width) < across) r.work += again ? 1 : kSetting + 1;
-    if (!again && (upright ? b.height : b.width) < across) r.work += kSetting + 1;
+    if ((upright ? a.height : a.width) < across) r.work += again ? 1 : trimming(a, upright);
+    if (!again && !goesOn && (upright ? b.height : b.width) < across)
+      r.work += trimming(b, upright);
+    if (goesOn && (upright ? b.height : b.width) < across) r.work += kSetting + 1;
     return r;
   }
 
@@ -192,20 +200,22 @@ class Search {
     kept.erase(kept.begin() + worst);
   }
 
-  [[nodiscard]] CutNode build(const Rectangle& r, const CutNode& frame) const {
+  /// With `trimFirst` a chain is cut to its height or width before it is parted, else each of its
+  /// parts is.
+  [[nodiscard]] CutNode build(const Rectangle& r, const CutNode& frame, bool trimFirst) const {
     const Length width = Length::nanometres(r.width);
     const Length height = Length::nanometres(r.height);
     if (!r.chain) return blankIn(frame, width, height, r.demand, r.turned);
-    if (r.upright ? height < frame.height : width < frame.width) {
+    if (trimFirst && (r.upright ? height < frame.height : width < frame.width)) {
       CutNode node = cutAt(frame, !r.upright, r.upright ? height : width);
-      node.parts[0] = build(r, node.parts[0]);
+      node.parts[0] = build(r, node.parts[0], trimFirst);
       return node;
     }
     const Rectangle& first = at(r.first);
-    CutNode node =
-        cutAt(frame, r.upright, Length::nanometres(r.upright ? first.width : first.height));
-    node.parts[0] = build(first, node.parts[0]);
-    node.parts[1] = build(at(r.second), node.parts[1]);
+    const Length place = Length::nanometres(r.upright ? first.width : first.height);
+    CutNode node = cutAt(frame, r.upright, place);
+    node.parts[0] = build(first, node.parts[0], trimFirst);
+    node.parts[1] = build(at(r.second), node.parts[1], trimFirst);
     return node;
   }
 
