@@ -319,34 +319,34 @@
         <translation>FILE: Bitte den Entwurf nennen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="31"/>
+        <location filename="../app/cli/export_command.cpp" line="25"/>
         <source>-o: Say where to write, such as -o tray.pdf.</source>
         <translation>-o: Bitte sagen, wohin geschrieben wird, etwa -o tray.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="35"/>
+        <location filename="../app/cli/export_command.cpp" line="29"/>
         <source>-o: “%1” names no kind of file. Let it end in .%2.</source>
         <translation>-o: „%1“ nennt keine Dateiart. Die Endung muss .%2 sein.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="36"/>
+        <location filename="../app/cli/export_command.cpp" line="30"/>
         <source> or .</source>
         <comment>between file endings</comment>
         <translation> oder .</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="39"/>
+        <location filename="../app/cli/export_command.cpp" line="33"/>
         <source>--folded: Only a PNG or SVG can show the folded box. Choose such an ending.</source>
         <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Bitte eine solche Endung wählen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="42"/>
-        <location filename="../app/cli/kit_command.cpp" line="31"/>
+        <location filename="../app/cli/export_command.cpp" line="36"/>
+        <location filename="../app/cli/kit_command.cpp" line="32"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="74"/>
+        <location filename="../app/cli/export_command.cpp" line="68"/>
         <source>--piece: The design has no piece “%1”. Its pieces are: %2.</source>
         <translation>--piece: Der Entwurf hat kein Teil „%1“. Seine Teile sind: %2.</translation>
     </message>
@@ -441,22 +441,22 @@
         <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="25"/>
+        <location filename="../app/cli/kit_command.cpp" line="26"/>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
         <translation>FILE: Nennen Sie ein Kurspaket oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="28"/>
+        <location filename="../app/cli/kit_command.cpp" line="29"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
         <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="37"/>
+        <location filename="../app/cli/kit_command.cpp" line="38"/>
         <source>-o: With --machine name a folder, such as -o mats/.</source>
         <translation>-o: Nennen Sie mit --machine einen Ordner, etwa -o matten/.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="41"/>
+        <location filename="../app/cli/kit_command.cpp" line="42"/>
         <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, or in / for a folder with all a class needs.</source>
         <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie es auf .pdf, .json, .csv oder .cwkit enden, oder auf / für einen Ordner mit allem, was ein Kurs braucht.</translation>
     </message>
@@ -500,7 +500,7 @@
     </message>
     <message>
         <location filename="../app/kits/blank_dialog.cpp" line="37"/>
-        <location filename="../app/kits/blank_dialog.cpp" line="71"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="68"/>
         <source>Panel</source>
         <translation>Zuschnitt</translation>
     </message>
@@ -530,7 +530,7 @@
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="63"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="59"/>
         <source>A blank measures from 5 mm to 2 m a side.</source>
         <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
     </message>
@@ -1192,185 +1192,160 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="67"/>
+        <location filename="../app/kits/kit_window.cpp" line="62"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="141"/>
-        <source>No other</source>
-        <translation>Keine anderen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="114"/>
+        <location filename="../app/kits/kit_window.cpp" line="110"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="61"/>
+        <location filename="../app/kits/kit_window.cpp" line="56"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="65"/>
+        <location filename="../app/kits/kit_window.cpp" line="60"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="104"/>
+        <location filename="../app/kits/kit_window.cpp" line="99"/>
         <source>What the class is called</source>
         <translation>Wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="105"/>
+        <location filename="../app/kits/kit_window.cpp" line="100"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="110"/>
+        <location filename="../app/kits/kit_window.cpp" line="105"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="114"/>
+        <location filename="../app/kits/kit_window.cpp" line="110"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="121"/>
-        <source>Sheets</source>
-        <translation>Bogen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="122"/>
-        <source>Other sheets</source>
-        <translation>Andere Bogen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="231"/>
+        <location filename="../app/kits/kit_window.cpp" line="177"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="232"/>
+        <location filename="../app/kits/kit_window.cpp" line="178"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="233"/>
+        <location filename="../app/kits/kit_window.cpp" line="179"/>
         <source>From the shelf…</source>
         <translation>Aus dem Regal …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="234"/>
+        <location filename="../app/kits/kit_window.cpp" line="180"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="235"/>
+        <location filename="../app/kits/kit_window.cpp" line="181"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="238"/>
+        <location filename="../app/kits/kit_window.cpp" line="184"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="241"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="242"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="338"/>
+        <location filename="../app/kits/kit_window.cpp" line="287"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="152"/>
-        <source>All on the list</source>
-        <translation>Alle der Liste</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="155"/>
-        <source>As saved in the kit</source>
-        <translation>Wie im Kurspaket gespeichert</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="237"/>
+        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="239"/>
+        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="242"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="243"/>
+        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="243"/>
+        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="244"/>
+        <location filename="../app/kits/kit_window.cpp" line="190"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="245"/>
+        <location filename="../app/kits/kit_window.cpp" line="191"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="246"/>
+        <location filename="../app/kits/kit_window.cpp" line="192"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="249"/>
+        <location filename="../app/kits/kit_window.cpp" line="195"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="246"/>
-        <location filename="../app/kits/kit_window.cpp" line="313"/>
+        <location filename="../app/kits/kit_window.cpp" line="192"/>
+        <location filename="../app/kits/kit_window.cpp" line="259"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="250"/>
+        <location filename="../app/kits/kit_window.cpp" line="196"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="255"/>
+        <location filename="../app/kits/kit_window.cpp" line="201"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="276"/>
-        <location filename="../app/kits/kit_window.cpp" line="319"/>
-        <location filename="../app/kits/kit_window.cpp" line="436"/>
+        <location filename="../app/kits/kit_window.cpp" line="222"/>
+        <location filename="../app/kits/kit_window.cpp" line="265"/>
+        <location filename="../app/kits/kit_window.cpp" line="385"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="403"/>
+        <location filename="../app/kits/kit_window.cpp" line="352"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1378,22 +1353,22 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="410"/>
+        <location filename="../app/kits/kit_window.cpp" line="359"/>
         <source>Choose a sheet first.</source>
         <translation>Wählen Sie zuerst einen Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="413"/>
+        <location filename="../app/kits/kit_window.cpp" line="362"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Anordnungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="428"/>
+        <location filename="../app/kits/kit_window.cpp" line="377"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="438"/>
+        <location filename="../app/kits/kit_window.cpp" line="387"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1597,7 +1572,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="57"/>
+        <location filename="../app/kits/names_dialog.cpp" line="56"/>
         <source>A label measures from 20 mm to 2 m a side.</source>
         <translation>Ein Etikett misst je Seite von 20 mm bis 2 m.</translation>
     </message>
@@ -1847,6 +1822,34 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/panels/score_list.cpp" line="44"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::SheetChoice</name>
+    <message>
+        <location filename="../app/kits/sheet_choice.cpp" line="38"/>
+        <source>Sheets</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/sheet_choice.cpp" line="39"/>
+        <source>Other sheets</source>
+        <translation>Andere Bogen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/sheet_choice.cpp" line="56"/>
+        <source>No other</source>
+        <translation>Keine anderen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/sheet_choice.cpp" line="62"/>
+        <source>All on the list</source>
+        <translation>Alle der Liste</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/sheet_choice.cpp" line="64"/>
+        <source>As saved in the kit</source>
+        <translation>Wie im Kurspaket gespeichert</translation>
     </message>
 </context>
 <context>
@@ -3016,27 +3019,27 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Was die Reste hergeben könnten, das eine oder das andere</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="27"/>
+        <location filename="../app/kits/kit_words.cpp" line="30"/>
         <source>The sheet has one good face: trace and score on the other.</source>
         <translation>Der Bogen hat nur eine schöne Seite: auf der anderen anzeichnen und rillen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="30"/>
+        <location filename="../app/kits/kit_words.cpp" line="33"/>
         <source>Mind the pattern’s way: lay the sheet upright as drawn.</source>
         <translation>Auf die Richtung des Musters achten: den Bogen aufrecht legen wie gezeichnet.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="41"/>
+        <location filename="../app/kits/kit_words.cpp" line="44"/>
         <source>Turn the sheet.</source>
         <translation>Den Bogen drehen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="44"/>
+        <location filename="../app/kits/kit_words.cpp" line="47"/>
         <source>Take what is left after cut %1, turn it.</source>
         <translation>Den Rest nach Schnitt %1 nehmen, drehen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="46"/>
+        <location filename="../app/kits/kit_words.cpp" line="49"/>
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>%n Streifen von Schnitt %1 nehmen, gedreht.</numerusform>
@@ -3044,17 +3047,17 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <location filename="../app/kits/kit_words.cpp" line="55"/>
         <source>Set %1, cut</source>
         <translation>%1 einstellen, schneiden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="52"/>
+        <location filename="../app/kits/kit_words.cpp" line="55"/>
         <source>Set %1, cut each</source>
         <translation>%1 einstellen, jeden schneiden</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="55"/>
+        <location filename="../app/kits/kit_words.cpp" line="58"/>
         <source>Set %1, cut %n times</source>
         <translation>
             <numerusform>%1 einstellen, %n-mal schneiden</numerusform>
@@ -3062,7 +3065,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="56"/>
+        <location filename="../app/kits/kit_words.cpp" line="59"/>
         <source>Set %1, cut each %n times</source>
         <translation>
             <numerusform>%1 einstellen, jeden %n-mal schneiden</numerusform>
@@ -3070,7 +3073,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="62"/>
+        <location filename="../app/kits/kit_words.cpp" line="65"/>
         <source>%n strip(s)</source>
         <translation>
             <numerusform>%n Streifen</numerusform>
@@ -3078,17 +3081,17 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="68"/>
+        <location filename="../app/kits/kit_words.cpp" line="71"/>
         <source>%1; what is left is %2</source>
         <translation>%1; der Rest ist %2</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="81"/>
+        <location filename="../app/kits/kit_words.cpp" line="84"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="85"/>
+        <location filename="../app/kits/kit_words.cpp" line="88"/>
         <source>For %n people</source>
         <translation>
             <numerusform>Für %n Person</numerusform>
@@ -3096,7 +3099,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="87"/>
+        <location filename="../app/kits/kit_words.cpp" line="90"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, und %n Ersatzsatz</numerusform>
@@ -3104,7 +3107,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="99"/>
+        <location filename="../app/kits/kit_words.cpp" line="102"/>
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
             <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
@@ -3112,7 +3115,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="101"/>
+        <location filename="../app/kits/kit_words.cpp" line="104"/>
         <source>%n sheet(s); a cheaper choice is not ruled out.</source>
         <translation>
             <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
@@ -3120,7 +3123,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="104"/>
+        <location filename="../app/kits/kit_words.cpp" line="107"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
@@ -3128,7 +3131,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="105"/>
+        <location filename="../app/kits/kit_words.cpp" line="108"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
@@ -3136,12 +3139,12 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="109"/>
+        <location filename="../app/kits/kit_words.cpp" line="112"/>
         <source>One more person would take no further sheet.</source>
         <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="110"/>
+        <location filename="../app/kits/kit_words.cpp" line="113"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
@@ -3149,7 +3152,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="185"/>
+        <location filename="../app/kits/kit_words.cpp" line="188"/>
         <source>%n offcut(s) of %1</source>
         <translation>
             <numerusform>%n Reststück von %1</numerusform>
@@ -3228,7 +3231,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz; manche Preise sind nicht bekannt.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="126"/>
+        <location filename="../app/kits/kit_words.cpp" line="129"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -3236,7 +3239,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="160"/>
+        <location filename="../app/kits/kit_words.cpp" line="163"/>
         <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
         <translation>
             <numerusform>%1 für „%2“: das eine Stück kommt aus den Resten von %3</numerusform>
@@ -3244,7 +3247,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="170"/>
+        <location filename="../app/kits/kit_words.cpp" line="173"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -3252,7 +3255,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="177"/>
+        <location filename="../app/kits/kit_words.cpp" line="180"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>

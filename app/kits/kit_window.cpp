@@ -1,7 +1,6 @@
 #include "kits/kit_window.h"
 
 #include <QCheckBox>
-#include <QComboBox>
 #include <QDir>
 #include <QFile>
 #include <QFileDialog>
@@ -28,6 +27,7 @@
 #include "kits/machine_files.h"
 #include "kits/names_dialog.h"
 #include "kits/offcut_dialog.h"
+#include "kits/sheet_choice.h"
 #include "output/page_preview.h"
 #include "session/preferences.h"
 #include "shelf/shelf_window.h"
@@ -44,10 +44,6 @@ constexpr int kitSettingsWidth = 264;
 constexpr double secondsToPlan = 0.7;  // while numbers change
 constexpr double secondsToLook = 10;   // for a better plan, when the first is not proven
 
-constexpr int everySheet = -2;  // of the list of sheets
-constexpr int sheetsOfKit = -3;
-constexpr int noSheet = -1;
-
 }  // namespace
 
 KitWindow::KitWindow(DesignSession& session, QWidget* parent)
@@ -56,8 +52,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       title_(new QLineEdit(this)),
       takers_(new QSpinBox(this)),
       spares_(new QSpinBox(this)),
-      sheet_(new QComboBox(this)),
-      second_(new QComboBox(this)),
+      sheets_(new SheetChoice(session.unit(), this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
       contents_(new KitContents(this)),
       status_(new QLabel(this)),
@@ -108,7 +103,8 @@ void KitWindow::addControls(QVBoxLayout* column) {
   takers_->setValue(12);
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
-  readLists();
+  sheets_->offer(kit_);
+  supplies_ = ownSupplies();
   auto* people = new QHBoxLayout;
   for (const auto& [label, field] :
        {std::pair{tr("People"), takers_}, {tr("Spare sets"), spares_}}) {
@@ -118,49 +114,23 @@ void KitWindow::addControls(QVBoxLayout* column) {
     people->addLayout(half, 1);
   }
   column->addLayout(people);
-  addLabelledField(column, tr("Sheets"), sheet_);
-  addLabelledField(column, tr("Other sheets"), second_);
+  column->addWidget(sheets_);
   column->addWidget(grain_);
   column->addWidget(contents_);
   connect(contents_, &KitContents::changed, this, &KitWindow::refresh);
   connect(grain_, &QCheckBox::toggled, this, &KitWindow::refresh);
   connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
-  connect(sheet_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);
-  connect(second_, &QComboBox::currentIndexChanged, this, &KitWindow::refresh);
-}
-
-/// The person's own lists; of the sheets the one that their unit suggests is chosen.
-void KitWindow::readLists() {
-  stock_ = ownStock();
-  supplies_ = opened_.supplies.empty() ? ownSupplies() : opened_.supplies;
-  const QSignalBlocker quietFirst(sheet_);
-  const QSignalBlocker quietSecond(second_);
-  sheet_->clear();
-  second_->clear();
-  second_->addItem(tr("No other"), noSheet);
-  const Length wanted =
-      session_.unit() == Unit::Inch ? Length::inches(12) : Length::nanometres(210'000'000);
-  int first = 0;
-  for (int i = 0; i < static_cast<int>(stock_.size()); ++i) {
-    const StockSheet& sheet = stock_[static_cast<std::size_t>(i)];
-    sheet_->addItem(text(sheet.name), i);
-    second_->addItem(text(sheet.name), i);
-    first = first == 0 && sheet.width == wanted ? i : first;
-  }
-  first = firstSheetFor(kit_, stock_, first);
-  sheet_->addItem(tr("All on the list"), everySheet);
-  if (!opened_.stock.empty()) {
-    first = sheet_->count();
-    sheet_->addItem(tr("As saved in the kit"), sheetsOfKit);
-  }
-  sheet_->setCurrentIndex(first);
+  connect(sheets_, &SheetChoice::changed, this, &KitWindow::refresh);
 }
 
 void KitWindow::editStock() {
   StockWindow window(session_.unit(), this);
   if (window.exec() == QDialog::Accepted) {
-    readLists();
+    ClassKit now = kit_;
+    now.stock = opened_.stock;
+    sheets_->offer(now);
+    supplies_ = ownSupplies();
     refresh();
   }
 }
@@ -172,28 +142,6 @@ void KitWindow::editNames() {
     kit_.labelWidth = dialog.labelWidth();
     kit_.labelHeight = dialog.labelHeight();
     refresh();
-  }
-}
-
-/// The sheets the two fields name.
-void KitWindow::chooseStock() {
-  kit_.stock.clear();
-  if (sheet_->currentData().toInt() == everySheet) {
-    kit_.stock = stock_;
-    return;
-  }
-  if (sheet_->currentData().toInt() == sheetsOfKit) {
-    kit_.stock = opened_.stock;
-    return;
-  }
-  std::vector<int> chosen{sheet_->currentData().toInt(), second_->currentData().toInt()};
-  if (chosen[0] == chosen[1]) {
-    chosen.pop_back();
-  }
-  for (const int index : chosen) {
-    if (index >= 0 && index < static_cast<int>(stock_.size())) {
-      kit_.stock.push_back(stock_[static_cast<std::size_t>(index)]);
-    }
   }
 }
 
@@ -321,7 +269,10 @@ void KitWindow::openKit() {
   }
   kit_ = std::move(kit).value();
   opened_ = kit_;
-  readLists();
+  sheets_->offer(kit_);
+  if (!kit_.supplies.empty()) {
+    supplies_ = kit_.supplies;
+  }
   const QSignalBlocker quietTakers(takers_);
   const QSignalBlocker quietSpares(spares_);
   title_->setText(text(kit_.title));
@@ -359,9 +310,9 @@ void KitWindow::refresh() {
   kit_.supplies = supplies_;
   kit_.items = contents_->items();
   kit_.blanks = contents_->blanks();
-  chooseStock();
+  kit_.stock = sheets_->sheets();
   looking_ = false;
-  sheets_ = 0;
+  shownSheets_ = 0;
   worker_->start(kit_, secondsToPlan);
 }
 
@@ -375,10 +326,10 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
     return;
   }
   status_->setText(sheetsSentence(*plan));
-  if (sheets_ == 0 || plan->sheets <= sheets_) {
+  if (shownSheets_ == 0 || plan->sheets <= shownSheets_) {
     showPages(*plan, {});
   }
-  sheets_ = plan->sheets;
+  shownSheets_ = plan->sheets;
   if (plan->proven || looking_) {
     return;
   }
@@ -388,7 +339,7 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
 }
 
 void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
-  if (plan->value().sheets == sheets_) {
+  if (plan->value().sheets == shownSheets_) {
     showPages(plan->value(), findings);
   }
 }
@@ -399,8 +350,8 @@ void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
 }
 
 void KitWindow::showProgress(qint64 cost, qint64 bound) {
-  if (looking_ && cost > bound && sheets_ > 0) {
-    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, sheets_));
+  if (looking_ && cost > bound && shownSheets_ > 0) {
+    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, shownSheets_));
   }
 }
 

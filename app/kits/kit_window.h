@@ -8,7 +8,6 @@
 #include "session/design_session.h"
 
 class QCheckBox;
-class QComboBox;
 class QHBoxLayout;
 class QLabel;
 class QLineEdit;
@@ -20,6 +19,7 @@ namespace creasewright {
 
 class KitContents;
 class PagePreview;
+class SheetChoice;
 
 /// Plans a class: the open design and others, how many people, from which sheets. The pages follow
 /// every change.
@@ -47,10 +47,8 @@ class KitWindow : public QDialog {
   void openKit();
   void removeCurrent();
   void showOffcuts();
-  void readLists();
   void editStock();
   void editNames();
-  void chooseStock();
   void saveMats();
   void saveFolder();
   void tell(const std::optional<Problem>& problem);
@@ -65,20 +63,18 @@ class KitWindow : public QDialog {
   DesignSession& session_;
   ClassKit kit_;
   ClassKit opened_;                   ///< the saved kit that was opened last; empty when none
-  std::vector<StockSheet> stock_;     ///< the person's own list
-  std::vector<SupplyItem> supplies_;  ///< and what they have of tape and the like
+  std::vector<SupplyItem> supplies_;  ///< what the person has of tape and the like
   QLineEdit* title_;
   QSpinBox* takers_;
   QSpinBox* spares_;
-  QComboBox* sheet_;
-  QComboBox* second_;
+  SheetChoice* sheets_;
   QCheckBox* grain_;
   KitContents* contents_;
   QLabel* status_;
   PagePreview* preview_;
   QPushButton* stop_;
   PlanWorker* worker_;
-  int sheets_ = 0;        // of the plan shown; 0 = none
+  int shownSheets_ = 0;   // of the plan shown; 0 = none
   bool looking_ = false;  // for a better one than the plan shown
 };
 

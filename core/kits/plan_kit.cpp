@@ -174,41 +174,6 @@ Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
   return plan;
 }
 
-namespace {
-
-/// Whether a sheet is sold by inches.
-bool inInches(const StockSheet& sheet) { return sheet.width.nm() % Length::inches(1, 2).nm() == 0; }
-
-}  // namespace
-
-int firstSheetFor(const ClassKit& kit, const std::vector<StockSheet>& stock, int usual) {
-  KitPlan plan;
-  Needs needs;
-  for (std::size_t i = 0; i < kit.items.size(); ++i)
-    if (addItem(kit, i, plan, needs)) return usual;
-  addPlainBlanks(kit, plan);
-  const auto holdsAll = [&](const StockSheet& sheet) {
-    return std::ranges::all_of(plan.cards, [&](const CardPlan& card) {
-      return std::ranges::all_of(card.demands, [&](const BlankDemand& blank) {
-        return (blank.width <= sheet.width && blank.height <= sheet.height) ||
-               (blank.width <= sheet.height && blank.height <= sheet.width);
-      });
-    });
-  };
-  std::vector<int> order;
-  for (std::size_t i = 0; i < stock.size(); ++i)
-    if (stock[i].card.empty()) order.push_back(static_cast<int>(i));
-  std::ranges::stable_sort(order, {}, [&](int i) {
-    const StockSheet& sheet = stock[static_cast<std::size_t>(i)];
-    const bool other = inInches(sheet) != inInches(stock[static_cast<std::size_t>(usual)]);
-    return i == usual ? std::pair(false, 0.0)
-                      : std::pair(other, sheet.width.mm() * sheet.height.mm());
-  });
-  const auto found = std::ranges::find_if(
-      order, [&](int i) { return holdsAll(stock[static_cast<std::size_t>(i)]); });
-  return found == order.end() ? usual : *found;
-}
-
 std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan) {
   ClassKit larger = kit;
   ++larger.takers;

@@ -46,11 +46,6 @@ struct KitPlan {
 /// planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
 
-/// The sheet a class would take first: `usual` if every blank fits it, else the smallest of any
-/// card that all fit, those in the units of the usual one first; `usual` when there is none. An
-/// index into `stock`.
-int firstSheetFor(const ClassKit& kit, const std::vector<StockSheet>& stock, int usual);
-
 /// Sheets that one more set would take, less those of `plan`; nothing when it cannot be planned.
 std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan);
 

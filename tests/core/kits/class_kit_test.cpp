@@ -5,6 +5,7 @@
 
 #include "core/cutting/plan_check.h"
 #include "document/build.h"
+#include "kits/first_sheet.h"
 #include "kits/layout_drawing.h"
 #include "kits/plan_kit.h"
 

@@ -1,0 +1,14 @@
+#pragma once
+
+#include <vector>
+
+#include "kits/class_kit.h"
+
+namespace creasewright {
+
+/// The sheet a class would take first: `usual` if every blank fits it, else the smallest of any
+/// card that all fit, those in the units of the usual one first; `usual` when there is none. An
+/// index into `stock`.
+int firstSheetFor(const ClassKit& kit, const std::vector<StockSheet>& stock, int usual);
+
+}  // namespace creasewright
