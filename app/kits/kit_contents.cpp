@@ -16,7 +16,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr int listHeight = 104;
+constexpr int lowestList = 44;
+constexpr int highestList = 104;
 constexpr int countWidth = 70;
 
 }  // namespace
@@ -26,7 +27,8 @@ KitContents::KitContents(QWidget* parent)
       list_(new QListWidget(this)),
       count_(new QSpinBox(this)),
       piece_(new QComboBox(this)) {
-  list_->setFixedHeight(listHeight);
+  list_->setMinimumHeight(lowestList);
+  list_->setMaximumHeight(highestList);
   list_->setAccessibleName(tr("Everybody makes"));
   count_->setRange(1, kMostPerPerson);
   count_->setFixedWidth(countWidth);
