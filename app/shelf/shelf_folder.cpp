@@ -6,9 +6,10 @@
 #include <algorithm>
 
 #include "bridge/text.h"
-#include "document/bundle.h"
 #include "document/design_file.h"
 #include "document/file_io.h"
+#include "kits/bundle.h"
+#include "stock/stock_store.h"
 
 namespace creasewright {
 
@@ -78,12 +79,15 @@ std::optional<Problem> ShelfFolder::add(const Design& design) const {
 }
 
 std::optional<Problem> ShelfFolder::addBundle(const QString& file) const {
-  const Result<std::vector<Design>> designs = readBundleFile(encoded(file));
-  if (!designs) {
-    return designs.problem();
+  const Result<Bundle> bundle = readBundleFile(encoded(file));
+  if (!bundle) {
+    return bundle.problem();
+  }
+  if (auto problem = addToOwnLists(bundle->stock, bundle->supplies)) {
+    return problem;
   }
   QStringList written;
-  for (const Design& design : *designs) {
+  for (const Design& design : bundle->designs) {
     const Result<QString> path = put(design);
     if (!path) {
       for (const QString& taken : written) {

@@ -28,7 +28,8 @@ class ShelfFolder {
   [[nodiscard]] std::vector<ShelfEntry> entries() const;
   /// Puts a copy there under a free name made from its title. Error: FileNotWritten.
   std::optional<Problem> add(const Design& design) const;
-  /// Adds all designs of a bundle, or none. Errors: those of readBundleFile, FileNotWritten.
+  /// Adds all designs of a bundle, or none, and to the person's lists the sheets and supplies they
+  /// do not have. Errors: those of readBundleFile, FileNotWritten.
   std::optional<Problem> addBundle(const QString& file) const;
   /// Moves a file to the system's trash, or away when there is none.
   static bool remove(const QString& path);

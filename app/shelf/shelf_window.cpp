@@ -15,11 +15,12 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
-#include "document/bundle.h"
 #include "document/design_file.h"
 #include "document/file_io.h"
+#include "kits/bundle.h"
 #include "session/preferences.h"
 #include "shelf/words_dialog.h"
+#include "stock/stock_store.h"
 #include "widgets/window_size.h"
 
 namespace creasewright {
@@ -197,7 +198,7 @@ void ShelfWindow::exportAll() {
   if (!path.endsWith(QLatin1String(".cwbundle"), Qt::CaseInsensitive)) {
     path += QLatin1String(".cwbundle");
   }
-  const std::string bytes = writeBundle(model_->designs());
+  const std::string bytes = writeBundle({model_->designs(), ownStock(), ownSupplies()});
   tell(writeFileAtomically(QFile::encodeName(path).toStdString(), bytes));
 }
 

@@ -53,6 +53,27 @@ std::optional<Problem> saveSupplyCsv(const QByteArray& csv) {
   return read ? save(suppliesName, csv) : read.problem();
 }
 
+std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
+                                     const std::vector<SupplyItem>& supplies) {
+  const QByteArray sheets = stockCsv();
+  const QByteArray items = supplyCsv();
+  auto ownSheets = readStockTable(view(sheets), sheetsName.toStdString());
+  auto ownItems = readSupplyTable(view(items), suppliesName.toStdString());
+  if (!ownSheets || !ownItems) {
+    return ownSheets ? ownItems.problem() : ownSheets.problem();
+  }
+  std::vector<StockSheet> allSheets = std::move(ownSheets).value();
+  std::vector<SupplyItem> allItems = std::move(ownItems).value();
+  if (addMissing(stock, allSheets) > 0) {
+    if (auto problem = save(sheetsName, QByteArray::fromStdString(writeStockTable(allSheets)))) {
+      return problem;
+    }
+  }
+  return addMissing(supplies, allItems) > 0
+             ? save(suppliesName, QByteArray::fromStdString(writeSupplyTable(allItems)))
+             : std::nullopt;
+}
+
 std::vector<StockSheet> ownStock() {
   const auto read = readStockTable(view(stockCsv()), "");
   return read ? *read : std::vector<StockSheet>{};

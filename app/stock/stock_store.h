@@ -17,6 +17,11 @@ QByteArray supplyCsv();
 std::optional<Problem> saveStockCsv(const QByteArray& csv);
 std::optional<Problem> saveSupplyCsv(const QByteArray& csv);
 
+/// Puts what is missing at the end of the person's lists. A list on disk that has become unreadable
+/// is left as it is. Errors: TableUnreadable, FileNotWritten.
+std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
+                                     const std::vector<SupplyItem>& supplies);
+
 /// What the tables hold; empty when one on disk has become unreadable.
 std::vector<StockSheet> ownStock();
 std::vector<SupplyItem> ownSupplies();

@@ -183,6 +183,17 @@ std::string countField(std::int64_t count) { return count == 0 ? "" : std::to_st
 
 std::string priceField(std::int64_t price) { return price == 0 ? "" : priceText(price); }
 
+template <class Item, class Same>
+int addWhereMissing(const std::vector<Item>& more, std::vector<Item>& list, const Same& same) {
+  int added = 0;
+  for (const Item& item : more) {
+    if (std::ranges::any_of(list, [&](const Item& other) { return same(item, other); })) continue;
+    list.push_back(item);
+    ++added;
+  }
+  return added;
+}
+
 }  // namespace
 
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where) {
@@ -229,6 +240,18 @@ std::string_view supplyKindText(SupplyItemKind kind) {
 std::string priceText(std::int64_t price) {
   const std::string cents = std::to_string(price % 100);
   return std::to_string(price / 100) + "." + (cents.size() < 2 ? "0" : "") + cents;
+}
+
+int addMissing(const std::vector<StockSheet>& more, std::vector<StockSheet>& list) {
+  return addWhereMissing(more, list, [](const StockSheet& a, const StockSheet& b) {
+    return a.name == b.name && a.card == b.card && a.width == b.width && a.height == b.height;
+  });
+}
+
+int addMissing(const std::vector<SupplyItem>& more, std::vector<SupplyItem>& list) {
+  return addWhereMissing(more, list, [](const SupplyItem& a, const SupplyItem& b) {
+    return a.name == b.name && a.kind == b.kind && a.width == b.width;
+  });
 }
 
 }  // namespace creasewright

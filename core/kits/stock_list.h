@@ -49,4 +49,9 @@ std::string_view supplyKindText(SupplyItemKind kind);
 /// Decimals of a price: 45 reads `0.45`.
 std::string priceText(std::int64_t price);
 
+/// The sheets of `more` that are not in `list` yet, by name, card and size, put at its end; the
+/// same for supplies by name and kind. Returns how many came.
+int addMissing(const std::vector<StockSheet>& more, std::vector<StockSheet>& list);
+int addMissing(const std::vector<SupplyItem>& more, std::vector<SupplyItem>& list);
+
 }  // namespace creasewright

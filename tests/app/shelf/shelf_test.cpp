@@ -6,8 +6,8 @@
 #include <gtest/gtest.h>
 
 #include "document/build.h"
-#include "document/bundle.h"
 #include "document/file_io.h"
+#include "kits/bundle.h"
 #include "session/preferences.h"
 #include "shelf/shelf_model.h"
 
@@ -97,7 +97,8 @@ TEST(Shelf, ABundleComesWholeOrNotAtAll) {
   const QTemporaryDir folder;
   const ShelfFolder shelf(folder.filePath(QStringLiteral("shelf")));
   const QString bundle = folder.filePath(QStringLiteral("b.cwbundle"));
-  const std::string bytes = writeBundle({made("envelope", "One"), made("wedge-box", "Two")});
+  const std::string bytes =
+      writeBundle({{made("envelope", "One"), made("wedge-box", "Two")}, {}, {}});
   ASSERT_FALSE(writeFileAtomically(bundle.toStdString(), bytes));
   EXPECT_FALSE(shelf.addBundle(bundle));
   EXPECT_EQ(shelf.entries().size(), 2u);
@@ -111,8 +112,8 @@ TEST(Shelf, ABrokenDesignInABundleIsNamed) {
   const QTemporaryDir folder;
   const ShelfFolder shelf(folder.filePath(QStringLiteral("shelf")));
   const QString file = folder.filePath(QStringLiteral("b.cwbundle"));
-  QString bundle = QString::fromStdString(
-      writeBundle({made("envelope", "One"), made("wedge-box", "Two"), made("envelope", "Three")}));
+  QString bundle = QString::fromStdString(writeBundle(
+      {{made("envelope", "One"), made("wedge-box", "Two"), made("envelope", "Three")}, {}, {}}));
   const qsizetype second = bundle.indexOf(QStringLiteral("\"Two\""));
   const qsizetype caliper = bundle.indexOf(QStringLiteral("\"caliper\": \""), second);
   ASSERT_GT(caliper, second);

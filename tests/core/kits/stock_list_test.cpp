@@ -114,6 +114,15 @@ TEST(StockList, TheTablesThatComeWithTheProgramCanBeRead) {
   EXPECT_EQ(supplies->front().width, Length::inches(1, 8));
 }
 
+TEST(StockList, OnlyWhatIsMissingIsAdded) {
+  std::vector<StockSheet> list{{"Linen", Length::inches(12), Length::inches(12)}};
+  EXPECT_EQ(addMissing({list[0], {"Linen", Length::inches(12), Length::inches(18)}}, list), 1);
+  EXPECT_EQ(list.size(), 2U);
+  std::vector<SupplyItem> supplies;
+  const SupplyItem tape{"T", "Tape", SupplyItemKind::Tape, Length::mm(6), Length::mm(25000)};
+  EXPECT_EQ(addMissing({tape, tape}, supplies), 1);
+}
+
 ClassKit smallKit() {
   ClassKit kit;
   kit.takers = 10;

@@ -1,10 +1,13 @@
-#include "document/bundle.h"
+#include "kits/bundle.h"
+
+#include <algorithm>
 
 #include <nlohmann/json.hpp>
 
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
+#include "kits/stock_json.h"
 
 namespace creasewright {
 namespace {
@@ -13,6 +16,7 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
 constexpr std::size_t kMostDesigns = 5000;
+constexpr std::size_t kMostRows = 500;
 constexpr std::string_view kFormat = "creasewright-bundle";
 
 /// A design's problem with its place in the bundle, counted from 1.
@@ -24,16 +28,36 @@ Problem inBundle(Problem problem, std::size_t number, std::string_view where) {
   return problem;
 }
 
+/// The objects of an array, each read by `read`; an array that is not there is empty.
+template <class Item>
+std::optional<Problem> readAll(const Fields& fields, std::string_view key,
+                               Result<Item> (*read)(const Fields&), std::vector<Item>& items) {
+  if (!fields.has(key)) return std::nullopt;
+  const Result<std::vector<Fields>> all = fields.objects(key);
+  if (!all) return all.problem();
+  if (all->size() > kMostRows) return fields.unreadable(key);
+  for (const Fields& each : *all) {
+    Result<Item> item = read(each);
+    if (!item) return item.problem();
+    items.push_back(std::move(item).value());
+  }
+  return std::nullopt;
+}
+
 }  // namespace
 
-std::string writeBundle(const std::vector<Design>& designs) {
+std::string writeBundle(const Bundle& bundle) {
   Json json{{"format", kFormat}, {"version", kBundleVersion}, {"designs", Json::array()}};
-  for (const Design& design : designs)
+  for (const Design& design : bundle.designs)
     json["designs"].push_back(Json::parse(writeDesign(design), nullptr, false));
+  json["stock"] = Json::array();
+  for (const StockSheet& sheet : bundle.stock) json["stock"].push_back(stockJson(sheet));
+  json["supplies"] = Json::array();
+  for (const SupplyItem& item : bundle.supplies) json["supplies"].push_back(supplyJson(item));
   return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
-Result<std::vector<Design>> readBundle(std::string_view text, std::string_view where) {
+Result<Bundle> readBundle(std::string_view text, std::string_view where) {
   const Result<OwnFile> own =
       openOwnFile(text, where, {kFormat, kBundleVersion, kLargestFile, ProblemCode::NotADesign});
   if (!own) return own.problem();
@@ -42,16 +66,20 @@ Result<std::vector<Design>> readBundle(std::string_view text, std::string_view w
   if (!json.contains("designs")) return fields.unreadable("designs");
   const Json& list = json["designs"];
   if (!list.is_array() || list.size() > kMostDesigns) return fields.unreadable("designs");
-  std::vector<Design> designs;
+  Bundle bundle;
   for (const Json& item : list) {
     Result<Design> design = readDesign(item.dump(), where);
-    if (!design) return inBundle(design.problem(), designs.size() + 1, where);
-    designs.push_back(std::move(design).value());
+    if (!design) return inBundle(design.problem(), bundle.designs.size() + 1, where);
+    bundle.designs.push_back(std::move(design).value());
   }
-  return designs;
+  if (const auto problem = readAll<StockSheet>(fields, "stock", readStock, bundle.stock))
+    return *problem;
+  if (const auto problem = readAll<SupplyItem>(fields, "supplies", readSupply, bundle.supplies))
+    return *problem;
+  return bundle;
 }
 
-Result<std::vector<Design>> readBundleFile(const std::string& path) {
+Result<Bundle> readBundleFile(const std::string& path) {
   const Result<std::string> text = readFile(path, kLargestFile);
   if (!text) return text.problem();
   return readBundle(*text, path);

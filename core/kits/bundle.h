@@ -1,0 +1,32 @@
+#pragma once
+
+#include <string>
+#include <string_view>
+#include <vector>
+
+#include "document/design.h"
+#include "kits/stock_list.h"
+
+namespace creasewright {
+
+inline constexpr int kBundleVersion = 2;
+
+/// What one person hands on to another: designs with their cards and tools, and the sheets and
+/// supplies they are made from.
+struct Bundle {
+  std::vector<Design> designs;
+  std::vector<StockSheet> stock;
+  std::vector<SupplyItem> supplies;
+};
+
+/// UTF-8 JSON with whole designs.
+std::string writeBundle(const Bundle& bundle);
+
+/// Reads what writeBundle wrote; version 1 had designs only. `where` names the file in problems.
+/// Errors: FileTooLarge, NotADesign, NewerVersion and what readDesign, readStock and readSupply
+/// tell of the first part that cannot be read; nothing is taken from a broken bundle, and its
+/// problem names the part by its place, such as `designs/3/card/caliper`.
+Result<Bundle> readBundle(std::string_view text, std::string_view where);
+Result<Bundle> readBundleFile(const std::string& path);
+
+}  // namespace creasewright
