@@ -1,5 +1,5 @@
 #include <QApplication>
-#include <QStandardPaths>
+#include <QTemporaryDir>
 #include <clocale>
 #include <memory>
 
@@ -10,8 +10,8 @@
 
 namespace {
 
-/// One QApplication for all app tests, in English and the light palette; settings and recovery
-/// copies of the tests stay away from the user's own.
+/// One QApplication for all app tests, in English and the light palette; settings, lists and
+/// recovery copies of each process lie in a folder of its own that goes with it.
 class QtEnvironment : public ::testing::Environment {
  public:
   void SetUp() override {
@@ -21,9 +21,11 @@ class QtEnvironment : public ::testing::Environment {
     if (qEnvironmentVariableIsEmpty("QT_QPA_PLATFORM")) {
       qputenv("QT_QPA_PLATFORM", "offscreen");
     }
+    for (const char* place : {"XDG_DATA_HOME", "XDG_CONFIG_HOME", "XDG_CACHE_HOME"}) {
+      qputenv(place, folder_.filePath(QLatin1String(place)).toLocal8Bit());
+    }
     application_ = std::make_unique<QApplication>(argc_, argv_);
     std::setlocale(LC_NUMERIC, "C");
-    QStandardPaths::setTestModeEnabled(true);
     QCoreApplication::setOrganizationName("Creasewright tests");
     QCoreApplication::setApplicationName("Creasewright tests");
     creasewright::loadResources();
@@ -33,6 +35,7 @@ class QtEnvironment : public ::testing::Environment {
   void TearDown() override { application_.reset(); }
 
  private:
+  QTemporaryDir folder_;
   int argc_ = 1;
   char name_[10] = "app_tests";
   char* argv_[2] = {name_, nullptr};
