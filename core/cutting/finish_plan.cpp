@@ -4,6 +4,8 @@
 
 #include "cutting/cut_tree.h"
 #include "cutting/neat_layout.h"
+#include "cutting/strip_layout.h"
+#include "cutting/trim_steps.h"
 
 namespace creasewright {
 namespace {
@@ -24,8 +26,11 @@ void simplify(PlanState& state) {
 
 /// The layout or another one of the same blanks that is less work at the trimmer.
 CutNode neater(const PlanState& state, CutNode sheet, const std::vector<int>& counts) {
-  std::optional<CutNode> other = neatLayout(sheet.width, sheet.height, state.demands, counts);
-  return other && trimmingWork(*other) < trimmingWork(sheet) ? std::move(*other) : std::move(sheet);
+  for (const auto& find : {stripLayout, neatLayout}) {
+    std::optional<CutNode> other = find(sheet.width, sheet.height, state.demands, counts);
+    if (other && trimmingWork(*other) < trimmingWork(sheet)) sheet = std::move(*other);
+  }
+  return sheet;
 }
 
 /// All sheets of a column are cut alike; of each blank only as many as are still needed, so that

@@ -8,7 +8,6 @@
 namespace creasewright {
 namespace {
 
-constexpr int kSetting = 8;                  // a setting is as much work as so many cuts
 constexpr std::size_t kMostSets = 4'000;     // of blanks
 constexpr std::size_t kMostRectangles = 12;  // kept for each set
 constexpr std::int64_t kMostTries = 300'000;
@@ -147,7 +146,7 @@ class Search {
   /// What it takes to cut a rectangle off at its upper edge, or at its right one: a setting of its
   /// own, or only one more cut where its parts run that way and its last one is cut off alike.
   static int trimming(const Rectangle& r, bool above) {
-    return r.chain && r.upright != above ? 1 : kSetting + 1;
+    return r.chain && r.upright != above ? 1 : kSettingWork + 1;
   }
 
   static int trims(const Rectangle& r, std::int64_t width, std::int64_t height) {
@@ -168,12 +167,12 @@ class Search {
     const bool again = first == (goesOn ? b.first : second);
     // Alike parts are cut up together with the settings that are counted already.
     r.work = b.work + 1 + (again ? 1 : a.work);
-    if (!again || !goesOn) r.work += kSetting;
+    if (!again || !goesOn) r.work += kSettingWork;
     const std::int64_t across = upright ? r.height : r.width;
     if ((upright ? a.height : a.width) < across) r.work += again ? 1 : trimming(a, upright);
     if (!again && !goesOn && (upright ? b.height : b.width) < across)
       r.work += trimming(b, upright);
-    if (goesOn && (upright ? b.height : b.width) < across) r.work += kSetting + 1;
+    if (goesOn && (upright ? b.height : b.width) < across) r.work += kSettingWork + 1;
     return r;
   }
 
@@ -231,13 +230,6 @@ class Search {
 };
 
 }  // namespace
-
-int trimmingWork(const CutNode& sheet) {
-  int work = 0;
-  for (const TrimStep& step : trimSteps({0, 1, sheet}))
-    work += kSetting + static_cast<int>(step.lines.size());
-  return work;
-}
 
 std::optional<CutNode> neatLayout(Length width, Length height,
                                   const std::vector<BlankDemand>& demands,

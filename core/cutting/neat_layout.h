@@ -6,9 +6,6 @@
 
 namespace creasewright {
 
-/// How much work a layout is at the trimmer: settings first, then cuts. Smaller is better.
-int trimmingWork(const CutNode& sheet);
-
 /// The blanks of `counts` (by demand) cut from a sheet with little work at the trimmer: every set
 /// of blanks keeps a few good rectangles it fits into, and each comes from two smaller sets side by
 /// side or one above the other. Nothing when no way is found, or the sets are too many to try.

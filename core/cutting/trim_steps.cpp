@@ -100,6 +100,13 @@ class Trimming {
 
 std::vector<TrimStep> trimSteps(const Layout& layout) { return Trimming().take(layout.sheet); }
 
+int trimmingWork(const CutNode& sheet) {
+  int work = 0;
+  for (const TrimStep& step : trimSteps({0, 1, sheet}))
+    work += kSettingWork + static_cast<int>(step.lines.size());
+  return work;
+}
+
 std::vector<Offcut> offcutsOf(const Layout& layout, Length least) {
   std::vector<Offcut> offcuts;
   eachNode(layout.sheet, [&](const CutNode& node) {

@@ -32,6 +32,11 @@ struct TrimStep {
 /// ones with one setting, then its strips, turned.
 std::vector<TrimStep> trimSteps(const Layout& layout);
 
+/// A setting of the trimmer is as much work as so many cuts.
+inline constexpr int kSettingWork = 8;
+/// How much work a sheet is at the trimmer, in cuts.
+int trimmingWork(const CutNode& sheet);
+
 /// What is left over, the largest first; parts narrower than `least` are scrap and left out.
 struct Offcut {
   Length width, height;
