@@ -86,6 +86,44 @@ TEST(ClassKit, RefusesWhatMakesNoSense) {
             ProblemCode::FieldUnreadable);
 }
 
+/// Every field of a kit in turn with values that make no sense: a kit comes back that can be
+/// planned or refused, or a problem; nothing else happens.
+TEST(ClassKit, HostileFieldsGiveAKitOrAProblem) {
+  ClassKit kit = soapKit(3);
+  kit.blanks = {{"Panel", Length::inches(4), Length::inches(6), cards()[1], 2}};
+  kit.supplies = {{"T", "Tape", SupplyItemKind::Tape, Length::mm(6), Length::mm(25000)}};
+  kit.names = {"Ada"};
+  const auto whole = nlohmann::ordered_json::parse(writeKit(kit));
+  const std::vector<nlohmann::ordered_json> hostile{nullptr,
+                                                    -1,
+                                                    0,
+                                                    1e308,
+                                                    4611686018427387904,
+                                                    "",
+                                                    "1e999 mm",
+                                                    "-3 in",
+                                                    true,
+                                                    nlohmann::ordered_json::object(),
+                                                    nlohmann::ordered_json::array(),
+                                                    std::string(5000, 'x')};
+  int read = 0;
+  int refused = 0;
+  const auto fields = whole.flatten();
+  for (const auto& [path, value] : fields.items())
+    for (std::size_t h = 0; h < hostile.size(); ++h) {
+      auto changed = whole;
+      changed[nlohmann::ordered_json::json_pointer(path)] = hostile[h];
+      const auto result = readKit(changed.dump(), "k");
+      (result ? read : refused)++;
+      if (result && h % 4 == 0) {
+        const auto plan = planKit(*result, {.seconds = 0.02, .fewestLayouts = false});
+        EXPECT_TRUE(plan.ok() || !codeName(plan.problem().code).empty()) << path;
+      }
+    }
+  EXPECT_GT(read, 50);
+  EXPECT_GT(refused, 500);
+}
+
 TEST(PlanKit, CutsEveryPieceForEverybody) {
   const ClassKit kit = soapKit(12);
   const auto plan = planKit(kit);
