@@ -1152,39 +1152,39 @@
 <context>
     <name>creasewright::KitContents</name>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="30"/>
-        <location filename="../app/kits/kit_contents.cpp" line="45"/>
+        <location filename="../app/kits/kit_contents.cpp" line="32"/>
+        <location filename="../app/kits/kit_contents.cpp" line="47"/>
         <source>Everybody makes</source>
         <translation>Jede Person macht</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="33"/>
-        <location filename="../app/kits/kit_contents.cpp" line="34"/>
+        <location filename="../app/kits/kit_contents.cpp" line="35"/>
+        <location filename="../app/kits/kit_contents.cpp" line="36"/>
         <source>How many each person gets</source>
         <translation>Wie viele jede Person bekommt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="35"/>
+        <location filename="../app/kits/kit_contents.cpp" line="37"/>
         <source>What is cut of it</source>
         <translation>Was davon geschnitten wird</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="95"/>
+        <location filename="../app/kits/kit_contents.cpp" line="97"/>
         <source>%1: only %2</source>
         <translation>%1: nur %2</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="134"/>
+        <location filename="../app/kits/kit_contents.cpp" line="136"/>
         <source>plain blank</source>
         <translation>einfacher Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="137"/>
+        <location filename="../app/kits/kit_contents.cpp" line="139"/>
         <source>the whole design</source>
         <translation>der ganze Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="140"/>
+        <location filename="../app/kits/kit_contents.cpp" line="142"/>
         <source>only %1</source>
         <translation>nur %1</translation>
     </message>
@@ -1192,160 +1192,159 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="62"/>
+        <location filename="../app/kits/kit_window.cpp" line="58"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="110"/>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="56"/>
+        <location filename="../app/kits/kit_window.cpp" line="52"/>
         <source>Keep to the grain</source>
         <translation>Bei der Faser bleiben</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="60"/>
+        <location filename="../app/kits/kit_window.cpp" line="56"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="99"/>
+        <location filename="../app/kits/kit_window.cpp" line="95"/>
         <source>What the class is called</source>
         <translation>Wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="100"/>
+        <location filename="../app/kits/kit_window.cpp" line="96"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="105"/>
+        <location filename="../app/kits/kit_window.cpp" line="101"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="110"/>
+        <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>Spare sets</source>
         <translation>Ersatzsätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="177"/>
+        <location filename="../app/kits/kit_window.cpp" line="175"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="178"/>
+        <location filename="../app/kits/kit_window.cpp" line="176"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="179"/>
+        <location filename="../app/kits/kit_window.cpp" line="177"/>
         <source>From the shelf…</source>
         <translation>Aus dem Regal …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="180"/>
+        <location filename="../app/kits/kit_window.cpp" line="178"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="181"/>
+        <location filename="../app/kits/kit_window.cpp" line="179"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="184"/>
+        <location filename="../app/kits/kit_window.cpp" line="182"/>
         <source>Offcuts…</source>
         <translation>Reste …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="187"/>
+        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="287"/>
+        <location filename="../app/kits/kit_window.cpp" line="285"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="183"/>
+        <location filename="../app/kits/kit_window.cpp" line="181"/>
         <source>Names…</source>
         <translation>Namen…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="185"/>
+        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Stock and supplies…</source>
         <translation>Lager und Material…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
+        <location filename="../app/kits/kit_window.cpp" line="186"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
+        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="190"/>
+        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="191"/>
+        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Machine layouts…</source>
         <translation>Für die Maschine…</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="192"/>
+        <location filename="../app/kits/kit_window.cpp" line="190"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="195"/>
+        <location filename="../app/kits/kit_window.cpp" line="193"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="192"/>
-        <location filename="../app/kits/kit_window.cpp" line="259"/>
+        <location filename="../app/kits/kit_window.cpp" line="190"/>
+        <location filename="../app/kits/kit_window.cpp" line="257"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="196"/>
+        <location filename="../app/kits/kit_window.cpp" line="194"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="201"/>
+        <location filename="../app/kits/kit_window.cpp" line="199"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="222"/>
-        <location filename="../app/kits/kit_window.cpp" line="265"/>
-        <location filename="../app/kits/kit_window.cpp" line="385"/>
+        <location filename="../app/kits/kit_window.cpp" line="220"/>
+        <location filename="../app/kits/kit_window.cpp" line="263"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="352"/>
+        <location filename="../app/kits/kit_window.cpp" line="353"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1353,22 +1352,7 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="359"/>
-        <source>Choose a sheet first.</source>
-        <translation>Wählen Sie zuerst einen Bogen.</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="362"/>
-        <source>Folder for the layouts</source>
-        <translation>Ordner für die Anordnungen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="377"/>
-        <source>Folder for the papers</source>
-        <translation>Ordner für die Unterlagen</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="387"/>
+        <location filename="../app/kits/kit_window.cpp" line="300"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1906,99 +1890,99 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfWindow</name>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="40"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="193"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="41"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="194"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="43"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
         <source>Search title, style, product, tags, notes</source>
         <translation>Titel, Form, Inhalt, Stichwörter, Notizen suchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="45"/>
         <source>Search the shelf</source>
         <translation>Das Regal durchsuchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="47"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
         <source>Order</source>
         <translation>Reihenfolge</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
         <source>Newest first</source>
         <translation>Neueste zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
         <source>Last used first</source>
         <translation>Zuletzt benutzte zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="51"/>
         <source>By title</source>
         <translation>Nach Titel</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="51"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="52"/>
         <source>By style</source>
         <translation>Nach Bauart</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="59"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="60"/>
         <source>Saved designs</source>
         <translation>Gespeicherte Entwürfe</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="75"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
         <source>Copy for the present product</source>
         <translation>Für das jetzige Produkt kopieren</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
         <source>Put the present design here</source>
         <translation>Jetzigen Entwurf hier ablegen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="79"/>
         <source>Title, tags, notes…</source>
         <translation>Titel, Stichwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="79"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="80"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="183"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="81"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="82"/>
         <source>Save all as a bundle…</source>
         <translation>Alle als Bündel speichern …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="82"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="83"/>
         <source>Add a bundle…</source>
         <translation>Ein Bündel hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="88"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="89"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="106"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="107"/>
         <source>The shelf is empty. Put designs here to find them again.</source>
         <translation>Das Regal ist leer. Legen Sie Entwürfe hier ab, um sie wiederzufinden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="109"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="110"/>
         <source>%n design(s)</source>
         <translation>
             <numerusform>%n Entwurf</numerusform>
@@ -2006,7 +1990,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="112"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="113"/>
         <source>%n file(s) that cannot be read</source>
         <translation>
             <numerusform>%n Datei, die nicht lesbar ist</numerusform>
@@ -2014,26 +1998,26 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="120"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="131"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="160"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="177"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="121"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="132"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="161"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="178"/>
         <source>Choose a design first.</source>
         <translation>Wählen Sie zuerst einen Entwurf.</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="182"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="183"/>
         <source>Move “%1” to the trash?</source>
         <translation>„%1“ in den Papierkorb verschieben?</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="193"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="206"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="194"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="207"/>
         <source>Bundle (*.cwbundle)</source>
         <translation>Bündel (*.cwbundle)</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="217"/>
+        <location filename="../app/shelf/shelf_window.cpp" line="218"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -3263,7 +3247,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/write_kit.cpp" line="51"/>
+        <location filename="../app/kits/write_kit.cpp" line="52"/>
         <source>the name must end in .pdf, .json, .csv or .cwkit</source>
         <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
     </message>
@@ -3344,6 +3328,21 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/machine_files.cpp" line="76"/>
         <source>Mats of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
         <translation>Matten von %1 × %2. Vor dem Kurs von jeder Karte ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_saving.cpp" line="31"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_saving.cpp" line="56"/>
+        <source>Folder for the papers</source>
+        <translation>Ordner für die Unterlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_saving.cpp" line="65"/>
+        <source>Folder for the layouts</source>
+        <translation>Ordner für die Anordnungen</translation>
     </message>
 </context>
 <context>

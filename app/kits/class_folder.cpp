@@ -41,8 +41,8 @@ std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const Ki
 }  // namespace
 
 std::optional<Problem> writeClassFolder(const ClassKit& kit, const QString& folder,
-                                        const KitChoices& choices) {
-  const Result<KitPlan> plan = planKit(kit);
+                                        const KitChoices& choices, const KitPlan* known) {
+  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit);
   if (!plan) {
     return plan.problem();
   }

@@ -1,7 +1,6 @@
 #include "kits/kit_window.h"
 
 #include <QCheckBox>
-#include <QDir>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -13,23 +12,19 @@
 #include <QPushButton>
 #include <QScrollArea>
 #include <QSpinBox>
-#include <QStandardPaths>
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
 #include "kits/blank_dialog.h"
-#include "kits/class_folder.h"
 #include "kits/kit_contents.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
-#include "kits/machine_files.h"
 #include "kits/names_dialog.h"
 #include "kits/offcut_dialog.h"
 #include "kits/sheet_choice.h"
 #include "output/page_preview.h"
-#include "session/preferences.h"
 #include "shelf/shelf_window.h"
 #include "stock/stock_store.h"
 #include "stock/stock_window.h"
@@ -49,6 +44,7 @@ constexpr double secondsToLook = 10;   // for a better plan, when the first is n
 KitWindow::KitWindow(DesignSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
+      saving_(session, this),
       title_(new QLineEdit(this)),
       takers_(new QSpinBox(this)),
       spares_(new QSpinBox(this)),
@@ -187,11 +183,11 @@ void KitWindow::addButtons(QVBoxLayout* column) {
   addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
   column->addStretch(1);
   addMenu(row(), tr("Save"),
-          {{tr("Plan as PDF…"), [this] { save(QStringLiteral("pdf"), tr("PDF (*.pdf)")); }},
-           {tr("Plan as a table…"), [this] { save(QStringLiteral("csv"), tr("Table (*.csv)")); }},
-           {tr("All papers of the class…"), [this] { saveFolder(); }},
-           {tr("Machine layouts…"), [this] { saveMats(); }},
-           {tr("Kit…"), [this] { save(QStringLiteral("cwkit"), tr("Kit (*.cwkit)")); }}})
+          {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }},
+           {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }},
+           {tr("All papers of the class…"), [this] { tell(saving_.asFolder(kit_, shownPlan())); }},
+           {tr("Machine layouts…"), [this] { tell(saving_.asMats(kit_)); }},
+           {tr("Kit…"), [this] { save("cwkit", tr("Kit (*.cwkit)")); }}})
       ->setProperty("primary", true);
   auto* last = row();
   addButton(last, tr("Open kit…"), [this] { openKit(); });
@@ -290,16 +286,19 @@ void KitWindow::removeCurrent() {
   }
 }
 
-KitChoices KitWindow::choices() const {
-  KitChoices out;
-  out.unit = session_.unit();
-  if (const auto paper = findPaper(preferredPaper().toStdString())) {
-    out.paper = *paper;
-  } else {
-    out.paper = papers().front();
+/// The plan that is shown, while it is that of the kit as it is.
+const KitPlan* KitWindow::shownPlan() const {
+  return shown_ != nullptr && shown_->ok() ? &shown_->value() : nullptr;
+}
+
+void KitWindow::save(const char* ending, const QString& filter) {
+  tell(saving_.asFile(kit_, shownPlan(), QLatin1String(ending), filter));
+}
+
+void KitWindow::tell(bool written) {
+  if (written) {
+    status_->setText(tr("Saved."));
   }
-  out.now = QDateTime::currentDateTime();
-  return out;
 }
 
 void KitWindow::refresh() {
@@ -312,7 +311,7 @@ void KitWindow::refresh() {
   kit_.blanks = contents_->blanks();
   kit_.stock = sheets_->sheets();
   looking_ = false;
-  shownSheets_ = 0;
+  shown_ = nullptr;
   worker_->start(kit_, secondsToPlan);
 }
 
@@ -326,10 +325,10 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
     return;
   }
   status_->setText(sheetsSentence(*plan));
-  if (shownSheets_ == 0 || plan->sheets <= shownSheets_) {
+  if (shownPlan() == nullptr || plan->cost() <= shownPlan()->cost()) {
+    shown_ = result;
     showPages(*plan, {});
   }
-  shownSheets_ = plan->sheets;
   if (plan->proven || looking_) {
     return;
   }
@@ -339,71 +338,20 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
 }
 
 void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
-  if (plan->value().sheets == shownSheets_) {
+  if (plan == shown_) {
     showPages(plan->value(), findings);
   }
 }
 
 void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
-  const KitChoices now = choices();
+  const KitChoices now = saving_.choices();
   preview_->showPages(kitPages(kit_, plan, findings, now.unit, now.paper), now.unit);
 }
 
 void KitWindow::showProgress(qint64 cost, qint64 bound) {
-  if (looking_ && cost > bound && shownSheets_ > 0) {
-    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, shownSheets_));
+  if (looking_ && cost > bound && shownPlan() != nullptr) {
+    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, shownPlan()->sheets));
   }
-}
-
-/// Real outlines nested on the first sheet chosen, as files for a cutting machine.
-void KitWindow::saveMats() {
-  if (kit_.stock.empty()) {
-    status_->setText(tr("Choose a sheet first."));
-    return;
-  }
-  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the layouts"));
-  if (folder.isEmpty()) {
-    return;
-  }
-  MachineChoices choices;
-  choices.width = kit_.stock.front().width;
-  choices.height = kit_.stock.front().height;
-  const KitChoices now = this->choices();
-  choices.paper = now.paper;
-  choices.unit = now.unit;
-  choices.now = now.now;
-  tell(writeMachineFolder(kit_, folder, choices));
-}
-
-void KitWindow::saveFolder() {
-  const QString folder = QFileDialog::getExistingDirectory(this, tr("Folder for the papers"));
-  if (!folder.isEmpty()) {
-    tell(writeClassFolder(kit_, folder, choices()));
-  }
-}
-
-void KitWindow::tell(const std::optional<Problem>& problem) {
-  if (problem) {
-    QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
-  } else {
-    status_->setText(tr("Saved."));
-  }
-}
-
-void KitWindow::save(const QString& ending, const QString& filter) {
-  const QString folder = session_.path().isEmpty()
-                             ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
-                             : QFileInfo(session_.path()).path();
-  const QString dotted = QLatin1Char('.') + ending;
-  QString path = QFileDialog::getSaveFileName(
-      this, QString(), QDir(folder).filePath(kitTitle(kit_) + dotted), filter);
-  if (path.isEmpty()) {
-    return;
-  }
-  if (!path.endsWith(dotted, Qt::CaseInsensitive)) {
-    path += dotted;
-  }
-  tell(writeKitPlan(kit_, path, choices()));
 }
 
 }  // namespace creasewright

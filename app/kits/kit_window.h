@@ -3,8 +3,8 @@
 #include <QDialog>
 #include <functional>
 
+#include "kits/kit_saving.h"
 #include "kits/plan_worker.h"
-#include "kits/write_kit.h"
 #include "session/design_session.h"
 
 class QCheckBox;
@@ -49,18 +49,17 @@ class KitWindow : public QDialog {
   void showOffcuts();
   void editStock();
   void editNames();
-  void saveMats();
-  void saveFolder();
-  void tell(const std::optional<Problem>& problem);
+  void tell(bool written);
   void refresh();
   void showPlan(const PlanWorker::Plan& plan);
   void showFindings(const PlanWorker::Plan& plan, const KitFindings& findings);
   void showPages(const KitPlan& plan, const KitFindings& findings);
   void showProgress(qint64 cost, qint64 bound);
-  void save(const QString& ending, const QString& filter);
-  [[nodiscard]] KitChoices choices() const;
+  void save(const char* ending, const QString& filter);
+  [[nodiscard]] const KitPlan* shownPlan() const;
 
   DesignSession& session_;
+  KitSaving saving_;
   ClassKit kit_;
   ClassKit opened_;                   ///< the saved kit that was opened last; empty when none
   std::vector<SupplyItem> supplies_;  ///< what the person has of tape and the like
@@ -74,8 +73,8 @@ class KitWindow : public QDialog {
   PagePreview* preview_;
   QPushButton* stop_;
   PlanWorker* worker_;
-  int shownSheets_ = 0;   // of the plan shown; 0 = none
-  bool looking_ = false;  // for a better one than the plan shown
+  PlanWorker::Plan shown_;  ///< nothing while the kit has changed
+  bool looking_ = false;    ///< for a better one than the plan shown
 };
 
 }  // namespace creasewright

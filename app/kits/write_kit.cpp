@@ -13,11 +13,12 @@ namespace creasewright {
 
 namespace {
 
-Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const KitChoices& choices) {
+Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const KitChoices& choices,
+                            const KitPlan* known) {
   if (ending == QLatin1String("cwkit")) {
     return QByteArray::fromStdString(writeKit(kit));
   }
-  const Result<KitPlan> plan = planKit(kit);
+  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit);
   if (!plan) {
     return plan.problem();
   }
@@ -43,14 +44,14 @@ QStringList kitEndings() {
 }
 
 std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices) {
+                                    const KitChoices& choices, const KitPlan* plan) {
   const QString ending = QFileInfo(path).suffix().toLower();
   if (!kitEndings().contains(ending)) {
     return Problem{ProblemCode::FileNotWritten,
                    path.toStdString(),
                    {KitTr::tr("the name must end in .pdf, .json, .csv or .cwkit").toStdString()}};
   }
-  return writeBytes(path, bytesFor(kit, ending, choices));
+  return writeBytes(path, bytesFor(kit, ending, choices, plan));
 }
 
 }  // namespace creasewright

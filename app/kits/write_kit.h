@@ -23,9 +23,10 @@ Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitCho
 /// Endings that writeKitPlan knows: `pdf`, `json`, `csv`, `cwkit`.
 QStringList kitEndings();
 
-/// Plans the kit and writes it in the form its path names; `cwkit` saves the kit itself, unplanned.
-/// All or nothing; a PDF needs a QGuiApplication. Errors: those of planKit, FileNotWritten.
+/// Writes the plan of a kit in the form its path names, `plan` or else a new one; `cwkit` saves the
+/// kit itself, unplanned. All or nothing; a PDF needs a QGuiApplication. Errors: those of planKit,
+/// FileNotWritten.
 std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices);
+                                    const KitChoices& choices, const KitPlan* plan = nullptr);
 
 }  // namespace creasewright

@@ -153,6 +153,12 @@ std::optional<Problem> takersProblem(const ClassKit& kit) {
 
 }  // namespace
 
+std::int64_t KitPlan::cost() const {
+  std::int64_t sum = 0;
+  for (const CardPlan& card : cards) sum += card.plan.cost;
+  return sum;
+}
+
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
   if (const std::optional<Problem> problem = takersProblem(kit)) return *problem;
   KitPlan plan;

@@ -38,6 +38,8 @@ struct KitPlan {
   int gluePlaces = 0;
   int sheets = 0;
   bool proven = true;
+  /// Sheets, or their prices where cards are planned by price.
+  [[nodiscard]] std::int64_t cost() const;
 };
 
 /// Builds every design and plans the sheets of each card for all sets, from the stock of that card
