@@ -3123,12 +3123,17 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="112"/>
+        <location filename="../app/kits/kit_words.cpp" line="117"/>
+        <source>One more person would cost %1 in sheets.</source>
+        <translation>Eine Person mehr kostete %1 an Bögen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="120"/>
         <source>One more person would take no further sheet.</source>
         <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="113"/>
+        <location filename="../app/kits/kit_words.cpp" line="121"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
@@ -3136,7 +3141,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="188"/>
+        <location filename="../app/kits/kit_words.cpp" line="196"/>
         <source>%n offcut(s) of %1</source>
         <translation>
             <numerusform>%n Reststück von %1</numerusform>
@@ -3144,7 +3149,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="30"/>
+        <location filename="../app/kits/shopping_words.cpp" line="26"/>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n Bogen %1, %2 (%3)</numerusform>
@@ -3152,7 +3157,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="39"/>
+        <location filename="../app/kits/shopping_words.cpp" line="35"/>
         <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
@@ -3160,7 +3165,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="42"/>
+        <location filename="../app/kits/shopping_words.cpp" line="38"/>
         <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
         <translation>
             <numerusform>Band %1 breit: %2 m in %n Stück</numerusform>
@@ -3168,7 +3173,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="45"/>
+        <location filename="../app/kits/shopping_words.cpp" line="41"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -3176,7 +3181,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="59"/>
+        <location filename="../app/kits/shopping_words.cpp" line="55"/>
         <source>%n pack(s) of %1</source>
         <translation>
             <numerusform>%n Packung %1</numerusform>
@@ -3184,7 +3189,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="66"/>
+        <location filename="../app/kits/shopping_words.cpp" line="62"/>
         <source>%n at hand</source>
         <translation>
             <numerusform>%n vorhanden</numerusform>
@@ -3192,7 +3197,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="67"/>
+        <location filename="../app/kits/shopping_words.cpp" line="63"/>
         <source>%n to buy</source>
         <translation>
             <numerusform>%n zu kaufen</numerusform>
@@ -3200,22 +3205,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="70"/>
+        <location filename="../app/kits/shopping_words.cpp" line="66"/>
         <source>costs %1</source>
         <translation>kostet %1</translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="98"/>
+        <location filename="../app/kits/shopping_words.cpp" line="94"/>
         <source>To buy in all: %1, which is %2 a set.</source>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz.</translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="99"/>
+        <location filename="../app/kits/shopping_words.cpp" line="95"/>
         <source>To buy in all: %1, which is %2 a set; some prices are not known.</source>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz; manche Preise sind nicht bekannt.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="129"/>
+        <location filename="../app/kits/kit_words.cpp" line="137"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -3223,7 +3228,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="163"/>
+        <location filename="../app/kits/kit_words.cpp" line="171"/>
         <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
         <translation>
             <numerusform>%1 für „%2“: das eine Stück kommt aus den Resten von %3</numerusform>
@@ -3231,7 +3236,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="173"/>
+        <location filename="../app/kits/kit_words.cpp" line="181"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -3239,7 +3244,7 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="180"/>
+        <location filename="../app/kits/kit_words.cpp" line="188"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>

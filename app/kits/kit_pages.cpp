@@ -13,7 +13,7 @@ namespace {
 constexpr FigureRoom kPicture{88, 105};
 const QString kDot = QStringLiteral("•");
 
-Drawing headBlock(const ClassKit& kit, const KitPlan& plan, std::optional<int> oneMore,
+Drawing headBlock(const ClassKit& kit, const KitPlan& plan, const std::optional<OneMore>& oneMore,
                   double width) {
   TextBlock block(width);
   block.add(kitTitle(kit), kTitleType);
@@ -77,7 +77,7 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, cons
 }  // namespace
 
 KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan) {
-  return {sheetsForOneMore(kit, plan), offcutUses(kit, plan)};
+  return {oneMoreFor(kit, plan), offcutUses(kit, plan)};
 }
 
 std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const KitFindings& findings,

@@ -12,7 +12,7 @@ namespace creasewright {
 
 /// What is found out about a plan besides.
 struct KitFindings {
-  std::optional<int> oneMore = {};      ///< sheets for one more person, when known
+  std::optional<OneMore> oneMore = {};  ///< what one more person takes, when known
   std::vector<OffcutUse> offcuts = {};  ///< what they could give
 };
 KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan);

@@ -108,9 +108,17 @@ QString sheetsSentence(const KitPlan& plan) {
              : KitTr::tr("%n sheet(s); at least %1 are needed.", "", plan.sheets).arg(bound);
 }
 
-QString oneMoreSentence(int sheets) {
-  return sheets <= 0 ? KitTr::tr("One more person would take no further sheet.")
-                     : KitTr::tr("One more person would take %n sheet(s) more.", "", sheets);
+QString moneyText(std::int64_t price) {
+  return QLocale().toString(static_cast<double>(price) / 100, 'f', 2);
+}
+
+QString oneMoreSentence(const OneMore& more) {
+  if (more.price > 0) {
+    return KitTr::tr("One more person would cost %1 in sheets.").arg(moneyText(more.price));
+  }
+  return more.sheets <= 0
+             ? KitTr::tr("One more person would take no further sheet.")
+             : KitTr::tr("One more person would take %n sheet(s) more.", "", more.sheets);
 }
 
 QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand) {

@@ -21,7 +21,9 @@ QString peopleSentence(const ClassKit& kit);
 /// How many sheets, and whether fewer could do.
 QString sheetsSentence(const KitPlan& plan);
 /// What one more person would take.
-QString oneMoreSentence(int sheets);
+QString oneMoreSentence(const OneMore& more);
+/// A price as people write it.
+QString moneyText(std::int64_t price);
 
 /// What to buy and what to take from the shelf: sheets of each card, tape, ribbon, glue; last what
 /// it costs, where prices are known.

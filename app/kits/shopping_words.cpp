@@ -13,10 +13,6 @@ namespace {
 
 QString metres(Length length) { return QLocale().toString(length.mm() / 1000, 'f', 1); }
 
-QString money(std::int64_t price) {
-  return QLocale().toString(static_cast<double>(price) / 100, 'f', 2);
-}
-
 /// A user's own code in brackets after a name.
 QString coded(const std::string& name, const std::string& code) {
   return code.empty() ? text(name) : QStringLiteral("%1 [%2]").arg(text(name), text(code));
@@ -67,7 +63,7 @@ QString buyWords(const ShoppingLine& line) {
     parts.append(KitTr::tr("%n to buy", "", line.toBuy));
   }
   if (line.cost > 0) {
-    parts.append(KitTr::tr("costs %1").arg(money(line.cost)));
+    parts.append(KitTr::tr("costs %1").arg(moneyText(line.cost)));
   }
   return parts.join(QStringLiteral(", "));
 }
@@ -92,8 +88,8 @@ QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit) {
     lines.append(lineWords(line, kit, plan, unit));
   }
   if (list.cost > 0) {
-    const QString all = money(list.cost);
-    const QString each = money(list.cost / std::max(1, kit.sets()));
+    const QString all = moneyText(list.cost);
+    const QString each = moneyText(list.cost / std::max(1, kit.sets()));
     lines.append(list.complete
                      ? KitTr::tr("To buy in all: %1, which is %2 a set.").arg(all, each)
                      : KitTr::tr("To buy in all: %1, which is %2 a set; some prices are not known.")

@@ -23,7 +23,7 @@ Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const Ki
     return plan.problem();
   }
   if (ending == QLatin1String("json")) {
-    return QByteArray::fromStdString(kitJson(kit, *plan));
+    return QByteArray::fromStdString(kitJson(kit, *plan, oneMoreFor(kit, *plan)));
   }
   if (ending == QLatin1String("csv")) {
     return kitCsv(kit, *plan);

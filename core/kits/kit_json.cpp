@@ -75,13 +75,16 @@ Json cardJson(const CardPlan& card, const ClassKit& kit) {
 
 }  // namespace
 
-std::string kitJson(const ClassKit& kit, const KitPlan& plan) {
+std::string kitJson(const ClassKit& kit, const KitPlan& plan,
+                    const std::optional<OneMore>& oneMore) {
   Json cards = Json::array();
   for (const CardPlan& card : plan.cards) cards.push_back(cardJson(card, kit));
   Json tapes = Json::array();
   for (const TapeNeed& tape : plan.tapes)
     tapes.push_back(
         {{"width", mm(tape.width)}, {"length", mm(tape.length)}, {"strips", tape.strips}});
+  Json more = nullptr;
+  if (oneMore) more = {{"sheets", oneMore->sheets}, {"price", oneMore->price}};
   const Json json{{"format", "creasewright-kit-plan"},
                   {"version", 1},
                   {"units", "mm"},
@@ -90,6 +93,7 @@ std::string kitJson(const ClassKit& kit, const KitPlan& plan) {
                   {"spares", kit.spares},
                   {"sheets", plan.sheets},
                   {"proven", plan.proven},
+                  {"one_more", std::move(more)},
                   {"cards", std::move(cards)},
                   {"tape", std::move(tapes)},
                   {"glue_places", plan.gluePlaces}};

@@ -180,12 +180,14 @@ Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
   return plan;
 }
 
-std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan) {
+std::optional<OneMore> oneMoreFor(const ClassKit& kit, const KitPlan& plan) {
   ClassKit larger = kit;
   ++larger.takers;
   const Result<KitPlan> more = planKit(larger, {.seconds = 1, .fewestLayouts = false});
   if (!more) return std::nullopt;
-  return more->sheets - plan.sheets;
+  const bool priced =
+      std::ranges::all_of(more->cards, [](const CardPlan& card) { return card.plan.priced; });
+  return OneMore{more->sheets - plan.sheets, priced ? more->cost() - plan.cost() : 0};
 }
 
 }  // namespace creasewright

@@ -48,11 +48,18 @@ struct KitPlan {
 /// planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
 
-/// Sheets that one more set would take, less those of `plan`; nothing when it cannot be planned.
-std::optional<int> sheetsForOneMore(const ClassKit& kit, const KitPlan& plan);
+/// What one more set would take beyond `plan`.
+struct OneMore {
+  int sheets = 0;
+  std::int64_t price = 0;  ///< smallest coin; 0 where sheets have no prices
+};
+/// Plans one more set; nothing when it cannot be planned.
+std::optional<OneMore> oneMoreFor(const ClassKit& kit, const KitPlan& plan);
 
 /// The plan for other programs: per card its layouts (`count`, `stock`, `pieces` with x, y, w, h,
-/// turned and design, `cuts` as a tree), `bound`, `proven`, and supplies. Lengths in mm.
-std::string kitJson(const ClassKit& kit, const KitPlan& plan);
+/// turned and design, `cuts` as a tree), `bound`, `proven`, supplies, and what one more takes.
+/// Lengths in mm.
+std::string kitJson(const ClassKit& kit, const KitPlan& plan,
+                    const std::optional<OneMore>& oneMore = {});
 
 }  // namespace creasewright

@@ -32,7 +32,7 @@ void planAndPagesFor40(benchmark::State& state) {
   for ([[maybe_unused]] auto _ : state) {
     const auto plan = planKit(kit);
     benchmark::DoNotOptimize(
-        kitPages(kit, *plan, sheetsForOneMore(kit, *plan), Unit::Inch, {*findPaper("letter")}));
+        kitPages(kit, *plan, findingsFor(kit, *plan), Unit::Inch, *findPaper("letter")));
   }
 }
 BENCHMARK(planAndPagesFor40)->Unit(benchmark::kMillisecond);

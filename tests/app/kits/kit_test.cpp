@@ -53,7 +53,7 @@ TEST(KitPages, EverythingLiesOnThePage) {
   const auto plan = planKit(kit);
   ASSERT_TRUE(plan);
   for (const Drawing& page :
-       kitPages(kit, *plan, {.oneMore = 1}, Unit::Millimetre, *findPaper("a4"))) {
+       kitPages(kit, *plan, {.oneMore = OneMore{1, 0}}, Unit::Millimetre, *findPaper("a4"))) {
     for (const PathItem& item : page.paths) {
       for (const Polygon& ring : item.rings) {
         for (const Point& p : ring) {

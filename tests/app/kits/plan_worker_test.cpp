@@ -40,7 +40,7 @@ TEST(PlanWorker, TellsWhatOneMoreTakesAfterThePlan) {
   QObject::connect(&worker, &PlanWorker::found,
                    [&](const PlanWorker::Plan&, const KitFindings& findings) {
                      EXPECT_TRUE(planned);
-                     more = findings.oneMore;
+                     more = findings.oneMore->sheets;
                    });
   worker.start(kitFor(7), 5);
   ASSERT_TRUE(QTest::qWaitFor([&] { return more.has_value(); }, 20'000));

@@ -188,10 +188,20 @@ TEST(PlanKit, SaysWhatOneMoreTakes) {
   const ClassKit kit = soapKit(5);
   const auto plan = planKit(kit);
   ASSERT_TRUE(plan);
-  const auto more = sheetsForOneMore(kit, *plan);
+  const auto more = oneMoreFor(kit, *plan);
   ASSERT_TRUE(more);
-  EXPECT_GE(*more, 0);
-  EXPECT_LE(*more, 3);
+  EXPECT_GE(more->sheets, 0);
+  EXPECT_LE(more->sheets, 3);
+  EXPECT_EQ(more->price, 0);
+  const auto json = nlohmann::json::parse(kitJson(kit, *plan, more));
+  EXPECT_EQ(json["one_more"]["sheets"], more->sheets);
+  EXPECT_TRUE(nlohmann::json::parse(kitJson(kit, *plan))["one_more"].is_null());
+  // With prices it is told what the next person costs.
+  ClassKit priced = kit;
+  for (StockSheet& sheet : priced.stock) sheet.price = 50;
+  const auto costs = oneMoreFor(priced, planKit(priced).value());
+  ASSERT_TRUE(costs);
+  EXPECT_EQ(costs->price, 50 * costs->sheets);
 }
 
 TEST(PlanKit, ABlankLargerThanEverySheetIsNamed) {
