@@ -19,13 +19,15 @@ double worthOf(const Pattern& pattern, const std::vector<double>& values) {
 /// must be there, whatever the values.
 TEST(AllPatterns, HoldTheBestForAnyValues) {
   testing::Random random(91);
+  int listed = 0;
   for (int round = 0; round < 20; ++round) {
     std::vector<KnapsackItem> items;
     for (int i = 0; i < 5; ++i)
       items.push_back({random.whole(20, 70), random.whole(20, 70), random.whole(0, 1) == 1, 100});
     SheetKnapsack sheet(100, 120, items);
     const auto patterns = allPatterns(100, 120, items);
-    ASSERT_TRUE(patterns);
+    if (!patterns) continue;  // too many
+    ++listed;
     for (int v = 0; v < 30; ++v) {
       std::vector<double> values;
       for (int i = 0; i < 5; ++i) values.push_back(random.between(0, 1));
@@ -34,6 +36,7 @@ TEST(AllPatterns, HoldTheBestForAnyValues) {
       EXPECT_NEAR(best, sheet.best(values).value, 1e-9);
     }
   }
+  EXPECT_GE(listed, 10);
 }
 
 /// The best value when no type may be cut more often than its limit; patterns worth more than
