@@ -100,6 +100,7 @@ TEST(AllPatterns, NoneCoversAnother) {
 /// With a floor: exactly those of all patterns that waste no more than the slack.
 TEST(AllPatterns, AFloorKeepsExactlyThosePatternsThatAreWorthIt) {
   testing::Random random(92);
+  int listed = 0;
   for (int round = 0; round < 30; ++round) {
     std::vector<KnapsackItem> items;
     std::vector<double> worth;
@@ -108,7 +109,8 @@ TEST(AllPatterns, AFloorKeepsExactlyThosePatternsThatAreWorthIt) {
       worth.push_back(random.between(0.1, 1));
     }
     const auto all = allPatterns(100, 120, items);
-    ASSERT_TRUE(all);
+    if (!all) continue;  // too many
+    ++listed;
     double best = 0;
     for (const Pattern& pattern : *all) best = std::max(best, worthOf(pattern, worth));
     const double slack = best * random.between(0, 0.3);
@@ -123,6 +125,7 @@ TEST(AllPatterns, AFloorKeepsExactlyThosePatternsThatAreWorthIt) {
     std::ranges::sort(found);
     EXPECT_EQ(found, wanted) << round;
   }
+  EXPECT_GE(listed, 15);
 }
 
 TEST(AllPatterns, GivesUpWhereThereAreTooMany) {
