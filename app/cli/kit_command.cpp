@@ -10,6 +10,7 @@
 #include "cli/output.h"
 #include "cli/size_argument.h"
 #include "kits/class_folder.h"
+#include "kits/first_sheet.h"
 #include "kits/machine_files.h"
 #include "kits/write_kit.h"
 
@@ -50,7 +51,7 @@ bool toldInInches(const ClassKit& kit) {
   if (!kit.items.empty()) {
     return measuresInInches(kit.items.front().design);
   }
-  return !kit.stock.empty() && kit.stock.front().width.nm() % Length::inches(1, 2).nm() == 0;
+  return !kit.stock.empty() && soldByInches(kit.stock.front());
 }
 
 /// Nothing when one of them cannot be read; the problem is told.

@@ -55,10 +55,8 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
 /// A size that cannot be cut is told at its field, and the dialog stays.
 void BlankDialog::take() {
   for (LengthEdit* field : {width_, height_}) {
-    const bool fits = field->length() >= smallestBlank && field->length() <= largestBlank;
-    field->setComplaint(fits ? QString() : tr("A blank measures from 5 mm to 2 m a side."));
-    if (field->isWrong()) {
-      field->setFocus();
+    if (!field->requireWithin(smallestBlank, largestBlank,
+                              tr("A blank measures from 5 mm to 2 m a side."))) {
       return;
     }
   }

@@ -235,12 +235,14 @@ void KitWindow::addBlank() {
 
 /// Ticked uses become extras of the kit's copies of the designs.
 void KitWindow::showOffcuts() {
-  const Result<KitPlan> plan = planKit(kit_, {.seconds = secondsToPlan});
+  const Result<KitPlan> plan =
+      shown_ != nullptr ? *shown_ : planKit(kit_, {.seconds = secondsToPlan});
   if (!plan) {
     status_->setText(problemSentence(plan.problem(), session_.unit()));
     return;
   }
-  OffcutDialog dialog(kit_, *plan, offcutUses(kit_, *plan), session_.unit(), this);
+  const std::vector<OffcutUse> uses = found_ ? found_->offcuts : offcutUses(kit_, *plan);
+  OffcutDialog dialog(kit_, *plan, uses, session_.unit(), this);
   if (dialog.exec() != QDialog::Accepted) {
     return;
   }
@@ -312,6 +314,7 @@ void KitWindow::refresh() {
   kit_.stock = sheets_->sheets();
   looking_ = false;
   shown_ = nullptr;
+  found_.reset();
   worker_->start(kit_, secondsToPlan);
 }
 
@@ -327,6 +330,7 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
   status_->setText(sheetsSentence(*plan));
   if (shownPlan() == nullptr || plan->cost() <= shownPlan()->cost()) {
     shown_ = result;
+    found_.reset();
     showPages(*plan, {});
   }
   if (plan->proven || looking_) {
@@ -339,6 +343,7 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
 
 void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
   if (plan == shown_) {
+    found_ = findings;
     showPages(plan->value(), findings);
   }
 }

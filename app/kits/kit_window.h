@@ -73,8 +73,9 @@ class KitWindow : public QDialog {
   PagePreview* preview_;
   QPushButton* stop_;
   PlanWorker* worker_;
-  PlanWorker::Plan shown_;  ///< nothing while the kit has changed
-  bool looking_ = false;    ///< for a better one than the plan shown
+  PlanWorker::Plan shown_;            ///< nothing while the kit has changed
+  std::optional<KitFindings> found_;  ///< about that plan, once they are known
+  bool looking_ = false;              ///< for a better one than the plan shown
 };
 
 }  // namespace creasewright

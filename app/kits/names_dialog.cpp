@@ -52,10 +52,8 @@ std::vector<std::string> NamesDialog::names() const {
 /// A size that cannot be printed is told at its field, and the dialog stays.
 void NamesDialog::take() {
   for (LengthEdit* field : {width_, height_}) {
-    const bool fits = field->length() >= kSmallestLabel && field->length() <= kLargestLabel;
-    field->setComplaint(fits ? QString() : tr("A label measures from 20 mm to 2 m a side."));
-    if (field->isWrong()) {
-      field->setFocus();
+    if (!field->requireWithin(kSmallestLabel, kLargestLabel,
+                              tr("A label measures from 20 mm to 2 m a side."))) {
       return;
     }
   }

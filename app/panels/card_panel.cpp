@@ -11,8 +11,7 @@ namespace creasewright {
 
 namespace {
 
-const Length thinnest = Length::nanometres(50'000);     // 0.05 mm
-const Length thickest = Length::nanometres(3'000'000);  // 3 mm, as findCard
+const Length thinnest = Length::nanometres(50'000);  // 0.05 mm
 
 }  // namespace
 
@@ -47,9 +46,9 @@ void CardPanel::showDesign() {
 }
 
 void CardPanel::setCaliper(Length value) {
-  if (value > thickest) {
+  if (value > kThickestCard) {
     caliper_->setComplaint(
-        problemSentence({ProblemCode::CardTooThick, {}, {value, thickest}}, Unit::Millimetre));
+        problemSentence({ProblemCode::CardTooThick, {}, {value, kThickestCard}}, Unit::Millimetre));
     return;
   }
   if (value < thinnest) {

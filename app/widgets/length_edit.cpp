@@ -36,6 +36,14 @@ void LengthEdit::setComplaint(const QString& sentence) {
   showState();
 }
 
+bool LengthEdit::requireWithin(Length least, Length most, const QString& complaint) {
+  setComplaint(length_ >= least && length_ <= most ? QString() : complaint);
+  if (wrong_) {
+    setFocus();
+  }
+  return !wrong_;
+}
+
 void LengthEdit::keyPressEvent(QKeyEvent* event) {
   if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
     stepBy(event->key() == Qt::Key_Up ? 1 : -1);

@@ -25,6 +25,9 @@ class LengthEdit : public QLineEdit {
   /// A sentence about a value that can be read but does not work; empty takes it away.
   void setComplaint(const QString& sentence);
   [[nodiscard]] bool isWrong() const { return wrong_; }
+  /// Complains about a length beyond the limits. False when what is typed is wrong: the field then
+  /// has the focus.
+  bool requireWithin(Length least, Length most, const QString& complaint);
 
  signals:
   /// The typed text reads as this length.

@@ -35,9 +35,9 @@ LinearCover generate(PlanState& state, const CoverRows& rows, bool whole) {
     double dearest = 0;  // the best pattern's worth by its sheet's cost
     bool grown = false;
     for (std::size_t s = 0; s < state.stock.size(); ++s) {
-      std::vector<double> worth = linear.blankWorth;
+      std::vector<double> worth = state.worthOn(s, linear.blankWorth);
       for (std::size_t d = 0; d < worth.size(); ++d)
-        if (rows.demand[d] <= 0 || !state.fits(s, d)) worth[d] = 0;
+        if (rows.demand[d] <= 0) worth[d] = 0;
       Pattern pattern = sheets[s].best(worth);
       const double cost = static_cast<double>(state.costOf(s));
       dearest = std::max(dearest, pattern.value / cost);
@@ -58,12 +58,9 @@ void boundCoarsely(PlanState& state, const LinearCover& linear) {
   if (state.limited()) return;
   double dearest = 1;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    std::vector<double> worth = linear.blankWorth;
-    for (std::size_t d = 0; d < worth.size(); ++d)
-      if (!state.fits(s, d)) worth[d] = 0;
     const double most =
-        mostWorth(state.stock[s].width.nm() / state.unit, state.stock[s].height.nm() / state.unit,
-                  state.items(state.rows.demand), worth);
+        mostWorth(state.widthOf(s), state.heightOf(s), state.items(state.rows.demand),
+                  state.worthOn(s, linear.blankWorth));
     dearest = std::max(dearest, most / static_cast<double>(state.costOf(s)));
   }
   state.bound = std::max(state.bound, roundedUp(linear.cost / dearest));

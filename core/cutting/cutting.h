@@ -38,6 +38,12 @@ struct BlankDemand {
   bool mayTurn = true;  ///< false where grain or pattern forbids a quarter turn
 };
 
+/// Whether a blank fits a sheet, by a quarter turn only where it may be turned.
+inline bool holds(const StockSheet& sheet, const BlankDemand& blank) {
+  return (blank.width <= sheet.width && blank.height <= sheet.height) ||
+         (blank.mayTurn && blank.width <= sheet.height && blank.height <= sheet.width);
+}
+
 /// A rectangle on a sheet: cut in two from edge to edge, a blank, or left over. Corner and sizes in
 /// the sheet's frame, origin lower left.
 struct CutNode {

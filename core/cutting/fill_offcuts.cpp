@@ -124,12 +124,9 @@ class Filling {
     double least = 0;
     for (std::size_t s = 0; s < stock_.size(); ++s) {
       const StockSheet& sheet = stock_[s];
-      const bool holds =
-          (demand.width <= sheet.width && demand.height <= sheet.height) ||
-          (demand.mayTurn && demand.width <= sheet.height && demand.height <= sheet.width);
       const double cost =
           std::max<double>(1, static_cast<double>(sheet.price)) / area(sheet.width, sheet.height);
-      if (!holds || left_[s] == 0 || (cheapest >= 0 && cost >= least)) continue;
+      if (!holds(sheet, demand) || left_[s] == 0 || (cheapest >= 0 && cost >= least)) continue;
       cheapest = static_cast<int>(s);
       least = cost;
     }

@@ -10,8 +10,6 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostColumnsToSimplify = 120;
-
 /// Among covers of the best one's cost one of fewer layouts.
 void simplify(PlanState& state) {
   state.best.times.resize(state.columns.size(), 0);

@@ -6,8 +6,6 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostColumnsToSimplify = 120;
-
 /// Of very many columns those the plan uses and those that waste least: enough to look for few
 /// layouts.
 void keepUseful(PlanState& state, const LinearCover& linear) {
@@ -38,9 +36,8 @@ void keepUseful(PlanState& state, const LinearCover& linear) {
 bool listAll(PlanState& state, const ListingLimits& limits, const WorthFloor& floor) {
   std::vector<CoverColumn> all;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    auto patterns =
-        allPatterns(state.stock[s].width.nm() / state.unit, state.stock[s].height.nm() / state.unit,
-                    state.items(state.rows.demand), limits, floor);
+    auto patterns = allPatterns(state.widthOf(s), state.heightOf(s), state.items(state.rows.demand),
+                                limits, floor);
     if (!patterns) return false;
     for (Pattern& pattern : *patterns)
       all.push_back({static_cast<int>(s), state.costOf(s), std::move(pattern)});

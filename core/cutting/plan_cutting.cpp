@@ -70,10 +70,8 @@ Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
                                 const PlanOptions& options) {
   if (demands.empty() || stock.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
   for (const BlankDemand& demand : demands) {
-    const bool held = std::ranges::any_of(stock, [&](const StockSheet& sheet) {
-      return (demand.width <= sheet.width && demand.height <= sheet.height) ||
-             (demand.mayTurn && demand.width <= sheet.height && demand.height <= sheet.width);
-    });
+    const bool held =
+        std::ranges::any_of(stock, [&](const StockSheet& sheet) { return holds(sheet, demand); });
     if (!held)
       return Problem{ProblemCode::BlankTooLarge,
                      demand.name,

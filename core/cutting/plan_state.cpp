@@ -54,13 +54,6 @@ bool PlanState::mayGoOn() const {
   return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
 }
 
-bool PlanState::fits(std::size_t s, std::size_t d) const {
-  const bool straight = demands[d].width <= stock[s].width && demands[d].height <= stock[s].height;
-  const bool turned = demands[d].mayTurn && demands[d].width <= stock[s].height &&
-                      demands[d].height <= stock[s].width;
-  return straight || turned;
-}
-
 std::vector<KnapsackItem> PlanState::items(const std::vector<int>& demand) const {
   std::vector<KnapsackItem> all;
   for (std::size_t d = 0; d < demands.size(); ++d)
@@ -70,7 +63,13 @@ std::vector<KnapsackItem> PlanState::items(const std::vector<int>& demand) const
 }
 
 SheetKnapsack PlanState::knapsack(std::size_t s, const std::vector<int>& demand) const {
-  return {stock[s].width.nm() / unit, stock[s].height.nm() / unit, items(demand)};
+  return {widthOf(s), heightOf(s), items(demand)};
+}
+
+std::vector<double> PlanState::worthOn(std::size_t s, std::vector<double> worth) const {
+  for (std::size_t d = 0; d < worth.size(); ++d)
+    if (!fits(s, d)) worth[d] = 0;
+  return worth;
 }
 
 bool PlanState::addColumn(std::size_t s, Pattern pattern) {

@@ -7,6 +7,9 @@
 
 namespace creasewright {
 
+/// Of more columns than that, fewest layouts are not looked for.
+inline constexpr std::size_t kMostColumnsToSimplify = 120;
+
 /// Whole sheets or coins for a cost that arithmetic may have left a trace above a whole number.
 std::int64_t roundedUp(double cost);
 
@@ -22,7 +25,14 @@ class PlanState {
   [[nodiscard]] bool mayGoOn() const;
   [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced ? stock[s].price : 1; }
   /// Whether a blank fits a sheet, turned where it may be.
-  [[nodiscard]] bool fits(std::size_t s, std::size_t d) const;
+  [[nodiscard]] bool fits(std::size_t s, std::size_t d) const {
+    return holds(stock[s], demands[d]);
+  }
+  /// The worth of each blank on a sheet: nothing where it does not fit.
+  [[nodiscard]] std::vector<double> worthOn(std::size_t s, std::vector<double> worth) const;
+  /// Of a sheet, in units.
+  [[nodiscard]] std::int64_t widthOf(std::size_t s) const { return stock[s].width.nm() / unit; }
+  [[nodiscard]] std::int64_t heightOf(std::size_t s) const { return stock[s].height.nm() / unit; }
   /// Whether only so many sheets of some stock are at hand.
   [[nodiscard]] bool limited() const;
   /// Whether the best plan costs no more than the bound.

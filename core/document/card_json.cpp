@@ -3,12 +3,6 @@
 #include "units/length_text.h"
 
 namespace creasewright {
-namespace {
-
-constexpr Length kThickestCard = Length::nanometres(3'000'000);
-constexpr double kHeaviestCard = 10'000;  // g/m2
-
-}  // namespace
 
 Result<Card> readCard(const Fields& owner) {
   const Result<Fields> fields = owner.object("card");

@@ -12,11 +12,8 @@
 namespace creasewright {
 namespace {
 
-constexpr Length kThickest = Length::nanometres(3'000'000);  // 3 mm
-constexpr Length kThinnest = Length::nanometres(10'000);     // 0.01 mm
-constexpr Length kPoint = Length::nanometres(25'400);        // 1/1000 in
-constexpr double kUsualBulk = 1.35;                          // cm3/g, textured cover
-constexpr double kHeaviest = 10'000;                         // g/m2, beyond any card
+constexpr Length kThinnest = Length::nanometres(10'000);  // 0.01 mm
+constexpr Length kPoint = Length::nanometres(25'400);     // 1/1000 in
 
 Card stock(const char* id, const char* name, int grams, std::int64_t micrometres) {
   return {id, name, Length::nanometres(micrometres * 1000), static_cast<double>(grams)};
@@ -64,7 +61,7 @@ std::optional<Card> byWeight(std::string_view text) {
   if (!after.empty() && after.front() != '@') return std::nullopt;
   const std::optional<double> grams = positiveNumber(text.substr(0, unit));
   const std::optional<double> bulk = after.empty() ? kUsualBulk : positiveNumber(after.substr(1));
-  if (!grams || !bulk || *grams > kHeaviest || *bulk > kHeaviest) return std::nullopt;
+  if (!grams || !bulk || *grams > kHeaviestCard || *bulk > kHeaviestCard) return std::nullopt;
   std::string name = std::string(text.substr(0, unit)) + " g/m\u00B2";
   return Card{std::string(text), std::move(name), caliper(*grams, *bulk), *grams};
 }
@@ -74,7 +71,7 @@ std::optional<Card> byPoints(std::string_view text) {
   if (!text.ends_with("pt")) return std::nullopt;
   const std::string_view count = text.substr(0, text.size() - 2);
   const std::optional<double> points = positiveNumber(count);
-  if (!points || *points > kHeaviest) return std::nullopt;
+  if (!points || *points > kHeaviestCard) return std::nullopt;
   return Card{std::string(text), std::string(count) + " pt", Length::mm(*points * kPoint.mm()), 0};
 }
 
@@ -105,8 +102,8 @@ Result<Card> findCard(std::string_view text) {
   std::optional<Card> card = byMeasure(text);
   if (!card || card->caliper < kThinnest)
     return Problem{ProblemCode::CardUnknown, {}, {excerpt(text)}};
-  if (card->caliper > kThickest)
-    return Problem{ProblemCode::CardTooThick, {}, {card->caliper, kThickest}};
+  if (card->caliper > kThickestCard)
+    return Problem{ProblemCode::CardTooThick, {}, {card->caliper, kThickestCard}};
   return std::move(*card);
 }
 

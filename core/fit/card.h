@@ -18,6 +18,10 @@ struct Card {
   bool operator==(const Card&) const = default;
 };
 
+inline constexpr Length kThickestCard = Length::nanometres(3'000'000);
+inline constexpr double kHeaviestCard = 10'000;  ///< g/m2, beyond any card
+inline constexpr double kUsualBulk = 1.35;       ///< cm3/g, textured cover
+
 /// Card stocks we list (resources/card_stock.json carries the sources).
 std::span<const Card> cards();
 

@@ -28,20 +28,12 @@ Problem inBundle(Problem problem, std::size_t number, std::string_view where) {
   return problem;
 }
 
-/// The objects of an array, each read by `read`; an array that is not there is empty.
+/// An array that is not there is empty.
 template <class Item>
-std::optional<Problem> readAll(const Fields& fields, std::string_view key,
-                               Result<Item> (*read)(const Fields&), std::vector<Item>& items) {
-  if (!fields.has(key)) return std::nullopt;
-  const Result<std::vector<Fields>> all = fields.objects(key);
-  if (!all) return all.problem();
-  if (all->size() > kMostRows) return fields.unreadable(key);
-  for (const Fields& each : *all) {
-    Result<Item> item = read(each);
-    if (!item) return item.problem();
-    items.push_back(std::move(item).value());
-  }
-  return std::nullopt;
+std::optional<Problem> readAllIfThere(const Fields& fields, std::string_view key,
+                                      Result<Item> (*read)(const Fields&),
+                                      std::vector<Item>& items) {
+  return fields.has(key) ? readAll(fields, key, kMostRows, read, items) : std::nullopt;
 }
 
 }  // namespace
@@ -72,9 +64,9 @@ Result<Bundle> readBundle(std::string_view text, std::string_view where) {
     if (!design) return inBundle(design.problem(), bundle.designs.size() + 1, where);
     bundle.designs.push_back(std::move(design).value());
   }
-  if (const auto problem = readAll<StockSheet>(fields, "stock", readStock, bundle.stock))
+  if (const auto problem = readAllIfThere(fields, "stock", readStock, bundle.stock))
     return *problem;
-  if (const auto problem = readAll<SupplyItem>(fields, "supplies", readSupply, bundle.supplies))
+  if (const auto problem = readAllIfThere(fields, "supplies", readSupply, bundle.supplies))
     return *problem;
   return bundle;
 }

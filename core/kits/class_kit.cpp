@@ -16,20 +16,16 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
 constexpr std::string_view kFormat = "creasewright-kit";
+constexpr std::size_t kMostInList = 200;  // items, blanks, sheets
+constexpr std::size_t kMostSupplies = 500;
 
 /// What version 2 brought: supplies, the takers' names, and whether the grain counts.
 std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
   const Result<bool> grain = fields.flag("keep_grain");
   if (!grain) return grain.problem();
   kit.keepGrain = *grain;
-  const Result<std::vector<Fields>> supplies = fields.objects("supplies");
-  if (!supplies) return supplies.problem();
-  if (supplies->size() > 500) return fields.unreadable("supplies");
-  for (const Fields& each : *supplies) {
-    const Result<SupplyItem> item = readSupply(each);
-    if (!item) return item.problem();
-    kit.supplies.push_back(*item);
-  }
+  if (const auto problem = readAll(fields, "supplies", kMostSupplies, readSupply, kit.supplies))
+    return problem;
   const Result<std::vector<std::string>> names = fields.texts("names");
   if (!names) return names.problem();
   kit.names = *names;
@@ -88,23 +84,10 @@ Result<PlainBlank> readBlank(const Fields& fields) {
   return blank;
 }
 
-/// The objects of an array that is not longer than any kit's.
-Result<std::vector<Fields>> listIn(const Fields& fields, std::string_view key) {
-  constexpr std::size_t kMost = 200;
-  Result<std::vector<Fields>> list = fields.objects(key);
-  if (list && list->size() > kMost) return fields.unreadable(key);
-  return list;
-}
-
 /// What version 3 brought: plain blanks and the size of the labels.
 std::optional<Problem> readVersion3(const Fields& fields, ClassKit& kit) {
-  const Result<std::vector<Fields>> blanks = listIn(fields, "blanks");
-  if (!blanks) return blanks.problem();
-  for (const Fields& each : *blanks) {
-    Result<PlainBlank> blank = readBlank(each);
-    if (!blank) return blank.problem();
-    kit.blanks.push_back(std::move(blank).value());
-  }
+  if (const auto problem = readAll(fields, "blanks", kMostInList, readBlank, kit.blanks))
+    return problem;
   const Result<Fields> label = fields.object("label");
   if (!label) return label.problem();
   for (const auto& [key, side] :
@@ -129,15 +112,11 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
   const Result<int> spares = countIn(fields, "spares", 0, kMostTakers);
   if (!spares) return spares.problem();
   kit.spares = *spares;
-  const Result<std::vector<Fields>> stock = listIn(fields, "stock");
-  if (!stock) return stock.problem();
-  for (const Fields& each : *stock) {
-    Result<StockSheet> sheet = readStock(each);
-    if (!sheet) return sheet.problem();
-    kit.stock.push_back(std::move(sheet).value());
-  }
-  const Result<std::vector<Fields>> items = listIn(fields, "items");
+  if (const auto problem = readAll(fields, "stock", kMostInList, readStock, kit.stock))
+    return *problem;
+  const Result<std::vector<Fields>> items = fields.objects("items");
   if (!items) return items.problem();
+  if (items->size() > kMostInList) return fields.unreadable("items");
   for (std::size_t i = 0; i < items->size(); ++i) {
     Result<KitItem> item = readItem(json["items"][i], (*items)[i], where);
     if (!item) return item.problem();

@@ -26,6 +26,9 @@ struct KitItem {
   Design design;
   int perPerson = 1;
   std::string piece = {};  ///< its name; empty = the whole design and what goes with it
+
+  /// Whether a piece of the design is cut.
+  [[nodiscard]] bool cuts(std::string_view name) const { return piece.empty() || piece == name; }
 };
 
 /// A rectangle without scores that goes into every bag: a strip, a panel of paper, a greeting card.

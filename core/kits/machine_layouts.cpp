@@ -43,7 +43,7 @@ std::optional<Problem> gather(const ClassKit& kit, const KitItem& item,
   const Result<BuiltDesign> built = build(item.design);
   if (!built) return built.problem();
   for (const BuiltPiece& piece : built->pieces) {
-    if (!item.piece.empty() && piece.piece.name != item.piece) continue;
+    if (!item.cuts(piece.piece.name)) continue;
     Gathered& card = gatheredFor(piece.card, all);
     card.plan.parts.push_back({piece.piece.name, rimOf(piece.flat), piece.flat.width,
                                piece.flat.height, piece.piece.count * item.perPerson * kit.sets(),

@@ -5,8 +5,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kUsualBulk = 1.35;  // cm3/g, as findCard
-
 std::optional<Card> cardOf(const StockSheet& sheet) {
   if (sheet.card.empty() || std::ranges::count(cards(), sheet.card, &Card::id) > 0)
     return std::nullopt;

@@ -46,7 +46,7 @@ std::optional<Problem> addBlanks(const ClassKit& kit, int index, const BuiltDesi
   const KitItem& item = kit.items[static_cast<std::size_t>(index)];
   bool found = false;
   for (const BuiltPiece& piece : built.pieces) {
-    if (!item.piece.empty() && piece.piece.name != item.piece) continue;
+    if (!item.cuts(piece.piece.name)) continue;
     found = true;
     const int perSet = item.perPerson * piece.piece.count;
     addDemand(piece.card,

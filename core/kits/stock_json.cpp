@@ -1,5 +1,6 @@
 #include "kits/stock_json.h"
 
+#include "fit/card.h"
 #include "units/length_text.h"
 
 namespace creasewright {
@@ -7,8 +8,6 @@ namespace {
 
 constexpr int kMostSheets = 1'000'000;
 constexpr int kDearest = 1'000'000'000;  // smallest coins
-constexpr Length kThickest = Length::nanometres(3'000'000);
-constexpr double kHeaviest = 10'000;  // g/m2
 
 /// Reads fields one after another; after the first that cannot be read nothing more is.
 class Reader {
@@ -117,11 +116,11 @@ Result<StockSheet> readStock(const Fields& fields) {
   optional("one_sided", [&] { reader.flag("one_sided", sheet.oneSided); });
   optional("grain", [&] { readGrain(reader, sheet.grain); });
   optional("caliper", [&] {
-    reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickest, "caliper");
+    reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickestCard, "caliper");
   });
   optional("grammage", [&] {
     reader.number("grammage", sheet.grammage)
-        .require(sheet.grammage >= 0 && sheet.grammage <= kHeaviest, "grammage");
+        .require(sheet.grammage >= 0 && sheet.grammage <= kHeaviestCard, "grammage");
   });
   if (reader.problem()) return *reader.problem();
   return sheet;

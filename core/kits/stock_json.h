@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include <nlohmann/json.hpp>
 
 #include "document/json_fields.h"
@@ -16,6 +18,22 @@ nlohmann::ordered_json supplyJson(const SupplyItem& item);
 /// Errors: FieldMissing, FieldUnreadable, TakersWrong for a count out of its range.
 Result<StockSheet> readStock(const Fields& fields);
 Result<SupplyItem> readSupply(const Fields& fields);
+
+/// Reads an array of at most `most` objects into `items`. Errors: FieldMissing, FieldUnreadable,
+/// and those of `read`.
+template <class Item>
+std::optional<Problem> readAll(const Fields& fields, std::string_view key, std::size_t most,
+                               Result<Item> (*read)(const Fields&), std::vector<Item>& items) {
+  const Result<std::vector<Fields>> all = fields.objects(key);
+  if (!all) return all.problem();
+  if (all->size() > most) return fields.unreadable(key);
+  for (const Fields& each : *all) {
+    Result<Item> item = read(each);
+    if (!item) return item.problem();
+    items.push_back(std::move(item).value());
+  }
+  return std::nullopt;
+}
 
 /// A whole number from `least` to `most`. Errors: FieldMissing, FieldUnreadable, TakersWrong.
 Result<int> countIn(const Fields& fields, std::string_view key, int least, int most);

@@ -9,6 +9,7 @@
 
 #include "base/excerpt.h"
 #include "fit/basis.h"
+#include "fit/card.h"
 #include "kits/csv.h"
 #include "units/length_text.h"
 
@@ -18,8 +19,6 @@ namespace {
 constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", "glue-dots", "glue"};
 constexpr double kDearest = 1e7;
 constexpr double kLongestRoll = 1e6;  // mm
-constexpr double kHeaviest = 10'000;  // g/m2
-constexpr Length kThickest = Length::nanometres(3'000'000);
 
 /// The fields of one row by column name. The first that cannot be read is remembered.
 class Row {
@@ -122,14 +121,14 @@ void readCardColumns(Row& row, StockSheet& sheet) {
   constexpr std::array<std::string_view, 3> kSides{"", "1", "2"};
   sheet.card = row.text("card");
   sheet.basis = row.text("basis");
-  sheet.grammage = row.decimal("grammage", kHeaviest);
+  sheet.grammage = row.decimal("grammage", kHeaviestCard);
   if (!sheet.basis.empty()) {
     const std::optional<double> weight = basisGrammage(sheet.basis);
     if (!weight) row.fail(sheet.basis);
     if (weight && sheet.grammage == 0) sheet.grammage = std::round(*weight);
   }
   sheet.caliper = row.length("caliper", false);
-  if (sheet.caliper > kThickest) row.fail(row.text("caliper"));
+  if (sheet.caliper > kThickestCard) row.fail(row.text("caliper"));
   sheet.oneSided = row.word("sides", kSides, 0) == 1;
   if (sheet.card.empty() && (sheet.caliper > Length() || sheet.grammage > 0))
     sheet.card = sheet.name;

@@ -5,6 +5,9 @@
 #include <string>
 #include <vector>
 
+#include <gtest/gtest.h>
+
+#include "core/cutting/plan_check.h"
 #include "cutting/cut_tree.h"
 #include "support/random.h"
 
@@ -72,6 +75,19 @@ inline std::size_t cutsOf(const CutNode& sheet) {
   std::size_t cuts = 0;
   eachNode(sheet, [&](const CutNode& node) { cuts += node.kind == CutNode::Kind::Cut; });
   return cuts;
+}
+
+/// One sheet of that size gives exactly the quantities of the demands, soundly.
+inline void expectExactly(const CutNode& sheet, Length width, Length height,
+                          const std::vector<BlankDemand>& demands) {
+  EXPECT_EQ(treeFault(sheet), "");
+  CuttingPlan plan;
+  plan.layouts = {{0, 1, sheet}};
+  plan.sheets = 1;
+  EXPECT_EQ(planFault(plan, {{"s", width, height}}, demands), "");
+  int sum = 0;
+  for (const BlankDemand& demand : demands) sum += demand.quantity;
+  EXPECT_EQ(blanksIn(sheet).size(), static_cast<std::size_t>(sum));
 }
 
 }  // namespace creasewright::testing
