@@ -341,7 +341,7 @@
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="36"/>
-        <location filename="../app/cli/kit_command.cpp" line="32"/>
+        <location filename="../app/cli/kit_command.cpp" line="33"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
@@ -441,22 +441,22 @@
         <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="26"/>
+        <location filename="../app/cli/kit_command.cpp" line="27"/>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
         <translation>FILE: Nennen Sie ein Kurspaket oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="29"/>
+        <location filename="../app/cli/kit_command.cpp" line="30"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
         <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="38"/>
+        <location filename="../app/cli/kit_command.cpp" line="39"/>
         <source>-o: With --machine name a folder, such as -o mats/.</source>
         <translation>-o: Nennen Sie mit --machine einen Ordner, etwa -o matten/.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="42"/>
+        <location filename="../app/cli/kit_command.cpp" line="43"/>
         <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, or in / for a folder with all a class needs.</source>
         <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie es auf .pdf, .json, .csv oder .cwkit enden, oder auf / für einen Ordner mit allem, was ein Kurs braucht.</translation>
     </message>
@@ -500,7 +500,7 @@
     </message>
     <message>
         <location filename="../app/kits/blank_dialog.cpp" line="37"/>
-        <location filename="../app/kits/blank_dialog.cpp" line="68"/>
+        <location filename="../app/kits/blank_dialog.cpp" line="66"/>
         <source>Panel</source>
         <translation>Zuschnitt</translation>
     </message>
@@ -538,32 +538,32 @@
 <context>
     <name>creasewright::CardPanel</name>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="23"/>
+        <location filename="../app/panels/card_panel.cpp" line="22"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="24"/>
+        <location filename="../app/panels/card_panel.cpp" line="23"/>
         <source>Card stock</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="42"/>
+        <location filename="../app/panels/card_panel.cpp" line="41"/>
         <source>Measured by you</source>
         <translation>Selbst gemessen</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="45"/>
+        <location filename="../app/panels/card_panel.cpp" line="44"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="57"/>
+        <location filename="../app/panels/card_panel.cpp" line="56"/>
         <source>Card is at least %1 thick.</source>
         <translation>Karton ist mindestens %1 dick.</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="62"/>
+        <location filename="../app/panels/card_panel.cpp" line="61"/>
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
@@ -1272,7 +1272,7 @@
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="285"/>
+        <location filename="../app/kits/kit_window.cpp" line="287"/>
         <source>Choose one of several first.</source>
         <translation>Wählen Sie erst eines von mehreren.</translation>
     </message>
@@ -1323,7 +1323,7 @@
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="190"/>
-        <location filename="../app/kits/kit_window.cpp" line="257"/>
+        <location filename="../app/kits/kit_window.cpp" line="259"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
@@ -1339,12 +1339,12 @@
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="220"/>
-        <location filename="../app/kits/kit_window.cpp" line="263"/>
+        <location filename="../app/kits/kit_window.cpp" line="265"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="353"/>
+        <location filename="../app/kits/kit_window.cpp" line="358"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
@@ -1352,7 +1352,7 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="300"/>
+        <location filename="../app/kits/kit_window.cpp" line="302"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1564,37 +1564,32 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::OffcutDialog</name>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="16"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="17"/>
         <source>Offcuts</source>
         <translation>Reste</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="20"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="21"/>
         <source>No offcut is wide enough to keep.</source>
         <translation>Kein Rest ist breit genug, um ihn aufzuheben.</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="21"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="22"/>
         <source>Left over in all:</source>
         <translation>Im Ganzen bleibt übrig:</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="27"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
         <source>They are not enough for mats or labels of every set.</source>
         <translation>Sie reichen nicht für Auflagen oder Etiketten aller Sätze.</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="29"/>
         <source>They would be enough for one or the other of these. What you tick is added to the kit, and the sheets are planned anew:</source>
         <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="41"/>
-        <source>What the offcuts could give</source>
-        <translation>Was die Reste hergeben könnten</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="44"/>
+        <location filename="../app/kits/offcut_dialog.cpp" line="45"/>
         <source>Add to the kit</source>
         <translation>Ins Kurspaket aufnehmen</translation>
     </message>

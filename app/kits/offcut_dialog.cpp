@@ -1,8 +1,9 @@
 #include "kits/offcut_dialog.h"
 
+#include <QCheckBox>
 #include <QLabel>
-#include <QListWidget>
 #include <QPushButton>
+#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "kits/kit_words.h"
@@ -12,9 +13,9 @@ namespace creasewright {
 
 OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector<OffcutUse> uses,
                            Unit unit, QWidget* parent)
-    : QDialog(parent), uses_(std::move(uses)), list_(new QListWidget(this)) {
+    : QDialog(parent), uses_(std::move(uses)) {
   setWindowTitle(tr("Offcuts"));
-  resize(560, 400);
+  resize(680, 400);
   auto* layout = new QVBoxLayout(this);
   const QStringList sizes = offcutSizes(plan, unit);
   auto* have = new QLabel(sizes.isEmpty() ? tr("No offcut is wide enough to keep.")
@@ -30,29 +31,29 @@ OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector
                  this);
   head->setWordWrap(true);
   layout->addWidget(head);
+  auto* choices = new QWidget(this);
+  auto* column = new QVBoxLayout(choices);
   for (const QString& line : offcutLines(kit, plan, uses_)) {
-    auto* item = new QListWidgetItem(line, list_);
-    item->setFlags(item->flags() | Qt::ItemIsUserCheckable);
-    item->setCheckState(Qt::Unchecked);
+    ticks_.push_back(new QCheckBox(line, choices));
+    column->addWidget(ticks_.back());
   }
-  list_->setWordWrap(true);
-  list_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  list_->setVisible(!uses_.empty());
-  list_->setAccessibleName(tr("What the offcuts could give"));
-  layout->addWidget(list_, 1);
-  layout->addStretch(uses_.empty() ? 1 : 0);
+  column->addStretch(1);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidget(choices);
+  scroll->setWidgetResizable(true);
+  layout->addWidget(scroll, 1);
   QPushButton* add = addAnswerRow(layout, this, tr("Add to the kit"));
   add->setEnabled(!uses_.empty());
   connect(add, &QPushButton::clicked, this, &QDialog::accept);
 }
 
-void OffcutDialog::tick(int row) { list_->item(row)->setCheckState(Qt::Checked); }
+void OffcutDialog::tick(int row) { ticks_.at(static_cast<std::size_t>(row))->setChecked(true); }
 
 std::vector<OffcutUse> OffcutDialog::chosen() const {
   std::vector<OffcutUse> chosen;
-  for (int row = 0; row < list_->count(); ++row) {
-    if (list_->item(row)->checkState() == Qt::Checked) {
-      chosen.push_back(uses_[static_cast<std::size_t>(row)]);
+  for (std::size_t i = 0; i < uses_.size(); ++i) {
+    if (ticks_[i]->isChecked()) {
+      chosen.push_back(uses_[i]);
     }
   }
   return chosen;

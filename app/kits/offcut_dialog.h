@@ -4,7 +4,7 @@
 
 #include "kits/offcut_uses.h"
 
-class QListWidget;
+class QCheckBox;
 
 namespace creasewright {
 
@@ -21,7 +21,7 @@ class OffcutDialog : public QDialog {
 
  private:
   std::vector<OffcutUse> uses_;
-  QListWidget* list_;
+  std::vector<QCheckBox*> ticks_;  ///< one for each of uses_
 };
 
 }  // namespace creasewright
