@@ -1,6 +1,7 @@
 #include "kits/own_cards.h"
 
 #include <algorithm>
+#include <optional>
 
 namespace creasewright {
 namespace {
