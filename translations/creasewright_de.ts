@@ -1488,7 +1488,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
-    <name>creasewright::MakeMenu</name>
+    <name>creasewright::PapersMenu</name>
     <message>
         <location filename="../app/shell/make_menu.cpp" line="16"/>
         <source>Print the template…</source>

@@ -52,7 +52,7 @@ class Arguments {
   CLI::App* guide_ = nullptr;
   CLI::App* kit_ = nullptr;
 
-  std::string windowFile_;
+  std::vector<std::string> windowFiles_;
   bool stylesJson_ = false;
   bool extrasJson_ = false;
   SuggestOptions suggestOptions_;
@@ -86,7 +86,8 @@ Arguments::Arguments() {
       words(Cli::tr("Design small gift packaging from folded card. Without a command the window "
                     "opens.")));
   app_.allow_extras();
-  app_.add_option("FILE", windowFile_, words(Cli::tr("design to open in the window")))
+  app_.add_option("FILE", windowFiles_,
+                  words(Cli::tr("designs to open, each in a window of its own")))
       ->type_name("");
   app_.set_version_flag("--version", CREASEWRIGHT_VERSION,
                         words(Cli::tr("print the program's version")));
@@ -298,10 +299,9 @@ int Arguments::refuseExtras() {
   }
   if (app_.get_subcommands().empty()) {
     const auto extras = app_.remaining();
-    return fail(
-        Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
-                "check, export, guide and kit.")
-            .arg(text(extras.empty() || !windowFile_.empty() ? windowFile_ : extras.front())));
+    return fail(Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
+                        "check, export, guide and kit.")
+                    .arg(text(windowFiles_.empty() ? extras.front() : windowFiles_.front())));
   }
   return kParsed;
 }

@@ -1,6 +1,7 @@
 #include "cli/command_line.h"
 
 #include <QApplication>
+#include <QFile>
 #include <algorithm>
 #include <array>
 #include <clocale>
@@ -19,13 +20,22 @@ namespace {
 constexpr std::array<std::string_view, 7> kCommands{"styles", "new", "check", "export",
                                                     "guide",  "kit", "extras"};
 
-/// The window opens when nothing is asked, or one file that is no command or option.
+bool looksLikeAFile(const char* argument) {
+  return std::string_view(argument).ends_with(".cwdesign") ||
+         QFile::exists(QFile::decodeName(argument));
+}
+
+/// The window opens when nothing is asked, for one word that is no command or option, and for
+/// several files. Of several words that are no files the first is a command not written right.
 bool opensWindow(int argc, char** argv) {
   if (argc <= 1) {
     return true;
   }
   const std::string_view first = argv[1];
-  return argc == 2 && !first.starts_with('-') && std::ranges::count(kCommands, first) == 0;
+  if (std::ranges::count(kCommands, first) > 0) {
+    return false;
+  }
+  return argc == 2 ? !first.starts_with('-') : std::all_of(argv + 1, argv + argc, looksLikeAFile);
 }
 
 bool hasDisplay() {
@@ -66,9 +76,12 @@ int openWindow(int argc, char** argv) {
         Cli::tr("There is no display to open a window on. Run creasewright --help for the "
                 "commands that need none."));
   }
-  const QString file = argc > 1 ? QString::fromLocal8Bit(argv[1]) : QString();
+  QStringList files;
+  for (int i = 1; i < argc; ++i) {
+    files += QFile::decodeName(argv[i]);
+  }
   const QApplication application(argc, argv);
-  return runWindow(file);
+  return runWindow(files);
 }
 
 }  // namespace

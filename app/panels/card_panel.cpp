@@ -6,12 +6,18 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "stock/card_box.h"
+#include "units/length_text.h"
 
 namespace creasewright {
 
 namespace {
 
 const Length thinnest = Length::nanometres(50'000);  // 0.05 mm
+
+/// Known by its thickness alone, which is then its id: not `300gsm`, `12pt` or a card of a list.
+bool isMeasured(const Card& card) {
+  return card.grammage <= 0 && (card.id.empty() || unitNamed(card.id));
+}
 
 }  // namespace
 
@@ -38,7 +44,7 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
 
 void CardPanel::showDesign() {
   const Card& card = session_.design().card;
-  stock_->setCard(card, tr("Measured by you"));
+  stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : text(card.name));
   caliper_->field().setLength(card.caliper);
   caliper_->setComplaint({});
   caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))

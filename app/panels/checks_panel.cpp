@@ -5,6 +5,7 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
+#include "panels/hover_light.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -50,6 +51,7 @@ ChecksPanel::ChecksPanel(DesignSession& session, QWidget* parent)
   connect(&session_, &DesignSession::unitChanged, this, &ChecksPanel::showDesign);
   connect(list_, &QListWidget::currentRowChanged, this, &ChecksPanel::showPlace);
   connect(list_, &QListWidget::itemClicked, this, [this] { showPlace(list_->currentRow()); });
+  lightUnderMouse(*list_, session_);
   showDesign();
 }
 
@@ -60,6 +62,7 @@ void ChecksPanel::showDesign() {
     auto* item = new QListWidgetItem(lineIcon(QStringLiteral("problem")),
                                      problemSentence(problem, session_.unit()), list_);
     item->setToolTip(tr("Click to see the place."));
+    item->setData(Qt::UserRole, panelsOf(problem, session_.built()));
   }
   const int count = list_->count();
   fine_->setVisible(count == 0);

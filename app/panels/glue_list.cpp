@@ -2,6 +2,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "panels/hover_light.h"
 
 namespace creasewright {
 
@@ -14,6 +15,7 @@ GlueList::GlueList(DesignSession& session, QWidget* parent)
     session_.pinHighlight(item != nullptr ? item->data(Qt::UserRole).toStringList()
                                           : QStringList());
   });
+  lightUnderMouse(*this, session_);
   showDesign();
 }
 

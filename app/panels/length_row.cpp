@@ -30,6 +30,10 @@ LengthRow::LengthRow(const QString& label, QWidget* parent)
   grid->addWidget(field_, 0, 1);
   grid->addWidget(line_, 1, 0, 1, 2);
   grid->setColumnStretch(0, 1);
+  connect(field_, &LengthEdit::sentenceChanged, this, [this](const QString& sentence) {
+    sentence_ = sentence;
+    showNote();
+  });
 }
 
 void LengthRow::setNote(const QString& note) {
@@ -37,15 +41,11 @@ void LengthRow::setNote(const QString& note) {
   showNote();
 }
 
-void LengthRow::setComplaint(const QString& sentence) {
-  complaint_ = sentence;
-  field_->setComplaint(sentence);
-  showNote();
-}
+void LengthRow::setComplaint(const QString& sentence) { field_->setComplaint(sentence); }
 
 void LengthRow::showNote() {
-  const bool wrong = !complaint_.isEmpty();
-  line_->setText(wrong ? complaint_ : note_);
+  const bool wrong = !sentence_.isEmpty();
+  line_->setText(wrong ? sentence_ : note_);
   if (line_->property("problem").toBool() != wrong) {
     line_->setProperty("problem", wrong);
     line_->setProperty("quiet", !wrong);

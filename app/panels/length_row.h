@@ -18,7 +18,8 @@ class LengthRow : public QWidget {
   [[nodiscard]] LengthEdit& field() { return *field_; }
   /// An empty note takes no room.
   void setNote(const QString& note);
-  /// Shows a problem instead of the note; empty brings the note back.
+  /// Shows a problem instead of the note; empty brings the note back. What the field itself cannot
+  /// read comes before both.
   void setComplaint(const QString& sentence);
 
  private:
@@ -27,7 +28,7 @@ class LengthRow : public QWidget {
   LengthEdit* field_;
   QLabel* line_;
   QString note_;
-  QString complaint_;
+  QString sentence_;
 };
 
 }  // namespace creasewright

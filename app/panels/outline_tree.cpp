@@ -6,6 +6,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "panels/hover_light.h"
 
 namespace creasewright {
 
@@ -43,6 +44,7 @@ OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
     session_.pinHighlight(item != nullptr ? QStringList(item->data(0, Qt::UserRole).toString())
                                           : QStringList());
   });
+  lightUnderMouse(*this, session_);
   showDesign();
 }
 

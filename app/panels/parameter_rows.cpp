@@ -67,6 +67,7 @@ void ParameterRows::addCount(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* field = new QSpinBox(this);
   field->setRange(0, largestCount);
+  field->setKeyboardTracking(false);  // a number counts when it is typed whole
   connect(field, &QSpinBox::valueChanged, this,
           [this, key](int value) { emit edited(key, value); });
   counts_[std::string(spec.key)] = field;

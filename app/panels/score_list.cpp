@@ -5,6 +5,8 @@
 #include "bridge/label_text.h"
 #include "bridge/style_text.h"
 #include "pages/score_text.h"
+#include "panels/hover_light.h"
+#include "panels/lit_panels.h"
 
 namespace creasewright {
 
@@ -21,10 +23,16 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   setAccessibleName(tr("Score plan"));
   connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ScoreList::showDesign);
+  connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
+    session_.pinHighlight(item != nullptr ? item->data(0, Qt::UserRole).toStringList()
+                                          : QStringList());
+  });
+  lightUnderMouse(*this, session_);
   showDesign();
 }
 
 void ScoreList::showDesign() {
+  const QSignalBlocker quiet(this);
   clear();
   for (const BuiltPiece& piece : session_.built().pieces) {
     addPlan(piece);
@@ -46,9 +54,10 @@ void ScoreList::addPlan(const BuiltPiece& piece) {
       bold.setBold(true);
       heading->setFont(0, bold);
     }
-    for (const Label& label : section.lines) {
+    for (std::size_t i = 0; i < section.lines.size(); ++i) {
       auto* line = heading != nullptr ? new QTreeWidgetItem(heading) : new QTreeWidgetItem(this);
-      line->setText(0, labelText(label, unit));
+      line->setText(0, labelText(section.lines[i], unit));
+      line->setData(0, Qt::UserRole, panelsAlong(piece, section.places[i]));
     }
   }
 }

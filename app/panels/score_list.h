@@ -6,7 +6,8 @@
 
 namespace creasewright {
 
-/// The score plan as a list to work down: one heading a setting of the board, its readings below.
+/// The score plan as a list to work down: one heading a setting of the board, its readings below. A
+/// reading under the mouse, or chosen, lights the panels at its lines.
 class ScoreList : public QTreeWidget {
   Q_OBJECT
 

@@ -2,29 +2,12 @@
 
 #include <QShowEvent>
 
-#include "bridge/style_text.h"
-#include "bridge/text.h"
 #include "guide/guide_words.h"
 #include "guide/make_guide.h"
+#include "panels/hover_light.h"
+#include "panels/lit_panels.h"
 
 namespace creasewright {
-
-namespace {
-
-/// Ids of the panels that a fold stage moves.
-QStringList movedPanels(const Step& step, const BuiltDesign& built) {
-  QStringList ids;
-  if (step.code != StepCode::FoldStage) {
-    return ids;
-  }
-  const Net& net = built.pieces.at(static_cast<std::size_t>(step.piece)).piece.net;
-  for (const Fold& fold : step.folds) {
-    ids.append(text(net.panels.at(static_cast<std::size_t>(fold.child)).id));
-  }
-  return ids;
-}
-
-}  // namespace
 
 StepList::StepList(DesignSession& session, QWidget* parent)
     : QListWidget(parent), session_(session) {
@@ -36,6 +19,7 @@ StepList::StepList(DesignSession& session, QWidget* parent)
     session_.pinHighlight(item != nullptr ? item->data(Qt::UserRole).toStringList()
                                           : QStringList());
   });
+  lightUnderMouse(*this, session_);
 }
 
 /// A list nobody sees need not keep up.
@@ -68,7 +52,7 @@ void StepList::showDesign() {
         tr("%1  %2: %3", "number, title and text of a step")
             .arg(QString::number(i + 1), step.title, step.sentences.join(QLatin1Char(' '))),
         this);
-    item->setData(Qt::UserRole, movedPanels(guide.steps[i], built));
+    item->setData(Qt::UserRole, panelsOfStep(guide.steps[i], built));
   }
 }
 

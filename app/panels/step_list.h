@@ -6,7 +6,7 @@
 
 namespace creasewright {
 
-/// All steps of the guide in order; choosing one lights the panels it moves.
+/// All steps of the guide in order; one under the mouse, or chosen, lights the panels it works at.
 class StepList : public QListWidget {
   Q_OBJECT
 

@@ -22,7 +22,7 @@ void DesignSession::apply(const Design& design) {
 }
 
 void DesignSession::start(const Design& design, const QString& path) {
-  recovered_ = false;
+  unsaved_ = false;
   path_ = path;
   pinned_.clear();
   hover_.clear();
@@ -45,6 +45,7 @@ std::optional<Problem> DesignSession::open(const QString& path) {
     return design.problem();
   }
   start(*design, path);
+  emit stored();
   return {};
 }
 
@@ -53,15 +54,20 @@ std::optional<Problem> DesignSession::saveAs(const QString& path) {
     return problem;
   }
   path_ = path;
-  recovered_ = false;
+  unsaved_ = false;
   history_.setClean();
+  emit stored();
   emit fileChanged();
   return {};
 }
 
 void DesignSession::recover(const Design& design, const QString& path) {
   start(design, path);
-  recovered_ = true;
+  markUnsaved();
+}
+
+void DesignSession::markUnsaved() {
+  unsaved_ = true;
   emit fileChanged();
 }
 
@@ -102,7 +108,7 @@ void DesignSession::rebuild() {
 
 Design freshDesign() {
   const Product soap{ProductShape::Box, Length::mm(105), Length::mm(32), Length::mm(22)};
-  const auto card = findCard("300gsm");
+  const auto card = findCard("card-300gsm");
   const ToolGrid grid =
       preferredUnit() == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
   auto design = newDesign("framed-tray", soap, card ? *card : Card{}, Ease::Easy, grid);

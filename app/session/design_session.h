@@ -30,7 +30,7 @@ class DesignSession : public QObject {
   void start(const Design& design, const QString& path);
 
   [[nodiscard]] QUndoStack& history() { return history_; }
-  [[nodiscard]] bool isDirty() const { return recovered_ || !history_.isClean(); }
+  [[nodiscard]] bool isDirty() const { return unsaved_ || !history_.isClean(); }
   [[nodiscard]] const QString& path() const { return path_; }
   /// The title, else the file's name, else "Untitled".
   [[nodiscard]] QString displayName() const;
@@ -40,6 +40,8 @@ class DesignSession : public QObject {
   std::optional<Problem> saveAs(const QString& path);
   /// Takes over a design found after a crash: it counts as unsaved.
   void recover(const Design& design, const QString& path);
+  /// The file no longer holds this design: until saved it counts as unsaved.
+  void markUnsaved();
 
   [[nodiscard]] Unit unit() const { return unit_; }
   void setUnit(Unit unit);
@@ -53,6 +55,7 @@ class DesignSession : public QObject {
  signals:
   void changed();
   void fileChanged();  ///< path or dirty mark
+  void stored();       ///< the file at path() holds this design: just read or written
   void unitChanged(Unit unit);
   void highlightChanged();
 
@@ -63,7 +66,7 @@ class DesignSession : public QObject {
   BuiltDesign built_;
   Problems problems_;
   bool current_ = false;
-  bool recovered_ = false;
+  bool unsaved_ = false;  ///< whatever the history says
   QString path_;
   QUndoStack history_;
   Unit unit_ = Unit::Millimetre;

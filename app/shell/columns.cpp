@@ -24,7 +24,6 @@
 #include "preview/fold_panel.h"
 #include "scene/sheet_view.h"
 #include "widgets/section.h"
-#include "widgets/wheel_guard.h"
 
 namespace creasewright {
 
@@ -84,7 +83,6 @@ void Columns::makeLeft() {
   addSection(tr("Extras"), new ExtrasPanel(session_, this));
   layout->addStretch(1);
   left_->setWidget(leftContent_);
-  new WheelGuard(left_);
 }
 
 void Columns::addSection(const QString& title, QWidget* content) {

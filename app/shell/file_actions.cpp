@@ -1,6 +1,7 @@
 #include "shell/file_actions.h"
 
 #include <QAction>
+#include <QApplication>
 #include <QDir>
 #include <QFileDialog>
 #include <QFileInfo>
@@ -16,6 +17,7 @@
 #include "shelf/words_dialog.h"
 #include "stock/stock_window.h"
 #include "widgets/icon.h"
+#include "widgets/length_edit.h"
 
 namespace creasewright {
 
@@ -32,6 +34,7 @@ QString documentsFolder() {
 FileActions::FileActions(DesignSession& session, QWidget* window)
     : QObject(window),
       session_(session),
+      watch_(session),
       window_(window),
       new_(make(QStringLiteral("new"), tr("&New"), QKeySequence(Qt::CTRL | Qt::Key_N))),
       open_(make(QStringLiteral("open-file"), tr("&Open…"), QKeySequence(Qt::CTRL | Qt::Key_O))),
@@ -40,6 +43,7 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
       saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
       words_(make({}, tr("&Title, tags, notes…"), QKeySequence(Qt::CTRL | Qt::Key_T))),
       stock_(make({}, tr("Stoc&k and supplies…"), {})) {
+  connect(&watch_, &FileWatch::changedOutside, this, &FileActions::askAboutFile);
   connect(new_, &QAction::triggered, this, &FileActions::startNew);
   connect(open_, &QAction::triggered, this, &FileActions::askOpen);
   connect(shelf_, &QAction::triggered, this, &FileActions::showShelf);
@@ -75,6 +79,7 @@ void FileActions::addTo(QMenu* menu) {
 }
 
 bool FileActions::mayLeave() {
+  LengthEdit::commitFocused();
   if (!session_.isDirty()) {
     return true;
   }
@@ -123,9 +128,16 @@ void FileActions::editWords() {
   }
 }
 
-bool FileActions::save() { return session_.path().isEmpty() ? saveAs() : store(session_.path()); }
+bool FileActions::save() {
+  LengthEdit::commitFocused();
+  if (session_.path().isEmpty()) {
+    return saveAs();
+  }
+  return mayReplace() && store(session_.path());
+}
 
 bool FileActions::saveAs() {
+  LengthEdit::commitFocused();
   QString suggestion = session_.path();
   if (suggestion.isEmpty()) {
     QString name = session_.displayName();
@@ -161,10 +173,14 @@ void FileActions::startNew() {
 void FileActions::askOpen() {
   const QString folder =
       session_.path().isEmpty() ? documentsFolder() : QFileInfo(session_.path()).path();
-  const QString path = QFileDialog::getOpenFileName(window_, tr("Open a design"), folder,
+  QStringList paths = QFileDialog::getOpenFileNames(window_, tr("Open a design"), folder,
                                                     tr("Designs (*.cwdesign);;All files (*)"));
-  if (!path.isEmpty()) {
-    open(path);
+  if (paths.isEmpty()) {
+    return;
+  }
+  open(paths.takeFirst());
+  for (const QString& path : paths) {
+    emit windowAsked(path);
   }
 }
 
@@ -175,6 +191,75 @@ void FileActions::fillRecent() {
     action->setToolTip(QDir::toNativeSeparators(path));
     connect(action, &QAction::triggered, this, [this, path] { open(path); });
   }
+}
+
+QString FileActions::fileName() const { return QFileInfo(session_.path()).fileName(); }
+
+/// Not into another question, nor while a dialog works with the design.
+void FileActions::askAboutFile() {
+  if (QApplication::activeModalWidget() != nullptr) {
+    watch_.later();
+    return;
+  }
+  const FileState state = watch_.state();
+  watch_.accept();
+  if (state == FileState::Changed) {
+    askAboutChange();
+  } else if (state == FileState::Gone) {
+    askAboutLoss();
+  }
+}
+
+void FileActions::askAboutChange() {
+  QMessageBox box(QMessageBox::Question, tr("File changed"),
+                  tr("“%1” was changed by another program.").arg(fileName()), QMessageBox::NoButton,
+                  window_);
+  box.setInformativeText(session_.isDirty()
+                             ? tr("Loading it takes away the changes you have made here.")
+                             : tr("Load it, or go on with the design as it is here."));
+  auto* load = box.addButton(tr("Load the file"), QMessageBox::AcceptRole);
+  auto* stay = box.addButton(tr("Keep this design"), QMessageBox::RejectRole);
+  box.setDefaultButton(session_.isDirty() ? stay : load);
+  box.exec();
+  if (box.clickedButton() != load) {
+    session_.markUnsaved();
+    return;
+  }
+  if (const auto problem = session_.open(session_.path())) {
+    session_.markUnsaved();
+    complain(*problem);
+  }
+}
+
+void FileActions::askAboutLoss() {
+  session_.markUnsaved();
+  QMessageBox box(QMessageBox::Question, tr("File gone"),
+                  tr("“%1” was removed or renamed by another program.").arg(fileName()),
+                  QMessageBox::NoButton, window_);
+  box.setInformativeText(tr("The design is still here. Save it again to keep it."));
+  auto* again = box.addButton(tr("Save again"), QMessageBox::AcceptRole);
+  box.addButton(tr("Not now"), QMessageBox::RejectRole);
+  box.setDefaultButton(again);
+  box.exec();
+  if (box.clickedButton() == again) {
+    store(session_.path());
+  }
+}
+
+/// Whether saving may replace what stands in the file.
+bool FileActions::mayReplace() {
+  if (watch_.state() != FileState::Changed) {
+    return true;
+  }
+  QMessageBox box(QMessageBox::Warning, tr("File changed"),
+                  tr("“%1” was changed by another program.").arg(fileName()), QMessageBox::NoButton,
+                  window_);
+  box.setInformativeText(tr("Saving replaces what that program has written."));
+  auto* replace = box.addButton(tr("Replace it"), QMessageBox::DestructiveRole);
+  auto* stop = box.addButton(tr("Do not save"), QMessageBox::RejectRole);
+  box.setDefaultButton(stop);
+  box.exec();
+  return box.clickedButton() == replace;
 }
 
 void FileActions::complain(const Problem& problem) {

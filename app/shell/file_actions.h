@@ -3,6 +3,7 @@
 #include <QObject>
 
 #include "session/design_session.h"
+#include "session/file_watch.h"
 
 class QAction;
 class QMenu;
@@ -10,7 +11,8 @@ class QWidget;
 
 namespace creasewright {
 
-/// New, open, recent, save, save as, and the question before unsaved work would be lost.
+/// New, open, recent, save, save as, and the questions before work would be lost: unsaved, or
+/// changed in its file by somebody else.
 class FileActions : public QObject {
   Q_OBJECT
 
@@ -29,6 +31,10 @@ class FileActions : public QObject {
   bool save();
   bool saveAs();
 
+ signals:
+  /// One more file was chosen, for a window of its own.
+  void windowAsked(const QString& path);
+
  private:
   QAction* make(const QString& icon, const QString& words, const QKeySequence& keys);
   void startNew();
@@ -37,9 +43,15 @@ class FileActions : public QObject {
   void editWords();
   void fillRecent();
   void complain(const Problem& problem);
+  void askAboutFile();
+  void askAboutChange();
+  void askAboutLoss();
+  bool mayReplace();
+  [[nodiscard]] QString fileName() const;
   bool store(const QString& path);
 
   DesignSession& session_;
+  FileWatch watch_;
   QWidget* window_;
   QAction* new_;
   QAction* open_;

@@ -3,22 +3,41 @@
 #include <QActionGroup>
 #include <QApplication>
 #include <QCloseEvent>
-#include <QFile>
+#include <QFileInfo>
+#include <QLocale>
 #include <QMenuBar>
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
 #include <QScreen>
 #include <QStatusBar>
+#include <QUrl>
 
+#include "bridge/text.h"
 #include "scene/sheet_view.h"
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
-#include "shell/make_menu.h"
+#include "shell/papers_menu.h"
 #include "shell/tool_bar.h"
+#include "widgets/undo_keys.h"
+#include "widgets/wheel_guard.h"
 
 namespace creasewright {
+
+namespace {
+
+QStringList localFiles(const QMimeData& dropped) {
+  QStringList files;
+  for (const QUrl& url : dropped.urls()) {
+    if (url.isLocalFile()) {
+      files += url.toLocalFile();
+    }
+  }
+  return files;
+}
+
+}  // namespace
 
 MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
@@ -27,12 +46,15 @@ MainWindow::MainWindow(QWidget* parent)
       files_(new FileActions(session_, this)) {
   session_.setUnit(preferredUnit());
   setAcceptDrops(true);
+  new WheelGuard(this);
+  new UndoKeys(this);
   setMinimumSize(960, 560);
   setCentralWidget(columns_);
   makeMenus();
   statusBar()->setSizeGripEnabled(false);
   connect(columns_, &Columns::hovered, this,
           [this](const QString& words) { statusBar()->showMessage(words); });
+  connect(files_, &FileActions::windowAsked, this, [](const QString& path) { openWindow(path); });
   connect(&session_, &DesignSession::changed, this, &MainWindow::showTitle);
   connect(&session_, &DesignSession::fileChanged, this, &MainWindow::showTitle);
   showTitle();
@@ -48,24 +70,21 @@ MainWindow::~MainWindow() {
 void MainWindow::begin(const QString& file) {
   if (!file.isEmpty()) {
     files_->open(file);
-    return;
   }
-  offerRecovery();
 }
 
 void MainWindow::makeMenus() {
   auto* fileMenu = menuBar()->addMenu(tr("&File"));
   files_->addTo(fileMenu);
   fileMenu->addSeparator();
-  auto* make = new MakeMenu(session_, this);
-  fileMenu->addActions(make->actions());
-  fileMenu->addSeparator();
   auto* quit = fileMenu->addAction(tr("&Quit"), this, &QWidget::close);
   quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
   makeEditMenu();
   makeViewMenu();
+  auto* papers = new PapersMenu(session_, this);
+  menuBar()->addMenu(papers);
   makeHelpMenu();
-  addToolBar(new ToolBar(session_, *files_, *columns_, make, this));
+  addToolBar(new ToolBar(session_, *files_, *columns_, papers, this));
 }
 
 void MainWindow::makeEditMenu() {
@@ -137,23 +156,43 @@ void MainWindow::showTitle() {
   setWindowTitle(tr("%1[*] – Creasewright").arg(session_.displayName()));
 }
 
-void MainWindow::offerRecovery() {
-  const auto found = findRecovery(recoveryFolder());
-  if (!found) {
-    return;
+void MainWindow::offer(const std::vector<Recovered>& works) {
+  for (const Recovered& work : works) {
+    if (!wants(work)) {
+      continue;
+    }
+    const bool free = session_.path().isEmpty() && !session_.isDirty();
+    (free ? this : openWindow())->takeUp(work);
   }
-  QMessageBox box(QMessageBox::Question, tr("Work found"),
-                  tr("The program ended last time before your work was saved."),
-                  QMessageBox::NoButton, this);
-  box.setInformativeText(tr("Take it up again, or throw it away."));
-  auto* take = box.addButton(tr("Take it up"), QMessageBox::AcceptRole);
-  box.addButton(tr("Throw it away"), QMessageBox::DestructiveRole);
+}
+
+/// Whoever closes the question without an answer is asked again at the next start.
+bool MainWindow::wants(const Recovered& work) {
+  const QString name =
+      work.design.title.empty() ? QFileInfo(work.path).completeBaseName() : text(work.design.title);
+  QMessageBox box(
+      QMessageBox::Question, tr("Unsaved work"),
+      tr("“%1” was not saved when the program ended.").arg(name.isEmpty() ? tr("Untitled") : name),
+      QMessageBox::NoButton, this);
+  box.setInformativeText(
+      tr("It was kept on %1.").arg(QLocale().toString(work.kept, QLocale::ShortFormat)));
+  auto* take = box.addButton(tr("Restore"), QMessageBox::AcceptRole);
+  auto* drop = box.addButton(tr("Discard"), QMessageBox::DestructiveRole);
+  box.addButton(tr("Not now"), QMessageBox::RejectRole);
   box.setDefaultButton(take);
   box.exec();
-  if (box.clickedButton() == take) {
-    session_.recover(found->design, {});
+  if (box.clickedButton() == drop) {
+    work.discard();
   }
-  QFile::remove(found->file);
+  return box.clickedButton() == take;
+}
+
+/// The old copy goes when this window has made its own.
+void MainWindow::takeUp(const Recovered& work) {
+  session_.recover(work.design, work.path);
+  if (autosave_.keep()) {
+    work.discard();
+  }
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -171,14 +210,25 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  const auto urls = event->mimeData()->urls();
-  if (urls.size() == 1 && urls.front().isLocalFile()) {
+  if (!localFiles(*event->mimeData()).isEmpty()) {
     event->acceptProposedAction();
   }
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
-  files_->open(event->mimeData()->urls().front().toLocalFile());
+  QStringList dropped = localFiles(*event->mimeData());
+  files_->open(dropped.takeFirst());
+  for (const QString& file : dropped) {
+    openWindow(file);
+  }
+}
+
+MainWindow* openWindow(const QString& file) {
+  auto* window = new MainWindow;
+  window->setAttribute(Qt::WA_DeleteOnClose);
+  window->show();
+  window->begin(file);
+  return window;
 }
 
 }  // namespace creasewright

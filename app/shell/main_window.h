@@ -18,8 +18,11 @@ class MainWindow : public QMainWindow {
   explicit MainWindow(QWidget* parent = nullptr);
   ~MainWindow() override;
 
-  /// Opens `file`, or offers work left by a crash, or stays with a fresh design.
+  /// Opens `file`; with an empty one it stays with a fresh design.
   void begin(const QString& file);
+  /// Asks about each work that a crash has left, and shows what is wanted: here while the window
+  /// holds nothing yet, else in a window of its own.
+  void offer(const std::vector<Recovered>& works);
 
   [[nodiscard]] DesignSession& session() { return session_; }
   [[nodiscard]] Columns& columns() { return *columns_; }
@@ -37,12 +40,16 @@ class MainWindow : public QMainWindow {
   void makeViewMenu();
   void makeHelpMenu();
   void showTitle();
-  void offerRecovery();
+  [[nodiscard]] bool wants(const Recovered& work);
+  void takeUp(const Recovered& work);
 
   DesignSession session_;
   Autosave autosave_;
   Columns* columns_;
   FileActions* files_;
 };
+
+/// Opens one more window, which goes away when it is closed; for `file` see MainWindow::begin.
+MainWindow* openWindow(const QString& file = {});
 
 }  // namespace creasewright

@@ -10,7 +10,7 @@
 
 namespace creasewright {
 
-int runWindow(const QString& file, const QString& language) {
+int runWindow(const QStringList& files, const QString& language) {
   // Qt sets the user's locale; core and C libraries must keep writing numbers the same way.
   std::setlocale(LC_NUMERIC, "C");
   auto* app = qobject_cast<QApplication*>(QCoreApplication::instance());
@@ -23,9 +23,11 @@ int runWindow(const QString& file, const QString& language) {
   useLanguage(language.isEmpty() ? preferredLanguage() : language);
   applyTheme(*app, preferredTheme());
   QApplication::setWindowIcon(lineIcon(QStringLiteral("creasewright")));
-  MainWindow window;
-  window.show();
-  window.begin(file);
+  MainWindow* first = openWindow(files.value(0));
+  for (const QString& file : files.mid(1)) {
+    openWindow(file);
+  }
+  first->offer(findRecovery(recoveryFolder()));
   return QApplication::exec();
 }
 

@@ -1,12 +1,12 @@
 #pragma once
 
-#include <QString>
+#include <QStringList>
 
 namespace creasewright {
 
-/// Opens the window on the application that exists, with `file` in it when not empty, and stays
-/// until it closes. `language` (`de`, `en`) overrides the one remembered and the system's. Returns
-/// the program's exit code.
-int runWindow(const QString& file, const QString& language = {});
+/// Opens a window for each of `files`, or one with a fresh design, on the application that exists,
+/// offers work that a crash has left, and stays until the last window closes. `language` (`de`,
+/// `en`) overrides the one remembered and the system's. Returns the program's exit code.
+int runWindow(const QStringList& files, const QString& language = {});
 
 }  // namespace creasewright

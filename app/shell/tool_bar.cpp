@@ -47,25 +47,33 @@ QString boardTitle(Length board) {
 
 }  // namespace
 
-ToolBar::ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* makeMenu,
+ToolBar::ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* papers,
                  QWidget* parent)
     : QToolBar(tr("Tools"), parent), session_(session) {
   setMovable(false);
   setIconSize({20, 20});
   setContextMenuPolicy(Qt::PreventContextMenu);
-  addFile(files);
+  addFile(files, papers);
   addHistory();
   addUnits();
   addGrid();
   addBoard();
   addZoom(columns);
-  addMake(makeMenu);
 }
 
-void ToolBar::addFile(FileActions& files) {
+void ToolBar::addFile(FileActions& files, QMenu* papers) {
   addAction(files.newAction());
   addAction(files.openAction());
   addAction(files.saveAction());
+  auto* button = new QToolButton(this);
+  button->setText(tr("Papers"));
+  button->setIcon(lineIcon(QStringLiteral("papers")));
+  button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  button->setProperty("words", true);
+  button->setPopupMode(QToolButton::InstantPopup);
+  button->setMenu(papers);
+  button->setToolTip(tr("Template, guide, class and files of this design"));
+  addWidget(button);
   addSeparator();
 }
 
@@ -149,21 +157,6 @@ void ToolBar::addZoom(Columns& columns) {
   add("zoom-out", tr("Zoom out"), &SheetView::zoomOut);
   add("zoom-in", tr("Zoom in"), &SheetView::zoomIn);
   add("fit", tr("Show the whole sheet"), &SheetView::fit);
-}
-
-void ToolBar::addMake(QMenu* menu) {
-  auto* space = new QWidget(this);
-  space->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Preferred);
-  addWidget(space);
-  auto* make = new QToolButton(this);
-  make->setText(tr("Make"));
-  make->setIcon(primaryIcon(QStringLiteral("make")));
-  make->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
-  make->setProperty("primary", true);
-  make->setPopupMode(QToolButton::InstantPopup);
-  make->setMenu(menu);
-  make->setToolTip(tr("Print the template or save it as a file"));
-  addWidget(make);
 }
 
 }  // namespace creasewright

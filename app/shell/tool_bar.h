@@ -11,22 +11,21 @@ namespace creasewright {
 class Columns;
 class FileActions;
 
-/// File, undo, redo, units, tool grid, scoring board, zoom, and the one primary button.
+/// File and papers, undo, redo, units, tool grid, scoring board, zoom.
 class ToolBar : public QToolBar {
   Q_OBJECT
 
  public:
-  ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* makeMenu,
+  ToolBar(DesignSession& session, FileActions& files, Columns& columns, QMenu* papers,
           QWidget* parent);
 
  private:
-  void addFile(FileActions& files);
+  void addFile(FileActions& files, QMenu* papers);
   void addHistory();
   void addUnits();
   void addGrid();
   void addBoard();
   void addZoom(Columns& columns);
-  void addMake(QMenu* menu);
 
   DesignSession& session_;
 };

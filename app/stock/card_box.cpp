@@ -13,6 +13,17 @@ namespace {
 
 constexpr int fewestLetters = 12;
 
+/// The row of a card that is listed under its id, or that weighs and measures the same.
+std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
+  auto found = std::ranges::find(listed, card.id, &Card::id);
+  if (card.id.empty() || found == listed.end()) {
+    found = std::ranges::find_if(listed, [&card](const Card& other) {
+      return card.grammage > 0 && other.grammage == card.grammage && other.caliper == card.caliper;
+    });
+  }
+  return static_cast<std::size_t>(found - listed.begin());
+}
+
 }  // namespace
 
 CardBox::CardBox(QWidget* parent) : QComboBox(parent) {
@@ -56,7 +67,6 @@ void CardBox::readOwn() {
   }
 }
 
-/// A card without an id, or changed since it was chosen, is on no list.
 void CardBox::fill() {
   listed_.assign(cards().begin(), cards().end());
   for (const std::vector<Card>& more : {own_, offered_}) {
@@ -66,12 +76,11 @@ void CardBox::fill() {
   for (const Card& card : listed_) {
     addItem(text(card.name), text(card.id));
   }
-  const auto found = std::ranges::find(listed_, shown_.id, &Card::id);
-  const bool known = found != listed_.end() && !shown_.id.empty();
-  if (!known && !unlisted_.isEmpty()) {
+  const std::size_t row = rowOf(shown_, listed_);
+  if (row == listed_.size() && !unlisted_.isEmpty()) {
     addItem(unlisted_, QString());
   }
-  setCurrentIndex(known ? static_cast<int>(found - listed_.begin()) : count() - 1);
+  setCurrentIndex(std::min(static_cast<int>(row), count() - 1));
 }
 
 }  // namespace creasewright

@@ -14,7 +14,7 @@ namespace {
 
 class LineIconEngine : public QIconEngine {
  public:
-  LineIconEngine(const QString& name, bool onAccent) : onAccent_(onAccent) {
+  explicit LineIconEngine(const QString& name) {
     QFile file(QStringLiteral(":/icons/") + name + QStringLiteral(".svg"));
     if (file.open(QIODevice::ReadOnly)) {
       source_ = file.readAll();
@@ -22,7 +22,7 @@ class LineIconEngine : public QIconEngine {
   }
 
   void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {
-    QColor colour = onAccent_ ? theme().onAccent : theme().ink;
+    QColor colour = theme().ink;
     if (mode == QIcon::Disabled) {
       colour = theme().quietInk;
       painter->setOpacity(0.45);
@@ -45,12 +45,10 @@ class LineIconEngine : public QIconEngine {
 
  private:
   QByteArray source_;
-  bool onAccent_ = false;
 };
 
 }  // namespace
 
-QIcon lineIcon(const QString& name) { return QIcon(new LineIconEngine(name, false)); }
-QIcon primaryIcon(const QString& name) { return QIcon(new LineIconEngine(name, true)); }
+QIcon lineIcon(const QString& name) { return QIcon(new LineIconEngine(name)); }
 
 }  // namespace creasewright

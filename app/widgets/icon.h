@@ -9,7 +9,4 @@ namespace creasewright {
 /// painted, so that it follows a change of palette.
 QIcon lineIcon(const QString& name);
 
-/// The same on the primary button, in the colour of its text.
-QIcon primaryIcon(const QString& name);
-
 }  // namespace creasewright

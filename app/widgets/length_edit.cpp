@@ -1,5 +1,6 @@
 #include "widgets/length_edit.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QStyle>
 
@@ -12,23 +13,24 @@ namespace creasewright {
 LengthEdit::LengthEdit(QWidget* parent) : QLineEdit(parent) {
   setMaxLength(40);
   showLength();
-  connect(this, &QLineEdit::textEdited, this, &LengthEdit::readTyped);
+  connect(this, &QLineEdit::textEdited, this, [this](const QString& typed) {
+    done_ = false;
+    (void)read(typed);
+  });
 }
 
 void LengthEdit::setUnit(Unit unit) {
-  unit_ = unit;
-  unreadable_.clear();
-  showLength();
+  if (unit != unit_) {
+    unit_ = unit;
+    restore();
+  }
 }
 
 void LengthEdit::setLength(Length length) {
-  const bool typing = hasFocus() && isModified();
-  if (typing && length == length_) {
-    return;
+  if (!isModified() || length != length_) {
+    length_ = length;
+    restore();
   }
-  length_ = length;
-  unreadable_.clear();
-  showLength();
 }
 
 void LengthEdit::setComplaint(const QString& sentence) {
@@ -36,7 +38,35 @@ void LengthEdit::setComplaint(const QString& sentence) {
   showState();
 }
 
+bool LengthEdit::commit() {
+  if (!isModified()) {
+    return true;
+  }
+  done_ = true;
+  const auto parsed = read(text());
+  if (!parsed) {
+    return false;
+  }
+  const bool changed = *parsed != length_;
+  length_ = *parsed;
+  restore();
+  if (changed) {
+    emit lengthEdited(length_);
+  }
+  return true;
+}
+
+void LengthEdit::commitFocused() {
+  if (auto* field = qobject_cast<LengthEdit*>(QApplication::focusWidget())) {
+    field->commit();
+  }
+}
+
 bool LengthEdit::requireWithin(Length least, Length most, const QString& complaint) {
+  if (!commit()) {
+    setFocus();
+    return false;
+  }
   setComplaint(length_ >= least && length_ <= most ? QString() : complaint);
   if (wrong_) {
     setFocus();
@@ -45,9 +75,22 @@ bool LengthEdit::requireWithin(Length least, Length most, const QString& complai
 }
 
 void LengthEdit::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Up || event->key() == Qt::Key_Down) {
-    stepBy(event->key() == Qt::Key_Up ? 1 : -1);
-    return;
+  switch (event->key()) {
+    case Qt::Key_Up:
+      return stepBy(1);
+    case Qt::Key_Down:
+      return stepBy(-1);
+    case Qt::Key_Return:
+    case Qt::Key_Enter:
+      if (!commit()) {
+        return;  // in a dialog the key would press its button
+      }
+      break;
+    case Qt::Key_Escape:
+      if (isModified()) {
+        return restore();
+      }
+      break;
   }
   QLineEdit::keyPressEvent(event);
 }
@@ -63,20 +106,22 @@ void LengthEdit::focusInEvent(QFocusEvent* event) {
 void LengthEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
   if (event->reason() != Qt::PopupFocusReason) {
-    unreadable_.clear();
-    showLength();
+    commit();
   }
   emit focused(false);
 }
 
-void LengthEdit::readTyped(const QString& typed) {
-  const auto parsed = parseLength(typed.trimmed().toStdString(), unit_);
+Result<Length> LengthEdit::read(const QString& typed) {
+  Result<Length> parsed = parseLength(typed.trimmed().toStdString(), unit_);
   unreadable_ = parsed ? QString() : problemSentence(parsed.problem(), unit_);
-  if (parsed) {
-    length_ = *parsed;
-    emit lengthEdited(length_);
-  }
   showState();
+  return parsed;
+}
+
+/// The length as it is, in place of what was typed.
+void LengthEdit::restore() {
+  unreadable_.clear();
+  showLength();
 }
 
 void LengthEdit::showLength() {
@@ -96,12 +141,19 @@ void LengthEdit::showState() {
     style()->unpolish(this);
     style()->polish(this);
   }
+  const QString aloud = done_ || unreadable_.isEmpty() ? toolTip() : QString();
+  if (aloud != told_) {
+    told_ = aloud;
+    emit sentenceChanged(told_);
+  }
 }
 
 void LengthEdit::stepBy(int steps) {
+  if (!commit()) {
+    return;
+  }
   length_ = length_ + step_ * steps;
-  unreadable_.clear();
-  showLength();
+  restore();
   emit lengthEdited(length_);
 }
 

@@ -4,20 +4,18 @@
 
 namespace creasewright {
 
-/// Whoever scrolls past a field must not change it: the wheel reaches choices and number fields
-/// only while they have the focus, else what lies around them scrolls. For one window's fields,
-/// also those made later.
+/// Whoever scrolls past a field must not change it. In every window of the program, also those made
+/// later: the wheel gives no field the focus, never turns a closed list, and reaches a number field
+/// only when the person has put the cursor there; else what lies around the field scrolls.
 class WheelGuard : public QObject {
   Q_OBJECT
 
  public:
-  explicit WheelGuard(QWidget* window);
+  /// Guards until `parent` is gone.
+  explicit WheelGuard(QObject* parent);
 
  protected:
   bool eventFilter(QObject* watched, QEvent* event) override;
-
- private:
-  QWidget* window_;
 };
 
 }  // namespace creasewright

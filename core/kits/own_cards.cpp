@@ -2,9 +2,26 @@
 
 #include <algorithm>
 #include <optional>
+#include <string>
+
+#include "units/paper.h"
 
 namespace creasewright {
 namespace {
+
+bool isSize(std::string_view words) {
+  const bool number = !words.empty() && words.front() >= '0' && words.front() <= '9';
+  return number || findPaper(words).ok();
+}
+
+/// A card is no sheet: its name tells no size.
+std::string cardName(const StockSheet& sheet) {
+  const std::string_view name = sheet.name;
+  const std::size_t comma = name.rfind(", ");
+  if (comma != std::string_view::npos && isSize(name.substr(comma + 2)))
+    return std::string(name.substr(0, comma));
+  return name.empty() || isSize(name) ? sheet.card : sheet.name;
+}
 
 std::optional<Card> cardOf(const StockSheet& sheet) {
   if (sheet.card.empty() || std::ranges::count(cards(), sheet.card, &Card::id) > 0)
@@ -12,7 +29,7 @@ std::optional<Card> cardOf(const StockSheet& sheet) {
   const Length thickness =
       sheet.caliper > Length() ? sheet.caliper : caliper(sheet.grammage, kUsualBulk);
   if (thickness <= Length()) return std::nullopt;
-  return Card{sheet.card, sheet.name, thickness, sheet.grammage};
+  return Card{sheet.card, cardName(sheet), thickness, sheet.grammage};
 }
 
 }  // namespace

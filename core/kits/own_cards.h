@@ -9,7 +9,8 @@ namespace creasewright {
 
 /// The cards of a person's own sheets: each `card` of the list that is none of ours and whose
 /// thickness is told, or follows from its weight with the usual bulk. The first sheet of a card
-/// names it.
+/// names it, without its size: `Patterned paper, A4` is a sheet of `Patterned paper`; a sheet
+/// called by its size alone leaves the card its id for a name.
 std::vector<Card> ownCards(const std::vector<StockSheet>& stock);
 
 /// A card by id from a person's sheets, or else as findCard. Errors: those of findCard.

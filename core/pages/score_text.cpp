@@ -4,6 +4,8 @@
 #include <cstdint>
 #include <string>
 
+#include "making/score_place.h"
+
 namespace creasewright {
 namespace {
 
@@ -64,6 +66,16 @@ Label sentence(const std::vector<ScoreReading>& readings) {
   return label;
 }
 
+std::vector<Segment> scoredLines(const std::vector<SheetSide>& sides,
+                                 const std::vector<ScoreReading>& readings, double width,
+                                 double height) {
+  std::vector<Segment> lines;
+  for (const SheetSide side : sides)
+    for (const ScoreReading& reading : readings)
+      lines.push_back(scoredLine(side, reading, width, height));
+  return lines;
+}
+
 }  // namespace
 
 std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height) {
@@ -80,8 +92,11 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
         group->push_back(reading);
       }
     }
-    ScoreSection section{heading(setup.sides, width, height), {}};
-    for (const auto& group : groups) section.lines.push_back(sentence(group));
+    ScoreSection section{heading(setup.sides, width, height), {}, {}};
+    for (const auto& group : groups) {
+      section.lines.push_back(sentence(group));
+      section.places.push_back(scoredLines(setup.sides, group, width, height));
+    }
     if (!section.lines.empty()) sections.push_back(std::move(section));
   }
   ScoreSection free;
@@ -91,9 +106,10 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
         {"score-free",
          {Length::mm(line.a.x), Length::mm(line.a.y), Length::mm(line.b.x), Length::mm(line.b.y)},
          {}});
+    free.places.push_back({line});
   }
   if (!free.lines.empty()) sections.push_back(std::move(free));
-  if (sections.empty()) sections.push_back({{}, {{"score-empty", {}, {}}}});
+  if (sections.empty()) sections.push_back({{}, {{"score-empty", {}, {}}}, {{}}});
   return sections;
 }
 

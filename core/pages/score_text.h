@@ -7,10 +7,12 @@
 
 namespace creasewright {
 
-/// A heading (`All four sides:`) with its sentences.
+/// A heading (`All four sides:`) with its sentences, and the lines that each sentence speaks of
+/// (blank coordinates, mm).
 struct ScoreSection {
   Label heading;  ///< empty label (no code, no literal) for free scores
   std::vector<Label> lines;
+  std::vector<std::vector<Segment>> places = {};
 };
 
 /// The score plan as sentences to read at the board; equal short scores are put together. `width`

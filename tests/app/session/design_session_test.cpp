@@ -1,6 +1,5 @@
 #include "session/design_session.h"
 
-#include <QDir>
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
@@ -8,7 +7,6 @@
 #include <gtest/gtest.h>
 
 #include "commands/edits.h"
-#include "session/autosave.h"
 
 namespace creasewright {
 namespace {
@@ -99,36 +97,6 @@ TEST(DesignSession, AFileThatIsNoDesignLeavesTheWorkAlone) {
   ASSERT_TRUE(problem);
   EXPECT_EQ(session.design(), before);
   EXPECT_TRUE(session.isDirty());
-}
-
-TEST(Autosave, KeepsUnsavedWorkAndForgetsSavedWork) {
-  const QTemporaryDir folder;
-  DesignSession session;
-  Autosave autosave(session, folder.filePath("recovery"));
-  autosave.keep();
-  EXPECT_FALSE(QFile::exists(autosave.file()));
-  setDepth(session, Length::mm(33));
-  autosave.keep();
-  EXPECT_TRUE(QFile::exists(autosave.file()));
-  ASSERT_FALSE(session.saveAs(folder.filePath("a.cwdesign")));
-  EXPECT_FALSE(QFile::exists(autosave.file()));
-}
-
-TEST(Autosave, WorkOfAProgramThatIsGoneIsFound) {
-  const QTemporaryDir folder;
-  DesignSession session;
-  Autosave autosave(session, folder.path());
-  setDepth(session, Length::mm(33));
-  autosave.keep();
-  EXPECT_FALSE(findRecovery(folder.path())) << "this program still runs";
-  // No process has number 0 in /proc.
-  ASSERT_TRUE(QFile::rename(autosave.file(), folder.filePath("recovery-0.cwdesign")));
-  const auto found = findRecovery(folder.path());
-  ASSERT_TRUE(found);
-  EXPECT_EQ(found->design, session.design());
-  DesignSession next;
-  next.recover(found->design, {});
-  EXPECT_TRUE(next.isDirty());
 }
 
 }  // namespace

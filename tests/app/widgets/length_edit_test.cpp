@@ -8,9 +8,14 @@
 namespace creasewright {
 namespace {
 
-void retype(LengthEdit& edit, const QString& words) {
+void type(LengthEdit& edit, const QString& words) {
   edit.selectAll();
   QTest::keyClicks(&edit, words);
+}
+
+void retype(LengthEdit& edit, const QString& words) {
+  type(edit, words);
+  QTest::keyClick(&edit, Qt::Key_Return);
 }
 
 TEST(LengthEdit, ReadsWhatIsTypedInAnyForm) {
@@ -36,6 +41,47 @@ TEST(LengthEdit, KeepsTheLastGoodLengthWhileNonsenseStandsThere) {
   EXPECT_TRUE(edit.isWrong());
   EXPECT_TRUE(edit.toolTip().contains("a")) << edit.toolTip().toStdString();
   EXPECT_EQ(edited.count(), 0);
+  EXPECT_EQ(edit.text(), "a") << "it stays to be mended";
+}
+
+/// The beginnings of these are lengths of their own: none of them may be taken for what is meant.
+TEST(LengthEdit, HalfTypedTextChangesNothing) {
+  for (const char* words : {"1 1/2+1/8", "105x32x22mm", "1 1/", "2 5/16 inn"}) {
+    const QString typed = words;
+    LengthEdit edit;
+    edit.setUnit(Unit::Inch);
+    edit.setLength(Length::inches(3));
+    QSignalSpy edited(&edit, &LengthEdit::lengthEdited);
+    QSignalSpy told(&edit, &LengthEdit::sentenceChanged);
+    type(edit, typed);
+    EXPECT_EQ(told.count(), 0) << "who still types is not told off";
+    QTest::keyClick(&edit, Qt::Key_Return);
+    EXPECT_EQ(edited.count(), 0) << typed.toStdString();
+    EXPECT_EQ(edit.length(), Length::inches(3)) << typed.toStdString();
+    EXPECT_EQ(edit.text(), typed);
+    ASSERT_EQ(told.count(), 1) << typed.toStdString();
+    EXPECT_TRUE(told.front().front().toString().contains(typed));
+    edit.setLength(Length::inches(3));
+    EXPECT_EQ(edit.text(), typed) << "a redraw leaves it there";
+    QTest::keyClick(&edit, Qt::Key_Escape);
+    EXPECT_EQ(edit.text(), "3 in");
+    EXPECT_FALSE(edit.isWrong());
+  }
+}
+
+TEST(LengthEdit, WhatIsTypedCountsWhenTheFieldIsLeft) {
+  QWidget window;
+  LengthEdit edit(&window);
+  QLineEdit other(&window);
+  window.show();
+  window.activateWindow();
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
+  edit.setFocus();
+  type(edit, "31");
+  EXPECT_EQ(edit.length(), Length()) << "not yet";
+  other.setFocus();
+  EXPECT_EQ(edit.length(), Length::mm(31));
+  EXPECT_EQ(edit.text(), "31 mm");
 }
 
 TEST(LengthEdit, UpAndDownStep) {

@@ -1,4 +1,4 @@
-#include "shell/make_menu.h"
+#include "shell/papers_menu.h"
 
 #include <QKeySequence>
 #include <QMessageBox>
@@ -8,47 +8,49 @@
 #include "kits/kit_window.h"
 #include "printing/export_dialog.h"
 #include "printing/print_dialog.h"
+#include "widgets/length_edit.h"
 
 namespace creasewright {
 
-MakeMenu::MakeMenu(DesignSession& session, QWidget* window)
-    : QMenu(window), session_(session), window_(window) {
-  auto* print = addAction(tr("Print the template…"), this, &MakeMenu::print);
+PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
+    : QMenu(tr("&Papers"), window), session_(session), window_(window) {
+  auto* print = addAction(tr("Print the template…"), this, &PapersMenu::print);
   print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
-  auto* guide = addAction(tr("Guide…"), this, &MakeMenu::showGuide);
+  auto* guide = addAction(tr("Guide…"), this, &PapersMenu::showGuide);
   guide->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
-  auto* kit = addAction(tr("Class kit…"), this, &MakeMenu::planKit);
+  auto* kit = addAction(tr("Class kit…"), this, &PapersMenu::planKit);
   kit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_K));
-  auto* save = addAction(tr("Save as a file…"), this, &MakeMenu::saveFile);
+  auto* save = addAction(tr("Save as a file…"), this, &PapersMenu::saveFile);
   save->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
 }
 
-void MakeMenu::print() {
+void PapersMenu::print() {
   if (mayMake()) {
     PrintDialog(session_, window_).exec();
   }
 }
 
-void MakeMenu::saveFile() {
+void PapersMenu::saveFile() {
   if (mayMake()) {
     ExportDialog(session_, window_).exec();
   }
 }
 
-void MakeMenu::showGuide() {
+void PapersMenu::showGuide() {
   if (mayMake()) {
     GuideWindow(session_, window_).exec();
   }
 }
 
-void MakeMenu::planKit() {
+void PapersMenu::planKit() {
   if (mayMake()) {
     KitWindow(session_, window_).exec();
   }
 }
 
 /// Paper must never show other numbers than the fields do.
-bool MakeMenu::mayMake() {
+bool PapersMenu::mayMake() {
+  LengthEdit::commitFocused();
   if (session_.isCurrent()) {
     return true;
   }

@@ -6,12 +6,12 @@
 
 namespace creasewright {
 
-/// What the primary button offers: print the template, save it as a file.
-class MakeMenu : public QMenu {
+/// What can be made of a design: the template, the guide, a class, files.
+class PapersMenu : public QMenu {
   Q_OBJECT
 
  public:
-  MakeMenu(DesignSession& session, QWidget* window);
+  PapersMenu(DesignSession& session, QWidget* window);
 
  private:
   void print();

@@ -1,0 +1,80 @@
+#include <QAbstractItemView>
+#include <QApplication>
+#include <QMouseEvent>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "panels/glue_list.h"
+#include "panels/lit_panels.h"
+#include "panels/outline_tree.h"
+#include "panels/score_list.h"
+#include "panels/step_list.h"
+
+namespace creasewright {
+namespace {
+
+template <class List>
+struct Shown {
+  DesignSession session;
+  List list{session};
+
+  Shown() {
+    list.setFocusPolicy(Qt::NoFocus);  // a list with the focus lights its current row
+    list.resize(900, 700);
+    list.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&list));
+  }
+};
+
+/// Every row that stands for a place, by going over all of them with the mouse.
+template <class List>
+int litRows(Shown<List>& shown) {
+  QAbstractItemView& list = shown.list;
+  int lit = 0;
+  for (int y = 2; y < list.viewport()->height(); y += 4) {
+    const QModelIndex row = list.indexAt({list.viewport()->width() / 8, y});
+    if (!row.isValid()) {
+      continue;
+    }
+    const QPoint at = list.visualRect(row).center();
+    QMouseEvent move(QEvent::MouseMove, at, list.viewport()->mapToGlobal(at), Qt::NoButton,
+                     Qt::NoButton, Qt::NoModifier);
+    QApplication::sendEvent(list.viewport(), &move);
+    const QStringList wanted = row.data(Qt::UserRole).toStringList();
+    EXPECT_EQ(shown.session.highlight(), wanted) << row.data().toString().toStdString();
+    lit += wanted.isEmpty() ? 0 : 1;
+  }
+  QEvent leave(QEvent::Leave);
+  QApplication::sendEvent(list.viewport(), &leave);
+  EXPECT_TRUE(shown.session.highlight().isEmpty()) << "the mouse has gone";
+  return lit;
+}
+
+TEST(LitRows, RowsOfEveryListLightTheirPanelsUnderTheMouse) {
+  Shown<ScoreList> scores;
+  EXPECT_GT(litRows(scores), 2);
+  Shown<StepList> steps;
+  EXPECT_GT(litRows(steps), 5);
+  Shown<GlueList> glue;
+  EXPECT_GT(litRows(glue), 5);
+  Shown<OutlineTree> panels;
+  EXPECT_GT(litRows(panels), 5);
+}
+
+TEST(LitRows, EachCreaseOfTheNetIsLitByTheLineItLiesOn) {
+  const DesignSession session;
+  for (const BuiltPiece& piece : session.built().pieces) {
+    for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
+      const Crease& crease = piece.piece.net.creases[i];
+      const QStringList lit = panelsAlong(piece, {piece.flat.creases[i]});
+      for (const int panel : {crease.parent, crease.child}) {
+        const auto& id = piece.piece.net.panels[static_cast<std::size_t>(panel)].id;
+        EXPECT_TRUE(lit.contains(QString::fromStdString(id))) << id;
+      }
+    }
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
