@@ -27,274 +27,274 @@
         <translation>Kleine Geschenkverpackungen aus gefaltetem Karton entwerfen. Ohne Befehl öffnet sich das Fenster.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="89"/>
-        <source>design to open in the window</source>
-        <translation>Entwurf, der im Fenster geöffnet wird</translation>
+        <location filename="../app/cli/arguments.cpp" line="90"/>
+        <source>designs to open, each in a window of its own</source>
+        <translation>Entwürfe, die geöffnet werden, jeder in einem eigenen Fenster</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="92"/>
+        <location filename="../app/cli/arguments.cpp" line="93"/>
         <source>print the program&apos;s version</source>
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="106"/>
+        <location filename="../app/cli/arguments.cpp" line="107"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="109"/>
+        <location filename="../app/cli/arguments.cpp" line="110"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="112"/>
-        <location filename="../app/cli/arguments.cpp" line="118"/>
-        <location filename="../app/cli/arguments.cpp" line="167"/>
+        <location filename="../app/cli/arguments.cpp" line="113"/>
+        <location filename="../app/cli/arguments.cpp" line="119"/>
+        <location filename="../app/cli/arguments.cpp" line="168"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="117"/>
+        <location filename="../app/cli/arguments.cpp" line="118"/>
         <source>list what can go with a box: bands, mats, labels, windows</source>
         <translation>aufführen, was mit einer Schachtel mitgehen kann: Banderolen, Auflagen, Etiketten, Fenster</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="124"/>
+        <location filename="../app/cli/arguments.cpp" line="125"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="131"/>
+        <location filename="../app/cli/arguments.cpp" line="132"/>
         <source>card by id, or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="133"/>
+        <location filename="../app/cli/arguments.cpp" line="134"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="135"/>
+        <location filename="../app/cli/arguments.cpp" line="136"/>
         <source>what your ruler or board can hit</source>
         <translation>was Lineal oder Rillbrett treffen können</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="141"/>
+        <location filename="../app/cli/arguments.cpp" line="142"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="142"/>
+        <location filename="../app/cli/arguments.cpp" line="143"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung einer Form, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="145"/>
+        <location filename="../app/cli/arguments.cpp" line="146"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß der Form; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="149"/>
+        <location filename="../app/cli/arguments.cpp" line="150"/>
         <source>what goes with the box, such as label:shape=oval,text=Plum jam; may be repeated</source>
         <translation>was mit der Schachtel mitgeht, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="155"/>
+        <location filename="../app/cli/arguments.cpp" line="156"/>
         <source>how wide the scoring board is, such as 12in or 30cm</source>
         <translation>wie breit das Rillbrett ist, etwa 12in oder 30cm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="157"/>
+        <location filename="../app/cli/arguments.cpp" line="158"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="159"/>
-        <location filename="../app/cli/arguments.cpp" line="174"/>
-        <location filename="../app/cli/arguments.cpp" line="206"/>
+        <location filename="../app/cli/arguments.cpp" line="160"/>
+        <location filename="../app/cli/arguments.cpp" line="175"/>
+        <location filename="../app/cli/arguments.cpp" line="207"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="165"/>
+        <location filename="../app/cli/arguments.cpp" line="166"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="166"/>
+        <location filename="../app/cli/arguments.cpp" line="167"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="172"/>
+        <location filename="../app/cli/arguments.cpp" line="173"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="173"/>
+        <location filename="../app/cli/arguments.cpp" line="174"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="176"/>
+        <location filename="../app/cli/arguments.cpp" line="177"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="177"/>
-        <location filename="../app/cli/arguments.cpp" line="195"/>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
+        <location filename="../app/cli/arguments.cpp" line="178"/>
+        <location filename="../app/cli/arguments.cpp" line="196"/>
+        <location filename="../app/cli/arguments.cpp" line="246"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="179"/>
-        <location filename="../app/cli/arguments.cpp" line="247"/>
+        <location filename="../app/cli/arguments.cpp" line="180"/>
+        <location filename="../app/cli/arguments.cpp" line="248"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="182"/>
+        <location filename="../app/cli/arguments.cpp" line="183"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="187"/>
+        <location filename="../app/cli/arguments.cpp" line="188"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="188"/>
+        <location filename="../app/cli/arguments.cpp" line="189"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="191"/>
+        <location filename="../app/cli/arguments.cpp" line="192"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="193"/>
+        <location filename="../app/cli/arguments.cpp" line="194"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="197"/>
+        <location filename="../app/cli/arguments.cpp" line="198"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="203"/>
+        <location filename="../app/cli/arguments.cpp" line="204"/>
         <source>plan the sheets of a class</source>
         <translation>die Bogen einer Klasse planen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="204"/>
+        <location filename="../app/cli/arguments.cpp" line="205"/>
         <source>a kit, or the designs everybody makes</source>
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="209"/>
+        <location filename="../app/cli/arguments.cpp" line="210"/>
         <source>how many of a design each person makes; may be repeated</source>
         <translation>wie viele von einem Entwurf jede Person macht; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="213"/>
+        <location filename="../app/cli/arguments.cpp" line="214"/>
         <source>cut only one piece of a design; may be repeated</source>
         <translation>nur ein Teil eines Entwurfs schneiden; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="217"/>
+        <location filename="../app/cli/arguments.cpp" line="218"/>
         <source>a rectangle for every bag, such as 4x6in:count=2,card=300gsm,name=Panel; may be repeated</source>
         <translation>ein Rechteck für jede Tüte, etwa 4x6in:count=2,card=300gsm,name=Panel; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="221"/>
+        <location filename="../app/cli/arguments.cpp" line="222"/>
         <source>what the class is called</source>
         <translation>wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="223"/>
+        <location filename="../app/cli/arguments.cpp" line="224"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="224"/>
+        <location filename="../app/cli/arguments.cpp" line="225"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="227"/>
+        <location filename="../app/cli/arguments.cpp" line="228"/>
         <source>a sheet at hand by name or size; may be repeated</source>
         <translation>ein vorhandener Bogen mit Name oder Größe; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="230"/>
+        <location filename="../app/cli/arguments.cpp" line="231"/>
         <source>table of sheets with prices, as CSV</source>
         <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="233"/>
+        <location filename="../app/cli/arguments.cpp" line="234"/>
         <source>table of tape, ribbon and glue, as CSV</source>
         <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="235"/>
+        <location filename="../app/cli/arguments.cpp" line="236"/>
         <source>names for the bags, one a line</source>
         <translation>Namen für die Tüten, einer je Zeile</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="237"/>
+        <location filename="../app/cli/arguments.cpp" line="238"/>
         <source>size of a bag&apos;s label, such as 90x50mm</source>
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="240"/>
+        <location filename="../app/cli/arguments.cpp" line="241"/>
         <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
         <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="244"/>
+        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="253"/>
+        <location filename="../app/cli/arguments.cpp" line="254"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="255"/>
+        <location filename="../app/cli/arguments.cpp" line="256"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="256"/>
+        <location filename="../app/cli/arguments.cpp" line="257"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="257"/>
+        <location filename="../app/cli/arguments.cpp" line="258"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="258"/>
+        <location filename="../app/cli/arguments.cpp" line="259"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="259"/>
+        <location filename="../app/cli/arguments.cpp" line="260"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="261"/>
+        <location filename="../app/cli/arguments.cpp" line="262"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="294"/>
+        <location filename="../app/cli/arguments.cpp" line="295"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
@@ -309,7 +309,7 @@
         <translation>Alles stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/command_line.cpp" line="66"/>
+        <location filename="../app/cli/command_line.cpp" line="76"/>
         <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
     </message>
@@ -538,32 +538,32 @@
 <context>
     <name>creasewright::CardPanel</name>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="22"/>
+        <location filename="../app/panels/card_panel.cpp" line="28"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="23"/>
+        <location filename="../app/panels/card_panel.cpp" line="29"/>
         <source>Card stock</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="41"/>
+        <location filename="../app/panels/card_panel.cpp" line="47"/>
         <source>Measured by you</source>
         <translation>Selbst gemessen</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="44"/>
+        <location filename="../app/panels/card_panel.cpp" line="50"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="56"/>
+        <location filename="../app/panels/card_panel.cpp" line="62"/>
         <source>Card is at least %1 thick.</source>
         <translation>Karton ist mindestens %1 dick.</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="61"/>
+        <location filename="../app/panels/card_panel.cpp" line="67"/>
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
@@ -571,17 +571,17 @@
 <context>
     <name>creasewright::ChecksPanel</name>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="37"/>
+        <location filename="../app/panels/checks_panel.cpp" line="38"/>
         <source>All checks hold.</source>
         <translation>Alles stimmt.</translation>
     </message>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="44"/>
+        <location filename="../app/panels/checks_panel.cpp" line="45"/>
         <source>Checks that do not hold</source>
         <translation>Was nicht stimmt</translation>
     </message>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="62"/>
+        <location filename="../app/panels/checks_panel.cpp" line="64"/>
         <source>Click to see the place.</source>
         <translation>Klicken zeigt die Stelle.</translation>
     </message>
@@ -589,64 +589,64 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
-        <location filename="../app/shell/columns.cpp" line="78"/>
+        <location filename="../app/shell/columns.cpp" line="77"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="81"/>
+        <location filename="../app/shell/columns.cpp" line="80"/>
         <source>Style</source>
         <translation>Form</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="82"/>
+        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="83"/>
+        <location filename="../app/shell/columns.cpp" line="82"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="84"/>
+        <location filename="../app/shell/columns.cpp" line="83"/>
         <source>Extras</source>
         <translation>Beigaben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="116"/>
+        <location filename="../app/shell/columns.cpp" line="114"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="119"/>
+        <location filename="../app/shell/columns.cpp" line="117"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="117"/>
+        <location filename="../app/shell/columns.cpp" line="115"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="120"/>
+        <location filename="../app/shell/columns.cpp" line="118"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="161"/>
-        <location filename="../app/shell/columns.cpp" line="209"/>
-        <location filename="../app/shell/columns.cpp" line="250"/>
+        <location filename="../app/shell/columns.cpp" line="159"/>
+        <location filename="../app/shell/columns.cpp" line="207"/>
+        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="208"/>
+        <location filename="../app/shell/columns.cpp" line="206"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="250"/>
+        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
     </message>
@@ -811,97 +811,169 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="36"/>
+        <location filename="../app/shell/file_actions.cpp" line="39"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="37"/>
+        <location filename="../app/shell/file_actions.cpp" line="40"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="38"/>
+        <location filename="../app/shell/file_actions.cpp" line="41"/>
         <source>S&amp;helf…</source>
         <translation>&amp;Regal …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="39"/>
+        <location filename="../app/shell/file_actions.cpp" line="42"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="40"/>
+        <location filename="../app/shell/file_actions.cpp" line="43"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="41"/>
+        <location filename="../app/shell/file_actions.cpp" line="44"/>
         <source>&amp;Title, tags, notes…</source>
         <translation>&amp;Titel, Stichwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="42"/>
+        <location filename="../app/shell/file_actions.cpp" line="45"/>
         <source>Stoc&amp;k and supplies…</source>
         <translation>&amp;Lager und Material …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="67"/>
+        <location filename="../app/shell/file_actions.cpp" line="71"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt benutzt</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="81"/>
+        <location filename="../app/shell/file_actions.cpp" line="86"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="82"/>
+        <location filename="../app/shell/file_actions.cpp" line="87"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="84"/>
+        <location filename="../app/shell/file_actions.cpp" line="89"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Jetzt speichern oder zurücklassen.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="85"/>
+        <location filename="../app/shell/file_actions.cpp" line="90"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="86"/>
+        <location filename="../app/shell/file_actions.cpp" line="91"/>
         <source>Leave them</source>
         <translation>Zurücklassen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="87"/>
+        <location filename="../app/shell/file_actions.cpp" line="92"/>
         <source>Stay here</source>
         <translation>Hierbleiben</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="135"/>
+        <location filename="../app/shell/file_actions.cpp" line="147"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="136"/>
+        <location filename="../app/shell/file_actions.cpp" line="148"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="164"/>
+        <location filename="../app/shell/file_actions.cpp" line="176"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="165"/>
+        <location filename="../app/shell/file_actions.cpp" line="177"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="181"/>
+        <location filename="../app/shell/file_actions.cpp" line="214"/>
+        <location filename="../app/shell/file_actions.cpp" line="254"/>
+        <source>File changed</source>
+        <translation>Datei geändert</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="215"/>
+        <location filename="../app/shell/file_actions.cpp" line="255"/>
+        <source>“%1” was changed by another program.</source>
+        <translation>„%1“ wurde von einem anderen Programm geändert.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="218"/>
+        <source>Loading it takes away the changes you have made here.</source>
+        <translation>Beim Laden gehen die hier gemachten Änderungen verloren.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="219"/>
+        <source>Load it, or go on with the design as it is here.</source>
+        <translation>Die Datei laden oder mit dem Entwurf von hier weiterarbeiten.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="220"/>
+        <source>Load the file</source>
+        <translation>Datei laden</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="221"/>
+        <source>Keep this design</source>
+        <translation>Entwurf behalten</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="236"/>
+        <source>File gone</source>
+        <translation>Datei fehlt</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="237"/>
+        <source>“%1” was removed or renamed by another program.</source>
+        <translation>„%1“ wurde von einem anderen Programm gelöscht oder umbenannt.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="239"/>
+        <source>The design is still here. Save it again to keep it.</source>
+        <translation>Der Entwurf ist noch da. Zum Behalten wieder speichern.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="240"/>
+        <source>Save again</source>
+        <translation>Wieder speichern</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="241"/>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="257"/>
+        <source>Saving replaces what that program has written.</source>
+        <translation>Speichern ersetzt, was dieses Programm geschrieben hat.</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="258"/>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="259"/>
+        <source>Do not save</source>
+        <translation>Nicht speichern</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/file_actions.cpp" line="266"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1032,27 +1104,27 @@
 <context>
     <name>creasewright::GlueList</name>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="10"/>
+        <location filename="../app/panels/glue_list.cpp" line="11"/>
         <source>Glue plan</source>
         <translation>Klebeplan</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="28"/>
+        <location filename="../app/panels/glue_list.cpp" line="30"/>
         <source>inside</source>
         <translation>Innenseite</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="28"/>
+        <location filename="../app/panels/glue_list.cpp" line="30"/>
         <source>outside</source>
         <translation>Außenseite</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="30"/>
+        <location filename="../app/panels/glue_list.cpp" line="32"/>
         <source>%1, on its %2: stick to %3</source>
         <translation>%1, auf der %2: an %3 kleben</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="35"/>
+        <location filename="../app/panels/glue_list.cpp" line="37"/>
         <source>This piece needs no adhesive.</source>
         <translation>Dieses Stück braucht keinen Kleber.</translation>
     </message>
@@ -1360,95 +1432,95 @@
 <context>
     <name>creasewright::MainWindow</name>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="57"/>
+        <location filename="../app/shell/main_window.cpp" line="77"/>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="63"/>
+        <location filename="../app/shell/main_window.cpp" line="80"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="72"/>
+        <location filename="../app/shell/main_window.cpp" line="91"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="73"/>
+        <location filename="../app/shell/main_window.cpp" line="92"/>
         <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="75"/>
+        <location filename="../app/shell/main_window.cpp" line="94"/>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="82"/>
+        <location filename="../app/shell/main_window.cpp" line="101"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="84"/>
+        <location filename="../app/shell/main_window.cpp" line="103"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="85"/>
+        <location filename="../app/shell/main_window.cpp" line="104"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="87"/>
+        <location filename="../app/shell/main_window.cpp" line="106"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="90"/>
+        <location filename="../app/shell/main_window.cpp" line="109"/>
         <source>Styles for your product</source>
         <translation>Formen für den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="94"/>
-        <location filename="../app/shell/main_window.cpp" line="110"/>
+        <location filename="../app/shell/main_window.cpp" line="113"/>
+        <location filename="../app/shell/main_window.cpp" line="129"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="95"/>
+        <location filename="../app/shell/main_window.cpp" line="114"/>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="96"/>
+        <location filename="../app/shell/main_window.cpp" line="115"/>
         <source>Dark</source>
         <translation>Dunkel</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="109"/>
-        <location filename="../app/shell/main_window.cpp" line="119"/>
+        <location filename="../app/shell/main_window.cpp" line="128"/>
+        <location filename="../app/shell/main_window.cpp" line="138"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="120"/>
+        <location filename="../app/shell/main_window.cpp" line="139"/>
         <source>The language changes when you start the program again.</source>
         <translation>Die Sprache wechselt, wenn das Programm neu startet.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="126"/>
+        <location filename="../app/shell/main_window.cpp" line="145"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="127"/>
-        <location filename="../app/shell/main_window.cpp" line="128"/>
+        <location filename="../app/shell/main_window.cpp" line="146"/>
+        <location filename="../app/shell/main_window.cpp" line="147"/>
         <source>About Creasewright</source>
         <translation>Über Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="129"/>
+        <location filename="../app/shell/main_window.cpp" line="148"/>
         <source>Creasewright designs small gift packaging out of card: from the product on the table to a true-size template on paper.
 
 Free under the MIT licence.</source>
@@ -1457,62 +1529,44 @@ Free under the MIT licence.</source>
 Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="137"/>
+        <location filename="../app/shell/main_window.cpp" line="156"/>
         <source>%1[*] – Creasewright</source>
         <translation>%1[*] – Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="145"/>
-        <source>Work found</source>
-        <translation>Arbeit gefunden</translation>
+        <location filename="../app/shell/main_window.cpp" line="174"/>
+        <source>Unsaved work</source>
+        <translation>Nicht gespeicherte Arbeit</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="146"/>
-        <source>The program ended last time before your work was saved.</source>
-        <translation>Das Programm endete beim letzten Mal, bevor die Arbeit gespeichert war.</translation>
+        <location filename="../app/shell/main_window.cpp" line="175"/>
+        <source>“%1” was not saved when the program ended.</source>
+        <translation>„%1“ war nicht gespeichert, als das Programm endete.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="148"/>
-        <source>Take it up again, or throw it away.</source>
-        <translation>Wieder aufnehmen oder wegwerfen.</translation>
+        <location filename="../app/shell/main_window.cpp" line="175"/>
+        <source>Untitled</source>
+        <translation>Ohne Titel</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="149"/>
-        <source>Take it up</source>
-        <translation>Wieder aufnehmen</translation>
+        <location filename="../app/shell/main_window.cpp" line="178"/>
+        <source>It was kept on %1.</source>
+        <translation>Zuletzt festgehalten: %1.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="150"/>
-        <source>Throw it away</source>
-        <translation>Wegwerfen</translation>
-    </message>
-</context>
-<context>
-    <name>creasewright::PapersMenu</name>
-    <message>
-        <location filename="../app/shell/make_menu.cpp" line="16"/>
-        <source>Print the template…</source>
-        <translation>Vorlage drucken …</translation>
+        <location filename="../app/shell/main_window.cpp" line="179"/>
+        <source>Restore</source>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="18"/>
-        <source>Guide…</source>
-        <translation>Anleitung …</translation>
+        <location filename="../app/shell/main_window.cpp" line="180"/>
+        <source>Discard</source>
+        <translation>Verwerfen</translation>
     </message>
     <message>
-        <location filename="../app/shell/make_menu.cpp" line="20"/>
-        <source>Class kit…</source>
-        <translation>Kurspaket …</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/make_menu.cpp" line="22"/>
-        <source>Save as a file…</source>
-        <translation>Als Datei sichern …</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/make_menu.cpp" line="55"/>
-        <source>Creasewright</source>
-        <translation>Creasewright</translation>
+        <location filename="../app/shell/main_window.cpp" line="181"/>
+        <source>Not now</source>
+        <translation>Jetzt nicht</translation>
     </message>
 </context>
 <context>
@@ -1597,47 +1651,47 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::OutlineTree</name>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="16"/>
+        <location filename="../app/panels/outline_tree.cpp" line="17"/>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="22"/>
+        <location filename="../app/panels/outline_tree.cpp" line="23"/>
         <source>stays put</source>
         <translation>bleibt liegen</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="25"/>
+        <location filename="../app/panels/outline_tree.cpp" line="26"/>
         <source>no fold</source>
         <translation>kein Falz</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="28"/>
+        <location filename="../app/panels/outline_tree.cpp" line="29"/>
         <source>mountain, %1°</source>
         <translation>Berg, %1°</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="29"/>
+        <location filename="../app/panels/outline_tree.cpp" line="30"/>
         <source>valley, %1°</source>
         <translation>Tal, %1°</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="37"/>
+        <location filename="../app/panels/outline_tree.cpp" line="38"/>
         <source>Panel</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="37"/>
+        <location filename="../app/panels/outline_tree.cpp" line="38"/>
         <source>Width × height</source>
         <translation>Breite × Höhe</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="37"/>
+        <location filename="../app/panels/outline_tree.cpp" line="38"/>
         <source>Fold</source>
         <translation>Falz</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="39"/>
+        <location filename="../app/panels/outline_tree.cpp" line="40"/>
         <source>Panels of the net</source>
         <translation>Flächen des Netzes</translation>
     </message>
@@ -1648,6 +1702,39 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/output/page_preview.cpp" line="19"/>
         <source>Preview of the pages</source>
         <translation>Vorschau der Seiten</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PapersMenu</name>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="16"/>
+        <source>&amp;Papers</source>
+        <translation>&amp;Unterlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="17"/>
+        <source>Print the template…</source>
+        <translation>Vorlage drucken …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="19"/>
+        <source>Guide…</source>
+        <translation>Anleitung …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="21"/>
+        <source>Class kit…</source>
+        <translation>Kurspaket …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="23"/>
+        <source>Save as a file…</source>
+        <translation>Als Datei sichern …</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/papers_menu.cpp" line="57"/>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
     </message>
 </context>
 <context>
@@ -1793,12 +1880,12 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ScoreList</name>
     <message>
-        <location filename="../app/panels/score_list.cpp" line="21"/>
+        <location filename="../app/panels/score_list.cpp" line="23"/>
         <source>Score plan</source>
         <translation>Rillplan</translation>
     </message>
     <message>
-        <location filename="../app/panels/score_list.cpp" line="44"/>
+        <location filename="../app/panels/score_list.cpp" line="52"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -2020,12 +2107,12 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StepList</name>
     <message>
-        <location filename="../app/panels/step_list.cpp" line="31"/>
+        <location filename="../app/panels/step_list.cpp" line="14"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/panels/step_list.cpp" line="68"/>
+        <location filename="../app/panels/step_list.cpp" line="52"/>
         <source>%1  %2: %3</source>
         <comment>number, title and text of a step</comment>
         <translation>%1  %2: %3</translation>
@@ -2126,79 +2213,79 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Werkzeuge</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="73"/>
+        <location filename="../app/shell/tool_bar.cpp" line="69"/>
+        <source>Papers</source>
+        <translation>Unterlagen</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="75"/>
+        <source>Template, guide, class and files of this design</source>
+        <translation>Vorlage, Anleitung, Kurs und Dateien zu diesem Entwurf</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="81"/>
         <source>Undo</source>
         <translation>Zurücknehmen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="75"/>
+        <location filename="../app/shell/tool_bar.cpp" line="83"/>
         <source>Redo</source>
         <translation>Wiederholen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="84"/>
+        <location filename="../app/shell/tool_bar.cpp" line="92"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="85"/>
+        <location filename="../app/shell/tool_bar.cpp" line="93"/>
         <source>inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="86"/>
+        <location filename="../app/shell/tool_bar.cpp" line="94"/>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="87"/>
+        <location filename="../app/shell/tool_bar.cpp" line="95"/>
         <source>Units shown and typed</source>
         <translation>Einheit für Anzeige und Eingabe</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="103"/>
+        <location filename="../app/shell/tool_bar.cpp" line="111"/>
         <source>Tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="104"/>
+        <location filename="../app/shell/tool_bar.cpp" line="112"/>
         <source>What your board, trimmer or ruler can hit. Fitted measures snap to it.</source>
         <translation>Was Rillbrett, Schneider oder Lineal treffen. Angepasste Maße rasten darauf ein.</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="124"/>
+        <location filename="../app/shell/tool_bar.cpp" line="132"/>
         <source>Scoring board</source>
         <translation>Rillbrett</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="126"/>
+        <location filename="../app/shell/tool_bar.cpp" line="134"/>
         <source>How wide your scoring board is: longer readings come from the other side.</source>
         <translation>Wie breit Ihr Rillbrett ist: längere Ablesungen kommen von der anderen Seite.</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="149"/>
+        <location filename="../app/shell/tool_bar.cpp" line="157"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="150"/>
+        <location filename="../app/shell/tool_bar.cpp" line="158"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="151"/>
+        <location filename="../app/shell/tool_bar.cpp" line="159"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/tool_bar.cpp" line="159"/>
-        <source>Make</source>
-        <translation>Herstellen</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/tool_bar.cpp" line="165"/>
-        <source>Print the template or save it as a file</source>
-        <translation>Vorlage drucken oder als Datei speichern</translation>
     </message>
 </context>
 <context>
