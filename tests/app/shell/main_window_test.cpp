@@ -19,13 +19,6 @@
 namespace creasewright {
 namespace {
 
-void show(MainWindow& window, int width, int height) {
-  window.resize(width, height);
-  window.show();
-  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
-  QTest::qWait(30);
-}
-
 bool insideScrollArea(const QWidget* widget) {
   for (const QWidget* up = widget->parentWidget(); up != nullptr; up = up->parentWidget()) {
     if (qobject_cast<const QAbstractScrollArea*>(up) != nullptr) {
@@ -60,6 +53,15 @@ QStringList cutOff(const QWidget& window) {
   return found;
 }
 
+/// Shown and laid out; on a busy machine that takes its time.
+void show(MainWindow& window, int width, int height) {
+  window.resize(width, height);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+  ASSERT_TRUE(QTest::qWaitFor([&] { return window.size() == QSize(width, height); }));
+  (void)QTest::qWaitFor([&] { return cutOff(window).isEmpty(); });
+}
+
 TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
   for (const QSize size :
        {QSize(1024, 600), QSize(1279, 720), QSize(1280, 720), QSize(1920, 1080)}) {
@@ -76,7 +78,7 @@ TEST(MainWindow, TheGalleryTakesTheMiddleAndGivesItBack) {
     MainWindow window;
     show(window, size.width(), size.height());
     window.columns().showGallery(true);
-    QTest::qWait(30);
+    (void)QTest::qWaitFor([&] { return cutOff(window).isEmpty(); });
     EXPECT_TRUE(window.columns().gallery().isVisible());
     EXPECT_FALSE(window.columns().sheet().isVisible());
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
