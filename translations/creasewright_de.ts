@@ -14,7 +14,7 @@
     <message>
         <location filename="../app/cli/arguments.cpp" line="76"/>
         <source>%1: This argument takes one value. Write it once, with its value after it.</source>
-        <translation>%1: Dieses Argument nimmt einen Wert. Bitte einmal schreiben, mit dem Wert dahinter.</translation>
+        <translation>%1: Dieses Argument nimmt einen Wert. Einmal schreiben, mit dem Wert dahinter.</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="79"/>
@@ -37,9 +37,9 @@
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="107"/>
+        <location filename="../app/cli/arguments.cpp" line="106"/>
         <source>list every style and its measures, or rank them for a product</source>
-        <translation>alle Formen mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
+        <translation>alle Modelle mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="110"/>
@@ -54,9 +54,9 @@
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="118"/>
+        <location filename="../app/cli/arguments.cpp" line="117"/>
         <source>list what can go with a box: bands, mats, labels, windows</source>
-        <translation>aufführen, was mit einer Schachtel mitgehen kann: Banderolen, Auflagen, Etiketten, Fenster</translation>
+        <translation>aufführen, welche Extras es gibt: Banderolen, Zierpapiere, Etiketten, Fenster</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="125"/>
@@ -74,9 +74,9 @@
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="136"/>
+        <location filename="../app/cli/arguments.cpp" line="135"/>
         <source>what your ruler or board can hit</source>
-        <translation>was Lineal oder Rillbrett treffen können</translation>
+        <translation>was sich an Lineal oder Rillbrett einstellen lässt</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="142"/>
@@ -84,19 +84,19 @@
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="143"/>
+        <location filename="../app/cli/arguments.cpp" line="142"/>
         <source>id of a style, such as framed-tray</source>
-        <translation>Kennung einer Form, etwa framed-tray</translation>
+        <translation>Kennung eines Modells, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="146"/>
+        <location filename="../app/cli/arguments.cpp" line="145"/>
         <source>one measure of the style; may be repeated</source>
-        <translation>ein Maß der Form; mehrfach möglich</translation>
+        <translation>ein Maß des Modells; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="150"/>
+        <location filename="../app/cli/arguments.cpp" line="149"/>
         <source>what goes with the box, such as label:shape=oval,text=Plum jam; may be repeated</source>
-        <translation>was mit der Schachtel mitgeht, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
+        <translation>ein Extra zur Schachtel, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="156"/>
@@ -116,9 +116,9 @@
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="166"/>
+        <location filename="../app/cli/arguments.cpp" line="165"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
-        <translation>alles prüfen: 0 alles stimmt, 1 etwas stimmt nicht, 2 nicht lesbar</translation>
+        <translation>alles prüfen: 0 alles passt, 1 etwas passt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="167"/>
@@ -184,9 +184,9 @@
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="204"/>
+        <location filename="../app/cli/arguments.cpp" line="203"/>
         <source>plan the sheets of a class</source>
-        <translation>die Bogen einer Klasse planen</translation>
+        <translation>die Bögen für einen Kurs planen</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="205"/>
@@ -229,14 +229,14 @@
         <translation>ein vorhandener Bogen mit Name oder Größe; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="231"/>
+        <location filename="../app/cli/arguments.cpp" line="230"/>
         <source>table of sheets with prices, as CSV</source>
-        <translation>Tabelle der Bogen mit Preisen, als CSV</translation>
+        <translation>Tabelle der Bögen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="234"/>
+        <location filename="../app/cli/arguments.cpp" line="233"/>
         <source>table of tape, ribbon and glue, as CSV</source>
-        <translation>Tabelle von Klebeband, Band und Kleber, als CSV</translation>
+        <translation>Tabelle von Klebeband, Schleifenband und Klebstoff, als CSV</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="236"/>
@@ -249,14 +249,14 @@
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="241"/>
+        <location filename="../app/cli/arguments.cpp" line="240"/>
         <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
-        <translation>Größe der Matte einer Schneidemaschine, etwa 12x12in: schreibt ihre Anordnungen in einen Ordner</translation>
+        <translation>Größe der Trägermatte eines Schneideplotters, etwa 12x12in: schreibt ihre Aufteilungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
+        <location filename="../app/cli/arguments.cpp" line="244"/>
         <source>turn no blank against the grain of its sheet</source>
-        <translation>keinen Zuschnitt gegen die Faser seines Bogens drehen</translation>
+        <translation>keinen Zuschnitt quer zur Laufrichtung seines Bogens drehen</translation>
     </message>
     <message>
         <location filename="../app/cli/arguments.cpp" line="254"/>
@@ -306,7 +306,7 @@
     <message>
         <location filename="../app/cli/check_command.cpp" line="60"/>
         <source>All checks hold.</source>
-        <translation>Alles stimmt.</translation>
+        <translation>Alles passt.</translation>
     </message>
     <message>
         <location filename="../app/cli/command_line.cpp" line="76"/>
@@ -316,12 +316,12 @@
     <message>
         <location filename="../app/cli/design_argument.cpp" line="10"/>
         <source>FILE: Name the design to read, such as tray.cwdesign.</source>
-        <translation>FILE: Bitte den Entwurf nennen, etwa tray.cwdesign.</translation>
+        <translation>FILE: Den Entwurf nennen, etwa tray.cwdesign.</translation>
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="25"/>
         <source>-o: Say where to write, such as -o tray.pdf.</source>
-        <translation>-o: Bitte sagen, wohin geschrieben wird, etwa -o tray.pdf.</translation>
+        <translation>-o: Angeben, wohin geschrieben wird, etwa -o tray.pdf.</translation>
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="29"/>
@@ -337,7 +337,7 @@
     <message>
         <location filename="../app/cli/export_command.cpp" line="33"/>
         <source>--folded: Only a PNG or SVG can show the folded box. Choose such an ending.</source>
-        <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Bitte eine solche Endung wählen.</translation>
+        <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Eine solche Endung wählen.</translation>
     </message>
     <message>
         <location filename="../app/cli/export_command.cpp" line="36"/>
@@ -358,12 +358,12 @@
     <message>
         <location filename="../app/cli/new_command.cpp" line="41"/>
         <source>--style: Say which style, such as --style framed-tray. “creasewright styles” lists them.</source>
-        <translation>--style: Bitte eine Form nennen, etwa --style framed-tray. „creasewright styles“ listet sie auf.</translation>
+        <translation>--style: Ein Modell nennen, etwa --style framed-tray. „creasewright styles“ listet sie auf.</translation>
     </message>
     <message>
         <location filename="../app/cli/new_command.cpp" line="46"/>
         <source>-o: Say where to write the design, such as -o tray.cwdesign.</source>
-        <translation>-o: Bitte sagen, wohin der Entwurf kommt, etwa -o tray.cwdesign.</translation>
+        <translation>-o: Angeben, wohin der Entwurf kommt, etwa -o tray.cwdesign.</translation>
     </message>
     <message>
         <location filename="../app/cli/new_command.cpp" line="49"/>
@@ -413,82 +413,82 @@
     <message>
         <location filename="../app/cli/suggest_command.cpp" line="91"/>
         <source>    %1; scores: %2, cuts: %3, glue: %4, difficulty: %5 of 3</source>
-        <translation>    %1; Rillungen: %2, Schnitte: %3, Kleber: %4, Schwierigkeit: %5 von 3</translation>
+        <translation>    %1; Rilllinien: %2, Schnitte: %3, Klebstoff: %4, Schwierigkeit: %5 von 3</translation>
     </message>
     <message>
         <location filename="../app/cli/suggest_command.cpp" line="98"/>
         <source>    Some checks fail. “creasewright check” names them.</source>
-        <translation>    Etwas stimmt nicht. „creasewright check“ nennt es.</translation>
+        <translation>    Etwas passt nicht. „creasewright check“ nennt es.</translation>
     </message>
     <message>
         <location filename="../app/cli/guide_command.cpp" line="26"/>
         <source>-o: Say where to write, such as -o guide.pdf.</source>
-        <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o guide.pdf.</translation>
+        <translation>-o: Angeben, wohin geschrieben wird, etwa -o guide.pdf.</translation>
     </message>
     <message>
         <location filename="../app/cli/guide_command.cpp" line="29"/>
         <source>-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a folder of pictures.</source>
-        <translation>-o: „%1“ nennt keine Art von Anleitung. Lassen Sie den Namen auf .pdf oder .html enden, oder auf / für einen Ordner mit Bildern.</translation>
+        <translation>-o: „%1“ nennt keine Art von Anleitung. Die Endung muss .pdf oder .html sein, oder / für einen Ordner mit Bildern.</translation>
     </message>
     <message>
         <location filename="../app/cli/guide_command.cpp" line="36"/>
         <source>--units: “%1” is no unit here. Write in, mm or both.</source>
-        <translation>--units: „%1“ ist hier keine Einheit. Schreiben Sie in, mm oder both.</translation>
+        <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in, mm oder both.</translation>
     </message>
     <message>
         <location filename="../app/cli/guide_command.cpp" line="39"/>
         <source>--language: “%1” is no language here. Write en or de.</source>
-        <translation>--language: „%1“ ist hier keine Sprache. Schreiben Sie en oder de.</translation>
+        <translation>--language: „%1“ ist hier keine Sprache. Möglich sind en oder de.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_command.cpp" line="27"/>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
-        <translation>FILE: Nennen Sie ein Kurspaket oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
+        <translation>FILE: Ein Kurspaket nennen oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_command.cpp" line="30"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
-        <translation>-o: Sagen Sie, wohin geschrieben werden soll, etwa -o class.pdf.</translation>
+        <translation>-o: Angeben, wohin geschrieben wird, etwa -o class.pdf.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_command.cpp" line="39"/>
         <source>-o: With --machine name a folder, such as -o mats/.</source>
-        <translation>-o: Nennen Sie mit --machine einen Ordner, etwa -o matten/.</translation>
+        <translation>-o: Mit --machine einen Ordner nennen, etwa -o matten/.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_command.cpp" line="43"/>
         <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, or in / for a folder with all a class needs.</source>
-        <translation>-o: „%1“ nennt keine Art von Plan. Lassen Sie es auf .pdf, .json, .csv oder .cwkit enden, oder auf / für einen Ordner mit allem, was ein Kurs braucht.</translation>
+        <translation>-o: „%1“ nennt keine Art von Plan. Die Endung muss .pdf, .json, .csv oder .cwkit sein, oder / für einen Ordner mit allem, was ein Kurs braucht.</translation>
     </message>
     <message>
         <location filename="../app/cli/number_argument.cpp" line="15"/>
         <source>%1: “%2” will not do. Write a whole number from %3 to %4.</source>
-        <translation>%1: „%2“ geht nicht. Schreiben Sie eine ganze Zahl von %3 bis %4.</translation>
+        <translation>%1: „%2“ geht nicht. Eine ganze Zahl von %3 bis %4 schreiben.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_argument.cpp" line="57"/>
         <source>%1: “%2” will not do. Write one of the designs given, an equals sign and a value, such as tray.cwdesign=2.</source>
-        <translation>%1: „%2“ geht nicht. Schreiben Sie einen der genannten Entwürfe, ein Gleichheitszeichen und einen Wert, etwa tray.cwdesign=2.</translation>
+        <translation>%1: „%2“ geht nicht. Einen der genannten Entwürfe, ein Gleichheitszeichen und einen Wert schreiben, etwa tray.cwdesign=2.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_argument.cpp" line="186"/>
         <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
-        <translation>--sheet: Sagen Sie, welche Bogen es gibt, etwa --sheet 12x12.</translation>
+        <translation>--sheet: Angeben, welche Bögen es gibt, etwa --sheet 12x12.</translation>
     </message>
     <message>
         <location filename="../app/cli/extra_argument.cpp" line="71"/>
         <source>--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as --extra label:shape=oval,text=Plum jam.</source>
-        <translation>--extra: „%1“ hat kein Gleichheitszeichen. Schreiben Sie ART:NAME=WERT,NAME=WERT, etwa --extra label:shape=oval,text=Pflaumenmus.</translation>
+        <translation>--extra: „%1“ hat kein Gleichheitszeichen. Möglich ist KIND:KEY=VALUE,KEY=VALUE, etwa --extra label:shape=oval,text=Pflaumenmus.</translation>
     </message>
     <message>
         <location filename="../app/cli/blank_argument.cpp" line="42"/>
         <source>--blank: “%1” will not do. Write SIZE:KEY=VALUE,KEY=VALUE with count, card or name, such as --blank 4x6in:count=2,name=Panel.</source>
-        <translation>--blank: „%1“ geht nicht. Schreiben Sie GRÖSSE:NAME=WERT,NAME=WERT mit count, card oder name, etwa --blank 4x6in:count=2,name=Panel.</translation>
+        <translation>--blank: „%1“ geht nicht. Möglich ist SIZE:KEY=VALUE,KEY=VALUE mit count, card oder name, etwa --blank 4x6in:count=2,name=Panel.</translation>
     </message>
     <message>
         <location filename="../app/cli/size_argument.cpp" line="29"/>
         <source>%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.</source>
-        <translation>%1: „%2“ ist keine Größe. Schreiben Sie etwas wie 90x50mm, jede Seite von %3 bis %4.</translation>
+        <translation>%1: „%2“ ist keine Größe. Etwas wie 90x50mm schreiben, jede Seite von %3 bis %4.</translation>
     </message>
 </context>
 <context>
@@ -522,7 +522,7 @@
     <message>
         <location filename="../app/kits/blank_dialog.cpp" line="51"/>
         <source>Card</source>
-        <translation>Karte</translation>
+        <translation>Karton</translation>
     </message>
     <message>
         <location filename="../app/kits/blank_dialog.cpp" line="52"/>
@@ -571,14 +571,14 @@
 <context>
     <name>creasewright::ChecksPanel</name>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="38"/>
+        <location filename="../app/panels/checks_panel.cpp" line="37"/>
         <source>All checks hold.</source>
-        <translation>Alles stimmt.</translation>
+        <translation>Alles passt.</translation>
     </message>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="45"/>
+        <location filename="../app/panels/checks_panel.cpp" line="44"/>
         <source>Checks that do not hold</source>
-        <translation>Was nicht stimmt</translation>
+        <translation>Was nicht passt</translation>
     </message>
     <message>
         <location filename="../app/panels/checks_panel.cpp" line="64"/>
@@ -594,9 +594,9 @@
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="80"/>
+        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Style</source>
-        <translation>Form</translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <location filename="../app/shell/columns.cpp" line="81"/>
@@ -609,9 +609,9 @@
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="83"/>
+        <location filename="../app/shell/columns.cpp" line="84"/>
         <source>Extras</source>
-        <translation>Beigaben</translation>
+        <translation>Extras</translation>
     </message>
     <message>
         <location filename="../app/shell/columns.cpp" line="114"/>
@@ -669,7 +669,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="34"/>
         <source>Pages in true size with score settings, to print anywhere.</source>
-        <translation>Seiten in wahrer Größe mit Rillmaßen, überall zu drucken.</translation>
+        <translation>Seiten in Originalgröße mit Rillmaßen, überall zu drucken.</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="35"/>
@@ -679,7 +679,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="36"/>
         <source>For cutting machines and drawing programs, one group for each kind of line.</source>
-        <translation>Für Schneidemaschinen und Zeichenprogramme, eine Gruppe für jede Linienart.</translation>
+        <translation>Für Schneideplotter und Zeichenprogramme, eine Gruppe für jede Linienart.</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="38"/>
@@ -689,7 +689,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="39"/>
         <source>For cutting machines and plotters, one layer for each kind of line.</source>
-        <translation>Für Schneidemaschinen und Plotter, eine Ebene für jede Linienart.</translation>
+        <translation>Für Schneideplotter und Zeichenplotter, eine Ebene für jede Linienart.</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="40"/>
@@ -704,7 +704,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="42"/>
         <source>Picture of the folded piece as PNG</source>
-        <translation>Bild des gefalteten Stücks als PNG</translation>
+        <translation>Bild des gefalteten Teils als PNG</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="43"/>
@@ -714,7 +714,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="44"/>
         <source>Picture of the folded piece as SVG</source>
-        <translation>Bild des gefalteten Stücks als SVG</translation>
+        <translation>Bild des gefalteten Teils als SVG</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="45"/>
@@ -729,7 +729,7 @@
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="47"/>
         <source>Panels, scores and plans for other programs.</source>
-        <translation>Flächen, Rillen und Pläne für andere Programme.</translation>
+        <translation>Flächen, Rilllinien und Pläne für andere Programme.</translation>
     </message>
     <message>
         <location filename="../app/printing/export_dialog.cpp" line="58"/>
@@ -795,17 +795,17 @@
     <message>
         <location filename="../app/panels/extras_panel.cpp" line="18"/>
         <source>Nothing goes with the box yet.</source>
-        <translation>Noch geht nichts mit der Schachtel mit.</translation>
+        <translation>Noch keine Extras.</translation>
     </message>
     <message>
         <location filename="../app/panels/extras_panel.cpp" line="32"/>
         <source>Add…</source>
-        <translation>Hinzufügen…</translation>
+        <translation>Hinzufügen …</translation>
     </message>
     <message>
         <location filename="../app/panels/extras_panel.cpp" line="33"/>
         <source>Add an extra</source>
-        <translation>Eine Beigabe hinzufügen</translation>
+        <translation>Ein Extra hinzufügen</translation>
     </message>
 </context>
 <context>
@@ -836,19 +836,19 @@
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="44"/>
+        <location filename="../app/shell/file_actions.cpp" line="41"/>
         <source>&amp;Title, tags, notes…</source>
-        <translation>&amp;Titel, Stichwörter, Notizen …</translation>
+        <translation>&amp;Titel, Schlagwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="45"/>
+        <location filename="../app/shell/file_actions.cpp" line="42"/>
         <source>Stoc&amp;k and supplies…</source>
-        <translation>&amp;Lager und Material …</translation>
+        <translation>&amp;Vorrat und Material …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="71"/>
+        <location filename="../app/shell/file_actions.cpp" line="67"/>
         <source>Open &amp;recent</source>
-        <translation>&amp;Zuletzt benutzt</translation>
+        <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
         <location filename="../app/shell/file_actions.cpp" line="86"/>
@@ -861,9 +861,9 @@
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="89"/>
+        <location filename="../app/shell/file_actions.cpp" line="84"/>
         <source>Save them now, or leave them behind.</source>
-        <translation>Jetzt speichern oder zurücklassen.</translation>
+        <translation>Änderungen speichern?</translation>
     </message>
     <message>
         <location filename="../app/shell/file_actions.cpp" line="90"/>
@@ -871,14 +871,14 @@
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="91"/>
+        <location filename="../app/shell/file_actions.cpp" line="86"/>
         <source>Leave them</source>
-        <translation>Zurücklassen</translation>
+        <translation>Nicht speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="92"/>
+        <location filename="../app/shell/file_actions.cpp" line="87"/>
         <source>Stay here</source>
-        <translation>Hierbleiben</translation>
+        <translation>Abbrechen</translation>
     </message>
     <message>
         <location filename="../app/shell/file_actions.cpp" line="147"/>
@@ -983,17 +983,17 @@
     <message>
         <location filename="../app/preview/fold_panel.cpp" line="38"/>
         <source>One stage back</source>
-        <translation>Eine Stufe zurück</translation>
+        <translation>Eine Faltphase zurück</translation>
     </message>
     <message>
         <location filename="../app/preview/fold_panel.cpp" line="39"/>
         <source>One stage forward</source>
-        <translation>Eine Stufe weiter</translation>
+        <translation>Eine Faltphase weiter</translation>
     </message>
     <message>
         <location filename="../app/preview/fold_panel.cpp" line="40"/>
         <source>Fold stage</source>
-        <translation>Faltstufe</translation>
+        <translation>Faltphase</translation>
     </message>
     <message>
         <location filename="../app/preview/fold_panel.cpp" line="101"/>
@@ -1003,7 +1003,7 @@
     <message>
         <location filename="../app/preview/fold_panel.cpp" line="105"/>
         <source>Stage %1 of %2: %3</source>
-        <translation>Stufe %1 von %2: %3</translation>
+        <translation>Faltphase %1 von %2: %3</translation>
     </message>
 </context>
 <context>
@@ -1011,12 +1011,12 @@
     <message>
         <location filename="../app/preview/fold_view.cpp" line="44"/>
         <source>Folded piece</source>
-        <translation>Gefaltetes Stück</translation>
+        <translation>Gefaltetes Teil</translation>
     </message>
     <message>
         <location filename="../app/preview/fold_view.cpp" line="45"/>
         <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
-        <translation>Ziehen dreht das Stück. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
+        <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
     </message>
 </context>
 <context>
@@ -1052,12 +1052,12 @@
     <message>
         <location filename="../app/gallery/gallery_view.cpp" line="37"/>
         <source>Styles</source>
-        <translation>Formen</translation>
+        <translation>Modelle</translation>
     </message>
     <message>
         <location filename="../app/gallery/gallery_view.cpp" line="57"/>
         <source>Styles for your product</source>
-        <translation>Formen für den Inhalt</translation>
+        <translation>Modelle für den Inhalt</translation>
     </message>
     <message>
         <location filename="../app/gallery/gallery_view.cpp" line="62"/>
@@ -1083,7 +1083,7 @@
     <message>
         <location filename="../app/gallery/gallery_view.cpp" line="90"/>
         <source>No glue</source>
-        <translation>Ohne Kleber</translation>
+        <translation>Ohne Klebstoff</translation>
     </message>
     <message>
         <location filename="../app/gallery/gallery_view.cpp" line="90"/>
@@ -1124,9 +1124,9 @@
         <translation>%1, auf der %2: an %3 kleben</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="37"/>
+        <location filename="../app/panels/glue_list.cpp" line="35"/>
         <source>This piece needs no adhesive.</source>
-        <translation>Dieses Stück braucht keinen Kleber.</translation>
+        <translation>Dieses Teil braucht keinen Klebstoff.</translation>
     </message>
 </context>
 <context>
@@ -1276,7 +1276,7 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="52"/>
         <source>Keep to the grain</source>
-        <translation>Bei der Faser bleiben</translation>
+        <translation>Laufrichtung einhalten</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="56"/>
@@ -1296,12 +1296,12 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="101"/>
         <source>No blank is turned against the grain of its sheet.</source>
-        <translation>Kein Zuschnitt wird gegen die Faser seines Bogens gedreht.</translation>
+        <translation>Kein Zuschnitt wird quer zur Laufrichtung seines Bogens gedreht.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="106"/>
         <source>Spare sets</source>
-        <translation>Ersatzsätze</translation>
+        <translation>Reservesätze</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="175"/>
@@ -1331,7 +1331,7 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="182"/>
         <source>Offcuts…</source>
-        <translation>Reste …</translation>
+        <translation>Reststücke …</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="185"/>
@@ -1346,17 +1346,17 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="287"/>
         <source>Choose one of several first.</source>
-        <translation>Wählen Sie erst eines von mehreren.</translation>
+        <translation>Zuerst eines von mehreren wählen.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="181"/>
         <source>Names…</source>
-        <translation>Namen…</translation>
+        <translation>Namen …</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Stock and supplies…</source>
-        <translation>Lager und Material…</translation>
+        <translation>Vorrat und Material …</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="186"/>
@@ -1381,7 +1381,7 @@
     <message>
         <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Machine layouts…</source>
-        <translation>Für die Maschine…</translation>
+        <translation>Für den Schneideplotter …</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="190"/>
@@ -1420,7 +1420,7 @@
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
-            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
+            <numerusform>%n Bögen; ein besserer Plan wird gesucht …</numerusform>
         </translation>
     </message>
     <message>
@@ -1447,14 +1447,14 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="92"/>
+        <location filename="../app/shell/main_window.cpp" line="73"/>
         <source>Undo</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="94"/>
+        <location filename="../app/shell/main_window.cpp" line="75"/>
         <source>Redo</source>
-        <translation>Wiederholen</translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <location filename="../app/shell/main_window.cpp" line="101"/>
@@ -1477,9 +1477,9 @@
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="109"/>
+        <location filename="../app/shell/main_window.cpp" line="90"/>
         <source>Styles for your product</source>
-        <translation>Formen für den Inhalt</translation>
+        <translation>Modelle für den Inhalt</translation>
     </message>
     <message>
         <location filename="../app/shell/main_window.cpp" line="113"/>
@@ -1520,11 +1520,11 @@
         <translation>Über Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="148"/>
+        <location filename="../app/shell/main_window.cpp" line="129"/>
         <source>Creasewright designs small gift packaging out of card: from the product on the table to a true-size template on paper.
 
 Free under the MIT licence.</source>
-        <translation>Creasewright entwirft kleine Geschenkverpackungen aus Karton: vom Inhalt auf dem Tisch bis zur Vorlage in wahrer Größe auf Papier.
+        <translation>Creasewright entwirft kleine Geschenkverpackungen aus Karton: vom Inhalt auf dem Tisch bis zur Vorlage in Originalgröße auf Papier.
 
 Frei unter der MIT-Lizenz.</translation>
     </message>
@@ -1568,13 +1568,41 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
     </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="145"/>
+        <source>Work found</source>
+        <translation>Nicht gespeicherte Arbeit</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="148"/>
+        <source>Take it up again, or throw it away.</source>
+        <translation>Wiederherstellen oder verwerfen?</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="149"/>
+        <source>Take it up</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="150"/>
+        <source>Throw it away</source>
+        <translation>Verwerfen</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::MakeMenu</name>
+    <message>
+        <location filename="../app/shell/make_menu.cpp" line="22"/>
+        <source>Save as a file…</source>
+        <translation>Als Datei speichern …</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::MeasuresPanel</name>
     <message>
         <location filename="../app/panels/measures_panel.cpp" line="93"/>
         <source>Set by hand. The product asks for %1.</source>
-        <translation>Von Hand gesetzt. Der Inhalt verlangt %1.</translation>
+        <translation>Selbst eingegeben. Der Inhalt braucht %1.</translation>
     </message>
     <message>
         <location filename="../app/panels/measures_panel.cpp" line="95"/>
@@ -1620,12 +1648,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="17"/>
         <source>Offcuts</source>
-        <translation>Reste</translation>
+        <translation>Reststücke</translation>
     </message>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="21"/>
         <source>No offcut is wide enough to keep.</source>
-        <translation>Kein Rest ist breit genug, um ihn aufzuheben.</translation>
+        <translation>Kein Reststück ist breit genug, um es aufzuheben.</translation>
     </message>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="22"/>
@@ -1635,12 +1663,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
         <source>They are not enough for mats or labels of every set.</source>
-        <translation>Sie reichen nicht für Auflagen oder Etiketten aller Sätze.</translation>
+        <translation>Für Zierpapiere oder Etiketten aller Sätze reichen sie nicht.</translation>
     </message>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="29"/>
         <source>They would be enough for one or the other of these. What you tick is added to the kit, and the sheets are planned anew:</source>
-        <translation>Sie würden für das eine oder andere davon reichen. Was Sie ankreuzen, kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
+        <translation>Das eine oder andere davon ließe sich daraus schneiden. Angekreuztes kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
     </message>
     <message>
         <location filename="../app/kits/offcut_dialog.cpp" line="45"/>
@@ -1777,7 +1805,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/printing/print_dialog.cpp" line="80"/>
         <source>Margin your printer leaves</source>
-        <translation>Rand, den der Drucker lässt</translation>
+        <translation>Randbreite, die der Drucker frei lässt</translation>
     </message>
     <message>
         <location filename="../app/printing/print_dialog.cpp" line="81"/>
@@ -1808,8 +1836,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/printing/print_dialog.cpp" line="129"/>
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
         <translation>
-            <numerusform>%n Seite in wahrer Größe. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
-            <numerusform>%n Seiten in wahrer Größe. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
+            <numerusform>%n Seite in Originalgröße. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
+            <numerusform>%n Seiten in Originalgröße. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
         </translation>
     </message>
     <message>
@@ -1833,7 +1861,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/panels/product_panel.cpp" line="64"/>
         <source>Give the measures of the piece yourself.</source>
-        <translation>Die Maße des Stücks selbst angeben.</translation>
+        <translation>Die Maße selbst angeben.</translation>
     </message>
     <message>
         <location filename="../app/panels/product_panel.cpp" line="65"/>
@@ -1853,7 +1881,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/panels/product_panel.cpp" line="72"/>
         <source>Easy</source>
-        <translation>Leicht</translation>
+        <translation>Normal</translation>
     </message>
     <message>
         <location filename="../app/panels/product_panel.cpp" line="73"/>
@@ -1895,12 +1923,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/sheet_choice.cpp" line="38"/>
         <source>Sheets</source>
-        <translation>Bogen</translation>
+        <translation>Bögen</translation>
     </message>
     <message>
         <location filename="../app/kits/sheet_choice.cpp" line="39"/>
         <source>Other sheets</source>
-        <translation>Andere Bogen</translation>
+        <translation>Andere Bögen</translation>
     </message>
     <message>
         <location filename="../app/kits/sheet_choice.cpp" line="56"/>
@@ -1980,7 +2008,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="44"/>
         <source>Search title, style, product, tags, notes</source>
-        <translation>Titel, Form, Inhalt, Stichwörter, Notizen suchen</translation>
+        <translation>Titel, Modell, Inhalt, Schlagwörter, Notizen suchen</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="45"/>
@@ -2010,7 +2038,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="52"/>
         <source>By style</source>
-        <translation>Nach Bauart</translation>
+        <translation>Nach Modell</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="60"/>
@@ -2025,7 +2053,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="77"/>
         <source>Copy for the present product</source>
-        <translation>Für das jetzige Produkt kopieren</translation>
+        <translation>Für den jetzigen Inhalt kopieren</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="78"/>
@@ -2035,7 +2063,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="79"/>
         <source>Title, tags, notes…</source>
-        <translation>Titel, Stichwörter, Notizen …</translation>
+        <translation>Titel, Schlagwörter, Notizen …</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="80"/>
@@ -2046,12 +2074,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="82"/>
         <source>Save all as a bundle…</source>
-        <translation>Alle als Bündel speichern …</translation>
+        <translation>Alle als Sammlung speichern …</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="83"/>
         <source>Add a bundle…</source>
-        <translation>Ein Bündel hinzufügen …</translation>
+        <translation>Eine Sammlung hinzufügen …</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="89"/>
@@ -2061,7 +2089,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="107"/>
         <source>The shelf is empty. Put designs here to find them again.</source>
-        <translation>Das Regal ist leer. Legen Sie Entwürfe hier ab, um sie wiederzufinden.</translation>
+        <translation>Das Regal ist leer. Hier abgelegte Entwürfe lassen sich wiederfinden.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/shelf/shelf_window.cpp" line="110"/>
@@ -2085,7 +2113,7 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/shelf/shelf_window.cpp" line="161"/>
         <location filename="../app/shelf/shelf_window.cpp" line="178"/>
         <source>Choose a design first.</source>
-        <translation>Wählen Sie zuerst einen Entwurf.</translation>
+        <translation>Zuerst einen Entwurf wählen.</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="183"/>
@@ -2096,7 +2124,7 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/shelf/shelf_window.cpp" line="194"/>
         <location filename="../app/shelf/shelf_window.cpp" line="207"/>
         <source>Bundle (*.cwbundle)</source>
-        <translation>Bündel (*.cwbundle)</translation>
+        <translation>Sammlung (*.cwbundle)</translation>
     </message>
     <message>
         <location filename="../app/shelf/shelf_window.cpp" line="218"/>
@@ -2123,12 +2151,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="109"/>
         <source>Stock and supplies</source>
-        <translation>Lager und Material</translation>
+        <translation>Vorrat und Material</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="111"/>
         <source>Sheets</source>
-        <translation>Bogen</translation>
+        <translation>Bögen</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="113"/>
@@ -2153,12 +2181,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="149"/>
         <source>Read table…</source>
-        <translation>Tabelle lesen…</translation>
+        <translation>Tabelle lesen …</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="150"/>
         <source>Write table…</source>
-        <translation>Tabelle schreiben…</translation>
+        <translation>Tabelle schreiben …</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="152"/>
@@ -2182,7 +2210,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/panels/style_panel.cpp" line="32"/>
         <source>Change style</source>
-        <translation>Form wechseln</translation>
+        <translation>Modell wechseln</translation>
     </message>
 </context>
 <context>
@@ -2223,14 +2251,14 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Vorlage, Anleitung, Kurs und Dateien zu diesem Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="81"/>
+        <location filename="../app/shell/tool_bar.cpp" line="73"/>
         <source>Undo</source>
-        <translation>Zurücknehmen</translation>
+        <translation>Rückgängig</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="83"/>
+        <location filename="../app/shell/tool_bar.cpp" line="75"/>
         <source>Redo</source>
-        <translation>Wiederholen</translation>
+        <translation>Wiederherstellen</translation>
     </message>
     <message>
         <location filename="../app/shell/tool_bar.cpp" line="92"/>
@@ -2258,9 +2286,9 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="112"/>
+        <location filename="../app/shell/tool_bar.cpp" line="104"/>
         <source>What your board, trimmer or ruler can hit. Fitted measures snap to it.</source>
-        <translation>Was Rillbrett, Schneider oder Lineal treffen. Angepasste Maße rasten darauf ein.</translation>
+        <translation>Was sich an Rillbrett, Papierschneider oder Lineal einstellen lässt. Angepasste Maße rasten darauf ein.</translation>
     </message>
     <message>
         <location filename="../app/shell/tool_bar.cpp" line="132"/>
@@ -2268,9 +2296,9 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Rillbrett</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="134"/>
+        <location filename="../app/shell/tool_bar.cpp" line="126"/>
         <source>How wide your scoring board is: longer readings come from the other side.</source>
-        <translation>Wie breit Ihr Rillbrett ist: längere Ablesungen kommen von der anderen Seite.</translation>
+        <translation>Wie breit das Rillbrett ist: größere Maße werden von der anderen Seite gemessen.</translation>
     </message>
     <message>
         <location filename="../app/shell/tool_bar.cpp" line="157"/>
@@ -2287,13 +2315,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="159"/>
+        <source>Make</source>
+        <translation>Unterlagen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::WordsDialog</name>
     <message>
         <location filename="../app/shelf/words_dialog.cpp" line="25"/>
         <source>Title, tags and notes</source>
-        <translation>Titel, Stichwörter und Notizen</translation>
+        <translation>Titel, Schlagwörter und Notizen</translation>
     </message>
     <message>
         <location filename="../app/shelf/words_dialog.cpp" line="28"/>
@@ -2308,7 +2341,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/shelf/words_dialog.cpp" line="32"/>
         <source>Tags</source>
-        <translation>Stichwörter</translation>
+        <translation>Schlagwörter</translation>
     </message>
     <message>
         <location filename="../app/shelf/words_dialog.cpp" line="33"/>
@@ -2326,37 +2359,37 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/commands/edits.cpp" line="26"/>
         <source>title, tags and notes</source>
-        <translation>Titel, Stichwörter und Notizen</translation>
+        <translation>Titel, Schlagwörter und Notizen</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="45"/>
         <source>the style</source>
-        <translation>die Form</translation>
+        <translation>Modell</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="52"/>
         <source>the product</source>
-        <translation>den Inhalt</translation>
+        <translation>Inhalt</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="58"/>
         <source>the ease</source>
-        <translation>die Luft</translation>
+        <translation>Luft</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="64"/>
         <source>the tool grid</source>
-        <translation>das Werkzeugraster</translation>
+        <translation>Werkzeugraster</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="70"/>
         <source>the scoring board</source>
-        <translation>das Rillbrett</translation>
+        <translation>Rillbrett</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="76"/>
         <source>the card</source>
-        <translation>den Karton</translation>
+        <translation>Karton</translation>
     </message>
 </context>
 <context>
@@ -2382,7 +2415,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="23"/>
         <source>Cut the slits</source>
-        <translation>Die Schlitze schneiden</translation>
+        <translation>Die Einschnitte schneiden</translation>
     </message>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="25"/>
@@ -2397,12 +2430,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="29"/>
         <source>Notch the corners</source>
-        <translation>Die Ecken ausklinken</translation>
+        <translation>Kleine Ecken abschneiden</translation>
     </message>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="31"/>
         <source>Cut the curves</source>
-        <translation>Die Bögen schneiden</translation>
+        <translation>Die Rundungen schneiden</translation>
     </message>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="33"/>
@@ -2421,16 +2454,16 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/cut_words.cpp" line="43"/>
         <source>Cut %n slit(s); nothing falls out.</source>
         <translation>
-            <numerusform>%n Schlitz schneiden; nichts fällt heraus.</numerusform>
-            <numerusform>%n Schlitze schneiden; nichts fällt heraus.</numerusform>
+            <numerusform>%n Einschnitt schneiden; nichts fällt heraus.</numerusform>
+            <numerusform>%n Einschnitte schneiden; nichts fällt heraus.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/cut_words.cpp" line="45"/>
         <source>Make %n slanting cut(s), each from the end of one score to the next.</source>
         <translation>
-            <numerusform>%n schrägen Schnitt machen, vom Ende einer Rillung zur nächsten.</numerusform>
-            <numerusform>%n schräge Schnitte machen, jeden vom Ende einer Rillung zur nächsten.</numerusform>
+            <numerusform>%n schrägen Schnitt machen, vom Ende einer Rilllinie zur nächsten.</numerusform>
+            <numerusform>%n schräge Schnitte machen, jeden vom Ende einer Rilllinie zur nächsten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2453,8 +2486,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/cut_words.cpp" line="52"/>
         <source>Make %n curved cut(s); trace them from the template.</source>
         <translation>
-            <numerusform>%n Bogen schneiden; von der Schablone abzeichnen.</numerusform>
-            <numerusform>%n Bögen schneiden; von der Schablone abzeichnen.</numerusform>
+            <numerusform>%n Rundung schneiden, vorher von der Vorlage übertragen.</numerusform>
+            <numerusform>%n Rundungen schneiden, vorher von der Vorlage übertragen.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2469,32 +2502,32 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/cut_words.cpp" line="61"/>
         <source>Cut in from the left edge up to score line %1, %n time(s).</source>
         <translation>
-            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
-            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
+            <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/cut_words.cpp" line="64"/>
         <source>Cut in from the right edge up to score line %1, %n time(s).</source>
         <translation>
-            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
-            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
+            <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/cut_words.cpp" line="67"/>
         <source>Cut in from the bottom edge up to score line %1, %n time(s).</source>
         <translation>
-            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
-            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
+            <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/cut_words.cpp" line="70"/>
         <source>Cut in from the top edge up to score line %1, %n time(s).</source>
         <translation>
-            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
-            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n Mal.</numerusform>
+            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
+            <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
         </translation>
     </message>
     <message>
@@ -2505,14 +2538,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/cut_words.cpp" line="103"/>
         <source>Take away the piece %1.</source>
-        <translation>Das Stück %1 wegnehmen.</translation>
+        <translation>Das Eckstück %1 wegnehmen.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/cut_words.cpp" line="104"/>
         <source>Take away the %n piece(s) %1 to %2.</source>
         <translation>
-            <numerusform>Das %n Stück %1 bis %2 wegnehmen.</numerusform>
-            <numerusform>Die %n Stücke %1 bis %2 wegnehmen.</numerusform>
+            <numerusform>Das %n Eckstück %1 bis %2 wegnehmen.</numerusform>
+            <numerusform>Die %n Eckstücke %1 bis %2 wegnehmen.</numerusform>
         </translation>
     </message>
     <message>
@@ -2544,12 +2577,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="32"/>
         <source>“%1” comes to lie inside “%2”.</source>
-        <translation>„%1“ kommt innen an „%2“ zu liegen.</translation>
+        <translation>„%1“ liegt dann innen an „%2“.</translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="34"/>
         <source>“%1” comes to lie on the outside of “%2”.</source>
-        <translation>„%1“ kommt außen auf „%2“ zu liegen.</translation>
+        <translation>„%1“ liegt dann außen auf „%2“.</translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="46"/>
@@ -2559,7 +2592,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="49"/>
         <source>Bend each petal a little and lay it over the next; the last goes under the first.</source>
-        <translation>Jedes Blatt etwas biegen und über das nächste legen; das letzte kommt unter das erste.</translation>
+        <translation>Jedes Blütenblatt etwas biegen und über das nächste legen; das letzte kommt unter das erste.</translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="54"/>
@@ -2569,7 +2602,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="57"/>
         <source>Press the curved scores in with your thumbs; the card bends by itself.</source>
-        <translation>Die gebogenen Rillungen mit den Daumen eindrücken; der Karton wölbt sich von selbst.</translation>
+        <translation>Die gebogenen Rilllinien mit den Daumen eindrücken; der Karton wölbt sich von selbst.</translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="59"/>
@@ -2584,7 +2617,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="86"/>
         <source>The pieces go one into the other: %1.</source>
-        <translation>Die Teile gehören ineinander: %1.</translation>
+        <translation>Die Teile zusammensetzen: %1.</translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="105"/>
@@ -2602,12 +2635,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="117"/>
         <source>Take the liner off the tape, or put on the glue, just before.</source>
-        <translation>Unmittelbar davor das Klebeband abdecken oder den Klebstoff auftragen.</translation>
+        <translation>Erst jetzt die Schutzfolie abziehen oder den Klebstoff auftragen.</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_html.cpp" line="72"/>
         <source>The finished piece</source>
-        <translation>Das fertige Stück</translation>
+        <translation>Das fertige Teil</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_html.cpp" line="79"/>
@@ -2625,7 +2658,7 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
         <translation>
             <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
-            <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
+            <numerusform>%n Bögen %1, %2, für das Teil „%3“</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2633,7 +2666,7 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n Bogen Karton, %1</numerusform>
-            <numerusform>%n Bogen Karton, %1</numerusform>
+            <numerusform>%n Bögen Karton, %1</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2641,7 +2674,7 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%n sheet(s) of card, %1, for the piece “%2”</source>
         <translation>
             <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
-            <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
+            <numerusform>%n Bögen Karton, %1, für das Teil „%2“</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -2663,14 +2696,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="45"/>
         <source>%1 of ribbon, %2 wide</source>
-        <translation>%1 Band, %2 breit</translation>
+        <translation>%1 Schleifenband, %2 breit</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/guide_words.cpp" line="55"/>
         <source>(a roll of 25 m does for %n)</source>
         <translation>
-            <numerusform>(eine Rolle von 25 m reicht für %n)</numerusform>
-            <numerusform>(eine Rolle von 25 m reicht für %n)</numerusform>
+            <numerusform>(eine 25-m-Rolle reicht für %n Schachtel)</numerusform>
+            <numerusform>(eine 25-m-Rolle reicht für %n Schachteln)</numerusform>
         </translation>
     </message>
     <message>
@@ -2686,7 +2719,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="65"/>
         <source>Ball stylus, 1 to 1.5 mm</source>
-        <translation>Kugelstift, 1 bis 1,5 mm</translation>
+        <translation>Prägestift (Kugel 1 bis 1,5 mm)</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="67"/>
@@ -2711,12 +2744,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="81"/>
         <source>Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children. Follow local rules.</source>
-        <translation>Klingen schneiden: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
+        <translation>Klingen sind scharf: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="85"/>
         <source>Card, ink, glue and tape are not made to touch food unless their maker says so: wrap food, or line the box. Follow local rules.</source>
-        <translation>Karton, Farbe, Klebstoff und Klebeband sind nicht für Lebensmittel gemacht, wenn der Hersteller es nicht sagt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
+        <translation>Karton, Farbe, Klebstoff und Klebeband sind nur dann für Lebensmittel geeignet, wenn der Hersteller es angibt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="89"/>
@@ -2754,7 +2787,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="135"/>
         <source>You need</source>
-        <translation>Sie brauchen</translation>
+        <translation>Material</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="136"/>
@@ -2786,13 +2819,13 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Trim %n sheet(s) of card to %1.</source>
         <translation>
             <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
-            <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
+            <numerusform>%n Bögen Karton auf %1 zuschneiden.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="53"/>
         <source>Lay it down with the face up that becomes the inside, the longer measure as the figure shows.</source>
-        <translation>Mit der späteren Innenseite nach oben hinlegen, die längere Seite wie im Bild.</translation>
+        <translation>Mit der Innenseite nach oben hinlegen, die lange Kante wie im Bild.</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="62"/>
@@ -2812,7 +2845,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/step_words.cpp" line="88"/>
         <source>Fold and burnish</source>
-        <translation>Falten und glattstreichen</translation>
+        <translation>Falten und mit dem Falzbein nachziehen</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/step_words.cpp" line="104"/>
@@ -2834,25 +2867,25 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/step_words.cpp" line="99"/>
         <location filename="../app/guide/step_words.cpp" line="110"/>
         <source>Press each fold sharp with the bone folder.</source>
-        <translation>Jeden Falz mit dem Falzbein scharf glattstreichen.</translation>
+        <translation>Jeden Falz mit dem Falzbein kräftig nachziehen.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/step_words.cpp" line="38"/>
         <source>Trim %n sheet(s) of %1 to %2.</source>
         <translation>
-            <numerusform>Schneiden Sie %n Bogen %1 auf %2 zu.</numerusform>
-            <numerusform>Schneiden Sie %n Bogen %1 auf %2 zu.</numerusform>
+            <numerusform>%n Bogen %1 auf %2 zuschneiden.</numerusform>
+            <numerusform>%n Bögen %1 auf %2 zuschneiden.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="47"/>
         <source>Write or print on it: “%1”.</source>
-        <translation>Schreiben oder drucken Sie darauf: „%1“.</translation>
+        <translation>Darauf schreiben oder drucken: „%1“.</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="67"/>
         <source>Trace these lines from the template with a stylus.</source>
-        <translation>Diese Linien mit dem Kugelstift von der Schablone durchzeichnen.</translation>
+        <translation>Diese Linien mit dem Prägestift von der Vorlage durchdrücken.</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="97"/>
@@ -2862,7 +2895,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/step_words.cpp" line="117"/>
         <source>Put on the adhesive</source>
-        <translation>Den Klebstoff aufbringen</translation>
+        <translation>Den Klebstoff auftragen</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="126"/>
@@ -2881,8 +2914,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/step_words.cpp" line="134"/>
         <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
         <translation>
-            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
-            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Abdeckung bleibt darauf.</numerusform>
+            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Schutzfolie noch nicht abziehen.</numerusform>
+            <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Schutzfolie noch nicht abziehen.</numerusform>
         </translation>
     </message>
     <message>
@@ -2893,7 +2926,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/step_words.cpp" line="148"/>
         <source>The sheet measures %1.</source>
-        <translation>Der Bogen misst %1.</translation>
+        <translation>Maß des Zuschnitts: %1.</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="150"/>
@@ -2904,8 +2937,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/step_words.cpp" line="152"/>
         <source>%n piece(s) have come off.</source>
         <translation>
-            <numerusform>%n Stück ist abgefallen.</numerusform>
-            <numerusform>%n Stücke sind abgefallen.</numerusform>
+            <numerusform>%n Eckstück liegt auf dem Tisch.</numerusform>
+            <numerusform>%n Eckstücke liegen auf dem Tisch.</numerusform>
         </translation>
     </message>
     <message>
@@ -2926,7 +2959,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/step_words.cpp" line="162"/>
         <source>Outside it measures %1.</source>
-        <translation>Außen misst es %1.</translation>
+        <translation>Außenmaß: %1.</translation>
     </message>
     <message>
         <location filename="../app/guide/write_guide.cpp" line="48"/>
@@ -2936,7 +2969,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="15"/>
         <source>Glue on the mats</source>
-        <translation>Kleben Sie die Auflagen auf</translation>
+        <translation>Die Zierpapiere aufkleben</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/guide/extra_words.cpp" line="22"/>
@@ -2949,107 +2982,107 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="26"/>
         <source>Lay each in the middle of its face, the pattern upright, and press it on.</source>
-        <translation>Legen Sie jede in die Mitte ihrer Fläche, das Muster aufrecht, und drücken Sie sie an.</translation>
+        <translation>Jedes in die Mitte seiner Fläche legen, das Muster aufrecht, und andrücken.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="32"/>
         <source>Glue on the label</source>
-        <translation>Kleben Sie das Etikett auf</translation>
+        <translation>Das Etikett aufkleben</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="34"/>
         <source>Glue the label onto the middle of its mat layer.</source>
-        <translation>Kleben Sie das Etikett auf die Mitte seiner Unterlage.</translation>
+        <translation>Das Etikett auf die Mitte seines Rahmenpapiers kleben.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="37"/>
         <source>Glue it onto the middle of “%1”.</source>
-        <translation>Kleben Sie es auf die Mitte von „%1“.</translation>
+        <translation>Auf die Mitte von „%1“ kleben.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="44"/>
         <source>Glue in the film</source>
-        <translation>Kleben Sie die Folie ein</translation>
+        <translation>Die Folie einkleben</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="47"/>
         <source>Put narrow tape or glue round the opening of “%1”, on the inside.</source>
-        <translation>Bringen Sie schmales Klebeband oder Kleber innen rund um die Öffnung von „%1“ an.</translation>
+        <translation>Schmales Klebeband oder Klebstoff innen rund um die Öffnung von „%1“ anbringen.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="49"/>
         <source>Press the film on; it must not reach a fold.</source>
-        <translation>Drücken Sie die Folie an; sie darf keine Falz erreichen.</translation>
+        <translation>Die Folie andrücken; sie darf nicht bis an einen Falz reichen.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="55"/>
         <source>Tie the ribbon</source>
-        <translation>Binden Sie das Band</translation>
+        <translation>Das Schleifenband binden</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="61"/>
         <source>Cut %1 of ribbon, %2 wide.</source>
-        <translation>Schneiden Sie %1 Band ab, %2 breit.</translation>
+        <translation>%1 Schleifenband abschneiden, %2 breit.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="64"/>
         <source>Lay it under the box, cross it on top, and tie a bow.</source>
-        <translation>Legen Sie es unter die Schachtel, kreuzen Sie es oben und binden Sie eine Schleife.</translation>
+        <translation>Unter die Schachtel legen, oben kreuzen und eine Schleife binden.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="65"/>
         <source>Lay it once round the box and tie a bow.</source>
-        <translation>Legen Sie es einmal um die Schachtel und binden Sie eine Schleife.</translation>
+        <translation>Einmal um die Schachtel legen und eine Schleife binden.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="89"/>
         <source>Slide the band on</source>
-        <translation>Schieben Sie die Banderole auf</translation>
+        <translation>Die Banderole überschieben</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="90"/>
         <source>Slide the band round the box, its seam at the back.</source>
-        <translation>Schieben Sie die Banderole um die Schachtel, die Naht nach hinten.</translation>
+        <translation>Die Banderole über die Schachtel schieben, die Naht nach hinten.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="93"/>
         <source>Slide the box into the sleeve</source>
-        <translation>Schieben Sie die Schachtel in die Hülle</translation>
+        <translation>Die Schachtel in die Hülse schieben</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="94"/>
         <source>Push it in from one end until both ends are flush.</source>
-        <translation>Schieben Sie sie von einem Ende hinein, bis beide Enden bündig sind.</translation>
+        <translation>Von einem Ende hineinschieben, bis beide Enden bündig sind.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="97"/>
         <source>Tie on the tag</source>
-        <translation>Binden Sie den Anhänger an</translation>
+        <translation>Den Anhänger anbinden</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="98"/>
         <source>Thread ribbon or string through the hole and tie the tag on.</source>
-        <translation>Ziehen Sie Band oder Schnur durch das Loch und binden Sie den Anhänger an.</translation>
+        <translation>Schleifenband oder Kordel durch das Loch fädeln und den Anhänger anbinden.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="101"/>
         <source>Set in the insert</source>
-        <translation>Setzen Sie den Einsatz ein</translation>
+        <translation>Den Einsatz einsetzen</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="102"/>
         <source>Set the insert into the box and the product into its opening.</source>
-        <translation>Setzen Sie den Einsatz in die Schachtel und das Produkt in seine Öffnung.</translation>
+        <translation>Den Einsatz in die Schachtel setzen und den Inhalt in seine Öffnung.</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="104"/>
         <source>Lay in the greeting slip</source>
-        <translation>Legen Sie den Grußzettel ein</translation>
+        <translation>Das Grußkärtchen einlegen</translation>
     </message>
     <message>
         <location filename="../app/guide/extra_words.cpp" line="105"/>
         <source>Lay it into the box, and the product onto it.</source>
-        <translation>Legen Sie ihn in die Schachtel und das Produkt darauf.</translation>
+        <translation>In die Schachtel legen, den Inhalt darauf.</translation>
     </message>
 </context>
 <context>
@@ -3062,7 +3095,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/kit_pages.cpp" line="39"/>
         <source>Trimmer blades cut: keep fingers behind the guard, lock the blade after use, and let adults cut for children. Follow local rules.</source>
-        <translation>Klingen am Papierschneider schneiden: Finger hinter dem Schutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
+        <translation>Die Klinge am Papierschneider ist scharf: Finger hinter dem Fingerschutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_pages.cpp" line="88"/>
@@ -3082,7 +3115,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/kit_pages.cpp" line="92"/>
         <source>What the offcuts could give, one or the other</source>
-        <translation>Was die Reste hergeben könnten, das eine oder das andere</translation>
+        <translation>Was die Reststücke hergeben könnten, das eine oder das andere</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="30"/>
@@ -3102,14 +3135,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="47"/>
         <source>Take what is left after cut %1, turn it.</source>
-        <translation>Den Rest nach Schnitt %1 nehmen, drehen.</translation>
+        <translation>Den Rest aus Schnitt %1 drehen und anlegen.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/kit_words.cpp" line="49"/>
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
-            <numerusform>%n Streifen von Schnitt %1 nehmen, gedreht.</numerusform>
-            <numerusform>%n Streifen von Schnitt %1 nehmen, gedreht.</numerusform>
+            <numerusform>%n Streifen aus Schnitt %1 um 90° gedreht anlegen.</numerusform>
+            <numerusform>%n Streifen aus Schnitt %1 um 90° gedreht anlegen.</numerusform>
         </translation>
     </message>
     <message>
@@ -3168,32 +3201,32 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/kit_words.cpp" line="90"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
-            <numerusform>%1, und %n Ersatzsatz</numerusform>
-            <numerusform>%1, und %n Ersatzsätze</numerusform>
+            <numerusform>%1, und %n Reservesatz</numerusform>
+            <numerusform>%1, und %n Reservesätze</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/kit_words.cpp" line="102"/>
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
-            <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
-            <numerusform>%n Bogen zum kleinsten Preis, bewiesen: billiger geht es nicht.</numerusform>
+            <numerusform>%n Bogen zum kleinsten Preis, nachgewiesen: billiger geht es nicht.</numerusform>
+            <numerusform>%n Bögen zum kleinsten Preis, nachgewiesen: billiger geht es nicht.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/kit_words.cpp" line="104"/>
         <source>%n sheet(s); a cheaper choice is not ruled out.</source>
         <translation>
-            <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
-            <numerusform>%n Bogen; eine billigere Wahl ist nicht ausgeschlossen.</numerusform>
+            <numerusform>%n Bogen; vielleicht geht es billiger.</numerusform>
+            <numerusform>%n Bögen; vielleicht geht es billiger.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/kit_words.cpp" line="107"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
-            <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
-            <numerusform>%n Bogen, bewiesen: Weniger reichen nicht.</numerusform>
+            <numerusform>%n Bogen, nachgewiesen: mit weniger geht es nicht.</numerusform>
+            <numerusform>%n Bögen, nachgewiesen: mit weniger geht es nicht.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3201,25 +3234,25 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
-            <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
+            <numerusform>%n Bögen; mindestens %1 sind nötig.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="117"/>
         <source>One more person would cost %1 in sheets.</source>
-        <translation>Eine Person mehr kostete %1 an Bögen.</translation>
+        <translation>Mit einer Person mehr kosten die Bögen %1 mehr.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="120"/>
         <source>One more person would take no further sheet.</source>
-        <translation>Eine Person mehr bräuchte keinen weiteren Bogen.</translation>
+        <translation>Mit einer Person mehr wird kein weiterer Bogen gebraucht.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/kit_words.cpp" line="121"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
-            <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
-            <numerusform>Eine Person mehr bräuchte %n Bogen mehr.</numerusform>
+            <numerusform>Mit einer Person mehr wird %n Bogen mehr gebraucht.</numerusform>
+            <numerusform>Mit einer Person mehr werden %n Bögen mehr gebraucht.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3235,7 +3268,7 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n Bogen %1, %2 (%3)</numerusform>
-            <numerusform>%n Bogen %1, %2 (%3)</numerusform>
+            <numerusform>%n Bögen %1, %2 (%3)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3250,8 +3283,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/shopping_words.cpp" line="38"/>
         <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
         <translation>
-            <numerusform>Band %1 breit: %2 m in %n Stück</numerusform>
-            <numerusform>Band %1 breit: %2 m in %n Stücken</numerusform>
+            <numerusform>Schleifenband %1 breit: %2 m in %n Stück</numerusform>
+            <numerusform>Schleifenband %1 breit: %2 m in %n Stücken</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3313,8 +3346,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/kit_words.cpp" line="171"/>
         <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
         <translation>
-            <numerusform>%1 für „%2“: das eine Stück kommt aus den Resten von %3</numerusform>
-            <numerusform>%1 für „%2“: alle %n Stücke kommen aus den Resten von %3</numerusform>
+            <numerusform>%1 für „%2“: das eine Teil kommt aus den Reststücken von %3</numerusform>
+            <numerusform>%1 für „%2“: alle %n Teile kommen aus den Reststücken von %3</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3322,7 +3355,7 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
-            <numerusform>Aufteilung %1: %n Bogen %2 gleich schneiden</numerusform>
+            <numerusform>Aufteilung %1: %n Bögen %2 gleich schneiden</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3341,7 +3374,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/bag_labels.cpp" line="43"/>
         <source>Spare set</source>
-        <translation>Ersatzsatz</translation>
+        <translation>Reservesatz</translation>
     </message>
     <message>
         <location filename="../app/kits/bag_labels.cpp" line="51"/>
@@ -3360,8 +3393,8 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/teacher_words.cpp" line="33"/>
         <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
         <translation>
-            <numerusform>Am Tag davor: die Bogen schneiden, wie die Anordnungen zeigen, etwa %n Minute.</numerusform>
-            <numerusform>Am Tag davor: die Bogen schneiden, wie die Anordnungen zeigen, etwa %n Minuten.</numerusform>
+            <numerusform>Am Tag davor: die Bögen schneiden, wie die Aufteilungen zeigen, etwa %n Minute.</numerusform>
+            <numerusform>Am Tag davor: die Bögen schneiden, wie die Aufteilungen zeigen, etwa %n Minuten.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3376,14 +3409,14 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/teacher_words.cpp" line="42"/>
         <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
         <translation>
-            <numerusform>%n Anleitung „%1“ drucken, eine Vorlage dazu.</numerusform>
-            <numerusform>%n Anleitungen „%1“ drucken, eine Vorlage dazu.</numerusform>
+            <numerusform>Die Anleitung „%1“ %n-mal drucken, die Vorlage einmal.</numerusform>
+            <numerusform>Die Anleitung „%1“ %n-mal drucken, die Vorlage einmal.</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../app/kits/teacher_words.cpp" line="45"/>
         <source>%1 Welcome: show the finished pieces, and how blades are used safely.</source>
-        <translation>%1 Begrüßung: die fertigen Stücke zeigen, und wie man sicher mit Klingen umgeht.</translation>
+        <translation>%1 Begrüßung: die fertigen Schachteln zeigen, und wie man sicher mit Klingen umgeht.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/teacher_words.cpp" line="53"/>
@@ -3401,20 +3434,20 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/teacher_words.cpp" line="58"/>
         <source>%1 The end.</source>
-        <translation>%1 Schluss.</translation>
+        <translation>%1 Ende.</translation>
     </message>
     <message numerus="yes">
         <location filename="../app/kits/machine_files.cpp" line="21"/>
         <source>%1, mat %2: cut %n sheet(s)</source>
         <translation>
-            <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
-            <numerusform>%1, Matte %2: %n Bogen schneiden</numerusform>
+            <numerusform>%1, Trägermatte %2: %n Bogen schneiden</numerusform>
+            <numerusform>%1, Trägermatte %2: %n Bögen schneiden</numerusform>
         </translation>
     </message>
     <message>
         <location filename="../app/kits/machine_files.cpp" line="76"/>
         <source>Mats of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
-        <translation>Matten von %1 × %2. Vor dem Kurs von jeder Karte ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
+        <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in den laufenden Schneideplotter greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_saving.cpp" line="31"/>
@@ -3429,7 +3462,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/kits/kit_saving.cpp" line="65"/>
         <source>Folder for the layouts</source>
-        <translation>Ordner für die Anordnungen</translation>
+        <translation>Ordner für die Aufteilungen</translation>
     </message>
 </context>
 <context>
@@ -3447,7 +3480,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="22"/>
         <source>tile %1</source>
-        <translation>Kachel %1</translation>
+        <translation>Blatt %1</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="23"/>
@@ -3467,12 +3500,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="27"/>
         <source>joins %1</source>
-        <translation>an %1</translation>
+        <translation>hier %1 anlegen</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="28"/>
         <source>Cut along the thin frame and butt the tiles; the circles close.</source>
-        <translation>Am dünnen Rahmen schneiden und die Kacheln aneinanderstoßen; die Kreise schließen sich.</translation>
+        <translation>Am dünnen Rahmen schneiden und die Blätter Kante an Kante legen; die Kreise müssen sich schließen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="30"/>
@@ -3487,12 +3520,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="32"/>
         <source>score, fold towards you</source>
-        <translation>rillen, zu dir falten</translation>
+        <translation>rillen, zu sich hin falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="33"/>
         <source>score, fold away from you</source>
-        <translation>rillen, von dir weg falten</translation>
+        <translation>rillen, von sich weg falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="34"/>
@@ -3602,7 +3635,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="66"/>
         <source>This piece needs no score.</source>
-        <translation>Dieses Stück braucht keine Rille.</translation>
+        <translation>Dieses Teil braucht keine Rilllinie.</translation>
     </message>
     <message>
         <location filename="../app/bridge/label_text.cpp" line="67"/>
@@ -3663,7 +3696,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="88"/>
         <source>mat</source>
-        <translation>Auflage</translation>
+        <translation>Zierpapier</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="89"/>
@@ -3673,7 +3706,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="90"/>
         <source>mat layer</source>
-        <translation>Unterlage</translation>
+        <translation>Rahmenpapier</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="91"/>
@@ -3683,7 +3716,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="92"/>
         <source>mat layer of the tag</source>
-        <translation>Unterlage des Anhängers</translation>
+        <translation>Rahmenpapier des Anhängers</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="93"/>
@@ -3693,7 +3726,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="94"/>
         <source>greeting slip</source>
-        <translation>Grußzettel</translation>
+        <translation>Grußkärtchen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="95"/>
@@ -3703,22 +3736,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="96"/>
         <source>front</source>
-        <translation>vorn</translation>
+        <translation>Vorderwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="97"/>
         <source>back</source>
-        <translation>hinten</translation>
+        <translation>Rückwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="98"/>
         <source>left</source>
-        <translation>links</translation>
+        <translation>linke Seitenwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="99"/>
         <source>right</source>
-        <translation>rechts</translation>
+        <translation>rechte Seitenwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="100"/>
@@ -3738,17 +3771,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="103"/>
         <source>glue strip</source>
-        <translation>Klebestreifen</translation>
+        <translation>Kleberand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="104"/>
         <source>front tab</source>
-        <translation>Lasche vorn</translation>
+        <translation>vordere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="105"/>
         <source>back tab</source>
-        <translation>Lasche hinten</translation>
+        <translation>hintere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="106"/>
@@ -3773,22 +3806,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="110"/>
         <source>top lid</source>
-        <translation>Deckel oben</translation>
+        <translation>oberer Deckel</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="111"/>
         <source>bottom lid</source>
-        <translation>Deckel unten</translation>
+        <translation>unterer Deckel</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="112"/>
         <source>top dust flap</source>
-        <translation>Staublasche oben</translation>
+        <translation>obere Staublasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="113"/>
         <source>bottom dust flap</source>
-        <translation>Staublasche unten</translation>
+        <translation>untere Staublasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="114"/>
@@ -3838,7 +3871,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="123"/>
         <source>doubling</source>
-        <translation>Verdopplung</translation>
+        <translation>Doppelung</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="124"/>
@@ -3893,7 +3926,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="134"/>
         <source>petal</source>
-        <translation>Blatt</translation>
+        <translation>Blütenblatt</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="135"/>
@@ -3968,12 +4001,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="149"/>
         <source>divider</source>
-        <translation>Steg</translation>
+        <translation>Trennwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="150"/>
         <source>far flap</source>
-        <translation>ferne Endlasche</translation>
+        <translation>ferne Endklappe</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="151"/>
@@ -3993,17 +4026,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="154"/>
         <source>left back half</source>
-        <translation>links hinten</translation>
+        <translation>linke hintere Hälfte</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="155"/>
         <source>left back fin</source>
-        <translation>Steg links hinten</translation>
+        <translation>linker hinterer Steg</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="156"/>
         <source>left back flap</source>
-        <translation>Lasche links hinten</translation>
+        <translation>linke hintere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="157"/>
@@ -4018,17 +4051,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="159"/>
         <source>left front half</source>
-        <translation>links vorn</translation>
+        <translation>linke vordere Hälfte</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="160"/>
         <source>left front fin</source>
-        <translation>Steg links vorn</translation>
+        <translation>linker vorderer Steg</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="161"/>
         <source>left front flap</source>
-        <translation>Lasche links vorn</translation>
+        <translation>linke vordere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="162"/>
@@ -4043,7 +4076,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="164"/>
         <source>near flap</source>
-        <translation>nahe Endlasche</translation>
+        <translation>nahe Endklappe</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="165"/>
@@ -4053,17 +4086,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="166"/>
         <source>right back half</source>
-        <translation>rechts hinten</translation>
+        <translation>rechte hintere Hälfte</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="167"/>
         <source>right back fin</source>
-        <translation>Steg rechts hinten</translation>
+        <translation>rechter hinterer Steg</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="168"/>
         <source>right back flap</source>
-        <translation>Lasche rechts hinten</translation>
+        <translation>rechte hintere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="169"/>
@@ -4078,17 +4111,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="171"/>
         <source>right front half</source>
-        <translation>rechts vorn</translation>
+        <translation>rechte vordere Hälfte</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="172"/>
         <source>right front fin</source>
-        <translation>Steg rechts vorn</translation>
+        <translation>rechter vorderer Steg</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="173"/>
         <source>right front flap</source>
-        <translation>Lasche rechts vorn</translation>
+        <translation>rechte vordere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="174"/>
@@ -4120,7 +4153,12 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_text.cpp" line="89"/>
         <source>%1 %2</source>
         <comment>place, part</comment>
-        <translation>%2, %1</translation>
+        <translation>%2 (%1)</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>side, part</comment>
+        <translation>%2 %1</translation>
     </message>
 </context>
 <context>
@@ -4153,7 +4191,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="186"/>
         <source>sleeve</source>
-        <translation>Hülle</translation>
+        <translation>Hülse</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="187"/>
@@ -4188,7 +4226,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="193"/>
         <source>long divider</source>
-        <translation>langer Steg</translation>
+        <translation>lange Trennwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="194"/>
@@ -4203,12 +4241,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="196"/>
         <source>scoop</source>
-        <translation>Schütte</translation>
+        <translation>Pommestüte</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="197"/>
         <source>short divider</source>
-        <translation>kurzer Steg</translation>
+        <translation>kurze Trennwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="198"/>
@@ -4223,7 +4261,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="200"/>
         <source>mat</source>
-        <translation>Auflage</translation>
+        <translation>Zierpapier</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="201"/>
@@ -4233,7 +4271,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="202"/>
         <source>mat layer</source>
-        <translation>Unterlage</translation>
+        <translation>Rahmenpapier</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="203"/>
@@ -4243,7 +4281,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="204"/>
         <source>mat layer of the tag</source>
-        <translation>Unterlage des Anhängers</translation>
+        <translation>Rahmenpapier des Anhängers</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="205"/>
@@ -4253,7 +4291,42 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="206"/>
         <source>greeting slip</source>
-        <translation>Grußzettel</translation>
+        <translation>Grußkärtchen</translation>
+    </message>
+</context>
+<context>
+    <name>places</name>
+    <message>
+        <source>front</source>
+        <translation>vorn</translation>
+    </message>
+    <message>
+        <source>back</source>
+        <translation>hinten</translation>
+    </message>
+    <message>
+        <source>left</source>
+        <translation>links</translation>
+    </message>
+    <message>
+        <source>right</source>
+        <translation>rechts</translation>
+    </message>
+    <message>
+        <source>left front</source>
+        <translation>links vorn</translation>
+    </message>
+    <message>
+        <source>left back</source>
+        <translation>links hinten</translation>
+    </message>
+    <message>
+        <source>right front</source>
+        <translation>rechts vorn</translation>
+    </message>
+    <message>
+        <source>right back</source>
+        <translation>rechts hinten</translation>
     </message>
 </context>
 <context>
@@ -4281,7 +4354,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="76"/>
         <source>The folded piece leaves %1 for the product %2, and %3 is needed. Make that side larger or choose a snugger ease.</source>
-        <translation>Das gefaltete Stück lässt dem Inhalt %2 %1, nötig sind %3. Diese Seite größer machen oder weniger Luft wählen.</translation>
+        <translation>Gefaltet bleiben für den Inhalt %2 %1, nötig sind %3. Diese Seite größer machen oder weniger Luft wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="89"/>
@@ -4321,17 +4394,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="109"/>
         <source>The score between %1 and %2 leaves the edge they share. Make the flap no longer than that edge.</source>
-        <translation>Die Rille zwischen %1 und %2 verlässt ihre gemeinsame Kante. Die Lasche nicht länger als diese Kante machen.</translation>
+        <translation>Die Rilllinie zwischen %1 und %2 verlässt ihre gemeinsame Kante. Die Lasche nicht länger als diese Kante machen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="114"/>
         <source>The score of %1 is only %2 long. Make the flap wider at its score.</source>
-        <translation>Die Rille von %1 ist nur %2 lang. Die Lasche an der Rille breiter machen.</translation>
+        <translation>Die Rilllinie von %1 ist nur %2 lang. Die Lasche an der Rilllinie breiter machen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="117"/>
         <source>The flap %1 is %2 wide; adhesive needs %3. Make the flap wider or choose thinner card.</source>
-        <translation>Die Lasche %1 ist %2 breit; Kleber braucht %3. Die Lasche breiter machen oder dünneren Karton wählen.</translation>
+        <translation>Die Lasche %1 ist %2 breit; Klebstoff braucht %3. Die Lasche breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="122"/>
@@ -4341,12 +4414,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="125"/>
         <source>%1 is to be joined to a panel that does not exist. Name a panel of this net.</source>
-        <translation>%1 soll an eine Fläche, die es nicht gibt. Eine Fläche dieses Netzes nennen.</translation>
+        <translation>%1 soll an einer Fläche hängen, die es nicht gibt. Eine Fläche dieses Netzes nennen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="128"/>
         <source>The net falls into %1 pieces. Every panel must hang on the others by a score.</source>
-        <translation>Das Netz zerfällt in %1 Stücke. Jede Fläche muss mit einer Rille an den anderen hängen.</translation>
+        <translation>Das Netz zerfällt in %1 Teile. Jede Fläche muss mit einer Rilllinie an den anderen hängen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="132"/>
@@ -4361,12 +4434,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="140"/>
         <source>Folded, the score of %1 lies %3 away from the edge of %2. Change the measures between them so that they meet.</source>
-        <translation>Gefaltet liegt die Rille von %1 um %3 neben der Kante von %2. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
+        <translation>Gefaltet liegt die Rilllinie von %1 um %3 neben der Kante von %2. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="145"/>
         <source>Folded, the creases round %1 leave a gap of %2. Change the measures beside it so that they meet.</source>
-        <translation>Gefaltet lassen die Rillungen um %1 eine Lücke von %2. Die Maße daneben ändern, damit sie sich treffen.</translation>
+        <translation>Gefaltet lassen die Falze um %1 eine Lücke von %2. Die Maße daneben ändern, damit sie sich treffen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="150"/>
@@ -4376,12 +4449,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="157"/>
         <source>There is no style “%1”. Choose one that “creasewright styles” lists.</source>
-        <translation>Es gibt keine Form „%1“. Eine wählen, die „creasewright styles“ aufzählt.</translation>
+        <translation>Es gibt kein Modell „%1“. Eines wählen, das „creasewright styles“ aufzählt.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="160"/>
         <source>The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.</source>
-        <translation>Die Form %1 hat kein Maß „%2“. „creasewright styles“ zählt die vorhandenen auf.</translation>
+        <translation>Das Modell %1 hat kein Maß „%2“. „creasewright styles“ zählt die vorhandenen auf.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="164"/>
@@ -4391,12 +4464,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="170"/>
         <source>%1 is %2, and %3 is the least that works here. Make it %3 or more.</source>
-        <translation>%1 ist %2, und %3 ist das Mindeste, das hier geht. %3 oder mehr daraus machen.</translation>
+        <translation>%1 ist %2, nötig sind mindestens %3. Auf %3 oder mehr ändern.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="173"/>
         <source>%1 is %2, and %3 is the most that fits here. Make it %3 or less.</source>
-        <translation>%1 ist %2, und %3 ist das Höchste, das hier passt. %3 oder weniger daraus machen.</translation>
+        <translation>%1 ist %2, möglich sind höchstens %3. Auf %3 oder weniger ändern.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="176"/>
@@ -4426,7 +4499,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="193"/>
         <source>There is no ease “%1”. Choose snug, easy or loose.</source>
-        <translation>Es gibt keine Luft „%1“. snug (knapp), easy (leicht) oder loose (locker) wählen.</translation>
+        <translation>„%1“ ist keine Angabe für die Luft. snug (knapp), easy (normal) oder loose (locker) wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="195"/>
@@ -4436,27 +4509,27 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="197"/>
         <source>There is no extra “%1”. Choose one that “creasewright extras” lists.</source>
-        <translation>Es gibt keine Beigabe „%1“. Wählen Sie eine, die „creasewright extras“ aufführt.</translation>
+        <translation>Es gibt kein Extra „%1“. Eines wählen, das „creasewright extras“ aufführt.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="200"/>
         <source>The extra “%1” finds no place on this box. Leave it out or choose another style.</source>
-        <translation>Die Beigabe „%1“ findet an dieser Schachtel keinen Platz. Lassen Sie sie weg oder wählen Sie einen anderen Stil.</translation>
+        <translation>Das Extra „%1“ findet an dieser Schachtel keinen Platz. Weglassen oder ein anderes Modell wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="204"/>
         <source>The extra “%1” belongs to a face “%2” that does not show. Choose another face.</source>
-        <translation>Die Beigabe „%1“ gehört zu einer Fläche „%2“, die nicht zu sehen ist. Wählen Sie eine andere Fläche.</translation>
+        <translation>Das Extra „%1“ gehört zu einer Fläche „%2“, die nicht zu sehen ist. Eine andere Fläche wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="208"/>
         <source>The extra “%1” needs %2, and the box leaves %3. Make it smaller.</source>
-        <translation>Die Beigabe „%1“ braucht %2, und die Schachtel lässt %3. Machen Sie sie kleiner.</translation>
+        <translation>Das Extra „%1“ braucht %2, und die Schachtel lässt %3. Kleiner machen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="211"/>
         <source>Two scores on %1 are only %2 apart; below %3 the card may tear or not fold clean. Make the strip wider or choose thinner card.</source>
-        <translation>Zwei Rillen an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
+        <translation>Zwei Rilllinien an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="217"/>
@@ -4466,7 +4539,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="219"/>
         <source>A margin of %1 leaves no room on %2. Choose a smaller margin or larger paper.</source>
-        <translation>Ein Rand von %1 lässt auf %2 keinen Platz. Einen kleineren Rand oder größeres Papier wählen.</translation>
+        <translation>Eine Randbreite von %1 lässt auf %2 keinen Platz. Eine kleinere Randbreite oder größeres Papier wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="223"/>
@@ -4476,42 +4549,42 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="228"/>
         <source>There is nothing to cut, or nothing to cut it from. Add a design and a sheet.</source>
-        <translation>Es gibt nichts zu schneiden, oder nichts, woraus. Fügen Sie einen Entwurf und einen Bogen hinzu.</translation>
+        <translation>Es fehlt ein Entwurf oder ein Bogen dafür. Einen Entwurf und einen Bogen hinzufügen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="232"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Make the design smaller.</source>
-        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Machen Sie den Entwurf kleiner.</translation>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Den Entwurf kleiner machen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="237"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a sheet such as %4, or make the design smaller.</source>
-        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Fügen Sie einen Bogen wie %4 hinzu oder machen Sie den Entwurf kleiner.</translation>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Einen Bogen wie %4 hinzufügen oder den Entwurf kleiner machen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="242"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
-        <translation>Die vorhandenen Bogen reichen nicht. Fügen Sie Bogen hinzu oder nehmen Sie weniger Sätze.</translation>
+        <translation>Die vorhandenen Bögen reichen nicht. Bögen hinzufügen oder weniger Sätze nehmen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="244"/>
         <source>%2 is no number for the field “%1”. Choose one from %3 to %4.</source>
-        <translation>%2 ist keine Zahl für das Feld „%1“. Wählen Sie eine von %3 bis %4.</translation>
+        <translation>%2 ist keine Zahl für das Feld „%1“. Eine von %3 bis %4 wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="247"/>
         <source>“%1” is not a Creasewright kit. Choose a .cwkit file.</source>
-        <translation>„%1“ ist kein Creasewright-Kurspaket. Wählen Sie eine Datei .cwkit.</translation>
+        <translation>„%1“ ist kein Creasewright-Kurspaket. Eine Datei .cwkit wählen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="249"/>
         <source>Row %2 of “%1” cannot be read: “%3”. Correct it and read the table again.</source>
-        <translation>Zeile %2 von „%1“ ist nicht lesbar: „%3“. Berichtigen Sie sie und lesen Sie die Tabelle noch einmal.</translation>
+        <translation>Zeile %2 von „%1“ ist nicht lesbar: „%3“. Berichtigen und die Tabelle noch einmal lesen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="252"/>
         <source>The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or add a sheet with the other grain.</source>
-        <translation>Der Zuschnitt von „%1“, %2 × %3, passt längs der Faser auf keinen Bogen. Lassen Sie ihn drehen oder fügen Sie einen Bogen mit der anderen Faser hinzu.</translation>
+        <translation>Der Zuschnitt von „%1“, %2 × %3, passt in Laufrichtung auf keinen Bogen. Drehen lassen oder einen Bogen mit der anderen Laufrichtung hinzufügen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="257"/>
@@ -4584,7 +4657,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/panels/product_fields.cpp" line="29"/>
         <source>Crimp width</source>
-        <translation>Breite der Naht</translation>
+        <translation>Breite des Tubenendes</translation>
     </message>
     <message>
         <location filename="../app/panels/product_fields.cpp" line="30"/>
@@ -4708,7 +4781,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="34"/>
         <source>fold the bottom panel</source>
-        <translation>den Bodenteil einschlagen</translation>
+        <translation>das Bodenteil einschlagen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="35"/>
@@ -4778,7 +4851,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="48"/>
         <source>close the petals one over the other</source>
-        <translation>die Blätter übereinander schließen</translation>
+        <translation>die Blütenblätter übereinanderlegen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="49"/>
@@ -4813,7 +4886,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="56"/>
         <source>fold the tuck flap</source>
-        <translation>die Steckklappe falten</translation>
+        <translation>die Einstecklasche falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="57"/>
@@ -4833,7 +4906,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="60"/>
         <source>raise the back and glue its tabs</source>
-        <translation>die Rückwand aufrichten und ihre Laschen ankleben</translation>
+        <translation>die Rückwand aufstellen und ihre Laschen ankleben</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="61"/>
@@ -4879,7 +4952,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="70"/>
         <source>raise the left wall</source>
-        <translation>die linke Wand aufrichten</translation>
+        <translation>die linke Wand aufstellen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="71"/>
@@ -4909,12 +4982,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="76"/>
         <source>fold the tuck at the ridge</source>
-        <translation>die Stecklasche am First falten</translation>
+        <translation>die Einstecklasche am First falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="77"/>
         <source>raise the right wall and glue it to the tab</source>
-        <translation>die rechte Wand aufrichten und an die Lasche kleben</translation>
+        <translation>die rechte Wand aufstellen und an die Lasche kleben</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="78"/>
@@ -4967,7 +5040,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="30"/>
         <source>Card</source>
-        <translation>Karte</translation>
+        <translation>Karton</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="31"/>
@@ -5022,7 +5095,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="41"/>
         <source>Grain (long, short)</source>
-        <translation>Faser (long, short)</translation>
+        <translation>Laufrichtung (long, short)</translation>
     </message>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="42"/>
@@ -5037,7 +5110,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/stock/stock_window.cpp" line="44"/>
         <source>No more (1)</source>
-        <translation>Nicht mehr (1)</translation>
+        <translation>Nicht nachzukaufen (1)</translation>
     </message>
 </context>
 <context>
@@ -5090,12 +5163,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="21"/>
         <source>Width of the rim. At least the smallest glue strip.</source>
-        <translation>Breite des Randes. Mindestens der kleinste Klebestreifen.</translation>
+        <translation>Breite des Randes. Mindestens der kleinste Kleberand.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="22"/>
         <source>Glue strip</source>
-        <translation>Klebestreifen</translation>
+        <translation>Kleberand</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="23"/>
@@ -5195,7 +5268,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="43"/>
         <source>Straight tuck box</source>
-        <translation>Einsteckschachtel</translation>
+        <translation>Faltschachtel, gerade</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="44"/>
@@ -5240,7 +5313,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="53"/>
         <source>Goes in behind the front, at most 3 mm less than the width.</source>
-        <translation>Steckt hinter der Vorderseite, höchstens die Breite weniger 3 mm.</translation>
+        <translation>Steckt hinter der Vorderwand, mindestens 3 mm kürzer als die Breite.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="54"/>
@@ -5255,12 +5328,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="56"/>
         <source>Thumb notch</source>
-        <translation>Daumenmulde</translation>
+        <translation>Griffmulde</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="57"/>
         <source>A half-round notch in the front for opening the lids.</source>
-        <translation>Eine halbrunde Mulde vorn zum Öffnen der Deckel.</translation>
+        <translation>Eine halbrunde Griffmulde vorn zum Öffnen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="58"/>
@@ -5270,7 +5343,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="59"/>
         <source>Reverse tuck box</source>
-        <translation>Faltschachtel mit gegenläufigen Steckklappen</translation>
+        <translation>Faltschachtel, gegenläufig</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="60"/>
@@ -5330,7 +5403,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="75"/>
         <source>A tuck box whose bottom folds together by hand and locks without glue.</source>
-        <translation>Der Boden wird von Hand ineinandergesteckt und hält ohne Kleber.</translation>
+        <translation>Der Boden wird von Hand ineinandergesteckt und hält ohne Klebstoff.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="77"/>
@@ -5385,7 +5458,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="90"/>
         <source>Soap, biscuits, jewellery, cards, anything flat.</source>
-        <translation>Seife, Gebäck, Schmuck, Karten, alles Flache.</translation>
+        <translation>Seife, Kekse, Schmuck, Karten, alles Flache.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="91"/>
@@ -5410,7 +5483,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="95"/>
         <source>Scored length of lid against tray: two cards and the ease between them.</source>
-        <translation>Gerillte Länge von Deckel gegen Schale: zwei Kartondicken und die Zugabe.</translation>
+        <translation>So viel länger ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="97"/>
@@ -5420,7 +5493,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="98"/>
         <source>Scored width of lid against tray: two cards, the lid&apos;s two tabs and the ease.</source>
-        <translation>Gerillte Breite von Deckel gegen Schale: zwei Kartondicken, zwei Laschen und die Zugabe.</translation>
+        <translation>So viel breiter ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken, die zwei Laschen des Deckels und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="100"/>
@@ -5460,12 +5533,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="107"/>
         <source>A box whose lid hinges on the back; side ears and a tuck flap keep it shut.</source>
-        <translation>Der Deckel hängt an der Rückwand; Seitenohren und Steckklappe halten ihn zu.</translation>
+        <translation>Der Deckel hängt an der Rückwand; Seitenohren und Einstecklasche halten ihn zu.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="109"/>
         <source>Biscuits, tea bags, soap, sets, keepsakes.</source>
-        <translation>Gebäck, Teebeutel, Seife, Sets, Andenken.</translation>
+        <translation>Kekse, Teebeutel, Seife, Sets, Andenken.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="110"/>
@@ -5475,7 +5548,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="111"/>
         <source>From hinge to front. The ears and the tuck flap must fit.</source>
-        <translation>Vom Scharnier nach vorn. Ohren und Steckklappe müssen passen.</translation>
+        <translation>Vom Scharnier nach vorn. Ohren und Einstecklasche müssen passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="112"/>
@@ -5510,7 +5583,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="121"/>
         <source>A tray that slides in a sleeve, with a hole for a ribbon to pull it by.</source>
-        <translation>Eine Schale gleitet in einer Hülle; durch ein Loch kommt das Zugband.</translation>
+        <translation>Eine Schale gleitet in einer Hülse; durch ein Loch kommt das Zugband.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="123"/>
@@ -5520,37 +5593,37 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="124"/>
         <source>Of the tray, along the sleeve. Two corner tabs must fit.</source>
-        <translation>Der Schale, entlang der Hülle. Zwei Ecklaschen müssen passen.</translation>
+        <translation>Der Schale, entlang der Hülse. Zwei Ecklaschen müssen passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="125"/>
         <source>Of the tray. The sleeve&apos;s seam must fit, with 3 mm to spare.</source>
-        <translation>Der Schale. Die Naht der Hülle muss mit 3 mm Luft passen.</translation>
+        <translation>Der Schale. Die Naht der Hülse muss mit 3 mm Luft passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="126"/>
         <source>Sleeve wider by</source>
-        <translation>Hülle breiter um</translation>
+        <translation>Hülse breiter um</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="127"/>
         <source>Scored width of sleeve against tray: two cards and the ease between them.</source>
-        <translation>Gerillte Breite von Hülle gegen Schale: zwei Kartondicken und die Zugabe.</translation>
+        <translation>So viel breiter ist die Hülse von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="129"/>
         <source>Sleeve deeper by</source>
-        <translation>Hülle tiefer um</translation>
+        <translation>Hülse tiefer um</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="130"/>
         <source>Scored depth of sleeve against tray: two cards, the seam and a little to slide.</source>
-        <translation>Gerillte Tiefe von Hülle gegen Schale: zwei Kartondicken, die Naht und etwas Spiel.</translation>
+        <translation>So viel tiefer ist die Hülse von Rilllinie zu Rilllinie: zwei Kartondicken, die Naht und etwas Luft zum Schieben.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="133"/>
         <source>Glued inside the sleeve&apos;s front, narrower than the tray.</source>
-        <translation>Innen an die Vorderseite der Hülle geklebt, schmaler als die Schale.</translation>
+        <translation>Innen an die Vorderseite der Hülse geklebt, schmaler als die Schale.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="134"/>
@@ -5570,17 +5643,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="137"/>
         <source>Rolled-wall tray</source>
-        <translation>Schale mit Rollwänden</translation>
+        <translation>Schale mit Doppelwand</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="138"/>
         <source>A tray without glue: double walls hold the corners and lock into the base.</source>
-        <translation>Eine Schale ohne Kleber: Doppelwände halten die Ecken und rasten im Boden ein.</translation>
+        <translation>Eine Schale ohne Klebstoff: Doppelwände halten die Ecken und rasten im Boden ein.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="140"/>
         <source>Biscuits, soap, tea-lights, small sets to see and lift out.</source>
-        <translation>Gebäck, Seife, Teelichter, kleine Sets zum Ansehen und Herausheben.</translation>
+        <translation>Kekse, Seife, Teelichter, kleine Sets zum Ansehen und Herausheben.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="141"/>
@@ -5620,12 +5693,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="149"/>
         <source>Open sleeve</source>
-        <translation>Offene Hülle</translation>
+        <translation>Offene Hülse</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="150"/>
         <source>A flat tube open at both ends, with notches for pushing the content out.</source>
-        <translation>Eine flache Hülle, an beiden Enden offen, mit Mulden zum Herausschieben.</translation>
+        <translation>Eine flache Hülse, an beiden Enden offen, mit Griffmulden zum Herausschieben.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="152"/>
@@ -5635,7 +5708,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="153"/>
         <source>Along the tube.</source>
-        <translation>Entlang der Hülle.</translation>
+        <translation>Entlang der Hülse.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="154"/>
@@ -5655,12 +5728,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="157"/>
         <source>Half-round notches in front and back at one end.</source>
-        <translation>Halbrunde Mulden vorn und hinten an einem Ende.</translation>
+        <translation>Halbrunde Griffmulden vorn und hinten an einem Ende.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="158"/>
         <source>Prism box with lid</source>
-        <translation>Prismenschachtel mit Deckel</translation>
+        <translation>Mehreckschachtel mit Deckel</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="159"/>
@@ -5685,12 +5758,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="163"/>
         <source>Across the flats</source>
-        <translation>Schlüsselweite</translation>
+        <translation>Weite von Seite zu Seite</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="164"/>
         <source>From side to opposite side, or twice the way from the middle to a side. The base&apos;s tabs must fit.</source>
-        <translation>Von Seite zu Gegenseite oder zweimal von der Mitte zur Seite. Die Bodenlaschen müssen passen.</translation>
+        <translation>Von Seite zu Gegenseite oder der doppelte Weg von der Mitte zu einer Seite. Die Bodenlaschen müssen passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="167"/>
@@ -5705,7 +5778,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="171"/>
         <source>Across the flats, lid against box: two cards on each side and the ease.</source>
-        <translation>Schlüsselweite von Deckel gegen Schachtel: zwei Kartondicken je Seite und die Zugabe.</translation>
+        <translation>So viel weiter ist der Deckel von Seite zu Seite: zwei Kartondicken je Seite und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="173"/>
@@ -5720,7 +5793,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="175"/>
         <source>A box of three to twelve sides; its petals overlap in a ring and hold each other.</source>
-        <translation>Eine Schachtel mit drei bis zwölf Seiten; die Blätter überlappen im Kreis und halten sich.</translation>
+        <translation>Eine Schachtel mit drei bis zwölf Seiten; die Blütenblätter überlappen im Kreis und halten sich.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="178"/>
@@ -5730,7 +5803,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="179"/>
         <source>From the base to the petals. The smallest glue seam must fit.</source>
-        <translation>Vom Boden zu den Blättern. Die kleinste Klebenaht muss passen.</translation>
+        <translation>Vom Boden zu den Blütenblättern. Die kleinste Klebenaht muss passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="180"/>
@@ -5755,7 +5828,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="184"/>
         <source>From side to opposite side of the base, or twice the way from its middle. Its tabs must fit.</source>
-        <translation>Von Seite zu Gegenseite des Bodens oder zweimal von der Mitte aus. Seine Laschen müssen passen.</translation>
+        <translation>Von Seite zu Gegenseite des Bodens oder der doppelte Weg von der Mitte zu einer Seite. Seine Laschen müssen passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="187"/>
@@ -5775,7 +5848,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="192"/>
         <source>Pyramid box</source>
-        <translation>Pyramidenschachtel</translation>
+        <translation>Pyramide</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="193"/>
@@ -5785,12 +5858,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="194"/>
         <source>Truffles, favours, small surprises; the ribbon is the lock.</source>
-        <translation>Pralinen, Gastgeschenke, kleine Überraschungen; das Band ist der Verschluss.</translation>
+        <translation>Pralinen, Gastgeschenke, kleine Überraschungen; das Schleifenband ist der Verschluss.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="195"/>
         <source>From side to opposite side, or twice the way from the middle to a side. Every wall is at least 24 mm wide.</source>
-        <translation>Von Seite zu Gegenseite oder zweimal von der Mitte zur Seite. Jede Wand ist mindestens 24 mm breit.</translation>
+        <translation>Von Seite zu Gegenseite oder der doppelte Weg von der Mitte zu einer Seite. Jede Wand ist mindestens 24 mm breit.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="198"/>
@@ -5810,7 +5883,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="203"/>
         <source>Biscuits, sets, picnic boxes, toys.</source>
-        <translation>Gebäck, Sets, Picknick, Spielzeug.</translation>
+        <translation>Kekse, Sets, Picknick, Spielzeug.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="204"/>
@@ -5930,7 +6003,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="230"/>
         <source>A cover that opens like a matchbook and tucks into a pocket.</source>
-        <translation>Ein Deckel, der sich wie ein Streichholzbriefchen öffnet und in eine Tasche steckt.</translation>
+        <translation>Ein Deckel, der sich wie ein Streichholzheft öffnet und in eine Tasche steckt.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="231"/>
@@ -5940,7 +6013,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="233"/>
         <source>A shelf on feet with an opening that holds the product upright in its box.</source>
-        <translation>Ein Boden auf Füßen, dessen Öffnung das Produkt aufrecht in der Schachtel hält.</translation>
+        <translation>Ein Boden auf Füßen, dessen Öffnung den Inhalt aufrecht in der Schachtel hält.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="235"/>
@@ -6005,7 +6078,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="251"/>
         <source>Between the double scores. Narrower ones cannot be scored.</source>
-        <translation>Zwischen den doppelten Rillungen. Schmalere lassen sich nicht rillen.</translation>
+        <translation>Zwischen den Doppelrillen. Schmalere lassen sich nicht rillen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="252"/>
@@ -6020,27 +6093,27 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="254"/>
         <source>Book wrap</source>
-        <translation>Briefchen</translation>
+        <translation>Streichholzheft-Hülle</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="255"/>
         <source>By which each layer is smaller than the one around it, all round.</source>
-        <translation>Um so viel ist jede Lage ringsum kleiner als die um sie herum.</translation>
+        <translation>So viel kleiner ist jede Lage ringsum als die nächste außen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="371"/>
         <source>Round the box, its seam near a fold at the back.</source>
-        <translation>Um die Schachtel, die Naht nahe einer Falz hinten.</translation>
+        <translation>Um die Schachtel, die Naht hinten, nahe an einem Falz.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="372"/>
         <source>Sleeve</source>
-        <translation>Hülle</translation>
+        <translation>Hülse</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="373"/>
         <source>An open tube as long as the box.</source>
-        <translation>Ein offener Schlauch, so lang wie die Schachtel.</translation>
+        <translation>Eine offene Hülse, so lang wie die Schachtel.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="374"/>
@@ -6065,17 +6138,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="378"/>
         <source>Mats</source>
-        <translation>Auflagen</translation>
+        <translation>Zierpapiere</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="379"/>
         <source>A decorative layer on every face that shows, or on one.</source>
-        <translation>Eine Zierlage auf jeder sichtbaren Fläche oder auf einer.</translation>
+        <translation>Ein Zierpapier auf jeder sichtbaren Fläche oder auf einer.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="380"/>
         <source>Inset</source>
-        <translation>Rand</translation>
+        <translation>Abstand zur Kante</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="381"/>
@@ -6090,7 +6163,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="383"/>
         <source>Glued onto a face, with a mat layer one size larger.</source>
-        <translation>Auf eine Fläche geklebt, mit einer Unterlage eine Größe größer.</translation>
+        <translation>Auf eine Fläche geklebt, mit einem Rahmenpapier, eine Größe größer.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="384"/>
@@ -6100,7 +6173,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="385"/>
         <source>Hangs on a ribbon by a punched hole.</source>
-        <translation>Hängt mit einem gestanzten Loch an einem Band.</translation>
+        <translation>Hängt mit einem gestanzten Loch an einem Schleifenband.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="386"/>
@@ -6115,17 +6188,17 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="388"/>
         <source>0 chooses a whole step of the punches.</source>
-        <translation>0 wählt eine ganze Stufe der Stanzer.</translation>
+        <translation>0: automatisch, passend zu einem Motivstanzer.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="389"/>
         <source>Mat layer</source>
-        <translation>Unterlage</translation>
+        <translation>Rahmenpapier</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="390"/>
         <source>A layer under it, one step of the punches larger.</source>
-        <translation>Eine Lage darunter, eine Stufe der Stanzer größer.</translation>
+        <translation>Eine Lage darunter, eine Stanzgröße größer.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="391"/>
@@ -6135,7 +6208,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="392"/>
         <source>An opening in a face, with clear film behind it.</source>
-        <translation>Eine Öffnung in einer Fläche, dahinter klare Folie.</translation>
+        <translation>Eine Öffnung in einer Fläche, dahinter Klarsichtfolie.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="393"/>
@@ -6165,22 +6238,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="398"/>
         <source>A shelf on feet inside the box that holds the product.</source>
-        <translation>Ein Podest in der Schachtel, das das Produkt hält.</translation>
+        <translation>Ein Podest in der Schachtel, das den Inhalt hält.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="399"/>
         <source>Greeting slip</source>
-        <translation>Grußzettel</translation>
+        <translation>Grußkärtchen</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="400"/>
         <source>Fits under the product.</source>
-        <translation>Passt unter das Produkt.</translation>
+        <translation>Passt unter den Inhalt.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="401"/>
         <source>Of the legs; 0 takes half the product.</source>
-        <translation>Der Beine; 0 nimmt das halbe Produkt.</translation>
+        <translation>Der Beine; 0 nimmt den halben Inhalt.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="402"/>
@@ -6190,7 +6263,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="403"/>
         <source>Ribbon</source>
-        <translation>Band</translation>
+        <translation>Schleifenband</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="404"/>
@@ -6200,7 +6273,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="405"/>
         <source>Of the ribbon.</source>
-        <translation>Des Bandes.</translation>
+        <translation>Des Schleifenbandes.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="406"/>
@@ -6250,7 +6323,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="417"/>
         <source>Side margin</source>
-        <translation>Seitenrand</translation>
+        <translation>Randbreite seitlich</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="418"/>
@@ -6270,7 +6343,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="257"/>
         <source>Card wallet</source>
-        <translation>Kartenmappe</translation>
+        <translation>Kartenmäppchen</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="238"/>
@@ -6315,12 +6388,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="265"/>
         <source>Dip</source>
-        <translation>Senkung</translation>
+        <translation>Tiefe der Rundung</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="266"/>
         <source>Double scores give it depth; with straight or with pointed flaps, closed by a seal.</source>
-        <translation>Doppelte Rillungen geben ihm Tiefe; mit geraden oder spitzen Klappen, mit einem Siegel verschlossen.</translation>
+        <translation>Doppelrillen geben ihm Tiefe; mit geraden oder spitzen Klappen, mit einem Siegel verschlossen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="269"/>
@@ -6330,7 +6403,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="270"/>
         <source>Exploding box</source>
-        <translation>Explosionsschachtel</translation>
+        <translation>Explosionsbox</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="271"/>
@@ -6355,7 +6428,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="275"/>
         <source>From the middle of one divider to the middle of the next.</source>
-        <translation>Von der Mitte eines Stegs zur Mitte des nächsten.</translation>
+        <translation>Von der Mitte einer Trennwand zur Mitte der nächsten.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="276"/>
@@ -6390,7 +6463,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="282"/>
         <source>Gusseted bag</source>
-        <translation>Seitenfaltentüte</translation>
+        <translation>Geschenktüte mit Seitenfalten</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="283"/>
@@ -6425,7 +6498,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="289"/>
         <source>In the middle, between the curved scores: a tenth to four tenths of the width.</source>
-        <translation>In der Mitte, zwischen den gebogenen Rillungen: ein bis vier Zehntel der Breite.</translation>
+        <translation>In der Mitte, zwischen den gebogenen Rilllinien: ein bis vier Zehntel der Breite.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="291"/>
@@ -6465,12 +6538,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="298"/>
         <source>Margin</source>
-        <translation>Rand</translation>
+        <translation>Randbreite</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="299"/>
         <source>Milk-carton top box</source>
-        <translation>Milchkartonschachtel</translation>
+        <translation>Milchtüte</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="300"/>
@@ -6485,7 +6558,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="302"/>
         <source>Of front and back, along the ridge. Two flaps and the tuck must fit.</source>
-        <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Stecklasche müssen passen.</translation>
+        <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Einstecklasche müssen passen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="304"/>
@@ -6510,7 +6583,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="309"/>
         <source>Of the dividers.</source>
-        <translation>Der Stege.</translation>
+        <translation>Der Trennwände.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="310"/>
@@ -6540,7 +6613,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="315"/>
         <source>Of the legs: half the product or more.</source>
-        <translation>Der Beine: das halbe Produkt oder mehr.</translation>
+        <translation>Der Beine: der halbe Inhalt oder mehr.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="316"/>
@@ -6550,7 +6623,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="317"/>
         <source>Of the opening; the product goes through it.</source>
-        <translation>Der Öffnung; das Produkt steht in ihr.</translation>
+        <translation>Der Öffnung; der Inhalt steht in ihr.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="318"/>
@@ -6605,7 +6678,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="331"/>
         <source>Partition insert</source>
-        <translation>Gefacheeinsatz</translation>
+        <translation>Fächereinsatz</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="332"/>
@@ -6620,7 +6693,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="334"/>
         <source>Pitched-roof box</source>
-        <translation>Satteldachschachtel</translation>
+        <translation>Häuschen</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="335"/>
@@ -6655,12 +6728,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="341"/>
         <source>Scored length of lid against the outer cross: two cards and the ease between them.</source>
-        <translation>Gerillte Länge des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken und das Spiel dazwischen.</translation>
+        <translation>So viel länger als das äußere Kreuz ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="344"/>
         <source>Scored width of lid against the outer cross: two cards, the lid&apos;s two tabs and the ease.</source>
-        <translation>Gerillte Breite des Deckels gegenüber dem äußeren Kreuz: zwei Kartonstärken, die zwei Laschen des Deckels und das Spiel.</translation>
+        <translation>So viel breiter als das äußere Kreuz ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken, die zwei Laschen des Deckels und die Luft.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="347"/>
@@ -6680,12 +6753,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="350"/>
         <source>Slotted dividers that part a box into cells, one product in each.</source>
-        <translation>Geschlitzte Stege, die eine Schachtel in Fächer teilen, je eines für ein Produkt.</translation>
+        <translation>Geschlitzte Trennwände, die eine Schachtel in Fächer teilen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="352"/>
         <source>Small jars, bottles, baubles, truffles, cupcakes.</source>
-        <translation>Kleine Gläser, Flaschen, Kugeln, Trüffel, Törtchen.</translation>
+        <translation>Kleine Gläser, Flaschen, Kugeln, Pralinen, Törtchen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="353"/>
@@ -6725,7 +6798,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="361"/>
         <source>Treat scoop</source>
-        <translation>Naschschütte</translation>
+        <translation>Pommestüte</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="362"/>
@@ -6740,12 +6813,12 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="364"/>
         <source>Two curved scores at each end press in and hold the box shut.</source>
-        <translation>Zwei gebogene Rillungen an jedem Ende drücken sich ein und halten die Schachtel zu.</translation>
+        <translation>Zwei gebogene Rilllinien an jedem Ende drücken sich ein und halten die Schachtel zu.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="365"/>
         <source>Two in front and back, for a ribbon.</source>
-        <translation>Je zwei in Vorder- und Rückwand, für ein Band.</translation>
+        <translation>Je zwei in Vorder- und Rückwand, für ein Schleifenband.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="366"/>
@@ -6770,7 +6843,7 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="370"/>
         <source>Wedge box</source>
-        <translation>Tortenstückschachtel</translation>
+        <translation>Tortenstück</translation>
     </message>
 </context>
 </TS>

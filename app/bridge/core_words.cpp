@@ -177,6 +177,18 @@ constexpr Words panels[] = {
     {"tip-tab", QT_TRANSLATE_NOOP("panels", "tip tab")},
 };
 
+/// Where a part is, behind or before its name.
+constexpr Words places[] = {
+    {"front", QT_TRANSLATE_NOOP("places", "front")},
+    {"back", QT_TRANSLATE_NOOP("places", "back")},
+    {"left", QT_TRANSLATE_NOOP("places", "left")},
+    {"right", QT_TRANSLATE_NOOP("places", "right")},
+    {"left-front", QT_TRANSLATE_NOOP("places", "left front")},
+    {"left-back", QT_TRANSLATE_NOOP("places", "left back")},
+    {"right-front", QT_TRANSLATE_NOOP("places", "right front")},
+    {"right-back", QT_TRANSLATE_NOOP("places", "right back")},
+};
+
 constexpr Words pieces[] = {
     {"tray", QT_TRANSLATE_NOOP("pieces", "tray")},
     {"band", QT_TRANSLATE_NOOP("pieces", "band")},
@@ -228,6 +240,7 @@ std::optional<QString> panelWords(std::string_view part) {
   }
   return find(panels, "panels", part);
 }
+std::optional<QString> placeWords(std::string_view part) { return find(places, "places", part); }
 std::optional<QString> pieceWords(std::string_view name) { return find(pieces, "pieces", name); }
 
 }  // namespace creasewright

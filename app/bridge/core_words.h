@@ -12,6 +12,8 @@ namespace creasewright {
 std::optional<QString> stageWords(std::string_view code);
 /// A part of a panel's path, such as `glue-strip`.
 std::optional<QString> panelWords(std::string_view part);
+/// A side as the place of a part: `left-front`.
+std::optional<QString> placeWords(std::string_view part);
 std::optional<QString> pieceWords(std::string_view name);
 
 }  // namespace creasewright

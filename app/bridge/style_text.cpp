@@ -86,8 +86,13 @@ QString panelTitle(std::string_view id) {
   if (parts.size() < 2 || (parts.size() == 2 && sides.contains(parts.back()))) {
     return words(parts.back());
   }
+  const QString& whose = parts[parts.size() - 2];
+  if (const auto side = placeWords(whose.toStdString())) {
+    return QCoreApplication::translate("panels", "%1 %2", "side, part")
+        .arg(*side, words(parts.back()));
+  }
   return QCoreApplication::translate("panels", "%1 %2", "place, part")
-      .arg(words(parts[parts.size() - 2]), words(parts.back()));
+      .arg(words(whose), words(parts.back()));
 }
 
 QString stageTitle(std::string_view code) { return stageWords(code).value_or(text(code)); }

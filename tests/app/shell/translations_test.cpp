@@ -62,9 +62,9 @@ TEST(Translations, GermanSpeaksGermanAndWritesACommaInDecimals) {
   const QString panel = panelTitle("base/front/wall");
   useLanguage("en");
   EXPECT_EQ(sentence,
-            "„Laschenbreite“ ist 30,5 mm, und 12 mm ist das Höchste, das hier passt. 12 mm oder "
-            "weniger daraus machen.");
-  EXPECT_EQ(panel, "Wand, vorn");
+            "„Laschenbreite“ ist 30,5 mm, möglich sind höchstens 12 mm. Auf 12 mm oder weniger "
+            "ändern.");
+  EXPECT_EQ(panel, "Wand vorn");
 }
 
 TEST(Translations, EnglishCountsPages) {
