@@ -2531,11 +2531,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="95"/>
-        <source>Repeat each cut on the opposite side, as the figure shows.</source>
-        <translation>Jeden Schnitt auf der Gegenseite wiederholen, wie das Bild zeigt.</translation>
-    </message>
-    <message>
         <location filename="../app/guide/cut_words.cpp" line="103"/>
         <source>Take away the piece %1.</source>
         <translation>Das Eckstück %1 wegnehmen.</translation>
@@ -2618,19 +2613,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/fold_words.cpp" line="86"/>
         <source>The pieces go one into the other: %1.</source>
         <translation>Die Teile zusammensetzen: %1.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/fold_words.cpp" line="105"/>
-        <source>Fold the lines as the arrows show.</source>
-        <translation>Die Linien falten, wie die Pfeile zeigen.</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="108"/>
-        <source>Fold %n line(s) as the arrows show.</source>
-        <translation>
-            <numerusform>%n Linie falten, wie die Pfeile zeigen.</numerusform>
-            <numerusform>%n Linien falten, wie die Pfeile zeigen.</numerusform>
-        </translation>
     </message>
     <message>
         <location filename="../app/guide/fold_words.cpp" line="117"/>
@@ -2740,26 +2722,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/guide/guide_words.cpp" line="73"/>
         <source>Safety ruler</source>
         <translation>Sicherheitslineal</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/guide_words.cpp" line="81"/>
-        <source>Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children. Follow local rules.</source>
-        <translation>Klingen sind scharf: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/guide_words.cpp" line="85"/>
-        <source>Card, ink, glue and tape are not made to touch food unless their maker says so: wrap food, or line the box. Follow local rules.</source>
-        <translation>Karton, Farbe, Klebstoff und Klebeband sind nur dann für Lebensmittel geeignet, wenn der Hersteller es angibt: Lebensmittel einwickeln oder die Schachtel auslegen. Örtliche Vorschriften beachten.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/guide_words.cpp" line="89"/>
-        <source>Small parts can be swallowed: not for children under three. Follow local rules.</source>
-        <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren. Örtliche Vorschriften beachten.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/guide_words.cpp" line="92"/>
-        <source>No flames in or near card: use LED lights only, with the battery compartment secured. Follow local rules.</source>
-        <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
         <location filename="../app/guide/guide_words.cpp" line="100"/>
@@ -2883,21 +2845,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Darauf schreiben oder drucken: „%1“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="67"/>
-        <source>Trace these lines from the template with a stylus.</source>
-        <translation>Diese Linien mit dem Prägestift von der Vorlage durchdrücken.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/step_words.cpp" line="97"/>
-        <source>Fold the dashed lines towards you, those with dashes and dots away from you, and back again.</source>
-        <translation>Die gestrichelten Linien zu sich hin falten, die strichpunktierten von sich weg, und wieder zurück.</translation>
-    </message>
-    <message>
-        <location filename="../app/guide/step_words.cpp" line="117"/>
-        <source>Put on the adhesive</source>
-        <translation>Den Klebstoff auftragen</translation>
-    </message>
-    <message>
         <location filename="../app/guide/step_words.cpp" line="126"/>
         <source>Turn the sheet over.</source>
         <translation>Den Bogen wenden.</translation>
@@ -2917,11 +2864,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Schutzfolie noch nicht abziehen.</numerusform>
             <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Schutzfolie noch nicht abziehen.</numerusform>
         </translation>
-    </message>
-    <message>
-        <location filename="../app/guide/step_words.cpp" line="138"/>
-        <source>Stay 1 mm away from folds and edges.</source>
-        <translation>1 mm Abstand zu Falzen und Rändern halten.</translation>
     </message>
     <message>
         <location filename="../app/guide/step_words.cpp" line="148"/>
@@ -3070,19 +3012,190 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Den Einsatz einsetzen</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="102"/>
-        <source>Set the insert into the box and the product into its opening.</source>
-        <translation>Den Einsatz in die Schachtel setzen und den Inhalt in seine Öffnung.</translation>
-    </message>
-    <message>
         <location filename="../app/guide/extra_words.cpp" line="104"/>
         <source>Lay in the greeting slip</source>
         <translation>Das Grußkärtchen einlegen</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="105"/>
-        <source>Lay it into the box, and the product onto it.</source>
-        <translation>In die Schachtel legen, den Inhalt darauf.</translation>
+        <source>%1 → “%2”</source>
+        <comment>flaps, target</comment>
+        <translation>%1 → „%2“</translation>
+    </message>
+    <message>
+        <source>“%1”</source>
+        <comment>name of a panel</comment>
+        <translation>„%1“</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1” (all %n)</source>
+        <translation>
+            <numerusform>„%1“ (alle %n)</numerusform>
+            <numerusform>„%1“ (alle %n)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more line(s) fold along by themselves.</source>
+        <translation>
+            <numerusform>%n weitere Linie faltet sich von selbst mit.</numerusform>
+            <numerusform>%n weitere Linien falten sich von selbst mit.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>(a roll of 25 yd does for %n)</source>
+        <translation>
+            <numerusform>(eine Rolle von 25 yd reicht für %n Schachtel)</numerusform>
+            <numerusform>(eine Rolle von 25 yd reicht für %n Schachteln)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n flap(s) lie flat where they belong.</source>
+        <translation>
+            <numerusform>Die %n Lasche liegt flach, wo sie hingehört.</numerusform>
+            <numerusform>Alle %n Laschen liegen flach, wo sie hingehören.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Ball stylus with a fine ball, about 1/16 in</source>
+        <translation>Prägestift mit feiner Kugel, etwa 1/16 in</translation>
+    </message>
+    <message>
+        <source>Blades are sharp: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children.</source>
+        <translation>Klingen sind scharf: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene.</translation>
+    </message>
+    <message>
+        <source>Card, ink, glue and tape may touch food only if their maker says so: wrap food, or line the box.</source>
+        <translation>Karton, Farbe, Klebstoff und Klebeband sind nur dann für Lebensmittel geeignet, wenn der Hersteller es angibt: Lebensmittel einwickeln oder die Schachtel auslegen.</translation>
+    </message>
+    <message>
+        <source>Each comes to lie inside its panel: %1.</source>
+        <translation>Jede liegt dann innen an ihrer Fläche: %1.</translation>
+    </message>
+    <message>
+        <source>Each comes to lie on the outside of its panel: %1.</source>
+        <translation>Jede liegt dann außen auf ihrer Fläche: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s) as the arrows show: %1.</source>
+        <translation>
+            <numerusform>%n Linie falten, wie die Pfeile zeigen: %1.</numerusform>
+            <numerusform>%n Linien falten, wie die Pfeile zeigen: %1.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Follow local rules.</source>
+        <translation>Örtliche Vorschriften beachten.</translation>
+    </message>
+    <message>
+        <source>Hot glue burns: if you use it in place of liquid glue, let adults do it and keep water at hand to cool skin.</source>
+        <translation>Heißkleber verbrennt die Haut: wo er statt Flüssigkleber verwendet wird, kleben Erwachsene; Wasser zum Kühlen bereithalten.</translation>
+    </message>
+    <message>
+        <source>It goes in from the open side, as the arrow shows.</source>
+        <translation>Er kommt von der offenen Seite hinein, wie der Pfeil zeigt.</translation>
+    </message>
+    <message>
+        <source>Lay it flat into the box; the product goes onto it.</source>
+        <translation>Flach in die Schachtel legen; der Inhalt kommt darauf.</translation>
+    </message>
+    <message>
+        <source>Lock each into its panel: %1.</source>
+        <translation>Jede in ihrer Fläche einrasten lassen: %1.</translation>
+    </message>
+    <message>
+        <source>No flames in or near card: use LED lights only, with the battery compartment secured.</source>
+        <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach.</translation>
+    </message>
+    <message>
+        <source>Press each onto the inside of its panel: %1.</source>
+        <translation>Jede innen auf ihre Fläche drücken: %1.</translation>
+    </message>
+    <message>
+        <source>Press each onto the outside of its panel: %1.</source>
+        <translation>Jede außen auf ihre Fläche drücken: %1.</translation>
+    </message>
+    <message>
+        <source>Put the adhesive on the inside</source>
+        <translation>Den Klebstoff auf die Innenseite auftragen</translation>
+    </message>
+    <message>
+        <source>Put the adhesive on the outside</source>
+        <translation>Den Klebstoff auf die Außenseite auftragen</translation>
+    </message>
+    <message>
+        <source>Put the product in</source>
+        <translation>Den Inhalt hineinlegen</translation>
+    </message>
+    <message>
+        <source>Put the product in before the last panels close.</source>
+        <translation>Den Inhalt hineinlegen, bevor sich die letzten Flächen schließen.</translation>
+    </message>
+    <message>
+        <source>Set the insert into the box, its opening up.</source>
+        <translation>Den Einsatz in die Schachtel setzen, die Öffnung nach oben.</translation>
+    </message>
+    <message>
+        <source>Slide each over the outside of its panel: %1.</source>
+        <translation>Jede außen über ihre Fläche schieben: %1.</translation>
+    </message>
+    <message>
+        <source>Slide it in from one open end, as the arrow shows.</source>
+        <translation>Von einem offenen Ende hineinschieben, wie der Pfeil zeigt.</translation>
+    </message>
+    <message>
+        <source>Small parts can be swallowed: not for children under three.</source>
+        <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren.</translation>
+    </message>
+    <message>
+        <source>Stand it in the opening of the insert.</source>
+        <translation>In die Öffnung des Einsatzes stellen.</translation>
+    </message>
+    <message>
+        <source>Stay %1 away from folds and edges.</source>
+        <translation>%1 Abstand zu Falzen und Rändern halten.</translation>
+    </message>
+    <message>
+        <source>1/32 in</source>
+        <comment>how far adhesive stays from edges</comment>
+        <translation>1/32 in</translation>
+    </message>
+    <message>
+        <source>1/32 in (1 mm)</source>
+        <comment>how far adhesive stays from edges</comment>
+        <translation>1/32 in (1 mm)</translation>
+    </message>
+    <message>
+        <source>1 mm</source>
+        <comment>how far adhesive stays from edges</comment>
+        <translation>1 mm</translation>
+    </message>
+    <message numerus="yes">
+        <source>The other %n cut(s) run as the figure shows.</source>
+        <translation>
+            <numerusform>Der andere %n Schnitt verläuft, wie das Bild zeigt.</numerusform>
+            <numerusform>Die anderen %n Schnitte verlaufen, wie das Bild zeigt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The trimmer’s blade is sharp: keep fingers behind the guard, lock the blade after use, and let adults cut for children.</source>
+        <translation>Die Klinge am Papierschneider ist scharf: Finger hinter dem Fingerschutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Trace %n curved line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>%n gebogene Linie mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
+            <numerusform>%n gebogene Linien mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trace %n slanting line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>%n schräge Linie mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
+            <numerusform>%n schräge Linien mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Tuck each in behind its panel: %1.</source>
+        <translation>Jede hinter ihrer Fläche einstecken: %1.</translation>
     </message>
 </context>
 <context>
@@ -3681,6 +3794,18 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/label_text.cpp" line="75"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>adhesive on the inside, which is up</source>
+        <translation>Klebstoff auf der Innenseite, die oben liegt</translation>
+    </message>
+    <message>
+        <source>adhesive on the outside, which is up</source>
+        <translation>Klebstoff auf der Außenseite, die oben liegt</translation>
+    </message>
+    <message>
+        <source>already on the other face</source>
+        <translation>schon auf der anderen Seite</translation>
     </message>
 </context>
 <context>

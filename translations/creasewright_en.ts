@@ -108,13 +108,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Fold %n line(s) as the arrows show.</source>
-        <translation>
-            <numerusform>Fold %n line as the arrows show.</numerusform>
-            <numerusform>Fold %n lines as the arrows show.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n sheet of card, %1</numerusform>
@@ -189,6 +182,62 @@
         <translation>
             <numerusform>%n piece has come off.</numerusform>
             <numerusform>%n pieces have come off.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1” (all %n)</source>
+        <translation>
+            <numerusform>“%1” (all %n)</numerusform>
+            <numerusform>“%1” (all %n)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more line(s) fold along by themselves.</source>
+        <translation>
+            <numerusform>%n more line folds along by itself.</numerusform>
+            <numerusform>%n more lines fold along by themselves.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>(a roll of 25 yd does for %n)</source>
+        <translation>
+            <numerusform>(a roll of 25 yd does for %n)</numerusform>
+            <numerusform>(a roll of 25 yd does for %n)</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n flap(s) lie flat where they belong.</source>
+        <translation>
+            <numerusform>The %n flap lies flat where it belongs.</numerusform>
+            <numerusform>All %n flaps lie flat where they belong.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s) as the arrows show: %1.</source>
+        <translation>
+            <numerusform>Fold %n line as the arrow shows: %1.</numerusform>
+            <numerusform>Fold %n lines as the arrows show: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>The other %n cut(s) run as the figure shows.</source>
+        <translation>
+            <numerusform>The other %n cut runs as the figure shows.</numerusform>
+            <numerusform>The other %n cuts run as the figure shows.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trace %n curved line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>Trace %n curved line from the template with a stylus.</numerusform>
+            <numerusform>Trace %n curved lines from the template with a stylus.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trace %n slanting line(s) from the template with a stylus.</source>
+        <translation>
+            <numerusform>Trace %n slanting line from the template with a stylus.</numerusform>
+            <numerusform>Trace %n slanting lines from the template with a stylus.</numerusform>
         </translation>
     </message>
 </context>

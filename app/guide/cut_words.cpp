@@ -78,21 +78,24 @@ QString fromEdgeSentence(SheetSide edge, int line, int count) {
 StepWords wordCuts(const Step& step) {
   StepWords words;
   words.title = titleOf(step.code);
-  words.sentences.append(openingSentence(step.code, countOf(step)));
   std::map<std::pair<SheetSide, int>, int> fromEdges;
-  bool repeats = false;
+  int guided = 0;
   for (const Cut& cut : step.cuts) {
-    repeats = repeats || !cut.repeats.empty();
-    if (cut.fromEdge && cut.toLine > 0) {
-      ++fromEdges[{cut.edge, cut.toLine}];
+    if (!cut.fromEdge || cut.toLine == 0) {
+      continue;
     }
+    ++fromEdges[{cut.edge, cut.toLine}];
+    for (const CutRepeat repeat : cut.repeats) {
+      ++fromEdges[{repeatedEdge(cut.edge, repeat), cut.toLine}];
+    }
+    guided += 1 + static_cast<int>(cut.repeats.size());
   }
+  words.sentences.append(openingSentence(step.code, countOf(step)));
   for (const auto& [where, count] : fromEdges) {
     words.sentences.append(fromEdgeSentence(where.first, where.second, count));
   }
-  if (repeats) {
-    words.sentences.append(
-        GuideTr::tr("Repeat each cut on the opposite side, as the figure shows."));
+  if (const int others = countOf(step) - guided; guided > 0 && others > 0) {
+    words.sentences.append(GuideTr::tr("The other %n cut(s) run as the figure shows.", "", others));
   }
   if (!step.waste.empty()) {
     QStringList letters;

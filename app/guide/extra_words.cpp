@@ -1,4 +1,5 @@
 #include "bridge/style_text.h"
+#include "guide/panel_list.h"
 #include "guide/step_words.h"
 
 namespace creasewright {
@@ -15,12 +16,16 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
   words.title = GuideTr::tr("Glue on the mats");
   for (const int index : step.pieces) {
     const BuiltPiece& mat = built.pieces.at(static_cast<std::size_t>(index));
-    QStringList faces;
+    std::vector<int> faces;
     for (const FacePlace& face : mat.role->faces) {
-      faces.append(faceWords(face, built));
+      if (face.piece == step.piece) {
+        faces.push_back(face.panel);
+      }
     }
-    words.sentences.append(GuideTr::tr("“%1”: %n piece(s), onto %2.", "", mat.piece.count)
-                               .arg(pieceTitle(mat.piece.name), faces.join(QStringLiteral(", "))));
+    words.sentences.append(
+        GuideTr::tr("“%1”: %n piece(s), onto %2.", "", static_cast<int>(faces.size()))
+            .arg(pieceTitle(mat.piece.name),
+                 panelList(built.pieces.at(static_cast<std::size_t>(step.piece)), faces)));
   }
   words.sentences.append(
       GuideTr::tr("Lay each in the middle of its face, the pattern upright, and press it on."));
@@ -69,9 +74,7 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
 
 StepWords plain(const QString& title, const QString& sentence) { return {title, {sentence}, {}}; }
 
-}  // namespace
-
-StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units) {
+StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) {
   const std::string& kind = built.design.extras.at(static_cast<std::size_t>(step.extra)).kind;
   if (kind == "mats") {
     return wordMats(step, built);
@@ -99,10 +102,20 @@ StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units
   }
   if (kind == "platform") {
     return plain(GuideTr::tr("Set in the insert"),
-                 GuideTr::tr("Set the insert into the box and the product into its opening."));
+                 GuideTr::tr("Set the insert into the box, its opening up."));
   }
   return plain(GuideTr::tr("Lay in the greeting slip"),
-               GuideTr::tr("Lay it into the box, and the product onto it."));
+               GuideTr::tr("Lay it flat into the box; the product goes onto it."));
+}
+
+}  // namespace
+
+StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  StepWords words = wordsOf(step, built, units);
+  if (step.turn) {
+    words.sentences.prepend(turnSentence());
+  }
+  return words;
 }
 
 }  // namespace creasewright

@@ -1,45 +1,13 @@
-#include <QCoreApplication>
 #include <algorithm>
-#include <array>
 
 #include "bridge/style_text.h"
+#include "guide/panel_list.h"
 #include "guide/step_words.h"
+#include "making/hand_folds.h"
 
 namespace creasewright {
 
 namespace {
-
-/// A step that lists more joins than this names only those that hold.
-constexpr std::size_t kMostJoins = 4;
-
-struct JoinWords {
-  Method method;
-  Face face;
-  const char* source;
-};
-
-constexpr std::array kJoins{
-    JoinWords{Method::Glue, Face::Inside,
-              QT_TRANSLATE_NOOP("guide", "Press “%1” onto the inside of “%2”.")},
-    JoinWords{Method::Glue, Face::Outside,
-              QT_TRANSLATE_NOOP("guide", "Press “%1” onto the outside of “%2”.")},
-    JoinWords{Method::Tuck, Face::Inside, QT_TRANSLATE_NOOP("guide", "Tuck “%1” in behind “%2”.")},
-    JoinWords{Method::Tuck, Face::Outside,
-              QT_TRANSLATE_NOOP("guide", "Slide “%1” over the outside of “%2”.")},
-    JoinWords{Method::Lock, Face::Inside, QT_TRANSLATE_NOOP("guide", "Lock “%1” into “%2”.")},
-    JoinWords{Method::Lock, Face::Outside, QT_TRANSLATE_NOOP("guide", "Lock “%1” into “%2”.")},
-    JoinWords{Method::Rest, Face::Inside,
-              QT_TRANSLATE_NOOP("guide", "“%1” comes to lie inside “%2”.")},
-    JoinWords{Method::Rest, Face::Outside,
-              QT_TRANSLATE_NOOP("guide", "“%1” comes to lie on the outside of “%2”.")},
-};
-
-QString joinSentence(const Join& join, const QString& flap, const QString& target) {
-  const auto found = std::ranges::find_if(kJoins, [&](const JoinWords& words) {
-    return words.method == join.method && words.face == join.face;
-  });
-  return QCoreApplication::translate("guide", found->source).arg(flap, target);
-}
 
 QString bendSentence(const std::string& why) {
   if (why == "tuck-slides-in") {
@@ -59,19 +27,25 @@ QString bendSentence(const std::string& why) {
   return GuideTr::tr("The card has to bend a little here.");
 }
 
-void addJoins(const Step& step, const Net& net, StepWords& words) {
-  const auto name = [&](int panel) {
-    return panelTitle(net.panels.at(static_cast<std::size_t>(panel)).id);
-  };
-  const auto holds = [](const Join& join) { return join.method != Method::Rest; };
-  const bool all = step.joins.size() <= kMostJoins;
-  std::size_t told = 0;
-  for (const Join& join : step.joins) {
-    if ((!all && !holds(join)) || told >= 2 * kMostJoins) {
-      continue;
+/// Every line the step folds, by the panels that move; those of a loop follow by themselves.
+void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
+  int lines = 0;
+  int following = 0;
+  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
+    ++(step.folds[line.front()].loop ? following : lines);
+  }
+  std::vector<int> moved;
+  for (const Fold& fold : step.folds) {
+    if (!fold.bend && !fold.loop) {
+      moved.push_back(fold.child);
     }
-    ++told;
-    words.sentences.append(joinSentence(join, name(join.panel), name(join.onto)));
+  }
+  if (lines > 0) {
+    words.sentences.append(GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines)
+                               .arg(panelList(piece, moved)));
+  }
+  if (following > 0) {
+    words.sentences.append(GuideTr::tr("%n more line(s) fold along by themselves.", "", following));
   }
 }
 
@@ -89,24 +63,25 @@ StepWords wordTogether(const Step& step, const Guide& guide) {
 
 }  // namespace
 
+QString turnSentence() { return GuideTr::tr("Turn the sheet over."); }
+
 StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built) {
   if (step.code == StepCode::PutTogether) {
     return wordTogether(step, guide);
   }
-  const Net& net = built.pieces.at(static_cast<std::size_t>(step.piece)).piece.net;
+  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
   StepWords words;
   words.title = stageTitle(step.stage);
   if (!words.title.isEmpty()) {
     words.title[0] = words.title[0].toUpper();
   }
-  const auto scored =
-      std::ranges::count_if(step.folds, [](const Fold& fold) { return !fold.bend; });
-  if (scored > kMostLinesToCount) {
-    words.sentences.append(GuideTr::tr("Fold the lines as the arrows show."));
-  } else if (scored > 0) {
-    words.sentences.append(
-        GuideTr::tr("Fold %n line(s) as the arrows show.", "", static_cast<int>(scored)));
+  if (step.turn) {
+    words.sentences.append(turnSentence());
   }
+  if (step.putIn) {
+    words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
+  }
+  addFolds(step, piece, words);
   for (const std::string& why : step.bends) {
     words.sentences.append(bendSentence(why));
   }
@@ -116,7 +91,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
     words.sentences.append(
         GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
   }
-  addJoins(step, net, words);
+  addJoinWords(step, piece, words);
   return words;
 }
 

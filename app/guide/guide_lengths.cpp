@@ -39,6 +39,13 @@ QString guideSize(const std::vector<Length>& sides, GuideUnits units) {
       .arg(first, sizeIn(sides, Unit::Millimetre));
 }
 
+QString keepAwayWords(GuideUnits units) {
+  const char* words = units == GuideUnits::Inch   ? QT_TRANSLATE_NOOP("guide", "1/32 in")
+                      : units == GuideUnits::Both ? QT_TRANSLATE_NOOP("guide", "1/32 in (1 mm)")
+                                                  : QT_TRANSLATE_NOOP("guide", "1 mm");
+  return QCoreApplication::translate("guide", words, "how far adhesive stays from edges");
+}
+
 QString guideLength(Length length, GuideUnits units) { return guideSize({length}, units); }
 
 }  // namespace creasewright

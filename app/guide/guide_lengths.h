@@ -16,6 +16,10 @@ QString guideLength(Length length, GuideUnits units);
 /// `a × b` or `a × b × c`, in one unit or with the second in brackets.
 QString guideSize(const std::vector<Length>& sides, GuideUnits units);
 
+/// How far adhesive stays from folds and edges: 1 mm, for readers of inches the nearest thing on a
+/// ruler.
+QString keepAwayWords(GuideUnits units);
+
 /// The unit of figures, and of sentences that a guide gives once for each unit.
 Unit firstUnit(GuideUnits units);
 

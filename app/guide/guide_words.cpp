@@ -48,21 +48,30 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
   return {};
 }
 
-/// How far a common roll of tape goes (25 m: common practice, no published source).
-QString rollWords(Length length) {
-  constexpr double kRoll = 25'000;  // mm
-  const int pieces = std::max(1, static_cast<int>(kRoll / length.mm()));
-  return GuideTr::tr("(a roll of 25 m does for %n)", "", pieces);
+/// How far a common roll of tape goes: 25 yd where inches are read, else 25 m (common practice, no
+/// published source).
+QString rollWords(Length length, GuideUnits units) {
+  constexpr double kRoll = 25'000;       // mm
+  constexpr double kYards = 25 * 914.4;  // mm
+  const auto pieces = [length](double roll) {
+    return std::max(1, static_cast<int>(roll / length.mm()));
+  };
+  if (units == GuideUnits::Millimetre) {
+    return GuideTr::tr("(a roll of 25 m does for %n)", "", pieces(kRoll));
+  }
+  return GuideTr::tr("(a roll of 25 yd does for %n)", "", pieces(kYards));
 }
 
-QString toolWords(ToolCode tool) {
+QString toolWords(ToolCode tool, GuideUnits units) {
   switch (tool) {
     case ToolCode::Trimmer:
       return GuideTr::tr("Paper trimmer");
     case ToolCode::ScoringBoard:
       return GuideTr::tr("Scoring board and scoring tool");
     case ToolCode::Stylus:
-      return GuideTr::tr("Ball stylus, 1 to 1.5 mm");
+      return units == GuideUnits::Millimetre
+                 ? GuideTr::tr("Ball stylus, 1 to 1.5 mm")
+                 : GuideTr::tr("Ball stylus with a fine ball, about 1/16 in");
     case ToolCode::BoneFolder:
       return GuideTr::tr("Bone folder");
     case ToolCode::Knife:
@@ -77,21 +86,27 @@ QString toolWords(ToolCode tool) {
 
 QString cautionWords(CautionCode caution) {
   switch (caution) {
+    case CautionCode::Trimmer:
+      return GuideTr::tr(
+          "The trimmer’s blade is sharp: keep fingers behind the guard, lock the blade after use, "
+          "and let adults cut for children.");
     case CautionCode::Knife:
       return GuideTr::tr(
-          "Blades cut: work on a cutting mat along a safety ruler, keep your hand behind the "
-          "blade, and let adults cut for children. Follow local rules.");
+          "Blades are sharp: work on a cutting mat along a safety ruler, keep your hand behind the "
+          "blade, and let adults cut for children.");
+    case CautionCode::HotGlue:
+      return GuideTr::tr(
+          "Hot glue burns: if you use it in place of liquid glue, let adults do it and keep water "
+          "at hand to cool skin.");
     case CautionCode::FoodContact:
       return GuideTr::tr(
-          "Card, ink, glue and tape are not made to touch food unless their maker says so: wrap "
-          "food, or line the box. Follow local rules.");
+          "Card, ink, glue and tape may touch food only if their maker says so: wrap food, or line "
+          "the box.");
     case CautionCode::SmallParts:
-      return GuideTr::tr(
-          "Small parts can be swallowed: not for children under three. Follow local rules.");
+      return GuideTr::tr("Small parts can be swallowed: not for children under three.");
     case CautionCode::Flames:
       return GuideTr::tr(
-          "No flames in or near card: use LED lights only, with the battery compartment secured. "
-          "Follow local rules.");
+          "No flames in or near card: use LED lights only, with the battery compartment secured.");
   }
   return {};
 }
@@ -117,15 +132,16 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   for (const Supply& supply : guide.supplies) {
     words.supplies.append(supplyWords(supply, guide, built, units));
     if (supply.kind == SupplyKind::Tape && supply.length > Length()) {
-      words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length);
+      words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length, units);
     }
   }
   for (const ToolCode tool : guide.tools) {
-    words.tools.append(toolWords(tool));
+    words.tools.append(toolWords(tool, units));
   }
   for (const CautionCode caution : guide.cautions) {
     words.cautions.append(cautionWords(caution));
   }
+  words.cautions.append(GuideTr::tr("Follow local rules."));
   for (const Step& step : guide.steps) {
     words.steps.push_back(wordStep(step, guide, built, units));
   }

@@ -3,10 +3,10 @@
 #include <algorithm>
 #include <map>
 
-#include "bridge/label_text.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
-#include "pages/score_text.h"
+#include "guide/panel_list.h"
+#include "making/hand_folds.h"
 
 namespace creasewright {
 
@@ -55,49 +55,13 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   return words;
 }
 
-/// The readings as the score guide has them, once for each unit.
-StepWords wordScores(const Step& step, const BuiltDesign& built, GuideUnits units) {
-  const FlatNet& flat = pieceOf(step, built).flat;
-  StepWords words;
-  words.title = step.code == StepCode::ScoreSides ? GuideTr::tr("Score from side to side")
-                : step.code == StepCode::ShortScores
-                    ? GuideTr::tr("Score the short lines")
-                    : GuideTr::tr("Score the slanting and curved lines");
-  if (step.code == StepCode::ScoreFreely && step.freeScores.size() > 8) {
-    words.sentences.append(GuideTr::tr("Trace these lines from the template with a stylus."));
-    return words;
-  }
-  const ScorePlan plan{step.settings, step.freeScores};
-  for (const Unit unit : unitsOf(units)) {
-    for (const ScoreSection& section : scoreText(plan, flat.width, flat.height)) {
-      const QString heading = labelText(section.heading, unit);
-      QStringList lines;
-      for (const Label& line : section.lines) {
-        lines.append(labelText(line, unit));
-      }
-      words.sentences.append(heading.isEmpty()
-                                 ? lines.join(QLatin1Char(' '))
-                                 : heading + QLatin1Char(' ') + lines.join(QLatin1Char(' ')));
-    }
-  }
-  return words;
-}
-
 StepWords wordBurnish(const Step& step) {
   StepWords words;
   words.title = GuideTr::tr("Fold and burnish");
   int valleys = 0;
   int mountains = 0;
-  for (const Fold& fold : step.folds) {
-    ++(fold.angle.degrees() >= 0 ? valleys : mountains);
-  }
-  // A curve is many short lines, which nobody counts.
-  if (valleys + mountains > kMostLinesToCount) {
-    words.sentences.append(
-        GuideTr::tr("Fold the dashed lines towards you, those with dashes and dots away from you, "
-                    "and back again."));
-    words.sentences.append(GuideTr::tr("Press each fold sharp with the bone folder."));
-    return words;
+  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
+    ++(step.folds[line.front()].angle.degrees() >= 0 ? valleys : mountains);
   }
   if (valleys > 0) {
     words.sentences.append(
@@ -114,28 +78,36 @@ StepWords wordBurnish(const Step& step) {
 StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits units) {
   const BuiltPiece& piece = pieceOf(step, built);
   StepWords words;
-  words.title = GuideTr::tr("Put on the adhesive");
-  for (const bool outside : {false, true}) {
-    std::map<Length, QStringList> byTape;
-    for (const Adhesive& adhesive : step.adhesive) {
-      if ((adhesive.flapFace == Face::Outside) == outside) {
-        byTape[adhesive.width].append(panelName(piece, adhesive.panel));
-      }
-    }
-    if (outside && !byTape.empty()) {
-      words.sentences.append(GuideTr::tr("Turn the sheet over."));
-    }
-    for (const auto& [width, panels] : byTape) {
-      const int count = static_cast<int>(panels.size());
-      const QString names = panels.join(QStringLiteral(", "));
-      words.sentences.append(
-          width == Length()
-              ? GuideTr::tr("Keep liquid glue ready for %n place(s): %1.", "", count).arg(names)
-              : GuideTr::tr("Stick %n strip(s) of %1 tape on: %2. Leave the liner on.", "", count)
-                    .arg(guideLength(width, units), names));
-    }
+  words.title = step.figure.turned ? GuideTr::tr("Put the adhesive on the outside")
+                                   : GuideTr::tr("Put the adhesive on the inside");
+  if (step.turn) {
+    words.sentences.append(turnSentence());
   }
-  words.sentences.append(GuideTr::tr("Stay 1 mm away from folds and edges."));
+  std::map<Length, std::vector<int>> byTape;
+  for (const Adhesive& adhesive : step.adhesive) {
+    byTape[adhesive.width].push_back(adhesive.panel);
+  }
+  for (const auto& [width, panels] : byTape) {
+    const int count = static_cast<int>(panels.size());
+    const QString names = panelList(piece, panels);
+    words.sentences.append(
+        width == Length()
+            ? GuideTr::tr("Keep liquid glue ready for %n place(s): %1.", "", count).arg(names)
+            : GuideTr::tr("Stick %n strip(s) of %1 tape on: %2. Leave the liner on.", "", count)
+                  .arg(guideLength(width, units), names));
+  }
+  words.sentences.append(
+      GuideTr::tr("Stay %1 away from folds and edges.").arg(keepAwayWords(units)));
+  return words;
+}
+
+StepWords wordPutIn(const Step& step) {
+  StepWords words;
+  words.title = GuideTr::tr("Put the product in");
+  words.sentences.append(step.onInsert ? GuideTr::tr("Stand it in the opening of the insert.")
+                         : step.through
+                             ? GuideTr::tr("Slide it in from one open end, as the arrow shows.")
+                             : GuideTr::tr("It goes in from the open side, as the arrow shows."));
   return words;
 }
 
@@ -173,7 +145,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
     case StepCode::ScoreSides:
     case StepCode::ShortScores:
     case StepCode::ScoreFreely:
-      return wordScores(step, built, units);
+      return wordScores(step, pieceOf(step, built), units);
     case StepCode::FoldAndBurnish:
       return wordBurnish(step);
     case StepCode::ApplyAdhesive:
@@ -181,6 +153,8 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
     case StepCode::FoldStage:
     case StepCode::PutTogether:
       return wordFolds(step, guide, built);
+    case StepCode::PutIn:
+      return wordPutIn(step);
     case StepCode::AddExtra:
       return wordExtra(step, built, units);
     default:
@@ -192,10 +166,19 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
 
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units) {
-  constexpr std::size_t kMostChecks = 4;
+  constexpr int kMostFlaps = 3;  // more are checked with one look
+  const auto isFlap = [](const CheckLine& check) {
+    return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
+  };
   StepWords words = sentencesOf(step, guide, built, units);
-  for (std::size_t i = 0; i < std::min(kMostChecks, step.checks.size()); ++i) {
-    words.checks.append(checkWords(step.checks[i], step, built, units));
+  const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
+  if (flaps > kMostFlaps) {
+    words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
+  }
+  for (const CheckLine& check : step.checks) {
+    if (flaps <= kMostFlaps || !isFlap(check)) {
+      words.checks.append(checkWords(check, step, built, units));
+    }
   }
   words.checks.removeDuplicates();
   return words;

@@ -4,15 +4,21 @@
 
 namespace creasewright {
 
-/// More lines than this are not told as a number.
-inline constexpr int kMostLinesToCount = 30;
-
 /// One step; `built` gives the panels their names.
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units);
 
 /// Sentences of the cut steps.
 StepWords wordCuts(const Step& step);
+
+/// The sheet lies with its other face up from here on.
+QString turnSentence();
+
+/// Adds what a step joins: every flap and where it goes.
+void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words);
+
+/// Sentences of scoring.
+StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units);
 
 /// Sentences of a fold stage and of putting pieces together.
 StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built);

@@ -26,8 +26,8 @@ struct Supply {
 
 enum class ToolCode { Trimmer, ScoringBoard, Stylus, BoneFolder, Knife, CuttingMat, SafetyRuler };
 
-/// Cautions of the trade; each is worded with "follow local rules".
-enum class CautionCode { Knife, FoodContact, SmallParts, Flames };
+/// Cautions of the trade, in the order in which a guide gives them, each once.
+enum class CautionCode { Trimmer, Knife, HotGlue, FoodContact, SmallParts, Flames };
 
 enum class StepCode {
   TrimBlank,       ///< cut `width` x `height` from the stock sheet
@@ -45,6 +45,7 @@ enum class StepCode {
   ApplyAdhesive,  ///< `adhesive`
   FoldStage,      ///< `folds`, `joins`, `bends`; its name is `stage`
   PutTogether,    ///< `pieces` of the design meet
+  PutIn,          ///< the product goes in: `through` an open end or from its open side
   AddExtra        ///< `extra` goes with the box, its cut or folded `pieces` at hand
 };
 
@@ -58,16 +59,21 @@ enum class FigureKind {
 /// things to highlight; the flags say which of them are drawn.
 struct FigureSpec {
   FigureKind kind = FigureKind::Sheet;
-  bool settings = false;      ///< rulers with the readings at the sides used
-  bool cuts = false;          ///< the step's cuts, repeats included, drawn strongly
-  bool wasteHatched = false;  ///< the waste lettered and hatched
-  bool wasteGone = false;     ///< draw only the card
-  bool scoresDone = false;    ///< scored lines of earlier steps are drawn lightly
-  bool adhesive = false;      ///< tape strips and spots
-  bool arrows = false;        ///< from `progressFrom` to `progress`
-  double progressFrom = 0;    ///< of foldedPose: the state before the step
-  double progress = 0;        ///< the state the step ends in
-  std::vector<int> panels;    ///< highlighted panels of the piece
+  bool settings = false;        ///< rulers with the readings at the sides used
+  bool cuts = false;            ///< the step's cuts, repeats included, drawn strongly
+  bool wasteHatched = false;    ///< the waste lettered and hatched
+  bool wasteGone = false;       ///< draw only the card
+  bool scoresDone = false;      ///< scored lines of earlier steps are drawn lightly
+  bool adhesive = false;        ///< tape strips and spots
+  bool arrows = false;          ///< from `progressFrom` to `progress`
+  double progressFrom = 0;      ///< of foldedPose: the state before the step
+  double progress = 0;          ///< the state the step ends in
+  std::vector<int> panels;      ///< highlighted panels of the piece
+  std::vector<Polygon> behind;  ///< adhesive that is already on the other face
+  bool turned = false;          ///< the sheet lies with its other face up: drawn as it is seen then
+  std::vector<Polygon> put;     ///< mats, labels or film as they lie on the sheet
+  std::vector<Point3> way;      ///< of the product's middle into the piece, frame of panel 0, mm
+  std::vector<int> without;     ///< of Design::extras: not yet there
 };
 
 enum class CheckCode {
@@ -127,7 +133,11 @@ struct Step {
   std::vector<Join> joins;
   std::vector<std::string> bends;
   std::vector<int> pieces;
-  int extra = -1;  ///< of Design::extras
+  bool turn = false;      ///< the sheet is turned over before this step
+  bool through = false;   ///< PutIn: slides in from either open end
+  bool putIn = false;     ///< FoldStage: the product goes in before its last panels close
+  bool onInsert = false;  ///< PutIn: the product stands in the opening of an insert
+  int extra = -1;         ///< of Design::extras
   FigureSpec figure;
   std::vector<CheckLine> checks;
 };

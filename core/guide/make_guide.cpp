@@ -2,9 +2,14 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <set>
 
 #include "folding/outside.h"
+#include "guide/cautions.h"
+#include "guide/extra_steps.h"
 #include "guide/fold_steps.h"
+#include "guide/putting_in.h"
 #include "guide/sheet_steps.h"
 
 namespace creasewright {
@@ -55,7 +60,7 @@ bool isCut(StepCode code) {
 }
 
 /// Tools and cautions as the steps need them.
-void addCare(Guide& guide) {
+void addCare(const BuiltDesign& built, Guide& guide) {
   const auto has = [&guide](auto test) { return std::ranges::any_of(guide.steps, test); };
   const auto code = [](StepCode wanted) {
     return [wanted](const Step& step) { return step.code == wanted; };
@@ -65,38 +70,10 @@ void addCare(Guide& guide) {
   if (boards) guide.tools.push_back(ToolCode::ScoringBoard);
   if (has(code(StepCode::ScoreFreely))) guide.tools.push_back(ToolCode::Stylus);
   if (has(code(StepCode::FoldAndBurnish))) guide.tools.push_back(ToolCode::BoneFolder);
-  if (has([](const Step& step) { return isCut(step.code); })) {
+  if (has([](const Step& step) { return isCut(step.code); }))
     for (const ToolCode tool : {ToolCode::Knife, ToolCode::CuttingMat, ToolCode::SafetyRuler})
       guide.tools.push_back(tool);
-    guide.cautions.push_back(CautionCode::Knife);
-  }
-  for (const CautionCode caution :
-       {CautionCode::FoodContact, CautionCode::SmallParts, CautionCode::Flames})
-    guide.cautions.push_back(caution);
-}
-
-/// After the box's `own` pieces: they meet, and the whole is measured.
-void finish(std::size_t own, Guide& guide) {
-  for (const GuidePiece& piece : guide.pieces) {
-    guide.finishedLength = std::max(guide.finishedLength, piece.outsideLength);
-    guide.finishedWidth = std::max(guide.finishedWidth, piece.outsideWidth);
-    guide.finishedHeight = std::max(guide.finishedHeight, piece.outsideHeight);
-  }
-  if (own > 1) {
-    Step step;
-    step.code = StepCode::PutTogether;
-    for (std::size_t i = 0; i < own; ++i) step.pieces.push_back(static_cast<int>(i));
-    step.figure.kind = FigureKind::Finished;
-    step.figure.progressFrom = step.figure.progress = 1;
-    guide.steps.push_back(std::move(step));
-  }
-  if (guide.steps.empty() || guide.finishedLength == Length()) return;
-  CheckLine size;
-  size.code = CheckCode::FinishedSize;
-  size.a = guide.finishedLength;
-  size.b = guide.finishedWidth;
-  size.c = guide.finishedHeight;
-  guide.steps.back().checks.push_back(size);
+  guide.cautions = cautionsFor(built, guide);
 }
 
 PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
@@ -111,88 +88,217 @@ PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
   return plans;
 }
 
-void addSteps(std::vector<Step> steps, Guide& guide) {
-  for (Step& step : steps) guide.steps.push_back(std::move(step));
-}
-
-/// The step in which an extra meets the box.
-Step extraStep(const BuiltDesign& built, int extra) {
-  Step step;
-  step.code = StepCode::AddExtra;
-  step.extra = extra;
-  step.figure.kind = FigureKind::Finished;
-  step.figure.progressFrom = step.figure.progress = 1;
-  for (std::size_t i = 0; i < built.pieces.size(); ++i)
-    if (built.pieces[i].role && built.pieces[i].role->extra == extra)
-      step.pieces.push_back(static_cast<int>(i));
-  return step;
-}
-
-/// Glued in while the box's piece still lies flat.
-Step filmStep(const BuiltDesign& built, int extra, int onto) {
-  Step step = extraStep(built, extra);
-  step.piece = onto;
-  step.figure.kind = FigureKind::Sheet;
-  step.figure.scoresDone = step.figure.wasteGone = true;
-  return step;
-}
-
-bool isFilmOf(const BuiltPiece& film, std::size_t piece) {
-  return film.role && film.role->placing == Placing::InFace &&
-         film.role->faces.front().piece == static_cast<int>(piece);
-}
-
-/// Its steps at the flat sheet.
-void addSheet(const PiecePlans& plans, Guide& guide) {
-  addSupplies(plans, guide);
-  addSteps(sheetSteps(plans), guide);
-}
-
-void addOwnPiece(const BuiltDesign& built, std::size_t index, Guide& guide) {
-  const PiecePlans plans = plansOf(built, index);
-  addSheet(plans, guide);
-  for (std::size_t i = 0; i < built.pieces.size(); ++i) {
-    if (!isFilmOf(built.pieces[i], index)) continue;
-    addSheet(plansOf(built, i), guide);
-    guide.steps.push_back(filmStep(built, built.pieces[i].role->extra, static_cast<int>(index)));
+/// Writes the steps of one design in the order of doing.
+class GuideWriter {
+ public:
+  explicit GuideWriter(const BuiltDesign& built) : built_(built) {
+    guide_.title = built.design.title;
+    guide_.styleId = built.design.styleId;
+    guide_.level = built.style->traits.difficulty;
+    for (const BuiltPiece& piece : built.pieces)
+      guide_.pieces.push_back(describe(piece, piece.card.caliper.mm()));
+    while (own_ < built.pieces.size() && !built.pieces[own_].role) ++own_;
+    findHolder();
   }
-  addSteps(foldSteps(plans), guide);
-}
 
-/// One after the other, each made and then put where it belongs.
-void addExtraSteps(const BuiltDesign& built, Guide& guide) {
-  for (std::size_t e = 0; e < built.design.extras.size(); ++e) {
-    const int extra = static_cast<int>(e);
-    if (built.design.extras[e].kind == "window") continue;
-    const Step meeting = extraStep(built, extra);
-    for (const int piece : meeting.pieces) {
-      const PiecePlans plans = plansOf(built, static_cast<std::size_t>(piece));
-      addSheet(plans, guide);
-      addSteps(foldSteps(plans), guide);
+  Guide write() {
+    for (std::size_t i = 0; i < own_; ++i) addOwnPiece(static_cast<int>(i));
+    finish();
+    for (const int extra : extrasPlaced(built_, Placing::Round)) addLater(extra);
+    addRibbons();
+    for (const int extra : extrasPlaced(built_, Placing::Hanging)) addLater(extra);
+    showWhatIsThere();
+    for (const RibbonNeed& ribbon : built_.ribbons)
+      guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    addCare(built_, guide_);
+    return std::move(guide_);
+  }
+
+ private:
+  [[nodiscard]] const BuiltPiece& piece(int index) const {
+    return built_.pieces[static_cast<std::size_t>(index)];
+  }
+
+  /// Of the pieces with a space for the product the one with the smallest.
+  void findHolder() {
+    double smallest = 0;
+    for (std::size_t i = 0; i < own_; ++i) {
+      const auto putting = puttingIn(built_.pieces[i]);
+      if (!putting) continue;
+      const CavitySize& size = *built_.pieces[i].cavity;
+      const double room = size.length * size.width * size.height;
+      if (putting_ && room >= smallest) continue;
+      smallest = room;
+      putting_ = putting;
+      holder_ = static_cast<int>(i);
     }
-    const bool tied = std::ranges::count(built.ribbons, extra, &RibbonNeed::extra) > 0;
-    if (tied || !meeting.pieces.empty()) guide.steps.push_back(meeting);
   }
-}
+
+  /// Adds a step; where its picture shows the sheet's other face, the sheet is turned before.
+  void push(Step step) {
+    if (step.figure.kind != FigureKind::Finished && step.code != StepCode::PutIn) {
+      const bool turned = step.figure.turned;
+      if (step.code != StepCode::TrimBlank) step.turn = turned_.contains(step.piece) != turned;
+      if (turned)
+        turned_.insert(step.piece);
+      else
+        turned_.erase(step.piece);
+    }
+    guide_.steps.push_back(std::move(step));
+  }
+
+  void push(std::vector<Step> steps) {
+    for (Step& step : steps) push(std::move(step));
+  }
+
+  /// A piece of an extra from the stock sheet to its finished form, once.
+  void make(int index) {
+    if (!made_.insert(index).second) return;
+    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index));
+    addSupplies(plans, guide_);
+    push(sheetSteps(plans));
+    addFlatExtras(index);
+    push(adhesiveSteps(plans));
+    push(foldSteps(plans));
+  }
+
+  /// What is glued onto a piece while it lies flat.
+  void addFlatExtras(int onto) {
+    for (const int extra : flatExtrasOn(built_, onto)) {
+      Step step = flatExtraStep(built_, extra, onto);
+      for (const int part : step.pieces) make(part);
+      push(std::move(step));
+    }
+  }
+
+  void addOwnPiece(int index) {
+    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index));
+    addSupplies(plans, guide_);
+    push(sheetSteps(plans));
+    addFlatExtras(index);
+    if (index == holder_)
+      for (const int extra : extrasPlaced(built_, Placing::Inside))
+        for (const int part : piecesOf(built_, extra)) make(part);
+    push(adhesiveSteps(plans));
+    std::vector<Step> folds = foldSteps(plans);
+    const bool here = index == holder_ && (own_ == 1 || putting_->after < stages());
+    bool done = !here;
+    for (Step& step : folds) {
+      if (!done && stageBefore(step) >= putting_->after) {
+        putIn(&step);
+        done = true;
+      }
+      push(std::move(step));
+    }
+    if (!done) putIn(nullptr);
+  }
+
+  [[nodiscard]] int stages() const { return piece(holder_).piece.net.stageCount(); }
+  [[nodiscard]] int stageBefore(const Step& fold) const {
+    return static_cast<int>(std::lround(fold.figure.progressFrom * stages()));
+  }
+
+  /// What goes under and round the product, and the product itself; `next` closes over it.
+  void putIn(Step* next) {
+    for (const int extra : extrasPlaced(built_, Placing::Inside)) {
+      Step step = extraStep(built_, extra);
+      step.piece = holder_;
+      push(std::move(step));
+    }
+    if (next != nullptr && !putting_->holds) {
+      next->putIn = true;
+      return;
+    }
+    Step step;
+    step.code = StepCode::PutIn;
+    step.piece = holder_;
+    step.through = putting_->through;
+    step.onInsert = hasInsert();
+    step.figure.kind = FigureKind::Folded;
+    const int count = std::max(1, stages());
+    step.figure.progressFrom = step.figure.progress =
+        stages() == 0 ? 1 : static_cast<double>(putting_->after) / count;
+    step.figure.way = {putting_->from, putting_->to};
+    push(std::move(step));
+  }
+
+  [[nodiscard]] bool hasInsert() const {
+    return std::ranges::any_of(extrasPlaced(built_, Placing::Inside), [this](int extra) {
+      return built_.design.extras[static_cast<std::size_t>(extra)].kind == "platform";
+    });
+  }
+
+  /// After the box's own pieces: they meet, and the whole is measured.
+  void finish() {
+    for (const GuidePiece& piece : guide_.pieces) {
+      guide_.finishedLength = std::max(guide_.finishedLength, piece.outsideLength);
+      guide_.finishedWidth = std::max(guide_.finishedWidth, piece.outsideWidth);
+      guide_.finishedHeight = std::max(guide_.finishedHeight, piece.outsideHeight);
+    }
+    const bool open = holder_ >= 0 && own_ > 1 && putting_->after >= stages();
+    if (open && stages() > 0) putIn(nullptr);
+    if (own_ > 1) {
+      Step step;
+      step.code = StepCode::PutTogether;
+      for (std::size_t i = 0; i < own_; ++i) step.pieces.push_back(static_cast<int>(i));
+      step.figure.kind = FigureKind::Finished;
+      step.figure.progressFrom = step.figure.progress = 1;
+      push(std::move(step));
+    }
+    measure();
+    if (open && stages() == 0) putIn(nullptr);
+  }
+
+  void measure() {
+    if (guide_.finishedLength == Length()) return;
+    const auto last = std::find_if(guide_.steps.rbegin(), guide_.steps.rend(), [](const Step& s) {
+      return s.code != StepCode::PutIn && s.code != StepCode::AddExtra;
+    });
+    if (last == guide_.steps.rend()) return;
+    CheckLine size;
+    size.code = CheckCode::FinishedSize;
+    size.a = guide_.finishedLength;
+    size.b = guide_.finishedWidth;
+    size.c = guide_.finishedHeight;
+    last->checks.push_back(size);
+  }
+
+  /// What goes round the closed box or hangs on it: made, then put there.
+  void addLater(int extra) {
+    const Step meeting = extraStep(built_, extra);
+    for (const int part : meeting.pieces) make(part);
+    push(meeting);
+  }
+
+  void addRibbons() {
+    for (std::size_t i = 0; i < built_.design.extras.size(); ++i) {
+      const int extra = static_cast<int>(i);
+      if (std::ranges::count(built_.ribbons, extra, &RibbonNeed::extra) > 0 &&
+          piecesOf(built_, extra).empty())
+        push(extraStep(built_, extra));
+    }
+  }
+
+  /// Each picture of the whole leaves out the extras of later steps.
+  void showWhatIsThere() {
+    std::set<int> later;
+    for (auto step = guide_.steps.rbegin(); step != guide_.steps.rend(); ++step) {
+      step->figure.without.assign(later.begin(), later.end());
+      if (step->code == StepCode::AddExtra) later.insert(step->extra);
+    }
+  }
+
+  const BuiltDesign& built_;
+  Guide guide_;
+  std::size_t own_ = 0;
+  int holder_ = -1;
+  std::optional<PuttingIn> putting_;
+  std::set<int> made_;
+  std::set<int> turned_;  ///< pieces that lie with their outside up
+};
 
 }  // namespace
 
-Guide makeGuide(const BuiltDesign& built) {
-  Guide guide;
-  guide.title = built.design.title;
-  guide.styleId = built.design.styleId;
-  guide.level = built.style->traits.difficulty;
-  for (const BuiltPiece& piece : built.pieces)
-    guide.pieces.push_back(describe(piece, piece.card.caliper.mm()));
-  std::size_t own = 0;
-  for (; own < built.pieces.size() && !built.pieces[own].role; ++own)
-    addOwnPiece(built, own, guide);
-  finish(own, guide);
-  addExtraSteps(built, guide);
-  for (const RibbonNeed& ribbon : built.ribbons)
-    guide.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
-  addCare(guide);
-  return guide;
-}
+Guide makeGuide(const BuiltDesign& built) { return GuideWriter(built).write(); }
 
 }  // namespace creasewright

@@ -105,10 +105,11 @@ void addCutSteps(const PiecePlans& plans, std::vector<Step>& steps) {
   last.checks.push_back(count);
 }
 
-void addAdhesiveStep(const PiecePlans& plans, std::vector<Step>& steps) {
+Step adhesiveStep(const PiecePlans& plans, Face face) {
   Step step = sheetStep(plans, StepCode::ApplyAdhesive);
   for (const GlueStrip& strip : plans.adhesive.strips) {
     const GlueArea& area = plans.built.gluePlan[static_cast<std::size_t>(strip.area)];
+    if (area.flapFace != face) continue;
     const bool patch = std::ranges::any_of(plans.built.piece.net.mates, [&](const Mate& mate) {
       return mate.panel == area.panel && mate.onto == area.onto && !mate.patch.empty();
     });
@@ -117,10 +118,10 @@ void addAdhesiveStep(const PiecePlans& plans, std::vector<Step>& steps) {
     if (std::ranges::find(step.figure.panels, area.panel) == step.figure.panels.end())
       step.figure.panels.push_back(area.panel);
   }
-  if (step.adhesive.empty()) return;
   step.figure.adhesive = true;
   step.figure.wasteGone = true;
-  steps.push_back(std::move(step));
+  step.figure.turned = face == Face::Outside;
+  return step;
 }
 
 }  // namespace
@@ -129,7 +130,18 @@ std::vector<Step> sheetSteps(const PiecePlans& plans) {
   std::vector<Step> steps{trimStep(plans)};
   addScoreSteps(plans, steps);
   addCutSteps(plans, steps);
-  addAdhesiveStep(plans, steps);
+  return steps;
+}
+
+std::vector<Step> adhesiveSteps(const PiecePlans& plans) {
+  std::vector<Step> steps;
+  for (const Face face : {Face::Outside, Face::Inside}) {
+    Step step = adhesiveStep(plans, face);
+    if (step.adhesive.empty()) continue;
+    for (const Step& before : steps)
+      for (const Adhesive& there : before.adhesive) step.figure.behind.push_back(there.area);
+    steps.push_back(std::move(step));
+  }
   return steps;
 }
 

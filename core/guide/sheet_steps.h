@@ -16,7 +16,10 @@ struct PiecePlans {
   AdhesivePlan adhesive;
 };
 
-/// The steps at the flat sheet: trim, score, fold and burnish, cut, adhesive.
+/// The steps at the flat sheet: trim, score, fold and burnish, cut.
 std::vector<Step> sheetSteps(const PiecePlans& plans);
+
+/// Adhesive on the outside, then on the inside: a step for each face that takes some.
+std::vector<Step> adhesiveSteps(const PiecePlans& plans);
 
 }  // namespace creasewright

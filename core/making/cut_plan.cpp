@@ -77,6 +77,12 @@ bool sameLine(const Polyline& a, const Polyline& b) {
   });
 }
 
+/// Whether the hand makes `other` as it makes `cut`, from the mirrored edge to the same score.
+bool madeAlike(const Cut& cut, const Cut& other, CutRepeat repeat) {
+  return cut.kind == other.kind && cut.fromEdge == other.fromEdge && cut.toLine == other.toLine &&
+         (!cut.fromEdge || other.edge == repeatedEdge(cut.edge, repeat));
+}
+
 /// Takes the equals of each cut out of the list and names them as repeats.
 std::vector<Cut> toldOnce(std::vector<Cut> cuts, double width, double height) {
   constexpr std::array kRepeats{CutRepeat::LeftRight, CutRepeat::BottomTop, CutRepeat::HalfTurn};
@@ -84,8 +90,9 @@ std::vector<Cut> toldOnce(std::vector<Cut> cuts, double width, double height) {
     for (const CutRepeat repeat : kRepeats) {
       const Polyline other = repeated(cuts[i].line, repeat, width, height);
       const auto found = std::find_if(
-          cuts.begin() + static_cast<std::ptrdiff_t>(i) + 1, cuts.end(),
-          [&](const Cut& cut) { return cut.kind == cuts[i].kind && sameLine(cut.line, other); });
+          cuts.begin() + static_cast<std::ptrdiff_t>(i) + 1, cuts.end(), [&](const Cut& cut) {
+            return madeAlike(cuts[i], cut, repeat) && sameLine(cut.line, other);
+          });
       if (found == cuts.end()) continue;
       cuts[i].repeats.push_back(repeat);
       cuts.erase(found);
@@ -114,6 +121,14 @@ Polyline repeated(const Polyline& line, CutRepeat repeat, double width, double h
     other.push_back({repeat == CutRepeat::BottomTop ? p.x : width - p.x,
                      repeat == CutRepeat::LeftRight ? p.y : height - p.y});
   return other;
+}
+
+SheetSide repeatedEdge(SheetSide edge, CutRepeat repeat) {
+  const bool upright = edge == SheetSide::Left || edge == SheetSide::Right;
+  const bool swaps = repeat == CutRepeat::HalfTurn || (repeat == CutRepeat::LeftRight) == upright;
+  if (!swaps) return edge;
+  if (upright) return edge == SheetSide::Left ? SheetSide::Right : SheetSide::Left;
+  return edge == SheetSide::Bottom ? SheetSide::Top : SheetSide::Bottom;
 }
 
 CutPlan planCuts(const Net& net, const FlatNet& flat, const std::vector<WastePiece>& waste) {

@@ -50,6 +50,9 @@ struct CutPlan {
 /// told once.
 CutPlan planCuts(const Net& net, const FlatNet& flat, const std::vector<WastePiece>& waste);
 
+/// The edge that a stroke from `edge` starts at where it is repeated.
+SheetSide repeatedEdge(SheetSide edge, CutRepeat repeat);
+
 /// A stroke as it is repeated on a blank of that size.
 Polyline repeated(const Polyline& line, CutRepeat repeat, double width, double height);
 

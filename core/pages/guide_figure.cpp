@@ -1,11 +1,13 @@
 #include "pages/guide_figure.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "drawing/arrange.h"
 #include "folding/loop_closure.h"
 #include "folding/scene.h"
 #include "folding/upright.h"
+#include "making/hand_folds.h"
 #include "pages/design_picture.h"
 #include "pages/fold_drawing.h"
 #include "pages/sheet_figure.h"
@@ -16,7 +18,6 @@ namespace {
 /// Most of the way, so that a flap is still seen where it goes.
 constexpr double kShown = 0.72;
 constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
-constexpr std::size_t kMostArrows = 6;
 
 Point3 middleOf(const Panel& panel, const Transform& placed) {
   Point sum;
@@ -26,26 +27,28 @@ Point3 middleOf(const Panel& panel, const Transform& placed) {
 
 double areaOf(const Panel& panel) { return std::abs(signedArea(panel.outline)); }
 
-/// The moving panels of a step, the largest first: an arrow each.
+/// An arrow for each line the hand folds: on the largest of the panels that it moves.
 std::vector<int> movingPanels(const Net& net, const Step& step) {
   std::vector<int> panels;
-  for (const Fold& fold : step.folds)
-    if (!fold.bend && !fold.loop) panels.push_back(fold.child);
-  std::ranges::stable_sort(panels, std::ranges::greater(), [&](int panel) {
-    return areaOf(net.panels[static_cast<std::size_t>(panel)]);
-  });
-  if (panels.size() > kMostArrows) panels.resize(kMostArrows);
+  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
+    if (step.folds[line.front()].loop) continue;
+    const auto largest = std::ranges::max_element(line, {}, [&](std::size_t fold) {
+      return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
+    });
+    panels.push_back(step.folds[*largest].child);
+  }
   return panels;
 }
 
-/// A bent arrow in picture coordinates with a head of `size` mm.
+/// A bent arrow in picture coordinates with a head of `size` mm, less on a short way.
 void addArrow(Drawing& drawing, const Polyline& way, double size) {
   double length = 0;
   for (std::size_t i = 0; i + 1 < way.size(); ++i) length += distance(way[i], way[i + 1]);
-  if (length < 1.5 * size) return;
+  size = std::clamp(length / 1.5, 0.8, size);
   drawing.paths.push_back({.role = Role::Legend, .rings = {way}});
   const Point tip = way.back();
-  const Point along = unit(tip - way[way.size() - 2]);
+  const Point last = tip - way[way.size() - 2];
+  const Point along = std::hypot(last.x, last.y) > 1e-9 ? unit(last) : Point{1, 0};
   const Point across = turnLeft(along);
   drawing.paths.push_back({.role = Role::Legend,
                            .rings = {{tip, tip - along * size + across * (size * 0.4),
@@ -90,6 +93,12 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
     for (const double share : {0.3, 0.5, kShown, 0.86, 1.0}) poses.push_back(poseAt(share));
     ways = waysOf(net, step, poses, camera(standardView(), up));
   }
+  if (!spec.way.empty()) {
+    const Camera eye = camera(standardView(), up);
+    Polyline way;
+    for (const Point3& p : spec.way) way.push_back(eye.project(p));
+    ways.push_back(std::move(way));
+  }
   for (const Polyline& way : ways)
     for (const Point& p : way) {
       Bounds& extent = picture.extent;
@@ -104,6 +113,18 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
     addArrow(figure, way, 2.2);
   }
   return figure;
+}
+
+/// The design as it is before some of its extras are there.
+BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& without) {
+  const auto missing = [&](int extra) {
+    return std::ranges::find(without, extra) != without.end();
+  };
+  BuiltDesign now = built;
+  std::erase_if(now.pieces,
+                [&](const BuiltPiece& part) { return part.role && missing(part.role->extra); });
+  std::erase_if(now.ribbons, [&](const RibbonNeed& ribbon) { return missing(ribbon.extra); });
+  return now;
 }
 
 Drawing foldedPieces(const BuiltDesign& built, int extra, const FigureRoom& room) {
@@ -142,7 +163,7 @@ Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom
     case FigureKind::Folded:
       return foldedFigure(piece, step, room);
     case FigureKind::Finished:
-      return foldedPieces(built, step.extra, room);
+      return foldedPieces(withoutExtras(built, step.figure.without), step.extra, room);
   }
   return {};
 }

@@ -13,6 +13,7 @@ namespace {
 
 constexpr double kType = 2.8;        // mm
 constexpr double kReadingRoom = 20;  // mm beside the sheet for readings
+constexpr double kLegendRow = 5;     // mm
 constexpr double kTick = 3;          // mm from the sheet to a reading
 
 bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
@@ -29,9 +30,13 @@ class SheetFigure {
     const double beside = measured ? kReadingRoom : 2;
     scale_ = std::min((room.width - 2 * beside) / piece.flat.width,
                       (room.height - 2 * beside) / piece.flat.height);
-    origin_ = {beside, beside};
+    const double below =
+        step.figure.adhesive ? kLegendRow * (step.figure.behind.empty() ? 1 : 2) : 0;
+    if (below > 0)
+      scale_ = std::min(scale_, (room.height - 2 * beside - below) / piece.flat.height);
+    origin_ = {beside, beside + below};
     out_.width = piece.flat.width * scale_ + 2 * beside;
-    out_.height = piece.flat.height * scale_ + 2 * beside;
+    out_.height = piece.flat.height * scale_ + 2 * beside + below;
   }
 
   Drawing draw() {
@@ -46,14 +51,20 @@ class SheetFigure {
     for (const Fold& fold : step_.folds)
       line(fold.angle.degrees() >= 0 ? Role::Valley : Role::Mountain, {fold.line.a, fold.line.b});
     if (step_.figure.cuts) cuts();
+    for (const Polygon& area : step_.figure.behind) glueBehind(area);
     for (const Adhesive& adhesive : step_.adhesive) glue(adhesive.area);
+    for (const Polygon& shape : step_.figure.put) put(shape);
+    if (step_.figure.adhesive) glueLegend();
     if (step_.code == StepCode::TrimBlank) size();
     readings();
     return std::move(out_);
   }
 
  private:
-  [[nodiscard]] Point at(Point p) const { return origin_ + p * scale_; }
+  /// On the page; a sheet that was turned over is seen from its other face.
+  [[nodiscard]] Point at(Point p) const {
+    return origin_ + Point{step_.figure.turned ? piece_.flat.width - p.x : p.x, p.y} * scale_;
+  }
   [[nodiscard]] Polygon at(const Polygon& ring) const {
     Polygon placed;
     for (const Point& p : ring) placed.push_back(at(p));
@@ -176,6 +187,29 @@ class SheetFigure {
     const Polygon placed = at(area);
     out_.paths.push_back({.role = Role::Glue, .rings = {placed}, .closed = true});
     hatched(Role::Glue, {placed}, 1.0, 45);
+  }
+
+  /// Adhesive that shows through from the other face: hatched the other way and wider.
+  void glueBehind(const Polygon& area) { hatched(Role::Glue, {at(area)}, 2.0, -45); }
+
+  void put(const Polygon& shape) {
+    const Polygon placed = at(shape);
+    out_.paths.push_back({.role = Role::Legend, .rings = {placed}, .closed = true});
+    hatched(Role::Waste, {placed}, 2.4, 45);
+  }
+
+  /// What the hatches mean, below the sheet.
+  void glueLegend() {
+    double low = origin_.y - 2 - kLegendRow;
+    const auto row = [&](const char* code, double spacing, double degrees) {
+      const Polygon swatch{{2, low + 0.6}, {8, low + 0.6}, {8, low + 3.6}, {2, low + 3.6}};
+      out_.paths.push_back({.role = Role::Glue, .rings = {swatch}, .closed = true});
+      hatched(Role::Glue, {swatch}, spacing, degrees);
+      text({10, low + 1}, Label{code, {}, {}}, kType, Anchor::Left);
+      low -= kLegendRow;
+    };
+    row(step_.figure.turned ? "glue-outside" : "glue-inside", 1.0, 45);
+    if (!step_.figure.behind.empty()) row("glue-behind", 2.0, -45);
   }
 
   /// The sheet's own measures below and at the left.

@@ -1,0 +1,92 @@
+#include "guide/extra_steps.h"
+
+#include <algorithm>
+
+namespace creasewright {
+namespace {
+
+bool liesOn(const BuiltPiece& part, int onto) {
+  return part.role && std::ranges::any_of(part.role->faces, [onto](const FacePlace& face) {
+           return face.piece == onto;
+         });
+}
+
+/// Films first, for they lie on the other face; labels lie on mats, slips under inserts.
+int rank(const BuiltDesign& built, int extra) {
+  const std::string& kind = built.design.extras[static_cast<std::size_t>(extra)].kind;
+  return kind == "window" || kind == "greeting-slip" ? 0 : kind == "mats" ? 1 : 2;
+}
+
+/// As it lies on the flat sheet of the piece it is glued to.
+Polygon placedOn(const BuiltPiece& onto, const FacePlace& face, const Polygon& outline) {
+  const Transform placed = onto.flat.frames[static_cast<std::size_t>(face.panel)].after(face.place);
+  Polygon ring;
+  for (const Point& p : outline) {
+    const Point3 at = placed.apply(p);
+    ring.push_back({at.x, at.y});
+  }
+  return ring;
+}
+
+}  // namespace
+
+std::vector<int> piecesOf(const BuiltDesign& built, int extra) {
+  std::vector<int> pieces;
+  for (std::size_t i = 0; i < built.pieces.size(); ++i)
+    if (built.pieces[i].role && built.pieces[i].role->extra == extra)
+      pieces.push_back(static_cast<int>(i));
+  return pieces;
+}
+
+Step extraStep(const BuiltDesign& built, int extra) {
+  Step step;
+  step.code = StepCode::AddExtra;
+  step.extra = extra;
+  step.figure.kind = FigureKind::Finished;
+  step.figure.progressFrom = step.figure.progress = 1;
+  step.pieces = piecesOf(built, extra);
+  return step;
+}
+
+Step flatExtraStep(const BuiltDesign& built, int extra, int onto) {
+  Step step = extraStep(built, extra);
+  step.piece = onto;
+  step.figure.kind = FigureKind::Sheet;
+  step.figure.scoresDone = step.figure.wasteGone = true;
+  const BuiltPiece& host = built.pieces[static_cast<std::size_t>(onto)];
+  for (const int index : step.pieces) {
+    const BuiltPiece& part = built.pieces[static_cast<std::size_t>(index)];
+    if (part.role->placing == Placing::OnFace) step.figure.turned = true;
+    for (const FacePlace& face : part.role->faces) {
+      if (face.piece != onto) continue;
+      step.figure.put.push_back(placedOn(host, face, part.piece.net.panels.front().outline));
+      if (std::ranges::find(step.figure.panels, face.panel) == step.figure.panels.end())
+        step.figure.panels.push_back(face.panel);
+    }
+  }
+  std::erase_if(step.pieces, [&](int index) {
+    return !liesOn(built.pieces[static_cast<std::size_t>(index)], onto);
+  });
+  return step;
+}
+
+std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece) {
+  std::vector<int> extras;
+  for (const BuiltPiece& part : built.pieces)
+    if (liesOn(part, piece) && std::ranges::find(extras, part.role->extra) == extras.end())
+      extras.push_back(part.role->extra);
+  std::ranges::stable_sort(extras, {}, [&](int extra) { return rank(built, extra); });
+  return extras;
+}
+
+std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing) {
+  std::vector<int> extras;
+  for (const BuiltPiece& part : built.pieces)
+    if (part.role && part.role->placing == placing &&
+        std::ranges::find(extras, part.role->extra) == extras.end())
+      extras.push_back(part.role->extra);
+  std::ranges::stable_sort(extras, {}, [&](int extra) { return rank(built, extra); });
+  return extras;
+}
+
+}  // namespace creasewright

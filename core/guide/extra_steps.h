@@ -1,0 +1,25 @@
+#pragma once
+
+#include "document/build.h"
+#include "guide/guide.h"
+
+namespace creasewright {
+
+/// The step in which an extra meets the box.
+Step extraStep(const BuiltDesign& built, int extra);
+
+/// The step in which the parts of an extra that belong onto one piece are glued there while it lies
+/// flat: films behind their openings, mats and labels on the outside.
+Step flatExtraStep(const BuiltDesign& built, int extra, int onto);
+
+/// Extras that are glued onto a piece while it lies flat, in the order of doing: films on the
+/// inside, then mats, then what is glued onto them.
+std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece);
+
+/// Extras with pieces placed so (Placing::Hanging, Round, Inside).
+std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing);
+
+/// The extra's own pieces, as indices into BuiltDesign::pieces.
+std::vector<int> piecesOf(const BuiltDesign& built, int extra);
+
+}  // namespace creasewright

@@ -1,0 +1,22 @@
+#pragma once
+
+#include <optional>
+
+#include "document/build.h"
+
+namespace creasewright {
+
+/// When the product goes into a piece, and from where.
+struct PuttingIn {
+  int after = 0;         ///< this fold stage; Net::stageCount() = when all is folded
+  bool holds = true;     ///< walls stand round it by then; else it goes in as the next stage closes
+  bool through = false;  ///< two opposite ends are open
+  Point3 from;           ///< the way of its middle, frame of panel 0, mm
+  Point3 to;
+};
+
+/// The last moment at which the space for the product can still be reached along one of its own
+/// axes. Nothing for a piece with no space of its own, or for another piece.
+std::optional<PuttingIn> puttingIn(const BuiltPiece& piece);
+
+}  // namespace creasewright
