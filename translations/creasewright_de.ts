@@ -3807,6 +3807,46 @@ Frei unter der MIT-Lizenz.</translation>
         <source>already on the other face</source>
         <translation>schon auf der anderen Seite</translation>
     </message>
+    <message>
+        <source>Left and bottom side:</source>
+        <translation>Linke und untere Seite:</translation>
+    </message>
+    <message>
+        <source>Left and top side:</source>
+        <translation>Linke und obere Seite:</translation>
+    </message>
+    <message>
+        <source>Right and bottom side:</source>
+        <translation>Rechte und untere Seite:</translation>
+    </message>
+    <message>
+        <source>Right and top side:</source>
+        <translation>Rechte und obere Seite:</translation>
+    </message>
+    <message>
+        <source>Left, right and bottom side:</source>
+        <translation>Linke, rechte und untere Seite:</translation>
+    </message>
+    <message>
+        <source>Left, right and top side:</source>
+        <translation>Linke, rechte und obere Seite:</translation>
+    </message>
+    <message>
+        <source>Left, bottom and top side:</source>
+        <translation>Linke, untere und obere Seite:</translation>
+    </message>
+    <message>
+        <source>Right, bottom and top side:</source>
+        <translation>Rechte, untere und obere Seite:</translation>
+    </message>
+    <message>
+        <source>Make %1 of these.</source>
+        <translation>%1-mal anfertigen.</translation>
+    </message>
+    <message>
+        <source>One drawing unit is 1 mm.</source>
+        <translation>Eine Zeicheneinheit ist 1 mm.</translation>
+    </message>
 </context>
 <context>
     <name>output</name>

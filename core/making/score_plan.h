@@ -26,7 +26,8 @@ struct ScoreReading {
   int toLine = 0;  ///< 1 = the full score nearest that side; 0 = none
 };
 
-/// Settings shared by several sides: turn the sheet and repeat.
+/// Settings shared by several sides: turn the sheet and repeat. Full scores read from one side may
+/// be shared out over several setups.
 struct ScoreSetup {
   std::vector<SheetSide> sides;
   std::vector<ScoreReading> readings;
@@ -44,9 +45,9 @@ struct ScorePlan {
 };
 
 /// What the hand does at a scoring board. Full scores run across the whole blank where no visible
-/// panel is crossed (waste and glued tabs do not mind); sides with equal settings are found and
-/// grouped; sides are chosen so that readings lie on `grid` where one side allows it. Full scores
-/// farther from a side than a `board` is wide (zero = any width) are read from the opposite side.
+/// panel is crossed (waste and glued tabs do not mind); they are read from the sides that need the
+/// fewest settings (chooseSides()). What lies farther from a side than a `board` is wide (zero =
+/// any width), full scores and short ones, is read from the opposite side where it fits from there.
 ScorePlan planScores(const Net& net, const FlatNet& flat, ToolGrid grid, Length board = {});
 
 }  // namespace creasewright

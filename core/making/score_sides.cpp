@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <cstdlib>
 
+#include "making/score_choice.h"
+
 namespace creasewright {
 namespace {
 
@@ -10,60 +12,84 @@ constexpr std::int64_t kSame = 1000;  // nm
 
 bool near(Length a, Length b) { return std::abs((a - b).nm()) <= kSame; }
 
-/// Readings of the same full scores, from the low and from the high side.
-struct Choice {
-  std::vector<ScoreReading> fromLow;
-  std::vector<ScoreReading> fromHigh;
-};
+bool same(const ScoreReading& s, const ScoreReading& t) { return sameReadings({s}, {t}); }
 
-ScoreReading fullReading(double at, bool valley) {
-  ScoreReading reading;
-  reading.at = Length::mm(at);
-  reading.valley = valley;
-  return reading;
+bool holds(const std::vector<ScoreReading>& readings, const ScoreReading& wanted) {
+  return std::ranges::any_of(readings, [&](const ScoreReading& r) { return same(r, wanted); });
 }
 
-/// Takes every full line from the high side where `high` says so.
-template <class FromHigh>
-Choice choose(const LineView& view, FromHigh high) {
-  Choice choice;
-  for (const ScoreLine& line : view.lines) {
-    if (!line.full) continue;
-    if (high(line))
-      choice.fromHigh.push_back(fullReading(view.width - line.at, line.valley()));
-    else
-      choice.fromLow.push_back(fullReading(line.at, line.valley()));
-  }
-  std::ranges::reverse(choice.fromHigh);
-  return choice;
-}
-
-int offGrid(const std::vector<ScoreReading>& readings, ToolGrid grid) {
-  return static_cast<int>(std::ranges::count_if(
-      readings, [&](const ScoreReading& reading) { return !grid.holds(reading.at); }));
-}
-
-int offGrid(const Choice& choice, ToolGrid grid) {
-  return offGrid(choice.fromLow, grid) + offGrid(choice.fromHigh, grid);
-}
-
-int cost(const Choice& choice, ToolGrid grid) {
-  constexpr int kOffGrid = 1000;
-  const bool mirrored = sameReadings(choice.fromLow, choice.fromHigh);
-  const int settings = static_cast<int>(choice.fromLow.size()) +
-                       (mirrored ? 0 : static_cast<int>(choice.fromHigh.size()));
-  const int turns = choice.fromHigh.empty() ? 0 : 1;
-  return kOffGrid * offGrid(choice, grid) + settings + turns;
-}
-
-std::vector<ScoreSetup> setupsOf(const Choice& choice, const LineView& view) {
-  if (sameReadings(choice.fromLow, choice.fromHigh)) {
-    if (choice.fromLow.empty()) return {};
-    return {{{view.low(), view.high()}, choice.fromLow}};
-  }
+/// One setup for each side that is used, left, right, bottom, top, its readings ascending.
+std::vector<ScoreSetup> sideBySide(const std::array<LineView, 2>& views, ToolGrid grid,
+                                   Length board) {
+  std::vector<SideReadings> scores;
+  std::vector<bool> valleys;
+  for (const LineView& view : views)
+    for (const ScoreLine& line : view.lines) {
+      if (!line.full) continue;
+      scores.push_back({view.swapped, Length::mm(line.at), Length::mm(view.width - line.at)});
+      valleys.push_back(line.valley());
+    }
+  const std::vector<bool> fromHigh = chooseReadings(scores, grid, board);
   std::vector<ScoreSetup> setups;
-  if (!choice.fromLow.empty()) setups.push_back({{view.low()}, choice.fromLow});
-  if (!choice.fromHigh.empty()) setups.push_back({{view.high()}, choice.fromHigh});
+  for (const LineView& view : views)
+    for (const bool high : {false, true}) {
+      ScoreSetup setup{{high ? view.high() : view.low()}, {}};
+      for (std::size_t i = 0; i < scores.size(); ++i) {
+        if (scores[i].level != view.swapped || fromHigh[i] != high) continue;
+        ScoreReading reading;
+        reading.at = high ? scores[i].fromHigh : scores[i].fromLow;
+        reading.valley = valleys[i];
+        setup.readings.push_back(reading);
+      }
+      std::ranges::sort(setup.readings, {}, &ScoreReading::at);
+      if (!setup.readings.empty()) setups.push_back(std::move(setup));
+    }
+  return setups;
+}
+
+/// Both sides of a direction, or all four: what they share is told and turned easily.
+bool belongTogether(const std::vector<SheetSide>& sides) {
+  using enum SheetSide;
+  return sides == std::vector{Left, Right} || sides == std::vector{Bottom, Top} ||
+         sides == std::vector{Left, Right, Bottom, Top};
+}
+
+/// Takes what two setups share out of both, when telling it for the sides of both costs fewer
+/// readings and turns together; or as many, for sides that belong together.
+bool share(std::vector<ScoreSetup>& setups, std::size_t i, std::size_t j) {
+  ScoreSetup both{setups[i].sides, {}};
+  both.sides.insert(both.sides.end(), setups[j].sides.begin(), setups[j].sides.end());
+  std::ranges::sort(both.sides);
+  std::array<ScoreSetup, 2> rests{setups[i], setups[j]};
+  std::ranges::copy_if(rests[0].readings, std::back_inserter(both.readings),
+                       [&](const ScoreReading& r) { return holds(rests[1].readings, r); });
+  if (both.readings.empty()) return false;
+  std::size_t moreTurns = 0;
+  for (ScoreSetup& rest : rests) {
+    std::erase_if(rest.readings, [&](const ScoreReading& r) { return holds(both.readings, r); });
+    if (!rest.readings.empty()) moreTurns += rest.sides.size();
+  }
+  const std::size_t fewerReadings = both.readings.size();
+  if (moreTurns > fewerReadings || (moreTurns == fewerReadings && !belongTogether(both.sides)))
+    return false;
+  setups.erase(setups.begin() + static_cast<std::ptrdiff_t>(j));
+  setups[i] = std::move(both);
+  for (ScoreSetup& rest : rests)
+    if (!rest.readings.empty()) setups.push_back(std::move(rest));
+  return true;
+}
+
+/// Shares between any two setups until nothing is left to share; those that are alike first.
+std::vector<ScoreSetup> shared(std::vector<ScoreSetup> setups) {
+  const auto once = [&setups](bool alike) {
+    for (std::size_t i = 0; i < setups.size(); ++i)
+      for (std::size_t j = i + 1; j < setups.size(); ++j)
+        if ((!alike || sameReadings(setups[i].readings, setups[j].readings)) && share(setups, i, j))
+          return true;
+    return false;
+  };
+  while (once(true) || once(false)) {
+  }
   return setups;
 }
 
@@ -76,30 +102,14 @@ bool sameReadings(const std::vector<ScoreReading>& a, const std::vector<ScoreRea
   });
 }
 
-std::vector<ScoreSetup> chooseSides(const LineView& view, ToolGrid grid, Length board) {
-  const double longest = board == Length() ? view.width : board.mm();
-  const auto withinBoard = [&](const auto& high) {
-    return choose(view, [&](const ScoreLine& line) {
-      const bool lowFits = line.at <= longest;
-      const bool highFits = view.width - line.at <= longest;
-      return lowFits == highFits ? high(line) : highFits;
-    });
-  };
-  const auto onGridFromHigh = [&](const ScoreLine& line) {
-    return !grid.holds(Length::mm(line.at)) && grid.holds(Length::mm(view.width - line.at));
-  };
-  std::vector<Choice> choices{
-      withinBoard([](const ScoreLine&) { return false; }),
-      withinBoard([](const ScoreLine&) { return true; }),
-      withinBoard(onGridFromHigh),
-  };
-  const Choice pair = choose(view, [&](const ScoreLine& line) { return line.at > view.width / 2; });
-  const bool mirrored = sameReadings(pair.fromLow, pair.fromHigh);
-  if (mirrored) choices.push_back(pair);
-
-  const Choice best =
-      *std::ranges::min_element(choices, {}, [&](const Choice& c) { return cost(c, grid); });
-  return setupsOf(mirrored && offGrid(best, grid) > 0 ? pair : best, view);
+std::vector<ScoreSetup> chooseSides(const std::array<LineView, 2>& views, ToolGrid grid,
+                                    Length board) {
+  std::vector<ScoreSetup> setups = shared(sideBySide(views, grid, board));
+  std::ranges::stable_sort(setups, [](const ScoreSetup& a, const ScoreSetup& b) {
+    if (a.sides.size() != b.sides.size()) return a.sides.size() > b.sides.size();
+    return a.sides < b.sides;
+  });
+  return setups;
 }
 
 }  // namespace creasewright

@@ -16,8 +16,19 @@ struct BothEnds {
   std::vector<ScoreReading> fromEnd;
 };
 
+/// How a view's readings are measured.
+struct Ruler {
+  ToolGrid grid;
+  Length board;
+  [[nodiscard]] bool reaches(Length at) const { return board == Length() || at <= board; }
+  [[nodiscard]] bool prefersHigh(Length fromLow, Length fromHigh) const {
+    if (reaches(fromLow) != reaches(fromHigh)) return reaches(fromHigh);
+    return !grid.holds(fromLow) && grid.holds(fromHigh);
+  }
+};
+
 ScoreReading shortReading(const LineView& view, const ShortRun& run,
-                          const std::vector<double>& fullAcross, ToolGrid grid) {
+                          const std::vector<double>& fullAcross, const Ruler& ruler) {
   ScoreReading reading;
   reading.run = ScoreRun::Short;
   reading.purpose = run.purpose;
@@ -25,7 +36,7 @@ ScoreReading shortReading(const LineView& view, const ShortRun& run,
   reading.at = Length::mm(run.at);
   reading.measuredFrom = view.low();
   const Length fromHigh = Length::mm(view.width - run.at);
-  if (!grid.holds(reading.at) && grid.holds(fromHigh)) {
+  if (ruler.prefersHigh(reading.at, fromHigh)) {
     reading.at = fromHigh;
     reading.measuredFrom = view.high();
   }
@@ -57,22 +68,37 @@ void splitLine(const LineView& view, const ScoreLine& line, std::vector<ShortRun
   if (end) runs.push_back(*end);
 }
 
-bool isSymmetric(const std::vector<ScoreReading>& readings, double width) {
-  const std::size_t n = readings.size();
-  for (std::size_t i = 0; i < n; ++i) {
-    ScoreReading mirrored = readings[n - 1 - i];
-    mirrored.at = Length::mm(width) - mirrored.at;
-    if (!sameReadings({readings[i]}, {mirrored})) return false;
-  }
-  return true;
+/// The reading on the other side of the view's middle.
+ScoreReading mirrored(ScoreReading reading, const LineView& view) {
+  if (reading.measuredFrom == view.high())
+    reading.measuredFrom = view.low();
+  else
+    reading.at = Length::mm(view.width) - reading.at;
+  return reading;
+}
+
+/// As if it were measured from the low side.
+ScoreReading fromLow(ScoreReading reading, const LineView& view) {
+  if (reading.measuredFrom == view.low()) return reading;
+  reading.measuredFrom = view.low();
+  reading.at = Length::mm(view.width) - reading.at;
+  return reading;
+}
+
+bool isSymmetric(const std::vector<ScoreReading>& readings, const LineView& view) {
+  return std::ranges::all_of(readings, [&](const ScoreReading& reading) {
+    return std::ranges::any_of(readings, [&](const ScoreReading& other) {
+      return sameReadings({fromLow(mirrored(reading, view), view)}, {fromLow(other, view)});
+    });
+  });
 }
 
 BothEnds readingsOf(const LineView& view, const std::vector<ShortRun>& runs,
-                    const std::vector<double>& fullAcross, ToolGrid grid) {
+                    const std::vector<double>& fullAcross, const Ruler& ruler) {
   BothEnds ends;
   for (const ShortRun& run : runs)
     (run.fromEnd ? ends.fromEnd : ends.fromStart)
-        .push_back(shortReading(view, run, fullAcross, grid));
+        .push_back(shortReading(view, run, fullAcross, ruler));
   return ends;
 }
 
@@ -82,15 +108,15 @@ bool allOn(ToolGrid grid, const BothEnds& ends) {
 }
 
 /// One setting serves the sheet's start and, turned, its end.
-bool servesBoth(const BothEnds& ends, double width) {
+bool servesBoth(const BothEnds& ends, const LineView& view) {
   return !ends.fromStart.empty() && sameReadings(ends.fromStart, ends.fromEnd) &&
-         isSymmetric(ends.fromStart, width);
+         isSymmetric(ends.fromStart, view);
 }
 
 }  // namespace
 
 ShortScores planShortScores(const LineView& view, const std::vector<double>& fullAcross,
-                            ToolGrid grid) {
+                            ToolGrid grid, Length board) {
   ShortScores plan;
   std::vector<ShortRun> runs;
   for (const ScoreLine& line : view.lines)
@@ -99,11 +125,11 @@ ShortScores planShortScores(const LineView& view, const std::vector<double>& ful
   runs.insert(runs.end(), marks.begin(), marks.end());
   std::ranges::stable_sort(runs, {}, &ShortRun::at);
 
-  BothEnds ends = readingsOf(view, runs, fullAcross, grid);
+  BothEnds ends = readingsOf(view, runs, fullAcross, {grid, board});
   // Readings of which some stay off the grid are better alike on both sides than a few of them on.
-  const BothEnds plain = readingsOf(view, runs, fullAcross, ToolGrid::none());
-  if (!allOn(grid, ends) && servesBoth(plain, view.width)) ends = plain;
-  if (servesBoth(ends, view.width)) {
+  const BothEnds plain = readingsOf(view, runs, fullAcross, {ToolGrid::none(), board});
+  if (!allOn(grid, ends) && servesBoth(plain, view)) ends = plain;
+  if (servesBoth(ends, view)) {
     plan.setups.push_back({{view.start(), view.end()}, ends.fromStart});
     return plan;
   }

@@ -13,8 +13,10 @@ struct ShortScores {
 };
 
 /// Short scores for folding, and marks for straight cuts that run from an edge of the sheet to a
-/// full score. `fullAcross` are the full scores that cross this view's lines (mm, ascending).
+/// full score. `fullAcross` are the full scores that cross this view's lines (mm, ascending). All
+/// are measured from the low side, but from the high side where only that reading is within the
+/// `board` (zero = any length), or, with both within it, on the grid.
 ShortScores planShortScores(const LineView& view, const std::vector<double>& fullAcross,
-                            ToolGrid grid);
+                            ToolGrid grid, Length board = {});
 
 }  // namespace creasewright

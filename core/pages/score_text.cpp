@@ -23,21 +23,19 @@ std::string sideCode(SheetSide side) {
   return {};
 }
 
-Label heading(const std::vector<SheetSide>& sides, double width, double height) {
-  const auto has = [&](SheetSide side) {
-    return std::find(sides.begin(), sides.end(), side) != sides.end();
-  };
-  const bool upright = has(SheetSide::Left) && has(SheetSide::Right);
-  const bool level = has(SheetSide::Bottom) && has(SheetSide::Top);
-  if (upright && level) return {"score-all-sides", {}, {}};
-  constexpr double kSame = 0.01;
-  if (upright || level) {
-    if (std::abs(width - height) < kSame) {
-      return {upright ? "score-upright-sides" : "score-level-sides", {}, {}};
-    }
+/// Names every side of a setup; two that lie opposite by the blank's shape.
+Label heading(std::vector<SheetSide> sides, double width, double height) {
+  constexpr double kSame = 0.01;  // mm
+  std::ranges::sort(sides);
+  using enum SheetSide;
+  const bool upright = sides == std::vector{Left, Right};
+  if (sides.size() == 4) return {"score-all-sides", {}, {}};
+  if ((upright || sides == std::vector{Bottom, Top}) && std::abs(width - height) >= kSame)
     return {upright == (width > height) ? "score-short-sides" : "score-long-sides", {}, {}};
-  }
-  return {"score-" + (sides.empty() ? std::string("left") : sideCode(sides.front())), {}, {}};
+  if (sides.size() == 1) return {"score-" + sideCode(sides.front()), {}, {}};
+  std::string code = "score";
+  for (const SheetSide side : sides) code += '-' + sideCode(side);
+  return {code, {}, {}};
 }
 
 bool together(const ScoreReading& a, const ScoreReading& b) {

@@ -26,7 +26,7 @@ TEST(ScoreText, SidesAreNamedByTheShapeOfTheBlank) {
   EXPECT_EQ(wide[2].heading.code, "score-long-sides");
   EXPECT_EQ(wide[3].heading.code, "score-top");
   EXPECT_EQ(scoreText(plan, 100, 200)[1].heading.code, "score-long-sides");
-  EXPECT_EQ(scoreText(plan, 100, 100)[1].heading.code, "score-upright-sides");
+  EXPECT_EQ(scoreText(plan, 100, 100)[1].heading.code, "score-left-right");
 }
 
 TEST(ScoreText, ShortScoresOfOneDepthAreOneSentence) {
