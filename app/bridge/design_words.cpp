@@ -1,5 +1,6 @@
 #include "bridge/design_words.h"
 
+#include "bridge/style_text.h"
 #include "bridge/text.h"
 
 namespace creasewright {
@@ -10,6 +11,11 @@ DesignWords wordsOf(const Design& design) {
     words.tags.append(text(tag));
   }
   return words;
+}
+
+QString designTitle(const BuiltDesign& built) {
+  const QString title = text(built.design.title).trimmed();
+  return title.isEmpty() && built.style != nullptr ? styleTitle(*built.style) : title;
 }
 
 Design withWords(Design design, const DesignWords& words) {

@@ -3,7 +3,7 @@
 #include <QString>
 #include <QStringList>
 
-#include "document/design.h"
+#include "document/build.h"
 
 namespace creasewright {
 
@@ -15,6 +15,9 @@ struct DesignWords {
 };
 
 DesignWords wordsOf(const Design& design);
+/// The design's title, or its style's where it has none: never empty.
+QString designTitle(const BuiltDesign& built);
+
 /// The design with other words; blanks about them and empty tags are left out.
 Design withWords(Design design, const DesignWords& words);
 

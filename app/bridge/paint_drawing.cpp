@@ -52,7 +52,7 @@ QPen widened(QPen pen, double least) {
 
 void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
   if (!item.filled) {
-    painter.strokePath(outline(item), widened(rolePen(item.role), thinnest));
+    painter.strokePath(outline(item), widened(rolePen(item.like.value_or(item.role)), thinnest));
     return;
   }
   const QColor fill = item.role == Role::Face ? toColor(faceColour(item.light, item.inside))

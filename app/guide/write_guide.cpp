@@ -2,6 +2,7 @@
 
 #include <QFileInfo>
 
+#include "bridge/design_words.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "guide/guide_folder.h"
@@ -26,7 +27,7 @@ Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
 
 Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices) {
   return renderPdf(guidePages(built, choices.units, choices.paper),
-                   wordingIn(firstUnit(choices.units)), {text(built.design.title), choices.now});
+                   wordingIn(firstUnit(choices.units)), {designTitle(built), choices.now});
 }
 
 QStringList guideEndings() { return {QStringLiteral("pdf"), QStringLiteral("html")}; }

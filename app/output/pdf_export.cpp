@@ -43,7 +43,7 @@ void setPage(QPdfWriter& writer, const LayeredPage& page) {
   writer.setPageMargins(QMarginsF(0, 0, 0, 0));
 }
 
-/// One PDF page for each layer; the scale comes from the resolution alone.
+/// One PDF page for each layer, or for the whole page; the scale comes from the resolution alone.
 QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<LayeredPage>& layered,
                        const Wording& wording) {
   QByteArray painted;
@@ -55,14 +55,20 @@ QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<Laye
   QPainter painter(&writer);
   const PaintOptions options{.scale = writer.resolution() / 25.4};
   bool first = true;
+  const auto paint = [&](const LayeredPage& page, const Drawing& drawing) {
+    if (!first) {
+      setPage(writer, page);
+      writer.newPage();
+    }
+    first = false;
+    paintDrawing(painter, drawing, wording, options);
+  };
   for (std::size_t i = 0; i < pages.size(); ++i) {
+    if (layered[i].layers.empty()) {
+      paint(layered[i], pages[i]);
+    }
     for (const Role role : layered[i].layers) {
-      if (!first) {
-        setPage(writer, layered[i]);
-        writer.newPage();
-      }
-      first = false;
-      paintDrawing(painter, onlyRole(pages[i], role), wording, options);
+      paint(layered[i], onlyRole(pages[i], role));
     }
   }
   painter.end();
@@ -75,7 +81,8 @@ Result<QByteArray> renderPdf(const std::vector<Drawing>& pages, const Wording& w
                              const PdfInfo& info) {
   std::vector<LayeredPage> layered;
   for (const Drawing& page : pages) {
-    layered.push_back({page.width, page.height, rolesOf(page)});
+    layered.push_back({page.width, page.height,
+                       info.kind == PdfKind::Template ? rolesOf(page) : std::vector<Role>{}});
   }
   if (layered.empty()) {
     return Problem{ProblemCode::FileNotWritten, {}, {std::string("no pages")}};

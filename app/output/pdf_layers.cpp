@@ -48,16 +48,13 @@ class LayeredDocument {
     QPDFObjectHandle forms = QPDFObjectHandle::newDictionary();
     QPDFObjectHandle properties = QPDFObjectHandle::newDictionary();
     std::string content;
+    if (page.layers.empty()) {
+      content = placed("Page", page, forms) + "\n";
+    }
     for (const Role role : page.layers) {
-      QPDFPageObjectHelper& layer = painted_.at(next_++);
       const std::string id(roleStyle(role).id);
-      QPDFObjectHandle form = layer.getFormXObjectForPage();
-      // Qt rounds its page to whole points and measures from its top; ours is exact.
-      const double painted = layer.getMediaBox().getArrayItem(3).getNumericValue();
-      forms.replaceKey("/" + id, form);
       properties.replaceKey("/" + id, group(role));
-      content += "/OC /" + id + " BDC q 1 0 0 1 0 " +
-                 numberText(page.height * kPointsPerMm - painted, 6) + " cm /" + id + " Do Q EMC\n";
+      content += "/OC /" + id + " BDC " + placed(id, page, forms) + " EMC\n";
     }
     QPDFObjectHandle resources = QPDFObjectHandle::newDictionary();
     resources.replaceKey("/XObject", forms);
@@ -68,6 +65,17 @@ class LayeredDocument {
     made.replaceKey("/Resources", resources);
     made.replaceKey("/Contents", QPDFObjectHandle::newStream(&pdf_, content));
     return pdf_.makeIndirectObject(made);
+  }
+
+  /// The next painted page under a name; returns what draws it.
+  std::string placed(const std::string& id, const LayeredPage& page, QPDFObjectHandle& forms) {
+    QPDFPageObjectHelper& layer = painted_.at(next_++);
+    QPDFObjectHandle form = layer.getFormXObjectForPage();
+    // Qt rounds its page to whole points and measures from its top; ours is exact.
+    const double painted = layer.getMediaBox().getArrayItem(3).getNumericValue();
+    forms.replaceKey("/" + id, form);
+    return "q 1 0 0 1 0 " + numberText(page.height * kPointsPerMm - painted, 6) + " cm /" + id +
+           " Do Q";
   }
 
   static QPDFObjectHandle box(const LayeredPage& page) {
@@ -103,18 +111,20 @@ class LayeredDocument {
   }
 
   void finishRoot() {
+    QPDFObjectHandle viewer = QPDFObjectHandle::newDictionary();
+    viewer.replaceKey("/PrintScaling", name("None"));
+    viewer.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));
+    pdf_.getRoot().replaceKey("/ViewerPreferences", viewer);
+    if (order_.empty()) {
+      return;
+    }
     QPDFObjectHandle shown = QPDFObjectHandle::newDictionary();
     shown.replaceKey("/Order", QPDFObjectHandle::newArray(order_));
     shown.replaceKey("/ON", QPDFObjectHandle::newArray(order_));
     QPDFObjectHandle optional = QPDFObjectHandle::newDictionary();
     optional.replaceKey("/OCGs", QPDFObjectHandle::newArray(order_));
     optional.replaceKey("/D", shown);
-    QPDFObjectHandle viewer = QPDFObjectHandle::newDictionary();
-    viewer.replaceKey("/PrintScaling", name("None"));
-    viewer.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));
-    QPDFObjectHandle root = pdf_.getRoot();
-    root.replaceKey("/OCProperties", optional);
-    root.replaceKey("/ViewerPreferences", viewer);
+    pdf_.getRoot().replaceKey("/OCProperties", optional);
   }
 
   QPDF& pdf_;

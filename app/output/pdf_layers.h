@@ -12,7 +12,7 @@ namespace creasewright {
 struct LayeredPage {
   double width = 0;  ///< mm
   double height = 0;
-  std::vector<Role> layers;
+  std::vector<Role> layers;  ///< empty: one painted page, which is no layer
 };
 
 struct LayeredInfo {

@@ -6,6 +6,7 @@
 #include <algorithm>
 
 #include "base/result.h"
+#include "bridge/design_words.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "document/net_json.h"
@@ -44,13 +45,14 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
     return QByteArray::fromStdString(writeNetJson(design));
   }
   const Wording wording = wordingIn(choices.unit);
-  // A cutting machine reads a DXF: it gets lines, no dimensions.
+  // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
-  const Drawing drawing = pictureOf(
-      design,
-      {.piece = choices.piece.toStdString(), .folded = choices.folded, .dimensions = dimensions});
+  const Drawing drawing = pictureOf(design, {.piece = choices.piece.toStdString(),
+                                             .folded = choices.folded,
+                                             .dimensions = dimensions,
+                                             .scaleBar = !dimensions && !choices.folded});
   if (ending == QLatin1String("svg")) {
-    return QByteArray::fromStdString(writeSvg(drawing, design.design.title, wording));
+    return QByteArray::fromStdString(writeSvg(drawing, designTitle(design).toStdString(), wording));
   }
   if (ending == QLatin1String("dxf")) {
     return QByteArray::fromStdString(writeDxf(drawing, wording));
@@ -77,7 +79,8 @@ Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& c
   if (!pages) {
     return pages.problem();
   }
-  return renderPdf(*pages, wordingIn(choices.unit), {text(design.design.title), choices.now});
+  return renderPdf(*pages, wordingIn(choices.unit),
+                   {designTitle(design), choices.now, PdfKind::Template});
 }
 
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,

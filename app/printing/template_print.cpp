@@ -2,6 +2,7 @@
 
 #include <QLocale>
 
+#include "bridge/design_words.h"
 #include "bridge/label_text.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -31,10 +32,7 @@ std::string cardWords(const Card& card) {
 
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
-  out.title = design.design.title;
-  if (out.title.empty() && design.style != nullptr) {
-    out.title = styleTitle(*design.style).toStdString();
-  }
+  out.title = designTitle(design).toStdString();
   if (options.date.isValid()) {
     out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
   }
@@ -57,7 +55,7 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
     if (options.piece.isEmpty() || text(built.piece.name) == options.piece) {
       pieces.push_back({pieceTitle(built.piece.name).toStdString(), &built.piece.net, &built.flat,
                         &built.scorePlan, &built.gluePlan, cardWords(built.card),
-                        built.role.has_value()});
+                        built.role.has_value(), built.piece.count});
     }
   }
   return drawTemplate(pieces, options.setup, templateText(design, options),

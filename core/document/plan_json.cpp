@@ -103,6 +103,13 @@ Json strokeJson(const Cut& cut) {
   return json;
 }
 
+/// An opening by its outline, a slit by its line.
+Json holeJson(CutKind kind, Polyline line) {
+  if (kind == CutKind::Slit) return {{"kind", "slit"}, {"line", pointsJson(line)}};
+  line.pop_back();  // closed: the first point repeated
+  return {{"kind", "opening"}, {"outline", pointsJson(line)}};
+}
+
 const std::string& panelId(const Net& net, int panel) {
   return net.panels[static_cast<std::size_t>(panel)].id;
 }
@@ -136,15 +143,16 @@ Json cutPlanJson(const BuiltPiece& piece) {
   for (const WastePiece& waste : piece.waste)
     plan.push_back(
         {{"kind", "remove"}, {"letter", waste.letter}, {"outline", pointsJson(waste.area.outer)}});
-  for (const auto& openings : piece.flat.openings)
-    for (const Polygon& opening : openings)
-      plan.push_back({{"kind", "opening"}, {"outline", pointsJson(opening)}});
-  for (const Segment& parting : piece.flat.partings)
-    plan.push_back({{"kind", "slit"}, {"line", pointsJson({parting.a, parting.b})}});
-  for (const Polyline& slit : piece.flat.slits)
-    plan.push_back({{"kind", "slit"}, {"line", pointsJson(slit)}});
-  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts)
-    if (cut.kind != CutKind::Opening && cut.kind != CutKind::Slit) plan.push_back(strokeJson(cut));
+  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts) {
+    if (cut.kind != CutKind::Opening && cut.kind != CutKind::Slit) {
+      plan.push_back(strokeJson(cut));
+      continue;
+    }
+    plan.push_back(holeJson(cut.kind, cut.line));
+    for (const CutRepeat repeat : cut.repeats)
+      plan.push_back(
+          holeJson(cut.kind, repeated(cut.line, repeat, piece.flat.width, piece.flat.height)));
+  }
   return plan;
 }
 

@@ -2,17 +2,14 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <tuple>
 
 #include "fit/round_product.h"
+#include "making/cut_plan.h"
 #include "styles/registry.h"
 
 namespace creasewright {
 namespace {
-
-/// Lines that bend less than this at a corner are cut in one go, as a curve.
-constexpr double kSmoothTurn = 20 * std::numbers::pi / 180;
 
 int scoreLines(const ScorePlan& plan) {
   auto lines = static_cast<int>(plan.freeScores.size());
@@ -22,26 +19,11 @@ int scoreLines(const ScorePlan& plan) {
   return lines;
 }
 
-bool turnsAt(Point before, Point at, Point after) {
-  const Point in = unit(at - before);
-  const Point out = unit(after - at);
-  return std::abs(std::atan2(cross(in, out), dot(in, out))) > kSmoothTurn;
-}
-
-/// The cuts in one polyline; a closed one (first point repeated) has no ends.
-int cutsAlong(const Polyline& line) {
-  if (line.size() < 2) return 0;
-  int corners = 0;
-  for (std::size_t i = 1; i + 1 < line.size(); ++i)
-    if (turnsAt(line[i - 1], line[i], line[i + 1])) ++corners;
-  if (distance(line.front(), line.back()) > 1e-6) return corners + 1;
-  if (turnsAt(line[line.size() - 2], line.front(), line[1])) ++corners;
-  return std::max(corners, 1);
-}
-
-int cutCount(const FlatNet& flat) {
-  int cuts = 0;
-  for (const Polyline& line : cutLines(flat)) cuts += cutsAlong(line);
+/// Strokes of the knife as the guide counts them, after the four that trim the blank.
+int cutCount(const BuiltPiece& piece) {
+  int cuts = 4;
+  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts)
+    cuts += 1 + static_cast<int>(cut.repeats.size());
   return cuts;
 }
 
@@ -77,7 +59,7 @@ Suggestion suggestionFrom(BuiltDesign built, std::span<const Paper> stock) {
     const int count = piece.piece.count;
     suggestion.cardArea += count * piece.flat.width * piece.flat.height;
     suggestion.scores += count * scoreLines(piece.scorePlan);
-    suggestion.cuts += count * cutCount(piece.flat);
+    suggestion.cuts += count * cutCount(piece);
     glue += count * glueLength(piece.gluePlan);
   }
   suggestion.glue = Length::mm(glue);

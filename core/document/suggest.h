@@ -24,7 +24,7 @@ struct Suggestion {
   std::vector<SheetFit> sheets;  ///< in the order of the stock
   double cardArea = 0;           ///< mm2 of all blanks, counts included
   int scores = 0;                ///< score lines, counts included
-  int cuts = 0;                  ///< straight or curved cuts, counts included
+  int cuts = 0;                  ///< straight or curved, four to trim each blank; counts included
   Length glue;                   ///< length of all glued joints, counts included
 
   /// Whether every check holds.

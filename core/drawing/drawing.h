@@ -1,6 +1,7 @@
 #pragma once
 
 #include <functional>
+#include <optional>
 #include <string>
 #include <vector>
 
@@ -45,6 +46,8 @@ struct PathItem {
   bool filled = false;  ///< Face and Sheet; the others are stroked (hatching comes as lines)
   double light = 1;     ///< Face: 0..1
   bool inside = false;  ///< Face: the inner face of the card
+  /// Drawn like this role, though it is none: a sample in a legend, an outline on a map.
+  std::optional<Role> like = std::nullopt;
 };
 
 enum class Anchor { Left, Centre, Right };

@@ -68,8 +68,10 @@ class DxfText {
 
  private:
   [[nodiscard]] bool used(Role role) const {
-    return std::any_of(drawing_.paths.begin(), drawing_.paths.end(),
-                       [&](const PathItem& p) { return p.role == role && !p.filled; }) ||
+    const auto draws = [role](const PathItem& p) {
+      return !p.filled && (p.role == role || p.like == role);
+    };
+    return std::any_of(drawing_.paths.begin(), drawing_.paths.end(), draws) ||
            std::any_of(drawing_.texts.begin(), drawing_.texts.end(),
                        [&](const TextItem& t) { return t.role == role; });
   }
@@ -139,6 +141,10 @@ class DxfText {
     pair(2, capitals(style.id));
     pair(70, "64");
     pair(62, std::to_string(style.cadColour));
+    lineTypeOf(style);
+  }
+
+  void lineTypeOf(const RoleStyle& style) {
     pair(6, style.dashes.empty() ? "CONTINUOUS" : capitals(style.id));
   }
 
@@ -149,12 +155,14 @@ class DxfText {
       if (ring.size() == 2) {
         pair(0, "LINE");
         pair(8, name);
+        if (item.like) lineTypeOf(styleOf(item));
         point(ring[0]);
         point(ring[1], 11);
         continue;
       }
       pair(0, "POLYLINE");
       pair(8, name);
+      if (item.like) lineTypeOf(styleOf(item));
       pair(66, "1");
       point({0, 0});
       pair(70, item.closed ? "1" : "0");

@@ -79,6 +79,8 @@ const RoleStyle& roleStyle(Role role) {
   return kCut;
 }
 
+const RoleStyle& styleOf(const PathItem& item) { return roleStyle(item.like.value_or(item.role)); }
+
 std::span<const Role> paintOrder() {
   static constexpr std::array kOrder{
       Role::Sheet,     Role::Face,        Role::Edge,   Role::Waste,    Role::Glue,

@@ -30,6 +30,9 @@ struct RoleStyle {
 
 const RoleStyle& roleStyle(Role role);
 
+/// How an item is drawn: as its role, or like another one. Its layer is always its role's.
+const RoleStyle& styleOf(const PathItem& item);
+
 /// Every role in the order in which layers are painted, lowest first.
 std::span<const Role> paintOrder();
 

@@ -74,13 +74,10 @@ class SvgText {
     }
     const RoleStyle& style = roleStyle(role);
     out_ += "<g id=\"" + std::string(style.id) + "\" data-step=\"" + std::string(style.id) +
-            "\" fill=\"none\" stroke=\"" + hexColour(style.colour) + "\" stroke-width=\"" +
-            numberText(style.width) + "\" stroke-linecap=\"butt\" stroke-linejoin=\"miter\"";
-    if (!style.dashes.empty()) {
-      out_ += " stroke-dasharray=\"";
-      for (const double dash : style.dashes) out_ += numberText(dash) + ' ';
-      out_.back() = '"';
-    }
+            "\" fill=\"none\"";
+    pen(style);
+    out_ += " stroke-linecap=\"butt\" stroke-linejoin=\"miter\"";
+    dashes(style);
     out_ += ">\n";
     for (const PathItem& item : drawing_.paths) {
       if (item.role == role) path(item);
@@ -89,6 +86,18 @@ class SvgText {
       if (item.role == role) text(item);
     }
     out_ += "</g>\n";
+  }
+
+  void pen(const RoleStyle& style) {
+    out_ += " stroke=\"" + hexColour(style.colour) + "\" stroke-width=\"" +
+            numberText(style.width) + '"';
+  }
+
+  void dashes(const RoleStyle& style) {
+    if (style.dashes.empty()) return;
+    out_ += " stroke-dasharray=\"";
+    for (const double dash : style.dashes) out_ += numberText(dash) + ' ';
+    out_.back() = '"';
   }
 
   void path(const PathItem& item) {
@@ -112,6 +121,9 @@ class SvgText {
       // them.
       out_ += item.role == Role::Face ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
                                       : std::string(" stroke=\"none\"");
+    } else if (item.like) {
+      pen(styleOf(item));
+      dashes(styleOf(item));
     }
     out_ += "/>\n";
   }

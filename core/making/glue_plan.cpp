@@ -6,6 +6,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kMargin = 1;  // mm from creases and edges: common practice, no published source
+constexpr double kLeast = 1;   // mm2: less takes no adhesive
 
 /// The flap's face that meets the target once folded: the one that looks against the target's.
 Face meetingFace(const Mate& mate, const Pose& folded) {
@@ -28,16 +29,42 @@ Region middleStrip(const Region& flap) {
   return offset(flap, -kShare * fits);
 }
 
+/// An area with holes as areas without: parted along an upright line through the middle of each.
+Region withoutHoles(const Area& area, const Bounds& box) {
+  if (area.holes.empty()) return {area};
+  const Bounds hole = bounds(area.holes.front());
+  const double at = (hole.low.x + hole.high.x) / 2;
+  const Polygon left{box.low, {at, box.low.y}, {at, box.high.y}, {box.low.x, box.high.y}};
+  const Polygon right{{at, box.low.y}, {box.high.x, box.low.y}, box.high, {at, box.high.y}};
+  Region parts;
+  for (const Polygon& half : {left, right})
+    for (const Area& part : intersect({area}, region(half)))
+      for (Area& whole : withoutHoles(part, box)) parts.push_back(std::move(whole));
+  return parts;
+}
+
+/// Without openings and the margin round them.
+Region spared(Region adhesive, const std::vector<Polygon>& openings, const Bounds& box) {
+  if (openings.empty()) return adhesive;
+  Region parts;
+  for (const Area& area : subtract(adhesive, offset(unite(openings), kMargin)))
+    for (Area& part : withoutHoles(area, box))
+      if (creasewright::area(Region{part}) > kLeast) parts.push_back(std::move(part));
+  return parts;
+}
+
 Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
   const auto panel = static_cast<std::size_t>(mate.panel);
-  Polygon outline = flat.panels[panel];
+  const Polygon& outline = flat.panels[panel];
+  Region flap = region(outline);
   if (!mate.patch.empty()) {
-    outline.clear();
-    for (const Point& p : mate.patch) outline.push_back(flat.place(mate.panel, p));
+    Polygon patch;
+    for (const Point& p : mate.patch) patch.push_back(flat.place(mate.panel, p));
+    flap = intersect(flap, region(patch));
   }
-  const Region flap = region(outline);
-  const Region inset = offset(flap, -kMargin);
-  return inset.empty() ? middleStrip(flap) : inset;
+  Region inset = offset(flap, -kMargin);
+  if (inset.empty()) inset = middleStrip(flap);
+  return spared(std::move(inset), flat.openings[panel], bounds(outline));
 }
 
 }  // namespace

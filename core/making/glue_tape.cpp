@@ -55,6 +55,23 @@ std::optional<Segment> fit(const Upright& area, double width) {
   return best;
 }
 
+/// Where liquid glue goes: the longest line inside the area along its longest edge, in the middle
+/// where that is as good.
+Segment bead(const Upright& area) {
+  const Bounds box = bounds(area.outline);
+  Segment best{area.back({0, box.low.y}), area.back({0, box.high.y})};
+  double longest = 0;
+  for (const double share : {0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9}) {
+    const double x = box.low.x + share * box.width();
+    for (const Span& span : insideOf(area.outline, x)) {
+      if (span.length() <= 1.02 * longest) continue;
+      longest = span.length();
+      best = {area.back({x, span.low}), area.back({x, span.high})};
+    }
+  }
+  return best;
+}
+
 std::array<Length, 4> tapeWidths(ToolGrid grid) {
   const bool inch = grid.step().nm() > 0 && 25'400'000 % grid.step().nm() == 0;
   if (inch)
@@ -73,9 +90,7 @@ GlueStrip stripFor(const Polygon& area, const std::array<Length, 4>& widths) {
     strip.middle = *middle;
     return strip;
   }
-  const Bounds box = bounds(upright.outline);
-  const double x = (box.low.x + box.high.x) / 2;
-  strip.middle = {upright.back({x, box.low.y}), upright.back({x, box.high.y})};
+  strip.middle = bead(upright);
   return strip;
 }
 

@@ -1,6 +1,7 @@
 #include "pages/design_picture.h"
 
 #include <algorithm>
+#include <cstdint>
 
 #include "drawing/arrange.h"
 #include "drawing/net_drawing.h"
@@ -8,6 +9,7 @@
 #include "folding/upright.h"
 #include "pages/dressing.h"
 #include "pages/fold_drawing.h"
+#include "pages/marks.h"
 
 namespace creasewright {
 namespace {
@@ -20,7 +22,27 @@ Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
   options.dimensions = picture.dimensions;
   options.waste = picture.hatching;
   options.sheet = false;
-  return drawNet(built.piece.net, built.flat, glue, options).drawing;
+  Drawing out = drawNet(built.piece.net, built.flat, glue, options).drawing;
+  if (built.piece.count > 1)
+    out.texts.push_back({.role = Role::Legend,
+                         .label = {"make-count", {std::int64_t{built.piece.count}}, {}},
+                         .at = {options.margin, 1},
+                         .height = 3});
+  return out;
+}
+
+/// The drawing above two bars to scale it by.
+Drawing withScaleBars(const Drawing& drawing) {
+  constexpr double kRoom = 20;
+  const std::vector<Drawing> bars = checkBars();
+  Drawing out = moved(drawing, {0, kRoom});
+  append(out, moved(bars[0], {5, 13}));
+  append(out, moved(bars[1], {5, 7}));
+  out.texts.push_back(
+      {.role = Role::Legend, .label = {"unit-mm", {}, {}}, .at = {5, 3}, .height = 2.4});
+  out.width = std::max(drawing.width, bars[1].width + 10);
+  out.height = drawing.height + kRoom;
+  return out;
 }
 
 Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
@@ -44,7 +66,7 @@ Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
     out.width = at + part.width;
     out.height = std::max(out.height, part.height);
   }
-  return out;
+  return options.scaleBar ? withScaleBars(out) : out;
 }
 
 }  // namespace creasewright

@@ -17,9 +17,11 @@ struct PictureOptions {
   bool folded = false;     ///< the folded box instead of the net
   bool dimensions = true;  ///< score distances and sizes around a net
   bool hatching = true;    ///< waste and glue of a net
+  bool scaleBar = false;   ///< below a net: bars of 100 mm and 4 in, and what a unit is
 };
 
-/// Net or folded box of the chosen pieces as one drawing in true size, 10 mm apart.
+/// Net or folded box of the chosen pieces as one drawing in true size, 10 mm apart. A net that is
+/// needed more than once says so below it.
 Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options);
 
 }  // namespace creasewright

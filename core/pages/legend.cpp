@@ -19,20 +19,23 @@ constexpr double kGap = 5;
 void addSample(Drawing& out, Role role, Point at) {
   const double middle = at.y + kRow / 2;
   if (role != Role::Glue && role != Role::Waste) {
-    out.paths.push_back({.role = role, .rings = {{{at.x, middle}, {at.x + kSample, middle}}}});
+    out.paths.push_back({.role = Role::Legend,
+                         .rings = {{{at.x, middle}, {at.x + kSample, middle}}},
+                         .like = role});
     return;
   }
   const Polygon box{{at.x, at.y + 0.6},
                     {at.x + kSample, at.y + 0.6},
                     {at.x + kSample, at.y + kRow - 0.6},
                     {at.x, at.y + kRow - 0.6}};
-  PathItem lines{.role = role, .rings = {}};
+  PathItem lines{.role = Role::Legend, .rings = {}, .like = role};
   const bool glue = role == Role::Glue;
   for (const Segment& line : hatch({box}, glue ? 2 : 4, glue ? 45 : -45)) {
     lines.rings.push_back({line.a, line.b});
   }
   out.paths.push_back(std::move(lines));
-  if (glue) out.paths.push_back({.role = role, .rings = {box}, .closed = true});
+  if (glue)
+    out.paths.push_back({.role = Role::Legend, .rings = {box}, .closed = true, .like = role});
 }
 
 }  // namespace

@@ -10,7 +10,7 @@ namespace creasewright {
 std::vector<Role> legendRoles(const Drawing& drawing);
 
 /// A legend no wider than `width` mm: a sample of each line or hatching with its meaning, row by
-/// row.
+/// row. All of it has the legend's own role, so that no machine cuts or creases a sample.
 Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& wording);
 
 }  // namespace creasewright

@@ -186,7 +186,10 @@ Drawing pageMap(const Tiling& tiling, const Tile& tile, const Bounds& blank, dou
     map.paths.push_back(std::move(shading));
   }
   map.paths.push_back(std::move(grid));
-  map.paths.push_back({.role = Role::Cut, .rings = {rectangle(place(blank))}, .closed = true});
+  map.paths.push_back({.role = Role::Positions,
+                       .rings = {rectangle(place(blank))},
+                       .closed = true,
+                       .like = Role::Cut});
   return map;
 }
 

@@ -21,16 +21,32 @@ TextItem textAt(const std::string& words, Point at, double height, Anchor anchor
           .anchor = anchor};
 }
 
-/// Two lines over the whole width: title and page, details below.
+std::string joined(const std::vector<std::string>& sentences) {
+  std::string words;
+  for (const std::string& sentence : sentences) words += (words.empty() ? "" : " ") + sentence;
+  return words;
+}
+
+/// Two lines over the whole width: title and page, details and notes below.
 Drawing headLine(const PageHead& head, double width) {
   const double page = textWidth(head.page, kDetails) + 4;
+  const std::string notes = joined(head.notes);
+  const double beside = notes.empty() ? 0 : textWidth(notes, kDetails) + 4;
   Drawing out{width, 9, {}, {}};
   out.texts.push_back(
       textAt(shortened(head.title, width - page, kTitle), {0, 5.2}, kTitle, Anchor::Left));
   out.texts.push_back(textAt(head.page, {width, 5.2}, kDetails, Anchor::Right));
   out.texts.push_back(
-      textAt(shortened(head.details, width, kDetails), {0, 1}, kDetails, Anchor::Left));
+      textAt(shortened(head.details, width - beside, kDetails), {0, 1}, kDetails, Anchor::Left));
+  if (!notes.empty()) out.texts.push_back(textAt(notes, {width, 1}, kDetails, Anchor::Right));
   return out;
+}
+
+/// A sentence broken to `widest` mm, its last line first.
+std::vector<std::string> linesUp(const std::string& sentence, double widest) {
+  std::vector<std::string> lines = wrapped(sentence, widest, kDetails);
+  std::ranges::reverse(lines);
+  return lines;
 }
 
 /// The same as a block no wider than its words and `widest` mm.
@@ -39,12 +55,21 @@ Drawing headBlock(const PageHead& head, double widest) {
   const std::string details = shortened(head.details, widest, kDetails);
   Drawing out{std::max({textWidth(title, kTitle), textWidth(details, kDetails),
                         textWidth(head.page, kDetails)}),
-              12,
+              0,
               {},
               {}};
-  out.texts.push_back(textAt(title, {0, 8.2}, kTitle, Anchor::Left));
-  out.texts.push_back(textAt(details, {0, 4.5}, kDetails, Anchor::Left));
-  out.texts.push_back(textAt(head.page, {0, 0.9}, kDetails, Anchor::Left));
+  double y = 0.9;
+  const auto add = [&](const std::string& words) {
+    out.texts.push_back(textAt(words, {0, y}, kDetails, Anchor::Left));
+    out.width = std::max(out.width, textWidth(words, kDetails));
+    y += 3.6;
+  };
+  add(head.page);
+  for (auto note = head.notes.rbegin(); note != head.notes.rend(); ++note)
+    for (const std::string& line : linesUp(*note, widest)) add(line);
+  add(details);
+  out.texts.push_back(textAt(title, {0, y + 0.1}, kTitle, Anchor::Left));
+  out.height = y + 3.9;
   return out;
 }
 

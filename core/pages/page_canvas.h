@@ -1,6 +1,7 @@
 #pragma once
 
 #include <string>
+#include <vector>
 
 #include "drawing/drawing.h"
 #include "pages/free_space.h"
@@ -10,9 +11,10 @@ namespace creasewright {
 
 /// What stands at the head of a page.
 struct PageHead {
-  std::string title;    ///< design and piece
-  std::string details;  ///< size, card, date
-  std::string page;     ///< `page 2 of 5 · tile B1`
+  std::string title;                    ///< design and piece
+  std::string details;                  ///< size, card, date
+  std::string page;                     ///< `page 2 of 5 · tile B1`
+  std::vector<std::string> notes = {};  ///< sentences on how the sheet is used
 };
 
 /// One page while it is laid out: the drawing so far and the room that is left.

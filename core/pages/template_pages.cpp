@@ -1,5 +1,6 @@
 #include "pages/template_pages.h"
 
+#include <cstdint>
 #include <optional>
 
 #include "drawing/arrange.h"
@@ -102,7 +103,7 @@ class TemplateWriter {
           continue;
         }
         PageCanvas canvas = bareCanvas(frame, lines);
-        if (!canvas.placeBars() || !canvas.placeHead(head(plan, "999", ""))) continue;
+        if (!canvas.placeBars() || !canvas.placeHead(sheetHead(plan, "999", ""))) continue;
         plan.bare = frame;
         plan.lines = lines;
         return;
@@ -135,6 +136,17 @@ class TemplateWriter {
     return out;
   }
 
+  /// The same for a page with the net on it, which tells how it is used.
+  [[nodiscard]] PageHead sheetHead(const PiecePlan& plan, const std::string& number,
+                                   const std::string& tile) const {
+    PageHead out = head(plan, number, tile);
+    const TemplatePiece& piece = *plan.piece;
+    if (piece.count > 1)
+      out.notes.push_back(wording_({"make-count", {std::int64_t{piece.count}}, {}}));
+    if (!piece.net->creases.empty()) out.notes.push_back(wording_({"drawn-face", {}, {}}));
+    return out;
+  }
+
   [[nodiscard]] std::vector<NoteLine> noteLines(const TemplatePiece& piece) const {
     const auto say = [this](std::string code) { return wording_({std::move(code), {}, {}}); };
     std::vector<NoteLine> lines;
@@ -145,15 +157,11 @@ class TemplateWriter {
       if (!words.empty()) lines.push_back({words, 3.4, 0, 2});
       for (const Label& line : section.lines) lines.push_back({wording_(line), 3.4, 5, 0.8});
     }
-    if (piece.extra) {
-      lines.push_back({say("drawn-face"), 3.4, 0, 6});
-      return lines;
-    }
+    if (piece.extra) return lines;
     if (!text_.measures.empty()) lines.push_back({say("measures-heading"), 4.2, 0, 6});
     for (const auto& [title, value] : text_.measures) {
       lines.push_back({wording_({"parameter", {title, value}, {}}), 3.4, 0, 0.4});
     }
-    lines.push_back({say("drawn-face"), 3.4, 0, 6});
     return lines;
   }
 
@@ -177,7 +185,7 @@ class TemplateWriter {
   void drawBare(const PiecePlan& plan) {
     PageCanvas canvas = bareCanvas(*plan.bare, plan.lines);
     canvas.placeBars();
-    canvas.placeHead(head(plan, nextNumber(), ""));
+    canvas.placeHead(sheetHead(plan, nextNumber(), ""));
     // The notes page repeats the legend, so here it may be left out for want of room.
     canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_), plan.bare->printable.low);
     pages_.push_back(canvas.take());
@@ -194,7 +202,8 @@ class TemplateWriter {
       canvas.put(marks);
     }
     canvas.avoid(cell);
-    furnish(canvas, plan, head(plan, nextNumber(), many ? tile.name : ""), many ? &tile : nullptr);
+    furnish(canvas, plan, sheetHead(plan, nextNumber(), many ? tile.name : ""),
+            many ? &tile : nullptr);
     pages_.push_back(canvas.take());
   }
 

@@ -21,6 +21,7 @@ struct TemplatePiece {
   const std::vector<GlueArea>* gluePlan = nullptr;
   std::string card = {};  ///< words for what it is cut from
   bool extra = false;     ///< goes with the box: the style's measures are not its own
+  int count = 1;          ///< how often it is made
 };
 
 /// Words of the template, already in the reader's language.

@@ -38,10 +38,10 @@ std::vector<Drawing> platePages(const char* paper, double width, double height) 
   return pages.ok() ? *pages : std::vector<Drawing>{};
 }
 
-QByteArray pdfOf(const std::vector<Drawing>& pages) {
-  const auto pdf =
-      renderPdf(pages, wordingIn(Unit::Millimetre),
-                {QStringLiteral("Plate ä"), QDateTime(QDate(2026, 1, 2), QTime(3, 4, 5), Qt::UTC)});
+QByteArray pdfOf(const std::vector<Drawing>& pages, PdfKind kind = PdfKind::Template) {
+  const auto pdf = renderPdf(
+      pages, wordingIn(Unit::Millimetre),
+      {QStringLiteral("Plate ä"), QDateTime(QDate(2026, 1, 2), QTime(3, 4, 5), Qt::UTC), kind});
   EXPECT_TRUE(pdf.ok());
   return pdf.ok() ? *pdf : QByteArray();
 }
@@ -93,6 +93,16 @@ TEST(PdfExport, AsksViewersNotToScaleAndNamesTheSteps) {
   EXPECT_TRUE(pdf.contains("/PrintScaling /None"));
   EXPECT_TRUE(pdf.contains("/GTS_ProcStepsType /Cutting"));
   EXPECT_TRUE(pdf.contains("/GTS_ProcStepsType /Creasing"));
+}
+
+/// Pictures in a guide or a plan are not in true size: no machine must cut by them.
+TEST(PdfExport, OnlyTemplatesHaveLayersToCutBy) {
+  const std::vector<Drawing> pages = platePages("a4", 100, 200);
+  const QTemporaryDir dir;
+  const QByteArray plain = pdfOf(pages, PdfKind::Document);
+  EXPECT_FALSE(plain.contains("/OCG"));
+  EXPECT_FALSE(plain.contains("/GTS_"));
+  EXPECT_EQ(rendered(plain, dir), rendered(pdfOf(pages), dir));
 }
 
 TEST(PdfExport, EqualInputGivesEqualBytes) {

@@ -11,6 +11,7 @@ std::span<const Law> lawBook() {
       Law{"mates land on their targets", matesLandOnTheirTargets},
       Law{"creases are long enough to score", creasesAreLongEnoughToScore},
       Law{"flaps are as wide as their limit", flapsAreAsWideAsTheirLimit},
+      Law{"every cut is told", everyCutIsTold},
       Law{"doubled measures double the net", doubledMeasuresDoubleTheNet},
       Law{"even styles fold to mirror images", evenStylesFoldToMirrorImages},
       Law{"outer pieces go over inner ones", outerPiecesGoOverInnerOnes},

@@ -27,6 +27,7 @@ Verdict matesLandOnTheirTargets(const BuiltDesign& built);
 Verdict everyCheckHolds(const BuiltDesign& built);
 Verdict creasesAreLongEnoughToScore(const BuiltDesign& built);
 Verdict flapsAreAsWideAsTheirLimit(const BuiltDesign& built);
+Verdict everyCutIsTold(const BuiltDesign& built);
 // Likeness
 Verdict doubledMeasuresDoubleTheNet(const BuiltDesign& built);
 Verdict evenStylesFoldToMirrorImages(const BuiltDesign& built);

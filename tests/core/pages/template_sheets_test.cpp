@@ -1,0 +1,115 @@
+#include <gtest/gtest.h>
+
+#include "core/laws/random_design.h"
+#include "drawing/arrange.h"
+#include "pages/template_pages.h"
+
+// What a printed sheet says and shows about itself.
+namespace creasewright {
+namespace {
+
+std::string words(const Label& label) {
+  if (label.code.empty()) return label.literal;
+  std::string out = "<" + label.code;
+  for (const ProblemValue& value : label.values) {
+    if (const auto* text = std::get_if<std::string>(&value)) out += ' ' + *text;
+    if (const auto* number = std::get_if<std::int64_t>(&value))
+      out += ' ' + std::to_string(*number);
+  }
+  return out + ">";
+}
+
+std::vector<Drawing> pagesOf(const BuiltPiece& piece, int count, const char* paper = "a4") {
+  const TemplatePiece printed{.name = piece.piece.name,
+                              .net = &piece.piece.net,
+                              .flat = &piece.flat,
+                              .scorePlan = &piece.scorePlan,
+                              .gluePlan = &piece.gluePlan,
+                              .count = count};
+  const auto pages = drawTemplate({printed}, {.paper = *findPaper(paper)}, {"", "", {}}, words);
+  EXPECT_TRUE(pages.ok());
+  return pages.ok() ? *pages : std::vector<Drawing>{};
+}
+
+bool says(const Drawing& page, const std::string& wanted) {
+  return std::ranges::any_of(page.texts, [&](const TextItem& text) {
+    return words(text.label).find(wanted) != std::string::npos;
+  });
+}
+
+double lengthOf(const Drawing& page, Role role) {
+  double sum = 0;
+  for (const PathItem& item : page.paths) {
+    if (item.role != role) continue;
+    for (const Polygon& ring : item.rings) {
+      for (std::size_t i = 0; i + 1 < ring.size(); ++i) sum += distance(ring[i], ring[i + 1]);
+      if (item.closed) sum += distance(ring.back(), ring.front());
+    }
+  }
+  return sum;
+}
+
+/// On a large sheet, so that nothing is printed twice.
+TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
+  testing::Random random(1802);
+  int judged = 0;
+  for (const Style& style : styles())
+    for (int round = 0; round < 6; ++round) {
+      const auto design = testing::randomInsideLimits(random, style);
+      if (!design) continue;
+      const auto built = build(*design);
+      ASSERT_TRUE(built);
+      for (const BuiltPiece& piece : built->pieces) {
+        if (piece.flat.width > 250 || piece.flat.height > 380) continue;
+        const std::vector<Drawing> pages = pagesOf(piece, 1, "a3");
+        double cuts = 0;
+        for (const Polyline& line : cutLines(piece.flat))
+          for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
+        double scores = 0;
+        for (std::size_t i = 0; i < piece.flat.creases.size(); ++i)
+          if (piece.piece.net.creases[i].kind == CreaseKind::Score)
+            scores += length(piece.flat.creases[i]);
+        double drawnCuts = 0;
+        double drawnScores = 0;
+        for (const Drawing& page : pages) {
+          drawnCuts += lengthOf(page, Role::Cut);
+          drawnScores += lengthOf(page, Role::Valley) + lengthOf(page, Role::Mountain);
+        }
+        EXPECT_NEAR(drawnCuts, cuts, 1e-6 * (1 + cuts)) << style.id;
+        EXPECT_NEAR(drawnScores, scores, 1e-6 * (1 + scores)) << style.id;
+        ++judged;
+      }
+    }
+  EXPECT_GT(judged, 50);
+}
+
+/// On every page that shows a part of the net, and on no other.
+TEST(TemplateSheets, TheSheetItselfSaysWhichFaceItIsAndHowOftenItIsMade) {
+  testing::Random random(1803);
+  int tiled = 0;
+  for (const Style& style : styles())
+    for (int round = 0; round < 4; ++round) {
+      const auto design = testing::randomInsideLimits(random, style);
+      if (!design) continue;
+      const auto built = build(*design);
+      ASSERT_TRUE(built);
+      for (const BuiltPiece& piece : built->pieces) {
+        if (piece.piece.net.creases.empty()) continue;
+        if (piece.flat.width > 600 || piece.flat.height > 600) continue;
+        const std::vector<Drawing> pages = pagesOf(piece, 2);
+        int sheets = 0;
+        for (const Drawing& page : pages) {
+          const bool sheet = says(page, "<tile") || lengthOf(page, Role::Cut) > 0;
+          sheets += sheet ? 1 : 0;
+          EXPECT_EQ(says(page, "<drawn-face>"), sheet) << style.id;
+          EXPECT_EQ(says(page, "<make-count 2>"), sheet) << style.id;
+        }
+        tiled += sheets > 1 ? 1 : 0;
+        for (const Drawing& page : pagesOf(piece, 1)) EXPECT_FALSE(says(page, "<make-count"));
+      }
+    }
+  EXPECT_GT(tiled, 10);
+}
+
+}  // namespace
+}  // namespace creasewright
