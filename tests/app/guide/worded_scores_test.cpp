@@ -91,7 +91,7 @@ class WordedSheet {
 
   void follow1(const QString& told) {
     static const QRegularExpression full(
-        QStringLiteral("^(?:Score|Mark) all the way across at ([^a-z]*mm)"));
+        QStringLiteral("^(?:Score|Mark) all the way across at (.*mm)"));
     static const QRegularExpression part(QStringLiteral(
         "^(?:Score|Mark) at (.*) from the (left|right|bottom|top) corner, "
         "(?:from the edge down to line (\\d+)|down to a depth of ([^,.]*(?:\\.\\d+)? mm))"));
@@ -288,7 +288,7 @@ TEST(WordedScores, EveryFoldIsToldOnSquareBlanks) {
     ++squares;
     expectAllScored(builtWith(style, *parameters));
   }
-  EXPECT_GE(squares, 20);
+  EXPECT_GE(squares, 12);
 }
 
 }  // namespace
