@@ -1447,16 +1447,6 @@
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="73"/>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/main_window.cpp" line="75"/>
-        <source>Redo</source>
-        <translation>Wiederherstellen</translation>
-    </message>
-    <message>
         <location filename="../app/shell/main_window.cpp" line="101"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
@@ -2251,16 +2241,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Vorlage, Anleitung, Kurs und Dateien zu diesem Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="73"/>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/tool_bar.cpp" line="75"/>
-        <source>Redo</source>
-        <translation>Wiederherstellen</translation>
-    </message>
-    <message>
         <location filename="../app/shell/tool_bar.cpp" line="92"/>
         <source>mm</source>
         <translation>mm</translation>
@@ -2363,32 +2343,32 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="45"/>
-        <source>the style</source>
+        <source>style</source>
         <translation>Modell</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="52"/>
-        <source>the product</source>
+        <source>product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="58"/>
-        <source>the ease</source>
+        <source>ease</source>
         <translation>Luft</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="64"/>
-        <source>the tool grid</source>
+        <source>tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="70"/>
-        <source>the scoring board</source>
+        <source>scoring board</source>
         <translation>Rillbrett</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="76"/>
-        <source>the card</source>
+        <source>card</source>
         <translation>Karton</translation>
     </message>
 </context>
@@ -3043,8 +3023,8 @@ Frei unter der MIT-Lizenz.</translation>
     <message numerus="yes">
         <source>(a roll of 25 yd does for %n)</source>
         <translation>
-            <numerusform>(eine Rolle von 25 yd reicht für %n Schachtel)</numerusform>
-            <numerusform>(eine Rolle von 25 yd reicht für %n Schachteln)</numerusform>
+            <numerusform>(eine 25-yd-Rolle reicht für %n Schachtel)</numerusform>
+            <numerusform>(eine 25-yd-Rolle reicht für %n Schachteln)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3196,6 +3176,25 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Tuck each in behind its panel: %1.</source>
         <translation>Jede hinter ihrer Fläche einstecken: %1.</translation>
+    </message>
+</context>
+<context>
+    <name>history</name>
+    <message>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Rückgängig: %1</translation>
+    </message>
+    <message>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
+    <message>
+        <source>Redo: %1</source>
+        <translation>Wiederherstellen: %1</translation>
     </message>
 </context>
 <context>
@@ -3385,22 +3384,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="35"/>
-        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
-        <translation>
-            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
-            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="38"/>
-        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
-        <translation>
-            <numerusform>Schleifenband %1 breit: %2 m in %n Stück</numerusform>
-            <numerusform>Schleifenband %1 breit: %2 m in %n Stücken</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <location filename="../app/kits/shopping_words.cpp" line="41"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
@@ -3576,6 +3559,30 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/kit_saving.cpp" line="65"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Aufteilungen</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="35"/>
+        <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
+        <translation>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 in %n Streifen</numerusform>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 in %n Streifen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="38"/>
+        <source>Ribbon %1 wide: %2 in %n piece(s)</source>
+        <translation>
+            <numerusform>Schleifenband %1 breit: %2 in %n Stück</numerusform>
+            <numerusform>Schleifenband %1 breit: %2 in %n Stücken</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 m</source>
+        <translation>%1 m</translation>
+    </message>
+    <message>
+        <source>%1 yd</source>
+        <translation>%1 yd</translation>
     </message>
 </context>
 <context>

@@ -18,6 +18,7 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
+#include "shell/history_actions.h"
 #include "shell/papers_menu.h"
 #include "shell/tool_bar.h"
 #include "widgets/undo_keys.h"
@@ -89,9 +90,9 @@ void MainWindow::makeMenus() {
 
 void MainWindow::makeEditMenu() {
   auto* menu = menuBar()->addMenu(tr("&Edit"));
-  auto* undo = session_.history().createUndoAction(this, tr("Undo"));
+  auto* undo = undoAction(session_.history(), this);
   undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
-  auto* redo = session_.history().createRedoAction(this, tr("Redo"));
+  auto* redo = redoAction(session_.history(), this);
   redo->setShortcuts(
       {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
   menu->addActions({undo, redo});

@@ -11,6 +11,7 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
+#include "shell/history_actions.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -78,9 +79,9 @@ void ToolBar::addFile(FileActions& files, QMenu* papers) {
 }
 
 void ToolBar::addHistory() {
-  auto* undo = session_.history().createUndoAction(this, tr("Undo"));
+  auto* undo = undoAction(session_.history(), this);
   undo->setIcon(lineIcon(QStringLiteral("undo")));
-  auto* redo = session_.history().createRedoAction(this, tr("Redo"));
+  auto* redo = redoAction(session_.history(), this);
   redo->setIcon(lineIcon(QStringLiteral("redo")));
   addAction(undo);
   addAction(redo);
