@@ -3584,6 +3584,34 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%1 yd</source>
         <translation>%1 yd</translation>
     </message>
+    <message>
+        <location filename="../app/kits/kit_pages.cpp" line="91"/>
+        <source>Left over, cut beyond what is needed</source>
+        <translation>Übrig, über den Bedarf geschnitten</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="32"/>
+        <source>Lay the sheet upright as drawn: its grain runs up and down.</source>
+        <translation>Den Bogen hochkant legen wie gezeichnet: Die Laufrichtung geht von unten nach oben.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="33"/>
+        <source>Lay the sheet on its long side as drawn: its grain runs up and down.</source>
+        <translation>Den Bogen quer legen wie gezeichnet: Die Laufrichtung geht von unten nach oben.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="125"/>
+        <source>One more person would cost at most %1 in sheets.</source>
+        <translation>Mit einer Person mehr kosten die Bögen höchstens %1 mehr.</translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/kit_words.cpp" line="133"/>
+        <source>One more person would take at most %n sheet(s) more.</source>
+        <translation>
+            <numerusform>Mit einer Person mehr wird höchstens %n Bogen mehr gebraucht.</numerusform>
+            <numerusform>Mit einer Person mehr werden höchstens %n Bögen mehr gebraucht.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>labels</name>
@@ -4797,6 +4825,16 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="282"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="247"/>
+        <source>There are %1 names for %2 sets. Raise the number of people or leave names out.</source>
+        <translation>%1 Namen für %2 Sätze. Die Zahl der Personen erhöhen oder Namen weglassen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="252"/>
+        <source>The cutting plan that was found is wrong (%2 “%1”) and is kept back: a fault of the program. Another number of people or another sheet may do.</source>
+        <translation>Der gefundene Schneideplan ist falsch (%2 „%1“) und wird zurückgehalten: ein Fehler des Programms. Mit einer anderen Zahl von Personen oder einem anderen Bogen geht es vielleicht.</translation>
     </message>
 </context>
 <context>

@@ -243,6 +243,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::TakersWrong:
       return Say::tr("%2 is no number for the field “%1”. Choose one from %3 to %4.")
           .arg(v.where(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::NamesTooMany:
+      return Say::tr(
+                 "There are %1 names for %2 sets. Raise the number of people or leave names "
+                 "out.")
+          .arg(v.at(0), v.at(1));
+    case ProblemCode::PlanFaulty:
+      return Say::tr(
+                 "The cutting plan that was found is wrong (%2 “%1”) and is kept back: a fault "
+                 "of the program. Another number of people or another sheet may do.")
+          .arg(v.where(), v.at(0));
     case ProblemCode::NotAKit:
       return Say::tr("“%1” is not a Creasewright kit. Choose a .cwkit file.").arg(v.where());
     case ProblemCode::TableUnreadable:

@@ -87,6 +87,9 @@ std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const Ki
   flow.put(headBlock(kit, plan, findings.oneMore, width));
   flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(kit, plan, unit), width));
   flow.put(listBlock(KitTr::tr("In each bag"), packingLines(kit, plan, unit), width));
+  if (const QStringList over = leftOverLines(kit, plan); !over.isEmpty()) {
+    flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));
+  }
   flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(kit, plan), width));
   if (!findings.offcuts.empty()) {
     flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"),

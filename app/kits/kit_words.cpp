@@ -5,6 +5,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "cutting/trim_steps.h"
 #include "kits/layout_drawing.h"
 
 namespace creasewright {
@@ -24,8 +25,14 @@ QString unbroken(QString name) { return name.replace(QLatin1Char(' '), QChar(QCh
 
 /// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
 /// person must mind about a sheet is said here.
-QStringList sheetNotes(const StockSheet& sheet) {
+QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, bool keepGrain) {
   QStringList notes;
+  if (keepGrain && sheet.grain != Grain::Unknown) {
+    notes.append(layout.sheet.height >= layout.sheet.width
+                     ? KitTr::tr("Lay the sheet upright as drawn: its grain runs up and down.")
+                     : KitTr::tr("Lay the sheet on its long side as drawn: its grain runs up and "
+                                 "down."));
+  }
   if (sheet.oneSided) {
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
   }
@@ -114,11 +121,30 @@ QString moneyText(std::int64_t price) {
 
 QString oneMoreSentence(const OneMore& more) {
   if (more.price > 0) {
-    return KitTr::tr("One more person would cost %1 in sheets.").arg(moneyText(more.price));
+    return (more.proven ? KitTr::tr("One more person would cost %1 in sheets.")
+                        : KitTr::tr("One more person would cost at most %1 in sheets."))
+        .arg(moneyText(more.price));
   }
-  return more.sheets <= 0
-             ? KitTr::tr("One more person would take no further sheet.")
-             : KitTr::tr("One more person would take %n sheet(s) more.", "", more.sheets);
+  if (more.sheets <= 0) {
+    return KitTr::tr("One more person would take no further sheet.");
+  }
+  return more.proven
+             ? KitTr::tr("One more person would take %n sheet(s) more.", "", more.sheets)
+             : KitTr::tr("One more person would take at most %n sheet(s) more.", "", more.sheets);
+}
+
+QStringList leftOverLines(const ClassKit& kit, const KitPlan& plan) {
+  QStringList lines;
+  for (const CardPlan& card : plan.cards) {
+    const std::vector<int> over = leftOver(card.plan, card.demands);
+    for (std::size_t d = 0; d < over.size(); ++d) {
+      if (over[d] > 0) {
+        lines.append(
+            KitTr::tr("%n of %1: %2", "", over[d]).arg(letter(card, d), blankTitle(kit, card, d)));
+      }
+    }
+  }
+  return lines;
 }
 
 QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand) {
@@ -188,7 +214,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, c
           KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(card, d), blankTitle(kit, card, d)));
     }
   }
-  words.notes = sheetNotes(sheet);
+  words.notes = sheetNotes(sheet, layout, kit.keepGrain);
   for (const TrimStep& step : trimSteps(layout)) {
     words.cuts.push_back({step.number, cutSentence(step, card, unit)});
   }

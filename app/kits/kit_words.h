@@ -22,6 +22,8 @@ QString peopleSentence(const ClassKit& kit);
 QString sheetsSentence(const KitPlan& plan);
 /// What one more person would take.
 QString oneMoreSentence(const OneMore& more);
+/// Blanks that are cut beyond what is asked for, a line for each kind.
+QStringList leftOverLines(const ClassKit& kit, const KitPlan& plan);
 /// A price as people write it.
 QString moneyText(std::int64_t price);
 

@@ -88,6 +88,10 @@ std::string_view codeName(ProblemCode code) {
       return "blank-too-large";
     case ProblemCode::StockTooFew:
       return "stock-too-few";
+    case ProblemCode::NamesTooMany:
+      return "names-too-many";
+    case ProblemCode::PlanFaulty:
+      return "plan-faulty";
     case ProblemCode::TakersWrong:
       return "takers-wrong";
     case ProblemCode::NotAKit:

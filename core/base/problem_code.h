@@ -59,6 +59,8 @@ enum class ProblemCode {
   BlankTooLarge,    // where = blank, width, height, a sheet that holds it or ""
   StockTooFew,      // the sheets at hand do not suffice
   TakersWrong,      // where = field, number, least, most
+  NamesTooMany,     // names, sets
+  PlanFaulty,       // where = blank or sheet, what (core/cutting/check_plan.h)
   NotAKit,          // where = path
   TableUnreadable,  // where = path, row number, text
   GrainConflict,    // where = blank, width, height: fits no sheet along the grain

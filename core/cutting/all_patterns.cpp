@@ -13,6 +13,8 @@ namespace {
 constexpr std::size_t kWords = 8;
 constexpr std::size_t kMostItems = 8 * kWords;
 constexpr int kMostOfAKind = 127;
+constexpr std::size_t kMostWork =
+    100'000'000;                // cells times cuts; the listing has limits of its own
 constexpr double kTiny = 1e-7;  // of a worth
 constexpr std::uint64_t kHighBits = 0x8080808080808080U;
 
@@ -30,7 +32,7 @@ void setCount(Counts& counts, std::size_t item, int count) {
 /// Where a vector of a cell comes from: a blank, or one vector of each part of a cut.
 struct Origin {
   enum Kind : std::uint8_t { Item, Turned, Upright, Level } kind = Item;
-  std::uint32_t place = 0;   ///< item, or index of the cut
+  std::uint32_t place = 0;   ///< item, or index of the cut in its size's cuts
   std::uint32_t first = 0;   ///< in the left or lower part
   std::uint32_t second = 0;  ///< in the other part
 };
@@ -64,27 +66,36 @@ Counts sumUpTo(const Counts& a, const Counts& b, const Counts& most) {
   return sum;
 }
 
+/// How many of an item a pattern may count: as many as are wanted, no more than its area allows.
+std::int64_t mostOf(const KnapsackItem& item, std::int64_t width, std::int64_t height) {
+  const auto room = static_cast<long double>(width) * static_cast<long double>(height);
+  const auto each = static_cast<long double>(item.width) * static_cast<long double>(item.height);
+  return std::clamp<std::int64_t>(static_cast<std::int64_t>(room / each), 0,
+                                  std::max(item.atMost, 0));
+}
+
 class Lister {
  public:
   Lister(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
          const ListingLimits& limits, const WorthFloor& floor)
-      : width_(width), height_(height), items_(items), limits_(limits), floor_(floor) {
-    Raster across = rasterAlong(items, true, width);
-    Raster up = rasterAlong(items, false, height);
-    exact_ = across.exact && up.exact;
-    xs_ = std::move(across.points);
-    ys_ = std::move(up.points);
-    restX_ = restTable(xs_);
-    restY_ = restTable(ys_);
-    for (std::size_t n = 0; n < items.size(); ++n)
-      setCount(most_, n, std::clamp(items[n].atMost, 0, kMostOfAKind));
-    cells_.resize(xs_.size() * ys_.size());
+      : width_(width),
+        height_(height),
+        items_(items),
+        limits_(limits),
+        floor_(floor),
+        grid_(sheetGrid(width, height, items, kMostWork)) {
+    for (std::size_t n = 0; n < items.size(); ++n) {
+      const std::int64_t most = mostOf(items[n], width, height);
+      countable_ = countable_ && most <= kMostOfAKind;
+      setCount(most_, n, static_cast<int>(std::min<std::int64_t>(most, kMostOfAKind)));
+    }
+    cells_.resize(grid_.cells());
   }
 
   std::optional<std::vector<Pattern>> run() {
-    if (!exact_) return std::nullopt;
-    for (std::size_t i = 0; i < xs_.size(); ++i)
-      for (std::size_t k = 0; k < ys_.size(); ++k)
+    if (!grid_.exact || !countable_) return std::nullopt;
+    for (std::size_t i = 0; i < grid_.across.sizes.size(); ++i)
+      for (std::size_t k = 0; k < grid_.up.sizes.size(); ++k)
         if (!fill(i, k)) return std::nullopt;
     const std::vector<Entry>& all = cells_.back();
     if (all.size() > limits_.patterns) return std::nullopt;
@@ -95,10 +106,10 @@ class Lister {
 
  private:
   [[nodiscard]] std::vector<Entry>& at(std::size_t i, std::size_t k) {
-    return cells_[i * ys_.size() + k];
+    return cells_[i * grid_.up.sizes.size() + k];
   }
   [[nodiscard]] const std::vector<Entry>& at(std::size_t i, std::size_t k) const {
-    return cells_[i * ys_.size() + k];
+    return cells_[i * grid_.up.sizes.size() + k];
   }
 
   /// False when a limit is reached.
@@ -109,13 +120,15 @@ class Lister {
     if (k > 0)
       for (const Entry& entry : at(i, k - 1)) add(entry, cell);
     addItems(i, k, cell);
-    for (std::size_t a = 1; a < i && 2 * xs_[a] <= xs_[i]; ++a)
-      if (!addSums(at(a, k), at(restX_[i * xs_.size() + a], k), {Origin::Upright, index(a), 0, 0},
-                   i, k, cell))
+    const std::vector<CutPair>& upright = grid_.across.cuts[i];
+    for (std::size_t c = 0; c < upright.size(); ++c)
+      if (!addSums(at(upright[c].first, k), at(upright[c].second, k),
+                   {Origin::Upright, index(c), 0, 0}, i, k, cell))
         return false;
-    for (std::size_t a = 1; a < k && 2 * ys_[a] <= ys_[k]; ++a)
-      if (!addSums(at(i, a), at(i, restY_[k * ys_.size() + a]), {Origin::Level, index(a), 0, 0}, i,
-                   k, cell))
+    const std::vector<CutPair>& level = grid_.up.cuts[k];
+    for (std::size_t c = 0; c < level.size(); ++c)
+      if (!addSums(at(i, level[c].first), at(i, level[c].second), {Origin::Level, index(c), 0, 0},
+                   i, k, cell))
         return false;
     dropCheap(cell);
     kept_ += cell.size();
@@ -145,11 +158,12 @@ class Lister {
   static std::uint32_t index(std::size_t n) { return static_cast<std::uint32_t>(n); }
 
   void addItems(std::size_t i, std::size_t k, std::vector<Entry>& cell) const {
+    const std::int64_t x = grid_.across.sizes[i];
+    const std::int64_t y = grid_.up.sizes[k];
     for (std::size_t n = 0; n < items_.size(); ++n) {
       if (countIn(most_, n) == 0) continue;
-      const bool straight = items_[n].width <= xs_[i] && items_[n].height <= ys_[k];
-      const bool turned =
-          items_[n].mayTurn && items_[n].height <= xs_[i] && items_[n].width <= ys_[k];
+      const bool straight = items_[n].width <= x && items_[n].height <= y;
+      const bool turned = items_[n].mayTurn && items_[n].height <= x && items_[n].width <= y;
       if (!straight && !turned) continue;
       Entry entry;
       setCount(entry.counts, n, 1);
@@ -205,11 +219,11 @@ class Lister {
     const bool upright = o.kind == Origin::Upright;
     const std::size_t i = entry.i;
     const std::size_t k = entry.k;
-    const std::size_t a = o.place;
-    CutNode node = cutAt(frame, upright, Length::nanometres(upright ? xs_[a] : ys_[a]));
-    const std::vector<Entry>& first = upright ? at(a, k) : at(i, a);
-    const std::vector<Entry>& second =
-        upright ? at(restX_[i * xs_.size() + a], k) : at(i, restY_[k * ys_.size() + a]);
+    const CutGrid& grid = upright ? grid_.across : grid_.up;
+    const CutPair cut = grid.cuts[upright ? i : k][o.place];
+    CutNode node = cutAt(frame, upright, Length::nanometres(grid.sizes[cut.first]));
+    const std::vector<Entry>& first = upright ? at(cut.first, k) : at(i, cut.first);
+    const std::vector<Entry>& second = upright ? at(cut.second, k) : at(i, cut.second);
     node.parts[0] = build(first[o.first], node.parts[0]);
     node.parts[1] = build(second[o.second], node.parts[1]);
     return node;
@@ -234,11 +248,8 @@ class Lister {
   const std::vector<KnapsackItem>& items_;
   const ListingLimits& limits_;
   const WorthFloor& floor_;
-  bool exact_ = true;
-  std::vector<std::int64_t> xs_;
-  std::vector<std::int64_t> ys_;
-  std::vector<std::uint32_t> restX_;
-  std::vector<std::uint32_t> restY_;
+  SheetGrid grid_;
+  bool countable_ = true;  ///< whether a byte holds every count
   Counts most_{};
   std::vector<std::vector<Entry>> cells_;
   std::size_t kept_ = 0;

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <random>
 
+#include "cutting/cost_bound.h"
+
 namespace creasewright {
 namespace {
 
@@ -22,48 +24,71 @@ void addFirstColumns(PlanState& state) {
   }
 }
 
+/// Worths as whole numbers, so that sums of them are exact and a bound by them holds to the letter.
+std::vector<double> wholeWorths(const std::vector<double>& worths, double scale) {
+  std::vector<double> whole;
+  for (const double worth : worths) whole.push_back(std::floor(std::max(0.0, worth) * scale));
+  return whole;
+}
+
+double demandedWorth(const CoverRows& rows, const std::vector<double>& worths) {
+  double sum = 0;
+  for (std::size_t d = 0; d < worths.size(); ++d) sum += worths[d] * std::max(rows.demand[d], 0);
+  return sum;
+}
+
+/// The dearest sheet's cost becomes a thousand million.
+double scaleOf(const PlanState& state) {
+  std::int64_t dearest = 1;
+  for (std::size_t s = 0; s < state.stock.size(); ++s) dearest = std::max(dearest, state.costOf(s));
+  return 1e9 / static_cast<double>(dearest);
+}
+
+void raiseBound(PlanState& state, double bound) {
+  if (std::isfinite(bound)) state.bound = std::max(state.bound, roundedUp(bound));
+}
+
 /// Column generation until no pattern is worth its sheet; `whole` keeps the bound.
 LinearCover generate(PlanState& state, const CoverRows& rows, bool whole) {
   std::vector<SheetKnapsack> sheets;
   for (std::size_t s = 0; s < state.stock.size(); ++s)
     sheets.push_back(state.knapsack(s, rows.demand));
-  const bool limited = std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
   const bool exact = std::ranges::all_of(sheets, &SheetKnapsack::exact);
   if (whole) state.exact = exact;
+  const double scale = scaleOf(state);
   while (true) {
     LinearCover linear = solveLinear(state.columns, rows);
-    double dearest = 0;  // the best pattern's worth by its sheet's cost
+    const std::vector<double> worths = wholeWorths(linear.blankWorth, scale);
+    std::vector<SheetValue> values;
     bool grown = false;
     for (std::size_t s = 0; s < state.stock.size(); ++s) {
-      std::vector<double> worth = state.worthOn(s, linear.blankWorth);
+      std::vector<double> worth = state.worthOn(s, worths);
       for (std::size_t d = 0; d < worth.size(); ++d)
         if (rows.demand[d] <= 0) worth[d] = 0;
       Pattern pattern = sheets[s].best(worth);
-      const double cost = static_cast<double>(state.costOf(s));
-      dearest = std::max(dearest, pattern.value / cost);
-      if (pattern.value + linear.sheetWorth[s] <= cost + kTiny) continue;
+      const auto cost = static_cast<double>(state.costOf(s));
+      values.push_back({state.costOf(s), rows.atHand[s], pattern.value / scale});
+      if (pattern.value / scale + linear.sheetWorth[s] <= cost + kTiny) continue;
       grown = state.addColumn(s, std::move(pattern)) || grown;
     }
-    if (whole && exact && linear.covered && !limited && dearest > 0)
-      state.bound = std::max(state.bound, roundedUp(linear.cost / std::max(1.0, dearest)));
-    if (!grown && whole && exact && linear.covered)
-      state.bound = std::max(state.bound, roundedUp(linear.cost));
+    if (whole && exact) raiseBound(state, costBound(demandedWorth(rows, worths) / scale, values));
     if (!grown || !state.mayGoOn()) return linear;
   }
 }
 
-/// Farley's bound where the raster was too fine to price exactly: no pattern is worth more than
-/// the best of blanks that are a little smaller.
+/// The bound where the grid was too fine to price exactly: no pattern is worth more than the best
+/// of blanks that are a little smaller.
 void boundCoarsely(PlanState& state, const LinearCover& linear) {
-  if (state.limited()) return;
-  double dearest = 1;
+  const double scale = scaleOf(state);
+  const std::vector<double> worths = wholeWorths(linear.blankWorth, scale);
+  std::vector<SheetValue> values;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    const double most =
-        mostWorth(state.widthOf(s), state.heightOf(s), state.items(state.rows.demand),
-                  state.worthOn(s, linear.blankWorth));
-    dearest = std::max(dearest, most / static_cast<double>(state.costOf(s)));
+    const double most = mostWorth(state.widthOf(s), state.heightOf(s),
+                                  state.items(s, state.rows.demand), state.worthOn(s, worths));
+    if (!std::isfinite(most)) return;
+    values.push_back({state.costOf(s), state.rows.atHand[s], most / scale});
   }
-  state.bound = std::max(state.bound, roundedUp(linear.cost / dearest));
+  raiseBound(state, costBound(demandedWorth(state.rows, worths) / scale, values));
 }
 
 /// How many of a column there are sheets for.

@@ -22,6 +22,7 @@ struct StockSheet {
   std::string card = {};   ///< id of the card it is; empty = any
   Grain grain = Grain::Unknown;
   bool pattern = false;    ///< printed with a direction: blanks are not turned
+  bool mayTurn = true;     ///< false where its grain or pattern forbids a quarter turn
   int owned = 0;           ///< on the shelf already, so not to be bought
   double grammage = 0;     ///< g/m2; 0 = not told
   std::string basis = {};  ///< weight as sold in pounds, with its basis: `65 lb cover`
@@ -35,13 +36,18 @@ struct BlankDemand {
   Length width;
   Length height;
   int quantity = 1;
-  bool mayTurn = true;  ///< false where grain or pattern forbids a quarter turn
+  bool mayTurn = true;  ///< false where it must lie as it is on every sheet
 };
+
+/// Whether a blank may be turned by a quarter on a sheet.
+inline bool mayTurn(const StockSheet& sheet, const BlankDemand& blank) {
+  return sheet.mayTurn && blank.mayTurn;
+}
 
 /// Whether a blank fits a sheet, by a quarter turn only where it may be turned.
 inline bool holds(const StockSheet& sheet, const BlankDemand& blank) {
   return (blank.width <= sheet.width && blank.height <= sheet.height) ||
-         (blank.mayTurn && blank.width <= sheet.height && blank.height <= sheet.width);
+         (mayTurn(sheet, blank) && blank.width <= sheet.height && blank.height <= sheet.width);
 }
 
 /// A rectangle on a sheet: cut in two from edge to edge, a blank, or left over. Corner and sizes in

@@ -70,6 +70,10 @@ class Filling {
     return order;
   }
 
+  [[nodiscard]] const StockSheet& sheetOf(const Layout& layout) const {
+    return stock_[static_cast<std::size_t>(layout.stock)];
+  }
+
   void use(int stock, int sheets) {
     int& left = left_[static_cast<std::size_t>(stock)];
     if (left >= 0) left -= sheets;
@@ -88,7 +92,7 @@ class Filling {
       gatherOffcuts(layouts_[l].sheet, offcuts);
       for (std::size_t o = 0; o < offcuts.size(); ++o)
         for (const bool turned : {false, true}) {
-          if (turned && !demand.mayTurn) continue;
+          if (turned && !mayTurn(sheetOf(layouts_[l]), demand)) continue;
           const Length width = turned ? demand.height : demand.width;
           const Length height = turned ? demand.width : demand.height;
           if (width > offcuts[o]->width || height > offcuts[o]->height) continue;

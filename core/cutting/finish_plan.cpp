@@ -23,9 +23,12 @@ void simplify(PlanState& state) {
 }
 
 /// The layout or another one of the same blanks that is less work at the trimmer.
-CutNode neater(const PlanState& state, CutNode sheet, const std::vector<int>& counts) {
+CutNode neater(const PlanState& state, int stock, CutNode sheet, const std::vector<int>& counts) {
+  std::vector<BlankDemand> demands = state.demands;
+  for (BlankDemand& demand : demands)
+    demand.mayTurn = mayTurn(state.stock[static_cast<std::size_t>(stock)], demand);
   for (const auto& find : {stripLayout, neatLayout}) {
-    std::optional<CutNode> other = find(sheet.width, sheet.height, state.demands, counts);
+    std::optional<CutNode> other = find(sheet.width, sheet.height, demands, counts);
     if (other && trimmingWork(*other) < trimmingWork(sheet)) sheet = std::move(*other);
   }
   return sheet;
@@ -43,7 +46,7 @@ void addLayout(const PlanState& state, const CoverColumn& column, int times, std
   for (std::size_t d = 0; d < rest.size(); ++d) rest[d] -= most[d] * times;
   std::vector<int> left = most;
   limit(sheet, left);
-  plan.layouts.push_back({column.stock, times, neater(state, tidied(sheet), most)});
+  plan.layouts.push_back({column.stock, times, neater(state, column.stock, tidied(sheet), most)});
 }
 
 }  // namespace
@@ -53,7 +56,7 @@ CuttingPlan finishedPlan(PlanState& state) {
   CuttingPlan plan;
   plan.cost = state.best.cost;
   plan.priced = state.priced;
-  plan.bound = std::min(state.bound, state.best.cost);
+  plan.bound = state.bound;
   std::vector<int> rest = state.rows.demand;
   for (std::size_t i = 0; i < state.columns.size(); ++i) {
     if (state.best.times[i] <= 0) continue;

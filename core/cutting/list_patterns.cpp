@@ -6,21 +6,22 @@
 namespace creasewright {
 namespace {
 
-/// Of very many columns those the plan uses and those that waste least: enough to look for few
-/// layouts.
+/// Of very many columns all that the plan uses and those that waste least: enough to look for few
+/// layouts. A sheet of which only so many are at hand has a worth too, which is not waste.
 void keepUseful(PlanState& state, const LinearCover& linear) {
   if (state.columns.size() <= kMostColumnsToSimplify) return;
   std::vector<std::size_t> order(state.columns.size());
   std::iota(order.begin(), order.end(), std::size_t{0});
   const auto wasted = [&](std::size_t i) {
-    if (state.best.times[i] > 0) return -1.0;
-    double worth = 0;
+    if (state.best.times[i] > 0) return std::pair{false, 0.0};
+    double worth = linear.sheetWorth[static_cast<std::size_t>(state.columns[i].stock)];
     for (std::size_t d = 0; d < linear.blankWorth.size(); ++d)
       worth += linear.blankWorth[d] * state.columns[i].pattern.counts[d];
-    return static_cast<double>(state.columns[i].cost) - worth;
+    return std::pair{true, static_cast<double>(state.columns[i].cost) - worth};
   };
   std::ranges::stable_sort(order, {}, wasted);
-  order.resize(kMostColumnsToSimplify);
+  const auto used = std::ranges::count_if(state.best.times, [](int n) { return n > 0; });
+  order.resize(std::max(kMostColumnsToSimplify, static_cast<std::size_t>(used)));
   std::vector<CoverColumn> columns;
   std::vector<int> times;
   for (const std::size_t i : order) {
@@ -36,8 +37,8 @@ void keepUseful(PlanState& state, const LinearCover& linear) {
 bool listAll(PlanState& state, const ListingLimits& limits, const WorthFloor& floor) {
   std::vector<CoverColumn> all;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    auto patterns = allPatterns(state.widthOf(s), state.heightOf(s), state.items(state.rows.demand),
-                                limits, floor);
+    auto patterns = allPatterns(state.widthOf(s), state.heightOf(s),
+                                state.items(s, state.rows.demand), limits, floor);
     if (!patterns) return false;
     for (Pattern& pattern : *patterns)
       all.push_back({static_cast<int>(s), state.costOf(s), std::move(pattern)});

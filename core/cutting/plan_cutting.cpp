@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/check_plan.h"
 #include "cutting/column_generation.h"
 #include "cutting/finish_plan.h"
 #include "cutting/list_patterns.h"
@@ -77,7 +78,11 @@ Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
                      demand.name,
                      {demand.width, demand.height, std::string(smallestPaperFor(demand))}};
   }
-  return plan(stock, demands, options, false);
+  Result<CuttingPlan> made = plan(stock, demands, options, false);
+  if (!made) return made;
+  // Whatever made it: no plan goes out that has not been judged.
+  if (std::optional<Problem> fault = checkPlan(*made, stock, demands)) return *std::move(fault);
+  return made;
 }
 
 }  // namespace creasewright

@@ -26,7 +26,8 @@ struct PlanOptions {
 /// numbers by rounding with residual rounds and a whole-number cover over all columns. For up to
 /// ten sizes all patterns are listed first, and the cover over them is proven best; for more, when
 /// the bound is not met, those patterns that a plan at the bound may use. Errors: BlankTooLarge
-/// (where = blank, width, height), NoDemand, StockTooFew.
+/// (where = blank, width, height), NoDemand, StockTooFew, PlanFaulty (a fault of ours: the plan is
+/// kept back).
 Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options = {});

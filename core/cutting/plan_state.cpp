@@ -54,16 +54,16 @@ bool PlanState::mayGoOn() const {
   return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
 }
 
-std::vector<KnapsackItem> PlanState::items(const std::vector<int>& demand) const {
+std::vector<KnapsackItem> PlanState::items(std::size_t s, const std::vector<int>& demand) const {
   std::vector<KnapsackItem> all;
   for (std::size_t d = 0; d < demands.size(); ++d)
-    all.push_back({demands[d].width.nm() / unit, demands[d].height.nm() / unit, demands[d].mayTurn,
-                   std::max(demand[d], 0)});
+    all.push_back({demands[d].width.nm() / unit, demands[d].height.nm() / unit,
+                   mayTurn(stock[s], demands[d]), std::max(demand[d], 0)});
   return all;
 }
 
 SheetKnapsack PlanState::knapsack(std::size_t s, const std::vector<int>& demand) const {
-  return {widthOf(s), heightOf(s), items(demand)};
+  return {widthOf(s), heightOf(s), items(s, demand)};
 }
 
 std::vector<double> PlanState::worthOn(std::size_t s, std::vector<double> worth) const {
@@ -78,6 +78,7 @@ bool PlanState::addColumn(std::size_t s, Pattern pattern) {
   };
   if (std::ranges::any_of(columns, known)) return false;
   columns.push_back({static_cast<int>(s), costOf(s), std::move(pattern)});
+  if (best.found) best.times.resize(columns.size(), 0);
   return true;
 }
 

@@ -38,11 +38,14 @@ class PlanState {
   /// Whether the best plan costs no more than the bound.
   [[nodiscard]] bool proven() const { return best.found && best.cost <= bound; }
 
-  [[nodiscard]] std::vector<KnapsackItem> items(const std::vector<int>& demand) const;
+  /// The blanks as they may lie on a sheet.
+  [[nodiscard]] std::vector<KnapsackItem> items(std::size_t s,
+                                                const std::vector<int>& demand) const;
   [[nodiscard]] SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const;
   /// False when the column is there already.
   bool addColumn(std::size_t s, Pattern pattern);
-  /// Takes a cover by all columns for the best where it costs less.
+  /// Takes a cover by all columns for the best where it costs less; columns that come later are not
+  /// in it.
   void keep(const std::vector<int>& times);
 
   const std::vector<StockSheet>& stock;

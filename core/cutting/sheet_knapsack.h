@@ -16,12 +16,24 @@ struct KnapsackItem {
   int atMost = 1;  ///< no sheet needs more of it
 };
 
-/// Raster points along one axis; turned items count with their other side too.
-Raster rasterAlong(const std::vector<KnapsackItem>& items, bool width, std::int64_t most);
+/// The grids of both axes of a sheet.
+struct SheetGrid {
+  CutGrid across;
+  CutGrid up;
+  bool exact = true;  ///< false: lengths were rounded up to a coarser step; what is found fits, but
+                      ///< something better may exist
 
-/// For points i and a <= i, at [i * n + a]: the index of the largest point in points[i] -
-/// points[a].
-std::vector<std::uint32_t> restTable(const std::vector<std::int64_t>& points);
+  [[nodiscard]] std::size_t cells() const { return across.sizes.size() * up.sizes.size(); }
+  /// Sums that a programme over all cells and cuts takes.
+  [[nodiscard]] std::size_t work() const {
+    return across.pairs * up.sizes.size() + up.pairs * across.sizes.size();
+  }
+};
+
+/// The exact grid, or, where that would take more than `mostWork`, one of rounded lengths. Turned
+/// items count with both sides along either axis.
+SheetGrid sheetGrid(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
+                    std::size_t mostWork);
 
 /// One way to cut a sheet and what it is worth.
 struct Pattern {
@@ -31,44 +43,49 @@ struct Pattern {
 };
 
 /// The most valuable way to cut one sheet edge to edge (guillotine cuts, any number of stages),
-/// each item as often as wanted: dynamic programme over reduced raster points, cuts up to the
-/// middle only (Gilmore & Gomory, Oper. Res. 14, 1966; Beasley, J. Oper. Res. Soc. 36, 1985).
+/// each item as often as wanted: dynamic programme over the sheet's grid (Gilmore & Gomory, Oper.
+/// Res. 14, 1966; Beasley, J. Oper. Res. Soc. 36, 1985). As the grid counts each item only as often
+/// as it is wanted, the result lies between the best of that many and the best of any number.
 class SheetKnapsack {
  public:
   SheetKnapsack(std::int64_t width, std::int64_t height, std::vector<KnapsackItem> items);
 
   /// Whether best() is the best of all; with very many raster points it is only good.
-  [[nodiscard]] bool exact() const { return exact_; }
+  [[nodiscard]] bool exact() const { return grid_.exact; }
 
   /// `values` by item, not negative.
   Pattern best(const std::vector<double>& values);
 
  private:
-  struct Choice {
-    enum Kind : std::int8_t { Nothing, Item, Upright, Level } kind = Nothing;
+  /// An item as it may lie, and the first sizes of the grid that hold it.
+  struct Lying {
+    std::size_t item = 0;
     bool turned = false;
-    std::int32_t index = 0;  ///< item, or index of the cut's place
+    std::int64_t width = 0;
+    std::int64_t height = 0;
+    std::size_t i = 0;
+    std::size_t k = 0;
+    double value = 0;
   };
 
-  [[nodiscard]] std::size_t cell(std::size_t i, std::size_t k) const { return i * ys_.size() + k; }
-  void place(std::size_t item, bool turned, double value);
+  [[nodiscard]] std::size_t cell(std::size_t i, std::size_t k) const {
+    return i * grid_.up.sizes.size() + k;
+  }
+  void place(const Lying& lying);
   void fill();
   CutNode build(std::size_t i, std::size_t k, const CutNode& frame, Pattern& pattern) const;
 
   std::int64_t width_;
   std::int64_t height_;
-  bool exact_ = true;
   std::vector<KnapsackItem> items_;
-  std::vector<std::int64_t> xs_;
-  std::vector<std::int64_t> ys_;
-  std::vector<std::uint32_t> restX_;  ///< [i * n + a]: index of the largest point in xs[i] - xs[a]
-  std::vector<std::uint32_t> restY_;
+  SheetGrid grid_;
   std::vector<double> value_;
-  std::vector<Choice> choice_;
+  std::vector<Lying> lying_;
 };
 
 /// What no pattern of a sheet is worth more than: the best one after all lengths were rounded down
-/// to a step coarse enough to be quick, so at least the best of all.
+/// to a step coarse enough to be quick and exact, so at least the best of all. Infinite where a
+/// blank is smaller than the step.
 double mostWorth(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
                  const std::vector<double>& values);
 

@@ -133,4 +133,14 @@ std::vector<int> blanksOf(const Layout& layout, std::size_t demands) {
   return counts;
 }
 
+std::vector<int> leftOver(const CuttingPlan& plan, const std::vector<BlankDemand>& demands) {
+  std::vector<int> over(demands.size(), 0);
+  for (std::size_t d = 0; d < demands.size(); ++d) over[d] = -demands[d].quantity;
+  for (const Layout& layout : plan.layouts) {
+    const std::vector<int> cut = blanksOf(layout, demands.size());
+    for (std::size_t d = 0; d < demands.size(); ++d) over[d] += cut[d] * layout.count;
+  }
+  return over;
+}
+
 }  // namespace creasewright

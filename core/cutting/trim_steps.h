@@ -47,4 +47,7 @@ std::vector<Offcut> offcutsOf(const Layout& layout, Length least);
 /// How many blanks of each demand one sheet of a layout gives.
 std::vector<int> blanksOf(const Layout& layout, std::size_t demands);
 
+/// How many blanks of each demand all layouts together cut beyond what is asked for.
+std::vector<int> leftOver(const CuttingPlan& plan, const std::vector<BlankDemand>& demands);
+
 }  // namespace creasewright

@@ -52,7 +52,7 @@ Json layoutJson(const Layout& layout, const CardPlan& card, const ClassKit& kit)
   const StockSheet& stock = kit.stock[static_cast<std::size_t>(layout.stock)];
   return {{"count", layout.count},
           {"stock", stock.name},
-          {"sheet", {{"w", mm(stock.width)}, {"h", mm(stock.height)}}},
+          {"sheet", {{"w", mm(layout.sheet.width)}, {"h", mm(layout.sheet.height)}}},
           {"pieces", std::move(pieces)},
           {"offcuts", std::move(offcuts)},
           {"cuts", treeJson(layout.sheet)}};
@@ -62,11 +62,13 @@ Json cardJson(const CardPlan& card, const ClassKit& kit) {
   Json layouts = Json::array();
   for (const Layout& layout : card.plan.layouts) layouts.push_back(layoutJson(layout, card, kit));
   Json demands = Json::array();
-  for (const BlankDemand& demand : card.demands)
-    demands.push_back({{"name", demand.name},
-                       {"w", mm(demand.width)},
-                       {"h", mm(demand.height)},
-                       {"quantity", demand.quantity}});
+  const std::vector<int> over = leftOver(card.plan, card.demands);
+  for (std::size_t d = 0; d < card.demands.size(); ++d)
+    demands.push_back({{"name", card.demands[d].name},
+                       {"w", mm(card.demands[d].width)},
+                       {"h", mm(card.demands[d].height)},
+                       {"quantity", card.demands[d].quantity},
+                       {"left_over", over[d]}});
   return {{"card", card.card.name},        {"demands", std::move(demands)},
           {"layouts", std::move(layouts)}, {"sheets", card.plan.sheets},
           {"cost", card.plan.cost},        {"bound", card.plan.bound},
@@ -84,7 +86,8 @@ std::string kitJson(const ClassKit& kit, const KitPlan& plan,
     tapes.push_back(
         {{"width", mm(tape.width)}, {"length", mm(tape.length)}, {"strips", tape.strips}});
   Json more = nullptr;
-  if (oneMore) more = {{"sheets", oneMore->sheets}, {"price", oneMore->price}};
+  if (oneMore)
+    more = {{"sheets", oneMore->sheets}, {"price", oneMore->price}, {"proven", oneMore->proven}};
   const Json json{{"format", "creasewright-kit-plan"},
                   {"version", 1},
                   {"units", "mm"},

@@ -20,6 +20,7 @@ std::vector<StockSheet> offcutSheets(const ClassKit& kit, const CardPlan& card) 
       StockSheet sheet{"offcut", offcut.width, offcut.height};
       sheet.atHand = offcut.count * layout.count;
       sheet.pattern = from.pattern;
+      sheet.mayTurn = !from.pattern;
       sheets.push_back(std::move(sheet));
     }
   }
@@ -55,10 +56,8 @@ double areaOf(const std::vector<StockSheet>& sheets) {
   return area;
 }
 
-bool comesOut(const std::vector<StockSheet>& offcuts, std::vector<BlankDemand> blanks) {
+bool comesOut(const std::vector<StockSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
   if (areaOf(blanks) > areaOf(offcuts)) return false;
-  const bool pattern = std::ranges::any_of(offcuts, &StockSheet::pattern);
-  for (BlankDemand& blank : blanks) blank.mayTurn = blank.mayTurn && !pattern;
   return planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false}).ok();
 }
 

@@ -82,11 +82,10 @@ void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
 }
 
 /// The sheets a card may be cut from, and which of the kit's they are. Where the grain counts, all
-/// stand with it upright.
+/// stand with it upright; each has its own grain and pattern.
 struct CardStock {
   std::vector<StockSheet> sheets;
   std::vector<int> of;
-  bool mayTurn = true;
 };
 
 CardStock stockFor(const ClassKit& kit, const Card& card) {
@@ -99,7 +98,7 @@ CardStock stockFor(const ClassKit& kit, const Card& card) {
     if (kit.keepGrain && sheet.grain != Grain::Unknown &&
         (sheet.grain == Grain::Long) != longUpright)
       std::swap(sheet.width, sheet.height);
-    stock.mayTurn = stock.mayTurn && !kit.keepGrain && !sheet.pattern;
+    sheet.mayTurn = !kit.keepGrain && !sheet.pattern;
     stock.sheets.push_back(std::move(sheet));
     stock.of.push_back(static_cast<int>(i));
   }
@@ -107,17 +106,19 @@ CardStock stockFor(const ClassKit& kit, const Card& card) {
 }
 
 /// The problem with a card whose blanks only fit against the grain.
-Problem grainProblem(const Problem& problem, const CardStock& stock, CardPlan card) {
-  if (problem.code != ProblemCode::BlankTooLarge || stock.mayTurn) return problem;
-  for (BlankDemand& demand : card.demands) demand.mayTurn = true;
-  if (!planCutting(stock.sheets, card.demands, {.seconds = 0.1, .fewestLayouts = false}))
-    return problem;
+Problem grainProblem(const Problem& problem, CardStock stock, const CardPlan& card) {
+  if (problem.code != ProblemCode::BlankTooLarge) return problem;
+  for (StockSheet& sheet : stock.sheets) sheet.mayTurn = true;
+  const bool turned = std::ranges::all_of(card.demands, [&](const BlankDemand& demand) {
+    return std::ranges::any_of(stock.sheets,
+                               [&](const StockSheet& sheet) { return holds(sheet, demand); });
+  });
+  if (!turned) return problem;
   return {ProblemCode::GrainConflict, problem.where, {problem.values[0], problem.values[1]}};
 }
 
 std::optional<Problem> cutCard(const ClassKit& kit, const PlanOptions& options, CardPlan& card) {
   const CardStock stock = stockFor(kit, card.card);
-  for (BlankDemand& demand : card.demands) demand.mayTurn = stock.mayTurn;
   Result<CuttingPlan> cutting = planCutting(stock.sheets, card.demands, options);
   if (!cutting) return grainProblem(cutting.problem(), stock, card);
   card.plan = std::move(cutting).value();
@@ -143,9 +144,28 @@ std::optional<Problem> addItem(const ClassKit& kit, std::size_t index, KitPlan& 
   return std::nullopt;
 }
 
+/// One set, cut from the sheets that the plan leaves.
+ClassKit oneBeside(const ClassKit& kit, const KitPlan& plan) {
+  ClassKit one = kit;
+  one.takers = 1;
+  one.spares = 0;
+  one.names.clear();
+  for (const CardPlan& card : plan.cards)
+    for (const Layout& layout : card.plan.layouts) {
+      int& atHand = one.stock[static_cast<std::size_t>(layout.stock)].atHand;
+      if (atHand >= 0) atHand = std::max(0, atHand - layout.count);
+    }
+  return one;
+}
+
+/// A name without a set would get no bag and no part.
 std::optional<Problem> takersProblem(const ClassKit& kit) {
-  if (kit.takers >= 1 && kit.takers <= kMostTakers && kit.sets() <= 2 * kMostTakers)
-    return std::nullopt;
+  if (kit.takers >= 1 && kit.takers <= kMostTakers && kit.sets() <= 2 * kMostTakers) {
+    if (kit.names.size() <= static_cast<std::size_t>(kit.sets())) return std::nullopt;
+    return Problem{ProblemCode::NamesTooMany,
+                   {},
+                   {static_cast<std::int64_t>(kit.names.size()), std::int64_t{kit.sets()}}};
+  }
   return Problem{ProblemCode::TakersWrong,
                  "takers",
                  {std::int64_t{kit.takers}, std::int64_t{1}, std::int64_t{kMostTakers}}};
@@ -181,13 +201,31 @@ Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
 }
 
 std::optional<OneMore> oneMoreFor(const ClassKit& kit, const KitPlan& plan) {
+  const PlanOptions quick{.seconds = 1, .fewestLayouts = false};
   ClassKit larger = kit;
   ++larger.takers;
-  const Result<KitPlan> more = planKit(larger, {.seconds = 1, .fewestLayouts = false});
-  if (!more) return std::nullopt;
-  const bool priced =
-      std::ranges::all_of(more->cards, [](const CardPlan& card) { return card.plan.priced; });
-  return OneMore{more->sheets - plan.sheets, priced ? more->cost() - plan.cost() : 0};
+  const Result<KitPlan> anew = planKit(larger, quick);
+  const Result<KitPlan> beside = planKit(oneBeside(kit, plan), quick);
+  if (!anew && !beside) return std::nullopt;
+  OneMore more{0, 0, true};
+  bool priced = true;
+  for (std::size_t c = 0; c < plan.cards.size(); ++c) {
+    const CuttingPlan& now = plan.cards[c].plan;
+    const CuttingPlan* whole = anew ? &anew->cards[c].plan : nullptr;
+    const CuttingPlan* part = beside ? &beside->cards[c].plan : nullptr;
+    const bool cheaper =
+        part == nullptr || (whole != nullptr && whole->cost <= now.cost + part->cost);
+    // What is planned for more people does for fewer, so nothing is ever saved by one more.
+    const std::int64_t cost =
+        std::max<std::int64_t>(0, cheaper ? whole->cost - now.cost : part->cost);
+    more.sheets += std::max(0, cheaper ? whole->sheets - now.sheets : part->sheets);
+    more.price += cost;
+    more.proven =
+        more.proven && whole != nullptr && now.proven() && now.cost + cost == whole->bound;
+    priced = priced && now.priced;
+  }
+  if (!priced) more.price = 0;
+  return more;
 }
 
 }  // namespace creasewright

@@ -43,17 +43,19 @@ struct KitPlan {
 };
 
 /// Builds every design and plans the sheets of each card for all sets, from the stock of that card
-/// or of any. Where the grain counts or a pattern has a direction, blanks are not turned against
-/// it. Errors: TakersWrong, NoDemand, GrainConflict, PieceUnknown, and those of build() and
-/// planCutting().
+/// or of any. On a sheet whose grain counts or whose pattern has a direction, blanks are not turned
+/// against it. Errors: TakersWrong, NamesTooMany, NoDemand, GrainConflict, PieceUnknown, and those
+/// of build() and planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
 
 /// What one more set would take beyond `plan`.
 struct OneMore {
   int sheets = 0;
   std::int64_t price = 0;  ///< smallest coin; 0 where sheets have no prices
+  bool proven = false;     ///< less cannot do; else at most so much
 };
-/// Plans one more set; nothing when it cannot be planned.
+/// Plans one more set, anew and as a set of its own beside the plan at hand, and takes the better:
+/// never more than one set costs alone. Nothing when it cannot be planned.
 std::optional<OneMore> oneMoreFor(const ClassKit& kit, const KitPlan& plan);
 
 /// The plan for other programs: per card its layouts (`count`, `stock`, `pieces` with x, y, w, h,

@@ -1,6 +1,7 @@
 """Class kits: the plan is sound, judged from the exported file alone, and bad input is one sentence."""
 
 import json
+import random
 import unittest
 
 from program import ProgramTest
@@ -42,6 +43,90 @@ class Kit(ProgramTest):
                     have[piece["name"]] += layout["count"]
             for demand in card["demands"]:
                 self.assertGreaterEqual(have[demand["name"]], demand["quantity"])
+
+    def check(self, plan):
+        """Counts, geometry and totals of a plan, from its file alone."""
+        for card in plan["cards"]:
+            have = [0] * len(card["demands"])
+            sheets = 0
+            for layout in card["layouts"]:
+                sheets += layout["count"]
+                sheet = layout["sheet"]
+                cut = parts(layout["cuts"], 0, 0, sheet["w"], sheet["h"])
+                self.assertEqual(len(cut), len(layout["pieces"]))
+                for piece in layout["pieces"]:
+                    self.assertLessEqual(piece["x"] + piece["w"], sheet["w"] + 1e-6)
+                    self.assertLessEqual(piece["y"] + piece["h"], sheet["h"] + 1e-6)
+
+                def count(node):
+                    if "blank" in node:
+                        have[node["blank"]] += layout["count"]
+                    for part in node.get("parts", []):
+                        count(part)
+
+                count(layout["cuts"])
+            self.assertEqual(sheets, card["sheets"])
+            self.assertLessEqual(card["bound"], card["cost"])
+            for got, demand in zip(have, card["demands"]):
+                self.assertEqual(got, demand["quantity"] + demand["left_over"], demand)
+                self.assertGreaterEqual(demand["left_over"], 0)
+
+    def test_sheets_that_were_proven_too_many(self):
+        for arguments, sheets in (
+            ("--blank 21x78mm:name=Strip --blank 120x72mm:name=Panel --blank 101x165mm:name=Card "
+             "--sheet a4 --takers 8 --keep-grain", 5),
+            ("--blank 5.375x3.1875in:name=A --blank 6.125x6.875in:name=B --blank 7.625x3.125in:name=C "
+             "--sheet 12x12in --takers 1", 1),
+            ("--blank 20x20mm:name=A,count=1 --sheet 12x12 --takers 450", 2),
+        ):  # fmt: skip
+            plan = self.plan(*arguments.split())
+            self.check(plan)
+            self.assertEqual((plan["sheets"], plan["proven"]), (sheets, True), arguments)
+
+    def test_one_more_person_never_takes_more_than_a_set_of_its_own(self):
+        sizes = ("83x121 97x143 61x187 113x59 71x203 139x89 53x157 67x101 127x73 181x41 79x149 109x131").split()
+        blanks = [word for size in sizes for word in ("--blank", f"{size}mm:name={size}")]
+        plan = self.plan(self.design(), *blanks, "--takers", "17", "--sheet", "12x12")
+        self.check(plan)
+        alone = self.plan(self.design(), *blanks, "--takers", "1", "--sheet", "12x12")
+        self.assertLessEqual(plan["one_more"]["sheets"], alone["sheets"])
+        self.assertGreaterEqual(plan["one_more"]["sheets"], 0)
+
+    def test_scarce_sheets_never_give_an_empty_plan(self):
+        generator = random.Random(5)
+        table = self.folder / "sheets.csv"
+        out = self.folder / "plan.json"
+        made = 0
+        for _ in range(25):
+            rows = [f"S{i},{generator.randint(180, 330)} mm,{generator.randint(180, 330)} mm,{generator.choice((0, 1, 2, 3, 40))}"
+                    for i in range(3)]  # fmt: skip
+            table.write_text("name,width,height,limit\n" + "\n".join(rows) + "\n", encoding="utf-8")
+            blanks = [f"{generator.randint(30, 175)}x{generator.randint(30, 175)}mm:name=B{i}"
+                      for i in range(generator.randint(2, 5))]  # fmt: skip
+            words = [word for blank in blanks for word in ("--blank", blank)]
+            result = self.run_program("kit", *words, "--stock", table, "--takers", "6", "-o", out)
+            if result.returncode == 0:
+                plan = json.loads(out.read_text(encoding="utf-8"))
+                self.assertGreater(plan["sheets"], 0, (rows, blanks))
+                self.check(plan)
+                made += 1
+                out.unlink()
+        self.assertGreater(made, 10)
+
+    def test_the_sheet_is_told_as_it_lies(self):
+        table = self.folder / "sheets.csv"
+        table.write_text("name,width,height,grain\nLetter,8.5 in,11 in,short\n", encoding="utf-8")
+        plan = self.plan("--blank", "254x100mm:name=A", "--stock", table, "--keep-grain", "--takers", "2")
+        self.check(plan)
+        sheet = plan["cards"][0]["layouts"][0]["sheet"]
+        self.assertEqual((sheet["w"], sheet["h"]), (279.4, 215.9))
+
+    def test_names_beyond_the_sets_are_refused(self):
+        names = self.folder / "names.txt"
+        names.write_text("Ada\nBen\nCleo\n", encoding="utf-8")
+        out = self.folder / "x.json"
+        self.refuse("kit", self.design(), "--sheet", "12x12", "--takers", "2", "--names", names, "-o", out, naming="3 names")
+        self.assertFalse(out.exists())
 
     def test_every_kind_is_whole(self):
         design = self.design()

@@ -62,7 +62,7 @@ inline std::string planFault(const CuttingPlan& plan, const std::vector<StockShe
     for (const Placed& p : parts) {
       const BlankDemand& demand = demands.at(static_cast<std::size_t>(p.demand));
       have[static_cast<std::size_t>(p.demand)] += layout.count;
-      if (p.turned && !demand.mayTurn) return demand.name + " is turned";
+      if (p.turned && !(demand.mayTurn && sheet.mayTurn)) return demand.name + " is turned";
       const std::int64_t w = p.turned ? demand.height.nm() : demand.width.nm();
       const std::int64_t h = p.turned ? demand.width.nm() : demand.height.nm();
       if (p.w != w || p.h != h) return demand.name + " has another size";
