@@ -33,7 +33,7 @@ FreeLines freeLines(const std::vector<FreeScore>& scores) {
   for (const FreeScore& score : scores) {
     Fold fold;
     fold.line = score.line;
-    fold.angle = Angle::degrees(score.valley ? 90 : -90);
+    fold.valley = score.valley;
     folds.push_back(fold);
   }
   FreeLines lines;

@@ -26,8 +26,8 @@ QString foldText(const Crease* crease) {
     return OutlineTree::tr("no fold");
   }
   const QString angle = QLocale().toString(std::abs(crease->angle.degrees()), 'g', 4);
-  return crease->angle.degrees() < 0 ? OutlineTree::tr("mountain, %1°").arg(angle)
-                                     : OutlineTree::tr("valley, %1°").arg(angle);
+  return crease->isValley() ? OutlineTree::tr("valley, %1°").arg(angle)
+                            : OutlineTree::tr("mountain, %1°").arg(angle);
 }
 
 }  // namespace

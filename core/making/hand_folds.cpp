@@ -11,7 +11,7 @@ constexpr double kMeet = 1e-2;      // mm between the ends of a curve's pieces
 constexpr double kCurveTurn = 0.3;  // sine of the turn from piece to piece: some 17 degrees
 
 bool sameWay(const Fold& a, const Fold& b) {
-  return a.loop == b.loop && (a.angle.degrees() >= 0) == (b.angle.degrees() >= 0);
+  return a.loop == b.loop && a.valley == b.valley;
 }
 
 bool collinear(const Segment& a, const Segment& b) {
