@@ -24,6 +24,19 @@ QString bendSentence(const std::string& why) {
   if (why == "curved-score") {
     return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
   }
+  if (why == "bottom-opens") {
+    return GuideTr::tr(
+        "Press the two folded edges towards each other: the tube opens, the bottom swings down and "
+        "its two long flaps hook into one another. Help with a finger from inside.");
+  }
+  if (why == "folds-flat") {
+    return GuideTr::tr(
+        "Push both sides in along their middle, swing the bottom up onto the outside of the back, "
+        "and press all creases. So the bag is kept flat until it is filled.");
+  }
+  if (why == "opens-again") {
+    return GuideTr::tr("Pull the sides out and push the bottom down from inside.");
+  }
   return GuideTr::tr("The card has to bend a little here.");
 }
 

@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <string>
 
+#include "making/score_curves.h"
 #include "making/score_place.h"
 
 namespace creasewright {
@@ -98,8 +99,10 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
     if (!section.lines.empty()) sections.push_back(std::move(section));
   }
   ScoreSection free;
-  for (const FreeScore& score : plan.freeScores) {
-    const Segment& line = score.line;
+  const HandLines lines = handLines(plan.freeScores);
+  if (!lines.curves.empty())
+    free.lines.push_back({"score-curves", {static_cast<std::int64_t>(lines.curves.size())}, {}});
+  for (const Segment& line : lines.straight) {
     free.lines.push_back(
         {"score-free",
          {Length::mm(line.a.x), Length::mm(line.a.y), Length::mm(line.b.x), Length::mm(line.b.y)},

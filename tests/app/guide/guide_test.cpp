@@ -1,3 +1,4 @@
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 
@@ -57,6 +58,54 @@ TEST(GuideWords, TheFramedTrayReadsItsSettings) {
   EXPECT_TRUE(
       words.steps[1].sentences.join(QLatin1Char(' ')).contains(QStringLiteral("All four sides")))
       << words.steps[1].sentences.join(QLatin1Char('|')).toStdString();
+}
+
+/// A curved panel is one panel, its arcs are curves, and the seam comes before the ends.
+TEST(GuideWords, ThePillowBoxIsToldInWholePanelsAndCurves) {
+  const BuiltDesign built = standard(**findStyle("pillow-box"));
+  const Guide guide = makeGuide(built);
+  const GuideWords words = wordGuide(guide, built, GuideUnits::Millimetre);
+  QStringList all;
+  for (const StepWords& step : words.steps) {
+    all += step.sentences + step.checks;
+  }
+  const QString told = all.join(QLatin1Char('\n'));
+  EXPECT_TRUE(told.contains(QLatin1String("Trace the 4 curves"))) << told.toStdString();
+  EXPECT_TRUE(told.contains(QLatin1String("Fold 6 line(s) towards you"))) << told.toStdString();
+  EXPECT_FALSE(told.contains(QLatin1Char('#'))) << told.toStdString();
+  EXPECT_FALSE(told.contains(QRegularExpression(QStringLiteral("(flap|strip|front|back) \\d"))))
+      << told.toStdString();
+  EXPECT_FALSE(told.contains(QLatin1String("Score from ("))) << told.toStdString();
+  const auto seam = told.indexOf(QLatin1String("Press “back seam” onto the inside of “front”."));
+  const auto ends = told.indexOf(QLatin1String("Press the curved scores in"));
+  EXPECT_GE(seam, 0) << told.toStdString();
+  EXPECT_GT(ends, seam);
+  EXPECT_EQ(all.filter(QLatin1String("near flap")).filter(QLatin1String("comes to lie")).size(), 1);
+}
+
+/// What the hand does with a bag and a box that are kept flat stands in words.
+TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
+  const auto told = [](const char* id) {
+    const BuiltDesign built = standard(**findStyle(id));
+    QString all;
+    for (const StepWords& step : wordGuide(makeGuide(built), built, GuideUnits::Millimetre).steps) {
+      all += step.title + QLatin1Char('\n') + step.sentences.join(QLatin1Char('\n')) +
+             QLatin1Char('\n');
+    }
+    return all;
+  };
+  const QString bag = told("gusseted-bag");
+  EXPECT_LT(bag.indexOf(QLatin1String("Press “seam” onto")),
+            bag.indexOf(QLatin1String("Close the bottom")));
+  EXPECT_LT(bag.indexOf(QLatin1String("Close the bottom")),
+            bag.indexOf(QLatin1String("Push both sides in")));
+  const QString box = told("crash-lock-bottom-box");
+  EXPECT_LT(box.indexOf(QLatin1String("bottom glue tab")),
+            box.lastIndexOf(QLatin1String("back seam” onto")));
+  EXPECT_LT(box.lastIndexOf(QLatin1String("back seam” onto")),
+            box.indexOf(QLatin1String("the tube opens")));
+  EXPECT_GE(bag.indexOf(QLatin1String("Push both sides in")), 0);
+  EXPECT_GE(box.indexOf(QLatin1String("the tube opens")), 0);
 }
 
 /// One file: well formed but for the doctype, one figure and one text for each step, no script and
