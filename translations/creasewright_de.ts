@@ -3189,6 +3189,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Pull the sides out and push the bottom down from inside.</source>
         <translation>Die Seiten auseinanderziehen und den Boden von innen herunterdrücken.</translation>
     </message>
+    <message>
+        <source>Open it as the arrows show.</source>
+        <translation>Wie die Pfeile zeigen öffnen.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -6862,11 +6866,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Des Firsts über der Traufe: ein Fünftel bis sieben Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="321"/>
-        <source>Of the sides, which fold in along the middle.</source>
-        <translation>Der Seiten, die sich in der Mitte einfalten.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="322"/>
         <source>Of the straight sides; the ends curve in from there.</source>
         <translation>Der geraden Seiten; von dort wölben sich die Enden nach innen.</translation>
@@ -7077,6 +7076,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Joins the left side to the front, beside the holes.</source>
         <translation>Verbindet die linke Seite mit der Vorderwand, neben den Löchern.</translation>
+    </message>
+    <message>
+        <source>Of the sides, which fold in along the middle; no wider than the length.</source>
+        <translation>Der Seiten, die sich in der Mitte einfalten; nicht breiter als die Länge.</translation>
     </message>
 </context>
 </TS>

@@ -74,6 +74,36 @@ StepWords wordTogether(const Step& step, const Guide& guide) {
   return words;
 }
 
+/// Where the whole movement is told by its bend, the lines are not counted.
+bool isToldByBend(const Step& step) {
+  using namespace std::string_view_literals;
+  constexpr std::array kWhole{"bottom-opens"sv, "folds-flat"sv, "opens-again"sv};
+  return std::ranges::any_of(step.bends, [&](const std::string& why) {
+    return std::ranges::find(kWhole, why) != kWhole.end();
+  });
+}
+
+void addFolds(const Step& step, StepWords& words) {
+  std::vector<Segment> folded;
+  std::vector<Segment> opened;
+  for (const Fold& fold : step.folds) {
+    if (!fold.bend) {
+      (fold.opens ? opened : folded).push_back(fold.line);
+    }
+  }
+  const int lines = handLines(folded).count();
+  if (isToldByBend(step) || (lines == 0 && opened.empty())) {
+    return;
+  }
+  if (!opened.empty() && handLines(opened).count() >= lines) {
+    words.sentences.append(GuideTr::tr("Open it as the arrows show."));
+  } else if (lines > kMostLinesToCount) {
+    words.sentences.append(GuideTr::tr("Fold the lines as the arrows show."));
+  } else {
+    words.sentences.append(GuideTr::tr("Fold %n line(s) as the arrows show.", "", lines));
+  }
+}
+
 }  // namespace
 
 QString turnSentence() { return GuideTr::tr("Turn the sheet over."); }

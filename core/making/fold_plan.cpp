@@ -1,6 +1,7 @@
 #include "making/fold_plan.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "making/score_lines.h"
 #include "net/pose.h"
@@ -39,8 +40,16 @@ int closingStage(const Net& net, const Mate& mate) {
 
 Fold foldAt(const Net& net, const FlatNet& flat, std::size_t index) {
   const Crease& crease = net.creases[index];
-  return {flat.creases[index], static_cast<int>(index), crease.parent,     crease.child,
-          crease.angle,        !isScored(crease),       crease.isValley(), crease.loop};
+  Fold fold;
+  fold.line = flat.creases[index];
+  fold.crease = static_cast<int>(index);
+  fold.parent = crease.parent;
+  fold.child = crease.child;
+  fold.angle = crease.angle;
+  fold.bend = !isScored(crease);
+  fold.valley = crease.isValley();
+  fold.loop = crease.loop;
+  return fold;
 }
 
 }  // namespace
@@ -55,10 +64,12 @@ FoldPlan planFolds(const Net& net, const FlatNet& flat) {
     const Fold fold = foldAt(net, flat, i);
     if (!fold.bend) plan.burnish.push_back(fold);
     for (int k = 1; k <= net.stageCount(); ++k) {
+      const Angle before = angleAfter(net.creases[i], k - 1);
       const Angle after = angleAfter(net.creases[i], k);
-      if (after == angleAfter(net.creases[i], k - 1)) continue;
+      if (after == before) continue;
       stage(k).folds.push_back(fold);
       stage(k).folds.back().angle = after;
+      stage(k).folds.back().opens = std::abs(after.degrees()) < std::abs(before.degrees());
     }
   }
   for (std::size_t i = 0; i < net.mates.size() && !plan.stages.empty(); ++i)

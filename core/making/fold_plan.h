@@ -16,6 +16,7 @@ struct Fold {
   Angle angle;          ///< after the stage, else final; positive = valley seen from the drawn face
   bool bend = false;    ///< not scored: the card is curled along the line
   bool valley = false;  ///< the way it is first folded: towards the viewer of the drawn face
+  bool opens = false;   ///< in its stage it is opened again, not folded farther
   bool loop = false;    ///< follows by itself when the folds of its loop are made
 };
 

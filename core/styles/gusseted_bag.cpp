@@ -215,19 +215,20 @@ Length shortestForHoles(const Parameters& p) {
          Length::mm(kHolesApart);
 }
 
-/// Half the width is left above the product, where the gussets fold in when the bag is closed.
+/// Half the width is left above the product, where the gussets fold in when the bag is closed;
+/// flat, the two gussets lie side by side.
 std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Making& making) {
   const Length t = making.caliper;
   const Length width = making.grid.roundUp(
       std::max(room.eased(Axis::Width) + t * 3, Length::nanometres(25'000'000)));
   return {
       {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
-      {"length", Axis::Length, std::max(room.eased(Axis::Length) + t * 2, shortestForHoles(p))},
+      {"length", Axis::Length,
+       std::max({room.eased(Axis::Length) + t * 2, shortestForHoles(p), width})},
       {"height", Axis::Height,
        room.eased(Axis::Height) + t * 3 + width / 2 + Length::mm(kRim) + Length::nanometres(1)}};
 }
 
-/// The lower half of the height at least is free of the gussets' diagonals and the holes.
 std::int64_t shortestBag(const Parameters& p, const Making&) { return shortestForHoles(p).nm(); }
 
 /// Beside the seam the holes find room.
@@ -237,6 +238,7 @@ std::int64_t widestSeam(const Parameters& p, const Making&) {
   return (half - Length::mm(kHolesApart) / 2 - p.length("hole") - Length::mm(kHoleAside)).nm();
 }
 
+/// The lower half of the height at least is free of the gussets' diagonals and the holes.
 std::int64_t lowestBag(const Parameters& p, const Making& m) {
   return std::max(p.length("width").nm() + Length::mm(kRim).nm() + 10'000'000, m.caliper.nm() * 25);
 }
@@ -258,9 +260,10 @@ Style gussetedBag() {
                                         plus(smallestFlap(), gap)),
                                shortestBag),
                       fixed(kLargestSide)},
-                     {"width", "Width", "Of the sides, which fold in along the middle.",
+                     {"width", "Width",
+                      "Of the sides, which fold in along the middle; no wider than the length.",
                       ParameterKind::Length, Length::nanometres(60'000'000).nm(),
-                      fixed(Length::nanometres(25'000'000)), fixed(kLargestSide)},
+                      fixed(Length::nanometres(25'000'000)), otherPlus("length")},
                      {"height", "Height",
                       "At least the width and 30 mm, so that the gussets and the holes find room.",
                       ParameterKind::Length, Length::nanometres(180'000'000).nm(), lowestBag,
