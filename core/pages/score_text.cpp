@@ -100,8 +100,13 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
   }
   ScoreSection free;
   const HandLines lines = handLines(plan.freeScores);
-  if (!lines.curves.empty())
+  if (!lines.curves.empty()) {
     free.lines.push_back({"score-curves", {static_cast<std::int64_t>(lines.curves.size())}, {}});
+    free.places.emplace_back();
+    for (const Polyline& curve : lines.curves)
+      for (std::size_t i = 0; i + 1 < curve.size(); ++i)
+        free.places.back().push_back({curve[i], curve[i + 1]});
+  }
   for (const Segment& line : lines.straight) {
     free.lines.push_back(
         {"score-free",
