@@ -3189,9 +3189,12 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Pull the sides out and push the bottom down from inside.</source>
         <translation>Die Seiten auseinanderziehen und den Boden von innen herunterdrücken.</translation>
     </message>
-    <message>
-        <source>Open it as the arrows show.</source>
-        <translation>Wie die Pfeile zeigen öffnen.</translation>
+    <message numerus="yes">
+        <source>Open %n line(s) as the arrows show: %1.</source>
+        <translation>
+            <numerusform>%n Linie öffnen, wie die Pfeile zeigen: %1.</numerusform>
+            <numerusform>%n Linien öffnen, wie die Pfeile zeigen: %1.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

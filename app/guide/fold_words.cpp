@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 
 #include "bridge/style_text.h"
 #include "guide/panel_list.h"
@@ -53,8 +54,12 @@ void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
       moved.push_back(fold.child);
     }
   }
+  const auto opened = std::ranges::count_if(step.folds, &Fold::opens);
+  const bool opens = 2 * opened >= std::ssize(step.folds);
   if (lines > 0) {
-    words.sentences.append(GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines)
+    words.sentences.append((opens
+                                ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", lines)
+                                : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines))
                                .arg(panelList(piece, moved)));
   }
   if (following > 0) {
@@ -72,36 +77,6 @@ StepWords wordTogether(const Step& step, const Guide& guide) {
   words.sentences.append(
       GuideTr::tr("The pieces go one into the other: %1.").arg(names.join(QStringLiteral(", "))));
   return words;
-}
-
-/// Where the whole movement is told by its bend, the lines are not counted.
-bool isToldByBend(const Step& step) {
-  using namespace std::string_view_literals;
-  constexpr std::array kWhole{"bottom-opens"sv, "folds-flat"sv, "opens-again"sv};
-  return std::ranges::any_of(step.bends, [&](const std::string& why) {
-    return std::ranges::find(kWhole, why) != kWhole.end();
-  });
-}
-
-void addFolds(const Step& step, StepWords& words) {
-  std::vector<Segment> folded;
-  std::vector<Segment> opened;
-  for (const Fold& fold : step.folds) {
-    if (!fold.bend) {
-      (fold.opens ? opened : folded).push_back(fold.line);
-    }
-  }
-  const int lines = handLines(folded).count();
-  if (isToldByBend(step) || (lines == 0 && opened.empty())) {
-    return;
-  }
-  if (!opened.empty() && handLines(opened).count() >= lines) {
-    words.sentences.append(GuideTr::tr("Open it as the arrows show."));
-  } else if (lines > kMostLinesToCount) {
-    words.sentences.append(GuideTr::tr("Fold the lines as the arrows show."));
-  } else {
-    words.sentences.append(GuideTr::tr("Fold %n line(s) as the arrows show.", "", lines));
-  }
 }
 
 }  // namespace

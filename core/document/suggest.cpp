@@ -13,7 +13,7 @@ namespace creasewright {
 namespace {
 
 int scoreLines(const ScorePlan& plan) {
-  auto lines = handLines(plan.freeScores).count();
+  auto lines = drawnScores(plan.freeScores).count();
   for (const ScoreSetup& setup : plan.setups)
     for (const ScoreReading& reading : setup.readings)
       if (reading.purpose == ScorePurpose::Fold) lines += static_cast<int>(setup.sides.size());

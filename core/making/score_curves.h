@@ -6,18 +6,14 @@
 
 namespace creasewright {
 
-/// Lines as the hand draws and folds them.
-struct HandLines {
-  std::vector<Polyline> curves;  ///< blank coordinates
-  std::vector<Segment> straight;
+/// Scores that no side guides, as the hand draws them.
+struct DrawnScores {
+  std::vector<std::vector<FreeScore>> curves;  ///< in pieces, three or more
+  std::vector<FreeScore> straight;
 
   [[nodiscard]] int count() const { return static_cast<int>(curves.size() + straight.size()); }
 };
 
-/// Chains of three or more pieces, each of which goes on from the one before and turns a little to
-/// the same side, are one curve.
-HandLines handLines(const std::vector<Segment>& pieces);
-
-HandLines handLines(const std::vector<FreeScore>& scores);
+DrawnScores drawnScores(const std::vector<FreeScore>& scores);
 
 }  // namespace creasewright

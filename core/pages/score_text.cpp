@@ -99,15 +99,15 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
     if (!section.lines.empty()) sections.push_back(std::move(section));
   }
   ScoreSection free;
-  const HandLines lines = handLines(plan.freeScores);
-  if (!lines.curves.empty()) {
-    free.lines.push_back({"score-curves", {static_cast<std::int64_t>(lines.curves.size())}, {}});
+  const DrawnScores drawn = drawnScores(plan.freeScores);
+  if (!drawn.curves.empty()) {
+    free.lines.push_back({"score-curves", {static_cast<std::int64_t>(drawn.curves.size())}, {}});
     free.places.emplace_back();
-    for (const Polyline& curve : lines.curves)
-      for (std::size_t i = 0; i + 1 < curve.size(); ++i)
-        free.places.back().push_back({curve[i], curve[i + 1]});
+    for (const std::vector<FreeScore>& curve : drawn.curves)
+      for (const FreeScore& part : curve) free.places.back().push_back(part.line);
   }
-  for (const Segment& line : lines.straight) {
+  for (const FreeScore& score : drawn.straight) {
+    const Segment& line = score.line;
     free.lines.push_back(
         {"score-free",
          {Length::mm(line.a.x), Length::mm(line.a.y), Length::mm(line.b.x), Length::mm(line.b.y)},

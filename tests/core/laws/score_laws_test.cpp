@@ -6,8 +6,8 @@
 #include <gtest/gtest.h>
 
 #include "core/laws/random_design.h"
-#include "making/score_curves.h"
 #include "making/score_lines.h"
+#include "net/whole_panels.h"
 
 namespace creasewright::testing {
 namespace {
@@ -21,20 +21,15 @@ std::optional<double> apart(const Segment& a, const Segment& b) {
   return distance;
 }
 
-/// The straight scores of a piece, by the panel they fold; pieces of curves are traced.
+/// The scores of a piece, by the panel they fold; but not the pieces of a traced curve.
 std::map<std::string, Segment> straightScores(const BuiltPiece& piece) {
   const Net& net = piece.piece.net;
-  std::vector<Segment> all;
-  for (std::size_t i = 0; i < net.creases.size(); ++i)
-    if (isScored(net.creases[i])) all.push_back(piece.flat.creases[i]);
-  const std::vector<Segment> straight = handLines(all).straight;
   std::map<std::string, Segment> scores;
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Crease& crease = net.creases[i];
-    if (!isScored(crease) || std::ranges::find(straight, piece.flat.creases[i]) == straight.end())
-      continue;
-    scores[net.panels[static_cast<std::size_t>(crease.child)].id + (crease.loop ? " (loop)" : "")] =
-        piece.flat.creases[i];
+    const std::string& id = net.panels[static_cast<std::size_t>(crease.child)].id;
+    if (isScored(crease) && wholeId(id) == id)
+      scores[id + (crease.loop ? " (loop)" : "")] = piece.flat.creases[i];
   }
   return scores;
 }
