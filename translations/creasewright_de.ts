@@ -3875,7 +3875,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Trace the %1 curves from the template with a stylus.</source>
-        <translation>Die %1 gebogenen Linien mit dem Kugelstift von der Schablone durchzeichnen.</translation>
+        <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
     </message>
 </context>
 <context>
