@@ -70,43 +70,40 @@ TEST(GuideWords, ThePillowBoxIsToldInWholePanelsAndCurves) {
     all += step.sentences + step.checks;
   }
   const QString told = all.join(QLatin1Char('\n'));
-  EXPECT_TRUE(told.contains(QLatin1String("Trace the 4 curves"))) << told.toStdString();
+  EXPECT_TRUE(told.contains(QLatin1String("Trace 4 curved line"))) << told.toStdString();
   EXPECT_TRUE(told.contains(QLatin1String("Fold 6 lines towards you"))) << told.toStdString();
   EXPECT_FALSE(told.contains(QLatin1Char('#'))) << told.toStdString();
   EXPECT_FALSE(told.contains(QRegularExpression(QStringLiteral("(flap|strip|front|back) \\d"))))
       << told.toStdString();
   EXPECT_FALSE(told.contains(QLatin1String("Score from ("))) << told.toStdString();
-  const auto seam = told.indexOf(QStringLiteral("Press “back seam” onto the inside of “front”."));
+  const auto seam = told.indexOf(QRegularExpression(QStringLiteral("Press[^\n]*back seam")));
   const auto ends = told.indexOf(QLatin1String("Press the curved scores in"));
   EXPECT_GE(seam, 0) << told.toStdString();
   EXPECT_GT(ends, seam);
-  EXPECT_EQ(all.filter(QLatin1String("near flap")).filter(QLatin1String("comes to lie")).size(), 1);
 }
 
-/// What the hand does with a bag and a box that are kept flat stands in words.
+/// What the hand does with a bag and a box that are kept flat stands in words, in its order.
 TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
-  const auto told = [](const char* id) {
+  const auto expectOrder = [](const char* id, const std::vector<QString>& patterns) {
     const BuiltDesign built = standard(**findStyle(id));
-    QString all;
+    QString told;
     for (const StepWords& step : wordGuide(makeGuide(built), built, GuideUnits::Millimetre).steps) {
-      all += step.title + QLatin1Char('\n') + step.sentences.join(QLatin1Char('\n')) +
-             QLatin1Char('\n');
+      told += step.title + QLatin1Char('\n') + step.sentences.join(QLatin1Char('\n')) +
+              QLatin1Char('\n');
     }
-    return all;
+    qsizetype last = -1;
+    for (const QString& wanted : patterns) {
+      const auto at = told.lastIndexOf(QRegularExpression(wanted));
+      EXPECT_GT(at, last) << wanted.toStdString() << " in\n" << told.toStdString();
+      last = at;
+    }
   };
-  const QString bag = told("gusseted-bag");
-  EXPECT_LT(bag.indexOf(QStringLiteral("Press “seam” onto")),
-            bag.indexOf(QLatin1String("Close the bottom")));
-  EXPECT_LT(bag.indexOf(QLatin1String("Close the bottom")),
-            bag.indexOf(QLatin1String("Push both sides in")));
-  const QString box = told("crash-lock-bottom-box");
-  EXPECT_LT(box.lastIndexOf(QStringLiteral("bottom glue tab” onto")),
-            box.lastIndexOf(QStringLiteral("back seam” onto")));
-  EXPECT_LT(box.lastIndexOf(QStringLiteral("back seam” onto")),
-            box.indexOf(QLatin1String("the tube opens")));
-  EXPECT_GE(bag.indexOf(QStringLiteral("Press “seam” onto")), 0);
-  EXPECT_GE(box.lastIndexOf(QStringLiteral("bottom glue tab” onto")), 0);
-  EXPECT_GE(box.indexOf(QLatin1String("the tube opens")), 0);
+  expectOrder("gusseted-bag",
+              {QStringLiteral("Press[^\n]*seam"), QStringLiteral("Open the tube"),
+               QStringLiteral("Close the bottom"), QStringLiteral("Push both sides in")});
+  expectOrder("crash-lock-bottom-box",
+              {QStringLiteral("Press[^\n]*bottom glue tab"), QStringLiteral("Press[^\n]*back seam"),
+               QStringLiteral("the tube opens")});
 }
 
 /// One file: well formed but for the doctype, one figure and one text for each step, no script and
