@@ -3201,6 +3201,25 @@ Frei unter der MIT-Lizenz.</translation>
         <source>A rim of %1 shows at left and right, of %2 in front and behind.</source>
         <translation>Links und rechts ist ein Rand von %1 zu sehen, vorn und hinten von %2.</translation>
     </message>
+    <message>
+        <source>Press the two folded edges towards each other: the tube opens, the bottom swings down and its two long flaps hook into one another. Help with a finger from inside.</source>
+        <translation>Die beiden gefalteten Kanten zueinander drücken: Die Hülle öffnet sich, der Boden klappt herunter, und seine beiden langen Laschen haken sich ineinander. Von innen mit einem Finger nachhelfen.</translation>
+    </message>
+    <message>
+        <source>Push both sides in along their middle, swing the bottom up onto the outside of the back, and press all creases. So the bag is kept flat until it is filled.</source>
+        <translation>Beide Seiten in ihrer Mitte eindrücken, den Boden außen an die Rückwand hochklappen und alle Falze andrücken. So bleibt die Tüte flach, bis sie gefüllt wird.</translation>
+    </message>
+    <message>
+        <source>Pull the sides out and push the bottom down from inside.</source>
+        <translation>Die Seiten auseinanderziehen und den Boden von innen herunterdrücken.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Open %n line(s) as the arrows show: %1.</source>
+        <translation>
+            <numerusform>%n Linie öffnen, wie die Pfeile zeigen: %1.</numerusform>
+            <numerusform>%n Linien öffnen, wie die Pfeile zeigen: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -3906,6 +3925,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>One drawing unit is 1 mm.</source>
         <translation>Eine Zeicheneinheit ist 1 mm.</translation>
     </message>
+    <message>
+        <source>Trace the %1 curves from the template with a stylus.</source>
+        <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
+    </message>
 </context>
 <context>
     <name>output</name>
@@ -4391,6 +4414,26 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>hook</source>
         <translation>Haken</translation>
+    </message>
+    <message>
+        <source>back foot</source>
+        <translation>Fuß hinten</translation>
+    </message>
+    <message>
+        <source>left foot</source>
+        <translation>linker Fuß</translation>
+    </message>
+    <message>
+        <source>left back foot</source>
+        <translation>linker hinterer Fuß</translation>
+    </message>
+    <message>
+        <source>right foot</source>
+        <translation>rechter Fuß</translation>
+    </message>
+    <message>
+        <source>right back foot</source>
+        <translation>rechter hinterer Fuß</translation>
     </message>
 </context>
 <context>
@@ -5187,11 +5230,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>die Giebellaschen einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="69"/>
-        <source>crease the gussets</source>
-        <translation>die Seitenfalten vorfalten</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="70"/>
         <source>raise the left wall</source>
         <translation>die linke Wand aufstellen</translation>
@@ -5269,6 +5307,34 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>hook the halves of the handle together</source>
         <translation>die Hälften des Griffs ineinanderhaken</translation>
+    </message>
+    <message>
+        <source>fold the bottom flaps up and their tabs back</source>
+        <translation>die Bodenlaschen hochfalten und ihre Klebelaschen zurückfalten</translation>
+    </message>
+    <message>
+        <source>glue bottom and seam flat</source>
+        <translation>Boden und Klebenaht flach liegend kleben</translation>
+    </message>
+    <message>
+        <source>open the box</source>
+        <translation>die Schachtel öffnen</translation>
+    </message>
+    <message>
+        <source>fold flat and glue the seam</source>
+        <translation>flach falten und die Klebenaht kleben</translation>
+    </message>
+    <message>
+        <source>open the tube</source>
+        <translation>die Hülle öffnen</translation>
+    </message>
+    <message>
+        <source>fold the sides in and the bag flat</source>
+        <translation>die Seiten eindrücken und die Tüte flach falten</translation>
+    </message>
+    <message>
+        <source>open the bag</source>
+        <translation>die Tüte öffnen</translation>
     </message>
 </context>
 <context>
@@ -6792,11 +6858,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Jeder Fläche an ihrer Naht: der halbe Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="301"/>
-        <source>Of front and back, along the bottom.</source>
-        <translation>Von Vorder- und Rückwand, am Boden entlang.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="302"/>
         <source>Of front and back, along the ridge. Two flaps and the tuck must fit.</source>
         <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Einstecklasche müssen passen.</translation>
@@ -6875,11 +6936,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="319"/>
         <source>Of the ridge over the eaves: a fifth to seven tenths of the width.</source>
         <translation>Des Firsts über der Traufe: ein Fünftel bis sieben Zehntel der Breite.</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/style_words.cpp" line="321"/>
-        <source>Of the sides, which fold in along the middle.</source>
-        <translation>Der Seiten, die sich in der Mitte einfalten.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="322"/>
@@ -7002,11 +7058,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Kleine Gläser, Flaschen, Kugeln, Pralinen, Törtchen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="353"/>
-        <source>Stands on a block bottom, folds flat, with holes for a ribbon handle.</source>
-        <translation>Steht auf einem Klotzboden, lässt sich flach falten, mit Löchern für einen Bandgriff.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="355"/>
         <source>Step</source>
         <translation>Stufe</translation>
@@ -7090,6 +7141,22 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="213"/>
         <source>Above the ridge; from 24 mm on a hole for the hand is cut.</source>
         <translation>Über dem First; ab 24 mm wird eine Grifföffnung ausgeschnitten.</translation>
+    </message>
+    <message>
+        <source>Stands on a block bottom, folds flat with it, with holes for a ribbon handle.</source>
+        <translation>Steht auf einem Blockboden, lässt sich mit ihm flach falten, mit Löchern für einen Bandgriff.</translation>
+    </message>
+    <message>
+        <source>Of front and back, along the bottom. Seam and holes must fit side by side.</source>
+        <translation>Von Vorder- und Rückwand, am Boden entlang. Klebenaht und Löcher müssen nebeneinander Platz finden.</translation>
+    </message>
+    <message>
+        <source>Joins the left side to the front, beside the holes.</source>
+        <translation>Verbindet die linke Seite mit der Vorderwand, neben den Löchern.</translation>
+    </message>
+    <message>
+        <source>Of the sides, which fold in along the middle; no wider than the length.</source>
+        <translation>Der Seiten, die sich in der Mitte einfalten; nicht breiter als die Länge.</translation>
     </message>
 </context>
 </TS>

@@ -295,6 +295,13 @@
             <numerusform>(a roll of 25 m does for %n)</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Open %n line(s) as the arrows show: %1.</source>
+        <translation>
+            <numerusform>Open %n line as the arrow shows: %1.</numerusform>
+            <numerusform>Open %n lines as the arrows show: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>

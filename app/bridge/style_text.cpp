@@ -10,6 +10,7 @@
 #include "bridge/core_words.h"
 #include "bridge/text.h"
 #include "extras/extra_kind.h"
+#include "net/whole_panels.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -78,7 +79,8 @@ QString parameterTitle(std::string_view key) {
 }
 
 QString panelTitle(std::string_view id) {
-  const QStringList parts = text(id).split(QLatin1Char('/'));
+  // The strips of a bent panel are told apart by a number after `#`; to the hand they are one.
+  const QStringList parts = text(wholeId(id)).split(QLatin1Char('/'));
   const auto words = [](const QString& part) { return numbered(part.toStdString(), panelWords); };
   // The last two names tell a panel from all others of its net and stay short; a side of the first
   // panel needs only its own.

@@ -61,7 +61,7 @@ StepWords wordBurnish(const Step& step) {
   int valleys = 0;
   int mountains = 0;
   for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    ++(step.folds[line.front()].angle.degrees() >= 0 ? valleys : mountains);
+    ++(step.folds[line.front()].valley ? valleys : mountains);
   }
   if (valleys > 0) {
     words.sentences.append(

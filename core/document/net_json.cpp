@@ -61,6 +61,7 @@ Json creasesJson(const BuiltPiece& built) {
                        {"p", pointJson(built.flat.creases[i].a)},
                        {"q", pointJson(built.flat.creases[i].b)},
                        {"angle_deg", numberJson(crease.angle.degrees())},
+                       {"fold", crease.isValley() ? "valley" : "mountain"},
                        {"stage", crease.stage},
                        {"kind", kindText(crease.kind)},
                        {"loop", crease.loop}});

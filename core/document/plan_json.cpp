@@ -119,7 +119,8 @@ Json foldJson(const Net& net, const Fold& fold) {
           {"b", panelId(net, fold.child)},
           {"p", pointJson(fold.line.a)},
           {"q", pointJson(fold.line.b)},
-          {"angle_deg", numberJson(fold.angle.degrees())}};
+          {"angle_deg", numberJson(fold.angle.degrees())},
+          {"fold", foldText(fold.valley)}};
 }
 
 }  // namespace

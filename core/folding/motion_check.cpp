@@ -110,7 +110,7 @@ class PathCheck {
   [[nodiscard]] bool landsOnWrongFace(const PanelPair& pair, const Pose& end, int stage) const {
     for (const Mate& mate : net_.mates) {
       if (std::minmax(mate.panel, mate.onto) != std::minmax(pair.a, pair.b)) continue;
-      if (meetingStage(net_, mate.panel, mate.onto) != stage) continue;
+      if (meetingStage(net_, mate) != stage) continue;
       const int stated = mate.face == Face::Inside ? 1 : -1;
       const double facing = dot(end[at(pair.a)].normal(), end[at(pair.b)].normal());
       const int flip = mate.onto == pair.a ? 1 : facing > 0 ? -1 : 1;

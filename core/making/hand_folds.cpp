@@ -10,9 +10,7 @@ constexpr double kOnLine = 1e-2;    // mm
 constexpr double kMeet = 1e-2;      // mm between the ends of a curve's pieces
 constexpr double kCurveTurn = 0.3;  // sine of the turn from piece to piece: some 17 degrees
 
-bool sameWay(const Fold& a, const Fold& b) {
-  return a.loop == b.loop && (a.angle.degrees() >= 0) == (b.angle.degrees() >= 0);
-}
+bool sameWay(const Fold& a, const Fold& b) { return a.loop == b.loop && a.valley == b.valley; }
 
 bool collinear(const Segment& a, const Segment& b) {
   const Segment& longer = length(a) >= length(b) ? a : b;

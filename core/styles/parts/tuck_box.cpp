@@ -68,15 +68,21 @@ Shape frontWall(const TuckBox& b) {
 Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength()); }
 
 void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, int stage) {
-  const int backStage = stage - 1;
+  const HingeFold early{90, stage - 1};
+  const HingeFold late{90, stage};
+  addWalls(net, b, std::move(front), std::move(back), {late, early, early, late});
+}
+
+void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, WallFolds folds) {
   const double taper =
       std::min(b.seam * std::tan(Angle::degrees(15).radians()) + b.t, b.height / 4);
   net.root("front", std::move(front))
-      .hinge({"front", "left"}, "front/left", rectangle(b.height, b.width), {90, stage})
-      .hinge({"front/left", "outer"}, "front/left/back", std::move(back), {90, backStage})
+      .hinge({"front", "left"}, "front/left", rectangle(b.height, b.width), std::move(folds.left))
+      .hinge({"front/left", "outer"}, "front/left/back", std::move(back), std::move(folds.back))
       .hinge({"front/left/back", "outer"}, "front/left/back/seam",
-             trapezoid(b.height, b.seam, taper, taper), {90, backStage})
-      .hinge({"front", "right"}, "front/right", rectangle(b.height, b.width), {90, stage})
+             trapezoid(b.height, b.seam, taper, taper), std::move(folds.seam))
+      .hinge({"front", "right"}, "front/right", rectangle(b.height, b.width),
+             std::move(folds.right))
       .mate("front/left/back/seam", "front/right", Face::Inside, Method::Glue, true)
       .showing({"front", "front/left", "front/left/back", "front/right"});
 }

@@ -46,6 +46,13 @@ Shape backWall(const TuckBox& box);
 /// Seam, back, left wall, front and right wall from left to right. Back and seam fold in
 /// the stage before `stage`, so that the right wall comes round a wide seam from outside.
 void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, int stage);
+
+/// How the walls fold: `left` and `right` against the front, the back against the left wall, and
+/// the seam against the back.
+struct WallFolds {
+  HingeFold left, back, seam, right;
+};
+void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, WallFolds folds);
 /// Adds `<end>-dust-flap` to both side walls and `<end>-lid` with its `tuck`.
 void addTuckEnd(NetBuilder& net, const TuckBox& box, const TuckEnd& end);
 

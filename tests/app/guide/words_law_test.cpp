@@ -14,6 +14,7 @@
 #include "extras/extra_kind.h"
 #include "guide/guide_words.h"
 #include "guide/make_guide.h"
+#include "net/whole_panels.h"
 #include "shell/language.h"
 
 // The worded steps hold every score, cut, join, fold and strip of the plans. The sentences are read
@@ -414,7 +415,7 @@ void expectFolds(const Spoken& piece) {
   const FoldPlan plan = planFolds(piece.net(), piece.built.flat);
   std::vector<std::pair<Segment, int>> burnished;
   for (const Fold& fold : plan.burnish) {
-    burnished.emplace_back(fold.line, (fold.angle.degrees() >= 0 ? 1 : 0) + (fold.loop ? 2 : 0));
+    burnished.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
   }
   const Lines all(burnished);
   const QStringList said =
@@ -428,7 +429,7 @@ void expectFolds(const Spoken& piece) {
       if (fold.bend) {
         continue;
       }
-      parts.emplace_back(fold.line, (fold.angle.degrees() >= 0 ? 1 : 0) + (fold.loop ? 2 : 0));
+      parts.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
       if (!fold.loop) {
         moved.insert(piece.name(fold.child));
       }
@@ -437,13 +438,14 @@ void expectFolds(const Spoken& piece) {
     const QStringList words = piece.sentences([&](const Step& step) {
       return step.code == StepCode::FoldStage && step.stage == stage.code;
     });
-    EXPECT_EQ(numberIn(words, "^Fold (\\d+) lines? as the arrow"), lines.count(0) + lines.count(1))
+    EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines? as the arrow"),
+              lines.count(0) + lines.count(1))
         << stage.code;
     EXPECT_EQ(numberIn(words, "^(\\d+) more lines? fold"), lines.count(2) + lines.count(3))
         << stage.code;
     std::set<QString> named;
     for (const QString& sentence : words) {
-      if (sentence.startsWith(QLatin1String("Fold "))) {
+      if (pattern("^(Fold|Open) \\d+ line").match(sentence).hasMatch()) {
         const QStringList list = piece.names(sentence);
         named.insert(list.begin(), list.end());
       }
@@ -539,7 +541,13 @@ void expectLaw(const BuiltDesign& built) {
     const Spoken piece{built.pieces[i], static_cast<int>(i), guide, words};
     SCOPED_TRACE(piece.built.piece.name);
     std::set<QString> names;
+    const std::vector<int> whole = wholePanels(piece.net());
     for (std::size_t k = 0; k < piece.net().panels.size(); ++k) {
+      // The strips of a bent panel are one panel in all words.
+      if (whole[k] != static_cast<int>(k)) {
+        EXPECT_EQ(piece.name(static_cast<int>(k)), piece.name(whole[k]));
+        continue;
+      }
       EXPECT_TRUE(names.insert(piece.name(static_cast<int>(k))).second)
           << "two panels are called " << piece.name(static_cast<int>(k)).toStdString();
     }

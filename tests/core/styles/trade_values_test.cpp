@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "net/flat_net.h"
+#include "net/pose.h"
 #include "styles/registry.h"
 
 // Measures of a framed tray and its belly band as makers give them: common practice, no published
@@ -93,6 +94,34 @@ TEST(TradeValues, TuckLidIsTwoCalipersNarrowerThanItsOpening) {
   EXPECT_NEAR(width("front/left/back/top-lid").width(), 60 - 2 * 0.3, 1e-9);
   EXPECT_NEAR(width("front/left/back").height(), 60 - 0.3, 1e-9);
   EXPECT_LE(2 * width("front/left/top-dust-flap").height(), 60);
+}
+
+/// The relief of a lid is the same on both sides of its opening, also where the back that carries
+/// it is narrower for the seam.
+TEST(TradeValues, LidReliefIsCentred) {
+  const std::vector<std::pair<const char*, std::vector<const char*>>> lids{
+      {"straight-tuck-box", {"front/left/back/top-lid", "front/left/back/bottom-lid"}},
+      {"reverse-tuck-box", {"front/left/back/top-lid", "front/bottom-lid"}},
+      {"snap-lock-bottom-box", {"front/left/back/top-lid"}},
+      {"crash-lock-bottom-box", {"front/left/back/top-lid", "front/left/back/bottom"}},
+      {"hinged-lid-box", {"base/back/lid/tuck", "base/back/lid"}}};
+  for (const auto& [id, panels] : lids) {
+    const Style& style = **findStyle(id);
+    const Net net = style.build(standardParameters(style), kHand)[0].net;
+    const Pose folded = pose(net, 1);
+    const Bounds opening = bounds(net.panels[0].outline);
+    for (const char* panel : panels) {
+      ASSERT_TRUE(net.find(panel)) << id << ' ' << panel;
+      const auto i = static_cast<std::size_t>(*net.find(panel));
+      double low = 1e9;
+      double high = -1e9;
+      for (const Point& p : net.panels[i].outline) {
+        low = std::min(low, folded[i].apply(p).x);
+        high = std::max(high, folded[i].apply(p).x);
+      }
+      EXPECT_NEAR(low - opening.low.x, opening.high.x - high, 1e-9) << id << ' ' << panel;
+    }
+  }
 }
 
 }  // namespace
