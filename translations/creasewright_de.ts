@@ -4847,7 +4847,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half through on the outside of each fold, or choose thinner card.</source>
-        <translation>Der Karton für %1 ist %2 dick; über %3 kann er an der Rille brechen. Jede Rilllinie außen halb durchschneiden oder dünneren Karton wählen.</translation>
+        <translation>Der Karton für %1 ist %2 dick; über %3 kann er an der Rilllinie brechen. Jede Linie außen halb durchschneiden oder dünneren Karton wählen.</translation>
     </message>
     <message>
         <source>The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang over the edge, or choose a wider board.</source>

@@ -52,7 +52,12 @@ class Values {
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
-  [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
+  /// By the title it has in its own style, where the problem tells it.
+  [[nodiscard]] QString parameter() const {
+    const auto* title =
+        problem_.values.size() > 2 ? std::get_if<std::string>(&problem_.values[2]) : nullptr;
+    return quoted(title == nullptr ? parameterTitle(problem_.where) : styleText(*title));
+  }
   [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
   [[nodiscard]] QString where() const { return text(problem_.where); }

@@ -34,9 +34,9 @@ enum class ProblemCode {
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key
   ParameterUnreadable,  // where = key, text
-  ParameterTooSmall,    // where = key, value, minimum
-  ParameterTooLarge,    // where = key, value, maximum
-  StyleUnsuited,        // where = key, what the product needs, most (no values: the card is why)
+  ParameterTooSmall,    // where = key, value, minimum, title
+  ParameterTooLarge,    // where = key, value, maximum, title
+  StyleUnsuited,        // where = key, what the product needs, most, title (no values: the card is why)
   // fit
   ProductUnreadable,  // text
   ProductTooLarge,    // length, limit

@@ -21,7 +21,7 @@ Problems changes(const std::vector<ParameterSpec>& specs, const Parameters& from
     if (have == right) continue;
     found.push_back({have < right ? ProblemCode::ParameterTooSmall : ProblemCode::ParameterTooLarge,
                      std::string(spec.key),
-                     {shown(spec, have), shown(spec, right)}});
+                     {shown(spec, have), shown(spec, right), std::string(spec.title)}});
   }
   return found;
 }
@@ -38,7 +38,7 @@ Problem unsuited(const std::vector<ParameterSpec>& specs, const Parameters& want
     if (most < floor->second)
       return {ProblemCode::StyleUnsuited,
               std::string(spec.key),
-              {shown(spec, floor->second), shown(spec, most)}};
+              {shown(spec, floor->second), shown(spec, most), std::string(spec.title)}};
   }
   return {ProblemCode::StyleUnsuited, std::string(firstOutside(specs, wanted, making)), {}};
 }
