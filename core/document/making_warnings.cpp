@@ -22,8 +22,11 @@ constexpr double kParallel = 1e-3;  // sine of the angle between two folds
 std::optional<double> apart(const Segment& a, const Segment& b) {
   const Point along = unit(a.b - a.a);
   if (std::abs(cross(along, unit(b.b - b.a))) > kParallel) return std::nullopt;
-  const auto [from, to] = std::minmax(dot(b.a - a.a, along), dot(b.b - a.a, along));
-  if (std::min(to, length(a)) - std::max(from, 0.0) < kSame) return std::nullopt;
+  const double start = dot(b.a - a.a, along);
+  const double end = dot(b.b - a.a, along);
+  const double beside =
+      std::min(std::max(start, end), length(a)) - std::max(std::min(start, end), 0.0);
+  if (beside < kSame) return std::nullopt;
   const double distance = std::abs(cross(along, b.a - a.a));
   return distance > kSame ? std::optional(distance) : std::nullopt;
 }

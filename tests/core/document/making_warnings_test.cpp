@@ -61,9 +61,9 @@ TEST(MakingWarnings, BlanksLargerThanTheBoardOrEverySheet) {
   EXPECT_EQ(warning(built("straight-tuck-box", "box:60x35x120mm", "0.24mm").warnings,
                     ProblemCode::BlankOverBoard),
             nullptr);
-  const std::vector<Paper> a4{findPaper("a4").value()};
+  const std::vector<Paper> a3{findPaper("a3").value()};
   const std::vector<Paper> a6{findPaper("a6").value()};
-  EXPECT_TRUE(sheetWarnings(box, a4).empty());
+  EXPECT_TRUE(sheetWarnings(box, a3).empty());
   ASSERT_EQ(sheetWarnings(box, a6).size(), 1U);
   EXPECT_EQ(sheetWarnings(box, a6)[0].severity, Severity::Warning);
   EXPECT_TRUE(sheetWarnings(box, {}).empty());

@@ -65,7 +65,7 @@ TEST(RoundProduct, ATooNarrowPrismIsSaid) {
   Design design = newDesign("prism-box-with-lid", *parseProduct("cylinder:50x60mm"), cards()[0],
                             Ease::Easy, ToolGrid::none())
                       .value();
-  design.parameters.set("across", design.parameters.length("across") - Length::mm(0.1));
+  design.parameters.set("across", design.parameters.length("across") - Length::mm(0.8));
   const auto built = build(design);
   ASSERT_TRUE(built.ok());
   EXPECT_FALSE(built->problems.empty());
