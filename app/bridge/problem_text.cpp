@@ -45,9 +45,7 @@ class Values {
   /// A limit that holds as it is printed: a least value rounded up, a most one down.
   [[nodiscard]] QString leastAt(std::size_t index) const { return limitAt(index, true); }
   [[nodiscard]] QString mostAt(std::size_t index) const { return limitAt(index, false); }
-  [[nodiscard]] QString parameterAt(std::size_t index) const {
-    return quoted(parameterTitle(raw(index)));
-  }
+  [[nodiscard]] QString titleAt(std::size_t index) const { return quoted(styleText(raw(index))); }
   [[nodiscard]] std::size_t count() const { return problem_.values.size(); }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
@@ -92,8 +90,8 @@ QString axisTitle(const std::string& axis) {
 
 QString cavitySentence(const Problem& problem, const Values& v) {
   QStringList changes;
-  for (std::size_t i = 3; i + 1 < v.count(); i += 2) {
-    changes += Say::tr("%1 %2 or more").arg(v.parameterAt(i), v.leastAt(i + 1));
+  for (std::size_t i = 3; i + 2 < v.count(); i += 3) {
+    changes += Say::tr("%1 %2 or more").arg(v.titleAt(i + 2), v.leastAt(i + 1));
   }
   if (!changes.isEmpty()) {
     return Say::

@@ -28,8 +28,9 @@ enum class ProblemCode {
   CreaseMissesRim,    // where = flap, target, distance
   LoopOpen,           // where = panel, distance
   PanelsCollide,      // where = panel, other panel, stage code
-  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece, then pairs:
-                      // parameter that makes it larger, least value of it; none = style unsuited
+  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece, then threes:
+                      // parameter that makes it larger, least value of it, its title; none = the
+                      // style does not suit
   // parameters
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key

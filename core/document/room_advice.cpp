@@ -17,7 +17,11 @@ constexpr int kTrials = 16;  // each a sixteenth of the value, or a step of the 
 
 bool lacksRoom(const Problem& problem) { return problem.code == ProblemCode::CavityTooSmall; }
 
-using Change = std::pair<std::string, Length>;
+struct Change {
+  std::string key;
+  Length value;
+  std::string title;
+};
 
 /// Every measure that must grow, so that the product has its room and the others go with it.
 std::vector<Change> growing(const BuiltDesign& built, const Parameters& right) {
@@ -25,7 +29,7 @@ std::vector<Change> growing(const BuiltDesign& built, const Parameters& right) {
   for (const ParameterSpec& spec : built.style->parameters)
     if (spec.kind == ParameterKind::Length &&
         right.raw(spec.key) > built.design.parameters.raw(spec.key))
-      changes.emplace_back(std::string(spec.key), right.length(spec.key));
+      changes.push_back({std::string(spec.key), right.length(spec.key), std::string(spec.title)});
   return changes;
 }
 
@@ -34,7 +38,7 @@ std::vector<Change>::iterator changeFor(std::vector<Change>& changes, const Buil
                                         std::string_view axis) {
   const auto found = std::ranges::find_if(changes, [&](const Change& change) {
     return std::ranges::any_of(built.reasons, [&](const FitReason& reason) {
-      return reason.key == change.first && reason.ofProduct &&
+      return reason.key == change.key && reason.ofProduct &&
              kAxes.at(static_cast<std::size_t>(reason.axis)) == axis;
     });
   });
@@ -42,8 +46,9 @@ std::vector<Change>::iterator changeFor(std::vector<Change>& changes, const Buil
 }
 
 void add(const Change& change, Problem& problem) {
-  problem.values.emplace_back(change.first);
-  problem.values.emplace_back(change.second);
+  problem.values.emplace_back(change.key);
+  problem.values.emplace_back(change.value);
+  problem.values.emplace_back(change.title);
 }
 
 bool holdsRoom(const Design& design, std::string_view axis) {
@@ -51,6 +56,10 @@ bool holdsRoom(const Design& design, std::string_view axis) {
   return built && std::ranges::none_of(built->problems, [&](const Problem& problem) {
            return lacksRoom(problem) && problem.where == axis;
          });
+}
+
+std::string titleOf(const Style& style, std::string_view key) {
+  return std::string(std::ranges::find(style.parameters, key, &ParameterSpec::key)->title);
 }
 
 /// The least of a few larger values of a measure of the product that gives the axis its room.
@@ -72,7 +81,7 @@ std::optional<Change> tried(const BuiltDesign& built, std::string_view axis) {
             movedWithinLimits(built.style->parameters, wanted, making, {{reason.key, value.nm()}})
                 .value_or(wanted);
         if (larger.parameters.length(reason.key) == value && holdsRoom(larger, axis))
-          return Change{reason.key, value};
+          return Change{reason.key, value, titleOf(*built.style, reason.key)};
       }
     }
   return std::nullopt;

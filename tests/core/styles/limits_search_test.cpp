@@ -44,7 +44,7 @@ TEST(Advice, LinkedLimitsAreToldTogether) {
   p.set("frame", Length::inches(1, 8));
   p.set("glue-strip", Length::inches(1, 4));
   for (const Problem& problem : checkLimits(tray, p, making)) {
-    ASSERT_EQ(problem.values.size(), 2U);
+    ASSERT_EQ(problem.values.size(), 3U);
     p.set(problem.where, std::get<Length>(problem.values[1]));
   }
   EXPECT_TRUE(checkLimits(tray, p, making).empty());
