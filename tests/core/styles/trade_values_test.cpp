@@ -84,10 +84,15 @@ TEST(TradeValues, BellyBandSlidesOverTheTray) {
 
 TEST(TradeValues, TuckLidIsTwoCalipersNarrowerThanItsOpening) {
   // Tuck panel relief 2 t, seam panel narrower by the card it laps: common practice, no published
-  // source.
+  // source. On a tool grid the back is as long as the front: no hand tool scores a caliper's
+  // difference.
   const Style& style = **findStyle("straight-tuck-box");
   const Parameters p = standardParameters(style);
-  const Net net = style.build(p, kHand)[0].net;
+  const Net net = style.build(p, {kHand.caliper, ToolGrid::none()})[0].net;
+  const Net hand = style.build(p, kHand)[0].net;
+  const Polygon& back =
+      hand.panels[static_cast<std::size_t>(*hand.find("front/left/back"))].outline;
+  EXPECT_NEAR(bounds(back).height(), 60, 1e-9);
   const auto width = [&net](const char* id) {
     return bounds(net.panels[static_cast<std::size_t>(*net.find(id))].outline);
   };
