@@ -278,8 +278,6 @@ Style gussetedBag() {
                      {"seam", "Glue seam", "Joins the left side to the front, beside the holes.",
                       ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
                       widestSeam}},
-                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                      widestSeam}},
       .needs = bagNeeds,
       .build = buildBag,
   };
