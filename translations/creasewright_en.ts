@@ -2,6 +2,26 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>creasewright::GuideWindow</name>
+    <message numerus="yes">
+        <source>%n page(s)</source>
+        <translation>
+            <numerusform>%n page</numerusform>
+            <numerusform>%n pages</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::KitWindow</name>
+    <message numerus="yes">
+        <source>%n sheet(s); looking for a better plan …</source>
+        <translation>
+            <numerusform>%n sheet; looking for a better plan …</numerusform>
+            <numerusform>%n sheets; looking for a better plan …</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::PrintDialog</name>
     <message numerus="yes">
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
@@ -12,12 +32,19 @@
     </message>
 </context>
 <context>
-    <name>creasewright::GuideWindow</name>
+    <name>creasewright::ShelfWindow</name>
     <message numerus="yes">
-        <source>%n page(s)</source>
+        <source>%n design(s)</source>
         <translation>
-            <numerusform>%n page</numerusform>
-            <numerusform>%n pages</numerusform>
+            <numerusform>%n design</numerusform>
+            <numerusform>%n designs</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n file(s) that cannot be read</source>
+        <translation>
+            <numerusform>%n file that cannot be read</numerusform>
+            <numerusform>%n files that cannot be read</numerusform>
         </translation>
     </message>
 </context>
@@ -240,6 +267,34 @@
             <numerusform>Trace %n slanting lines from the template with a stylus.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
+        <translation>
+            <numerusform>%n sheet of %1, %2, for the piece “%3”</numerusform>
+            <numerusform>%n sheets of %1, %2, for the piece “%3”</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Trim %n sheet(s) of %1 to %2.</source>
+        <translation>
+            <numerusform>Trim %n sheet of %1 to %2.</numerusform>
+            <numerusform>Trim %n sheets of %1 to %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1”: %n piece(s), onto %2.</source>
+        <translation>
+            <numerusform>“%1”: %n piece, onto %2.</numerusform>
+            <numerusform>“%1”: %n pieces, onto %2.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>(a roll of 25 m does for %n)</source>
+        <translation>
+            <numerusform>(a roll of 25 m does for %n)</numerusform>
+            <numerusform>(a roll of 25 m does for %n)</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>
@@ -327,43 +382,6 @@
             <numerusform>%n offcuts of %1, for labels and mats</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>creasewright::ShelfWindow</name>
-    <message numerus="yes">
-        <source>%n design(s)</source>
-        <translation>
-            <numerusform>%n design</numerusform>
-            <numerusform>%n designs</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>guide</name>
-    <message numerus="yes">
-        <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
-        <translation>
-            <numerusform>%n sheet of %1, %2, for the piece “%3”</numerusform>
-            <numerusform>%n sheets of %1, %2, for the piece “%3”</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Trim %n sheet(s) of %1 to %2.</source>
-        <translation>
-            <numerusform>Trim %n sheet of %1 to %2.</numerusform>
-            <numerusform>Trim %n sheets of %1 to %2.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>“%1”: %n piece(s), onto %2.</source>
-        <translation>
-            <numerusform>“%1”: %n piece, onto %2.</numerusform>
-            <numerusform>“%1”: %n pieces, onto %2.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>kits</name>
     <message numerus="yes">
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
@@ -442,36 +460,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1, mat %2: cut %n sheet(s)</source>
-        <translation>
-            <numerusform>%1, mat %2: cut %n sheet</numerusform>
-            <numerusform>%1, mat %2: cut %n sheets</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>guide</name>
-    <message numerus="yes">
-        <source>(a roll of 25 m does for %n)</source>
-        <translation>
-            <numerusform>(a roll of 25 m does for %n)</numerusform>
-            <numerusform>(a roll of 25 m does for %n)</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>creasewright::KitWindow</name>
-    <message numerus="yes">
-        <source>%n sheet(s); looking for a better plan …</source>
-        <translation>
-            <numerusform>%n sheet; looking for a better plan …</numerusform>
-            <numerusform>%n sheets; looking for a better plan …</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>kits</name>
-    <message numerus="yes">
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>Take %n strip from cut %1, turned.</numerusform>
@@ -513,14 +501,11 @@
             <numerusform>%1 for “%2”: all %n pieces come out of the offcuts of %3</numerusform>
         </translation>
     </message>
-</context>
-<context>
-    <name>creasewright::ShelfWindow</name>
     <message numerus="yes">
-        <source>%n file(s) that cannot be read</source>
+        <source>%1, carrier %2: cut %n sheet(s)</source>
         <translation>
-            <numerusform>%n file that cannot be read</numerusform>
-            <numerusform>%n files that cannot be read</numerusform>
+            <numerusform>%1, carrier %2: cut %n sheet</numerusform>
+            <numerusform>%1, carrier %2: cut %n sheets</numerusform>
         </translation>
     </message>
 </context>
