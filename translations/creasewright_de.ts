@@ -5230,6 +5230,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>fold the strips and inner walls of the short sides</source>
         <translation>Kleberänder und Innenwände der kurzen Seiten falten</translation>
     </message>
+    <message>
+        <source>raise the long sides against the tabs</source>
+        <translation>die langen Seiten an den Laschen aufstellen</translation>
+    </message>
+    <message>
+        <source>roll the long sides over the tabs</source>
+        <translation>die langen Seiten über die Laschen einrollen</translation>
+    </message>
+    <message>
+        <source>roll the short sides in, their mitres on top</source>
+        <translation>die kurzen Seiten einrollen, die Gehrungen obenauf</translation>
+    </message>
 </context>
 <context>
     <name>stock</name>

@@ -52,20 +52,26 @@ class PathCheck {
     findFlaps();
   }
 
-  /// Whether any two panels cut, or a flap sticks out over a turned edge, at `progress`.
+  /// Whether any two panels cut or pass through one another in one plane, or a flap sticks out over
+  /// a turned edge, at `progress`.
   [[nodiscard]] bool collidesAt(double progress) {
+    const double inStages = progress * net_.stageCount();
+    const bool between = std::abs(inStages - std::round(inStages)) > 1e-9;
+    FoldStep* step = between ? steps_.stage(static_cast<int>(std::ceil(inStages))) : nullptr;
     const auto angles = steps_.anglesAt(progress);
     if (!angles) return false;
     const Pose placed = pose(net_, *angles);
-    const auto cuts = [&](const PairWatch& watch) { return watch.cutsAt(context_, placed); };
-    const auto crosses = [&](const EdgeWatch& watch) {
-      return watch.edge().stage <= progress * net_.stageCount() &&
-             watch.crossesAt(context_, placed, *angles);
-    };
-    return std::ranges::any_of(
-               pairs_, [&](const PanelPair& p) { return std::ranges::any_of(p.watches, cuts); }) ||
-           std::ranges::any_of(
-               flaps_, [&](const FlapWatch& f) { return std::ranges::any_of(f.edges, crosses); });
+    return std::ranges::any_of(pairs_,
+                               [&](const PanelPair& pair) {
+                                 const bool moves =
+                                     step != nullptr && pair.motion.movesIn(*step) && !isMate(pair);
+                                 return cutsAt(pair, placed, moves);
+                               }) ||
+           std::ranges::any_of(flaps_, [&](const FlapWatch& flap) {
+             return std::ranges::any_of(flap.edges, [&](const EdgeWatch& watch) {
+               return watch.edge().stage <= inStages && watch.crossesAt(context_, placed, *angles);
+             });
+           });
   }
 
   Problems run() {
@@ -123,6 +129,19 @@ class PathCheck {
           (watch.edge().stage <= stage && watch.crossesAt(context_, end, step.end));
       if (hit) report(flap.mate->panel, watch.edge().neighbour, stage);
       return hit;
+    });
+  }
+
+  [[nodiscard]] bool isMate(const PanelPair& pair) const {
+    return std::ranges::any_of(net_.mates, [&](const Mate& mate) {
+      return std::minmax(mate.panel, mate.onto) == std::minmax(pair.a, pair.b);
+    });
+  }
+
+  /// What moves and lies in one plane, one part over the other, is on its way through.
+  [[nodiscard]] bool cutsAt(const PanelPair& pair, const Pose& placed, bool moves) const {
+    return std::ranges::any_of(pair.watches, [&](const PairWatch& watch) {
+      return watch.cutsAt(context_, placed) || (moves && watch.meetsAt(context_, placed));
     });
   }
 

@@ -70,10 +70,10 @@ Order tabsFirst(const Tray& t) {
   if (!deepLong) order.longShape = order.add("shape-long-sides");
   order.tabs = order.add("fold-tabs");
   order.shortWall = order.add("raise-short-sides");
-  order.longWall = order.add("raise-long-sides");
-  order.longFrame = order.add("roll-long-sides");
+  order.longWall = order.add("long-sides-to-tabs");
+  order.longFrame = order.add("long-sides-over-tabs");
   if (!deepShort) order.shortShape = order.add("shape-short-sides");
-  order.shortFrame = order.add("roll-short-sides");
+  order.shortFrame = order.add("short-sides-over-long");
   if (deepLong) {
     order.longShape = order.longFrame;
     order.bend(order.longFrame, "inner-walls-curl");

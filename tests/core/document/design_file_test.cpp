@@ -19,6 +19,7 @@ Design soapTray() {
   Design design = newDesign("framed-tray", *parseProduct("box:89x64x25mm"), cards()[0], Ease::Easy,
                             ToolGrid::sixteenthInch())
                       .value();
+  design.parameters.set("frame", Length::inches(3, 8));
   design.title = "Soap tray";
   design.notes = "The Alder Mill Paper Circle\nThursday group, 12 pieces \u00BD price";
   return design;

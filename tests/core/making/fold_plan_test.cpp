@@ -19,8 +19,9 @@ TEST(FoldPlan, MatesCloseInTheStageThatBringsThemTogether) {
   std::map<std::string, std::size_t> mates;
   for (const FoldStage& stage : plan.stages)
     if (!stage.mates.empty()) mates[stage.code] = stage.mates.size();
-  EXPECT_EQ(mates, (std::map<std::string, std::size_t>{
-                       {"raise-long-sides", 4}, {"roll-long-sides", 2}, {"roll-short-sides", 6}}));
+  EXPECT_EQ(mates, (std::map<std::string, std::size_t>{{"long-sides-to-tabs", 4},
+                                                       {"long-sides-over-tabs", 2},
+                                                       {"short-sides-over-long", 6}}));
   EXPECT_EQ(plan.burnish.size(), net.creases.size());
 }
 

@@ -58,5 +58,22 @@ TEST(GuideFigure, TabsAreNotShownThroughTheRim) {
   EXPECT_EQ(shownShare(built->pieces[0], last), 0);
 }
 
+/// At half the way the inner walls of opposite sides lie in one plane, one through the other.
+TEST(GuideFigure, DeepSidesAreShownBeforeTheyMeet) {
+  Design design = *newDesign("framed-tray", std::nullopt, {"test", "test card", Length::mm(0.3), 0},
+                             Ease::Easy, ToolGrid::none());
+  design.parameters.set("depth", Length::inches(3));
+  design.parameters.set("opening-width", Length::inches(1));
+  const Result<BuiltDesign> built = build(design);
+  ASSERT_TRUE(built.ok());
+  int deep = 0;
+  for (const Step& step : makeGuide(*built).steps) {
+    if (step.bends.empty()) continue;
+    ++deep;
+    EXPECT_LT(shownShare(built->pieces[0], step), 0.2) << step.stage;
+  }
+  EXPECT_EQ(deep, 2);
+}
+
 }  // namespace
 }  // namespace creasewright
