@@ -37,7 +37,7 @@ enum class ProblemCode {
   ParameterUnreadable,  // where = key, text
   ParameterTooSmall,    // where = key, value, minimum, title
   ParameterTooLarge,    // where = key, value, maximum, title
-  StyleUnsuited,        // where = key, what the product needs, most, title (no values: the card is why)
+  StyleUnsuited,  // where = key, what the product needs, most, title (no values: the card is why)
   // fit
   ProductUnreadable,  // text
   ProductTooLarge,    // length, limit
