@@ -293,10 +293,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
+        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
         <translation>
-            <numerusform>Double-sided tape %1 wide: %2 in %n strip</numerusform>
-            <numerusform>Double-sided tape %1 wide: %2 in %n strips</numerusform>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strip</numerusform>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strips</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -379,10 +379,10 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Ribbon %1 wide: %2 in %n piece(s)</source>
+        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
         <translation>
-            <numerusform>Ribbon %1 wide: %2 in %n piece</numerusform>
-            <numerusform>Ribbon %1 wide: %2 in %n pieces</numerusform>
+            <numerusform>Ribbon %1 wide: %2 m in %n piece</numerusform>
+            <numerusform>Ribbon %1 wide: %2 m in %n pieces</numerusform>
         </translation>
     </message>
     <message numerus="yes">

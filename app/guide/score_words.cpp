@@ -1,6 +1,3 @@
-#include <algorithm>
-#include <cmath>
-
 #include "bridge/label_text.h"
 #include "guide/step_words.h"
 #include "making/hand_folds.h"
@@ -14,19 +11,9 @@ constexpr int kMostByCoordinates = 8;
 
 /// Scores that no side guides, as the hand draws them.
 struct FreeLines {
-  std::vector<FreeScore> straight;
+  std::vector<FreeScore> straight;  ///< one for each line, its longest piece or the only one
   int curved = 0;
 };
-
-/// Whether the pieces of a line are more than one straight stroke, broken off here and there.
-bool isCurved(const std::vector<FreeScore>& scores, const std::vector<std::size_t>& line) {
-  const Segment& first = scores[line.front()].line;
-  const Point along = unit(first.b - first.a);
-  return line.size() > 2 && std::ranges::any_of(line, [&](std::size_t index) {
-           const Segment& piece = scores[index].line;
-           return std::abs(cross(along, unit(piece.b - piece.a))) > 1e-3;
-         });
-}
 
 FreeLines freeLines(const std::vector<FreeScore>& scores) {
   std::vector<Fold> folds;
@@ -38,7 +25,7 @@ FreeLines freeLines(const std::vector<FreeScore>& scores) {
   }
   FreeLines lines;
   for (const std::vector<std::size_t>& line : handFolds(folds)) {
-    if (isCurved(scores, line)) {
+    if (line.size() > 2) {
       ++lines.curved;
       continue;
     }

@@ -86,7 +86,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
                   "top-tuck", "top-lid"});
   addWalls(net, box, frontWall(box), backWall(box), Walls);
   addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
-  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), 0, b.flapWidth()});
+  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.flapWidth()});
   net.bends(BottomFlaps, "tuck-slides-in");
   addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
   addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");
