@@ -490,6 +490,10 @@
         <source>%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.</source>
         <translation>%1: „%2“ ist keine Größe. Etwas wie 90x50mm schreiben, jede Seite von %3 bis %4.</translation>
     </message>
+    <message>
+        <source>Warning: %1</source>
+        <translation>Hinweis: %1</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1582,6 +1586,16 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Throw it away</source>
         <translation>Verwerfen</translation>
     </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="73"/>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/main_window.cpp" line="75"/>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::MakeMenu</name>
@@ -1599,9 +1613,8 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Selbst eingegeben. Der Inhalt braucht %1.</translation>
     </message>
     <message>
-        <location filename="../app/panels/measures_panel.cpp" line="95"/>
-        <source>Product %1, with ease %2, with card %3, on the tool grid %4.</source>
-        <translation>Inhalt %1, mit Luft %2, mit Karton %3, auf dem Werkzeugraster %4.</translation>
+        <source>Set by hand. Ease and card ask for %1.</source>
+        <translation>Von Hand gesetzt. Luft und Karton verlangen %1.</translation>
     </message>
 </context>
 <context>
@@ -2304,6 +2317,16 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Make</source>
         <translation>Unterlagen</translation>
     </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="73"/>
+        <source>Undo</source>
+        <translation>Rückgängig</translation>
+    </message>
+    <message>
+        <location filename="../app/shell/tool_bar.cpp" line="75"/>
+        <source>Redo</source>
+        <translation>Wiederherstellen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::WordsDialog</name>
@@ -2347,32 +2370,32 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="45"/>
-        <source>style</source>
+        <source>the style</source>
         <translation>Modell</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="52"/>
-        <source>product</source>
+        <source>the product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="58"/>
-        <source>ease</source>
+        <source>the ease</source>
         <translation>Luft</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="64"/>
-        <source>tool grid</source>
+        <source>the tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="70"/>
-        <source>scoring board</source>
+        <source>the scoring board</source>
         <translation>Rillbrett</translation>
     </message>
     <message>
         <location filename="../app/commands/edits.cpp" line="76"/>
-        <source>card</source>
+        <source>the card</source>
         <translation>Karton</translation>
     </message>
 </context>
@@ -2387,6 +2410,37 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/printing/export.cpp" line="87"/>
         <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
         <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
+    </message>
+</context>
+<context>
+    <name>fit</name>
+    <message>
+        <source>product %1</source>
+        <translation>Inhalt %1</translation>
+    </message>
+    <message>
+        <source>ease %1</source>
+        <translation>Luft %1</translation>
+    </message>
+    <message>
+        <source>shape %1</source>
+        <translation>Form %1</translation>
+    </message>
+    <message>
+        <source>card %1</source>
+        <translation>Karton %1</translation>
+    </message>
+    <message>
+        <source>%1 = %2; this style needs %3.</source>
+        <translation>%1 = %2; diese Form braucht %3.</translation>
+    </message>
+    <message>
+        <source>%1 = %2.</source>
+        <translation>%1 = %2.</translation>
+    </message>
+    <message>
+        <source>%1 = %2, rounded up to %3.</source>
+        <translation>%1 = %2, aufgerundet auf %3.</translation>
     </message>
 </context>
 <context>
@@ -3027,8 +3081,8 @@ Frei unter der MIT-Lizenz.</translation>
     <message numerus="yes">
         <source>(a roll of 25 yd does for %n)</source>
         <translation>
-            <numerusform>(eine 25-yd-Rolle reicht für %n Schachtel)</numerusform>
-            <numerusform>(eine 25-yd-Rolle reicht für %n Schachteln)</numerusform>
+            <numerusform>(eine Rolle von 25 yd reicht für %n Schachtel)</numerusform>
+            <numerusform>(eine Rolle von 25 yd reicht für %n Schachteln)</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -3219,25 +3273,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Linie öffnen, wie die Pfeile zeigen: %1.</numerusform>
             <numerusform>%n Linien öffnen, wie die Pfeile zeigen: %1.</numerusform>
         </translation>
-    </message>
-</context>
-<context>
-    <name>history</name>
-    <message>
-        <source>Undo</source>
-        <translation>Rückgängig</translation>
-    </message>
-    <message>
-        <source>Undo: %1</source>
-        <translation>Rückgängig: %1</translation>
-    </message>
-    <message>
-        <source>Redo</source>
-        <translation>Wiederherstellen</translation>
-    </message>
-    <message>
-        <source>Redo: %1</source>
-        <translation>Wiederherstellen: %1</translation>
     </message>
 </context>
 <context>
@@ -3603,30 +3638,6 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Aufteilungen</translation>
     </message>
-    <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="35"/>
-        <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
-        <translation>
-            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 in %n Streifen</numerusform>
-            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 in %n Streifen</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="38"/>
-        <source>Ribbon %1 wide: %2 in %n piece(s)</source>
-        <translation>
-            <numerusform>Schleifenband %1 breit: %2 in %n Stück</numerusform>
-            <numerusform>Schleifenband %1 breit: %2 in %n Stücken</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>%1 m</source>
-        <translation>%1 m</translation>
-    </message>
-    <message>
-        <source>%1 yd</source>
-        <translation>%1 yd</translation>
-    </message>
     <message>
         <location filename="../app/kits/kit_pages.cpp" line="91"/>
         <source>Left over, cut beyond what is needed</source>
@@ -3653,6 +3664,22 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>
             <numerusform>Mit einer Person mehr wird höchstens %n Bogen mehr gebraucht.</numerusform>
             <numerusform>Mit einer Person mehr werden höchstens %n Bögen mehr gebraucht.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="35"/>
+        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
+        <translation>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
+            <numerusform>Doppelseitiges Klebeband, %1 breit: %2 m in %n Streifen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/shopping_words.cpp" line="38"/>
+        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
+        <translation>
+            <numerusform>Schleifenband %1 breit: %2 m in %n Stück</numerusform>
+            <numerusform>Schleifenband %1 breit: %2 m in %n Stücken</numerusform>
         </translation>
     </message>
 </context>
@@ -4910,6 +4937,42 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="252"/>
         <source>The cutting plan that was found is wrong (%2 “%1”) and is kept back: a fault of the program. Another number of people or another sheet may do.</source>
         <translation>Der gefundene Schneideplan ist falsch (%2 „%1“) und wird zurückgehalten: ein Fehler des Programms. Mit einer anderen Zahl von Personen oder einem anderen Bogen geht es vielleicht.</translation>
+    </message>
+    <message>
+        <source>%1 %2 or more</source>
+        <translation>%1 auf %2 oder mehr</translation>
+    </message>
+    <message>
+        <source>The folded piece leaves %1 for the product %2, and %3 is needed. Make %4, or choose a snugger ease.</source>
+        <translation>Gefaltet bleiben für den Inhalt %2 %1, nötig sind %3. %4 setzen oder weniger Luft wählen.</translation>
+    </message>
+    <message>
+        <source>The folded piece leaves %1 for the product %2, and %3 is needed. This style does not suit the product: choose another style or a snugger ease.</source>
+        <translation>Gefaltet bleiben für den Inhalt %2 %1, nötig sind %3. Diese Form passt nicht zum Inhalt: eine andere Form oder weniger Luft wählen.</translation>
+    </message>
+    <message>
+        <source>This style cannot be made of this card: nothing is right for %1. Choose thinner card or another style.</source>
+        <translation>Diese Form lässt sich aus diesem Karton nicht machen: Für %1 passt kein Maß. Dünneren Karton oder eine andere Form wählen.</translation>
+    </message>
+    <message>
+        <source>This style does not suit the product: %1 would have to be %2, and %3 is the most it can be. Choose another style.</source>
+        <translation>Diese Form passt nicht zum Inhalt: %1 müsste %2 sein, höchstens möglich sind %3. Eine andere Form wählen.</translation>
+    </message>
+    <message>
+        <source>The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half through on the outside of each fold, or choose thinner card.</source>
+        <translation>Der Karton für %1 ist %2 dick; über %3 kann er an der Rille brechen. Jede Falzlinie außen halb durchschneiden oder dünneren Karton wählen.</translation>
+    </message>
+    <message>
+        <source>The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang over the edge, or choose a wider board.</source>
+        <translation>Der Zuschnitt für %1, %2 × %3, ist größer als das Rillbrett von %4. Ihn über den Rand hängen lassen oder ein breiteres Brett wählen.</translation>
+    </message>
+    <message>
+        <source>The blank of %1, %2 × %3, is larger than every sheet at hand. Get larger card or make the design smaller.</source>
+        <translation>Der Zuschnitt für %1, %2 × %3, ist größer als jeder vorhandene Bogen. Größeren Karton besorgen oder den Entwurf kleiner machen.</translation>
+    </message>
+    <message>
+        <source>The template takes %1 pages of %3, more than %2 to put together. Choose larger paper, or draw the blank by its measures.</source>
+        <translation>Die Vorlage braucht %1 Seiten %3, mehr als %2 zum Zusammensetzen. Größeres Papier wählen oder den Zuschnitt nach Maß anzeichnen.</translation>
     </message>
 </context>
 <context>

@@ -355,13 +355,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
-        <translation>
-            <numerusform>Double-sided tape %1 wide: %2 in %n strip</numerusform>
-            <numerusform>Double-sided tape %1 wide: %2 in %n strips</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n blank %1: %2, %3</numerusform>
@@ -401,13 +394,6 @@
         <translation>
             <numerusform>%n sheet; a cheaper choice is not ruled out.</numerusform>
             <numerusform>%n sheets; a cheaper choice is not ruled out.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>Ribbon %1 wide: %2 in %n piece(s)</source>
-        <translation>
-            <numerusform>Ribbon %1 wide: %2 in %n piece</numerusform>
-            <numerusform>Ribbon %1 wide: %2 in %n pieces</numerusform>
         </translation>
     </message>
     <message numerus="yes">
@@ -520,6 +506,20 @@
         <translation>
             <numerusform>One more person would take at most %n sheet more.</numerusform>
             <numerusform>One more person would take at most %n sheets more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Double-sided tape %1 wide: %2 m in %n strip(s)</source>
+        <translation>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strip</numerusform>
+            <numerusform>Double-sided tape %1 wide: %2 m in %n strips</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Ribbon %1 wide: %2 m in %n piece(s)</source>
+        <translation>
+            <numerusform>Ribbon %1 wide: %2 m in %n piece</numerusform>
+            <numerusform>Ribbon %1 wide: %2 m in %n pieces</numerusform>
         </translation>
     </message>
 </context>

@@ -42,10 +42,18 @@ class Values {
     return index < problem_.values.size() ? valueWords(problem_.values[index], unit_)
                                           : QStringLiteral("…");
   }
+  /// A limit that holds as it is printed: a least value rounded up, a most one down.
+  [[nodiscard]] QString leastAt(std::size_t index) const { return limitAt(index, true); }
+  [[nodiscard]] QString mostAt(std::size_t index) const { return limitAt(index, false); }
+  [[nodiscard]] QString parameterAt(std::size_t index) const {
+    return quoted(parameterTitle(raw(index)));
+  }
+  [[nodiscard]] std::size_t count() const { return problem_.values.size(); }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
   [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
+  [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
   [[nodiscard]] QString where() const { return text(problem_.where); }
 
@@ -55,6 +63,11 @@ class Values {
                            ? std::get_if<std::string>(&problem_.values[index])
                            : nullptr;
     return held != nullptr ? *held : std::string("…");
+  }
+  [[nodiscard]] QString limitAt(std::size_t index, bool up) const {
+    const auto* length =
+        index < problem_.values.size() ? std::get_if<Length>(&problem_.values[index]) : nullptr;
+    return length == nullptr ? at(index) : limitText(*length, unit_, up);
   }
   static QString quoted(const QString& name) { return Say::tr("“%1”").arg(name); }
 
@@ -73,10 +86,33 @@ QString axisTitle(const std::string& axis) {
 }
 
 QString cavitySentence(const Problem& problem, const Values& v) {
+  QStringList changes;
+  for (std::size_t i = 3; i + 1 < v.count(); i += 2) {
+    changes += Say::tr("%1 %2 or more").arg(v.parameterAt(i), v.leastAt(i + 1));
+  }
+  if (!changes.isEmpty()) {
+    return Say::
+        tr("The folded piece leaves %1 for the product %2, and %3 is needed. Make %4, or choose "
+           "a snugger ease.")
+            .arg(v.at(0), axisTitle(problem.where), v.at(1), changes.join(QStringLiteral(", ")));
+  }
   return Say::tr(
-             "The folded piece leaves %1 for the product %2, and %3 is needed. Make that side "
-             "larger or choose a snugger ease.")
+             "The folded piece leaves %1 for the product %2, and %3 is needed. This style does not "
+             "suit the product: choose another style or a snugger ease.")
       .arg(v.at(0), axisTitle(problem.where), v.at(1));
+}
+
+QString unsuitedSentence(const Values& v) {
+  if (v.count() < 2) {
+    return Say::tr(
+               "This style cannot be made of this card: nothing is right for %1. Choose thinner "
+               "card or another style.")
+        .arg(v.parameter());
+  }
+  return Say::tr(
+             "This style does not suit the product: %1 would have to be %2, and %3 is the most it "
+             "can be. Choose another style.")
+      .arg(v.parameter(), v.leastAt(0), v.mostAt(1));
 }
 
 }  // namespace
@@ -168,10 +204,12 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.parameter(), v.at(0));
     case ProblemCode::ParameterTooSmall:
       return Say::tr("%1 is %2, and %3 is the least that works here. Make it %3 or more.")
-          .arg(v.parameter(), v.at(0), v.at(1));
+          .arg(v.parameter(), v.at(0), v.leastAt(1));
     case ProblemCode::ParameterTooLarge:
       return Say::tr("%1 is %2, and %3 is the most that fits here. Make it %3 or less.")
-          .arg(v.parameter(), v.at(0), v.at(1));
+          .arg(v.parameter(), v.at(0), v.mostAt(1));
+    case ProblemCode::StyleUnsuited:
+      return unsuitedSentence(v);
     case ProblemCode::ProductUnreadable:
       return Say::tr(
                  "“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, "
@@ -213,6 +251,26 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "clean. "
                  "Make the strip wider or choose thinner card.")
           .arg(v.panel(), v.at(0), v.at(1));
+    case ProblemCode::CardThick:
+      return Say::tr(
+                 "The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half "
+                 "through on the outside of each fold, or choose thinner card.")
+          .arg(v.piece(), v.at(0), v.at(1));
+    case ProblemCode::BlankOverBoard:
+      return Say::tr(
+                 "The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang "
+                 "over the edge, or choose a wider board.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::BlankOverSheets:
+      return Say::tr(
+                 "The blank of %1, %2 × %3, is larger than every sheet at hand. Get larger card or "
+                 "make the design smaller.")
+          .arg(v.piece(), v.at(0), v.at(1));
+    case ProblemCode::ManyPages:
+      return Say::tr(
+                 "The template takes %1 pages of %3, more than %2 to put together. Choose larger "
+                 "paper, or draw the blank by its measures.")
+          .arg(v.at(0), v.at(1), v.at(2));
     case ProblemCode::PaperUnknown:
       return Say::tr("There is no paper “%1”. Choose one such as a4 or letter.").arg(v.at(0));
     case ProblemCode::MarginTooLarge:

@@ -5,6 +5,7 @@
 #include <array>
 
 #include "units/length_text.h"
+#include "units/tool_grid.h"
 
 namespace creasewright {
 
@@ -48,6 +49,14 @@ char decimalSign() { return QLocale().decimalPoint() == QLatin1String(",") ? ','
 
 QString lengthText(Length length, Unit unit, bool withUnit) {
   return withSetFractions(text(formatLength(length, formatFor(unit, withUnit))));
+}
+
+QString limitText(Length limit, Unit unit, bool up) {
+  const ToolGrid fine(unit == Unit::Inch ? Length::inches(1, 64) : Length::nanometres(10'000));
+  LengthFormat format = formatFor(unit, true);
+  format.denominator = 64;
+  return withSetFractions(
+      text(formatLength(up ? fine.roundUp(limit) : fine.roundDown(limit), format)));
 }
 
 QString editableLength(Length length, Unit unit) {

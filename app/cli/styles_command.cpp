@@ -7,6 +7,7 @@
 #include "cli/output.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
+#include "styles/limits_search.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
 
@@ -32,8 +33,9 @@ Making standardMaking() { return {Design().card.caliper, Design().grid}; }
 std::vector<Entry> styleEntries() {
   std::vector<Entry> entries;
   for (const Style& style : styles()) {
+    const Making making = standardMaking();
     entries.push_back({style.id, styleTitle(style), styleSummary(style), style.parameters,
-                       standardParameters(style), standardMaking()});
+                       placedOnGrid(style.parameters, standardParameters(style), making), making});
   }
   return entries;
 }
@@ -42,7 +44,8 @@ std::vector<Entry> extraEntries() {
   std::vector<Entry> entries;
   for (const ExtraKind& kind : extraKinds()) {
     entries.push_back({kind.id, styleText(kind.title), styleText(kind.summary), kind.parameters,
-                       standardExtra(kind, {}).parameters, standardMaking()});
+                       ontoGrid(standardExtra(kind, Design().card), Design().grid).parameters,
+                       standardMaking()});
   }
   return entries;
 }
@@ -59,6 +62,23 @@ const char* unitName(ParameterKind kind) {
   return "";
 }
 
+/// What may be set with all others as they are; lengths rounded inwards to what can be typed.
+RawRange rangeOf(const ParameterSpec& spec, const Entry& entry) {
+  RawRange range = possibleRange(entry.specs, entry.parameters, entry.making, spec.key);
+  if (spec.kind != ParameterKind::Length) {
+    return range;
+  }
+  const std::int64_t fine = Length::inches(1, 64).nm();
+  const ToolGrid readable(Length::nanometres(10'000));
+  if (range.least % fine != 0) {
+    range.least = readable.roundUp(Length::nanometres(range.least)).nm();
+  }
+  if (range.most % fine != 0) {
+    range.most = readable.roundDown(Length::nanometres(range.most)).nm();
+  }
+  return range;
+}
+
 /// Lengths in millimetres, counts and flags as whole numbers.
 Json valueJson(ParameterKind kind, std::int64_t raw) {
   if (kind == ParameterKind::Length) {
@@ -68,13 +88,14 @@ Json valueJson(ParameterKind kind, std::int64_t raw) {
 }
 
 Json parameterJson(const ParameterSpec& spec, const Entry& entry) {
+  const RawRange range = rangeOf(spec, entry);
   return {{"key", spec.key},
           {"title", parameterTitle(spec).toStdString()},
           {"hint", parameterHint(spec).toStdString()},
           {"unit", unitName(spec.kind)},
-          {"default", valueJson(spec.kind, spec.standard)},
-          {"minimum", valueJson(spec.kind, spec.minimum(entry.parameters, entry.making))},
-          {"maximum", valueJson(spec.kind, spec.maximum(entry.parameters, entry.making))}};
+          {"default", valueJson(spec.kind, entry.parameters.raw(spec.key))},
+          {"minimum", valueJson(spec.kind, range.least)},
+          {"maximum", valueJson(spec.kind, range.most)}};
 }
 
 Json entryJson(const Entry& entry) {
@@ -111,16 +132,16 @@ QString valueWords(ParameterKind kind, std::int64_t raw) {
 }
 
 QString parameterLine(const ParameterSpec& spec, const Entry& entry) {
-  const QString start =
-      QStringLiteral("    %1 %2")
-          .arg(text(spec.key).leftJustified(16), valueWords(spec.kind, spec.standard));
+  const QString start = QStringLiteral("    %1 %2")
+                            .arg(text(spec.key).leftJustified(16),
+                                 valueWords(spec.kind, entry.parameters.raw(spec.key)));
   if (spec.kind == ParameterKind::Flag) {
     return QStringLiteral("%1  %2").arg(start.leftJustified(34), parameterTitle(spec));
   }
+  const RawRange limits = rangeOf(spec, entry);
   const QString range =
       Cli::tr("%1 to %2")
-          .arg(valueWords(spec.kind, spec.minimum(entry.parameters, entry.making)),
-               valueWords(spec.kind, spec.maximum(entry.parameters, entry.making)));
+          .arg(valueWords(spec.kind, limits.least), valueWords(spec.kind, limits.most));
   return QStringLiteral("%1  %2 (%3)").arg(start.leftJustified(34), parameterTitle(spec), range);
 }
 

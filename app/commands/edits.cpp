@@ -42,38 +42,36 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   for (Extra& extra : design.extras) {
     extra.face.clear();
   }
-  push(session, std::move(design), Say::tr("style"), {});
+  push(session, std::move(design), Say::tr("the style"), {});
 }
 
 void changeProduct(DesignSession& session, const std::optional<Product>& product,
                    const QString& field) {
   Design design = session.design();
   design.product = product;
-  push(session, refitted(design), Say::tr("product"), field);
+  push(session, refitted(design), Say::tr("the product"), field);
 }
 
 void changeEase(DesignSession& session, Ease ease) {
   Design design = session.design();
   design.ease = ease;
-  push(session, refitted(design), Say::tr("ease"), {});
+  push(session, refitted(design), Say::tr("the ease"), {});
 }
 
 void changeGrid(DesignSession& session, ToolGrid grid) {
-  Design design = session.design();
-  design.grid = grid;
-  push(session, refitted(design), Say::tr("tool grid"), {});
+  push(session, ontoGrid(session.design(), grid), Say::tr("the tool grid"), {});
 }
 
 void changeBoard(DesignSession& session, Length board) {
   Design design = session.design();
   design.board = board;
-  push(session, std::move(design), Say::tr("scoring board"), {});
+  push(session, std::move(design), Say::tr("the scoring board"), {});
 }
 
 void changeCard(DesignSession& session, const Card& card, const QString& field) {
   Design design = session.design();
   design.card = card;
-  push(session, refitted(design), Say::tr("card"), field);
+  push(session, refitted(design), Say::tr("the card"), field);
 }
 
 void changeExtras(DesignSession& session, std::vector<Extra> extras, const QString& words,

@@ -11,13 +11,7 @@ namespace creasewright {
 
 namespace {
 
-/// A length as tape and ribbon are sold: by the metre, or by the yard where inches are read.
-QString runWords(Length length, Unit unit) {
-  constexpr double kYard = 914.4;  // mm
-  return unit == Unit::Inch
-             ? KitTr::tr("%1 yd").arg(QLocale().toString(length.mm() / kYard, 'f', 1))
-             : KitTr::tr("%1 m").arg(QLocale().toString(length.mm() / 1000, 'f', 1));
-}
+QString metres(Length length) { return QLocale().toString(length.mm() / 1000, 'f', 1); }
 
 /// A user's own code in brackets after a name.
 QString coded(const std::string& name, const std::string& code) {
@@ -38,11 +32,11 @@ QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {
     case ShoppingLine::Kind::Sheets:
       break;
     case ShoppingLine::Kind::Tape:
-      return KitTr::tr("Double-sided tape %1 wide: %2 in %n strip(s)", "", line.strips)
-          .arg(lengthText(line.width, unit), runWords(line.length, unit));
+      return KitTr::tr("Double-sided tape %1 wide: %2 m in %n strip(s)", "", line.strips)
+          .arg(lengthText(line.width, unit), metres(line.length));
     case ShoppingLine::Kind::Ribbon:
-      return KitTr::tr("Ribbon %1 wide: %2 in %n piece(s)", "", line.strips)
-          .arg(lengthText(line.width, unit), runWords(line.length, unit));
+      return KitTr::tr("Ribbon %1 wide: %2 m in %n piece(s)", "", line.strips)
+          .arg(lengthText(line.width, unit), metres(line.length));
     case ShoppingLine::Kind::Glue:
       return KitTr::tr("Liquid glue for %n place(s)", "", line.strips);
   }

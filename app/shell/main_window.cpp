@@ -14,11 +14,11 @@
 #include <QUrl>
 
 #include "bridge/text.h"
+#include "printing/paper_warnings.h"
 #include "scene/sheet_view.h"
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
-#include "shell/history_actions.h"
 #include "shell/papers_menu.h"
 #include "shell/tool_bar.h"
 #include "widgets/undo_keys.h"
@@ -45,7 +45,7 @@ MainWindow::MainWindow(QWidget* parent)
       autosave_(session_, recoveryFolder()),
       columns_(new Columns(session_, this)),
       files_(new FileActions(session_, this)) {
-  session_.setUnit(preferredUnit());
+  session_.setWarner(paperWarnings);
   setAcceptDrops(true);
   new WheelGuard(this);
   new UndoKeys(this);
@@ -90,9 +90,9 @@ void MainWindow::makeMenus() {
 
 void MainWindow::makeEditMenu() {
   auto* menu = menuBar()->addMenu(tr("&Edit"));
-  auto* undo = undoAction(session_.history(), this);
+  auto* undo = session_.history().createUndoAction(this, tr("Undo"));
   undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
-  auto* redo = redoAction(session_.history(), this);
+  auto* redo = session_.history().createRedoAction(this, tr("Redo"));
   redo->setShortcuts(
       {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
   menu->addActions({undo, redo});

@@ -11,7 +11,6 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
-#include "shell/history_actions.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -79,9 +78,9 @@ void ToolBar::addFile(FileActions& files, QMenu* papers) {
 }
 
 void ToolBar::addHistory() {
-  auto* undo = undoAction(session_.history(), this);
+  auto* undo = session_.history().createUndoAction(this, tr("Undo"));
   undo->setIcon(lineIcon(QStringLiteral("undo")));
-  auto* redo = redoAction(session_.history(), this);
+  auto* redo = session_.history().createRedoAction(this, tr("Redo"));
   redo->setIcon(lineIcon(QStringLiteral("redo")));
   addAction(undo);
   addAction(redo);

@@ -52,6 +52,8 @@ std::string_view codeName(ProblemCode code) {
       return "parameter-too-small";
     case ProblemCode::ParameterTooLarge:
       return "parameter-too-large";
+    case ProblemCode::StyleUnsuited:
+      return "style-unsuited";
     case ProblemCode::ProductUnreadable:
       return "product-unreadable";
     case ProblemCode::ProductTooLarge:
@@ -76,6 +78,14 @@ std::string_view codeName(ProblemCode code) {
       return "extra-too-large";
     case ProblemCode::FoldsClose:
       return "folds-close";
+    case ProblemCode::CardThick:
+      return "card-thick";
+    case ProblemCode::BlankOverBoard:
+      return "blank-over-board";
+    case ProblemCode::BlankOverSheets:
+      return "blank-over-sheets";
+    case ProblemCode::ManyPages:
+      return "many-pages";
     case ProblemCode::PaperUnknown:
       return "paper-unknown";
     case ProblemCode::MarginTooLarge:

@@ -28,13 +28,15 @@ enum class ProblemCode {
   CreaseMissesRim,    // where = flap, target, distance
   LoopOpen,           // where = panel, distance
   PanelsCollide,      // where = panel, other panel, stage code
-  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece
+  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece, then pairs:
+                      // parameter that makes it larger, least value of it; none = style unsuited
   // parameters
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key
   ParameterUnreadable,  // where = key, text
   ParameterTooSmall,    // where = key, value, minimum
   ParameterTooLarge,    // where = key, value, maximum
+  StyleUnsuited,        // where = key, what the product needs, most (no values: the card is why)
   // fit
   ProductUnreadable,  // text
   ProductTooLarge,    // length, limit
@@ -49,7 +51,11 @@ enum class ProblemCode {
   ExtraFaceUnknown,  // text
   ExtraTooLarge,     // length, limit
   // making
-  FoldsClose,  // where = panel, distance, limit (warning)
+  FoldsClose,       // where = panel, distance, limit (warning)
+  CardThick,        // where = piece, caliper, limit (warning)
+  BlankOverBoard,   // where = piece, width, height, board (warning)
+  BlankOverSheets,  // where = piece, width, height (warning)
+  ManyPages,        // pages, limit, paper (warning)
   // pages
   PaperUnknown,    // text
   MarginTooLarge,  // margin, paper

@@ -229,6 +229,17 @@ Json cavityBoxJson(const BuiltPiece& piece) {
                                  point3Json(frame.turn({0, 0, size.z}))})}};
 }
 
+/// Where a round product stands, in the same coordinates; null where the free box holds it.
+Json roundRoomJson(const BuiltPiece& piece) {
+  if (!piece.roundRoom) return nullptr;
+  const std::string& id = piece.piece.cavity->panel;
+  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  return {{"shape", piece.roundRoom->size.ball ? "ball" : "cylinder"},
+          {"across", numberJson(piece.roundRoom->size.across)},
+          {"foot", point3Json(frame.apply(piece.roundRoom->foot))},
+          {"along", point3Json(frame.turn(piece.roundRoom->along))}};
+}
+
 /// Of the piece that holds the product.
 Json cavityJson(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
@@ -236,7 +247,8 @@ Json cavityJson(const BuiltDesign& built) {
       return {{"length", numberJson(piece.cavity->length)},
               {"width", numberJson(piece.cavity->width)},
               {"height", numberJson(piece.cavity->height)},
-              {"box", cavityBoxJson(piece)}};
+              {"box", cavityBoxJson(piece)},
+              {"round", roundRoomJson(piece)}};
   return nullptr;
 }
 
@@ -258,6 +270,13 @@ Json parametersJson(const BuiltDesign& built) {
     }
   }
   return json;
+}
+
+/// What the net itself shows; the way of folding is for everyProblem().
+Problems allProblems(const BuiltDesign& built) {
+  Problems all = built.problems;
+  all.insert(all.end(), built.warnings.begin(), built.warnings.end());
+  return all;
 }
 
 Json problemsJson(const Problems& problems) {
@@ -286,7 +305,7 @@ std::string writeNetJson(const BuiltDesign& built) {
   json["ribbons"] = ribbonsJson(built);
   json["product"] = productJson(built.design.product);
   json["cavity"] = cavityJson(built);
-  json["problems"] = problemsJson(built.problems);
+  json["problems"] = problemsJson(allProblems(built));
   return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

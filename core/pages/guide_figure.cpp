@@ -27,40 +27,15 @@ Point3 middleOf(const Panel& panel, const Transform& placed) {
 
 double areaOf(const Panel& panel) { return std::abs(signedArea(panel.outline)); }
 
-bool touch(const Segment& a, const Segment& b) {
-  constexpr double kTouch = 1e-2;  // mm
-  return distance(a.a, b.a) <= kTouch || distance(a.a, b.b) <= kTouch ||
-         distance(a.b, b.a) <= kTouch || distance(a.b, b.b) <= kTouch;
-}
-
-/// The flaps along a line that hang together: the runs of pieces that touch.
-std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
-                                             const std::vector<std::size_t>& line) {
-  std::vector<std::vector<std::size_t>> runs;
-  for (const std::size_t fold : line) {
-    std::vector<std::size_t> run{fold};
-    std::erase_if(runs, [&](const std::vector<std::size_t>& other) {
-      const bool joins = std::ranges::any_of(
-          other, [&](std::size_t k) { return touch(folds[k].line, folds[fold].line); });
-      if (joins) run.insert(run.end(), other.begin(), other.end());
-      return joins;
-    });
-    runs.push_back(std::move(run));
-  }
-  return runs;
-}
-
-/// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
+/// An arrow for each line the hand folds: on the largest of the panels that it moves.
 std::vector<int> movingPanels(const Net& net, const Step& step) {
   std::vector<int> panels;
   for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
     if (step.folds[line.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(step.folds, line)) {
-      const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
-        return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
-      });
-      panels.push_back(step.folds[*largest].child);
-    }
+    const auto largest = std::ranges::max_element(line, {}, [&](std::size_t fold) {
+      return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
+    });
+    panels.push_back(step.folds[*largest].child);
   }
   return panels;
 }

@@ -40,7 +40,7 @@ Style bookWrap() {
   std::vector<ParameterSpec> parameters = pocketParameters();
   parameters.push_back({"tuck", "Tuck", "How far the cover slides into the pocket.",
                         ParameterKind::Length, Length::nanometres(15'000'000).nm(),
-                        fixed(Length::nanometres(8'000'000)),
+                        greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
                         otherPlus("pocket", -Length::nanometres(3'000'000))});
   return {
       .id = "book-wrap",

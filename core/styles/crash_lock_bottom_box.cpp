@@ -124,7 +124,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
            {FlatCrash::fold(glued, 90, 1.5, 2), plain, FlatCrash::fold(glued, 90, 1, 1.5), plain});
   net.meetsIn(GlueFlat);
   addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
-  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), 0, b.flapWidth()});
+  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.flapWidth()});
   net.bends(OpenUp, "bottom-opens");
   addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
   addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");

@@ -3,12 +3,15 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 #include "styles/parts/punched_hole.h"
 #include "styles/parts/sleeve.h"
 
 namespace creasewright {
 namespace {
+
+/// A drawer in its sleeve: 1/16 in on the width, both sides together (common practice, no published
+/// source).
+constexpr Length kSleeveEase = Length::inches(1, 16);
 
 /// The tray's right wall carries the hole for a ribbon to pull by.
 Piece trayPiece(const Parameters& p, const GluedTray& tray) {

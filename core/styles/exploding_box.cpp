@@ -3,7 +3,6 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 
 namespace creasewright {
 namespace {
@@ -78,7 +77,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 /// Walls take half a caliper on either side. The innermost cross is lower by its steps.
 std::vector<Need> boxNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  const Length ease = lidEase(room, making);
+  const Length ease = room.lidEase;
   const Length lower = making.grid.roundUp(chosen.length("step")) * (chosen.count("layers") - 1);
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t},

@@ -111,7 +111,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   NetBuilder net({"back-and-seam", "walls", "bottom-panel", "bottom-sides", "bottom-tongue",
                   "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, box, frontWall(box), backWall(box), Walls);
-  net.hinge({"front/left/back", backEdge(BoxEnd::Bottom), 0, b.panelWidth()},
+  net.hinge({"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.panelWidth()},
             "front/left/back/bottom-panel", rectangle(b.panelWidth(), b.backDepth()),
             {90, BottomPanel});
   addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), false);

@@ -2,6 +2,7 @@
 
 #include <array>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
@@ -43,6 +44,7 @@ struct Room {
   std::array<Length, 3> ease;     ///< added to each, both sides together
   Length lidEase = {};            ///< a lid's inside over its tray's outside, both sides together
   bool round = false;             ///< the product is round about its height
+  bool ball = false;              ///< about every axis
 
   [[nodiscard]] Length eased(Axis axis) const {
     const auto i = static_cast<std::size_t>(axis);
@@ -139,11 +141,20 @@ struct Style {
 /// The style's parameters at their defaults.
 Parameters standardParameters(const Style& style);
 
-/// Every parameter outside its limits (ParameterTooSmall, ParameterTooLarge), unknown keys
-/// (UnknownParameter). Empty when `build` may be called.
+/// Least raw values that a product asks of parameters: no advice goes below them.
+using Floors = std::map<std::string, std::int64_t, std::less<>>;
+
+/// Unknown keys (UnknownParameter) and, where parameters are outside their limits, adviceFor them.
+/// Empty when `build` may be called.
 Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making);
 /// The same for whatever `owner` calls its parameters.
 Problems checkLimits(std::string_view owner, const std::vector<ParameterSpec>& specs,
                      const Parameters& parameters, const Making& making);
+
+/// What to change in `parameters` so that they are near `wanted`, inside all limits together and
+/// not below `floors`: one ParameterTooSmall or ParameterTooLarge with a value for each that
+/// changes, or StyleUnsuited where there are no such values.
+Problems adviceFor(const std::vector<ParameterSpec>& specs, const Parameters& parameters,
+                   const Parameters& wanted, const Making& making, const Floors& floors);
 
 }  // namespace creasewright

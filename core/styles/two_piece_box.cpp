@@ -3,7 +3,6 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 #include "styles/parts/thumb_notch.h"
 
 namespace creasewright {
@@ -45,7 +44,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 /// Half a caliper of the base counts against the depth.
 std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
-  const Length ease = lidEase(room, making);
+  const Length ease = room.lidEase;
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
           {"depth", Axis::Height, room.eased(Axis::Height) + t},

@@ -60,6 +60,12 @@ ParameterSpec wallSeamParameter(std::string_view acrossKey) {
 
 Limit leastPrismHeight() { return greatest(fixed(Length::nanometres(20'000'000)), calipers(40)); }
 
+double apothemFor(const Room& room, int sides) {
+  const double length = room.eased(Axis::Length).mm();
+  const double width = room.eased(Axis::Width).mm();
+  return room.round ? std::max(length, width) / 2 : apothemAround(sides, length, width);
+}
+
 double baseTab(double deepest, double caliper) {
   return std::clamp(deepest, std::max(6.0, 10 * caliper), std::max(10.0, 10 * caliper));
 }

@@ -26,11 +26,12 @@ Shape dustFlap(const TuckBox& b, bool mirrored) {
   return {outline, {"inner", "side", "side", "side", "side"}};
 }
 
-/// Where the lid hinges, in the middle of the opening: the back lacks a caliper on its seam side.
+/// Where the lid hinges, in the middle of the opening: the back may lack a caliper on its seam
+/// side.
 HingeAt lidHinge(const TuckBox& b, const TuckEnd& end) {
   const bool bottom = end.end == BoxEnd::Bottom;
   if (end.lidOn == LidOn::Front) return {"front", bottom ? "bottom" : "top", b.t, b.lidLength()};
-  return {"front/left/back", backEdge(end.end), bottom ? 0 : b.t, b.lidLength()};
+  return {"front/left/back", backEdge(end.end), bottom ? b.fromSeam() : b.t, b.lidLength()};
 }
 
 }  // namespace
@@ -43,7 +44,8 @@ TuckBox::TuckBox(const Parameters& p, const Making& making)
       seam(p.mm("seam")),
       t(making.caliper.mm()),
       // A hand tool cannot score a caliper's difference.
-      lidDepth(making.grid.isNone() ? width - t : width) {}
+      lidDepth(making.grid.isNone() ? width - t : width),
+      backLength(making.grid.isNone() ? length - t : length) {}
 
 double TuckBox::dustDepth() const { return std::min(length / 2 - t, std::max(tuck, width / 2)); }
 
@@ -65,7 +67,7 @@ Shape frontWall(const TuckBox& b) {
   return shape;
 }
 
-Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength()); }
+Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength); }
 
 void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, int stage) {
   const HingeFold early{90, stage - 1};
@@ -126,7 +128,8 @@ std::vector<ParameterSpec> tuckBoxParameters() {
       {"height", "Height", "From lid to lid. The two tuck flaps must not meet.",
        ParameterKind::Length, Length::nanometres(120'000'000).nm(), smallest, fixed(kLargestSide)},
       {"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
-       ParameterKind::Length, Length::inches(5, 8).nm(), fixed(Length::nanometres(8'000'000)),
+       ParameterKind::Length, Length::inches(5, 8).nm(),
+       greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
        least(otherPlus("width", -gap), partOf("height", 2))},
       {"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
        ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("width", -gap)}};

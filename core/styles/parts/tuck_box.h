@@ -15,8 +15,9 @@ struct TuckBox {
 
   TuckBox(const Parameters& parameters, const Making& making);
 
-  /// The back carries the seam, which lies inside the right wall.
-  [[nodiscard]] double backLength() const { return length - t; }
+  double backLength;  ///< it carries the seam, which lies inside the right wall: a caliper less
+  /// Where a lid two calipers narrower than the opening starts on the back's edge, from the seam.
+  [[nodiscard]] double fromSeam() const { return backLength - lidLength() - t; }
   /// Two calipers narrower than its opening (common practice, no published source).
   [[nodiscard]] double lidLength() const { return length - 2 * t; }
   /// Two dust flaps share one opening.
