@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "document/build_extras.h"
+#include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
@@ -117,7 +118,8 @@ Result<BuiltDesign> build(const Design& design) {
   BuiltDesign built;
   built.design = design;
   built.style = *style;
-  std::vector<Piece> pieces = (*style)->build(design.parameters, making);
+  std::vector<Piece> pieces =
+      (*style)->build(blanksOnGrid(**style, design.parameters, making), making);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));

@@ -15,9 +15,9 @@ struct GlueArea {
   Polygon area;                  ///< blank coordinates, 1 mm from creases, edges and openings
 };
 
-/// Adhesive stays 1 mm away from creases, edges and openings (common practice, no published
-/// source); a flap too small for that takes a line along its middle. What runs round an opening is
-/// several areas.
+/// Adhesive stays 1 mm away from creases, edges and the openings of both panels (common practice,
+/// no published source); a flap too small for that takes a line along its middle. What runs round
+/// an opening is several areas.
 std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat);
 
 }  // namespace creasewright

@@ -133,9 +133,9 @@ Style gussetedBag() {
                      {"hole", "Hole", "Across a hole, at most a fifth of the length.",
                       ParameterKind::Length, Length::nanometres(5'000'000).nm(),
                       fixed(Length::nanometres(3'000'000)), partOf("length", 5)},
-                     {"seam", "Glue seam", "Joins the left side to the front.",
-                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                      otherPlus("length", -gap)}},
+                     givesWay({"seam", "Glue seam", "Joins the left side to the front.",
+                               ParameterKind::Length, Length::nanometres(12'000'000).nm(),
+                               smallestFlap(), otherPlus("length", -gap)})},
       .needs = bagNeeds,
       .build = buildBag,
   };

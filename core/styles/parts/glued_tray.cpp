@@ -53,13 +53,10 @@ Cavity insideOf(const GluedTray& tray) {
 }
 
 ParameterSpec cornerTabParameter(std::string_view lengthKey) {
-  return {"tab",
-          "Corner tab",
-          "Glued inside the long walls; the two on one wall must not meet.",
-          ParameterKind::Length,
-          Length::inches(1, 2).nm(),
-          smallestFlap(),
-          partOf(lengthKey, 2, kTabGap / 2)};
+  return givesWay({"tab", "Corner tab",
+                   "Glued inside the long walls; the two on one wall must not meet.",
+                   ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                   partOf(lengthKey, 2, kTabGap / 2)});
 }
 
 std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall() {
