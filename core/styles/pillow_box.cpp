@@ -205,9 +205,8 @@ Style pillowBox() {
             "In the middle, between the curved scores: a tenth to four tenths of the width.",
             ParameterKind::Length, Length::nanometres(22'000'000).nm(), partOf("width", 10),
             [](const Parameters& p, const Making&) { return p.length("width").nm() / 10 * 4; }},
-           givesWay({"seam", "Glue seam", "Joins back and front at one side.",
-                     ParameterKind::Length, Length::nanometres(10'000'000).nm(), smallestFlap(),
-                     partOf("width", 5)})},
+           {"seam", "Glue seam", "Joins back and front at one side.", ParameterKind::Length,
+            Length::nanometres(10'000'000).nm(), smallestFlap(), partOf("width", 5)}},
       .needs = pillowNeeds,
       .build = buildPillow,
   };
