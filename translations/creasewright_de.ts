@@ -64,11 +64,6 @@
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="132"/>
-        <source>card by id, or by measure: 0.3mm, 300gsm</source>
-        <translation>Karton nach Kennung oder Maß: 0.3mm, 300gsm</translation>
-    </message>
-    <message>
         <location filename="../app/cli/arguments.cpp" line="134"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
@@ -299,11 +294,6 @@
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="302"/>
-        <source>%1: There is no such command. The commands are styles, extras, new, check, export, guide and kit.</source>
-        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle sind styles, extras, new, check, export, guide und kit.</translation>
-    </message>
-    <message>
         <location filename="../app/cli/check_command.cpp" line="60"/>
         <source>All checks hold.</source>
         <translation>Alles passt.</translation>
@@ -493,6 +483,42 @@
     <message>
         <source>Warning: %1</source>
         <translation>Hinweis: %1</translation>
+    </message>
+    <message>
+        <source>card by id (the command cards lists them), or by measure: 0.3mm, 300gsm</source>
+        <translation>Karton nach Kennung (der Befehl cards listet sie auf) oder Maß: 0.3mm, 300gsm</translation>
+    </message>
+    <message>
+        <source>%1: There is no such command. The commands are styles, extras, cards, new, check, export, guide and kit.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle heißen styles, extras, cards, new, check, export, guide und kit.</translation>
+    </message>
+    <message>
+        <source>or up to %1</source>
+        <translation>oder bis %1</translation>
+    </message>
+    <message>
+        <source>automatic (0)</source>
+        <translation>automatisch (0)</translation>
+    </message>
+    <message>
+        <source>Any other card by its measure: 0.3mm, 12pt, 300gsm or 300gsm@1.3 (bulk).</source>
+        <translation>Jeder andere Karton nach seinem Maß: 0.3mm, 12pt, 300gsm oder 300gsm@1.3 (Volumen).</translation>
+    </message>
+    <message>
+        <source>weight not known</source>
+        <translation>Gewicht unbekannt</translation>
+    </message>
+    <message>
+        <source>%1 g/m²</source>
+        <translation>%1 g/m²</translation>
+    </message>
+    <message>
+        <source>%1 mm</source>
+        <translation>%1 mm</translation>
+    </message>
+    <message>
+        <source>list the cards that can be named, with thickness and weight</source>
+        <translation>die Kartons auflisten, die sich nennen lassen, mit Dicke und Gewicht</translation>
     </message>
 </context>
 <context>
@@ -3274,6 +3300,10 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Linien öffnen, wie die Pfeile zeigen: %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Measure it exactly, %1: no mark of the trimmer stands there.</source>
+        <translation>Genau messen, %1: Dort steht keine Marke des Papierschneiders.</translation>
+    </message>
 </context>
 <context>
     <name>kits</name>
@@ -4789,11 +4819,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Eine Seite des Inhalts ist %1. Mindestens %2 nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="185"/>
-        <source>There is no card “%1”. Choose a listed card or give its thickness, such as 0.3mm, 12pt or 300gsm.</source>
-        <translation>Es gibt keinen Karton „%1“. Einen aus der Liste wählen oder die Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/problem_text.cpp" line="191"/>
         <source>The card is %1 thick. Choose one of %2 or less.</source>
         <translation>Der Karton ist %1 dick. Einen von höchstens %2 wählen.</translation>
@@ -4973,6 +4998,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The template takes %1 pages of %3, more than %2 to put together. Choose larger paper, or draw the blank by its measures.</source>
         <translation>Die Vorlage braucht %1 Seiten %3, mehr als %2 zum Zusammensetzen. Größeres Papier wählen oder den Zuschnitt nach Maß anzeichnen.</translation>
+    </message>
+    <message>
+        <source>There is no card “%1”. Choose one that “creasewright cards” lists, or give its thickness, such as 0.3mm, 12pt or 300gsm.</source>
+        <translation>Es gibt keinen Karton „%1“. Einen wählen, den „creasewright cards“ auflistet, oder die Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
+    </message>
+    <message>
+        <source>There is no card “%1”. Like it are: %2. Choose one, or give a thickness, such as 0.3mm, 12pt or 300gsm.</source>
+        <translation>Es gibt keinen Karton „%1“. Ähnlich heißen: %2. Einen davon wählen oder eine Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another face.</source>
+        <translation>Das Extra „%1“ findet auf %2 neben %3 keinen Platz. Kleiner machen oder eine andere Fläche wählen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one of them smaller or choose another face.</source>
+        <translation>Das Extra „%1“ auf %2 wird vom Extra „%3“ ganz oder teilweise verdeckt. Eines von beiden kleiner machen oder eine andere Fläche wählen.</translation>
     </message>
 </context>
 <context>
@@ -6581,11 +6622,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Eine Öffnung in einer Fläche, dahinter Klarsichtfolie.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="393"/>
-        <source>0 takes six tenths of the face.</source>
-        <translation>0 nimmt sechs Zehntel der Fläche.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="394"/>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
@@ -7220,6 +7256,15 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Of the sides, which fold in along the middle; no wider than the length.</source>
         <translation>Der Seiten, die sich in der Mitte einfalten; nicht breiter als die Länge.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="393"/>
+        <source>0 takes six tenths of the face, or what is free of it.</source>
+        <translation>0 nimmt sechs Zehntel der Fläche oder was davon frei ist.</translation>
+    </message>
+    <message>
+        <source>%1 May give way a little so that the blank lies on the grid.</source>
+        <translation>%1 Gibt etwas nach, damit der Zuschnitt auf dem Raster liegt.</translation>
     </message>
 </context>
 </TS>

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QStringList>
 #include <cmath>
 
 #include "bridge/style_text.h"
@@ -55,6 +56,14 @@ class Values {
   [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
   [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
+  [[nodiscard]] QString extraAt(std::size_t index) const { return extraTitle(raw(index)); }
+  [[nodiscard]] QString faceAt(std::size_t index) const { return quoted(faceTitle(raw(index))); }
+  /// A panel, or a piece of the box.
+  [[nodiscard]] QString partAt(std::size_t index) const {
+    const std::string name = raw(index);
+    const QString piece = pieceTitle(name);
+    return quoted(piece == text(name) ? panelTitle(name) : piece);
+  }
   [[nodiscard]] QString where() const { return text(problem_.where); }
 
  private:
@@ -113,6 +122,24 @@ QString unsuitedSentence(const Values& v) {
              "This style does not suit the product: %1 would have to be %2, and %3 is the most it "
              "can be. Choose another style.")
       .arg(v.parameter(), v.leastAt(0), v.mostAt(1));
+}
+
+/// With the cards that the name is like, where there are any.
+QString unknownCard(const Problem& problem, const Values& v) {
+  QStringList near;
+  for (std::size_t i = 1; i < problem.values.size(); ++i) {
+    near += v.at(i);
+  }
+  if (near.isEmpty()) {
+    return Say::tr(
+               "There is no card “%1”. Choose one that “creasewright cards” lists, or give its "
+               "thickness, such as 0.3mm, 12pt or 300gsm.")
+        .arg(v.at(0));
+  }
+  return Say::tr(
+             "There is no card “%1”. Like it are: %2. Choose one, or give a thickness, such as "
+             "0.3mm, 12pt or 300gsm.")
+      .arg(v.at(0), near.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -220,11 +247,7 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ProductTooSmall:
       return Say::tr("A side of the product is %1. Make it at least %2.").arg(v.at(0), v.at(1));
     case ProblemCode::CardUnknown:
-      return Say::tr(
-                 "There is no card “%1”. Choose a listed card or give its thickness, such as "
-                 "0.3mm, "
-                 "12pt or 300gsm.")
-          .arg(v.at(0));
+      return unknownCard(problem, v);
     case ProblemCode::CardTooThick:
       return Say::tr("The card is %1 thick. Choose one of %2 or less.").arg(v.at(0), v.at(1));
     case ProblemCode::EaseUnknown:
@@ -245,6 +268,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ExtraTooLarge:
       return Say::tr("The extra “%1” needs %2, and the box leaves %3. Make it smaller.")
           .arg(v.extra(), v.at(0), v.at(1));
+    case ProblemCode::ExtraInTheWay:
+      return Say::tr(
+                 "The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another "
+                 "face.")
+          .arg(v.extra(), v.faceAt(0), v.partAt(1));
+    case ProblemCode::ExtraCovered:
+      return Say::tr(
+                 "The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one "
+                 "of them smaller or choose another face.")
+          .arg(v.extra(), v.faceAt(0), v.extraAt(1));
     case ProblemCode::FoldsClose:
       return Say::tr(
                  "Two scores on %1 are only %2 apart; below %3 the card may tear or not fold "

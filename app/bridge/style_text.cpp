@@ -44,7 +44,14 @@ QString styleText(std::string_view source) { return translated("styles", source)
 QString styleTitle(const Style& style) { return styleText(style.title); }
 QString styleSummary(const Style& style) { return styleText(style.summary); }
 QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
-QString parameterHint(const ParameterSpec& spec) { return styleText(spec.hint); }
+QString parameterHint(const ParameterSpec& spec) {
+  const QString hint = styleText(spec.hint);
+  return spec.givesWay
+             ? QCoreApplication::translate(
+                   "styles", "%1 May give way a little so that the blank lies on the grid.")
+                   .arg(hint)
+             : hint;
+}
 
 QString extraTitle(std::string_view kind) {
   const Result<const ExtraKind*> known = findExtraKind(kind);

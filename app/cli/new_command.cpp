@@ -86,7 +86,8 @@ std::optional<Problem> extraProblem(const Design& design) {
     return std::nullopt;
   }
   for (const Problem& problem : with->problems) {
-    if (std::ranges::find(without->problems, problem) == without->problems.end()) {
+    if (problem.severity == Severity::Error &&
+        std::ranges::find(without->problems, problem) == without->problems.end()) {
       return problem;
     }
   }

@@ -17,7 +17,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A style or a kind of extra, and the values its limits are read at: the defaults, on the
+/// A style or a kind of extra, the values its limits are read at: the defaults, on the
 /// program's default card.
 struct Entry {
   std::string_view id;
@@ -26,6 +26,7 @@ struct Entry {
   const std::vector<ParameterSpec>& specs;
   Parameters parameters;
   Making making;
+  bool zeroChooses = false;  ///< a length left at 0 is chosen by the program
 };
 
 Making standardMaking() { return {Design().card.caliper, Design().grid}; }
@@ -45,7 +46,7 @@ std::vector<Entry> extraEntries() {
   for (const ExtraKind& kind : extraKinds()) {
     entries.push_back({kind.id, styleText(kind.title), styleText(kind.summary), kind.parameters,
                        ontoGrid(standardExtra(kind, Design().card), Design().grid).parameters,
-                       standardMaking()});
+                       standardMaking(), true});
   }
   return entries;
 }
@@ -87,15 +88,37 @@ Json valueJson(ParameterKind kind, std::int64_t raw) {
   return raw;
 }
 
+bool isAutomatic(const ParameterSpec& spec, const Entry& entry) {
+  return entry.zeroChooses && spec.kind == ParameterKind::Length && spec.standard == 0;
+}
+
 Json parameterJson(const ParameterSpec& spec, const Entry& entry) {
   const RawRange range = rangeOf(spec, entry);
-  return {{"key", spec.key},
-          {"title", parameterTitle(spec).toStdString()},
-          {"hint", parameterHint(spec).toStdString()},
-          {"unit", unitName(spec.kind)},
-          {"default", valueJson(spec.kind, entry.parameters.raw(spec.key))},
-          {"minimum", valueJson(spec.kind, range.least)},
-          {"maximum", valueJson(spec.kind, range.most)}};
+  Json json{{"key", spec.key},
+            {"title", parameterTitle(spec).toStdString()},
+            {"hint", parameterHint(spec).toStdString()},
+            {"unit", unitName(spec.kind)},
+            {"default", valueJson(spec.kind, entry.parameters.raw(spec.key))},
+            {"minimum", valueJson(spec.kind, range.least)},
+            {"maximum", valueJson(spec.kind, range.most)}};
+  if (isAutomatic(spec, entry)) {
+    json["zero"] = "automatic";
+  }
+  if (!spec.choices.empty()) {
+    json["choices"] = spec.choices;
+  }
+  return json;
+}
+
+/// As it is written on the command line.
+QString choiceWord(std::string_view choice) { return text(choice).toLower(); }
+
+QString choiceWords(const ParameterSpec& spec) {
+  QStringList words;
+  for (const std::string_view choice : spec.choices) {
+    words += choiceWord(choice);
+  }
+  return words.join(QStringLiteral(", "));
 }
 
 Json entryJson(const Entry& entry) {
@@ -131,12 +154,29 @@ QString valueWords(ParameterKind kind, std::int64_t raw) {
   return {};
 }
 
+QString standardWords(const ParameterSpec& spec, const Entry& entry) {
+  if (isAutomatic(spec, entry)) {
+    return Cli::tr("automatic (0)");
+  }
+  const auto choice = static_cast<std::size_t>(spec.standard);
+  return choice < spec.choices.size() ? choiceWord(spec.choices[choice])
+                                      : valueWords(spec.kind, spec.standard);
+}
+
 QString parameterLine(const ParameterSpec& spec, const Entry& entry) {
-  const QString start = QStringLiteral("    %1 %2")
-                            .arg(text(spec.key).leftJustified(16),
-                                 valueWords(spec.kind, entry.parameters.raw(spec.key)));
+  const QString start =
+      QStringLiteral("    %1 %2").arg(text(spec.key).leftJustified(16), standardWords(spec, entry));
+  if (!spec.choices.empty()) {
+    return QStringLiteral("%1  %2 (%3)")
+        .arg(start.leftJustified(34), parameterTitle(spec), choiceWords(spec));
+  }
   if (spec.kind == ParameterKind::Flag) {
     return QStringLiteral("%1  %2").arg(start.leftJustified(34), parameterTitle(spec));
+  }
+  if (isAutomatic(spec, entry)) {
+    const QString most = valueWords(spec.kind, rangeOf(spec, entry).most);
+    return QStringLiteral("%1  %2 (%3)")
+        .arg(start.leftJustified(34), parameterTitle(spec), Cli::tr("or up to %1").arg(most));
   }
   const RawRange limits = rangeOf(spec, entry);
   const QString range =

@@ -38,6 +38,12 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
     words.sentences.append(GuideTr::tr("Trim %n sheet(s) of %1 to %2.", "", piece.count)
                                .arg(text(cut.card.name), size));
   }
+  const ToolGrid grid = built.design.grid;
+  if (units == GuideUnits::Inch && (!grid.holds(step.width) || !grid.holds(step.height))) {
+    words.sentences.append(
+        GuideTr::tr("Measure it exactly, %1: no mark of the trimmer stands there.")
+            .arg(guideSize({step.width, step.height}, GuideUnits::Millimetre)));
+  }
   if (!cut.piece.net.inscriptions.empty()) {
     QStringList lines;
     for (const Inscription& line : cut.piece.net.inscriptions) {

@@ -76,6 +76,10 @@ std::string_view codeName(ProblemCode code) {
       return "extra-face-unknown";
     case ProblemCode::ExtraTooLarge:
       return "extra-too-large";
+    case ProblemCode::ExtraInTheWay:
+      return "extra-in-the-way";
+    case ProblemCode::ExtraCovered:
+      return "extra-covered";
     case ProblemCode::FoldsClose:
       return "folds-close";
     case ProblemCode::CardThick:

@@ -41,7 +41,7 @@ enum class ProblemCode {
   ProductUnreadable,  // text
   ProductTooLarge,    // length, limit
   ProductTooSmall,    // length, limit
-  CardUnknown,        // text
+  CardUnknown,        // text, up to three ids that are like it
   CardTooThick,       // caliper, limit
   EaseUnknown,        // text
   GridUnknown,        // text
@@ -50,6 +50,8 @@ enum class ProblemCode {
   ExtraNoPlace,      // nothing of the box it could go with
   ExtraFaceUnknown,  // text
   ExtraTooLarge,     // length, limit
+  ExtraInTheWay,     // face, the panel, piece or kind of extra that is there
+  ExtraCovered,      // face, the kind of extra that hides part of it (warning)
   // making
   FoldsClose,       // where = panel, distance, limit (warning)
   CardThick,        // where = piece, caliper, limit (warning)

@@ -9,6 +9,7 @@
 #include "document/build_extras.h"
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
+#include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
@@ -177,7 +178,8 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   BuiltDesign built;
   built.design = design;
   built.style = *style;
-  std::vector<Piece> pieces = (*style)->build(design.parameters, making);
+  std::vector<Piece> pieces =
+      (*style)->build(blanksOnGrid(**style, design.parameters, making), making);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));

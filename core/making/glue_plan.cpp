@@ -56,7 +56,26 @@ Region spared(Region adhesive, const std::vector<Polygon>& openings, const Bound
   return parts;
 }
 
-Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
+/// The openings of a flap and of what it is glued onto, in blank coordinates.
+std::vector<Polygon> openingsAt(const Net& net, const Mate& mate, const FlatNet& flat,
+                                const Pose& folded) {
+  std::vector<Polygon> openings = flat.openings[static_cast<std::size_t>(mate.panel)];
+  const Transform there = folded[static_cast<std::size_t>(mate.panel)].inverse().after(
+      folded[static_cast<std::size_t>(mate.onto)]);
+  for (const Polygon& opening : net.panels[static_cast<std::size_t>(mate.onto)].openings) {
+    Polygon seen;
+    for (const Point& p : opening) {
+      const Point3 at = there.apply(p);
+      seen.push_back(flat.place(mate.panel, {at.x, at.y}));
+    }
+    openings.push_back(std::move(seen));
+  }
+  for (Polygon& opening : openings)
+    if (signedArea(opening) < 0) std::ranges::reverse(opening);
+  return openings;
+}
+
+Region adhesiveRegion(const Mate& mate, const FlatNet& flat, const std::vector<Polygon>& openings) {
   const auto panel = static_cast<std::size_t>(mate.panel);
   const Polygon& outline = flat.panels[panel];
   Region flap = region(outline);
@@ -67,7 +86,7 @@ Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
   }
   Region inset = offset(flap, -kMargin);
   if (inset.empty()) inset = middleStrip(flap);
-  return spared(std::move(inset), flat.openings[panel], bounds(outline));
+  return spared(std::move(inset), openings, bounds(outline));
 }
 
 /// A part of a flap whose face is glued anyway, all over, to what lies behind.
@@ -85,7 +104,7 @@ std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat) {
   std::vector<GlueArea> plan;
   for (const Mate& mate : net.mates) {
     if (mate.method != Method::Glue || isGluedAnyway(mate, net, folded)) continue;
-    for (const Area& area : adhesiveRegion(mate, flat))
+    for (const Area& area : adhesiveRegion(mate, flat, openingsAt(net, mate, flat, folded)))
       plan.push_back({mate.panel, mate.onto, mate.face, meetingFace(mate, folded), area.outer});
   }
   return plan;

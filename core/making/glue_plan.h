@@ -19,9 +19,10 @@ struct GlueArea {
   std::string pieceOnto = {};
 };
 
-/// Adhesive stays 1 mm away from creases, edges and openings (common practice, no published
-/// source); a flap too small for that takes a line along its middle. What runs round an opening is
-/// several areas. A patch on a face of a flap that is glued all over takes none of its own.
+/// Adhesive stays 1 mm away from creases, edges and the openings of both panels (common practice,
+/// no published source); a flap too small for that takes a line along its middle. What runs round
+/// an opening is several areas. A patch on a face of a flap that is glued all over takes none of
+/// its own.
 std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat);
 
 /// Adhesive on the panel by which a whole piece is glued to another: a band along either end of it,

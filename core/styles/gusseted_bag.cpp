@@ -273,9 +273,10 @@ Style gussetedBag() {
                      {"hole", "Hole", "Across a hole, at most a fifth of the length.",
                       ParameterKind::Length, Length::nanometres(5'000'000).nm(),
                       fixed(Length::nanometres(3'000'000)), partOf("length", 5)},
-                     {"seam", "Glue seam", "Joins the left side to the front, beside the holes.",
-                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                      widestSeam}},
+                     givesWay({"seam", "Glue seam",
+                               "Joins the left side to the front, beside the holes.",
+                               ParameterKind::Length, Length::nanometres(12'000'000).nm(),
+                               smallestFlap(), widestSeam})},
       .needs = bagNeeds,
       .build = buildBag,
   };

@@ -131,9 +131,11 @@ Style solidStyle(std::string_view id, std::string_view title, std::string_view s
                   .nm();
             },
             fixed(kLargestSide)},
-           {"tab", "Tabs", "Glued inside the face beside them; deeper ones would run to a point.",
-            ParameterKind::Length, Length::nanometres(8'000'000).nm(), smallestFlap(),
-            [solid](const Parameters& p, const Making&) { return deepestTab(solid, p); }}},
+           givesWay(
+               {"tab", "Tabs",
+                "Glued inside the face beside them; deeper ones would run to a point.",
+                ParameterKind::Length, Length::nanometres(8'000'000).nm(), smallestFlap(),
+                [solid](const Parameters& p, const Making&) { return deepestTab(solid, p); }})},
       .needs = [solid](const Room& room, const Parameters&,
                        const Making& making) { return solidNeeds(solid, room, making); },
       .build = [solid](const Parameters& parameters,

@@ -134,10 +134,10 @@ std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& ma
 Style snapLockBottomBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
   parameters.push_back(
-      {"overlap", "Bottom overlap",
-       "How far the tongue goes in over the back's bottom, at most half the width.",
-       ParameterKind::Length, Length::nanometres(10'000'000).nm(),
-       fixed(Length::nanometres(8'000'000)), partOf("width", 2)});
+      givesWay({"overlap", "Bottom overlap",
+                "How far the tongue goes in over the back's bottom, at most half the width.",
+                ParameterKind::Length, Length::nanometres(10'000'000).nm(),
+                fixed(Length::nanometres(8'000'000)), partOf("width", 2)}));
   return {
       .id = "snap-lock-bottom-box",
       .title = "Snap-lock bottom box",

@@ -33,6 +33,7 @@ struct ParameterSpec {
   std::function<std::int64_t(const Parameters&, const Making&)> minimum;
   std::function<std::int64_t(const Parameters&, const Making&)> maximum;
   std::vector<std::string_view> choices = {};  ///< of a count from 0: what each value stands for
+  bool givesWay = false;  ///< a flap whose width may take the rest, so that blanks lie on the grid
 };
 
 /// The product's own axes, in the order in which sizes are given.

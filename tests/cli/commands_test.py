@@ -36,6 +36,26 @@ class Styles(ProgramTest):
         self.assertEqual((done.returncode, done.stderr), (0, ""))
 
 
+class Cards(ProgramTest):
+    def test_every_card_is_listed_and_can_be_named(self):
+        page = json.loads(self.succeed("cards", "--json"))
+        self.assertEqual(page["format"], "creasewright-cards")
+        plain = self.succeed("cards")
+        self.assertGreater(len(page["cards"]), 10)
+        for card in page["cards"]:
+            self.assertIn(card["id"], plain)
+            self.assertGreater(card["caliper_mm"], 0)
+            out = self.folder / f"{card['id']}.cwdesign"
+            if card["caliper_mm"] < 1:
+                self.succeed("new", "--style", "straight-tuck-box", "--card", card["id"], "-o", out)
+
+    def test_an_unknown_card_names_those_that_are_like_it(self):
+        start = ["new", "--style", "straight-tuck-box", "-o", self.folder / "no.cwdesign", "--card"]
+        self.refuse(*start, "cover80", naming="cover-80lb")
+        self.refuse(*start, "gray board", naming="grey-board-1.5mm")
+        self.refuse(*start, "velvet", naming="creasewright cards")
+
+
 class Suggestions(ProgramTest):
     def ranked(self, *arguments):
         return json.loads(self.succeed("styles", "--for", "box:89x64x25mm", *arguments, "--json"))["styles"]

@@ -62,13 +62,10 @@ Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& bel
 }
 
 ParameterSpec cornerTabParameter(std::string_view lengthKey) {
-  return {"tab",
-          "Corner tab",
-          "Glued inside the long walls; the two on one wall must not meet.",
-          ParameterKind::Length,
-          Length::inches(1, 2).nm(),
-          smallestFlap(),
-          partOf(lengthKey, 2, kTabGap / 2)};
+  return givesWay({"tab", "Corner tab",
+                   "Glued inside the long walls; the two on one wall must not meet.",
+                   ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                   partOf(lengthKey, 2, kTabGap / 2)});
 }
 
 std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall() {

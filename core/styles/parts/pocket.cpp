@@ -56,9 +56,9 @@ std::vector<ParameterSpec> pocketParameters() {
        ParameterKind::Length, Length::nanometres(30'000'000).nm(),
        plus(greatest(smallestFlap(), fixed(Length::nanometres(8'000'000))), mm3),
        [](const Parameters& p, const Making&) { return p.length("length").nm() / 4 * 3; }},
-      {"tab", "Glue tab", "Holds the pocket's sides on the back.", ParameterKind::Length,
-       Length::nanometres(10'000'000).nm(), smallestFlap(),
-       partOf("width", 2, Length::nanometres(2'000'000))}};
+      givesWay({"tab", "Glue tab", "Holds the pocket's sides on the back.", ParameterKind::Length,
+                Length::nanometres(10'000'000).nm(), smallestFlap(),
+                partOf("width", 2, Length::nanometres(2'000'000))})};
 }
 
 std::vector<Need> pocketNeeds(const Room& room, const Parameters&, const Making& making) {

@@ -127,12 +127,13 @@ std::vector<ParameterSpec> tuckBoxParameters() {
        greatest(smallest, plus(smallestFlap(), gap)), fixed(kLargestSide)},
       {"height", "Height", "From lid to lid. The two tuck flaps must not meet.",
        ParameterKind::Length, Length::nanometres(120'000'000).nm(), smallest, fixed(kLargestSide)},
-      {"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
-       ParameterKind::Length, Length::inches(5, 8).nm(),
-       greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
-       least(otherPlus("width", -gap), partOf("height", 2))},
-      {"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
-       ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("width", -gap)}};
+      givesWay({"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
+                ParameterKind::Length, Length::inches(5, 8).nm(),
+                greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
+                least(otherPlus("width", -gap), partOf("height", 2))}),
+      givesWay({"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
+                ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                otherPlus("width", -gap)})};
 }
 
 ParameterSpec thumbNotchParameter(std::string_view hint) {
