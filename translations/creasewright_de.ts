@@ -3986,6 +3986,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Trace the %1 curves from the template with a stylus.</source>
         <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
     </message>
+    <message>
+        <source>glue on the other face</source>
+        <translation>auf der anderen Seite kleben</translation>
+    </message>
 </context>
 <context>
     <name>output</name>
