@@ -87,6 +87,7 @@ int openWindow(int argc, char** argv) {
 }  // namespace
 
 int runCommandLine(int argc, char** argv) {
+  guardOutput();
   if (opensWindow(argc, argv)) {
     return openWindow(argc, argv);
   }

@@ -56,7 +56,7 @@ std::optional<std::pair<KitItem*, std::string>> itemNamed(const char* argument,
   }
   fail(Cli::tr("%1: “%2” will not do. Write one of the designs given, an equals sign and a value, "
                "such as tray.cwdesign=2.")
-           .arg(QLatin1String(argument), text(written)));
+           .arg(QLatin1String(argument), shown(written)));
   return std::nullopt;
 }
 
@@ -91,7 +91,7 @@ bool addSheets(const std::vector<std::string>& sheets, ClassKit& kit) {
       fail(QStringLiteral("--sheet"), paper.problem());
       return false;
     } else if (const auto size = readSize("--sheet", sheet, sheetLimits)) {
-      kit.stock.push_back({sheet, size->first, size->second, 0, -1});
+      kit.stock.push_back({text(sheet).toStdString(), size->first, size->second, 0, -1});
     } else {
       return false;
     }
@@ -216,7 +216,7 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
   }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
   if (!options.title.empty()) {
-    kit.title = text(options.title).left(120).toStdString();
+    kit.title = text(options.title).toStdString();
   }
   return kit;
 }

@@ -48,6 +48,29 @@ class HostileFiles(ProgramTest):
     def test_very_large(self):
         self.refuse_bytes(b'{"title":"' + b"x" * 64_000_000 + b'"}', "64 MB")
 
+    def test_many_keys(self):
+        """Read in the square of their number these would take minutes; the time limit is the test's own."""
+        keys = {f"key {i}": i for i in range(250_000)}
+        self.refuse_page("keys", **keys)
+        self.refuse_page("parameters", parameters={**self.page["parameters"], **keys})
+        self.refuse_bytes(b'{"a":{' + b",".join(b'"k%d":1' % i for i in range(400_000)) + b"}}", "inner keys")
+
+    def test_texts_over_their_limit_are_named(self):
+        for key, most in (("title", 200), ("notes", 100_000)):
+            self.file.write_text(json.dumps({**self.page, key: "\u00fc" * most}), encoding="utf-8")
+            self.succeed("check", self.file)
+            self.file.write_text(json.dumps({**self.page, key: "\u00fc" * (most + 1)}), encoding="utf-8")
+            self.assertIn(key, self.refuse("check", self.file, naming=f"{most:,}"))
+
+    def test_new_writes_nothing_that_check_refuses(self):
+        out = self.folder / "new.cwdesign"
+        start = ("new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", out)
+        self.refuse(*start, "--title", "x" * 120_000, naming="200")
+        self.refuse(*start, *["--extra", "greeting-slip"] * 51, naming="50")
+        self.assertFalse(out.exists())
+        self.succeed(*start, "--title", "x" * 200)
+        self.succeed("export", out, "-o", self.folder / "o.pdf")
+
     def test_newer_version(self):
         self.file.write_text(json.dumps({**self.page, "version": 999}))
         self.refuse("check", self.file, naming="999")
