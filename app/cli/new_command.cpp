@@ -118,15 +118,15 @@ int runNew(const NewOptions& options) {
   if (!options.title.empty()) {
     design->title = text(options.title).toStdString();  // UTF-8 at last
   }
+  if (const auto problem = fileLimitProblem(*design)) {
+    return fail(problem->where == "title" ? QStringLiteral("--title") : QStringLiteral("--extra"),
+                *problem);
+  }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
     return fail(argumentBehind(limits.front(), options), limits.front());
   }
   if (const auto problem = extraProblem(*design)) {
     return fail(QStringLiteral("--extra"), *problem);
-  }
-  if (const auto problem = fileLimitProblem(*design)) {
-    return fail(problem->where == "title" ? QStringLiteral("--title") : QStringLiteral("--extra"),
-                *problem);
   }
   if (const auto problem = writeDesignFile(*design, options.output)) {
     return fail(QStringLiteral("-o"), *problem);

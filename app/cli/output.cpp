@@ -16,12 +16,18 @@ namespace creasewright {
 
 namespace {
 
-bool outputLost = false;
+int lossReason = 0;  // errno of the first loss
 
 bool writeLine(std::FILE* stream, const QString& line) {
   const QByteArray bytes = line.toUtf8() + '\n';
   const auto size = static_cast<std::size_t>(bytes.size());
   return std::fwrite(bytes.constData(), 1, size, stream) == size;
+}
+
+void noteLoss(bool written) {
+  if (!written && lossReason == 0) {
+    lossReason = errno;
+  }
 }
 
 }  // namespace
@@ -38,16 +44,16 @@ void guardOutput() {
 }
 
 int afterOutput(int code) {
-  outputLost = std::fflush(stdout) != 0 || outputLost;
-  if (!outputLost) {
+  noteLoss(std::fflush(stdout) == 0);
+  if (lossReason == 0) {
     return code;
   }
   return fail(Cli::tr("The output cannot be written (%1). Send it where there is room and somebody "
                       "reads it.")
-                  .arg(QString::fromLocal8Bit(std::strerror(errno))));
+                  .arg(QString::fromLocal8Bit(std::strerror(lossReason))));
 }
 
-void printLine(const QString& line) { outputLost = !writeLine(stdout, line) || outputLost; }
+void printLine(const QString& line) { noteLoss(writeLine(stdout, line)); }
 
 int fail(const QString& sentence) {
   writeLine(stderr, sentence);

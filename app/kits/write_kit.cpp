@@ -13,11 +13,11 @@ namespace creasewright {
 
 namespace {
 
-QString endingOf(const QString& path) { return QFileInfo(path).suffix().toLower(); }
+QString planEnding(const QString& path) { return QFileInfo(path).suffix().toLower(); }
 
 Result<QByteArray> bytesFor(const ClassKit& kit, const QString& path, const KitChoices& choices,
                             const KitPlan* known, const PlanOptions& options) {
-  const QString ending = endingOf(path);
+  const QString ending = planEnding(path);
   if (ending == QLatin1String("cwkit")) {
     return kitBytes(kit, path);
   }
@@ -54,7 +54,7 @@ QStringList kitEndings() {
 std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
                                     const KitChoices& choices, const KitPlan* plan,
                                     const PlanOptions& options) {
-  if (!kitEndings().contains(endingOf(path))) {
+  if (!kitEndings().contains(planEnding(path))) {
     return Problem{ProblemCode::FileNotWritten,
                    path.toStdString(),
                    {KitTr::tr("the name must end in .pdf, .json, .csv or .cwkit").toStdString()}};

@@ -215,7 +215,7 @@ class Folders(ProgramTest):
                               "20x30in", "-o", f"{out}/"], stderr=subprocess.PIPE, text=True) for i in range(20)
         ]  # fmt: skip
         for process in running:
-            process.communicate(timeout=200)
+            process.communicate(timeout=800)
             self.assertEqual(process.returncode, 0)
         files = shown(out)
         self.assertEqual(len(files), 5, files.keys())
