@@ -1,5 +1,6 @@
 #include "base/file_limits.h"
 
+#include <algorithm>
 #include <filesystem>
 
 #include <gtest/gtest.h>
@@ -7,9 +8,11 @@
 
 #include "document/design_file.h"
 #include "document/file_io.h"
+#include "extras/extra_kind.h"
 #include "kits/bundle.h"
 #include "kits/class_kit.h"
 #include "support/random.h"
+#include "units/length_text.h"
 
 // The law of base/file_limits.h: what is written reads back equal, at each limit; over it, a
 // problem that names the limit, before anything is written.
@@ -184,7 +187,7 @@ TEST(FileLimits, AFileThatWouldBeTooLargeIsNotMade) {
   Design large = plainDesign();
   large.notes = text(kLongestNotes);
   Bundle bundle;
-  bundle.designs.assign(kMostDesigns, large);
+  bundle.designs.assign(600, large);  // of some 130 kB each
   const Result<std::string> text = bundleFileText(bundle, "shelf.cwbundle");
   ASSERT_FALSE(text.ok());
   EXPECT_EQ(text.problem().code, ProblemCode::FileTooLarge);
