@@ -309,17 +309,17 @@ int Arguments::refuseExtras() {
   }
   // What follows `--` when the command takes no more files comes back to us.
   if (!app_.get_subcommands().empty() && !windowFiles_.empty()) {
-    return fail(Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see "
-                        "what it knows.")
-                    .arg(shown(windowFiles_.front()), text(app_.get_subcommands().front()->get_name())));
+    return fail(
+        Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see "
+                "what it knows.")
+            .arg(shown(windowFiles_.front()), text(app_.get_subcommands().front()->get_name())));
   }
   if (app_.get_subcommands().empty()) {
     auto extras = app_.remaining();
     extras.insert(extras.end(), windowFiles_.begin(), windowFiles_.end());
-    return fail(
-        Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
-                "check, export, guide and kit.")
-            .arg(shown(extras.empty() ? std::string("--") : extras.front())));
+    return fail(Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
+                        "check, export, guide and kit.")
+                    .arg(shown(extras.empty() ? std::string("--") : extras.front())));
   }
   return kParsed;
 }

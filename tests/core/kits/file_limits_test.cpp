@@ -8,6 +8,7 @@
 
 #include "document/design_file.h"
 #include "document/file_io.h"
+#include "document/limit_problems.h"
 #include "extras/extra_kind.h"
 #include "kits/bundle.h"
 #include "kits/class_kit.h"
@@ -182,16 +183,19 @@ TEST(FileLimits, BundlesReadBackEqualAtTheirLimitsAndAreRefusedOverThem) {
   EXPECT_TRUE(refuses({{}, std::vector<StockSheet>(kMostSheets + 1, sheet(1)), {}}, kMostSheets));
 }
 
-/// Many small designs over the bytes that a file may have.
+/// Every text at its limit and of characters that take six bytes each in a file.
 TEST(FileLimits, AFileThatWouldBeTooLargeIsNotMade) {
+  const std::string line(kLongestTitle, '\x01');
   Design large = plainDesign();
-  large.notes = text(kLongestNotes);
-  Bundle bundle;
-  bundle.designs.assign(600, large);  // of some 130 kB each
-  const Result<std::string> text = bundleFileText(bundle, "shelf.cwbundle");
+  large.notes = std::string(kLongestNotes, '\x01');
+  large.tags.assign(kMostTags, line);
+  large.extras.assign(kMostExtras, plainExtra());
+  for (Extra& extra : large.extras) extra.lines.assign(kMostLines, line);
+  EXPECT_EQ(fileLimitProblem(large), std::nullopt);
+  const Result<std::string> text = designFileText(large, "a.cwdesign");
   ASSERT_FALSE(text.ok());
   EXPECT_EQ(text.problem().code, ProblemCode::FileTooLarge);
-  EXPECT_EQ(text.problem().where, "shelf.cwbundle");
+  EXPECT_EQ(text.problem().where, "a.cwdesign");
 }
 
 /// Rolls as shops sell them, and random ones to the nanometre, in tables and in kits.
