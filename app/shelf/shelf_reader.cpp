@@ -13,23 +13,14 @@
 
 namespace creasewright {
 
-namespace {
-
-struct Drawn {
-  QString path;
-  Design design;
-  QSize size;
-};
-
-QImage imageOf(const Drawn& asked) {
-  const Result<BuiltDesign> built = build(asked.design);
-  return built ? designImage(*built, true, asked.size, 1) : QImage();
-}
-
-}  // namespace
-
 /// Shared with the thread, which goes on alone when the reader is gone in the middle of a file.
 struct ShelfReader::State {
+  struct Drawn {
+    QString path;
+    Design design;
+    QSize size;
+  };
+
   std::mutex guard;
   std::condition_variable asked;
   std::condition_variable finished;
@@ -77,7 +68,8 @@ struct ShelfReader::State {
     wanted.pop_front();
     const int mine = run;
     lock.unlock();
-    QImage image = imageOf(next_picture);
+    const Result<BuiltDesign> built = build(next_picture.design);
+    QImage image = built ? designImage(*built, true, next_picture.size, 1) : QImage();
     lock.lock();
     if (mine == run && !image.isNull()) {
       pictures.push_back({next_picture.path, std::move(image)});
