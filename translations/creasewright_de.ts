@@ -2165,7 +2165,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Some designs are still being read. Save the bundle when all are here.</source>
-        <translation>Einige Entwürfe werden noch gelesen. Das Bündel speichern, wenn alle da sind.</translation>
+        <translation>Einige Entwürfe werden noch gelesen. Die Sammlung speichern, wenn alle da sind.</translation>
     </message>
 </context>
 <context>
@@ -4825,11 +4825,11 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>“%1” is not a Creasewright bundle. Choose a .cwbundle file.</source>
-        <translation>„%1“ ist kein Creasewright-Bündel. Eine .cwbundle-Datei wählen.</translation>
+        <translation>„%1“ ist keine Creasewright-Sammlung. Eine .cwbundle-Datei wählen.</translation>
     </message>
     <message>
         <source>The roll “%1” is %2 m long, more than the %3 m a roll may have. Shorten it.</source>
-        <translation>Die Rolle „%1“ ist %2 m lang, mehr als die %3 m, die eine Rolle haben darf. Sie kürzen.</translation>
+        <translation>Die Rolle „%1“ ist %2 m lang, mehr als die %3 m, die eine Rolle haben darf. Die Länge verringern.</translation>
     </message>
     <message>
         <source>The list “%1” has %2 entries, more than the %3 it may have. Take some away.</source>
@@ -4837,7 +4837,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>The text of “%1” has %2 characters, more than the %3 it may have. Shorten it.</source>
-        <translation>Der Text von „%1“ hat %2 Zeichen, mehr als die %3, die er haben darf. Ihn kürzen.</translation>
+        <translation>Der Text von „%1“ hat %2 Zeichen, mehr als die %3, die er haben darf. Den Text kürzen.</translation>
     </message>
 </context>
 <context>
