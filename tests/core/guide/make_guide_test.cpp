@@ -170,8 +170,12 @@ TEST(MakeGuide, GluedPiecesAreToldWhileTheyLieFlat) {
     for (std::size_t k = 0; k < guide.steps.size(); ++k) {
       const Step& other = guide.steps[k];
       if (other.piece != told.pieces[0] && other.piece != told.pieces[1]) continue;
-      if (other.code == S::FoldStage) EXPECT_GT(k, i);
-      if (other.code == S::FoldAndBurnish) EXPECT_LT(k, i);
+      if (other.code == S::FoldStage) {
+        EXPECT_GT(k, i);
+      }
+      if (other.code == S::FoldAndBurnish) {
+        EXPECT_LT(k, i);
+      }
     }
   }
   EXPECT_EQ(joins, 2);

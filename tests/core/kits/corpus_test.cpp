@@ -38,7 +38,7 @@ INSTANTIATE_TEST_SUITE_P(Kinds, Corpus,
                                            Kind{"bundles", fuzz::bundleFault},
                                            Kind{"tables", fuzz::tableFault},
                                            Kind{"lengths", fuzz::lengthFault}),
-                         [](const auto& info) { return std::string(info.param.folder); });
+                         [](const auto& kind) { return std::string(kind.param.folder); });
 
 }  // namespace
 }  // namespace creasewright

@@ -82,7 +82,7 @@ TEST(Laws, APieceJoinedToNothingIsNoticed) {
   Result<BuiltDesign> built = build(design);
   ASSERT_TRUE(built.ok());
   EXPECT_EQ(testing::everyPieceIsHeldOrLoose(*built), "");
-  built->pieces[0].piece.held.reset();
+  (*built).pieces[0].piece.held.reset();
   EXPECT_NE(testing::everyPieceIsHeldOrLoose(*built), "");
 }
 
