@@ -6494,11 +6494,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Ein Schlauch, von zwei gekreuzten Nähten geschlossen: vier gleiche Flächen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="241"/>
-        <source>Across a hole, at most a fifth of the length.</source>
-        <translation>Quer über ein Loch, höchstens ein Fünftel der Länge.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="242"/>
         <source>Across the pocket, to slide more cards into.</source>
         <translation>Quer über die Tasche, um weitere Karten einzuschieben.</translation>
@@ -7317,6 +7312,11 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>%1 May give way a little so that the blank lies on the grid.</source>
         <translation>%1 Gibt etwas nach, damit der Zuschnitt auf dem Raster liegt.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="241"/>
+        <source>Across a hole, at most a fifth of the length and a third of the height.</source>
+        <translation>Quer über ein Loch, höchstens ein Fünftel der Länge und ein Drittel der Höhe.</translation>
     </message>
 </context>
 </TS>

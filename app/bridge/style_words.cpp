@@ -239,7 +239,8 @@ constexpr const char* words[] = {
     QT_TRANSLATE_NOOP("styles",
                       "Above the ridge, at most seven twentieths of the width, or the sides would "
                       "meet on the way in."),
-    QT_TRANSLATE_NOOP("styles", "Across a hole, at most a fifth of the length."),
+    QT_TRANSLATE_NOOP("styles",
+                      "Across a hole, at most a fifth of the length and a third of the height."),
     QT_TRANSLATE_NOOP("styles", "Across the pocket, to slide more cards into."),
     QT_TRANSLATE_NOOP("styles", "Across. Both glue tabs must fit side by side."),
     QT_TRANSLATE_NOOP("styles", "Along the tube, inside."),

@@ -270,13 +270,22 @@ Style gussetedBag() {
                       fixed(Length::nanometres(1'500'000'000))},
                      {"handle-holes", "Handle holes", "Two in front and back, for a ribbon.",
                       ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
-                     {"hole", "Hole", "Across a hole, at most a fifth of the length.",
+                     {"hole", "Hole",
+                      "Across a hole, at most a fifth of the length and a third of the height.",
                       ParameterKind::Length, Length::nanometres(5'000'000).nm(),
+<<<<<<< ours
                       fixed(Length::nanometres(3'000'000)), partOf("length", 5)},
                      givesWay({"seam", "Glue seam",
                                "Joins the left side to the front, beside the holes.",
                                ParameterKind::Length, Length::nanometres(12'000'000).nm(),
                                smallestFlap(), widestSeam})},
+=======
+                      fixed(Length::nanometres(3'000'000)),
+                      least(partOf("length", 5), partOf("height", 3))},
+                     {"seam", "Glue seam", "Joins the left side to the front.",
+                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
+                      otherPlus("length", -gap)}},
+>>>>>>> theirs
       .needs = bagNeeds,
       .build = buildBag,
   };

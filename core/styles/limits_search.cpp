@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-constexpr std::int64_t kFarthest = 1'000'000'000;  // nm: no side is longer
+constexpr std::int64_t kFarthest = 1'500'000'000;  // nm: no side is longer
 constexpr std::int64_t kMostCount = 1'000;
 constexpr int kMostTries = 400;  // states looked at before the search gives up
 

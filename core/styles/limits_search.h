@@ -19,7 +19,7 @@ std::string_view firstOutside(std::span<const ParameterSpec> specs, const Parame
 /// `parameters` with as few values changed as the search finds, each as little as the tool grid
 /// lets it (else to 0.01 mm or 1/64 in), so that all lie inside their limits together. A parameter
 /// outside its limits is moved first; another only where the limits leave it no value. Lengths
-/// beyond 1 m and counts beyond 1 000 count as these. Nothing when no such values are found.
+/// beyond 1.5 m and counts beyond 1 000 count as these. Nothing when no such values are found.
 std::optional<Parameters> movedWithinLimits(std::span<const ParameterSpec> specs,
                                             const Parameters& parameters, const Making& making,
                                             const Floors& floors = {});

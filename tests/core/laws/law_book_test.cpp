@@ -79,11 +79,10 @@ TEST(Laws, APieceJoinedToNothingIsNoticed) {
   Design design;
   design.styleId = "exploding-box";
   design.parameters = standardParameters(**findStyle("exploding-box"));
-  Result<BuiltDesign> built = build(design);
-  ASSERT_TRUE(built.ok());
-  EXPECT_EQ(testing::everyPieceIsHeldOrLoose(*built), "");
-  (*built).pieces[0].piece.held.reset();
-  EXPECT_NE(testing::everyPieceIsHeldOrLoose(*built), "");
+  BuiltDesign built = build(design).value();
+  EXPECT_EQ(testing::everyPieceIsHeldOrLoose(built), "");
+  built.pieces[0].piece.held.reset();
+  EXPECT_NE(testing::everyPieceIsHeldOrLoose(built), "");
 }
 
 /// Laws that judge some styles only must judge enough of them.
