@@ -453,13 +453,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1, mat %2: cut %n sheet(s)</source>
-        <translation>
-            <numerusform>%1, mat %2: cut %n sheet</numerusform>
-            <numerusform>%1, mat %2: cut %n sheets</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>Take %n strip from cut %1, turned.</numerusform>
@@ -520,6 +513,13 @@
         <translation>
             <numerusform>Ribbon %1 wide: %2 m in %n piece</numerusform>
             <numerusform>Ribbon %1 wide: %2 m in %n pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, carrier %2: cut %n sheet(s)</source>
+        <translation>
+            <numerusform>%1, carrier %2: cut %n sheet</numerusform>
+            <numerusform>%1, carrier %2: cut %n sheets</numerusform>
         </translation>
     </message>
 </context>

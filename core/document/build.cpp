@@ -14,6 +14,7 @@
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
+#include "folding/needed_bends.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/limits_search.h"
@@ -127,6 +128,7 @@ void glueToOneAnother(BuiltDesign& built) {
 
 BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
   const double caliper = card.caliper.mm();
+  piece.net.bends = neededBends(piece.net, caliper);
   BuiltPiece built;
   built.flat = flatten(piece.net);
   built.folded = pose(piece.net, 1.0);

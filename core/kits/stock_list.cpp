@@ -18,7 +18,9 @@
 namespace creasewright {
 namespace {
 
-constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", "glue-dots", "glue"};
+constexpr std::string_view kDots = "adhesive-dots";
+constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
+constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", kDots, "glue"};
 
 /// The fields of one row by column name. The first that cannot be read is remembered.
 class Row {
@@ -82,6 +84,13 @@ class Row {
     const auto found = std::ranges::find(words, std::string_view(written));
     if (found == words.end()) return fail(written), std::size_t{0};
     return static_cast<std::size_t>(found - words.begin());
+  }
+
+  SupplyItemKind kind() {
+    const std::string written = text("kind");
+    const std::optional<SupplyItemKind> known = supplyKind(written);
+    if (!known) fail(written);
+    return known.value_or(SupplyItemKind::Tape);
   }
 
   void fail(const std::string& written) {
@@ -154,7 +163,7 @@ SupplyItem readSupply(Row& row) {
   item.code = row.text("code");
   item.name = row.text("name");
   if (item.name.empty()) row.fail(item.name);
-  item.kind = static_cast<SupplyItemKind>(row.word("kind", kKinds, kKinds.size()));
+  item.kind = row.kind();
   const bool rolled = item.kind == SupplyItemKind::Tape || item.kind == SupplyItemKind::Ribbon;
   item.width = row.length("width", rolled);
   item.length = row.roll("length", rolled);
@@ -229,7 +238,7 @@ std::string writeSupplyTable(const std::vector<SupplyItem>& supplies) {
 }
 
 std::optional<SupplyItemKind> supplyKind(std::string_view text) {
-  const auto found = std::ranges::find(kKinds, text);
+  const auto found = std::ranges::find(kKinds, text == kOldDots ? kDots : text);
   if (found == kKinds.end()) return std::nullopt;
   return static_cast<SupplyItemKind>(found - kKinds.begin());
 }

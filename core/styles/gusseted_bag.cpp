@@ -273,19 +273,11 @@ Style gussetedBag() {
                      {"hole", "Hole",
                       "Across a hole, at most a fifth of the length and a third of the height.",
                       ParameterKind::Length, Length::nanometres(5'000'000).nm(),
-<<<<<<< ours
-                      fixed(Length::nanometres(3'000'000)), partOf("length", 5)},
+                      fixed(Length::nanometres(3'000'000)), least(partOf("length", 5), partOf("height", 3))},
                      givesWay({"seam", "Glue seam",
                                "Joins the left side to the front, beside the holes.",
                                ParameterKind::Length, Length::nanometres(12'000'000).nm(),
                                smallestFlap(), widestSeam})},
-=======
-                      fixed(Length::nanometres(3'000'000)),
-                      least(partOf("length", 5), partOf("height", 3))},
-                     {"seam", "Glue seam", "Joins the left side to the front.",
-                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                      otherPlus("length", -gap)}},
->>>>>>> theirs
       .needs = bagNeeds,
       .build = buildBag,
   };

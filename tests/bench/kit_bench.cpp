@@ -16,7 +16,7 @@ ClassKit kitFor(int takers) {
                {"tabloid", Length::inches(11), Length::inches(17)},
                {"20 x 26 in", Length::inches(20), Length::inches(26)}};
   for (const char* style : {"two-piece-box", "belly-band", "pillow-box", "envelope",
-                            "straight-tuck-box", "tetra-pouch"})
+                            "straight-tuck-box", "crossed-seam-pouch"})
     kit.items.push_back(
         {bench::wanted(newDesign(style, bench::wanted(parseProduct("box:60x40x20mm")),
                                  cards().front(), Ease::Easy, ToolGrid::sixteenthInch())),
