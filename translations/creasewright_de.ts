@@ -3882,6 +3882,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>One drawing unit is 1 mm.</source>
         <translation>Eine Zeicheneinheit ist 1 mm.</translation>
     </message>
+    <message>
+        <source>glue on the other face</source>
+        <translation>auf der anderen Seite kleben</translation>
+    </message>
 </context>
 <context>
     <name>output</name>

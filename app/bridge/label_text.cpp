@@ -35,6 +35,7 @@ const char* sourceText(std::string_view code) {
       {"legend-mountain", QT_TRANSLATE_NOOP("labels", "score, fold away from you")},
       {"legend-perforation", QT_TRANSLATE_NOOP("labels", "perforate")},
       {"legend-cut-mark", QT_TRANSLATE_NOOP("labels", "mark only, guides a cut")},
+      {"legend-glue-behind", QT_TRANSLATE_NOOP("labels", "glue on the other face")},
       {"legend-glue", QT_TRANSLATE_NOOP("labels", "glue here")},
       {"glue-inside", QT_TRANSLATE_NOOP("labels", "adhesive on the inside, which is up")},
       {"glue-outside", QT_TRANSLATE_NOOP("labels", "adhesive on the outside, which is up")},

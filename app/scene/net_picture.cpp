@@ -47,7 +47,8 @@ void paintWaste(QPainter& painter, const BuiltPiece& piece, const SheetCamera& c
 void paintGlue(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
   for (const GlueArea& glue : piece.gluePlan) {
     if (glue.area.size() > 2) {
-      paintHatching(painter, Role::Glue, {glue.area}, 45, camera);
+      paintHatching(painter, Role::Glue, {glue.area},
+                    glue.flapFace == Face::Inside ? kGlueDegrees : kGlueBehindDegrees, camera);
     }
   }
 }

@@ -10,7 +10,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kGlueSpacing = 2;
 constexpr double kWasteSpacing = 4;
 
 std::optional<Role> creaseRole(const Crease& crease) {
@@ -31,6 +30,15 @@ PathItem hatching(Role role, const std::vector<Polygon>& rings, double spacing, 
   return item;
 }
 
+void addGlue(Drawing& out, const Polygon& area, double degrees) {
+  if (area.size() > 2) {
+    out.paths.push_back({.role = Role::Glue, .rings = {area}, .closed = true});
+    out.paths.push_back(hatching(Role::Glue, {area}, kGlueSpacing, degrees));
+  } else if (area.size() == 2) {
+    out.paths.push_back({.role = Role::Glue, .rings = {area}});
+  }
+}
+
 void addAreas(Drawing& out, const FlatNet& flat, const std::vector<Polygon>& glue,
               const NetDrawingOptions& options) {
   if (options.sheet) {
@@ -47,14 +55,8 @@ void addAreas(Drawing& out, const FlatNet& flat, const std::vector<Polygon>& glu
       out.paths.push_back(hatching(Role::Waste, rings, kWasteSpacing, -45));
     }
   }
-  for (const Polygon& area : glue) {
-    if (area.size() > 2) {
-      out.paths.push_back({.role = Role::Glue, .rings = {area}, .closed = true});
-      out.paths.push_back(hatching(Role::Glue, {area}, kGlueSpacing, 45));
-    } else if (area.size() == 2) {
-      out.paths.push_back({.role = Role::Glue, .rings = {area}});
-    }
-  }
+  for (const Polygon& area : glue) addGlue(out, area, kGlueDegrees);
+  for (const Polygon& area : options.glueBehind) addGlue(out, area, kGlueBehindDegrees);
 }
 
 void addCuts(Drawing& out, const FlatNet& flat) {

@@ -14,7 +14,8 @@ struct NetDrawingOptions {
   bool dimensions =
       true;            ///< score distances below and at the left, the blank's size above and right
   bool names = false;  ///< a panel's id in its middle, where it has room
-  double textHeight = 2.8;  ///< mm
+  double textHeight = 2.8;               ///< mm
+  std::vector<Polygon> glueBehind = {};  ///< areas for adhesive on the other face
 };
 
 /// A net as a drawing, and where the blank's lower left corner lies in it.
@@ -24,8 +25,8 @@ struct NetDrawing {
 };
 
 /// Draws a flat net: cuts as whole chains, creases by direction and kind, waste and glue as
-/// hatching. `glue` holds areas for adhesive in blank coordinates. Dimension labels carry the code
-/// `length`.
+/// hatching. `glue` holds areas for adhesive on the drawn face in blank coordinates. Dimension
+/// labels carry the code `length`.
 NetDrawing drawNet(const Net& net, const FlatNet& flat, const std::vector<Polygon>& glue,
                    const NetDrawingOptions& options = {});
 

@@ -16,9 +16,10 @@ namespace {
 
 Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
   std::vector<Polygon> glue;
-  if (picture.hatching)
-    for (const GlueArea& area : built.gluePlan) glue.push_back(area.area);
   NetDrawingOptions options;
+  if (picture.hatching)
+    for (const GlueArea& area : built.gluePlan)
+      (area.flapFace == Face::Inside ? glue : options.glueBehind).push_back(area.area);
   options.dimensions = picture.dimensions;
   options.waste = picture.hatching;
   options.sheet = false;

@@ -16,7 +16,25 @@ constexpr double kRow = 4.2;
 constexpr double kSample = 14;  // two full dash-dot patterns
 constexpr double kGap = 5;
 
-void addSample(Drawing& out, Role role, Point at) {
+/// What one sample stands for.
+struct Entry {
+  Role role;
+  bool behind;
+  std::string code;
+};
+
+std::vector<Entry> entriesFor(const std::vector<Role>& roles, GlueFaces glue) {
+  std::vector<Entry> entries;
+  for (const Role role : roles) {
+    if (role != Role::Glue || glue.drawn)
+      entries.push_back({role, false, std::string(roleStyle(role).legend)});
+    if (role == Role::Glue && glue.behind) entries.push_back({role, true, "legend-glue-behind"});
+  }
+  return entries;
+}
+
+void addSample(Drawing& out, const Entry& entry, Point at) {
+  const Role role = entry.role;
   const double middle = at.y + kRow / 2;
   if (role != Role::Glue && role != Role::Waste) {
     out.paths.push_back({.role = Role::Legend,
@@ -30,7 +48,8 @@ void addSample(Drawing& out, Role role, Point at) {
                     {at.x, at.y + kRow - 0.6}};
   PathItem lines{.role = Role::Legend, .rings = {}, .like = role};
   const bool glue = role == Role::Glue;
-  for (const Segment& line : hatch({box}, glue ? 2 : 4, glue ? 45 : -45)) {
+  const double degrees = glue && !entry.behind ? kGlueDegrees : kGlueBehindDegrees;
+  for (const Segment& line : hatch({box}, glue ? kGlueSpacing : 4, degrees)) {
     lines.rings.push_back({line.a, line.b});
   }
   out.paths.push_back(std::move(lines));
@@ -51,14 +70,15 @@ std::vector<Role> legendRoles(const Drawing& drawing) {
   return roles;
 }
 
-Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& wording) {
+Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& wording,
+                   GlueFaces glue) {
   Drawing out;
   Point at;
-  for (const Role role : roles) {
-    const Label label{std::string(roleStyle(role).legend), {}, {}};
+  for (const Entry& each : entriesFor(roles, glue)) {
+    const Label label{each.code, {}, {}};
     const double entry = kSample + 1.5 + textWidth(wording(label), kText);
     if (at.x > 0 && at.x + entry > width) at = {0, at.y - kRow};
-    addSample(out, role, at);
+    addSample(out, each, at);
     out.texts.push_back({.role = Role::Legend,
                          .label = label,
                          .at = at + Point{kSample + 1.5, kRow / 2 - 0.36 * kText},

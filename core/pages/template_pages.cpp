@@ -1,5 +1,6 @@
 #include "pages/template_pages.h"
 
+#include <algorithm>
 #include <cstdint>
 #include <optional>
 
@@ -53,9 +54,10 @@ class TemplateWriter {
     PiecePlan out;
     out.piece = &piece;
     std::vector<Polygon> glue;
-    for (const GlueArea& area : *piece.gluePlan) glue.push_back(area.area);
     NetDrawingOptions options;
     options.sheet = false;
+    for (const GlueArea& area : *piece.gluePlan)
+      (area.flapFace == Face::Inside ? glue : options.glueBehind).push_back(area.area);
     out.lines = drawNetLines(*piece.net, *piece.flat, glue, options);
     // The blank's own border: cut it first to score on a board.
     const double width = piece.flat->width;
@@ -63,7 +65,7 @@ class TemplateWriter {
     out.lines.paths.push_back({.role = Role::Positions,
                                .rings = {{{0, 0}, {width, 0}, {width, height}, {0, height}}},
                                .closed = true});
-    out.legend = drawLegend(legendRoles(out.lines), legendWidth(), wording_);
+    out.legend = drawLegend(legendRoles(out.lines), legendWidth(), wording_, glueFaces(piece));
     const double foot = kBars + out.legend.height + 2;
     Result<Tiling> tiling = planTiles(out.lines.width, out.lines.height, setup_, foot);
     if (!tiling) return tiling.problem();
@@ -79,6 +81,14 @@ class TemplateWriter {
     if (!piece.extra || !scores.setups.empty() || !scores.freeScores.empty())
       out.notes = setNotes(noteLines(piece), area);
     return out;
+  }
+
+  static GlueFaces glueFaces(const TemplatePiece& piece) {
+    const auto on = [&piece](Face face) {
+      return std::ranges::any_of(*piece.gluePlan,
+                                 [face](const GlueArea& area) { return area.flapFace == face; });
+    };
+    return {on(Face::Inside), on(Face::Outside)};
   }
 
   [[nodiscard]] double legendWidth() const {
@@ -187,7 +197,8 @@ class TemplateWriter {
     canvas.placeBars();
     canvas.placeHead(sheetHead(plan, nextNumber(), ""));
     // The notes page repeats the legend, so here it may be left out for want of room.
-    canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_), plan.bare->printable.low);
+    canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_, glueFaces(*plan.piece)),
+                 plan.bare->printable.low);
     pages_.push_back(canvas.take());
   }
 

@@ -83,6 +83,34 @@ TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
   EXPECT_GT(judged, 50);
 }
 
+/// Adhesive goes onto the face its flap meets the target with: the framed tray's ends are glued on
+/// the drawn face, its strips and tabs on the other.
+TEST(TemplateSheets, AdhesiveOnTheOtherFaceIsHatchedTheOtherWay) {
+  Design design;
+  design.styleId = "framed-tray";
+  design.parameters = standardParameters(**findStyle("framed-tray"));
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  const BuiltPiece& piece = built->pieces[0];
+  const Drawing page = pagesOf(piece, 1, "a3").front();
+  EXPECT_TRUE(says(page, "<legend-glue>"));
+  EXPECT_TRUE(says(page, "<legend-glue-behind>"));
+  double rising = 0;
+  double falling = 0;
+  double wantedRising = 0;
+  double wantedFalling = 0;
+  for (const PathItem& item : page.paths)
+    if (item.role == Role::Glue && !item.closed)
+      for (const Polygon& line : item.rings) {
+        const Point run = line[1] - line[0];
+        (run.x * run.y > 0 ? rising : falling) += norm(run);
+      }
+  for (const GlueArea& area : piece.gluePlan)
+    (area.flapFace == Face::Inside ? wantedRising : wantedFalling) += signedArea(area.area) / 2;
+  EXPECT_NEAR(rising, wantedRising, 0.1 * wantedRising);
+  EXPECT_NEAR(falling, wantedFalling, 0.1 * wantedFalling);
+}
+
 /// On every page that shows a part of the net, and on no other.
 TEST(TemplateSheets, TheSheetItselfSaysWhichFaceItIsAndHowOftenItIsMade) {
   testing::Random random(1803);
