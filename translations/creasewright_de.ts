@@ -490,6 +490,16 @@
         <source>%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.</source>
         <translation>%1: „%2“ ist keine Größe. Etwas wie 90x50mm schreiben, jede Seite von %3 bis %4.</translation>
     </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="240"/>
+        <source>size of a cutting machine&apos;s carrier sheet, such as 12x12in: writes its layouts into a folder</source>
+        <translation>Größe der Trägermatte eines Schneideplotters, etwa 12x12in: schreibt ihre Aufteilungen in einen Ordner</translation>
+    </message>
+    <message>
+        <location filename="../app/cli/kit_command.cpp" line="39"/>
+        <source>-o: With --machine name a folder, such as -o machine/.</source>
+        <translation>-o: Mit --machine einen Ordner nennen, etwa -o maschine/.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -2580,11 +2590,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Die gebogenen Rilllinien mit den Daumen eindrücken; der Karton wölbt sich von selbst.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="59"/>
-        <source>The card has to bend a little here.</source>
-        <translation>Der Karton muss sich hier ein wenig biegen.</translation>
-    </message>
-    <message>
         <location filename="../app/guide/fold_words.cpp" line="80"/>
         <source>Put the pieces together</source>
         <translation>Die Teile zusammensetzen</translation>
@@ -3177,6 +3182,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Tuck each in behind its panel: %1.</source>
         <translation>Jede hinter ihrer Fläche einstecken: %1.</translation>
     </message>
+    <message>
+        <source>Before the side stands upright, curl each tab inwards and put its end into the open end of the long side; push it in as you raise the side.</source>
+        <translation>Bevor die Seite aufrecht steht, jede Lasche nach innen rund biegen und ihr Ende in das offene Ende der langen Seite stecken; beim Aufstellen der Seite ganz hineinschieben.</translation>
+    </message>
+    <message>
+        <source>These sides are deep: roll one after the other, and curl the inner wall in your hand so that it clears the side opposite.</source>
+        <translation>Diese Seiten sind tief: eine nach der anderen einrollen und dabei die Innenwand in der Hand rund biegen, damit sie an der gegenüberliegenden Seite vorbeigeht.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -3611,6 +3624,19 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>Mit einer Person mehr wird höchstens %n Bogen mehr gebraucht.</numerusform>
             <numerusform>Mit einer Person mehr werden höchstens %n Bögen mehr gebraucht.</numerusform>
         </translation>
+    </message>
+    <message numerus="yes">
+        <location filename="../app/kits/machine_files.cpp" line="21"/>
+        <source>%1, carrier %2: cut %n sheet(s)</source>
+        <translation>
+            <numerusform>%1, Trägermatte %2: %n Bogen schneiden</numerusform>
+            <numerusform>%1, Trägermatte %2: %n Bögen schneiden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <location filename="../app/kits/machine_files.cpp" line="76"/>
+        <source>Carrier sheets of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
+        <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
 </context>
 <context>
@@ -5237,6 +5263,26 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="84"/>
         <source>bring the last wall round and glue the seam</source>
         <translation>die letzte Wand herumführen und die Naht kleben</translation>
+    </message>
+    <message>
+        <source>fold the strips and inner walls of the long sides</source>
+        <translation>Kleberänder und Innenwände der langen Seiten falten</translation>
+    </message>
+    <message>
+        <source>fold the strips and inner walls of the short sides</source>
+        <translation>Kleberänder und Innenwände der kurzen Seiten falten</translation>
+    </message>
+    <message>
+        <source>raise the long sides against the tabs</source>
+        <translation>die langen Seiten an den Laschen aufstellen</translation>
+    </message>
+    <message>
+        <source>roll the long sides over the tabs</source>
+        <translation>die langen Seiten über die Laschen einrollen</translation>
+    </message>
+    <message>
+        <source>roll the short sides in, their mitres on top</source>
+        <translation>die kurzen Seiten einrollen, die Gehrungen obenauf</translation>
     </message>
 </context>
 <context>
@@ -6995,11 +7041,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Süßes, Nüsse, Tee, Gastgeschenke, kleine Überraschungen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="358"/>
-        <source>Tetra pouch</source>
-        <translation>Tetraedertüte</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="359"/>
         <source>The seams at the two ends, glued inside to inside.</source>
         <translation>Die Nähte an beiden Enden, innen auf innen geklebt.</translation>
@@ -7058,6 +7099,19 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="370"/>
         <source>Wedge box</source>
         <translation>Tortenstück</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="358"/>
+        <source>Crossed-seam pouch</source>
+        <translation>Beutel mit gekreuzten Nähten</translation>
+    </message>
+    <message>
+        <source>Long sides first</source>
+        <translation>Lange Seiten zuerst</translation>
+    </message>
+    <message>
+        <source>Roll and glue the long sides before the tabs go in: each tab is then bent and fed into their open ends.</source>
+        <translation>Die langen Seiten einrollen und kleben, bevor die Laschen hineinkommen: jede Lasche wird dann gebogen und in ihr offenes Ende geschoben.</translation>
     </message>
 </context>
 </TS>

@@ -460,13 +460,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%1, mat %2: cut %n sheet(s)</source>
-        <translation>
-            <numerusform>%1, mat %2: cut %n sheet</numerusform>
-            <numerusform>%1, mat %2: cut %n sheets</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>Take %n strip from cut %1, turned.</numerusform>
@@ -513,6 +506,13 @@
         <translation>
             <numerusform>One more person would take at most %n sheet more.</numerusform>
             <numerusform>One more person would take at most %n sheets more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1, carrier %2: cut %n sheet(s)</source>
+        <translation>
+            <numerusform>%1, carrier %2: cut %n sheet</numerusform>
+            <numerusform>%1, carrier %2: cut %n sheets</numerusform>
         </translation>
     </message>
 </context>

@@ -237,9 +237,10 @@ void Arguments::addKit() {
       ->type_name("FILE");
   kit_->add_option("--label", o.label, words(Cli::tr("size of a bag's label, such as 90x50mm")))
       ->type_name("WIDTHxHEIGHT");
-  kit_->add_option("--machine", o.machine,
-                   words(Cli::tr("size of a cutting machine's mat, such as 12x12in: writes its "
-                                 "layouts into a folder")))
+  kit_->add_option(
+          "--machine", o.machine,
+          words(Cli::tr("size of a cutting machine's carrier sheet, such as 12x12in: writes its "
+                        "layouts into a folder")))
       ->type_name("WIDTHxHEIGHT");
   kit_->add_flag("--keep-grain", o.keepGrain,
                  words(Cli::tr("turn no blank against the grain of its sheet")));

@@ -36,7 +36,7 @@ QString usageProblem(const KitOptions& options) {
     return {};
   }
   if (!options.machine.empty()) {
-    return Cli::tr("-o: With --machine name a folder, such as -o mats/.");
+    return Cli::tr("-o: With --machine name a folder, such as -o machine/.");
   }
   return kitEndings().contains(QFileInfo(text(options.output)).suffix().toLower())
              ? QString()

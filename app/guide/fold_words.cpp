@@ -24,7 +24,17 @@ QString bendSentence(const std::string& why) {
   if (why == "curved-score") {
     return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
   }
-  return GuideTr::tr("The card has to bend a little here.");
+  if (why == "tabs-fed-in") {
+    return GuideTr::tr(
+        "Before the side stands upright, curl each tab inwards and put its end into the open end "
+        "of the long side; push it in as you raise the side.");
+  }
+  if (why == "inner-walls-curl") {
+    return GuideTr::tr(
+        "These sides are deep: roll one after the other, and curl the inner wall in your hand so "
+        "that it clears the side opposite.");
+  }
+  return {};  // a code without words: the law of bends finds it
 }
 
 /// Every line the step folds, by the panels that move; those of a loop follow by themselves.

@@ -19,7 +19,7 @@ class KitSaving {
   bool asFile(const ClassKit& kit, const KitPlan* plan, const QString& ending,
               const QString& filter) const;
   bool asFolder(const ClassKit& kit, const KitPlan* plan) const;
-  /// Real outlines nested on mats as large as the kit's first sheet.
+  /// Real outlines nested on carrier sheets as large as the kit's first sheet.
   bool asMats(const ClassKit& kit) const;
 
  private:

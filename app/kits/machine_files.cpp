@@ -15,22 +15,22 @@ namespace creasewright {
 
 namespace {
 
-constexpr FigureRoom kMatPicture{80, 80};
+constexpr FigureRoom kCarrierPicture{80, 80};
 
-QString matTitle(const MachinePlan& plan, std::size_t layout) {
-  return KitTr::tr("%1, mat %2: cut %n sheet(s)", "", plan.layouts[layout].count)
+QString carrierTitle(const MachinePlan& plan, std::size_t layout) {
+  return KitTr::tr("%1, carrier %2: cut %n sheet(s)", "", plan.layouts[layout].count)
       .arg(text(plan.card.name))
       .arg(layout + 1);
 }
 
-QString matFile(const MachinePlan& plan, std::size_t layout) {
-  return QStringLiteral("%1-mat-%2-x%3.svg")
+QString carrierFile(const MachinePlan& plan, std::size_t layout) {
+  return QStringLiteral("%1-carrier-%2-x%3.svg")
       .arg(fileNamePart(text(plan.card.id.empty() ? plan.card.name : plan.card.id)))
       .arg(layout + 1)
       .arg(plan.layouts[layout].count);
 }
 
-/// How many of each part lie on a mat.
+/// How many of each part lie on a carrier.
 QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
   std::vector<int> counts(plan.parts.size());
   for (const NestedPart& part : layout.parts) {
@@ -45,22 +45,23 @@ QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
   return lines;
 }
 
-Drawing matBlock(const MachinePlan& plan, std::size_t layout, double width) {
-  TextBlock block(width - kMatPicture.width - kBlockGap);
-  block.add(matTitle(plan, layout), kHeadingType);
+Drawing carrierBlock(const MachinePlan& plan, std::size_t layout, double width) {
+  TextBlock block(width - kCarrierPicture.width - kBlockGap);
+  block.add(carrierTitle(plan, layout), kHeadingType);
   block.space(1);
   block.addList(partLines(plan, plan.layouts[layout]), QStringLiteral("•"), kBodyType);
   block.space(1);
-  block.add(matFile(plan, layout), kBodyType);
-  Drawing mat = plan.drawings[layout];
-  mat.texts.clear();  // too small to read here
-  mat.paths.push_back(
+  block.add(carrierFile(plan, layout), kBodyType);
+  Drawing carrier = plan.drawings[layout];
+  carrier.texts.clear();  // too small to read here
+  carrier.paths.push_back(
       {.role = Role::Positions,
-       .rings = {{{0, 0}, {mat.width, 0}, {mat.width, mat.height}, {0, mat.height}}},
+       .rings =
+           {{{0, 0}, {carrier.width, 0}, {carrier.width, carrier.height}, {0, carrier.height}}},
        .closed = true});
-  return ruledAbove(
-      beside(fittedInto(std::move(mat), kMatPicture), block.take(), kMatPicture.width + kBlockGap),
-      width);
+  return ruledAbove(beside(fittedInto(std::move(carrier), kCarrierPicture), block.take(),
+                           kCarrierPicture.width + kBlockGap),
+                    width);
 }
 
 }  // namespace
@@ -73,15 +74,16 @@ std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const C
   head.add(kitTitle(kit), kTitleType);
   head.space(2);
   head.add(peopleSentence(kit), kBodyType * 1.1);
-  head.add(KitTr::tr("Mats of %1 × %2. Test-cut one net of each card before the class; keep hands "
-                     "off a running machine and follow its maker’s safety notes.")
-               .arg(lengthText(choices.width, choices.unit, false),
-                    lengthText(choices.height, choices.unit)),
-           kBodyType);
+  head.add(
+      KitTr::tr("Carrier sheets of %1 × %2. Test-cut one net of each card before the class; keep "
+                "hands off a running machine and follow its maker’s safety notes.")
+          .arg(lengthText(choices.width, choices.unit, false),
+               lengthText(choices.height, choices.unit)),
+      kBodyType);
   flow.put(head.take());
   for (const MachinePlan& plan : plans) {
     for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
-      flow.put(matBlock(plan, i, width));
+      flow.put(carrierBlock(plan, i, width));
     }
   }
   return flow.take(kitTitle(kit));
@@ -97,9 +99,9 @@ std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& fo
   FolderFiles files;
   for (const MachinePlan& plan : *plans) {
     for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
-      const QByteArray svg = QByteArray::fromStdString(
-          writeSvg(plan.drawings[i], matTitle(plan, i).toStdString(), wordingIn(Unit::Millimetre)));
-      files.emplace_back(matFile(plan, i), svg);
+      const QByteArray svg = QByteArray::fromStdString(writeSvg(
+          plan.drawings[i], carrierTitle(plan, i).toStdString(), wordingIn(Unit::Millimetre)));
+      files.emplace_back(carrierFile(plan, i), svg);
     }
   }
   const Result<QByteArray> pdf = renderPdf(machinePages(*plans, kit, choices),
@@ -107,7 +109,7 @@ std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& fo
   if (!pdf) {
     return pdf.problem();
   }
-  files.emplace_back(QStringLiteral("mats.pdf"), *pdf);
+  files.emplace_back(QStringLiteral("carriers.pdf"), *pdf);
   return writeFolder(folder, files);
 }
 

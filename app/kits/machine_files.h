@@ -9,7 +9,7 @@
 
 namespace creasewright {
 
-/// A mat's size and how close nets may lie.
+/// The size of the carrier sheet that holds the card in the machine, and how close nets may lie.
 struct MachineChoices {
   Length width = Length::inches(12);
   Length height = Length::inches(12);
@@ -19,13 +19,13 @@ struct MachineChoices {
   QDateTime now;  ///< in the PDF; invalid = none
 };
 
-/// All mats on upright pages, small: what lies where, and how often each is cut.
+/// All carriers on upright pages, small: what lies where, and how often each is cut.
 std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const ClassKit& kit,
                                   const MachineChoices& choices);
 
-/// Nests the kit's nets and writes an SVG file for each mat layout, named by card, number and how
-/// often it is cut, and `mats.pdf` with all of them to look at. Needs a QGuiApplication. Errors:
-/// those of planMachine, FileNotWritten.
+/// Nests the kit's nets and writes an SVG file for each layout of a carrier, named by card, number
+/// and how often it is cut, and `carriers.pdf` with all of them to look at. Needs a
+/// QGuiApplication. Errors: those of planMachine, FileNotWritten.
 std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& folder,
                                           const MachineChoices& choices);
 

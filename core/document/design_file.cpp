@@ -198,11 +198,21 @@ void toVersion2(Json& json) {
   parameters["round"] = false;
 }
 
+/// Version 2 knew the crossed-seam pouch by another name, and a framed tray in one order only.
+void toVersion3(Json& json) {
+  const Json style = json.value("style", Json());
+  if (style == "tetra-pouch") json["style"] = "crossed-seam-pouch";
+  if (style == "framed-tray" && json.contains("parameters") && json["parameters"].is_object())
+    json["parameters"]["long-sides-first"] = false;
+}
+
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
 void migrate(Json& json, std::int64_t version) {
-  for (; version < kDesignVersion; ++version)
+  for (; version < kDesignVersion; ++version) {
     if (version == 1) toVersion2(json);
+    if (version == 2) toVersion3(json);
+  }
 }
 
 Json extraJson(const Extra& extra) {

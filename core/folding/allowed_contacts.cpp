@@ -19,12 +19,9 @@ int meetingStage(const Net& net, int panel, int other) {
 std::vector<AllowedContact> allowedContacts(const Net& net) {
   std::vector<AllowedContact> allowed;
   for (const Mate& mate : net.mates) {
-    const bool tucks = mate.method == Method::Tuck;
-    if (!tucks && mate.method != Method::Lock) continue;
+    if (mate.method != Method::Lock) continue;
     const int stage = meetingStage(net, mate.panel, mate.onto);
-    if (stage == 0) continue;
-    allowed.push_back(
-        {mate.panel, mate.onto, stage, tucks ? "tuck-slides-in" : "tongue-through-slit"});
+    if (stage > 0) allowed.push_back({mate.panel, mate.onto, stage, "tongue-through-slit"});
   }
   return allowed;
 }

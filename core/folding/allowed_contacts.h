@@ -13,16 +13,14 @@ struct AllowedContact {
   int panel = 0;
   int other = 0;
   int stage = 1;
-  std::string_view why;  ///< `tuck-slides-in`, `tongue-through-slit`
+  std::string_view why;  ///< `tongue-through-slit`
 };
 
-/// All contacts of a net that the collision check lets pass:
-/// - `tuck-slides-in`: a flap that is tucked behind its target bends on the way in; in the stage in
-///   which the two come together it may rub through the target.
-/// - `tongue-through-slit`: a locking tongue goes through a slit or notch of its target, in the
-///   stage in which the two come together.
-/// Glued flaps and flaps that rest have no such leave: they land flat, which the check's tolerance
-/// takes for no collision, from the side that the mate states.
+/// All contacts of a net that the collision check lets pass: a locking tongue goes through a slit
+/// or notch of its target, in the stage in which the two come together. No other flap has such
+/// leave: what must bend on its way in, a tuck flap say, is declared as a Bend. Glued flaps and
+/// flaps that rest land flat, which the check's tolerance takes for no collision, from the side
+/// that the mate states.
 std::vector<AllowedContact> allowedContacts(const Net& net);
 
 /// The last stage in which two panels move against one another; 0 when they never do.

@@ -52,10 +52,11 @@ class FoldSteps {
   bool halve(FoldStep& step);
   /// Where the panels are at `progress`.
   std::optional<Pose> poseAt(double progress);
+  /// The angle of each crease at `progress`.
+  std::optional<std::vector<Angle>> anglesAt(double progress);
   [[nodiscard]] const std::optional<Problem>& problem() const { return problem_; }
 
  private:
-  std::optional<std::vector<Angle>> anglesAt(double progress);
   std::unique_ptr<FoldStep> step(double from, double to, const std::vector<Angle>& start,
                                  const std::vector<Angle>& end);
 

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <set>
 
 #include "folding/allowed_contacts.h"
+#include "folding/edge_watch.h"
 #include "folding/pair_watch.h"
 
 namespace creasewright {
@@ -19,6 +21,13 @@ struct PanelPair {
   int b;
   PairMotion motion;
   std::vector<PairWatch> watches;
+};
+
+/// A flap in the plane of the panel it is joined to, and the edges it must not stick out over.
+struct FlapWatch {
+  const Mate* mate;
+  PairMotion motion;
+  std::vector<EdgeWatch> edges;
 };
 
 bool shareCrease(const Net& net, int a, int b) {
@@ -40,6 +49,29 @@ class PathCheck {
         context_{shapes_, steps_, tolerance},
         allowed_(allowedContacts(net)) {
     findPairs();
+    findFlaps();
+  }
+
+  /// Whether any two panels cut or pass through one another in one plane, or a flap sticks out over
+  /// a turned edge, at `progress`.
+  [[nodiscard]] bool collidesAt(double progress) {
+    const double inStages = progress * net_.stageCount();
+    const bool between = std::abs(inStages - std::round(inStages)) > 1e-9;
+    FoldStep* step = between ? steps_.stage(static_cast<int>(std::ceil(inStages))) : nullptr;
+    const auto angles = steps_.anglesAt(progress);
+    if (!angles) return false;
+    const Pose placed = pose(net_, *angles);
+    return std::ranges::any_of(pairs_,
+                               [&](const PanelPair& pair) {
+                                 const bool moves =
+                                     step != nullptr && pair.motion.movesIn(*step) && !isMate(pair);
+                                 return cutsAt(pair, placed, moves);
+                               }) ||
+           std::ranges::any_of(flaps_, [&](const FlapWatch& flap) {
+             return std::ranges::any_of(flap.edges, [&](const EdgeWatch& watch) {
+               return watch.edge().stage <= inStages && watch.crossesAt(context_, placed, *angles);
+             });
+           });
   }
 
   Problems run() {
@@ -53,6 +85,7 @@ class PathCheck {
         if (hit) report(pair.a, pair.b, stage);
         return hit;
       });
+      for (FlapWatch& flap : flaps_) watchEdges(flap, *step, *end, stage);
     }
     if (steps_.problem()) problems_.push_back(*steps_.problem());
     return std::move(problems_);
@@ -71,7 +104,50 @@ class PathCheck {
             pair.watches.emplace_back(i, k);
   }
 
+  /// A locking tongue goes through its target: it has no face to lie on.
+  void findFlaps() {
+    const std::vector<JoinedEdge> edges = joinedEdges(net_);
+    for (const Mate& mate : net_.mates) {
+      if (mate.method == Method::Lock) continue;
+      const int side = mate.face == Face::Inside ? 1 : -1;
+      FlapWatch flap{&mate, {net_, mate.panel, mate.onto}, {}};
+      for (const JoinedEdge& edge : edges) {
+        if (edge.panel != mate.onto || edge.neighbour == mate.panel) continue;
+        if (edge.crease < 0 && edge.frame == mate.panel) continue;
+        for (std::size_t i = 0; i < shapes_.size(); ++i)
+          if (shapes_[i].panel == mate.panel) flap.edges.emplace_back(net_, edge, i, side);
+      }
+      flaps_.push_back(std::move(flap));
+    }
+  }
+
+  void watchEdges(FlapWatch& flap, FoldStep& step, const Pose& end, int stage) {
+    const bool bent = bendsIn(net_, stage) || isAllowed(flap.mate->panel, flap.mate->onto, stage);
+    std::erase_if(flap.edges, [&](const EdgeWatch& watch) {
+      const bool hit =
+          (!bent && watch.edge().stage < stage && watch.crosses(context_, flap.motion, step)) ||
+          (watch.edge().stage <= stage && watch.crossesAt(context_, end, step.end));
+      if (hit) report(flap.mate->panel, watch.edge().neighbour, stage);
+      return hit;
+    });
+  }
+
+  [[nodiscard]] bool isMate(const PanelPair& pair) const {
+    return std::ranges::any_of(net_.mates, [&](const Mate& mate) {
+      return std::minmax(mate.panel, mate.onto) == std::minmax(pair.a, pair.b);
+    });
+  }
+
+  /// What moves and lies in one plane, one part over the other, is on its way through.
+  [[nodiscard]] bool cutsAt(const PanelPair& pair, const Pose& placed, bool moves) const {
+    return std::ranges::any_of(pair.watches, [&](const PairWatch& watch) {
+      return watch.cutsAt(context_, placed) || (moves && watch.meetsAt(context_, placed));
+    });
+  }
+
+  /// Once for a pair of panels, whatever their parts.
   void report(int a, int b, int stage) {
+    if (!reported_.insert(std::pair(std::min(a, b), std::max(a, b))).second) return;
     problems_.push_back({ProblemCode::PanelsCollide,
                          net_.panels[at(a)].id,
                          {net_.panels[at(b)].id, net_.stages[at(stage - 1)]}});
@@ -87,16 +163,16 @@ class PathCheck {
     }
   }
 
-  [[nodiscard]] bool isAllowed(const PanelPair& pair, int stage) const {
+  [[nodiscard]] bool isAllowed(int a, int b, int stage) const {
     return std::ranges::any_of(allowed_, [&](const AllowedContact& contact) {
       return contact.stage == stage &&
-             std::minmax(contact.panel, contact.other) == std::minmax(pair.a, pair.b);
+             std::minmax(contact.panel, contact.other) == std::minmax(a, b);
     });
   }
 
   bool collides(PanelPair& pair, FoldStep& step, const Pose& end, int stage) {
     if (!pair.motion.movesIn(step)) return false;
-    if (bendsIn(net_, stage) || isAllowed(pair, stage)) {
+    if (bendsIn(net_, stage) || isAllowed(pair.a, pair.b, stage)) {
       for (PairWatch& watch : pair.watches) watch.forget();
       return std::ranges::any_of(
           pair.watches, [&](const PairWatch& watch) { return watch.cutsAt(context_, end); });
@@ -126,6 +202,8 @@ class PathCheck {
   PairWatch::Context context_;
   std::vector<AllowedContact> allowed_;
   std::vector<PanelPair> pairs_;
+  std::vector<FlapWatch> flaps_;
+  std::set<std::pair<int, int>> reported_;
   Problems problems_;
 };
 
@@ -133,6 +211,10 @@ class PathCheck {
 
 Problems checkFoldPath(const Net& net, double caliper) {
   return PathCheck(net, caliper + kMateSlack).run();
+}
+
+bool collidesAt(const Net& net, double caliper, double progress) {
+  return PathCheck(net, caliper + kMateSlack).collidesAt(progress);
 }
 
 }  // namespace creasewright

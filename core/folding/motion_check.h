@@ -17,8 +17,15 @@ namespace creasewright {
 /// motion is bounded by its velocity half way and, as second derivatives of a chain of hinges are
 /// bounded by its lengths, by half the turns squared times these lengths.
 ///
+/// A flap that lies against a mate's target must not stick out over an edge of the target where the
+/// card beyond is turned up on its face: see EdgeWatch.
+///
 /// Problems: PanelsCollide, one per pair of panels, for the first place on the way; LoopOpen where
 /// the way cannot be followed.
 Problems checkFoldPath(const Net& net, double caliper);
+
+/// Whether panels are in one another at one moment of the way, as in a bending stage; `progress` as
+/// for FoldPath. False where the way cannot be followed.
+bool collidesAt(const Net& net, double caliper, double progress);
 
 }  // namespace creasewright

@@ -78,14 +78,16 @@ RelativeMotion PairMotion::during(const FoldStep& step) const {
   return {step.twists[b_] - step.twists[a_], stray(step, false), stray(step, true)};
 }
 
+double PairMotion::mostOfA(const FoldStep& step) const {
+  double most = 0;
+  for (const Hinge& hinge : hinges_) most += step.turns[hinge.crease] * hinge.reachA;
+  return most;
+}
+
 double PairMotion::most(const FoldStep& step) const {
-  double a = 0;
   double b = 0;
-  for (const Hinge& hinge : hinges_) {
-    a += step.turns[hinge.crease] * hinge.reachA;
-    b += step.turns[hinge.crease] * hinge.reachB;
-  }
-  return std::min(a, b);
+  for (const Hinge& hinge : hinges_) b += step.turns[hinge.crease] * hinge.reachB;
+  return std::min(mostOfA(step), b);
 }
 
 }  // namespace creasewright

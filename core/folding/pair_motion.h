@@ -16,6 +16,8 @@ class PairMotion {
   [[nodiscard]] RelativeMotion during(const FoldStep& step) const;
   /// The most mm that any corner of the one moves, seen from the other, in half the step.
   [[nodiscard]] double most(const FoldStep& step) const;
+  /// The most mm that any corner of a moves, seen from b, in half the step.
+  [[nodiscard]] double mostOfA(const FoldStep& step) const;
 
  private:
   struct Hinge {

@@ -52,4 +52,11 @@ bool PairWatch::restsAt(const Context& context, const Pose& pose) const {
   return std::abs(dot(a.normal(), b.normal())) > 0.99 && heightOver(a, b).has_value();
 }
 
+bool PairWatch::meetsAt(const Context& context, const Pose& pose) const {
+  if (!restsAt(context, pose)) return false;
+  const auto height =
+      heightOver(placedAt(context.shapes[a_], pose), placedAt(context.shapes[b_], pose));
+  return std::abs(*height) <= context.tolerance;
+}
+
 }  // namespace creasewright

@@ -32,6 +32,8 @@ class PairWatch {
   [[nodiscard]] int side() const { return side_; }
   /// Whether the two lie in one plane, one over the other.
   [[nodiscard]] bool restsAt(const Context& context, const Pose& pose) const;
+  /// The same, and no farther than the tolerance from one another.
+  [[nodiscard]] bool meetsAt(const Context& context, const Pose& pose) const;
 
  private:
   bool changesSide(const PlacedShape& a, const PlacedShape& b, Point3 normal, double tolerance);

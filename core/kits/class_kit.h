@@ -10,7 +10,7 @@
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 3;
+inline constexpr int kKitVersion = 4;
 inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side

@@ -84,7 +84,7 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
   line.kind = ShoppingLine::Kind::Glue;
   line.strips = places;
   for (std::size_t i = 0; i < kit.supplies.size() && line.supply < 0; ++i)
-    if (kit.supplies[i].kind == SupplyItemKind::GlueDots ||
+    if (kit.supplies[i].kind == SupplyItemKind::AdhesiveDots ||
         kit.supplies[i].kind == SupplyItemKind::Glue)
       line.supply = static_cast<int>(i);
   if (line.supply < 0) {

@@ -16,7 +16,9 @@
 namespace creasewright {
 namespace {
 
-constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", "glue-dots", "glue"};
+constexpr std::string_view kDots = "adhesive-dots";
+constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
+constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", kDots, "glue"};
 constexpr double kDearest = 1e7;
 constexpr double kLongestRoll = 1e6;  // mm
 
@@ -89,6 +91,13 @@ class Row {
     return static_cast<std::size_t>(found - words.begin());
   }
 
+  SupplyItemKind kind() {
+    const std::string written = text("kind");
+    const std::optional<SupplyItemKind> known = supplyKind(written);
+    if (!known) fail(written);
+    return known.value_or(SupplyItemKind::Tape);
+  }
+
   void fail(const std::string& written) {
     if (!wrong_) wrong_ = written;
   }
@@ -156,7 +165,7 @@ SupplyItem readSupply(Row& row) {
   item.code = row.text("code");
   item.name = row.text("name");
   if (item.name.empty()) row.fail(item.name);
-  item.kind = static_cast<SupplyItemKind>(row.word("kind", kKinds, kKinds.size()));
+  item.kind = row.kind();
   const bool rolled = item.kind == SupplyItemKind::Tape || item.kind == SupplyItemKind::Ribbon;
   item.width = row.length("width", rolled);
   item.length = row.roll("length", rolled);
@@ -227,7 +236,7 @@ std::string writeSupplyTable(const std::vector<SupplyItem>& supplies) {
 }
 
 std::optional<SupplyItemKind> supplyKind(std::string_view text) {
-  const auto found = std::ranges::find(kKinds, text);
+  const auto found = std::ranges::find(kKinds, text == kOldDots ? kDots : text);
   if (found == kKinds.end()) return std::nullopt;
   return static_cast<SupplyItemKind>(found - kKinds.begin());
 }

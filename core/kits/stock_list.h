@@ -11,16 +11,16 @@
 
 namespace creasewright {
 
-enum class SupplyItemKind { Tape, Ribbon, GlueDots, Glue };
+enum class SupplyItemKind { Tape, Ribbon, AdhesiveDots, Glue };
 
-/// What is bought by the pack: a roll of tape or ribbon, a box of glue dots, a bottle.
+/// What is bought by the pack: a roll of tape or ribbon, a box of adhesive dots, a bottle.
 struct SupplyItem {
   std::string code;  ///< the user's own
   std::string name;
   SupplyItemKind kind = SupplyItemKind::Tape;
   Length width;             ///< tape, ribbon
   Length length;            ///< of a roll
-  std::int64_t pieces = 0;  ///< glue dots in a pack; places a bottle serves
+  std::int64_t pieces = 0;  ///< adhesive dots in a pack; places a bottle serves
   std::int64_t price = 0;   ///< of a pack, smallest coin; 0 = not told
   int atHand = 0;           ///< packs
   bool operator==(const SupplyItem&) const = default;
@@ -38,12 +38,13 @@ struct SupplyItem {
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
 std::string writeStockTable(const std::vector<StockSheet>& stock);
 
-/// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `glue-dots`, `glue`), `width`, `length`,
+/// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `adhesive-dots`, `glue`), `width`, `length`,
 /// `pieces`, `price`, `at_hand`. Errors: TableUnreadable, FileTooLarge.
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where);
 std::string writeSupplyTable(const std::vector<SupplyItem>& supplies);
 
-/// `tape`, `ribbon`, `glue-dots`, `glue`; nothing for another word.
+/// `tape`, `ribbon`, `adhesive-dots` (in older tables and kits `glue-dots`), `glue`; nothing for
+/// another word.
 std::optional<SupplyItemKind> supplyKind(std::string_view text);
 std::string_view supplyKindText(SupplyItemKind kind);
 /// Decimals of a price: 45 reads `0.45`.

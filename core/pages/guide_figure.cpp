@@ -1,10 +1,12 @@
 #include "pages/guide_figure.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 
 #include "drawing/arrange.h"
 #include "folding/loop_closure.h"
+#include "folding/motion_check.h"
 #include "folding/scene.h"
 #include "folding/upright.h"
 #include "making/hand_folds.h"
@@ -17,6 +19,8 @@ namespace {
 
 /// Most of the way, so that a flap is still seen where it goes.
 constexpr double kShown = 0.72;
+/// Where card bends, rigid panels would be shown in one another: then an earlier moment.
+constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
 constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
 
 Point3 middleOf(const Panel& panel, const Transform& placed) {
@@ -110,12 +114,14 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
     const Result<Pose> found = path.pose(progress);
     return found ? *found : pose(net, progress);
   };
+  const double shown = shownShare(piece, step);
   const Point3 up = uprightOf(piece.piece);
-  FoldPicture picture = drawFolded(net, poseAt(kShown), standardView(), up);
+  FoldPicture picture = drawFolded(net, poseAt(shown), standardView(), up);
   std::vector<Polyline> ways;
   if (spec.arrows) {
     std::vector<Pose> poses;
-    for (const double share : {0.3, 0.5, kShown, 0.86, 1.0}) poses.push_back(poseAt(share));
+    for (const double share : {std::min(0.3, shown), 0.5, kShown, 0.86, 1.0})
+      poses.push_back(poseAt(share));
     ways = waysOf(net, step, poses, camera(standardView(), up));
   }
   if (!spec.way.empty()) {
@@ -160,6 +166,16 @@ Drawing foldedPieces(const BuiltDesign& built, int extra, const FigureRoom& room
 }
 
 }  // namespace
+
+double shownShare(const BuiltPiece& piece, const Step& step) {
+  if (step.bends.empty()) return kShown;
+  const FigureSpec& spec = step.figure;
+  for (const double share : kShownInBends) {
+    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
+    if (!collidesAt(piece.piece.net, piece.card.caliper.mm(), progress)) return share;
+  }
+  return 0;
+}
 
 Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
   if (drawing.width <= 0 || drawing.height <= 0) return drawing;

@@ -24,4 +24,8 @@ Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room = {});
 /// A drawing shrunk or enlarged to fit into `room`; type grows and shrinks with it.
 Drawing fittedInto(Drawing drawing, const FigureRoom& room);
 
+/// The share of a fold step's way at which its figure shows the box: most of it, or earlier where
+/// card bends and stiff panels would be shown in one another.
+double shownShare(const BuiltPiece& piece, const Step& step);
+
 }  // namespace creasewright

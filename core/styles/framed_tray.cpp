@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "net/net_builder.h"
 #include "styles/library.h"
@@ -10,6 +11,7 @@ namespace {
 /// All measures in mm.
 struct Tray {
   double openingLength, openingWidth, depth, frame, strip, tab;
+  bool longSidesFirst;
 
   explicit Tray(const Parameters& p)
       : openingLength(p.mm("opening-length")),
@@ -17,7 +19,8 @@ struct Tray {
         depth(p.mm("depth")),
         frame(p.mm("frame")),
         strip(p.mm("glue-strip")),
-        tab(p.mm("tab")) {}
+        tab(p.mm("tab")),
+        longSidesFirst(p.flag("long-sides-first")) {}
 
   [[nodiscard]] double length() const { return openingLength + 2 * frame; }
   [[nodiscard]] double width() const { return openingWidth + 2 * frame; }
@@ -28,7 +31,71 @@ struct Tray {
   }
 };
 
-enum Stage { RollLong = 1, RaiseLong, FoldTabs, RollShort, RaiseShort };
+/// When the parts move, by the place of their stage in `stages`; and the stages in which card must
+/// bend.
+struct Order {
+  std::vector<std::string> stages;
+  int tabs = 0;
+  int longWall = 0, longShape = 0, longFrame = 0;
+  int shortWall = 0, shortShape = 0, shortFrame = 0;
+  std::vector<Bend> bends;
+
+  int add(const char* stage) {
+    stages.emplace_back(stage);
+    return static_cast<int>(stages.size());
+  }
+  void bend(int stage, const char* why) { bends.push_back({stage, why}); }
+};
+
+/// Half of what must be between opposite sides for their sections to swing past one another.
+double swing(const Tray& t) { return std::hypot(t.depth, t.frame); }
+
+/// The same for sides that stand while their inner walls and strips are folded together: the most
+/// of d sin x + s sin 2x.
+double reachStanding(const Tray& t) {
+  const double c =
+      (std::sqrt(t.depth * t.depth + 32 * t.strip * t.strip) - t.depth) / (8 * t.strip);
+  return std::sqrt(1 - c * c) * (t.depth + 2 * t.strip * c);
+}
+
+/// The tabs lie against the long walls before the sides are rolled over them; the mitres come last.
+/// A side's inner wall and strip are folded to their angles, then its frame swings: the section
+/// turns about the wall's upper edge, its lower corner rises at once and stays clear of base and
+/// tabs; turned about the frame's inner edge the strip would go through the base. Sides too deep
+/// for that are rolled in one go.
+Order tabsFirst(const Tray& t) {
+  Order order;
+  const bool deepLong = 2 * swing(t) > t.width();
+  const bool deepShort = 2 * std::max(swing(t), reachStanding(t)) > t.length();
+  if (!deepLong) order.longShape = order.add("shape-long-sides");
+  order.tabs = order.add("fold-tabs");
+  order.shortWall = order.add("raise-short-sides");
+  order.longWall = order.add("long-sides-to-tabs");
+  order.longFrame = order.add("long-sides-over-tabs");
+  if (!deepShort) order.shortShape = order.add("shape-short-sides");
+  order.shortFrame = order.add("short-sides-over-long");
+  if (deepLong) {
+    order.longShape = order.longFrame;
+    order.bend(order.longFrame, "inner-walls-curl");
+  }
+  if (deepShort) {
+    order.shortShape = order.shortFrame;
+    order.bend(order.shortFrame, "inner-walls-curl");
+  }
+  return order;
+}
+
+/// All sides are rolled while they lie flat; the tabs go into the long sides' ends last.
+Order longSidesFirst() {
+  Order order;
+  order.longShape = order.longFrame = order.add("roll-long-sides");
+  order.longWall = order.add("raise-long-sides");
+  order.tabs = order.add("fold-tabs");
+  order.shortShape = order.shortFrame = order.add("roll-short-sides");
+  order.shortWall = order.add("raise-short-sides");
+  order.bend(order.shortWall, "tabs-fed-in");
+  return order;
+}
 
 Shape base(const Tray& t) {
   Shape shape = rectangle(t.length(), t.width());
@@ -45,30 +112,32 @@ Shape notchedTab(const Tray& t) {
 }
 
 /// Outer wall, frame, inner wall and glue strip, all over the full length of the base.
-void addLongSide(NetBuilder& net, const Tray& t, const std::string& side) {
+void addLongSide(NetBuilder& net, const Tray& t, const Order& order, const std::string& side) {
   const std::string at = "base/" + side;
-  net.hinge({"base", side}, at + "/wall", rectangle(t.length(), t.depth), {90, RaiseLong});
-  net.hinge({at + "/wall", "outer"}, at + "/frame", rectangle(t.length(), t.frame), {90, RollLong});
+  net.hinge({"base", side}, at + "/wall", rectangle(t.length(), t.depth), {90, order.longWall});
+  net.hinge({at + "/wall", "outer"}, at + "/frame", rectangle(t.length(), t.frame),
+            {90, order.longFrame});
   net.hinge({at + "/frame", "outer"}, at + "/inner-wall", rectangle(t.length(), t.depth),
-            {90, RollLong});
+            {90, order.longShape});
   net.hinge({at + "/inner-wall", "outer"}, at + "/glue-strip", rectangle(t.length(), t.strip),
-            {90, RollLong});
+            {90, order.longShape});
   net.mate(at + "/glue-strip", "base", Face::Inside, Method::Glue, false);
 }
 
 /// The same strips, the inner ones only as wide as the opening; the frame's ends are mitred and lie
 /// on the long sides' frame; a tab at each end of the outer wall. `first` and `second` are the long
 /// sides met at the start and the end of this side's own crease.
-void addShortSide(NetBuilder& net, const Tray& t, const std::string& side, const std::string& first,
-                  const std::string& second) {
+void addShortSide(NetBuilder& net, const Tray& t, const Order& order, const std::string& side,
+                  const std::string& first, const std::string& second) {
   const std::string at = "base/" + side;
   const double f = t.frame;
-  net.hinge({"base", side}, at + "/wall", rectangle(t.width(), t.depth), {90, RaiseShort});
-  net.hinge({at + "/wall", "outer"}, at + "/frame", trapezoid(t.width(), f, f, f), {90, RollShort});
+  net.hinge({"base", side}, at + "/wall", rectangle(t.width(), t.depth), {90, order.shortWall});
+  net.hinge({at + "/wall", "outer"}, at + "/frame", trapezoid(t.width(), f, f, f),
+            {90, order.shortFrame});
   net.hinge({at + "/frame", "outer"}, at + "/inner-wall", rectangle(t.openingWidth, t.depth),
-            {90, RollShort});
+            {90, order.shortShape});
   net.hinge({at + "/inner-wall", "outer"}, at + "/glue-strip", rectangle(t.openingWidth, t.strip),
-            {90, RollShort});
+            {90, order.shortShape});
   net.mate(at + "/glue-strip", "base", Face::Inside, Method::Glue, false);
 
   const double w = t.width();
@@ -78,9 +147,9 @@ void addShortSide(NetBuilder& net, const Tray& t, const std::string& side, const
            {{w - f, 0}, {w, 0}, {w - f, f}});
 
   net.hinge({at + "/wall", "left", t.depth - t.tab}, at + "/" + first + "-tab", notchedTab(t),
-            {90, FoldTabs});
+            {90, order.tabs});
   net.hinge({at + "/wall", "right", 0, t.tab}, at + "/" + second + "-tab", notchedTab(t),
-            {90, FoldTabs});
+            {90, order.tabs});
   net.mate(at + "/" + first + "-tab", "base/" + first + "/wall", Face::Inside, Method::Glue, true);
   net.mate(at + "/" + second + "-tab", "base/" + second + "/wall", Face::Inside, Method::Glue,
            true);
@@ -88,13 +157,14 @@ void addShortSide(NetBuilder& net, const Tray& t, const std::string& side, const
 
 std::vector<Piece> buildTray(const Parameters& parameters, const Making& making) {
   const Tray t(parameters);
-  NetBuilder net({"roll-long-sides", "raise-long-sides", "fold-tabs", "roll-short-sides",
-                  "raise-short-sides"});
+  const Order order = t.longSidesFirst ? longSidesFirst() : tabsFirst(t);
+  NetBuilder net(order.stages);
   net.root("base", base(t));
-  addLongSide(net, t, "front");
-  addLongSide(net, t, "back");
-  addShortSide(net, t, "left", "front", "back");
-  addShortSide(net, t, "right", "back", "front");
+  addLongSide(net, t, order, "front");
+  addLongSide(net, t, order, "back");
+  addShortSide(net, t, order, "left", "front", "back");
+  addShortSide(net, t, order, "right", "back", "front");
+  for (const Bend& bend : order.bends) net.bends(bend.stage, bend.why);
   net.showing({"base", "base/front/wall", "base/back/wall", "base/left/wall", "base/right/wall",
                "base/front/frame", "base/back/frame", "base/left/frame", "base/right/frame"});
 
@@ -121,21 +191,26 @@ Style framedTray() {
       .lying = Lying::Flat,
       .parameters =
           {{"opening-length", "Opening length", "Between the inner walls of the short sides.",
-            ParameterKind::Length, Length::inches(9, 2).nm(), fixed(smallestOpening),
+            ParameterKind::Length, Length::inches(7, 2).nm(), fixed(smallestOpening),
             fixed(kLargestSide)},
            {"opening-width", "Opening width", "Between the inner walls of the long sides.",
-            ParameterKind::Length, Length::inches(3, 2).nm(), fixed(smallestOpening),
+            ParameterKind::Length, Length::inches(5, 2).nm(), fixed(smallestOpening),
             fixed(kLargestSide)},
            {"depth", "Depth", "From the base to the frame. At least the smallest tab.",
             ParameterKind::Length, Length::inches(1).nm(), smallestFlap(),
             fixed(Length::nanometres(300'000'000))},
            {"frame", "Frame", "Width of the rim. At least the smallest glue strip.",
-            ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(), fixed(widestFrame)},
+            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), fixed(widestFrame)},
            {"glue-strip", "Glue strip", "Turned back under the frame, so no wider than the frame.",
             ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(), otherPlus("frame")},
            {"tab", "Tab width",
             "Measured up the wall from the base line, so no wider than the depth.",
-            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("depth")}},
+            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("depth")},
+           {"long-sides-first", "Long sides first",
+            "Roll and glue the long sides before the tabs go in: each tab is then bent and fed "
+            "into "
+            "their open ends.",
+            ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)}},
       .needs = trayNeeds,
       .build = buildTray,
   };

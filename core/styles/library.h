@@ -29,7 +29,7 @@ Style envelope();
 Style cardWallet();
 // Bags and pouches
 Style gussetedBag();
-Style tetraPouch();
+Style crossedSeamPouch();
 Style pillowBox();
 Style treatScoop();
 // Prisms and pyramids

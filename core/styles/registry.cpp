@@ -33,7 +33,7 @@ std::span<const Style> styles() {
       cardWallet(),
       // Bags and pouches
       gussetedBag(),
-      tetraPouch(),
+      crossedSeamPouch(),
       pillowBox(),
       treatScoop(),
       // Prisms and pyramids

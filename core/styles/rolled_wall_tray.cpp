@@ -82,7 +82,7 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   addRolledWall(net, r, "back");
   addShortWall(net, r, "left", "front", "back");
   addShortWall(net, r, "right", "back", "front");
-  net.bends(RollWalls, "tuck-slides-in");
+  net.bends(RollWalls, "inner-walls-curl");
   net.showing({"base", "base/front", "base/back", "base/left", "base/right", "base/front/rim",
                "base/back/rim"});
   Cavity cavity{"base", {r.length / 2, r.width() / 2, r.depth / 2}};

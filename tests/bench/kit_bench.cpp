@@ -14,7 +14,7 @@ ClassKit kitFor(int takers) {
   kit.stock = {{"12x12", Length::inches(12), Length::inches(12)},
                {"tabloid", Length::inches(11), Length::inches(17)}};
   for (const char* style : {"two-piece-box", "belly-band", "pillow-box", "envelope",
-                            "straight-tuck-box", "tetra-pouch"})
+                            "straight-tuck-box", "crossed-seam-pouch"})
     kit.items.push_back({*newDesign(style, *parseProduct("box:60x40x20mm"), cards().front(),
                                     Ease::Easy, ToolGrid::sixteenthInch()),
                          1});

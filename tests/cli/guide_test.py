@@ -3,7 +3,7 @@
 import unittest
 import xml.etree.ElementTree
 
-from program import ProgramTest
+from program import TRAY, ProgramTest
 
 
 class Guide(ProgramTest):
@@ -26,7 +26,7 @@ class Guide(ProgramTest):
         """Settings of the framed tray as in the common worked example: 3/8, 1 3/8, 1 3/4, 2 3/4 in from all four
         sides (common practice, no published source)."""
         html = self.folder / "g.html"
-        self.succeed("guide", self.design(), "-o", html, "--units", "in")
+        self.succeed("guide", self.design(*TRAY), "-o", html, "--units", "in")
         page = html.read_text(encoding="utf-8")
         self.assertIn("All four sides: Score all the way across at ³⁄₈ in, 1³⁄₈ in, 1³⁄₄ in, 2³⁄₄ in.", page)
 

@@ -177,10 +177,10 @@ class Kit(ProgramTest):
         for path in out.glob("*.pdf"):
             self.assertTrue(path.read_bytes().startswith(b"%PDF-"), path)
 
-    def test_mats_come_with_an_overview(self):
-        out = self.folder / "mats"
+    def test_carriers_come_with_an_overview(self):
+        out = self.folder / "machine"
         self.succeed("kit", self.design(), "--machine", "12x12in", "-o", f"{out}/")
-        self.assertTrue((out / "mats.pdf").read_bytes().startswith(b"%PDF-"))
+        self.assertTrue((out / "carriers.pdf").read_bytes().startswith(b"%PDF-"))
         self.assertTrue(list(out.glob("*.svg")))
 
     def test_own_cards_come_from_the_table_of_sheets(self):

@@ -19,6 +19,7 @@ Design soapTray() {
   Design design = newDesign("framed-tray", *parseProduct("box:89x64x25mm"), cards()[0], Ease::Easy,
                             ToolGrid::sixteenthInch())
                       .value();
+  design.parameters.set("frame", Length::inches(3, 8));
   design.title = "Soap tray";
   design.notes = "The Alder Mill Paper Circle\nThursday group, 12 pieces \u00BD price";
   return design;
@@ -47,6 +48,31 @@ TEST(DesignFile, AFileOfVersionOneIsStillRead) {
   const Result<Design> design = readDesignFile(path);
   ASSERT_TRUE(design.ok());
   EXPECT_EQ(*design, soapTray());
+}
+
+/// Before version 3 a framed tray had no choice of its order.
+TEST(DesignFile, AFileOfVersionTwoIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-2");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
+TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
+  const Design pouch =
+      newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())
+          .value();
+  Json json = Json::parse(writeDesign(pouch));
+  json["style"] = "tetra-pouch";
+  for (const int version : {1, 2}) {
+    json["version"] = version;
+    const Result<Design> read = readDesign(json.dump(), "a");
+    ASSERT_TRUE(read.ok());
+    EXPECT_EQ(*read, pouch);
+  }
+  json["version"] = kDesignVersion;
+  EXPECT_EQ(problemOf(json).code, ProblemCode::UnknownStyle);
 }
 
 TEST(DesignFile, EveryDesignReadsBackTheSame) {

@@ -4,20 +4,24 @@
 
 #include <gtest/gtest.h>
 
-#include "styles/registry.h"
+#include "support/trade_tray.h"
 
 namespace creasewright {
 namespace {
 
-Guide guideOf(const char* style) {
+Guide guideOf(const char* style, const Parameters& parameters) {
   Design design;
   design.styleId = style;
   design.title = "Soap for the Alder Mill Paper Circle";
-  design.parameters = standardParameters(**findStyle(style));
+  design.parameters = parameters;
   const auto built = build(design);
   EXPECT_TRUE(built);
   return makeGuide(*built);
 }
+
+Guide guideOf(const char* style) { return guideOf(style, standardParameters(**findStyle(style))); }
+
+Guide tradeTrayGuide() { return guideOf("framed-tray", testing::tradeTray()); }
 
 std::vector<StepCode> codes(const Guide& guide) {
   std::vector<StepCode> list;
@@ -37,24 +41,51 @@ std::vector<double> sixteenths(const ScoreSetup& setup) {
 
 using S = StepCode;
 
-// Measures and order as makers give them: common practice, no published source.
-TEST(MakeGuide, FramedTrayIsMadeInTheTradesOrder) {
-  const Guide guide = guideOf("framed-tray");
+/// The stages that are folded, in the order told.
+std::vector<std::string> stagesTold(const Guide& guide) {
+  std::vector<std::string> told;
+  for (const Step& step : guide.steps)
+    if (step.code == S::FoldStage) told.push_back(step.stage);
+  return told;
+}
+
+/// The bends of all steps.
+std::vector<std::string> bendsTold(const Guide& guide) {
+  std::vector<std::string> told;
+  for (const Step& step : guide.steps)
+    told.insert(told.end(), step.bends.begin(), step.bends.end());
+  return told;
+}
+
+// Flat work as makers order it: common practice, no published source. Then the tabs are inside the
+// long walls before these are rolled over them.
+TEST(MakeGuide, FramedTrayIsMadeInAnOrderThatHandsCanFollow) {
+  const Guide guide = tradeTrayGuide();
   std::vector<StepCode> order = codes(guide);
   order.erase(std::unique(order.begin(), order.end()), order.end());
   EXPECT_EQ(order, (std::vector{S::TrimBlank, S::ScoreSides, S::ShortScores, S::FoldAndBurnish,
                                 S::CutWaste, S::CutMitres, S::CutNotches, S::ApplyAdhesive,
                                 S::FoldStage, S::PutIn}));
-  const std::vector<std::string> stages{"roll-long-sides", "raise-long-sides", "fold-tabs",
-                                        "roll-short-sides", "raise-short-sides"};
-  std::vector<std::string> told;
-  for (const Step& step : guide.steps)
-    if (step.code == S::FoldStage) told.push_back(step.stage);
-  EXPECT_EQ(told, stages);
+  EXPECT_EQ(stagesTold(guide),
+            (std::vector<std::string>{"shape-long-sides", "fold-tabs", "raise-short-sides",
+                                      "long-sides-to-tabs", "long-sides-over-tabs",
+                                      "shape-short-sides", "short-sides-over-long"}));
+  EXPECT_TRUE(bendsTold(guide).empty());
+}
+
+/// Makers also roll the long sides first; then the tabs must bend on their way in.
+TEST(MakeGuide, LongSidesFirstIsAChoiceWithABend) {
+  Parameters parameters = testing::tradeTray();
+  parameters.setCount("long-sides-first", 1);
+  const Guide guide = guideOf("framed-tray", parameters);
+  EXPECT_EQ(stagesTold(guide),
+            (std::vector<std::string>{"roll-long-sides", "raise-long-sides", "fold-tabs",
+                                      "roll-short-sides", "raise-short-sides"}));
+  EXPECT_EQ(bendsTold(guide), std::vector<std::string>{"tabs-fed-in"});
 }
 
 TEST(MakeGuide, FramedTrayHasTheTradesMeasures) {
-  const Guide guide = guideOf("framed-tray");
+  const Guide guide = tradeTrayGuide();
   const Step& trim = guide.steps.front();
   EXPECT_EQ(trim.width, Length::inches(43, 4));
   EXPECT_EQ(trim.height, Length::inches(31, 4));
@@ -79,7 +110,7 @@ TEST(MakeGuide, FramedTrayHasTheTradesMeasures) {
 }
 
 TEST(MakeGuide, FramedTrayIsCutAndGluedAsTheTradeDoes) {
-  const Guide guide = guideOf("framed-tray");
+  const Guide guide = tradeTrayGuide();
   const auto strokes = [](const Step& step) {
     std::size_t count = 0;
     for (const Cut& cut : step.cuts) count += 1 + cut.repeats.size();
@@ -98,7 +129,7 @@ TEST(MakeGuide, FramedTrayIsCutAndGluedAsTheTradeDoes) {
   // A strip of 3/8 in less 1 mm on either side takes tape of 1/4 in.
   EXPECT_EQ(std::ranges::count_if(
                 adhesive,
-                [](const Adhesive& a) { return a.stage == 2 && a.width == Length::inches(1, 4); }),
+                [](const Adhesive& a) { return a.stage == 5 && a.width == Length::inches(1, 4); }),
             2);
 }
 
@@ -115,7 +146,7 @@ TEST(MakeGuide, BellyBandHasTheTradesMeasures) {
 }
 
 TEST(MakeGuide, SuppliesFollowTheSteps) {
-  const Guide guide = guideOf("framed-tray");
+  const Guide guide = tradeTrayGuide();
   ASSERT_FALSE(guide.supplies.empty());
   EXPECT_EQ(guide.supplies[0].kind, SupplyKind::Card);
   EXPECT_EQ(guide.supplies[0].width, Length::inches(43, 4));

@@ -1,6 +1,7 @@
 #include "kits/bundle.h"
 
 #include <gtest/gtest.h>
+#include <nlohmann/json.hpp>
 
 #include "document/design_file.h"
 #include "styles/registry.h"
@@ -34,10 +35,27 @@ TEST(Bundle, ReadsWhatItWrote) {
 TEST(Bundle, OlderOnesAreRead) {
   const std::string designs = writeBundle({oneOfEachStyle(), {}, {}});
   std::string old = designs.substr(0, designs.rfind(",\n \"stock\"")) + "\n}\n";
-  old.replace(old.find("\"version\": 2"), 12, "\"version\": 1");
+  const std::string now = "\"version\": " + std::to_string(kBundleVersion);
+  old.replace(old.find(now), now.size(), "\"version\": 1");
   const auto read = readBundle(old, "b");
   ASSERT_TRUE(read) << read.problem().where;
   EXPECT_EQ(read->designs.size(), styles().size());
+}
+
+/// Version 2 had other names for the crossed-seam pouch and for adhesive dots.
+TEST(Bundle, OldNamesAreRead) {
+  const Bundle bundle{
+      {*newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::none())},
+      {},
+      {{"D", "Dots", SupplyItemKind::AdhesiveDots, Length(), Length(), 100}}};
+  auto json = nlohmann::ordered_json::parse(writeBundle(bundle));
+  json["version"] = 2;
+  json["designs"][0]["version"] = 2;
+  json["designs"][0]["style"] = "tetra-pouch";
+  json["supplies"][0]["kind"] = "glue-dots";
+  const auto read = readBundle(json.dump(), "b");
+  ASSERT_TRUE(read) << read.problem().where;
+  EXPECT_EQ(writeBundle(*read), writeBundle(bundle));
 }
 
 TEST(Bundle, ABrokenSheetIsNamed) {

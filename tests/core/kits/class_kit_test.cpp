@@ -67,6 +67,22 @@ TEST(ClassKit, OlderKitsAreRead) {
   EXPECT_EQ(writeKit(*read), writeKit(kit));
 }
 
+/// Version 3 had other names for the crossed-seam pouch and for adhesive dots.
+TEST(ClassKit, OldNamesAreRead) {
+  ClassKit kit = soapKit(12);
+  kit.items[0].design =
+      *newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::none());
+  kit.supplies = {{"D", "Dots", SupplyItemKind::AdhesiveDots, Length(), Length(), 100}};
+  auto json = nlohmann::ordered_json::parse(writeKit(kit));
+  json["version"] = 3;
+  json["supplies"][0]["kind"] = "glue-dots";
+  json["items"][0]["design"]["version"] = 2;
+  json["items"][0]["design"]["style"] = "tetra-pouch";
+  const auto read = readKit(json.dump(), "old.cwkit");
+  ASSERT_TRUE(read) << read.problem().where;
+  EXPECT_EQ(writeKit(*read), writeKit(kit));
+}
+
 TEST(ClassKit, RefusesWhatMakesNoSense) {
   const auto code = [](const std::string& text) { return readKit(text, "k").problem().code; };
   EXPECT_EQ(code("{}"), ProblemCode::NotAKit);

@@ -96,6 +96,9 @@ TEST(StockList, WhatCannotBeReadIsNamedByItsRow) {
   EXPECT_EQ(
       stock.problem(),
       (Problem{ProblemCode::TableUnreadable, "t.csv", {std::int64_t{3}, std::string("far")}}));
+  for (const char* dots : {"adhesive-dots", "glue-dots"})
+    EXPECT_EQ(readSupplyTable(std::string("name,kind\nDots,") + dots + "\n", "t")->front().kind,
+              SupplyItemKind::AdhesiveDots);
   EXPECT_FALSE(readSupplyTable("name,kind,width,length\nX,rope,1 in,2 m\n", "t").ok());
   EXPECT_FALSE(readSupplyTable("name,kind\nTape,tape\n", "t").ok());
 }

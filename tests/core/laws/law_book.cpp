@@ -8,6 +8,7 @@ std::span<const Law> lawBook() {
   static constexpr std::array kLaws{
       Law{"every check holds", everyCheckHolds},
       Law{"no panel goes through another", noPanelGoesThroughAnother},
+      Law{"no bend is idle", noBendIsIdle},
       Law{"mates land on their targets", matesLandOnTheirTargets},
       Law{"creases are long enough to score", creasesAreLongEnoughToScore},
       Law{"flaps are as wide as their limit", flapsAreAsWideAsTheirLimit},

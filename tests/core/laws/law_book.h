@@ -22,6 +22,7 @@ std::span<const Law> lawBook();
 
 // Motion
 Verdict noPanelGoesThroughAnother(const BuiltDesign& built);
+Verdict noBendIsIdle(const BuiltDesign& built);
 Verdict matesLandOnTheirTargets(const BuiltDesign& built);
 // Making
 Verdict everyCheckHolds(const BuiltDesign& built);

@@ -35,7 +35,7 @@ constexpr std::array kFixedMeasures{
     FixedMeasure{"open-sleeve", "front", 10, "thumb notch, radius 10 mm at most"},
     FixedMeasure{"open-sleeve", "/back", 10, "thumb notch, radius 10 mm at most"},
     FixedMeasure{"", "/tab", 30, "6 to 10 mm deep whatever the wall, with slanting ends"},
-    FixedMeasure{"tetra-pouch", "seam", 4, "1 mm clear of the folds"},
+    FixedMeasure{"crossed-seam-pouch", "seam", 4, "1 mm clear of the folds"},
     FixedMeasure{"", "seam", 1, "1 mm clear of the ends"},
     FixedMeasure{"pyramid-box", "/gap-flap", 25, "8 mm deep at most, with slanting ends"},
     FixedMeasure{"pyramid-box", "", 17, "walls end in a tip 10 mm wide"},

@@ -54,6 +54,19 @@ Verdict noPanelGoesThroughAnother(const BuiltDesign& built) {
   return {};
 }
 
+/// A stage declares that the card bends only where stiff panels would go through one another.
+Verdict noBendIsIdle(const BuiltDesign& built) {
+  for (const BuiltPiece& piece : built.pieces)
+    for (std::size_t i = 0; i < piece.piece.net.bends.size(); ++i) {
+      Net stiff = piece.piece.net;
+      const Bend bend = stiff.bends[i];
+      stiff.bends.erase(stiff.bends.begin() + static_cast<std::ptrdiff_t>(i));
+      if (checkFoldPath(stiff, built.design.card.caliper.mm()).empty())
+        return piece.piece.name + ": " + bend.why + " in stage " + std::to_string(bend.stage);
+    }
+  return {};
+}
+
 /// Folded, every mate lies in its target's plane but for a layer of card, and over its target but
 /// for the strip a rounded measure and a layer leave.
 Verdict matesLandOnTheirTargets(const BuiltDesign& built) {

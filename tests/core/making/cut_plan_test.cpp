@@ -4,28 +4,29 @@
 
 #include <gtest/gtest.h>
 
-#include "styles/registry.h"
+#include "support/trade_tray.h"
 
 namespace creasewright {
 namespace {
 
-CutPlan planOf(const char* id) {
-  const Style& style = **findStyle(id);
+CutPlan planOf(const Style& style, const Parameters& parameters) {
   const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-  const Piece piece = style.build(standardParameters(style), making)[0];
+  const Piece piece = style.build(parameters, making)[0];
   const FlatNet flat = flatten(piece.net);
   return planCuts(piece.net, flat, findWaste(flat));
 }
 
+CutPlan tradeTrayPlan() { return planOf(**findStyle("framed-tray"), testing::tradeTray()); }
+
 TEST(CutPlan, CutsOnOneLineAreOneStrokeAndMirrorImagesAreToldOnce) {
-  const CutPlan plan = planOf("framed-tray");
+  const CutPlan plan = tradeTrayPlan();
   for (const Cut& cut : plan.cuts) EXPECT_EQ(cut.repeats.size(), 3U);
   EXPECT_EQ(std::ranges::count(plan.cuts, CutKind::Mitre, &Cut::kind), 1);
   EXPECT_EQ(std::ranges::count(plan.cuts, CutKind::Notch, &Cut::kind), 2);
 }
 
 TEST(CutPlan, ACutFromTheEdgeNamesTheScoreWhereItStops) {
-  const CutPlan plan = planOf("framed-tray");
+  const CutPlan plan = tradeTrayPlan();
   // From a long side to the base line beside the short side's strips: the fourth score.
   const auto toBase = std::ranges::find_if(plan.cuts, [](const Cut& cut) {
     return cut.fromEdge && cut.edge == SheetSide::Bottom && cut.toLine == 4;
@@ -37,7 +38,7 @@ TEST(CutPlan, ACutFromTheEdgeNamesTheScoreWhereItStops) {
 
 TEST(CutPlan, HolesComeWhileTheSheetIsWhole) {
   for (const Style& style : styles()) {
-    const CutPlan plan = planOf(std::string(style.id).c_str());
+    const CutPlan plan = planOf(style, standardParameters(style));
     EXPECT_TRUE(std::ranges::is_sorted(plan.cuts, {}, &Cut::kind)) << style.id;
   }
 }

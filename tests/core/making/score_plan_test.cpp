@@ -8,26 +8,28 @@
 #include "core/making/score_plan_text.h"
 #include "styles/registry.h"
 #include "support/random.h"
+#include "support/trade_tray.h"
 
 namespace creasewright {
 namespace {
 
-std::string planOf(const char* id, ToolGrid grid) {
-  const Style& style = **findStyle(id);
-  const Net net = style.build(standardParameters(style), {Length::mm(0.3), grid})[0].net;
+std::string planOf(const char* id, const Parameters& parameters, ToolGrid grid) {
+  const Net net = (*findStyle(id))->build(parameters, {Length::mm(0.3), grid})[0].net;
   return testing::planText(planScores(net, flatten(net), grid));
 }
 
 // Trade check values: common practice, no published source. Sixteenths of an inch.
 TEST(ScorePlan, FramedTrayIsGroupedAsTheTradeGroupsIt) {
-  EXPECT_EQ(planOf("framed-tray", ToolGrid::sixteenthInch()),
+  EXPECT_EQ(planOf("framed-tray", testing::tradeTray(), ToolGrid::sixteenthInch()),
             "left right bottom top: 6 22 28 44\n"
             "left right: 50 from bottom to 22 line 2 cut, 74 from bottom to 22 line 2 cut\n"
             "bottom top: 36 from left to 44 line 4 cut, 136 from left to 44 line 4 cut\n");
 }
 
 TEST(ScorePlan, BellyBandIsScoredFromOneSide) {
-  EXPECT_EQ(planOf("belly-band", ToolGrid::sixteenthInch()), "left: 24 40 77 93\n");
+  EXPECT_EQ(planOf("belly-band", standardParameters(**findStyle("belly-band")),
+                   ToolGrid::sixteenthInch()),
+            "left: 24 40 77 93\n");
 }
 
 /// A mark of the cut plan or a score, in blank coordinates.

@@ -5,6 +5,7 @@
 
 #include "net/flat_net.h"
 #include "styles/registry.h"
+#include "support/trade_tray.h"
 
 // Measures of a framed tray and its belly band as makers give them: common practice, no published
 // source. Inches throughout.
@@ -38,14 +39,7 @@ void expectAt(const std::vector<double>& have, const std::vector<double>& want) 
 }
 
 TEST(TradeValues, FramedTrayNeedsTheSheetMakersCut) {
-  Parameters p;
-  p.set("opening-length", Length::inches(9, 2));
-  p.set("opening-width", Length::inches(3, 2));
-  p.set("depth", Length::inches(1));
-  p.set("frame", Length::inches(3, 8));
-  p.set("glue-strip", Length::inches(3, 8));
-  p.set("tab", Length::inches(1, 2));
-  const FlatNet flat = flatOf("framed-tray", p);
+  const FlatNet flat = flatOf("framed-tray", testing::tradeTray());
   EXPECT_NEAR(flat.width / 25.4, 10.75, 1e-9);
   EXPECT_NEAR(flat.height / 25.4, 7.75, 1e-9);
   expectAt(creasesAt(flat, true), {0.375, 1.375, 1.75, 2.75, 8, 9, 9.375, 10.375});
@@ -53,8 +47,7 @@ TEST(TradeValues, FramedTrayNeedsTheSheetMakersCut) {
 }
 
 TEST(TradeValues, FramedTrayTabsStandHalfAnInchUpTheWall) {
-  const Parameters p = standardParameters(**findStyle("framed-tray"));
-  const Net net = (*findStyle("framed-tray"))->build(p, kHand)[0].net;
+  const Net net = (*findStyle("framed-tray"))->build(testing::tradeTray(), kHand)[0].net;
   const FlatNet flat = flatten(net);
   const Bounds tab =
       bounds(flat.panels[static_cast<std::size_t>(*net.find("base/left/front-tab"))]);

@@ -17,7 +17,7 @@ double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
 /// A tube closed by two seams at right angles: four equal triangles, `side` wide and `height` high.
 /// With the lower seam along x and the upper one along y, g apart, two faces have the outward
 /// normals (0, g, -side/2) and (g, 0, side/2) over `height`; elementary geometry. mm.
-struct Tetra {
+struct Pouch {
   double side, height, fin, seam;
 
   /// Between the two seams.
@@ -32,7 +32,7 @@ struct Tetra {
 };
 
 /// Notched between one fin and the next, so that they come together.
-void addFin(NetBuilder& net, const Tetra& t, const std::string& face, std::string_view edge) {
+void addFin(NetBuilder& net, const Pouch& t, const std::string& face, std::string_view edge) {
   const double width = net.edgeLength(face, edge);
   const double inset = std::min(t.fin / 3, width / 6);
   net.hinge({face, edge}, face + "/" + face + "-fin", trapezoid(width, t.fin, inset, inset),
@@ -40,7 +40,7 @@ void addFin(NetBuilder& net, const Tetra& t, const std::string& face, std::strin
 }
 
 /// The long seam lies flat inside the left half of the back.
-void addSeam(NetBuilder& net, const Tetra& t) {
+void addSeam(NetBuilder& net, const Pouch& t) {
   const double slanting = t.seam * 2 * t.height / t.side + 1;
   const double start = 1;
   // Its frame starts at the top.
@@ -50,7 +50,7 @@ void addSeam(NetBuilder& net, const Tetra& t) {
 }
 
 std::vector<Piece> buildPouch(const Parameters& p, const Making&) {
-  const Tetra t{p.mm("width"), p.mm("height"), p.mm("fin"), p.mm("seam")};
+  const Pouch t{p.mm("width"), p.mm("height"), p.mm("fin"), p.mm("seam")};
   const double a = t.side;
   const double h = t.height;
   const HingeFold fold{t.edgeFold(), Tube};
@@ -103,11 +103,11 @@ Limit shareOfWidth(std::int64_t hundredths) {
 
 }  // namespace
 
-Style tetraPouch() {
+Style crossedSeamPouch() {
   const Limit fin = smallestFlap();
   return {
-      .id = "tetra-pouch",
-      .title = "Tetra pouch",
+      .id = "crossed-seam-pouch",
+      .title = "Crossed-seam pouch",
       .summary = "A tube closed by two crossed seams: four equal faces.",
       .lying = Lying::Flat,
       .traits = {.difficulty = 1, .suits = "Sweets, nuts, tea, favours, small surprises."},
