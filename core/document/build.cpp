@@ -11,7 +11,6 @@
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
-#include "folding/needed_bends.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/registry.h"
@@ -78,7 +77,6 @@ void measureCavities(BuiltDesign& built, double caliper) {
 
 BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
   const double caliper = card.caliper.mm();
-  piece.net.bends = neededBends(piece.net, caliper);
   BuiltPiece built;
   built.flat = flatten(piece.net);
   built.folded = pose(piece.net, 1.0);

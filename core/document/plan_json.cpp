@@ -1,5 +1,6 @@
 #include "document/plan_json.h"
 
+#include "folding/needed_bends.h"
 #include "making/cut_plan.h"
 #include "making/glue_tape.h"
 #include "units/length_text.h"
@@ -178,7 +179,7 @@ Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
 
 Json foldPlanJson(const BuiltPiece& piece) {
   const Net& net = piece.piece.net;
-  const FoldPlan folds = planFolds(net, piece.flat);
+  const FoldPlan folds = planFolds(withNeededBends(net, piece.card.caliper.mm()), piece.flat);
   Json burnish = Json::array();
   for (const Fold& fold : folds.burnish) burnish.push_back(foldJson(net, fold));
   Json stages = Json::array();

@@ -21,4 +21,9 @@ std::vector<Bend> neededBends(const Net& net, double caliper) {
   return tried.bends;
 }
 
+Net withNeededBends(Net net, double caliper) {
+  net.bends = neededBends(net, caliper);
+  return net;
+}
+
 }  // namespace creasewright

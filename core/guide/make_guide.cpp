@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "folding/needed_bends.h"
 #include "folding/outside.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
@@ -82,7 +83,7 @@ PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
   PiecePlans plans{static_cast<int>(index),
                    piece,
                    planCuts(net, piece.flat, piece.waste),
-                   planFolds(net, piece.flat),
+                   planFolds(withNeededBends(net, piece.card.caliper.mm()), piece.flat),
                    {}};
   plans.adhesive = planAdhesive(net, piece.gluePlan, plans.folds, built.design.grid);
   return plans;

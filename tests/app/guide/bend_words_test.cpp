@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/laws/random_design.h"
+#include "folding/needed_bends.h"
 #include "guide/guide_words.h"
 #include "guide/make_guide.h"
 #include "pages/guide_figure.h"
@@ -70,7 +71,8 @@ TEST(BendWords, EveryBendIsToldAtItsStageInBothLanguages) {
     overDesigns(91, [&](const BuiltDesign& built) {
       const Guide guide = makeGuide(built);
       for (std::size_t piece = 0; piece < built.pieces.size(); ++piece) {
-        auto declared = bendsOf(built.pieces[piece].piece.net);
+        auto declared = bendsOf(
+            withNeededBends(built.pieces[piece].piece.net, built.pieces[piece].card.caliper.mm()));
         for (std::size_t i = 0; i < guide.steps.size(); ++i) {
           const Step& step = guide.steps[i];
           if (step.piece != static_cast<int>(piece) || step.code != StepCode::FoldStage) {

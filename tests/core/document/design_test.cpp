@@ -64,7 +64,7 @@ TEST(WithParameter, BareNumbersAreInTheUnitOfTheTools) {
 
 TEST(WithParameter, ChangesNothingElse) {
   const Design before = designOf("framed-tray", box(90, 40, 30));
-  Design after = *withParameter(before, "frame", "1/2 in");
+  Design after = *withParameter(before, "frame", "5/8 in");
   EXPECT_NE(after.parameters, before.parameters);
   after.parameters.set("frame", before.parameters.length("frame"));
   EXPECT_EQ(after, before);

@@ -262,7 +262,7 @@ TEST(Extras, ADesignOfVersionOneHasNone) {
     ASSERT_NE(at, std::string::npos) << from;
     text.replace(at, from.size(), to);
   };
-  cut("\"version\": 2", "\"version\": 1");
+  cut("\"version\": 3", "\"version\": 1");
   cut("\"extras\": [],", "");
   cut("\"side-margin\": \"15 mm\"", "\"margin\": \"15 mm\"");
   cut("\"round\": false,", "");

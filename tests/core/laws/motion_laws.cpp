@@ -1,5 +1,6 @@
 #include "core/laws/law_book.h"
 #include "folding/motion_check.h"
+#include "folding/needed_bends.h"
 
 namespace creasewright::testing {
 namespace {
@@ -54,16 +55,18 @@ Verdict noPanelGoesThroughAnother(const BuiltDesign& built) {
   return {};
 }
 
-/// A stage declares that the card bends only where stiff panels would go through one another.
+/// A bend is told only where stiff panels would go through one another.
 Verdict noBendIsIdle(const BuiltDesign& built) {
-  for (const BuiltPiece& piece : built.pieces)
-    for (std::size_t i = 0; i < piece.piece.net.bends.size(); ++i) {
-      Net stiff = piece.piece.net;
+  for (const BuiltPiece& piece : built.pieces) {
+    const Net told = withNeededBends(piece.piece.net, built.design.card.caliper.mm());
+    for (std::size_t i = 0; i < told.bends.size(); ++i) {
+      Net stiff = told;
       const Bend bend = stiff.bends[i];
       stiff.bends.erase(stiff.bends.begin() + static_cast<std::ptrdiff_t>(i));
       if (checkFoldPath(stiff, built.design.card.caliper.mm()).empty())
         return piece.piece.name + ": " + bend.why + " in stage " + std::to_string(bend.stage);
     }
+  }
   return {};
 }
 

@@ -4,6 +4,7 @@
 
 #include "net/net_builder.h"
 #include "styles/registry.h"
+#include "support/trade_tray.h"
 
 namespace creasewright {
 namespace {
@@ -87,10 +88,9 @@ TEST(FlatNet, ScoresAndCutsCoverEveryPanelEdgeOnce) {
 }
 
 TEST(FlatNet, TrayTabsAreCutFromTheStripsBesideThem) {
-  const Style& tray = styles()[0];
-  ASSERT_EQ(tray.id, "framed-tray");
+  const Style& tray = **findStyle("framed-tray");
   const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-  const FlatNet flat = flatten(tray.build(standardParameters(tray), making)[0].net);
+  const FlatNet flat = flatten(tray.build(testing::tradeTray(), making)[0].net);
   // Four tabs, each as long as half the long side less 1/16 in, but for its notch of 1/8 in; each
   // passes four strips.
   EXPECT_NEAR(totalLength(flat.partings), 4 * (5.25 / 2 - 1.0 / 16 - 1.0 / 8) * 25.4, 1e-6);

@@ -3,6 +3,7 @@
 #include "core/laws/random_design.h"
 #include "drawing/arrange.h"
 #include "pages/template_pages.h"
+#include "support/trade_tray.h"
 
 // What a printed sheet says and shows about itself.
 namespace creasewright {
@@ -88,7 +89,7 @@ TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
 TEST(TemplateSheets, AdhesiveOnTheOtherFaceIsHatchedTheOtherWay) {
   Design design;
   design.styleId = "framed-tray";
-  design.parameters = standardParameters(**findStyle("framed-tray"));
+  design.parameters = testing::tradeTray();
   const auto built = build(design);
   ASSERT_TRUE(built);
   const BuiltPiece& piece = built->pieces[0];
