@@ -17,7 +17,7 @@
 namespace creasewright {
 namespace {
 
-void setDepth(DesignSession& session, Length depth) {
+void deepen(DesignSession& session, Length depth) {
   changeParameter(session, "depth", depth.nm());
 }
 
@@ -42,7 +42,7 @@ TEST(Autosave, KeepsUnsavedWorkAndForgetsSavedWork) {
   Autosave autosave(session, folder.filePath("recovery"));
   EXPECT_TRUE(autosave.keep());
   EXPECT_FALSE(QFile::exists(autosave.file()));
-  setDepth(session, Length::mm(33));
+  deepen(session, Length::mm(33));
   EXPECT_TRUE(autosave.keep());
   EXPECT_TRUE(QFile::exists(autosave.file()));
   ASSERT_FALSE(session.saveAs(folder.filePath("a.cwdesign")));
@@ -58,7 +58,7 @@ TEST(Autosave, SteadyWorkIsKeptWithinFiveSeconds) {
   QElapsedTimer clock;
   clock.start();
   for (int i = 0; !QFile::exists(autosave.file()) && clock.elapsed() < 10'000; ++i) {
-    setDepth(session, Length::mm(30 + i % 10));
+    deepen(session, Length::mm(30 + i % 10));
     QTest::qWait(100);
   }
   EXPECT_LT(clock.elapsed(), 5'000);
@@ -68,7 +68,7 @@ TEST(Autosave, WorkOfARunningProgramIsNotOffered) {
   const QTemporaryDir folder;
   DesignSession session;
   Autosave autosave(session, folder.path());
-  setDepth(session, Length::mm(33));
+  deepen(session, Length::mm(33));
   ASSERT_TRUE(autosave.keep());
   EXPECT_TRUE(findRecovery(folder.path()).empty());
 }
@@ -76,7 +76,7 @@ TEST(Autosave, WorkOfARunningProgramIsNotOffered) {
 TEST(Autosave, WorkOfAKilledProgramIsOfferedOnceWithItsFile) {
   const QTemporaryDir folder;
   DesignSession session;
-  setDepth(session, Length::mm(33));
+  deepen(session, Length::mm(33));
   dieWith(session.design(), folder.path(), "/somewhere/soap tray.cwdesign");
   {
     const auto found = findRecovery(folder.path());
