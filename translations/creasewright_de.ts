@@ -500,6 +500,30 @@
         <source>-o: With --machine name a folder, such as -o machine/.</source>
         <translation>-o: Mit --machine einen Ordner nennen, etwa -o maschine/.</translation>
     </message>
+    <message>
+        <source>The output cannot be written (%1). Send it where there is room and somebody reads it.</source>
+        <translation>Die Ausgabe lässt sich nicht schreiben (%1). Dorthin leiten, wo Platz ist und jemand liest.</translation>
+    </message>
+    <message>
+        <source>-o: “%1” is no name in UTF-8. Choose another name.</source>
+        <translation>-o: „%1“ ist kein Name in UTF-8. Einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>-o: “%1” is read here and would be replaced. Choose another name.</source>
+        <translation>-o: „%1“ wird hier gelesen und würde ersetzt. Einen anderen Namen wählen.</translation>
+    </message>
+    <message>
+        <source>%1: This argument is empty. Write a value after it or leave it out.</source>
+        <translation>%1: Dieses Argument ist leer. Einen Wert dahinter schreiben oder es weglassen.</translation>
+    </message>
+    <message>
+        <source>Planning for %1 s; Ctrl+C gives up.</source>
+        <translation>Es wird seit %1 s geplant; Strg+C bricht ab.</translation>
+    </message>
+    <message>
+        <source>The card in work is at most %1 % above the best.</source>
+        <translation>Der Karton in Arbeit liegt höchstens %1 % über dem Besten.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1996,6 +2020,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Last used %1</source>
         <translation>Zuletzt benutzt am %1</translation>
     </message>
+    <message>
+        <source>being read…</source>
+        <translation>wird gelesen …</translation>
+    </message>
+    <message>
+        <source>This file is still being read: %1</source>
+        <translation>Diese Datei wird noch gelesen: %1</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ShelfWindow</name>
@@ -2131,6 +2163,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
+    <message>
+        <source>Some designs are still being read. Save the bundle when all are here.</source>
+        <translation>Einige Entwürfe werden noch gelesen. Die Sammlung speichern, wenn alle da sind.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::StepList</name>
@@ -2203,6 +2239,10 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/stock/stock_window.cpp" line="201"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
+    </message>
+    <message>
+        <source>%1 When you save, the old list is kept beside the new one.</source>
+        <translation>%1 Beim Speichern bleibt die alte Liste neben der neuen erhalten.</translation>
     </message>
 </context>
 <context>
@@ -3914,14 +3954,6 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
-    <name>output</name>
-    <message>
-        <location filename="../app/output/write_folder.cpp" line="25"/>
-        <source>the folder cannot be made</source>
-        <translation>der Ordner kann nicht angelegt werden</translation>
-    </message>
-</context>
-<context>
     <name>panels</name>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="88"/>
@@ -4832,11 +4864,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="267"/>
-        <source>“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by this program.</source>
-        <translation>„%1“ hat %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Einen Entwurf wählen, den dieses Programm gespeichert hat.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/problem_text.cpp" line="272"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
@@ -4845,11 +4872,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="274"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/problem_text.cpp" line="280"/>
-        <source>The design has no field “%1”. Add it or open another copy.</source>
-        <translation>Dem Entwurf fehlt das Feld „%1“. Ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="282"/>
@@ -4865,6 +4887,32 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="252"/>
         <source>The cutting plan that was found is wrong (%2 “%1”) and is kept back: a fault of the program. Another number of people or another sheet may do.</source>
         <translation>Der gefundene Schneideplan ist falsch (%2 „%1“) und wird zurückgehalten: ein Fehler des Programms. Mit einer anderen Zahl von Personen oder einem anderen Bogen geht es vielleicht.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="267"/>
+        <source>“%1” has %2 bytes, more than the %3 such a file may have. Choose one saved by this program.</source>
+        <translation>„%1“ hat %2 Bytes, mehr als die %3, die eine solche Datei haben darf. Eine wählen, die dieses Programm gespeichert hat.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="280"/>
+        <source>The file has no field “%1”. Add it or open another copy.</source>
+        <translation>Der Datei fehlt das Feld „%1“. Es ergänzen oder eine andere Kopie öffnen.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a Creasewright bundle. Choose a .cwbundle file.</source>
+        <translation>„%1“ ist keine Creasewright-Sammlung. Eine .cwbundle-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>The roll “%1” is %2 m long, more than the %3 m a roll may have. Shorten it.</source>
+        <translation>Die Rolle „%1“ ist %2 m lang, mehr als die %3 m, die eine Rolle haben darf. Die Länge verringern.</translation>
+    </message>
+    <message>
+        <source>The list “%1” has %2 entries, more than the %3 it may have. Take some away.</source>
+        <translation>Die Liste „%1“ hat %2 Einträge, mehr als die %3, die sie haben darf. Einige wegnehmen.</translation>
+    </message>
+    <message>
+        <source>The text of “%1” has %2 characters, more than the %3 it may have. Shorten it.</source>
+        <translation>Der Text von „%1“ hat %2 Zeichen, mehr als die %3, die er haben darf. Den Text kürzen.</translation>
     </message>
 </context>
 <context>
