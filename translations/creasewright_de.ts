@@ -249,11 +249,6 @@
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="240"/>
-        <source>size of a cutting machine&apos;s mat, such as 12x12in: writes its layouts into a folder</source>
-        <translation>Größe der Trägermatte eines Schneideplotters, etwa 12x12in: schreibt ihre Aufteilungen in einen Ordner</translation>
-    </message>
-    <message>
         <location filename="../app/cli/arguments.cpp" line="244"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt quer zur Laufrichtung seines Bogens drehen</translation>
@@ -449,11 +444,6 @@
         <location filename="../app/cli/kit_command.cpp" line="30"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
         <translation>-o: Angeben, wohin geschrieben wird, etwa -o class.pdf.</translation>
-    </message>
-    <message>
-        <location filename="../app/cli/kit_command.cpp" line="39"/>
-        <source>-o: With --machine name a folder, such as -o mats/.</source>
-        <translation>-o: Mit --machine einen Ordner nennen, etwa -o matten/.</translation>
     </message>
     <message>
         <location filename="../app/cli/kit_command.cpp" line="43"/>
@@ -1592,34 +1582,6 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
     </message>
-    <message>
-        <location filename="../app/shell/main_window.cpp" line="145"/>
-        <source>Work found</source>
-        <translation>Nicht gespeicherte Arbeit</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/main_window.cpp" line="148"/>
-        <source>Take it up again, or throw it away.</source>
-        <translation>Wiederherstellen oder verwerfen?</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/main_window.cpp" line="149"/>
-        <source>Take it up</source>
-        <translation>Wiederherstellen</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/main_window.cpp" line="150"/>
-        <source>Throw it away</source>
-        <translation>Verwerfen</translation>
-    </message>
-</context>
-<context>
-    <name>creasewright::MakeMenu</name>
-    <message>
-        <location filename="../app/shell/make_menu.cpp" line="22"/>
-        <source>Save as a file…</source>
-        <translation>Als Datei speichern …</translation>
-    </message>
 </context>
 <context>
     <name>creasewright::MeasuresPanel</name>
@@ -2344,11 +2306,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/shell/tool_bar.cpp" line="159"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
-    </message>
-    <message>
-        <location filename="../app/shell/tool_bar.cpp" line="159"/>
-        <source>Make</source>
-        <translation>Unterlagen</translation>
     </message>
 </context>
 <context>
@@ -3178,21 +3135,6 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Stay %1 away from folds and edges.</source>
         <translation>%1 Abstand zu Falzen und Rändern halten.</translation>
     </message>
-    <message>
-        <source>1/32 in</source>
-        <comment>how far adhesive stays from edges</comment>
-        <translation>1/32 in</translation>
-    </message>
-    <message>
-        <source>1/32 in (1 mm)</source>
-        <comment>how far adhesive stays from edges</comment>
-        <translation>1/32 in (1 mm)</translation>
-    </message>
-    <message>
-        <source>1 mm</source>
-        <comment>how far adhesive stays from edges</comment>
-        <translation>1 mm</translation>
-    </message>
     <message numerus="yes">
         <source>The other %n cut(s) run as the figure shows.</source>
         <translation>
@@ -3229,6 +3171,21 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>These sides are deep: roll one after the other, and curl the inner wall in your hand so that it clears the side opposite.</source>
         <translation>Diese Seiten sind tief: eine nach der anderen einrollen und dabei die Innenwand in der Hand rund biegen, damit sie an der gegenüberliegenden Seite vorbeigeht.</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_lengths.cpp" line="43"/>
+        <source>1/32 in</source>
+        <translation>1/32 in</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_lengths.cpp" line="44"/>
+        <source>1/32 in (1 mm)</source>
+        <translation>1/32 in (1 mm)</translation>
+    </message>
+    <message>
+        <location filename="../app/guide/guide_lengths.cpp" line="45"/>
+        <source>1 mm</source>
+        <translation>1 mm</translation>
     </message>
 </context>
 <context>
@@ -3584,19 +3541,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/teacher_words.cpp" line="58"/>
         <source>%1 The end.</source>
         <translation>%1 Ende.</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/kits/machine_files.cpp" line="21"/>
-        <source>%1, mat %2: cut %n sheet(s)</source>
-        <translation>
-            <numerusform>%1, Trägermatte %2: %n Bogen schneiden</numerusform>
-            <numerusform>%1, Trägermatte %2: %n Bögen schneiden</numerusform>
-        </translation>
-    </message>
-    <message>
-        <location filename="../app/kits/machine_files.cpp" line="76"/>
-        <source>Mats of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
-        <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in den laufenden Schneideplotter greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_saving.cpp" line="31"/>

@@ -97,10 +97,11 @@ class BellyBand(ProgramTest):
 
 
 class Defaults(ProgramTest):
-    def test_a_new_tray_is_the_worked_example(self):
-        self.assertEqual(
-            self.exported(self.design())["pieces"], self.exported(self.design(*TRAY))["pieces"]
-        )
+    def test_a_new_tray_has_round_values_of_its_own(self):
+        """By hand: 3 1/2 x 2 1/2 in opening, frame 1/2, depth 1, strip 3/8: each side adds 2 7/8 beyond the rim."""
+        blank = self.exported(self.design())["pieces"][0]["blank"]
+        self.assertAlmostEqual(blank["width"], (3.5 + 2 * 0.5 + 2 * 2.875) * INCH, places=6)
+        self.assertAlmostEqual(blank["height"], (2.5 + 2 * 0.5 + 2 * 2.875) * INCH, places=6)
 
 
 if __name__ == "__main__":

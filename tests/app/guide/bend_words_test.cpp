@@ -54,7 +54,8 @@ std::multimap<std::string, std::string> bendsOf(const Net& net) {
 QStringList sentencesOfBend(Guide guide, std::size_t step, const BuiltDesign& built) {
   QStringList told = wordGuide(guide, built, GuideUnits::Both).steps[step].sentences;
   guide.steps[step].bends.clear();
-  for (const QString& other : wordGuide(guide, built, GuideUnits::Both).steps[step].sentences) {
+  const QStringList others = wordGuide(guide, built, GuideUnits::Both).steps[step].sentences;
+  for (const QString& other : others) {
     told.removeOne(other);
   }
   return told;

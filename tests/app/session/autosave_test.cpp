@@ -17,9 +17,7 @@
 namespace creasewright {
 namespace {
 
-void deepen(DesignSession& session, Length depth) {
-  changeParameter(session, "depth", depth.nm());
-}
+void deepen(DesignSession& session, Length depth) { changeParameter(session, "depth", depth.nm()); }
 
 /// What a killed program leaves: its copy, and its lock without an owner.
 void dieWith(const Design& design, const QString& folder, const QString& path) {
