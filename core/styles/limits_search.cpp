@@ -98,7 +98,7 @@ class Search {
     bool any = false;
     for (std::size_t i = 0; i < specs_.size(); ++i) {
       // What the product asks for is the last to move.
-      const double own = (i == first ? 0 : 2) + (floors_.contains(specs_[i].key) ? 3 : 0);
+      const double own = (i == first ? 0 : 2) + (floors_.contains(specs_[i].key) ? 20 : 0);
       const auto inside = [&](const Outside& now) { return !now.contains(first); };
       const auto fewer = [&](const Outside& now) {
         return inside(now) && std::ranges::includes(state.outside, now);
