@@ -42,10 +42,13 @@ class Values {
     return index < problem_.values.size() ? valueWords(problem_.values[index], unit_)
                                           : QStringLiteral("…");
   }
-  /// A limit that holds as it is printed: a least value rounded up, a most one down.
-  [[nodiscard]] QString leastAt(std::size_t index) const { return limitAt(index, true); }
-  [[nodiscard]] QString mostAt(std::size_t index) const { return limitAt(index, false); }
   [[nodiscard]] QString titleAt(std::size_t index) const { return quoted(styleText(raw(index))); }
+  /// A limit, which must hold as it is printed.
+  [[nodiscard]] QString limitAt(std::size_t index) const {
+    const auto* length =
+        index < problem_.values.size() ? std::get_if<Length>(&problem_.values[index]) : nullptr;
+    return length == nullptr ? at(index) : limitText(*length, unit_);
+  }
   [[nodiscard]] std::size_t count() const { return problem_.values.size(); }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
@@ -67,11 +70,6 @@ class Values {
                            : nullptr;
     return held != nullptr ? *held : std::string("…");
   }
-  [[nodiscard]] QString limitAt(std::size_t index, bool up) const {
-    const auto* length =
-        index < problem_.values.size() ? std::get_if<Length>(&problem_.values[index]) : nullptr;
-    return length == nullptr ? at(index) : limitText(*length, unit_, up);
-  }
   static QString quoted(const QString& name) { return Say::tr("“%1”").arg(name); }
 
   const Problem& problem_;
@@ -91,7 +89,7 @@ QString axisTitle(const std::string& axis) {
 QString cavitySentence(const Problem& problem, const Values& v) {
   QStringList changes;
   for (std::size_t i = 3; i + 2 < v.count(); i += 3) {
-    changes += Say::tr("%1 %2 or more").arg(v.titleAt(i + 2), v.leastAt(i + 1));
+    changes += Say::tr("%1 %2 or more").arg(v.titleAt(i + 2), v.limitAt(i + 1));
   }
   if (!changes.isEmpty()) {
     return Say::
@@ -115,7 +113,7 @@ QString unsuitedSentence(const Values& v) {
   return Say::tr(
              "This style does not suit the product: %1 would have to be %2, and %3 is the most it "
              "can be. Choose another style.")
-      .arg(v.parameter(), v.leastAt(0), v.mostAt(1));
+      .arg(v.parameter(), v.at(0), v.at(1));
 }
 
 }  // namespace
@@ -207,10 +205,10 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.parameter(), v.at(0));
     case ProblemCode::ParameterTooSmall:
       return Say::tr("%1 is %2, and %3 is the least that works here. Make it %3 or more.")
-          .arg(v.parameter(), v.at(0), v.leastAt(1));
+          .arg(v.parameter(), v.at(0), v.limitAt(1));
     case ProblemCode::ParameterTooLarge:
       return Say::tr("%1 is %2, and %3 is the most that fits here. Make it %3 or less.")
-          .arg(v.parameter(), v.at(0), v.mostAt(1));
+          .arg(v.parameter(), v.at(0), v.limitAt(1));
     case ProblemCode::StyleUnsuited:
       return unsuitedSentence(v);
     case ProblemCode::ProductUnreadable:

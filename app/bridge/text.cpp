@@ -5,7 +5,6 @@
 #include <array>
 
 #include "units/length_text.h"
-#include "units/tool_grid.h"
 
 namespace creasewright {
 
@@ -51,12 +50,12 @@ QString lengthText(Length length, Unit unit, bool withUnit) {
   return withSetFractions(text(formatLength(length, formatFor(unit, withUnit))));
 }
 
-QString limitText(Length limit, Unit unit, bool up) {
-  const ToolGrid fine(unit == Unit::Inch ? Length::inches(1, 64) : Length::nanometres(10'000));
-  LengthFormat format = formatFor(unit, true);
+QString limitText(Length limit, Unit unit) {
+  const bool fraction = limit.nm() % Length::inches(1, 64).nm() == 0;
+  LengthFormat format = formatFor(fraction ? unit : Unit::Millimetre, true);
   format.denominator = 64;
-  return withSetFractions(
-      text(formatLength(up ? fine.roundUp(limit) : fine.roundDown(limit), format)));
+  format.decimals = 6;
+  return withSetFractions(text(formatLength(limit, format)));
 }
 
 QString editableLength(Length length, Unit unit) {

@@ -19,9 +19,9 @@ char decimalSign();
 /// `58.7 mm` or `58,7 mm`; a leading `~` marks a rounded value.
 QString lengthText(Length length, Unit unit, bool withUnit = true);
 
-/// A limit as it is told: exact where the unit can say it, else rounded up (a least value) or down
-/// (a most one) to 1/64 in or 0.01 mm, so that keeping to the words keeps to the limit.
-QString limitText(Length limit, Unit unit, bool up);
+/// A limit exactly, so that keeping to the words keeps to the limit: whole 1/64 in to those who
+/// measure in inches, else millimetres with as many digits as it takes.
+QString limitText(Length limit, Unit unit);
 
 /// A length in plain characters that a person can edit and parseLength reads back: `2 5/16 in`.
 QString editableLength(Length length, Unit unit);
