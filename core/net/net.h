@@ -78,6 +78,17 @@ struct Bend {
   std::string why;
 };
 
+/// Two cut edges that meet in the folded piece and that nothing holds together there, because such
+/// boxes are made so: the style says it, and why. `why` is a code: `opens`, `layers`,
+/// `held-beside`.
+struct OpenEdges {
+  int panel = 0;
+  std::string edge;  ///< a name of Panel::edges
+  int other = 0;
+  std::string otherEdge;
+  std::string why;
+};
+
 /// A line of text written on a panel, centred on `at` (panel's own frame), `height` mm type.
 struct Inscription {
   int panel = 0;
@@ -95,6 +106,7 @@ struct Net {
   std::vector<Slit> slits;
   std::vector<Bend> bends;
   std::vector<Inscription> inscriptions;
+  std::vector<OpenEdges> openEdges;
   std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
 
   [[nodiscard]] int stageCount() const { return static_cast<int>(stages.size()); }

@@ -64,6 +64,12 @@ NetBuilder& NetBuilder::mate(std::string_view panel, std::string_view onto, Face
   return *this;
 }
 
+NetBuilder& NetBuilder::open(EdgeOf one, EdgeOf other, std::string why) {
+  net_.openEdges.push_back({index(one.panel), std::string(one.edge), index(other.panel),
+                            std::string(other.edge), std::move(why)});
+  return *this;
+}
+
 NetBuilder& NetBuilder::slit(std::string_view panel, Polyline line) {
   net_.slits.push_back({index(panel), std::move(line)});
   return *this;

@@ -32,6 +32,12 @@ struct HingeAt {
   double length = 0;
 };
 
+/// An edge of a panel by its names.
+struct EdgeOf {
+  std::string_view panel;
+  std::string_view edge;
+};
+
 /// Fold of a hinge: final angle in degrees (positive = valley on the drawn face) and its stage.
 struct HingeFold {
   double degrees = 0;
@@ -54,6 +60,8 @@ class NetBuilder {
   NetBuilder& bends(int stage, std::string why);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,
                    bool rim, Polygon patch = {});
+  /// Declares that two cut edges meet and are held by nothing (OpenEdges).
+  NetBuilder& open(EdgeOf one, EdgeOf other, std::string why);
   NetBuilder& slit(std::string_view panel, Polyline line);
   /// Marks panels whose outside face shows on the finished piece.
   NetBuilder& showing(const std::vector<std::string_view>& ids);

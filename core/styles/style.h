@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "base/problem.h"
+#include "geometry/transform.h"
 #include "net/net.h"
 #include "styles/parameters.h"
 #include "units/tool_grid.h"
@@ -76,13 +77,32 @@ struct Over {
   std::array<bool, 3> axes{true, true, false};  ///< which sizes must go over
 };
 
+/// What holds a piece to another piece of its design.
+enum class Hold {
+  Glue,  ///< adhesive between two panels
+  Slot,  ///< slots pushed into slots
+  Loose  ///< put on, in or round by hand, and meant to come off again
+};
+
+/// How a piece is held to another one, or that it is loose.
+struct Holding {
+  Hold by = Hold::Loose;
+  std::string to;            ///< name of the other piece
+  std::string panel = {};    ///< Glue: of this piece, it takes the adhesive
+  std::string onto = {};     ///< Glue: of the other piece
+  Face face = Face::Inside;  ///< Glue: face of `onto` that the panel lies against
+  /// This piece's panel 0 in the frame of the other's panel 0, both folded; mm.
+  std::optional<Transform> place = {};
+};
+
 /// One card piece of a design.
 struct Piece {
   std::string name;  ///< `tray`, `band`, `box`
   Net net;
   std::optional<Cavity> cavity;  ///< for the product, unless `over` is set
   std::optional<Over> over = {};
-  int count = 1;  ///< how many of it one design takes
+  int count = 1;                     ///< how many of it one design takes
+  std::optional<Holding> held = {};  ///< nothing for a piece that others are held to
 };
 
 /// How a style wants a product that is not a plain box to lie.
