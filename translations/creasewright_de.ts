@@ -1128,6 +1128,10 @@
         <source>This piece needs no adhesive.</source>
         <translation>Dieses Teil braucht keinen Klebstoff.</translation>
     </message>
+    <message>
+        <source>%1, on its %2: stick to %3 of the piece “%4”</source>
+        <translation>%1, auf der %2: an %3 des Teils „%4“ kleben</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::GuideWindow</name>
@@ -3177,6 +3181,26 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Tuck each in behind its panel: %1.</source>
         <translation>Jede hinter ihrer Fläche einstecken: %1.</translation>
     </message>
+    <message>
+        <source>Glue the piece “%1” onto the piece “%2”</source>
+        <translation>Das Teil „%1“ auf das Teil „%2“ kleben</translation>
+    </message>
+    <message>
+        <source>Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece “%3”, in the middle.</source>
+        <translation>Das Teil „%1“, flach wie es ist, mittig auf die Innenseite von „%2“ des Teils „%3“ drücken.</translation>
+    </message>
+    <message>
+        <source>Press the piece “%1”, flat as it is, onto the outside of “%2” of the piece “%3”, in the middle.</source>
+        <translation>Das Teil „%1“, flach wie es ist, mittig auf die Außenseite von „%2“ des Teils „%3“ drücken.</translation>
+    </message>
+    <message>
+        <source>A rim of %1 shows all round.</source>
+        <translation>Ringsum ist ein Rand von %1 zu sehen.</translation>
+    </message>
+    <message>
+        <source>A rim of %1 shows at left and right, of %2 in front and behind.</source>
+        <translation>Links und rechts ist ein Rand von %1 zu sehen, vorn und hinten von %2.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4360,6 +4384,14 @@ Frei unter der MIT-Lizenz.</translation>
         <comment>side, part</comment>
         <translation>%2 %1</translation>
     </message>
+    <message>
+        <source>roof seam</source>
+        <translation>Dachnaht</translation>
+    </message>
+    <message>
+        <source>hook</source>
+        <translation>Haken</translation>
+    </message>
 </context>
 <context>
     <name>pieces</name>
@@ -5233,6 +5265,10 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="84"/>
         <source>bring the last wall round and glue the seam</source>
         <translation>die letzte Wand herumführen und die Naht kleben</translation>
+    </message>
+    <message>
+        <source>hook the halves of the handle together</source>
+        <translation>die Hälften des Griffs ineinanderhaken</translation>
     </message>
 </context>
 <context>
@@ -6129,11 +6165,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="212"/>
         <source>Handle</source>
         <translation>Griff</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/style_words.cpp" line="213"/>
-        <source>Above the ridge; a hand must get through.</source>
-        <translation>Über dem First; eine Hand muss hindurchpassen.</translation>
     </message>
     <message>
         <location filename="../app/bridge/style_words.cpp" line="214"/>
@@ -7054,6 +7085,11 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_words.cpp" line="370"/>
         <source>Wedge box</source>
         <translation>Tortenstück</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/style_words.cpp" line="213"/>
+        <source>Above the ridge; from 24 mm on a hole for the hand is cut.</source>
+        <translation>Über dem First; ab 24 mm wird eine Grifföffnung ausgeschnitten.</translation>
     </message>
 </context>
 </TS>

@@ -210,7 +210,7 @@ constexpr const char* words[] = {
                       "From wall to ridge; half the width would lie flat, the whole is steep."),
     QT_TRANSLATE_NOOP("styles", "Joins the left side to the front."),
     QT_TRANSLATE_NOOP("styles", "Handle"),
-    QT_TRANSLATE_NOOP("styles", "Above the ridge; a hand must get through."),
+    QT_TRANSLATE_NOOP("styles", "Above the ridge; from 24 mm on a hole for the hand is cut."),
     QT_TRANSLATE_NOOP("styles", "Tetrahedron"),
     QT_TRANSLATE_NOOP("styles", "Four triangles."),
     QT_TRANSLATE_NOOP("styles", "Small surprises, a ball, or hung up empty."),

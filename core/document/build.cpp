@@ -73,6 +73,36 @@ void measureCavities(BuiltDesign& built, double caliper) {
   }
 }
 
+const BuiltPiece* pieceCalled(const BuiltDesign& built, const std::string& name) {
+  for (const BuiltPiece& piece : built.pieces)
+    if (piece.piece.name == name) return &piece;
+  return nullptr;
+}
+
+/// The face of a glued piece's panel that looks at the other piece's.
+Face meetingFace(const BuiltPiece& piece, const BuiltPiece& other) {
+  const Holding& held = *piece.piece.held;
+  const auto normal = [](const BuiltPiece& of, const std::string& panel) {
+    const std::optional<int> index = of.piece.net.find(panel);
+    return of.folded[static_cast<std::size_t>(index.value_or(0))].normal();
+  };
+  const Point3 own = held.place.value_or(Transform()).turn(normal(piece, held.panel));
+  const bool against = dot(own, normal(other, held.onto)) < 0;
+  return against == (held.face == Face::Inside) ? Face::Inside : Face::Outside;
+}
+
+/// What glues whole pieces to one another joins the glue plan of the one that takes the adhesive.
+void glueToOneAnother(BuiltDesign& built) {
+  for (BuiltPiece& piece : built.pieces) {
+    const std::optional<Holding>& held = piece.piece.held;
+    const BuiltPiece* other =
+        held && held->by == Hold::Glue ? pieceCalled(built, held->to) : nullptr;
+    if (other == nullptr) continue;
+    std::ranges::move(planPieceGlue(*held, piece.piece.net, piece.flat, meetingFace(piece, *other)),
+                      std::back_inserter(piece.gluePlan));
+  }
+}
+
 }  // namespace
 
 BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
@@ -121,6 +151,7 @@ Result<BuiltDesign> build(const Design& design) {
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
+  glueToOneAnother(built);
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
   measureCavities(built, making.caliper.mm());

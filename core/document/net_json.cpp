@@ -100,6 +100,57 @@ Json patchesJson(const BuiltPiece& built) {
   return patches;
 }
 
+/// The cut edges of that name, as lines in blank coordinates.
+Json edgesJson(const BuiltPiece& built, int panel, const std::string& name) {
+  const auto i = static_cast<std::size_t>(panel);
+  const std::vector<std::string>& edges = built.piece.net.panels[i].edges;
+  const Polygon& outline = built.piece.net.panels[i].outline;
+  Json lines = Json::array();
+  for (std::size_t k = 0; k < edges.size(); ++k)
+    if (edges[k] == name)
+      lines.push_back(pointsJson({built.flat.place(panel, outline[k]),
+                                  built.flat.place(panel, outline[(k + 1) % outline.size()])}));
+  return lines;
+}
+
+Json openEdgesJson(const BuiltPiece& built) {
+  const Net& net = built.piece.net;
+  Json list = Json::array();
+  for (const OpenEdges& open : net.openEdges)
+    list.push_back({{"a", idOf(net, open.panel)},
+                    {"a_lines", edgesJson(built, open.panel, open.edge)},
+                    {"b", idOf(net, open.other)},
+                    {"b_lines", edgesJson(built, open.other, open.otherEdge)},
+                    {"why", open.why}});
+  return list;
+}
+
+Json frameJson(const Transform& frame) {
+  const auto list = [](Point3 p) {
+    return Json::array({numberJson(p.x), numberJson(p.y), numberJson(p.z)});
+  };
+  return {{"origin", list(frame.apply(Point3{}))},
+          {"x", list(frame.turn({1, 0, 0}))},
+          {"y", list(frame.turn({0, 1, 0}))}};
+}
+
+/// How a piece is held to another; null for the one that others are held to, and for extras.
+Json heldJson(const BuiltPiece& built) {
+  if (!built.piece.held) return nullptr;
+  const Holding& held = *built.piece.held;
+  Json json{{"by", held.by == Hold::Glue   ? "glue"
+                   : held.by == Hold::Slot ? "slot"
+                                           : "loose"},
+            {"to", held.to}};
+  if (held.by == Hold::Glue) {
+    json["panel"] = held.panel;
+    json["onto"] = held.onto;
+    json["face"] = faceText(held.face);
+  }
+  if (held.place) json["place"] = frameJson(*held.place);
+  return json;
+}
+
 Json cardJson(const Card& card) {
   return {{"id", card.id},
           {"name", card.name},
@@ -142,6 +193,8 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
           {"creases", creasesJson(built)},
           {"mates", matesJson(built)},
           {"patches", patchesJson(built)},
+          {"open_edges", openEdgesJson(built)},
+          {"held", heldJson(built)},
           {"cuts", std::move(cuts)},
           {"score_plan", scorePlanJson(built.scorePlan, grid)},
           {"cut_plan", cutPlanJson(built)},

@@ -1,5 +1,8 @@
 #include "making/glue_plan.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "net/pose.h"
 
 namespace creasewright {
@@ -67,15 +70,43 @@ Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
   return spared(std::move(inset), flat.openings[panel], bounds(outline));
 }
 
+/// A part of a flap whose face is glued anyway, all over, to what lies behind.
+bool isGluedAnyway(const Mate& part, const Net& net, const Pose& folded) {
+  return !part.patch.empty() && std::ranges::any_of(net.mates, [&](const Mate& whole) {
+    return whole.panel == part.panel && whole.patch.empty() && whole.method == Method::Glue &&
+           meetingFace(whole, folded) == meetingFace(part, folded);
+  });
+}
+
 }  // namespace
 
 std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat) {
   const Pose folded = pose(net, 1.0);
   std::vector<GlueArea> plan;
   for (const Mate& mate : net.mates) {
-    if (mate.method != Method::Glue) continue;
+    if (mate.method != Method::Glue || isGluedAnyway(mate, net, folded)) continue;
     for (const Area& area : adhesiveRegion(mate, flat))
       plan.push_back({mate.panel, mate.onto, mate.face, meetingFace(mate, folded), area.outer});
+  }
+  return plan;
+}
+
+std::vector<GlueArea> planPieceGlue(const Holding& held, const Net& net, const FlatNet& flat,
+                                    Face flapFace) {
+  constexpr double kFromEdges = 3;
+  constexpr double kWidest = 14;
+  const std::optional<int> panel = net.find(held.panel);
+  std::vector<GlueArea> plan;
+  if (held.by != Hold::Glue || !panel) return plan;
+  const auto index = static_cast<std::size_t>(*panel);
+  for (const Area& inset : offset(region(flat.panels[index]), -kFromEdges)) {
+    const Bounds box = bounds(inset.outer);
+    const double band = std::min(kWidest, box.width() / 2);
+    const Point low{box.low.x + band, 0};
+    const Point high{box.high.x - band, 0};
+    for (Polygon area : {clipLeftOf(inset.outer, low, low + Point{0, 1}),
+                         clipLeftOf(inset.outer, high, high - Point{0, 1})})
+      plan.push_back({*panel, -1, held.face, flapFace, std::move(area), held.to, held.onto});
   }
   return plan;
 }

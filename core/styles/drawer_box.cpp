@@ -31,7 +31,9 @@ Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
                   {Length(), Length::mm(p.mm("sleeve-wider") - 2 * t),
                    Length::mm(p.mm("sleeve-deeper") - 3 * t)},
                   {true, true, true}};
-  return {"sleeve", net.take(), insideOf(sleeve), over};
+  Piece piece{"sleeve", net.take(), insideOf(sleeve), over};
+  piece.held = Holding{Hold::Loose, "tray"};
+  return piece;
 }
 
 std::vector<Piece> buildBox(const Parameters& p, const Making& making) {

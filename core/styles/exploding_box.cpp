@@ -25,6 +25,10 @@ Piece crossPiece(const Cross& c, std::string_view name) {
       .hinge({"base", "back"}, "base/back", rectangle(c.length, c.height), {90, 1})
       .hinge({"base", "left"}, "base/left", rectangle(c.width, c.height), {90, 1})
       .showing({"base/front", "base/right", "base/back", "base/left"});
+  constexpr std::array<std::string_view, 4> kWalls{"base/front", "base/right", "base/back",
+                                                   "base/left"};
+  for (std::size_t i = 0; i < 4; ++i)
+    net.open({kWalls.at(i), "left"}, {kWalls.at((i + 1) % 4), "right"}, "opens");
   Cavity cavity{"base", {c.length / 2, c.width / 2, c.height / 2}};
   cavity.high.z = c.height;
   return {std::string(name), net.take(), cavity};
@@ -39,7 +43,9 @@ Piece lidPiece(const Parameters& p, const Cross& outer, double t) {
   const Over over{
       std::string(kNames[0]),
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
-  return {"lid", net.take(), insideOf(lid), over};
+  Piece piece{"lid", net.take(), insideOf(lid), over};
+  piece.held = lidOn(kNames[0], lid, {outer.length, outer.width, outer.height, 0}, t);
+  return piece;
 }
 
 /// From the innermost cross outwards, each larger and higher by the step; the lid comes last.
@@ -59,6 +65,9 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
     if (around > 0) {
       const Length ease = Length::mm(2 * (step - t));
       piece.over = Over{pieces.back().name, {ease, ease, Length()}};
+      pieces.back().held =
+          Holding{Hold::Glue, piece.name,   "base",
+                  "base",     Face::Inside, Transform::translation({step, step, t})};
     }
     pieces.push_back(std::move(piece));
   }

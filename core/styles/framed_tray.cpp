@@ -95,6 +95,12 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   addLongSide(net, t, "back");
   addShortSide(net, t, "left", "front", "back");
   addShortSide(net, t, "right", "back", "front");
+  // Above the tabs the corners of the walls are held by the mitres of the frame.
+  if (t.depth - t.tab > 2)
+    net.open({"base/front/wall", "left"}, {"base/right/wall", "right"}, "held-beside")
+        .open({"base/front/wall", "right"}, {"base/left/wall", "left"}, "held-beside")
+        .open({"base/back/wall", "left"}, {"base/left/wall", "right"}, "held-beside")
+        .open({"base/back/wall", "right"}, {"base/right/wall", "left"}, "held-beside");
   net.showing({"base", "base/front/wall", "base/back/wall", "base/left/wall", "base/right/wall",
                "base/front/frame", "base/back/frame", "base/left/frame", "base/right/frame"});
 

@@ -160,6 +160,13 @@ std::vector<Piece> buildPillow(const Parameters& p, const Making& making) {
     for (int i = 0; i < kStrips; ++i) net.showing({strip(side, i)});
   }
   // The back runs the other way. Its flaps close first.
+  // The tips of the ends only lie in the corners: they are pulled out to open the box.
+  for (const std::string end : {"near", "far"})
+    for (const int i : {0, kStrips - 1}) {
+      const int beyond = kStrips - 1 - i;
+      net.open({flap("front", end, i), "outer"}, {strip("back", beyond), end}, "opens")
+          .open({flap("back", end, i), "outer"}, {strip("front", beyond), end}, "opens");
+    }
   for (const std::string end : {"near", "far"})
     for (int i = 1; i + 1 < kStrips; ++i)
       net.mate(flap("back", end, i), flap("front", end, kStrips - 1 - i), Face::Inside,

@@ -84,6 +84,7 @@ void addRoof(NetBuilder& net, const FourWalls& w, const Pitch& roof, double flap
             roundedFlap(across, tuck, std::min({tuck / 2, 8.0, across / 4})),
             {2 * roof.slope(), RidgeTuck})
       .mate("back/roof/tuck", "front/roof", Face::Inside, Method::Tuck, true)
+      .open({"front/roof", "top"}, {"back/roof", "top"}, "opens")
       .bends(BackRoof, "tuck-slides-in")
       .showing({"front/roof", "back/roof"});
 }

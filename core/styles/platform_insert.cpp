@@ -57,6 +57,10 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
       .hinge({"top", "back"}, "top/back", longLeg, {90, Legs})
       .hinge({"top/back", "outer"}, "top/back/foot", foot, {90, Feet})
       .hinge({"top", "left"}, "top/left", shortLeg, {90, Legs})
+      .open({"top/front", "left"}, {"top/right", "right"}, "box-around")
+      .open({"top/front", "right"}, {"top/left", "left"}, "box-around")
+      .open({"top/back", "left"}, {"top/left", "right"}, "box-around")
+      .open({"top/back", "right"}, {"top/right", "left"}, "box-around")
       .showing({"top"});
   Cavity cavity{"top", {f.length() / 2, f.width() / 2, f.height / 2}};
   cavity.high.z = f.height;

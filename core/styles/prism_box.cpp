@@ -55,7 +55,9 @@ Piece lidPiece(const Parameters& p, double caliper) {
   Cavity cavity{"top", {side / 2, apothemOf(n, side), depth / 2}};
   cavity.high.z = depth;
   // What goes over a polygon is its flats: see the need for `lid-wider`.
-  return {"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+  Piece piece{"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+  piece.held = Holding{Hold::Loose, "box"};
+  return piece;
 }
 
 std::vector<Piece> buildPrism(const Parameters& p, const Making& making) {

@@ -82,6 +82,10 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   addRolledWall(net, r, "back");
   addShortWall(net, r, "left", "front", "back");
   addShortWall(net, r, "right", "back", "front");
+  net.open({"base/front/rim", "left"}, {"base/right", "outer"}, "held-beside")
+      .open({"base/front/rim", "right"}, {"base/left", "outer"}, "held-beside")
+      .open({"base/back/rim", "left"}, {"base/left", "outer"}, "held-beside")
+      .open({"base/back/rim", "right"}, {"base/right", "outer"}, "held-beside");
   net.bends(RollWalls, "tuck-slides-in");
   net.showing({"base", "base/front", "base/back", "base/left", "base/right", "base/front/rim",
                "base/back/rim"});

@@ -100,6 +100,8 @@ void addTongue(NetBuilder& net, const SnapBottom& b) {
             roundedFlap(tongue, b.overlap, std::min({6.0, b.overlap / 2, tongue / 4})),
             {0, BottomTongue, CreaseKind::Flat});
   net.mate("front/bottom-tongue", "front/left/back/bottom-panel", Face::Inside, Method::Lock, true);
+  net.open({"front/bottom-shoulders", "outer"}, {"front/left/back/bottom-panel", "outer"},
+           "held-beside");
   net.bends(BottomTongue, "tuck-slides-in");
 }
 

@@ -31,7 +31,9 @@ Piece lidPiece(const Parameters& p, const GluedTray& tray, double t) {
   const Over over{
       "tray",
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
-  return {"lid", net.take(), insideOf(lid), over};
+  Piece piece{"lid", net.take(), insideOf(lid), over};
+  piece.held = lidOn("tray", lid, tray, t);
+  return piece;
 }
 
 std::vector<Piece> buildBox(const Parameters& p, const Making& making) {

@@ -49,6 +49,8 @@ void addLid(NetBuilder& net, const Wedge& w) {
              {90, LidFlaps})
       .mate("base/back/lid/left-flap", "base/left", Face::Inside, Method::Tuck, true)
       .mate("base/back/lid/right-flap", "base/right", Face::Inside, Method::Tuck, true)
+      .open({"base/back/lid", "right"}, {"base/left", "outer"}, "opens")
+      .open({"base/back/lid", "left"}, {"base/right", "outer"}, "opens")
       .bends(Lid, "tuck-slides-in");
 }
 

@@ -18,6 +18,7 @@ import tempfile
 
 import cavity
 import refold
+import seams
 
 CALIPERS = (0.2, 0.25, 0.3, 0.37, 0.45)
 
@@ -67,7 +68,7 @@ def check_design(data, sides, caliper):
         wrong.append("not the promised format")
     for piece in data["pieces"]:
         wrong += refold.check_piece(piece, caliper)
-    return wrong + check_cavity(data, sides, caliper)
+    return wrong + seams.check_pieces(data) + check_cavity(data, sides, caliper)
 
 
 def check_cavity(data, sides, caliper):

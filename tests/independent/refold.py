@@ -8,6 +8,7 @@ import math
 from collections import deque
 
 import flat
+import seams
 import space
 
 EXACT = 1e-3  # exported coordinates are rounded to a micrometre
@@ -65,7 +66,7 @@ def check_piece(data, caliper):
     wrong += check_blank(piece) + check_creases(piece) + check_overlap(piece) + check_loops(piece)
     for mate in data["mates"] + data["patches"]:
         wrong += check_mate(piece, mate)
-    return wrong + check_crossings(piece)
+    return wrong + check_crossings(piece) + seams.check_seams(piece)
 
 
 def check_tree(piece):

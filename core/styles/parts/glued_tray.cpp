@@ -52,6 +52,15 @@ Cavity insideOf(const GluedTray& tray) {
   return cavity;
 }
 
+Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& below,
+              double caliper) {
+  const Point3 corner{(below.length - lid.length) / 2, (below.width + lid.width) / 2,
+                      below.depth + caliper};
+  Holding held{Hold::Loose, std::string(piece)};
+  held.place = Transform::translation(corner).after(Transform::rotationX(Angle::degrees(180)));
+  return held;
+}
+
 ParameterSpec cornerTabParameter(std::string_view lengthKey) {
   return {"tab",
           "Corner tab",

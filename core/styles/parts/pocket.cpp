@@ -30,6 +30,8 @@ void addPocket(NetBuilder& net, const Pocket& p, int sideStage, int spineStage, 
       .showing({"back/bottom/pocket"});
   addSide(net, p, "left", "right-side", sideStage);
   addSide(net, p, "right", "left-side", sideStage);
+  net.open({"back/bottom", "left"}, {"back/bottom/pocket/right-side", "left"}, "held-beside")
+      .open({"back/bottom", "right"}, {"back/bottom/pocket/left-side", "right"}, "held-beside");
 }
 
 Cavity insideOf(const Pocket& p, double height) {

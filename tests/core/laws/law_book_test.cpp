@@ -45,6 +45,47 @@ INSTANTIATE_TEST_SUITE_P(Styles, LawBook, ::testing::ValuesIn(styles().begin(), 
                            return name;
                          });
 
+/// Without one of their joints most boxes have a corner that the law notices; a flap that is held
+/// as well as tucked in, or whose panel is held on both sides of it, does not show.
+TEST(Laws, AMissingJointIsNoticed) {
+  int tried = 0;
+  int noticed = 0;
+  for (const Style& style : styles()) {
+    Design design;
+    design.styleId = style.id;
+    design.parameters = standardParameters(style);
+    const Result<BuiltDesign> built = build(design);
+    ASSERT_TRUE(built.ok()) << style.id;
+    for (std::size_t p = 0; p < built->pieces.size(); ++p)
+      for (std::size_t i = 0; i < built->pieces[p].piece.net.mates.size(); ++i) {
+        BuiltDesign broken = *built;
+        std::vector<Mate>& mates = broken.pieces[p].piece.net.mates;
+        if (mates[i].method == Method::Rest || !mates[i].patch.empty()) continue;
+        const std::string flap =
+            broken.pieces[p].piece.net.panels[static_cast<std::size_t>(mates[i].panel)].id;
+        mates.erase(mates.begin() + static_cast<std::ptrdiff_t>(i));
+        ++tried;
+        const bool seen = !testing::meetingEdgesAreHeldOrDeclaredOpen(broken).empty();
+        if (seen) ++noticed;
+        const bool seam = flap.ends_with("seam");
+        EXPECT_TRUE(seen || !seam) << style.id << ' ' << flap;
+      }
+  }
+  EXPECT_GE(noticed, tried * 8 / 10) << "of " << tried;
+}
+
+/// Crosses that lie in one another by chance are no box: the law notices a glue left out.
+TEST(Laws, APieceJoinedToNothingIsNoticed) {
+  Design design;
+  design.styleId = "exploding-box";
+  design.parameters = standardParameters(**findStyle("exploding-box"));
+  Result<BuiltDesign> built = build(design);
+  ASSERT_TRUE(built.ok());
+  EXPECT_EQ(testing::everyPieceIsHeldOrLoose(*built), "");
+  built->pieces[0].piece.held.reset();
+  EXPECT_NE(testing::everyPieceIsHeldOrLoose(*built), "");
+}
+
 /// Laws that judge some styles only must judge enough of them.
 TEST(Laws, LawsOfSomeStylesJudgeEnough) {
   const auto count = [](bool (*judges)(std::string_view)) {
