@@ -91,10 +91,12 @@ TEST(GableRoof, AllFourCornersOfTheRoofAreJoined) {
 /// through, and the shoulder lies below the slit once the hook is folded over.
 TEST(GableBox, TheHalvesOfTheHandleLock) {
   for (const double length : {70, 110, 260}) {
-    auto design = newDesign("gable-box", std::nullopt, {"test", "", Length::mm(0.3), 0}, Ease::Easy,
-                            ToolGrid::none());
-    design->parameters.set("length", Length::mm(length));
-    const auto built = build(*design);
+    const auto standard = newDesign("gable-box", std::nullopt, {"test", "", Length::mm(0.3), 0},
+                                    Ease::Easy, ToolGrid::none());
+    ASSERT_TRUE(standard.ok());
+    Design design = *standard;
+    design.parameters.set("length", Length::mm(length));
+    const auto built = build(design);
     ASSERT_TRUE(built.ok());
     const BuiltPiece& box = built->pieces[0];
     const Net& net = box.piece.net;
