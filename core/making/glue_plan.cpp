@@ -99,14 +99,16 @@ std::vector<GlueArea> planPieceGlue(const Holding& held, const Net& net, const F
   std::vector<GlueArea> plan;
   if (held.by != Hold::Glue || !panel) return plan;
   const auto index = static_cast<std::size_t>(*panel);
-  for (const Area& inset : offset(region(flat.panels[index]), -kFromEdges)) {
+  const Polygon& outline = flat.panels[index];
+  for (const Area& inset : offset(region(outline), -kFromEdges)) {
     const Bounds box = bounds(inset.outer);
     const double band = std::min(kWidest, box.width() / 2);
     const Point low{box.low.x + band, 0};
     const Point high{box.high.x - band, 0};
-    for (Polygon area : {clipLeftOf(inset.outer, low, low + Point{0, 1}),
-                         clipLeftOf(inset.outer, high, high - Point{0, 1})})
-      plan.push_back({*panel, -1, held.face, flapFace, std::move(area), held.to, held.onto});
+    for (const Polygon& end : {clipLeftOf(inset.outer, low, low + Point{0, 1}),
+                               clipLeftOf(inset.outer, high, high - Point{0, 1})})
+      for (const Area& part : spared(region(end), flat.openings[index], bounds(outline)))
+        plan.push_back({*panel, -1, held.face, flapFace, part.outer, held.to, held.onto});
   }
   return plan;
 }
