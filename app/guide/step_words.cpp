@@ -116,10 +116,14 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   const auto upper = static_cast<std::size_t>(step.pieces.front());
   const Holding& held = *built.pieces.at(upper).piece.held;
   const QString above = pieceTitle(guide.pieces.at(upper).name);
-  const QString below = pieceTitle(guide.pieces.at(static_cast<std::size_t>(step.piece)).name);
+  const QString below =
+      pieceTitle(guide.pieces.at(static_cast<std::size_t>(step.pieces.back())).name);
   const QString onto = panelTitle(held.onto);
   StepWords words;
   words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
+  if (step.turn) {
+    words.sentences.append(turnSentence());
+  }
   words.sentences.append(
       GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
   words.sentences.append(

@@ -44,7 +44,7 @@ enum class StepCode {
   CutCurves,
   ApplyAdhesive,  ///< `adhesive`
   FoldStage,      ///< `folds`, `joins`, `bends`; its name is `stage`
-  GluePieces,     ///< the first of `pieces` is glued onto the last one, `piece`, both flat
+  GluePieces,     ///< `piece` is glued onto the last of `pieces`, both flat
   PutTogether,    ///< `pieces` of the design meet
   PutIn,          ///< the product goes in: `through` an open end or from its open side
   AddExtra        ///< `extra` goes with the box, its cut or folded `pieces` at hand

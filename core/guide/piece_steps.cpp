@@ -46,20 +46,6 @@ CheckLine rimCheck(const Gluing& gluing, const BuiltPiece& upper, const BuiltPie
   return check;
 }
 
-/// The outline of the upper sheet where it lies on the lower one, blank coordinates of that.
-Polygon outlineOn(const Gluing& gluing, const BuiltPiece& upper, const BuiltPiece& lower) {
-  const Transform place =
-      lower.flat.frames[static_cast<std::size_t>(gluing.onto)]
-          .after(gluing.seen)
-          .after(upper.flat.frames[static_cast<std::size_t>(gluing.panel)].inverse());
-  Polygon placed;
-  for (const Point& corner : upper.flat.outline.front().outer) {
-    const Point3 p = place.apply(corner);
-    placed.push_back({p.x, p.y});
-  }
-  return placed;
-}
-
 }  // namespace
 
 std::optional<int> gluedOnto(const BuiltDesign& built, int piece) {
@@ -73,13 +59,15 @@ std::optional<int> gluedOnto(const BuiltDesign& built, int piece) {
 Step gluePiecesStep(const BuiltDesign& built, int upper, int lower) {
   const BuiltPiece& above = built.pieces[static_cast<std::size_t>(upper)];
   const BuiltPiece& below = built.pieces[static_cast<std::size_t>(lower)];
-  const Gluing gluing(above, below);
   Step step;
   step.code = StepCode::GluePieces;
-  step.piece = lower;
+  step.piece = upper;
   step.pieces = {upper, lower};
   step.figure.scoresDone = step.figure.wasteGone = true;
-  step.figure.put.push_back(outlineOn(gluing, above, below));
+  for (const GlueArea& area : above.gluePlan)
+    if (area.onto < 0) step.figure.behind.push_back(area.area);
+  const Gluing gluing(above, below);
+  step.figure.panels = {gluing.panel};
   step.checks.push_back(rimCheck(gluing, above, below));
   return step;
 }

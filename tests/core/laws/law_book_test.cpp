@@ -79,11 +79,12 @@ TEST(Laws, APieceJoinedToNothingIsNoticed) {
   Design design;
   design.styleId = "exploding-box";
   design.parameters = standardParameters(**findStyle("exploding-box"));
-  Result<BuiltDesign> built = build(design);
+  const Result<BuiltDesign> built = build(design);
   ASSERT_TRUE(built.ok());
   EXPECT_EQ(testing::everyPieceIsHeldOrLoose(*built), "");
-  built->pieces[0].piece.held.reset();
-  EXPECT_NE(testing::everyPieceIsHeldOrLoose(*built), "");
+  BuiltDesign loose = *built;
+  loose.pieces[0].piece.held.reset();
+  EXPECT_NE(testing::everyPieceIsHeldOrLoose(loose), "");
 }
 
 /// Laws that judge some styles only must judge enough of them.
