@@ -8,10 +8,10 @@
 
 namespace creasewright {
 
-QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
-  QPixmap pixmap(size * devicePixelRatio);
-  pixmap.setDevicePixelRatio(devicePixelRatio);
-  pixmap.fill(Qt::transparent);
+QImage designImage(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
+  QImage image(size * devicePixelRatio, QImage::Format_ARGB32_Premultiplied);
+  image.setDevicePixelRatio(devicePixelRatio);
+  image.fill(Qt::transparent);
   const Drawing drawing = pictureOf(
       built, {.extra = kNoExtras, .folded = folded, .dimensions = false, .hatching = false});
   PaintOptions options;
@@ -20,10 +20,15 @@ QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double d
   options.topLeft = {(size.width() - drawing.width * options.scale) / 2,
                      (size.height() - drawing.height * options.scale) / 2};
   options.thinnest = 0.8;
-  QPainter painter(&pixmap);
+  QPainter painter(&image);
   painter.setRenderHint(QPainter::Antialiasing);
   paintDrawing(painter, drawing, {}, options);
-  return pixmap;
+  painter.end();
+  return image;
+}
+
+QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
+  return QPixmap::fromImage(designImage(built, folded, size, devicePixelRatio));
 }
 
 }  // namespace creasewright

@@ -4,12 +4,15 @@
 #include <QLocale>
 #include <cmath>
 
+#include "base/excerpt.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 
 namespace creasewright {
 
 namespace {
+
+constexpr std::size_t kLongestValue = 240;  // bytes; a list of pieces may be long
 
 struct Say {
   Q_DECLARE_TR_FUNCTIONS(problems)
@@ -28,7 +31,7 @@ QString valueWords(const ProblemValue& value, Unit unit) {
       return QLocale().toString(static_cast<qlonglong>(v));
     }
     QString operator()(double v) const { return number(v); }
-    QString operator()(const std::string& v) const { return text(v); }
+    QString operator()(const std::string& v) const { return text(excerpt(v, kLongestValue)); }
   };
   return std::visit(Visitor{unit}, value);
 }
@@ -47,7 +50,7 @@ class Values {
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
   [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
-  [[nodiscard]] QString where() const { return text(problem_.where); }
+  [[nodiscard]] QString where() const { return text(pathExcerpt(problem_.where)); }
 
  private:
   [[nodiscard]] std::string raw(std::size_t index) const {
@@ -275,7 +278,7 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.where(), v.at(0));
     case ProblemCode::FileTooLarge:
       return Say::tr(
-                 "“%1” has %2 bytes, more than the %3 a design may have. Choose a design saved by "
+                 "“%1” has %2 bytes, more than the %3 such a file may have. Choose one saved by "
                  "this program.")
           .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::NotADesign:
@@ -286,8 +289,20 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "Open "
                  "it with the newer program.")
           .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::NotABundle:
+      return Say::tr("“%1” is not a Creasewright bundle. Choose a .cwbundle file.").arg(v.where());
+    case ProblemCode::RollTooLong:
+      return Say::tr("The roll “%1” is %2 m long, more than the %3 m a roll may have. Shorten it.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::TooMany:
+      return Say::tr("The list “%1” has %2 entries, more than the %3 it may have. Take some away.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::TextTooLong:
+      return Say::tr(
+                 "The text of “%1” has %2 characters, more than the %3 it may have. Shorten it.")
+          .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::FieldMissing:
-      return Say::tr("The design has no field “%1”. Add it or open another copy.").arg(v.where());
+      return Say::tr("The file has no field “%1”. Add it or open another copy.").arg(v.where());
     case ProblemCode::FieldUnreadable:
       return Say::tr("“%2” is not a value for the field “%1”. Correct it or open another copy.")
           .arg(v.where(), v.at(0));

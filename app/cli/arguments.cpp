@@ -1,5 +1,6 @@
 #include "cli/arguments.h"
 
+#include <algorithm>
 #include <string>
 
 #include <CLI/CLI.hpp>
@@ -41,6 +42,7 @@ class Arguments {
   void translateHelp();
   int parse(int argc, char** argv);
   int refuseExtras();
+  int refuseEmpty();
   int dispatch();
 
   CLI::App app_;
@@ -71,7 +73,7 @@ std::string words(const QString& line) { return line.toStdString(); }
 /// CLI11 words its errors in English only; all we need from it is the argument they are about.
 QString usageSentence(const CLI::ParseError& error) {
   const std::string message = error.what();
-  const QString argument = text(message.substr(0, message.find_first_of(": ")));
+  const QString argument = shown(message.substr(0, message.find_first_of(": ")));
   if (dynamic_cast<const CLI::ArgumentMismatch*>(&error) != nullptr) {
     return Cli::tr("%1: This argument takes one value. Write it once, with its value after it.")
         .arg(argument);
@@ -273,6 +275,9 @@ int Arguments::run(int argc, char** argv) {
   if (const int code = refuseExtras(); code != kParsed) {
     return code;
   }
+  if (const int code = refuseEmpty(); code != kParsed) {
+    return code;
+  }
   return dispatch();
 }
 
@@ -291,18 +296,46 @@ int Arguments::parse(int argc, char** argv) {
 
 int Arguments::refuseExtras() {
   for (const CLI::App* command : app_.get_subcommands()) {
-    if (const auto extras = command->remaining(); !extras.empty()) {
+    auto extras = command->remaining();
+    // What stands after the first `--` is no option, whatever it begins with.
+    if (const auto mark = std::ranges::find(extras, "--"); mark != extras.end()) {
+      extras.erase(mark);
+    }
+    if (!extras.empty()) {
       return fail(
           Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see what "
                   "it knows.")
-              .arg(text(extras.front()), text(command->get_name())));
+              .arg(shown(extras.front()), text(command->get_name())));
     }
   }
+  // What follows `--` when the command takes no more files comes back to us.
+  if (!app_.get_subcommands().empty() && !windowFiles_.empty()) {
+    return fail(
+        Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see "
+                "what it knows.")
+            .arg(shown(windowFiles_.front()), text(app_.get_subcommands().front()->get_name())));
+  }
   if (app_.get_subcommands().empty()) {
-    const auto extras = app_.remaining();
+    auto extras = app_.remaining();
+    extras.insert(extras.end(), windowFiles_.begin(), windowFiles_.end());
     return fail(Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
                         "check, export, guide and kit.")
-                    .arg(text(windowFiles_.empty() ? extras.front() : windowFiles_.front())));
+                    .arg(shown(extras.empty() ? std::string("--") : extras.front())));
+  }
+  return kParsed;
+}
+
+/// An argument with nothing after it is no argument left out. Only a title may be empty.
+int Arguments::refuseEmpty() {
+  for (const CLI::App* command : app_.get_subcommands()) {
+    for (const CLI::Option* option : command->get_options()) {
+      if (option->get_positional() || option->check_lname("title") ||
+          std::ranges::count(option->results(), std::string()) == 0) {
+        continue;
+      }
+      return fail(Cli::tr("%1: This argument is empty. Write a value after it or leave it out.")
+                      .arg(text(option->check_sname("o") ? "-o" : option->get_name())));
+    }
   }
   return kParsed;
 }
@@ -332,6 +365,6 @@ int Arguments::dispatch() {
 
 }  // namespace
 
-int runArguments(int argc, char** argv) { return Arguments().run(argc, argv); }
+int runArguments(int argc, char** argv) { return afterOutput(Arguments().run(argc, argv)); }
 
 }  // namespace creasewright

@@ -22,7 +22,7 @@ bool takeSetting(std::string_view setting, const ClassKit& kit, PlainBlank& blan
   const std::string_view value =
       equals == std::string_view::npos ? std::string_view() : setting.substr(equals + 1);
   if (key == "name" && !value.empty()) {
-    blank.name = value;
+    blank.name = text(value).toStdString();  // UTF-8 at last
     return true;
   }
   if (key == "count") {
@@ -41,7 +41,7 @@ bool takeSetting(std::string_view setting, const ClassKit& kit, PlainBlank& blan
   }
   fail(Cli::tr("--blank: “%1” will not do. Write SIZE:KEY=VALUE,KEY=VALUE with count, card or "
                "name, such as --blank 4x6in:count=2,name=Panel.")
-           .arg(text(std::string(setting))));
+           .arg(shown(setting)));
   return false;
 }
 

@@ -32,6 +32,9 @@ bool opensWindow(int argc, char** argv) {
     return true;
   }
   const std::string_view first = argv[1];
+  if (first == "--") {
+    return argc > 2;
+  }
   if (std::ranges::count(kCommands, first) > 0) {
     return false;
   }
@@ -77,7 +80,8 @@ int openWindow(int argc, char** argv) {
                 "commands that need none."));
   }
   QStringList files;
-  for (int i = 1; i < argc; ++i) {
+  const bool marked = argc > 1 && std::string_view(argv[1]) == "--";
+  for (int i = marked ? 2 : 1; i < argc; ++i) {
     files += QFile::decodeName(argv[i]);
   }
   const QApplication application(argc, argv);
@@ -87,6 +91,7 @@ int openWindow(int argc, char** argv) {
 }  // namespace
 
 int runCommandLine(int argc, char** argv) {
+  guardOutput();
   if (opensWindow(argc, argv)) {
     return openWindow(argc, argv);
   }

@@ -9,6 +9,7 @@
 #include "bridge/text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
+#include "cli/output_argument.h"
 #include "printing/export.h"
 
 namespace creasewright {
@@ -27,13 +28,13 @@ QString usageProblem(const ExportOptions& options) {
   const QString ending = endingOf(options);
   if (!exportEndings().contains(ending)) {
     return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
-        .arg(text(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
+        .arg(shown(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
   }
   if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg")) {
     return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
   }
   if (!options.units.empty() && options.units != "in" && options.units != "mm") {
-    return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(text(options.units));
+    return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
   }
   return {};
 }
@@ -66,7 +67,7 @@ QString pieceProblem(const std::string& name, const BuiltDesign& built) {
     return {};
   }
   return Cli::tr("--piece: The design has no piece “%1”. Its pieces are: %2.")
-      .arg(text(name), names.join(QStringLiteral(", ")));
+      .arg(shown(name), names.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -78,6 +79,9 @@ int runExport(const ExportOptions& options) {
   }
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
+  }
+  if (!outputServes(options.output, {options.file})) {
+    return ExitUsage;
   }
   const std::optional<ExportChoices> choices = choicesFor(options, *design);
   if (!choices) {

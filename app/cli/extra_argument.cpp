@@ -34,7 +34,7 @@ std::string_view nextSetting(std::string_view& rest) {
 Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view value,
                           ToolGrid grid) {
   if (key == "text") {
-    extra.lines = linesOf(value);
+    extra.lines = linesOf(text(value).toStdString());  // UTF-8 at last
     return extra;
   }
   if (key == "face") {
@@ -70,7 +70,7 @@ std::optional<Extra> readExtraArgument(const std::string& argument, const Design
     if (equals == std::string_view::npos) {
       fail(Cli::tr("--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as "
                    "--extra label:shape=oval,text=Plum jam.")
-               .arg(text(setting)));
+               .arg(shown(setting)));
       return std::nullopt;
     }
     Result<Extra> changed = withSetting(std::move(extra), setting.substr(0, equals),

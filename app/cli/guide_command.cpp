@@ -10,6 +10,7 @@
 #include "bridge/text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
+#include "cli/output_argument.h"
 #include "guide/write_guide.h"
 #include "shell/language.h"
 
@@ -29,15 +30,16 @@ QString usageProblem(const GuideOptions& options) {
     return Cli::tr(
                "-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a "
                "folder of pictures.")
-        .arg(output);
+        .arg(shown(options.output));
   }
   if (!options.units.empty() && options.units != "in" && options.units != "mm" &&
       options.units != "both") {
-    return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.").arg(text(options.units));
+    return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.")
+        .arg(shown(options.units));
   }
   if (!options.language.empty() && std::ranges::count(kLanguages, options.language) == 0) {
     return Cli::tr("--language: “%1” is no language here. Write en or de.")
-        .arg(text(options.language));
+        .arg(shown(options.language));
   }
   return {};
 }
@@ -57,6 +59,9 @@ int runGuide(const GuideOptions& options) {
   }
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
+  }
+  if (!outputServes(options.output, {options.file})) {
+    return ExitUsage;
   }
   GuideChoices choices;
   choices.units = unitsOf(options);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/file_limits.h"
 #include "bridge/text.h"
 #include "cli/blank_argument.h"
 #include "cli/design_argument.h"
@@ -56,7 +57,7 @@ std::optional<std::pair<KitItem*, std::string>> itemNamed(const char* argument,
   }
   fail(Cli::tr("%1: “%2” will not do. Write one of the designs given, an equals sign and a value, "
                "such as tray.cwdesign=2.")
-           .arg(QLatin1String(argument), text(written)));
+           .arg(QLatin1String(argument), shown(written)));
   return std::nullopt;
 }
 
@@ -91,7 +92,7 @@ bool addSheets(const std::vector<std::string>& sheets, ClassKit& kit) {
       fail(QStringLiteral("--sheet"), paper.problem());
       return false;
     } else if (const auto size = readSize("--sheet", sheet, sheetLimits)) {
-      kit.stock.push_back({sheet, size->first, size->second, 0, -1});
+      kit.stock.push_back({text(sheet).toStdString(), size->first, size->second, 0, -1});
     } else {
       return false;
     }
@@ -130,8 +131,8 @@ bool addPeople(const KitOptions& options, ClassKit& kit) {
 }
 
 /// The text of a file that an argument names; tells when it cannot be read.
-std::optional<std::string> fileOf(const QString& argument, const std::string& path) {
-  constexpr std::int64_t largest = 1 << 20;
+std::optional<std::string> fileOf(const QString& argument, const std::string& path,
+                                  std::int64_t largest) {
   Result<std::string> content = readFile(path, largest);
   if (!content) {
     fail(argument, content.problem());
@@ -149,7 +150,7 @@ bool addTable(const QString& argument, const std::string& path,
   if (path.empty()) {
     return true;
   }
-  const std::optional<std::string> csv = fileOf(argument, path);
+  const std::optional<std::string> csv = fileOf(argument, path, kLargestTable);
   if (!csv) {
     return false;
   }
@@ -166,7 +167,8 @@ bool addNames(const KitOptions& options, ClassKit& kit) {
   if (options.names.empty()) {
     return true;
   }
-  const std::optional<std::string> list = fileOf(QStringLiteral("--names"), options.names);
+  const std::optional<std::string> list =
+      fileOf(QStringLiteral("--names"), options.names, kLargestNamesFile);
   if (!list) {
     return false;
   }
@@ -177,6 +179,21 @@ bool addNames(const KitOptions& options, ClassKit& kit) {
     }
   }
   return true;
+}
+
+/// The argument that brought what no kit holds.
+QString argumentOverLimit(const Problem& problem) {
+  constexpr std::pair<std::string_view, const char*> arguments[] = {{"names", "--names"},
+                                                                    {"title", "--title"},
+                                                                    {"blanks", "--blank"},
+                                                                    {"supplies", "--supplies"},
+                                                                    {"stock", "--stock"}};
+  for (const auto& [field, argument] : arguments) {
+    if (problem.where.starts_with(field)) {
+      return QLatin1String(argument);
+    }
+  }
+  return QStringLiteral("FILE");
 }
 
 bool needsSheets(const KitOptions& options, const ClassKit& kit) {
@@ -216,7 +233,11 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
   }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
   if (!options.title.empty()) {
-    kit.title = text(options.title).left(120).toStdString();
+    kit.title = text(options.title).toStdString();
+  }
+  if (const auto problem = fileLimitProblem(kit)) {
+    fail(argumentOverLimit(*problem), *problem);
+    return std::nullopt;
   }
   return kit;
 }

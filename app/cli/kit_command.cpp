@@ -8,6 +8,8 @@
 #include "cli/design_argument.h"
 #include "cli/kit_argument.h"
 #include "cli/output.h"
+#include "cli/output_argument.h"
+#include "cli/planning_notice.h"
 #include "cli/size_argument.h"
 #include "kits/class_folder.h"
 #include "kits/first_sheet.h"
@@ -30,7 +32,7 @@ QString usageProblem(const KitOptions& options) {
     return Cli::tr("-o: Say where to write, such as -o class.pdf.");
   }
   if (!options.units.empty() && options.units != "in" && options.units != "mm") {
-    return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(text(options.units));
+    return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
   }
   if (namesFolder(options.output)) {
     return {};
@@ -43,7 +45,19 @@ QString usageProblem(const KitOptions& options) {
              : Cli::tr(
                    "-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, "
                    "or in / for a folder with all a class needs.")
-                   .arg(text(options.output));
+                   .arg(shown(options.output));
+}
+
+/// All files it reads that must not be written over; a kit may become itself again.
+std::vector<std::string> inputsOf(const KitOptions& options) {
+  std::vector<std::string> inputs = options.files;
+  if (text(options.output).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive)) {
+    std::erase_if(inputs, [](const std::string& file) {
+      return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
+    });
+  }
+  inputs.insert(inputs.end(), {options.stock, options.supplies, options.names});
+  return inputs;
 }
 
 /// A class measures as its first design does; one of blanks alone as its first sheet does.
@@ -83,6 +97,7 @@ int runMachine(const KitOptions& options, const ClassKit& kit, const KitChoices&
   choices.paper = kitChoices.paper;
   choices.unit = kitChoices.unit;
   choices.now = kitChoices.now;
+  const PlanningNotice notice;
   if (const auto problem = writeMachineFolder(kit, text(options.output), choices)) {
     return fail(QStringLiteral("-o"), *problem);
   }
@@ -95,6 +110,9 @@ int runKit(const KitOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
   }
+  if (!outputServes(options.output, inputsOf(options))) {
+    return ExitUsage;
+  }
   const std::optional<ClassKit> kit = readKitArguments(options);
   const std::optional<KitChoices> choices = kit ? choicesFor(options, *kit) : std::nullopt;
   if (!choices) {
@@ -104,8 +122,13 @@ int runKit(const KitOptions& options) {
     return runMachine(options, *kit, *choices);
   }
   const QString output = text(options.output);
-  const auto problem = namesFolder(options.output) ? writeClassFolder(*kit, output, *choices)
-                                                   : writeKitPlan(*kit, output, *choices);
+  std::optional<Problem> problem;
+  {
+    PlanningNotice notice;
+    problem = namesFolder(options.output)
+                  ? writeClassFolder(*kit, output, *choices, nullptr, notice.options())
+                  : writeKitPlan(*kit, output, *choices, nullptr, notice.options());
+  }
   return problem ? fail(QStringLiteral("-o"), *problem) : static_cast<int>(ExitHolds);
 }
 

@@ -7,8 +7,10 @@
 #include "cli/choices.h"
 #include "cli/extra_argument.h"
 #include "cli/output.h"
+#include "cli/output_argument.h"
 #include "document/build.h"
 #include "document/design_file.h"
+#include "document/limit_problems.h"
 
 namespace creasewright {
 
@@ -20,7 +22,7 @@ std::optional<Design> withSettings(Design design, const std::vector<std::string>
     const std::size_t equals = setting.find('=');
     if (equals == std::string::npos) {
       fail(Cli::tr("--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.")
-               .arg(text(setting)));
+               .arg(shown(setting)));
       return std::nullopt;
     }
     const std::string_view whole = setting;
@@ -47,7 +49,7 @@ QString usageProblem(const NewOptions& options) {
   }
   if (!options.output.ends_with(".cwdesign")) {
     return Cli::tr("-o: “%1” is no name for a design. Let it end in .cwdesign.")
-        .arg(text(options.output));
+        .arg(shown(options.output));
   }
   return {};
 }
@@ -88,6 +90,9 @@ int runNew(const NewOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
   }
+  if (!outputServes(options.output, {})) {
+    return ExitUsage;
+  }
   const std::optional<Choices> choices = readChoices(options.choices, "--product");
   if (!choices) {
     return ExitUsage;
@@ -111,7 +116,11 @@ int runNew(const NewOptions& options) {
     design->extras.push_back(std::move(*extra));
   }
   if (!options.title.empty()) {
-    design->title = options.title;
+    design->title = text(options.title).toStdString();  // UTF-8 at last
+  }
+  if (const auto problem = fileLimitProblem(*design)) {
+    return fail(problem->where == "title" ? QStringLiteral("--title") : QStringLiteral("--extra"),
+                *problem);
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
     return fail(argumentBehind(limits.front(), options), limits.front());

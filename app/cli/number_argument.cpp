@@ -13,9 +13,8 @@ std::optional<int> readNumber(const char* argument, const std::string& written,
     return value;
   }
   fail(Cli::tr("%1: “%2” will not do. Write a whole number from %3 to %4.")
-           .arg(QLatin1String(argument), text(written))
-           .arg(limits.first)
-           .arg(limits.second));
+           .arg(QLatin1String(argument), shown(written), QString::number(limits.first),
+                QString::number(limits.second)));
   return std::nullopt;
 }
 

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QString>
+#include <string_view>
 
 #include "base/problem.h"
 
@@ -18,6 +19,16 @@ enum ExitCode {
 struct Cli {
   Q_DECLARE_TR_FUNCTIONS(cli)
 };
+
+/// What a person wrote, fit to stand in a sentence: on one line and not too long.
+QString shown(std::string_view argument);
+
+/// To be called before anything is opened: a closed output then fails when it is written to.
+void guardOutput();
+
+/// The exit code of a command that ended with `code`: ExitUsage, and a sentence, when standard
+/// output did not take all that was printed.
+int afterOutput(int code);
 
 /// A line on standard output.
 void printLine(const QString& line);

@@ -27,7 +27,7 @@ std::optional<std::pair<Length, Length>> readSize(const char* argument, const st
     }
   }
   fail(Cli::tr("%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.")
-           .arg(QLatin1String(argument), text(written), lengthText(limits.least, Unit::Millimetre),
+           .arg(QLatin1String(argument), shown(written), lengthText(limits.least, Unit::Millimetre),
                 lengthText(limits.most, Unit::Millimetre)));
   return std::nullopt;
 }

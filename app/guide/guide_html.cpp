@@ -3,7 +3,9 @@
 #include <QRegularExpression>
 
 #include "bridge/label_text.h"
+#include "bridge/text.h"
 #include "drawing/svg_writer.h"
+#include "drawing/xml_text.h"
 #include "guide/make_guide.h"
 #include "pages/guide_figure.h"
 
@@ -34,7 +36,7 @@ p { margin: .3rem 0; }
 @media print { main { max-width: none; padding: 0; } body { font-size: 10pt; } }
 )";
 
-QString escaped(const QString& words) { return words.toHtmlEscaped(); }
+QString escaped(const QString& words) { return text(xmlText(words.toStdString())); }
 
 /// The picture as part of a page: its groups' ids would stand there more than once.
 QString inlineSvg(const Drawing& drawing, const QString& title, const Wording& wording) {

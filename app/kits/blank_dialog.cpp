@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "base/file_limits.h"
 #include "bridge/text.h"
 #include "stock/card_box.h"
 #include "widgets/answer_row.h"
@@ -31,6 +32,7 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
       width_(new LengthEdit(this)),
       height_(new LengthEdit(this)),
       card_(new CardBox(this)) {
+  name_->setMaxLength(static_cast<int>(kLongestTitle));
   setWindowTitle(tr("A plain blank"));
   blank_.card = card;
   std::tie(blank_.width, blank_.height) = usualSize(unit);

@@ -41,8 +41,13 @@ std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const Ki
 }  // namespace
 
 std::optional<Problem> writeClassFolder(const ClassKit& kit, const QString& folder,
-                                        const KitChoices& choices, const KitPlan* known) {
-  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit);
+                                        const KitChoices& choices, const KitPlan* known,
+                                        const PlanOptions& options) {
+  const Result<QByteArray> saved = kitBytes(kit, folder + QStringLiteral("/class.cwkit"));
+  if (!saved) {
+    return saved.problem();
+  }
+  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit, options);
   if (!plan) {
     return plan.problem();
   }
@@ -52,7 +57,7 @@ std::optional<Problem> writeClassFolder(const ClassKit& kit, const QString& fold
   }
   FolderFiles files{{QStringLiteral("plan.pdf"), *pages},
                     {QStringLiteral("plan.csv"), kitCsv(kit, *plan)},
-                    {QStringLiteral("class.cwkit"), QByteArray::fromStdString(writeKit(kit))}};
+                    {QStringLiteral("class.cwkit"), *saved}};
   qsizetype number = 0;
   for (const KitItem& item : kit.items) {
     ++number;

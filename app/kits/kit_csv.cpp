@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "bridge/text.h"
+#include "kits/csv.h"
 #include "kits/kit_words.h"
 #include "kits/layout_drawing.h"
 
@@ -10,12 +11,8 @@ namespace creasewright {
 
 namespace {
 
-/// A text that a spreadsheet would take for a formula gets an apostrophe.
 QString field(const QString& words) {
-  QString out = words;
-  if (!out.isEmpty() && QStringLiteral("=+-@").contains(out[0])) {
-    out.prepend(QLatin1Char('\''));
-  }
+  QString out = text(guardedField(words.toStdString()));
   out.replace(QLatin1Char('"'), QStringLiteral("\"\""));
   return QLatin1Char('"') + out + QLatin1Char('"');
 }

@@ -14,6 +14,7 @@
 #include <QSpinBox>
 #include <QVBoxLayout>
 
+#include "base/file_limits.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
@@ -55,6 +56,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       preview_(new PagePreview(this)),
       stop_(new QPushButton(tr("Stop looking"), this)),
       worker_(new PlanWorker(this)) {
+  title_->setMaxLength(static_cast<int>(kLongestTitle));
   setWindowTitle(tr("Class kit"));
   resize(fittingScreen(*this, {980, 720}));
   contents_->setContents({{session.built().design, 1}}, {});

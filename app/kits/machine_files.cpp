@@ -23,9 +23,20 @@ QString carrierTitle(const MachinePlan& plan, std::size_t layout) {
       .arg(layout + 1);
 }
 
-QString carrierFile(const MachinePlan& plan, std::size_t layout) {
+/// What the files of each card begin with; cards that are called alike are numbered.
+std::vector<QString> fileStarts(const std::vector<MachinePlan>& plans) {
+  std::set<QString> taken;
+  std::vector<QString> starts;
+  for (const MachinePlan& plan : plans) {
+    const Card& card = plan.card;
+    starts.push_back(freeNamePart(text(card.id.empty() ? card.name : card.id), taken));
+  }
+  return starts;
+}
+
+QString carrierFile(const QString& start, const MachinePlan& plan, std::size_t layout) {
   return QStringLiteral("%1-carrier-%2-x%3.svg")
-      .arg(fileNamePart(text(plan.card.id.empty() ? plan.card.name : plan.card.id)))
+      .arg(start)
       .arg(layout + 1)
       .arg(plan.layouts[layout].count);
 }
@@ -45,13 +56,14 @@ QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
   return lines;
 }
 
-Drawing carrierBlock(const MachinePlan& plan, std::size_t layout, double width) {
+Drawing carrierBlock(const MachinePlan& plan, std::size_t layout, const QString& file,
+                     double width) {
   TextBlock block(width - kCarrierPicture.width - kBlockGap);
   block.add(carrierTitle(plan, layout), kHeadingType);
   block.space(1);
   block.addList(partLines(plan, plan.layouts[layout]), QStringLiteral("•"), kBodyType);
   block.space(1);
-  block.add(carrierFile(plan, layout), kBodyType);
+  block.add(file, kBodyType);
   Drawing carrier = plan.drawings[layout];
   carrier.texts.clear();  // too small to read here
   carrier.paths.push_back(
@@ -81,9 +93,10 @@ std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const C
                lengthText(choices.height, choices.unit)),
       kBodyType);
   flow.put(head.take());
-  for (const MachinePlan& plan : plans) {
-    for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
-      flow.put(carrierBlock(plan, i, width));
+  const std::vector<QString> starts = fileStarts(plans);
+  for (std::size_t p = 0; p < plans.size(); ++p) {
+    for (std::size_t i = 0; i < plans[p].layouts.size(); ++i) {
+      flow.put(carrierBlock(plans[p], i, carrierFile(starts[p], plans[p], i), width));
     }
   }
   return flow.take(kitTitle(kit));
@@ -97,11 +110,13 @@ std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& fo
     return plans.problem();
   }
   FolderFiles files;
-  for (const MachinePlan& plan : *plans) {
+  const std::vector<QString> starts = fileStarts(*plans);
+  for (std::size_t p = 0; p < plans->size(); ++p) {
+    const MachinePlan& plan = (*plans)[p];
     for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
       const QByteArray svg = QByteArray::fromStdString(writeSvg(
           plan.drawings[i], carrierTitle(plan, i).toStdString(), wordingIn(Unit::Millimetre)));
-      files.emplace_back(carrierFile(plan, i), svg);
+      files.emplace_back(carrierFile(starts[p], plan, i), svg);
     }
   }
   const Result<QByteArray> pdf = renderPdf(machinePages(*plans, kit, choices),

@@ -13,12 +13,15 @@ namespace creasewright {
 
 namespace {
 
-Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const KitChoices& choices,
-                            const KitPlan* known) {
+QString planEnding(const QString& path) { return QFileInfo(path).suffix().toLower(); }
+
+Result<QByteArray> bytesFor(const ClassKit& kit, const QString& path, const KitChoices& choices,
+                            const KitPlan* known, const PlanOptions& options) {
+  const QString ending = planEnding(path);
   if (ending == QLatin1String("cwkit")) {
-    return QByteArray::fromStdString(writeKit(kit));
+    return kitBytes(kit, path);
   }
-  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit);
+  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit, options);
   if (!plan) {
     return plan.problem();
   }
@@ -33,6 +36,11 @@ Result<QByteArray> bytesFor(const ClassKit& kit, const QString& ending, const Ki
 
 }  // namespace
 
+Result<QByteArray> kitBytes(const ClassKit& kit, const QString& path) {
+  const Result<std::string> text = kitFileText(kit, path.toStdString());
+  return text ? Result<QByteArray>(QByteArray::fromStdString(*text)) : text.problem();
+}
+
 Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices) {
   return renderPdf(kitPages(kit, plan, findingsFor(kit, plan), choices.unit, choices.paper),
                    wordingIn(choices.unit), {kitTitle(kit), choices.now});
@@ -44,14 +52,14 @@ QStringList kitEndings() {
 }
 
 std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices, const KitPlan* plan) {
-  const QString ending = QFileInfo(path).suffix().toLower();
-  if (!kitEndings().contains(ending)) {
+                                    const KitChoices& choices, const KitPlan* plan,
+                                    const PlanOptions& options) {
+  if (!kitEndings().contains(planEnding(path))) {
     return Problem{ProblemCode::FileNotWritten,
                    path.toStdString(),
                    {KitTr::tr("the name must end in .pdf, .json, .csv or .cwkit").toStdString()}};
   }
-  return writeBytes(path, bytesFor(kit, ending, choices, plan));
+  return writeBytes(path, bytesFor(kit, path, choices, plan, options));
 }
 
 }  // namespace creasewright

@@ -23,10 +23,14 @@ Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitCho
 /// Endings that writeKitPlan knows: `pdf`, `json`, `csv`, `cwkit`.
 QStringList kitEndings();
 
-/// Writes the plan of a kit in the form its path names, `plan` or else a new one; `cwkit` saves the
-/// kit itself, unplanned. All or nothing; a PDF needs a QGuiApplication. Errors: those of planKit,
-/// FileNotWritten.
+/// What a `.cwkit` file holds; `path` is for problems. Errors: those of kitFileText.
+Result<QByteArray> kitBytes(const ClassKit& kit, const QString& path);
+
+/// Writes the plan of a kit in the form its path names, `plan` or else a new one made with
+/// `options`; `cwkit` saves the kit itself, unplanned. All or nothing; a PDF needs a
+/// QGuiApplication. Errors: those of planKit and kitFileText, FileNotWritten.
 std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices, const KitPlan* plan = nullptr);
+                                    const KitChoices& choices, const KitPlan* plan = nullptr,
+                                    const PlanOptions& options = {});
 
 }  // namespace creasewright

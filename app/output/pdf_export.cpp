@@ -9,6 +9,7 @@
 #include <exception>
 
 #include "bridge/paint_drawing.h"
+#include "drawing/role.h"
 #include "output/pdf_layers.h"
 
 namespace creasewright {
@@ -27,6 +28,15 @@ std::vector<Role> rolesOf(const Drawing& page) {
     }
   }
   return roles;
+}
+
+LayeredPage layeredPage(const Drawing& page) {
+  LayeredPage layered{page.width, page.height, {}};
+  for (const Role role : rolesOf(page)) {
+    const RoleStyle& style = roleStyle(role);
+    layered.layers.push_back({std::string(style.id), std::string(style.group)});
+  }
+  return layered;
 }
 
 Drawing onlyRole(const Drawing& page, Role role) {
@@ -66,8 +76,9 @@ QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<Laye
   for (std::size_t i = 0; i < pages.size(); ++i) {
     if (layered[i].layers.empty()) {
       paint(layered[i], pages[i]);
+      continue;
     }
-    for (const Role role : layered[i].layers) {
+    for (const Role role : rolesOf(pages[i])) {
       paint(layered[i], onlyRole(pages[i], role));
     }
   }
@@ -81,8 +92,8 @@ Result<QByteArray> renderPdf(const std::vector<Drawing>& pages, const Wording& w
                              const PdfInfo& info) {
   std::vector<LayeredPage> layered;
   for (const Drawing& page : pages) {
-    layered.push_back({page.width, page.height,
-                       info.kind == PdfKind::Template ? rolesOf(page) : std::vector<Role>{}});
+    layered.push_back(info.kind == PdfKind::Template ? layeredPage(page)
+                                                     : LayeredPage{page.width, page.height, {}});
   }
   if (layered.empty()) {
     return Problem{ProblemCode::FileNotWritten, {}, {std::string("no pages")}};

@@ -10,7 +10,6 @@
 #include <qpdf/QPDFWriter.hh>
 
 #include "drawing/number_text.h"
-#include "drawing/role.h"
 
 namespace creasewright {
 
@@ -51,10 +50,9 @@ class LayeredDocument {
     if (page.layers.empty()) {
       content = placed("Page", page, forms) + "\n";
     }
-    for (const Role role : page.layers) {
-      const std::string id(roleStyle(role).id);
-      properties.replaceKey("/" + id, group(role));
-      content += "/OC /" + id + " BDC " + placed(id, page, forms) + " EMC\n";
+    for (const PdfLayer& layer : page.layers) {
+      properties.replaceKey("/" + layer.id, group(layer));
+      content += "/OC /" + layer.id + " BDC " + placed(layer.id, page, forms) + " EMC\n";
     }
     QPDFObjectHandle resources = QPDFObjectHandle::newDictionary();
     resources.replaceKey("/XObject", forms);
@@ -86,26 +84,25 @@ class LayeredDocument {
     return array;
   }
 
-  QPDFObjectHandle group(Role role) {
-    const auto found = groups_.find(role);
+  QPDFObjectHandle group(const PdfLayer& layer) {
+    const auto found = groups_.find(layer.id);
     if (found != groups_.end()) {
       return found->second;
     }
-    const RoleStyle& style = roleStyle(role);
     QPDFObjectHandle made = QPDFObjectHandle::newDictionary();
     made.replaceKey("/Type", name("OCG"));
-    made.replaceKey("/Name", QPDFObjectHandle::newUnicodeString(std::string(style.id)));
-    if (!style.group.empty()) {
+    made.replaceKey("/Name", QPDFObjectHandle::newUnicodeString(layer.id));
+    if (!layer.group.empty()) {
       // Keys as in the PDF Association's Arlington model.
       QPDFObjectHandle step = QPDFObjectHandle::newDictionary();
-      step.replaceKey("/GTS_ProcStepsGroup", name(style.group));
-      if (style.group == "Structural") {
-        step.replaceKey("/GTS_ProcStepsType", name(style.id));
+      step.replaceKey("/GTS_ProcStepsGroup", name(layer.group));
+      if (layer.group == "Structural") {
+        step.replaceKey("/GTS_ProcStepsType", name(layer.id));
       }
       made.replaceKey("/GTS_Metadata", step);
     }
     made = pdf_.makeIndirectObject(made);
-    groups_.emplace(role, made);
+    groups_.emplace(layer.id, made);
     order_.push_back(made);
     return made;
   }
@@ -130,7 +127,7 @@ class LayeredDocument {
   QPDF& pdf_;
   std::vector<QPDFPageObjectHelper> painted_;
   std::size_t next_ = 0;
-  std::map<Role, QPDFObjectHandle> groups_;
+  std::map<std::string, QPDFObjectHandle> groups_;
   std::vector<QPDFObjectHandle> order_;
 };
 

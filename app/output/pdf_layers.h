@@ -4,15 +4,22 @@
 #include <string>
 #include <vector>
 
-#include "drawing/drawing.h"
-
 namespace creasewright {
+
+// Knows libqpdf and nothing of ours that asks for C++20: its headers are no C++20 to every
+// compiler.
+
+/// One layer: its name, and the group of processing steps it belongs to (empty = none).
+struct PdfLayer {
+  std::string id;
+  std::string group;
+};
 
 /// A page put together from layers: each layer is one page of the painted PDF, lowest first.
 struct LayeredPage {
   double width = 0;  ///< mm
   double height = 0;
-  std::vector<Role> layers;  ///< empty: one painted page, which is no layer
+  std::vector<PdfLayer> layers;  ///< empty: one painted page, which is no layer
 };
 
 struct LayeredInfo {

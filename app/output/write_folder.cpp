@@ -1,11 +1,9 @@
 #include "output/write_folder.h"
 
-#include <QCoreApplication>
-#include <QDir>
 #include <QFile>
-#include <QStringList>
+#include <set>
 
-#include "output/write_bytes.h"
+#include "document/folder_io.h"
 
 namespace creasewright {
 
@@ -18,32 +16,22 @@ QString fileNamePart(const QString& title) {
   return out;
 }
 
+QString freeNamePart(const QString& title, std::set<QString>& taken) {
+  const QString part = fileNamePart(title);
+  QString name = part;
+  for (int number = 2; !taken.insert(name).second; ++number) {
+    name = QStringLiteral("%1-%2").arg(part).arg(number);
+  }
+  return name;
+}
+
 std::optional<Problem> writeFolder(const QString& folder, const FolderFiles& files) {
-  const QDir directory(folder);
-  const bool isNew = !directory.exists();
-  if (!QDir().mkpath(folder)) {
-    const QString reason = QCoreApplication::translate("output", "the folder cannot be made");
-    return Problem{ProblemCode::FileNotWritten, folder.toStdString(), {reason.toStdString()}};
-  }
-  QStringList written;
+  NamedFiles named;
   for (const auto& [name, bytes] : files) {
-    const QString path = directory.filePath(name);
-    const bool replaces = QFile::exists(path);
-    const auto problem = writeBytes(path, bytes);
-    if (problem) {
-      for (const QString& made : written) {
-        QFile::remove(made);
-      }
-      if (isNew) {
-        QDir().rmdir(folder);
-      }
-      return problem;
-    }
-    if (!replaces) {
-      written.append(path);
-    }
+    named.emplace_back(QFile::encodeName(name).toStdString(),
+                       std::string_view(bytes.constData(), static_cast<std::size_t>(bytes.size())));
   }
-  return std::nullopt;
+  return writeFolderAtomically(QFile::encodeName(folder).toStdString(), named);
 }
 
 }  // namespace creasewright

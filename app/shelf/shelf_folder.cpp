@@ -35,16 +35,23 @@ ShelfFolder ShelfFolder::ofUser() {
       QDir(QStandardPaths::writableLocation(QStandardPaths::AppDataLocation)).filePath("shelf"));
 }
 
-std::vector<ShelfEntry> ShelfFolder::entries() const {
+std::vector<ShelfEntry> ShelfFolder::files() const {
   std::vector<ShelfEntry> entries;
   const QFileInfoList files =
       QDir(folder_).entryInfoList({QLatin1Char('*') + entryEnding}, QDir::Files, QDir::Time);
   for (const QFileInfo& file : files) {
-    ShelfEntry entry{file.filePath(), file.lastModified(), std::nullopt};
+    entries.push_back({file.filePath(), file.lastModified(), std::nullopt, false});
+  }
+  return entries;
+}
+
+std::vector<ShelfEntry> ShelfFolder::entries() const {
+  std::vector<ShelfEntry> entries = files();
+  for (ShelfEntry& entry : entries) {
+    entry.read = true;
     if (Result<Design> design = readDesignFile(encoded(entry.path))) {
       entry.design = std::move(design).value();
     }
-    entries.push_back(std::move(entry));
   }
   return entries;
 }
@@ -67,7 +74,7 @@ Result<QString> ShelfFolder::put(const Design& design) const {
     return Problem{ProblemCode::FileNotWritten, folder_.toStdString(), {std::string("mkdir")}};
   }
   const QString path = freePath(design);
-  if (const auto problem = writeFileAtomically(encoded(path), writeDesign(design))) {
+  if (const auto problem = writeDesignFile(design, encoded(path))) {
     return *problem;
   }
   return path;

@@ -14,6 +14,7 @@ struct ShelfEntry {
   QString path;
   QDateTime changed;
   std::optional<Design> design;  ///< nothing when the file is broken; it stays where it is
+  bool read = true;              ///< false while nothing is known of it yet
 };
 
 /// The folder of saved designs; all files are plain `.cwdesign` files.
@@ -26,6 +27,8 @@ class ShelfFolder {
   [[nodiscard]] const QString& path() const { return folder_; }
   /// The newest first.
   [[nodiscard]] std::vector<ShelfEntry> entries() const;
+  /// The same, none of them read.
+  [[nodiscard]] std::vector<ShelfEntry> files() const;
   /// Puts a copy there under a free name made from its title. Error: FileNotWritten.
   std::optional<Problem> add(const Design& design) const;
   /// Adds all designs of a bundle, or none, and to the person's lists the sheets and supplies they

@@ -6,7 +6,6 @@
 #include <algorithm>
 #include <numeric>
 
-#include "bridge/design_pixmap.h"
 #include "bridge/design_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -17,6 +16,9 @@
 namespace creasewright {
 
 namespace {
+
+constexpr std::chrono::milliseconds firstPatience{150};  // what is read by then shows at once
+constexpr std::chrono::milliseconds lookEvery{60};
 
 QString styleName(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
@@ -52,22 +54,64 @@ QString tagsOf(const Design& design) { return wordsOf(design).tags.join(QStringL
 
 ShelfModel::ShelfModel(ShelfFolder folder, QObject* parent)
     : QAbstractListModel(parent), folder_(std::move(folder)) {
+  timer_.setInterval(lookEvery);
+  connect(&timer_, &QTimer::timeout, this, [this] { take({}); });
+  timer_.start();
   reload();
 }
 
+QString ShelfModel::searchTextOf(const ShelfEntry& entry) const {
+  QStringList parts{titleOf(entry)};
+  if (entry.design) {
+    parts << styleName(*entry.design) << productOf(*entry.design) << tagsOf(*entry.design)
+          << text(entry.design->notes);
+  }
+  return parts.join(QLatin1Char('\n')).toLower();
+}
+
 void ShelfModel::reload() {
-  entries_ = folder_.entries();
+  entries_ = folder_.files();
+  unread_ = entries_.size();
   searched_.clear();
+  std::vector<QString> paths;
   for (const ShelfEntry& entry : entries_) {
-    QStringList parts{titleOf(entry)};
-    if (entry.design) {
-      parts << styleName(*entry.design) << productOf(*entry.design) << tagsOf(*entry.design)
-            << text(entry.design->notes);
-    }
-    searched_.push_back(parts.join(QLatin1Char('\n')).toLower());
+    searched_.push_back(searchTextOf(entry));
+    paths.push_back(entry.path);
   }
   pictures_.clear();
+  drawing_.clear();
+  reader_.read(std::move(paths));
   filter();
+  take(firstPatience);
+}
+
+bool ShelfModel::isReading(std::chrono::milliseconds patience) {
+  take(patience);
+  return unread_ > 0;
+}
+
+void ShelfModel::take(std::chrono::milliseconds patience) {
+  auto fresh = reader_.takeEntries(patience);
+  for (ShelfReader::Entry& each : fresh) {
+    ShelfEntry& entry = entries_.at(each.number);
+    entry.design = std::move(each.design);
+    entry.read = true;
+    searched_[each.number] = searchTextOf(entry);
+    --unread_;
+  }
+  const bool sorted = order_ == Order::Title || order_ == Order::Style;
+  if (!fresh.empty() && (sorted || !words_.isEmpty())) {
+    filter();
+  } else if (!fresh.empty()) {  // a chosen design stays chosen
+    emit dataChanged(index(0), index(rowCount() - 1));
+  }
+  const auto drawn = reader_.takePictures();
+  for (const ShelfReader::Picture& picture : drawn) {
+    pictures_.insert(picture.path, QPixmap::fromImage(picture.image));
+  }
+  if (!drawn.empty() && rowCount() > 0) {
+    emit dataChanged(index(0), index(rowCount() - 1), {Qt::DecorationRole});
+  }
 }
 
 void ShelfModel::setWords(const QString& words) {
@@ -114,8 +158,8 @@ const ShelfEntry& ShelfModel::entry(const QModelIndex& index) const {
 QString ShelfModel::title(const QModelIndex& index) const { return titleOf(entry(index)); }
 
 int ShelfModel::unreadable() const {
-  return static_cast<int>(
-      std::ranges::count_if(shown_, [&](std::size_t i) { return !entries_[i].design; }));
+  return static_cast<int>(std::ranges::count_if(
+      shown_, [&](std::size_t i) { return entries_[i].read && !entries_[i].design; }));
 }
 
 std::vector<Design> ShelfModel::designs() const {
@@ -139,15 +183,21 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
   }
   QPixmap made(pictureSize);
   made.fill(Qt::transparent);
-  if (!entry.design) {
+  if (entry.design) {
+    if (!drawing_.contains(entry.path)) {
+      drawing_.insert(entry.path);
+      reader_.draw(entry.path, *entry.design, pictureSize);
+    }
+    return made;  // until it comes
+  }
+  if (!entry.read) {
+    return made;
+  }
+  {
     QPainter painter(&made);
     constexpr int side = 48;
     const QPixmap sign = lineIcon(QStringLiteral("problem")).pixmap(side, side);
     painter.drawPixmap((made.width() - side) / 2, (made.height() - side) / 2, sign);
-  } else {
-    if (const Result<BuiltDesign> built = build(*entry.design)) {
-      made = designPixmap(*built, true, pictureSize, 1);
-    }
   }
   pictures_.insert(entry.path, made);
   return made;
@@ -160,13 +210,18 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
   const ShelfEntry& item = entry(index);
   switch (role) {
     case Qt::DisplayRole: {
-      const QString second = item.design ? sizesOf(*item.design) : tr("cannot be read");
+      const QString second = item.design ? sizesOf(*item.design)
+                             : item.read ? tr("cannot be read")
+                                         : tr("being read…");
       return second.isEmpty() ? titleOf(item) : titleOf(item) + QLatin1Char('\n') + second;
     }
     case Qt::DecorationRole:
       return picture(item);
     case Qt::ToolTipRole:
     case Qt::AccessibleDescriptionRole: {
+      if (!item.read) {
+        return tr("This file is still being read: %1").arg(item.path);
+      }
       if (!item.design) {
         return tr("This file cannot be read: %1").arg(item.path);
       }

@@ -3,12 +3,16 @@
 #include <QAbstractListModel>
 #include <QHash>
 #include <QPixmap>
+#include <QSet>
+#include <QTimer>
 
 #include "shelf/shelf_folder.h"
+#include "shelf/shelf_reader.h"
 
 namespace creasewright {
 
-/// The shelf's designs that match some words, with pictures drawn when they are first seen.
+/// The shelf's designs that match some words, with pictures drawn when they are first seen. Files
+/// are read and pictures drawn beside the window (ShelfReader); what is quick is there at once.
 class ShelfModel : public QAbstractListModel {
   Q_OBJECT
 
@@ -19,6 +23,8 @@ class ShelfModel : public QAbstractListModel {
   explicit ShelfModel(ShelfFolder folder, QObject* parent = nullptr);
 
   void reload();
+  /// Whether files are left to read. Waits for them, at most so long.
+  bool isReading(std::chrono::milliseconds patience = {});
   /// All words must occur in title, style, product, tags or notes.
   void setWords(const QString& words);
   void setOrder(Order order);
@@ -35,9 +41,16 @@ class ShelfModel : public QAbstractListModel {
 
  private:
   void filter();
+  /// What the reader has ready.
+  void take(std::chrono::milliseconds patience);
+  [[nodiscard]] QString searchTextOf(const ShelfEntry& entry) const;
   [[nodiscard]] QPixmap picture(const ShelfEntry& entry) const;
 
   ShelfFolder folder_;
+  mutable ShelfReader reader_;
+  QTimer timer_;
+  std::size_t unread_ = 0;
+  mutable QSet<QString> drawing_;  // asked for
   std::vector<ShelfEntry> entries_;
   std::vector<QString> searched_;  ///< what words are looked for in, by entry
   std::vector<std::size_t> shown_;

@@ -98,6 +98,8 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
     model_->setOrder(static_cast<ShelfModel::Order>(order->currentData().toInt()));
   });
   connect(list_, &QListView::activated, this, [this] { openCurrent(); });
+  connect(model_, &QAbstractItemModel::modelReset, this, &ShelfWindow::count);
+  connect(model_, &QAbstractItemModel::dataChanged, this, &ShelfWindow::count);
   search->setFocus();
   count();
 }
@@ -198,8 +200,14 @@ void ShelfWindow::exportAll() {
   if (!path.endsWith(QLatin1String(".cwbundle"), Qt::CaseInsensitive)) {
     path += QLatin1String(".cwbundle");
   }
-  const std::string bytes = writeBundle({model_->designs(), ownStock(), ownSupplies()});
-  tell(writeFileAtomically(QFile::encodeName(path).toStdString(), bytes));
+  if (model_->isReading()) {
+    status_->setText(tr("Some designs are still being read. Save the bundle when all are here."));
+    return;
+  }
+  const Result<std::string> bytes =
+      bundleFileText({model_->designs(), ownStock(), ownSupplies()}, path.toStdString());
+  tell(bytes ? writeFileAtomically(QFile::encodeName(path).toStdString(), *bytes)
+             : std::optional(bytes.problem()));
 }
 
 void ShelfWindow::importBundle() {

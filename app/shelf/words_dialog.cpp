@@ -5,6 +5,7 @@
 #include <QPushButton>
 #include <QVBoxLayout>
 
+#include "base/file_limits.h"
 #include "widgets/answer_row.h"
 #include "widgets/labelled_field.h"
 
@@ -22,6 +23,7 @@ WordsDialog::WordsDialog(const DesignWords& words, QWidget* parent)
       title_(new QLineEdit(words.title, this)),
       tags_(new QLineEdit(words.tags.join(QStringLiteral(", ")), this)),
       notes_(new QPlainTextEdit(words.notes, this)) {
+  title_->setMaxLength(static_cast<int>(kLongestTitle));
   setWindowTitle(tr("Title, tags and notes"));
   setMinimumWidth(dialogWidth);
   title_->setMaxLength(longestTitle);

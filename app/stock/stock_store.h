@@ -13,14 +13,18 @@ namespace creasewright {
 QByteArray stockCsv();
 QByteArray supplyCsv();
 
-/// Saves a table after it could be read. Errors: TableUnreadable, FileTooLarge, FileNotWritten.
+/// Saves a table after it could be read. One on disk that has become unreadable is kept aside, as
+/// `sheets-unreadable-1.csv`. Errors: those of readStockTable, FileNotWritten.
 std::optional<Problem> saveStockCsv(const QByteArray& csv);
 std::optional<Problem> saveSupplyCsv(const QByteArray& csv);
 
 /// Puts what is missing at the end of the person's lists. A list on disk that has become unreadable
-/// is left as it is. Errors: TableUnreadable, FileNotWritten.
+/// is left as it is. Errors: those of readStockTable, FileNotWritten.
 std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
                                      const std::vector<SupplyItem>& supplies);
+
+/// What is wrong with a list that has become unreadable.
+std::optional<Problem> ownListProblem();
 
 /// What the tables hold; empty when one on disk has become unreadable.
 std::vector<StockSheet> ownStock();

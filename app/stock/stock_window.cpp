@@ -117,6 +117,10 @@ StockWindow::StockWindow(Unit unit, QWidget* parent)
   status_->setText(
       tr("Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need "
          "not be bought."));
+  if (const auto problem = ownListProblem()) {
+    status_->setText(tr("%1 When you save, the old list is kept beside the new one.")
+                         .arg(problemSentence(*problem, unit_)));
+  }
   auto* layout = new QVBoxLayout(this);
   layout->addWidget(tabs_, 1);
   layout->addWidget(status_);

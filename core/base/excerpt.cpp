@@ -6,7 +6,7 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kLongest = 60;
+constexpr std::size_t kLongestPathEnd = 120;  // bytes shown of either half
 
 /// Bytes of the UTF-8 character that starts with `lead`, 0 when none can.
 std::size_t characterSize(unsigned char lead) {
@@ -28,24 +28,63 @@ std::string_view firstCharacter(std::string_view text) {
   return text.substr(0, size);
 }
 
-bool isControl(char byte) { return static_cast<unsigned char>(byte) < 0x20 || byte == 0x7F; }
+/// Control characters of ASCII and Latin-1 (U+0080 to U+009F), and what parts lines and paragraphs
+/// (U+2028, U+2029).
+bool isControl(std::string_view character) {
+  const auto first = static_cast<unsigned char>(character.front());
+  if (character.size() == 1) return first < 0x20 || first == 0x7F;
+  if (character.size() == 2)
+    return first == 0xC2 && static_cast<unsigned char>(character[1]) < 0xA0;
+  return character == "\u2028" || character == "\u2029";
+}
 
-}  // namespace
-
-std::string excerpt(std::string_view text) {
+/// All of `text` on one line.
+std::string oneLine(std::string_view text) {
   std::string shown;
   while (!text.empty()) {
     const std::string_view character = firstCharacter(text);
-    if (shown.size() + std::max<std::size_t>(1, character.size()) > kLongest) return shown + "...";
     if (character.empty())
       shown += '?';
-    else if (isControl(character.front()))
+    else if (isControl(character))
       shown += ' ';
     else
       shown += character;
-    text.remove_prefix(character.empty() ? 1 : character.size());
+    text.remove_prefix(std::max<std::size_t>(1, character.size()));
   }
   return shown;
+}
+
+/// Where a cut at or before `at` parts no character of a text from oneLine.
+std::size_t cutBefore(std::string_view text, std::size_t at) {
+  while (at > 0 && at < text.size() && isContinuation(text[at])) --at;
+  return at;
+}
+
+}  // namespace
+
+std::string excerpt(std::string_view text, std::size_t longest) {
+  // Three bytes become one at most: more than this is never shown.
+  std::string shown = oneLine(text.substr(0, 3 * longest + 4));
+  if (shown.size() <= longest) return shown;
+  shown.resize(cutBefore(shown, longest));
+  return shown + "...";
+}
+
+std::string pathExcerpt(std::string_view path) {
+  if (path.size() <= 2 * kLongestPathEnd) return oneLine(path);
+  const std::string start = excerpt(path, kLongestPathEnd);
+  std::string_view end = path.substr(path.size() - kLongestPathEnd);
+  while (!end.empty() && isContinuation(end.front())) end.remove_prefix(1);
+  return start + oneLine(end);
+}
+
+std::size_t characterCount(std::string_view text) {
+  std::size_t count = 0;
+  while (!text.empty()) {
+    text.remove_prefix(std::max<std::size_t>(1, firstCharacter(text).size()));
+    ++count;
+  }
+  return count;
 }
 
 }  // namespace creasewright

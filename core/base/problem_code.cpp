@@ -102,6 +102,8 @@ std::string_view codeName(ProblemCode code) {
       return "grain-conflict";
     case ProblemCode::PieceUnknown:
       return "piece-unknown";
+    case ProblemCode::RollTooLong:
+      return "roll-too-long";
     case ProblemCode::FileUnreadable:
       return "file-unreadable";
     case ProblemCode::FileNotWritten:
@@ -110,8 +112,14 @@ std::string_view codeName(ProblemCode code) {
       return "file-too-large";
     case ProblemCode::NotADesign:
       return "not-a-design";
+    case ProblemCode::NotABundle:
+      return "not-a-bundle";
     case ProblemCode::NewerVersion:
       return "newer-version";
+    case ProblemCode::TooMany:
+      return "too-many";
+    case ProblemCode::TextTooLong:
+      return "text-too-long";
     case ProblemCode::FieldMissing:
       return "field-missing";
     case ProblemCode::FieldUnreadable:

@@ -65,12 +65,16 @@ enum class ProblemCode {
   TableUnreadable,  // where = path, row number, text
   GrainConflict,    // where = blank, width, height: fits no sheet along the grain
   PieceUnknown,     // where = design, text, the pieces it has
+  RollTooLong,      // where = supply, metres, limit in metres
   // document
   FileUnreadable,   // where = path, reason
   FileNotWritten,   // where = path, reason
   FileTooLarge,     // where = path, bytes, limit
   NotADesign,       // where = path
+  NotABundle,       // where = path
   NewerVersion,     // where = path, version, supported
+  TooMany,          // where = list, number, limit
+  TextTooLong,      // where = field, characters, limit
   FieldMissing,     // where = field
   FieldUnreadable,  // where = field, text
 };

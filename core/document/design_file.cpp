@@ -6,9 +6,11 @@
 #include <nlohmann/json.hpp>
 
 #include "base/excerpt.h"
+#include "base/file_limits.h"
 #include "document/card_json.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
+#include "document/limit_problems.h"
 #include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
@@ -18,10 +20,8 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::int64_t kLargestFile = 4 << 20;  // bytes; a design takes about one thousand
 constexpr std::string_view kFormat = "creasewright-design";
 constexpr Length kNarrowestBoard = Length::nanometres(20'000'000);
-constexpr std::size_t kMostExtras = 50;
 
 const ParameterSpec* findSpec(const std::vector<ParameterSpec>& specs, std::string_view key) {
   const auto found = std::ranges::find(specs, key, &ParameterSpec::key);
@@ -102,12 +102,13 @@ Result<std::vector<std::string>> readLines(const Fields& fields, std::string_vie
   const Result<std::string> text = fields.text(key);
   if (!text) return text.problem();
   std::vector<std::string> lines;
-  for (std::string_view rest = *text; !rest.empty();) {
-    const std::size_t end = std::min(rest.find('\n'), rest.size());
+  if (text->empty()) return lines;
+  for (std::string_view rest = *text;;) {
+    const std::size_t end = rest.find('\n');
     lines.emplace_back(rest.substr(0, end));
-    rest.remove_prefix(std::min(end + 1, rest.size()));
+    if (end == std::string_view::npos) return lines;
+    rest.remove_prefix(end + 1);
   }
-  return lines;
 }
 
 Result<Extra> readExtra(const Fields& fields) {
@@ -131,9 +132,8 @@ Result<Extra> readExtra(const Fields& fields) {
 }
 
 Result<std::vector<Extra>> readExtras(const Fields& design) {
-  const Result<std::vector<Fields>> list = design.objects("extras");
+  const Result<std::vector<Fields>> list = design.objects("extras", kMostExtras);
   if (!list) return list.problem();
-  if (list->size() > kMostExtras) return design.unreadable("extras");
   std::vector<Extra> extras;
   for (const Fields& fields : *list) {
     Result<Extra> extra = readExtra(fields);
@@ -172,7 +172,7 @@ Result<Design> readCurrent(const Fields& fields) {
   if (!grid) return grid.problem();
   design.grid = *grid;
   if (fields.has("tags")) {
-    const Result<std::vector<std::string>> tags = fields.texts("tags");
+    const Result<std::vector<std::string>> tags = fields.texts("tags", kMostTags);
     if (!tags) return tags.problem();
     design.tags = *tags;
   }
@@ -218,7 +218,8 @@ void migrate(Json& json, std::int64_t version) {
 Json extraJson(const Extra& extra) {
   const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
   std::string text;
-  for (const std::string& line : extra.lines) text += (text.empty() ? "" : "\n") + line;
+  for (const std::string& line : extra.lines)
+    text += (&line == extra.lines.data() ? "" : "\n") + line;
   return {{"kind", extra.kind},
           {"parameters", parametersJson(extra.parameters, kind ? (*kind)->parameters : Specs{})},
           {"card", cardJson(extra.card)},
@@ -249,22 +250,33 @@ std::string writeDesign(const Design& design) {
 }
 
 Result<Design> readDesign(std::string_view text, std::string_view where) {
-  Result<OwnFile> own =
-      openOwnFile(text, where, {kFormat, kDesignVersion, kLargestFile, ProblemCode::NotADesign});
+  Result<OwnFile> own = openOwnFile(
+      text, where, {kFormat, kDesignVersion, kLargestDesignFile, ProblemCode::NotADesign});
   if (!own) return own.problem();
   OwnFile file = std::move(own).value();
   migrate(file.json, file.version);
-  return readCurrent(Fields(file.json, ""));
+  Result<Design> design = readCurrent(Fields(file.json, ""));
+  if (!design) return design;
+  if (const auto problem = fileLimitProblem(*design)) return *problem;
+  return design;
 }
 
 Result<Design> readDesignFile(const std::string& path) {
-  const Result<std::string> text = readFile(path, kLargestFile);
+  const Result<std::string> text = readFile(path, kLargestDesignFile);
   if (!text) return text.problem();
   return readDesign(*text, path);
 }
 
+Result<std::string> designFileText(const Design& design, std::string_view where) {
+  if (const auto problem = fileLimitProblem(design)) return *problem;
+  std::string text = writeDesign(design);
+  if (const auto problem = largestOf(where, text.size(), kLargestDesignFile)) return *problem;
+  return text;
+}
+
 std::optional<Problem> writeDesignFile(const Design& design, const std::string& path) {
-  return writeFileAtomically(path, writeDesign(design));
+  const Result<std::string> text = designFileText(design, path);
+  return text ? writeFileAtomically(path, *text) : std::optional(text.problem());
 }
 
 }  // namespace creasewright

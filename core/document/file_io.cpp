@@ -10,35 +10,15 @@
 #include <sys/stat.h>
 #include <unistd.h>
 
+#include "document/temporary.h"
+
 namespace creasewright {
 namespace {
 
 namespace fs = std::filesystem;
 
 constexpr std::size_t kChunk = 1 << 16;
-constexpr int kMostLinks = 40;   // as the kernel follows
-constexpr int kMostNames = 100;  // temporary names tried
-
-/// An open file, closed when it goes out of sight.
-class Descriptor {
- public:
-  explicit Descriptor(int number) : number_(number) {}
-  Descriptor(const Descriptor&) = delete;
-  Descriptor& operator=(const Descriptor&) = delete;
-  ~Descriptor() { close(); }
-
-  [[nodiscard]] bool isOpen() const { return number_ >= 0; }
-  [[nodiscard]] int number() const { return number_; }
-  /// False when the system reports that bytes were lost.
-  bool close() {
-    const bool good = number_ < 0 || ::close(number_) == 0;
-    number_ = -1;
-    return good;
-  }
-
- private:
-  int number_;
-};
+constexpr int kMostLinks = 40;  // as the kernel follows
 
 Problem failure(ProblemCode code, const std::string& path, int error) {
   return {code, path, {std::generic_category().message(error)}};
@@ -70,18 +50,6 @@ bool writeAll(int file, std::string_view bytes) {
   return true;
 }
 
-/// A fresh temporary file in `directory`; its path is put in `path`. -1 and errno on failure.
-int createTemporary(const fs::path& directory, std::string& path) {
-  for (int i = 0; i < kMostNames; ++i) {
-    const std::string name =
-        ".creasewright-" + std::to_string(::getpid()) + "-" + std::to_string(i) + ".tmp";
-    path = (directory / name).string();
-    const int file = ::open(path.c_str(), O_WRONLY | O_CREAT | O_EXCL | O_CLOEXEC, 0666);
-    if (file >= 0 || errno != EEXIST) return file;
-  }
-  return -1;
-}
-
 /// Best effort: the new bytes are safe already, only the renaming may be lost in a power cut.
 void flushDirectory(const fs::path& directory) {
   const Descriptor opened(::open(directory.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC));
@@ -89,15 +57,17 @@ void flushDirectory(const fs::path& directory) {
 }
 
 /// Fills the temporary file and puts it in the place of `target`. False and errno on failure.
-bool fillAndRename(Descriptor& file, const std::string& temporary, const fs::path& target,
-                   const struct stat* old, std::string_view bytes) {
+bool fillAndRename(const Temporary& temporary, const fs::path& target, const struct stat* old,
+                   std::string_view bytes) {
+  const int file = temporary.held.number();
   if (old != nullptr) {
     // The owner may only be kept by root; without that the file becomes the writer's.
-    [[maybe_unused]] const int kept = ::fchown(file.number(), old->st_uid, old->st_gid);
-    if (::fchmod(file.number(), old->st_mode & 07777) != 0) return false;
+    [[maybe_unused]] const int kept = ::fchown(file, old->st_uid, old->st_gid);
+    if (::fchmod(file, old->st_mode & 07777) != 0) return false;
   }
-  return writeAll(file.number(), bytes) && ::fsync(file.number()) == 0 && file.close() &&
-         std::rename(temporary.c_str(), target.c_str()) == 0;
+  // Renamed while it is open and so still locked: no other run sweeps it before.
+  return writeAll(file, bytes) && ::fsync(file) == 0 &&
+         std::rename(temporary.path.c_str(), target.c_str()) == 0;
 }
 
 }  // namespace
@@ -135,12 +105,11 @@ std::optional<Problem> writeFileAtomically(const std::string& path, std::string_
     return failure(ProblemCode::FileNotWritten, path, errno);
 
   const fs::path directory = target.has_parent_path() ? target.parent_path() : fs::path(".");
-  std::string temporary;
-  Descriptor file(createTemporary(directory, temporary));
-  if (!file.isOpen()) return failure(ProblemCode::FileNotWritten, path, errno);
-  if (!fillAndRename(file, temporary, target, exists ? &status : nullptr, bytes)) {
+  const Temporary temporary = temporaryFile(directory.string());
+  if (!temporary.held.isOpen()) return failure(ProblemCode::FileNotWritten, path, errno);
+  if (!fillAndRename(temporary, target, exists ? &status : nullptr, bytes)) {
     const int error = errno;
-    ::unlink(temporary.c_str());
+    ::unlink(temporary.path.c_str());
     return failure(ProblemCode::FileNotWritten, path, error);
   }
   flushDirectory(directory);

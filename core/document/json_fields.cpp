@@ -4,6 +4,8 @@
 #include <limits>
 
 #include "base/excerpt.h"
+#include "base/file_limits.h"
+#include "document/limit_problems.h"
 #include "units/length_text.h"
 
 namespace creasewright {
@@ -22,9 +24,35 @@ std::string shown(const Json& value) {
   return value.dump();
 }
 
+/// Reads along and stops at an object of too many fields: ordered_json looks each new one up among
+/// all before it.
+class Shape : public Json::json_sax_t {
+ public:
+  bool key(string_t&) override { return ++keys_.back() <= kMostKeys; }
+  bool start_object(std::size_t) override { return keys_.push_back(0), true; }
+  bool end_object() override { return keys_.pop_back(), true; }
+  bool start_array(std::size_t) override { return true; }
+  bool end_array() override { return true; }
+  bool null() override { return true; }
+  bool boolean(bool) override { return true; }
+  bool number_integer(number_integer_t) override { return true; }
+  bool number_unsigned(number_unsigned_t) override { return true; }
+  bool number_float(number_float_t, const string_t&) override { return true; }
+  bool string(string_t&) override { return true; }
+  bool binary(binary_t&) override { return true; }
+  bool parse_error(std::size_t, const std::string&, const nlohmann::detail::exception&) override {
+    return false;
+  }
+
+ private:
+  std::vector<std::size_t> keys_;  // of the open objects
+};
+
 }  // namespace
 
 Json parseJson(std::string_view text) {
+  Shape shape;
+  if (!Json::sax_parse(text.begin(), text.end(), &shape)) return {Json::value_t::discarded};
   const auto keep = [](int depth, Json::parse_event_t, const Json&) { return depth <= kDeepest; };
   return Json::parse(text.begin(), text.end(), keep, false);
 }
@@ -90,16 +118,24 @@ Result<Length> Fields::length(std::string_view key) const {
   return *read;
 }
 
+Result<Length> Fields::roll(std::string_view key) const {
+  const Result<std::string> written = text(key);
+  if (!written) return length(key);
+  const Result<Length> read = parseRoll(*written, Unit::Millimetre);
+  if (!read) return unreadable(key);
+  return *read;
+}
+
 Result<Fields> Fields::object(std::string_view key) const {
   const Json* value = find(key);
   if (value == nullptr || !value->is_object()) return unreadable(key);
   return Fields(*value, path(key));
 }
 
-Result<std::vector<std::string>> Fields::texts(std::string_view key) const {
-  constexpr std::size_t kMost = 1000;
+Result<std::vector<std::string>> Fields::texts(std::string_view key, std::size_t most) const {
   const Json* value = find(key);
-  if (value == nullptr || !value->is_array() || value->size() > kMost) return unreadable(key);
+  if (value == nullptr || !value->is_array()) return unreadable(key);
+  if (auto problem = mostOf(path(key), value->size(), most)) return *problem;
   std::vector<std::string> list;
   for (const Json& item : *value) {
     if (!item.is_string()) return unreadable(key);
@@ -108,9 +144,10 @@ Result<std::vector<std::string>> Fields::texts(std::string_view key) const {
   return list;
 }
 
-Result<std::vector<Fields>> Fields::objects(std::string_view key) const {
+Result<std::vector<Fields>> Fields::objects(std::string_view key, std::size_t most) const {
   const Json* value = find(key);
   if (value == nullptr || !value->is_array()) return unreadable(key);
+  if (auto problem = mostOf(path(key), value->size(), most)) return *problem;
   std::vector<Fields> list;
   for (const Json& item : *value) {
     if (!item.is_object()) return unreadable(key);
@@ -121,8 +158,7 @@ Result<std::vector<Fields>> Fields::objects(std::string_view key) const {
 
 Result<OwnFile> openOwnFile(std::string_view text, std::string_view where, const FileKind& kind) {
   const std::string file(where);
-  const auto size = static_cast<std::int64_t>(text.size());
-  if (size > kind.largest) return Problem{ProblemCode::FileTooLarge, file, {size, kind.largest}};
+  if (const auto problem = largestOf(where, text.size(), kind.largest)) return *problem;
   OwnFile own{parseJson(text)};
   if (!own.json.is_object()) return Problem{kind.other, file, {}};
   const Fields fields(own.json, "");

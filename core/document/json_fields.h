@@ -12,8 +12,8 @@
 
 namespace creasewright {
 
-/// JSON from outside: `discarded` when it is not JSON, no exceptions; what is nested deeper than
-/// any file of ours is dropped.
+/// JSON from outside: `discarded` when it is not JSON or one object has more fields than any of
+/// ours, no exceptions; what is nested deeper than any file of ours is dropped.
 nlohmann::ordered_json parseJson(std::string_view text);
 
 /// What a file of ours says of itself.
@@ -51,11 +51,15 @@ class Fields {
   [[nodiscard]] Result<bool> flag(std::string_view key) const;
   /// Text that parseLength knows, or a whole number of nanometres.
   [[nodiscard]] Result<Length> length(std::string_view key) const;
+  /// Text that parseRoll knows, or a whole number of nanometres.
+  [[nodiscard]] Result<Length> roll(std::string_view key) const;
   [[nodiscard]] Result<Fields> object(std::string_view key) const;
-  /// An array of texts, at most 1000.
-  [[nodiscard]] Result<std::vector<std::string>> texts(std::string_view key) const;
-  /// An array of objects; their paths carry their place, counted from 1: `extras/1`.
-  [[nodiscard]] Result<std::vector<Fields>> objects(std::string_view key) const;
+  /// An array of at most `most` texts. Error besides: TooMany.
+  [[nodiscard]] Result<std::vector<std::string>> texts(std::string_view key,
+                                                       std::size_t most) const;
+  /// An array of at most `most` objects; their paths carry their place, counted from 1: `extras/1`.
+  /// Error besides: TooMany.
+  [[nodiscard]] Result<std::vector<Fields>> objects(std::string_view key, std::size_t most) const;
 
   /// The problem with a field that is there and makes no sense; FieldMissing when it is not there.
   [[nodiscard]] Problem unreadable(std::string_view key) const;

@@ -6,37 +6,10 @@
 
 #include "drawing/number_text.h"
 #include "drawing/role.h"
+#include "drawing/xml_text.h"
 
 namespace creasewright {
 namespace {
-
-std::string escaped(std::string_view text) {
-  std::string out;
-  for (const char c : text) {
-    switch (c) {
-      case '&':
-        out += "&amp;";
-        break;
-      case '<':
-        out += "&lt;";
-        break;
-      case '>':
-        out += "&gt;";
-        break;
-      case '"':
-        out += "&quot;";
-        break;
-      default:
-        // XML 1.0 knows no control characters but tab, line feed and carriage return.
-        if (static_cast<unsigned char>(c) >= 0x20) {
-          out += c;
-        } else {
-          out += ' ';
-        }
-    }
-  }
-  return out;
-}
 
 std::string hexColour(Colour colour) {
   constexpr std::string_view kDigits = "0123456789ABCDEF";
@@ -59,7 +32,7 @@ class SvgText {
         "version=\"1.1\" width=\"" +
         numberText(drawing_.width) + "mm\" height=\"" + numberText(drawing_.height) +
         "mm\" viewBox=\"0 0 " + numberText(drawing_.width) + ' ' + numberText(drawing_.height) +
-        "\">\n<title>" + escaped(title) + "</title>\n";
+        "\">\n<title>" + xmlText(title) + "</title>\n";
     for (const Role role : paintOrder()) group(role);
     out_ += "</svg>\n";
     return std::move(out_);
@@ -139,7 +112,7 @@ class SvgText {
     if (item.turnDegrees != 0) {
       out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";
     }
-    out_ += '>' + escaped(wording_(item.label)) + "</text>\n";
+    out_ += '>' + xmlText(wording_(item.label)) + "</text>\n";
   }
 
   const Drawing& drawing_;

@@ -4,9 +4,11 @@
 
 #include <nlohmann/json.hpp>
 
+#include "base/file_limits.h"
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
+#include "document/limit_problems.h"
 #include "kits/stock_json.h"
 
 namespace creasewright {
@@ -14,26 +16,14 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
-constexpr std::size_t kMostDesigns = 5000;
-constexpr std::size_t kMostRows = 500;
 constexpr std::string_view kFormat = "creasewright-bundle";
-
-/// A design's problem with its place in the bundle, counted from 1.
-Problem inBundle(Problem problem, std::size_t number, std::string_view where) {
-  const std::string place = "designs/" + std::to_string(number);
-  problem.where = problem.where == where  ? std::string(where) + ": " + place
-                  : problem.where.empty() ? place
-                                          : place + "/" + problem.where;
-  return problem;
-}
 
 /// An array that is not there is empty.
 template <class Item>
-std::optional<Problem> readAllIfThere(const Fields& fields, std::string_view key,
+std::optional<Problem> readAllIfThere(const Fields& fields, std::string_view key, std::size_t most,
                                       Result<Item> (*read)(const Fields&),
                                       std::vector<Item>& items) {
-  return fields.has(key) ? readAll(fields, key, kMostRows, read, items) : std::nullopt;
+  return fields.has(key) ? readAll(fields, key, most, read, items) : std::nullopt;
 }
 
 }  // namespace
@@ -50,29 +40,42 @@ std::string writeBundle(const Bundle& bundle) {
 }
 
 Result<Bundle> readBundle(std::string_view text, std::string_view where) {
-  const Result<OwnFile> own =
-      openOwnFile(text, where, {kFormat, kBundleVersion, kLargestFile, ProblemCode::NotADesign});
+  const Result<OwnFile> own = openOwnFile(
+      text, where, {kFormat, kBundleVersion, kLargestBundleFile, ProblemCode::NotABundle});
   if (!own) return own.problem();
   const Json& json = own->json;
   const Fields fields(json, "");
   if (!json.contains("designs")) return fields.unreadable("designs");
   const Json& list = json["designs"];
-  if (!list.is_array() || list.size() > kMostDesigns) return fields.unreadable("designs");
+  if (!list.is_array()) return fields.unreadable("designs");
+  if (const auto problem = mostOf("designs", list.size(), kMostDesigns)) return *problem;
   Bundle bundle;
   for (const Json& item : list) {
     Result<Design> design = readDesign(item.dump(), where);
-    if (!design) return inBundle(design.problem(), bundle.designs.size() + 1, where);
+    if (!design) {
+      const std::string place = "designs/" + std::to_string(bundle.designs.size() + 1);
+      return *inPart(design.problem(), place, where);
+    }
     bundle.designs.push_back(std::move(design).value());
   }
-  if (const auto problem = readAllIfThere(fields, "stock", readStock, bundle.stock))
+  if (const auto problem = readAllIfThere(fields, "stock", kMostSheets, readStock, bundle.stock))
     return *problem;
-  if (const auto problem = readAllIfThere(fields, "supplies", readSupply, bundle.supplies))
+  if (const auto problem =
+          readAllIfThere(fields, "supplies", kMostSupplies, readSupply, bundle.supplies))
     return *problem;
+  if (const auto problem = fileLimitProblem(bundle)) return *problem;
   return bundle;
 }
 
+Result<std::string> bundleFileText(const Bundle& bundle, std::string_view where) {
+  if (const auto problem = fileLimitProblem(bundle)) return *problem;
+  std::string text = writeBundle(bundle);
+  if (const auto problem = largestOf(where, text.size(), kLargestBundleFile)) return *problem;
+  return text;
+}
+
 Result<Bundle> readBundleFile(const std::string& path) {
-  const Result<std::string> text = readFile(path, kLargestFile);
+  const Result<std::string> text = readFile(path, kLargestBundleFile);
   if (!text) return text.problem();
   return readBundle(*text, path);
 }

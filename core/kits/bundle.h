@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -22,10 +23,18 @@ struct Bundle {
 /// UTF-8 JSON with whole designs.
 std::string writeBundle(const Bundle& bundle);
 
+/// What writeBundle makes, if readBundle takes it back. `where` names the file in problems. Errors:
+/// FileTooLarge and those of fileLimitProblem.
+Result<std::string> bundleFileText(const Bundle& bundle, std::string_view where);
+
+/// What no bundle holds (base/file_limits.h). Errors: TooMany, TextTooLong, RollTooLong,
+/// TakersWrong.
+std::optional<Problem> fileLimitProblem(const Bundle& bundle);
+
 /// Reads what writeBundle wrote; version 1 had designs only. `where` names the file in problems.
-/// Errors: FileTooLarge, NotADesign, NewerVersion and what readDesign, readStock and readSupply
-/// tell of the first part that cannot be read; nothing is taken from a broken bundle, and its
-/// problem names the part by its place, such as `designs/3/card/caliper`.
+/// Errors: FileTooLarge, NotABundle, NewerVersion, those of fileLimitProblem and what readDesign,
+/// readStock and readSupply tell of the first part that cannot be read; nothing is taken from a
+/// broken bundle, and its problem names the part by its place, such as `designs/3/card/caliper`.
 Result<Bundle> readBundle(std::string_view text, std::string_view where);
 Result<Bundle> readBundleFile(const std::string& path);
 

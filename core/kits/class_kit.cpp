@@ -2,10 +2,12 @@
 
 #include <nlohmann/json.hpp>
 
+#include "base/file_limits.h"
 #include "document/card_json.h"
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
+#include "document/limit_problems.h"
 #include "kits/stock_json.h"
 #include "units/length_text.h"
 
@@ -14,10 +16,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::int64_t kLargestFile = 16 << 20;  // bytes
 constexpr std::string_view kFormat = "creasewright-kit";
-constexpr std::size_t kMostInList = 200;  // items, blanks, sheets
-constexpr std::size_t kMostSupplies = 500;
 
 /// What version 2 brought: supplies, the takers' names, and whether the grain counts.
 std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
@@ -26,7 +25,7 @@ std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
   kit.keepGrain = *grain;
   if (const auto problem = readAll(fields, "supplies", kMostSupplies, readSupply, kit.supplies))
     return problem;
-  const Result<std::vector<std::string>> names = fields.texts("names");
+  const Result<std::vector<std::string>> names = fields.texts("names", kMostNames);
   if (!names) return names.problem();
   kit.names = *names;
   return std::nullopt;
@@ -51,7 +50,7 @@ Result<KitItem> readItem(const Json& json, const Fields& fields, std::string_vie
   const Result<Fields> design = fields.object("design");
   if (!design) return design.problem();
   Result<Design> read = readDesign(json["design"].dump(), where);
-  if (!read) return read.problem();
+  if (!read) return *inPart(read.problem(), fields.path("design"), where);
   return KitItem{std::move(read).value(), *perPerson, std::move(piece)};
 }
 
@@ -86,7 +85,7 @@ Result<PlainBlank> readBlank(const Fields& fields) {
 
 /// What version 3 brought: plain blanks and the size of the labels.
 std::optional<Problem> readVersion3(const Fields& fields, ClassKit& kit) {
-  if (const auto problem = readAll(fields, "blanks", kMostInList, readBlank, kit.blanks))
+  if (const auto problem = readAll(fields, "blanks", kMostBlanks, readBlank, kit.blanks))
     return problem;
   const Result<Fields> label = fields.object("label");
   if (!label) return label.problem();
@@ -112,11 +111,10 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
   const Result<int> spares = countIn(fields, "spares", 0, kMostTakers);
   if (!spares) return spares.problem();
   kit.spares = *spares;
-  if (const auto problem = readAll(fields, "stock", kMostInList, readStock, kit.stock))
+  if (const auto problem = readAll(fields, "stock", kMostSheets, readStock, kit.stock))
     return *problem;
-  const Result<std::vector<Fields>> items = fields.objects("items");
+  const Result<std::vector<Fields>> items = fields.objects("items", kMostItems);
   if (!items) return items.problem();
-  if (items->size() > kMostInList) return fields.unreadable("items");
   for (std::size_t i = 0; i < items->size(); ++i) {
     Result<KitItem> item = readItem(json["items"][i], (*items)[i], where);
     if (!item) return item.problem();
@@ -149,13 +147,23 @@ std::string writeKit(const ClassKit& kit) {
 
 Result<ClassKit> readKit(std::string_view text, std::string_view where) {
   const Result<OwnFile> own =
-      openOwnFile(text, where, {kFormat, kKitVersion, kLargestFile, ProblemCode::NotAKit});
+      openOwnFile(text, where, {kFormat, kKitVersion, kLargestKitFile, ProblemCode::NotAKit});
   if (!own) return own.problem();
-  return readCurrent(own->json, Fields(own->json, ""), own->version, where);
+  Result<ClassKit> kit = readCurrent(own->json, Fields(own->json, ""), own->version, where);
+  if (!kit) return kit;
+  if (const auto problem = fileLimitProblem(*kit)) return *problem;
+  return kit;
+}
+
+Result<std::string> kitFileText(const ClassKit& kit, std::string_view where) {
+  if (const auto problem = fileLimitProblem(kit)) return *problem;
+  std::string text = writeKit(kit);
+  if (const auto problem = largestOf(where, text.size(), kLargestKitFile)) return *problem;
+  return text;
 }
 
 Result<ClassKit> readKitFile(const std::string& path) {
-  const Result<std::string> text = readFile(path, kLargestFile);
+  const Result<std::string> text = readFile(path, kLargestKitFile);
   if (!text) return text.problem();
   return readKit(*text, path);
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -16,9 +17,11 @@ inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
 inline constexpr Length kLargestLabel = Length::nanometres(2'000'000'000);
 
-/// Whether two cards may be cut from one sheet.
+/// Whether two cards may be cut from one sheet. Those without an id are told apart by their names
+/// and weights.
 inline bool sameCard(const Card& a, const Card& b) {
-  return a.id == b.id && a.caliper == b.caliper;
+  return a.id == b.id && a.caliper == b.caliper &&
+         (!a.id.empty() || (a.name == b.name && a.grammage == b.grammage));
 }
 
 /// A design that everybody makes, or one piece of it that is only cut.
@@ -61,8 +64,17 @@ struct ClassKit {
 /// UTF-8 JSON; designs stand in it whole, lengths as exact texts.
 std::string writeKit(const ClassKit& kit);
 
-/// Reads what writeKit wrote. `where` names the file in problems. Errors: FileTooLarge, NotADesign,
-/// NewerVersion, FieldMissing, FieldUnreadable, TakersWrong and what readDesign tells.
+/// What writeKit makes, if readKit takes it back. `where` names the file in problems. Errors:
+/// FileTooLarge and those of fileLimitProblem.
+Result<std::string> kitFileText(const ClassKit& kit, std::string_view where);
+
+/// What no kit file holds (base/file_limits.h). Errors: TooMany, TextTooLong, RollTooLong,
+/// TakersWrong.
+std::optional<Problem> fileLimitProblem(const ClassKit& kit);
+
+/// Reads what writeKit wrote. `where` names the file in problems. Errors: FileTooLarge, NotAKit,
+/// NewerVersion, FieldMissing, FieldUnreadable, those of fileLimitProblem and what readDesign
+/// tells, its place before the field: `items/3/design/card/caliper`.
 Result<ClassKit> readKit(std::string_view text, std::string_view where);
 Result<ClassKit> readKitFile(const std::string& path);
 

@@ -6,11 +6,24 @@
 #include <cstdint>
 
 #include "base/excerpt.h"
+#include "base/file_limits.h"
+#include "document/limit_problems.h"
 
 namespace creasewright {
 namespace {
 
-constexpr std::int64_t kLargest = 1 << 20;  // bytes
+/// A spreadsheet takes what begins so for a formula, or moves it to another cell.
+constexpr std::string_view kFormulaStarts = "=+-@\t\r\n";
+
+bool startsFormula(std::string_view field) {
+  return !field.empty() && kFormulaStarts.find(field.front()) != std::string_view::npos;
+}
+
+/// Whether an apostrophe in front only guards: before what begins a formula, or another of them.
+bool guarded(std::string_view field) {
+  const std::size_t guards = field.find_first_not_of('\'');
+  return guards != 0 && guards != std::string_view::npos && startsFormula(field.substr(guards));
+}
 
 /// The separator that the first row uses most.
 char separatorOf(std::string_view text) {
@@ -31,6 +44,7 @@ class Reader {
       do {
         std::string field;
         if (!readField(field)) return false;
+        if (guarded(field)) field.erase(0, 1);
         row.push_back(std::move(field));
       } while (take(separator_));
       take('\r');
@@ -80,12 +94,13 @@ std::string joined(const std::vector<std::string>& row) {
 void writeRow(const std::vector<std::string>& row, std::string& out) {
   for (std::size_t i = 0; i < row.size(); ++i) {
     if (i > 0) out += ',';
-    if (row[i].find_first_of(",;\t\"\r\n") == std::string::npos) {
-      out += row[i];
+    const std::string field = guardedField(row[i]);
+    if (field.find_first_of(",;\t\"\r\n") == std::string::npos) {
+      out += field;
       continue;
     }
     out += '"';
-    for (const char c : row[i]) out += c == '"' ? std::string("\"\"") : std::string(1, c);
+    for (const char c : field) out += c == '"' ? std::string("\"\"") : std::string(1, c);
     out += '"';
   }
   out += "\r\n";
@@ -93,12 +108,14 @@ void writeRow(const std::vector<std::string>& row, std::string& out) {
 
 }  // namespace
 
+std::string guardedField(std::string_view field) {
+  const bool guard = startsFormula(field) || guarded(field);
+  return (guard ? "'" : "") + std::string(field);
+}
+
 Result<CsvTable> readCsv(std::string_view text, std::string_view where) {
   const std::string file(where);
-  if (static_cast<std::int64_t>(text.size()) > kLargest)
-    return Problem{ProblemCode::FileTooLarge,
-                   file,
-                   {static_cast<std::int64_t>(text.size()), std::int64_t{kLargest}}};
+  if (const auto problem = largestOf(where, text.size(), kLargestTable)) return *problem;
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
   std::vector<std::vector<std::string>> rows;
   if (!Reader(text, separatorOf(text)).read(rows) || rows.empty())

@@ -8,6 +8,10 @@
 
 namespace creasewright {
 
+/// A field with an apostrophe before what a spreadsheet would take for a formula (`=`, `+`, `-`,
+/// `@`, a tab, a return). readCsv takes it off again.
+std::string guardedField(std::string_view field);
+
 /// A table read from comma-separated values (RFC 4180; a semicolon or a tab may part the fields
 /// instead), its first row the column names in small letters.
 struct CsvTable {
@@ -16,7 +20,7 @@ struct CsvTable {
 };
 
 /// `where` names the file in problems. Errors: TableUnreadable (a quote that does not end, a row of
-/// another length, no columns), FileTooLarge above 1 MiB.
+/// another length, no columns), FileTooLarge.
 Result<CsvTable> readCsv(std::string_view text, std::string_view where);
 
 std::string writeCsv(const CsvTable& table);

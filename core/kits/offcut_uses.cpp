@@ -1,6 +1,7 @@
 #include "kits/offcut_uses.h"
 
 #include <algorithm>
+#include <chrono>
 
 #include "cutting/trim_steps.h"
 #include "document/build.h"
@@ -9,6 +10,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kSeconds = 0.05;  // for each that is tried
+constexpr double kPatience = 3;    // seconds for all: what was found by then is told
 constexpr int kMostPerSet = 12;    // more mats than that nobody glues on in a class
 
 /// The offcuts of a card as sheets of which there are only so many.
@@ -87,12 +89,14 @@ std::vector<OffcutUse> offcutUses(const ClassKit& kit, const KitPlan& plan) {
   std::vector<std::vector<StockSheet>> offcuts;
   for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(kit, card));
   std::vector<OffcutUse> uses;
+  const auto end = std::chrono::steady_clock::now() + std::chrono::duration<double>(kPatience);
   for (std::size_t i = 0; i < kit.items.size(); ++i) {
     const KitItem& item = kit.items[i];
     for (const char* id : {"mats", "label"}) {
       const Result<const ExtraKind*> kind = findExtraKind(id);
       if (!kind || !item.piece.empty() || has(item.design, id)) continue;
       for (const int c : cardsFor(item, plan)) {
+        if (std::chrono::steady_clock::now() > end) return uses;
         const auto card = static_cast<std::size_t>(c);
         const Extra extra = standardExtra(**kind, plan.cards[card].card);
         const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);

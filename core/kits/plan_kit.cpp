@@ -1,6 +1,7 @@
 #include "kits/plan_kit.h"
 
 #include <algorithm>
+#include <chrono>
 #include <map>
 
 #include "base/excerpt.h"
@@ -127,6 +128,35 @@ std::optional<Problem> cutCard(const ClassKit& kit, const PlanOptions& options, 
   return std::nullopt;
 }
 
+/// Shares out the time of a kit: so many cards may take all of theirs, more get less.
+class Budget {
+ public:
+  Budget(const PlanOptions& options, std::size_t cards)
+      : options_(options),
+        cards_(static_cast<double>(cards)),
+        end_(Clock::now() + Seconds(options.seconds * std::min(cards_, kFullCards))) {}
+
+  /// For the next card: its share of what is left, doubled since most need less.
+  PlanOptions next() {
+    const double left = std::max(0.0, Seconds(end_ - Clock::now()).count());
+    PlanOptions share = options_;
+    share.seconds = std::min(options_.seconds, std::max(kLeastSeconds, 2 * left / cards_));
+    share.fewestLayouts = options_.fewestLayouts && left > 0;
+    cards_ -= 1;
+    return share;
+  }
+
+ private:
+  using Clock = std::chrono::steady_clock;
+  using Seconds = std::chrono::duration<double>;
+  static constexpr double kFullCards = 4;
+  static constexpr double kLeastSeconds = 0.01;
+
+  const PlanOptions& options_;
+  double cards_;
+  std::chrono::time_point<Clock, Seconds> end_;
+};
+
 /// The blanks of an item, the time it takes and what goes with it; of a single piece the blanks
 /// only.
 std::optional<Problem> addItem(const ClassKit& kit, std::size_t index, KitPlan& plan,
@@ -190,8 +220,9 @@ Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options) {
   for (const auto& [width, tape] : needs.tapes) plan.tapes.push_back(tape);
   for (const auto& [width, ribbon] : needs.ribbons) plan.ribbons.push_back(ribbon);
   int letter = 0;
+  Budget budget(options, plan.cards.size());
   for (CardPlan& card : plan.cards) {
-    if (const std::optional<Problem> problem = cutCard(kit, options, card)) return *problem;
+    if (const std::optional<Problem> problem = cutCard(kit, budget.next(), card)) return *problem;
     card.firstLetter = letter;
     letter += static_cast<int>(card.demands.size());
     plan.sheets += card.plan.sheets;

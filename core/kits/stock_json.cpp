@@ -1,13 +1,12 @@
 #include "kits/stock_json.h"
 
+#include "base/file_limits.h"
+#include "document/limit_problems.h"
 #include "fit/card.h"
 #include "units/length_text.h"
 
 namespace creasewright {
 namespace {
-
-constexpr int kMostSheets = 1'000'000;
-constexpr int kDearest = 1'000'000'000;  // smallest coins
 
 /// Reads fields one after another; after the first that cannot be read nothing more is.
 class Reader {
@@ -26,8 +25,12 @@ class Reader {
     take(fields_.length(key), target);
     return require(target >= Length(), key);
   }
+  Reader& roll(std::string_view key, Length& target) {
+    take(fields_.roll(key), target);
+    return require(target >= Length(), key);
+  }
   template <class Count>
-  Reader& count(std::string_view key, int most, Count& target) {
+  Reader& count(std::string_view key, std::int64_t most, Count& target) {
     return take(countIn(fields_, key, 0, most), target);
   }
   Reader& flag(std::string_view key, bool& target) { return take(fields_.flag(key), target); }
@@ -83,32 +86,34 @@ nlohmann::ordered_json supplyJson(const SupplyItem& item) {
           {"name", item.name},
           {"kind", supplyKindText(item.kind)},
           {"width", exactText(item.width)},
-          {"length", exactText(item.length)},
+          {"length", rollText(item.length)},
           {"pieces", item.pieces},
           {"price", item.price},
           {"at_hand", item.atHand}};
 }
 
-Result<int> countIn(const Fields& fields, std::string_view key, int least, int most) {
+Result<int> countIn(const Fields& fields, std::string_view key, std::int64_t least,
+                    std::int64_t most) {
   const Result<std::int64_t> value = fields.whole(key);
   if (!value) return value.problem();
-  if (*value < least || *value > most)
-    return Problem{ProblemCode::TakersWrong,
-                   fields.path(key),
-                   {*value, std::int64_t{least}, std::int64_t{most}}};
+  if (const auto problem = countWithin(fields.path(key), *value, least, most)) return *problem;
   return static_cast<int>(*value);
 }
 
 Result<StockSheet> readStock(const Fields& fields) {
   StockSheet sheet;
   Reader reader(fields);
-  reader.text("name", sheet.name).side("width", sheet.width).side("height", sheet.height);
+  // As a table asks, so that whatever a bundle brings can stand in a person's own.
+  reader.text("name", sheet.name)
+      .require(!sheet.name.empty(), "name")
+      .side("width", sheet.width)
+      .side("height", sheet.height);
   const auto optional = [&](std::string_view key, const auto& read) {
     if (fields.has(key)) read();
   };
   optional("price", [&] { reader.count("price", kDearest, sheet.price); });
-  optional("at_hand", [&] { reader.count("at_hand", kMostSheets, sheet.atHand); });
-  optional("owned", [&] { reader.count("owned", kMostSheets, sheet.owned); });
+  optional("at_hand", [&] { reader.count("at_hand", kMostCounted, sheet.atHand); });
+  optional("owned", [&] { reader.count("owned", kMostCounted, sheet.owned); });
   optional("code", [&] { reader.text("code", sheet.code); });
   optional("card", [&] { reader.text("card", sheet.card); });
   optional("basis", [&] { reader.text("basis", sheet.basis); });
@@ -132,12 +137,16 @@ Result<SupplyItem> readSupply(const Fields& fields) {
   std::string kind;
   reader.text("code", item.code).text("name", item.name).text("kind", kind);
   const std::optional<SupplyItemKind> known = supplyKind(kind);
-  reader.require(known.has_value(), "kind")
+  const bool rolled = known == SupplyItemKind::Tape || known == SupplyItemKind::Ribbon;
+  reader.require(!item.name.empty(), "name")
+      .require(known.has_value(), "kind")
       .length("width", item.width)
-      .length("length", item.length)
-      .count("pieces", kMostSheets, item.pieces)
+      .roll("length", item.length)
+      .count("pieces", kMostCounted, item.pieces)
       .count("price", kDearest, item.price)
-      .count("at_hand", kMostSheets, item.atHand);
+      .count("at_hand", kMostCounted, item.atHand);
+  reader.require(!rolled || item.width > Length(), "width")
+      .require(!rolled || item.length > Length(), "length");
   if (reader.problem()) return *reader.problem();
   item.kind = *known;
   return item;

@@ -20,13 +20,12 @@ Result<StockSheet> readStock(const Fields& fields);
 Result<SupplyItem> readSupply(const Fields& fields);
 
 /// Reads an array of at most `most` objects into `items`. Errors: FieldMissing, FieldUnreadable,
-/// and those of `read`.
+/// TooMany and those of `read`.
 template <class Item>
 std::optional<Problem> readAll(const Fields& fields, std::string_view key, std::size_t most,
                                Result<Item> (*read)(const Fields&), std::vector<Item>& items) {
-  const Result<std::vector<Fields>> all = fields.objects(key);
+  const Result<std::vector<Fields>> all = fields.objects(key, most);
   if (!all) return all.problem();
-  if (all->size() > most) return fields.unreadable(key);
   for (const Fields& each : *all) {
     Result<Item> item = read(each);
     if (!item) return item.problem();
@@ -36,6 +35,7 @@ std::optional<Problem> readAll(const Fields& fields, std::string_view key, std::
 }
 
 /// A whole number from `least` to `most`. Errors: FieldMissing, FieldUnreadable, TakersWrong.
-Result<int> countIn(const Fields& fields, std::string_view key, int least, int most);
+Result<int> countIn(const Fields& fields, std::string_view key, std::int64_t least,
+                    std::int64_t most);
 
 }  // namespace creasewright

@@ -8,6 +8,8 @@
 #include <span>
 
 #include "base/excerpt.h"
+#include "base/file_limits.h"
+#include "document/limit_problems.h"
 #include "fit/basis.h"
 #include "fit/card.h"
 #include "kits/csv.h"
@@ -19,8 +21,6 @@ namespace {
 constexpr std::string_view kDots = "adhesive-dots";
 constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
 constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", kDots, "glue"};
-constexpr double kDearest = 1e7;
-constexpr double kLongestRoll = 1e6;  // mm
 
 /// The fields of one row by column name. The first that cannot be read is remembered.
 class Row {
@@ -44,18 +44,13 @@ class Row {
   /// Of a roll: also in metres (`25 m`) and yards (`27 yd`).
   Length roll(std::string_view column, bool needed) {
     const std::string written = text(column);
-    for (const auto& [unit, inMm] : {std::pair{" m", 1000.0}, std::pair{" yd", 914.4}}) {
-      if (!written.ends_with(unit)) continue;
-      const std::string number = written.substr(0, written.rfind(' '));
-      const Result<Length> read = parseLength(number + " mm", Unit::Millimetre);
-      if (!read || *read <= Length() || read->mm() * inMm > kLongestRoll)
-        return fail(written), Length();
-      return Length::mm(read->mm() * inMm);
-    }
-    return length(column, needed);
+    if (written.empty() && !needed) return {};
+    const Result<Length> read = parseRoll(written, Unit::Millimetre);
+    if (!read || *read <= Length()) return fail(written), Length();
+    return *read;
   }
 
-  std::int64_t price() { return std::llround(decimal("price", kDearest) * 100); }
+  std::int64_t price() { return std::llround(decimal("price", kDearest / 100.0) * 100); }
 
   /// With a point or a comma; an empty field is 0.
   double decimal(std::string_view column, double most) {
@@ -76,7 +71,7 @@ class Row {
     std::int64_t value = 0;
     const char* end = written.data() + written.size();
     const auto result = std::from_chars(written.data(), end, value);
-    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > 1'000'000)
+    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > kMostCounted)
       return fail(written), standard;
     return value;
   }
@@ -110,9 +105,11 @@ class Row {
 };
 
 template <class Item, class Read>
-Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where, const Read& read) {
+Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where, std::size_t most,
+                                   const Read& read) {
   const Result<CsvTable> table = readCsv(csv, where);
   if (!table) return table.problem();
+  if (const auto problem = mostOf("rows", table->rows.size(), most)) return *problem;
   std::vector<Item> items;
   for (std::size_t i = 0; i < table->rows.size(); ++i) {
     Row row(*table, i);
@@ -122,6 +119,7 @@ Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where,
                      std::string(where),
                      {static_cast<std::int64_t>(i + 2), excerpt(*row.wrong())}};
   }
+  if (const auto problem = fileLimitProblem(items)) return *problem;
   return items;
 }
 
@@ -179,6 +177,10 @@ std::string lengthField(Length length) {
   return length == Length() ? std::string() : exactText(length);
 }
 
+std::string rollField(Length length) {
+  return length == Length() ? std::string() : rollText(length);
+}
+
 std::string numberField(double number) {
   if (number == 0) return {};
   std::array<char, 32> digits{};
@@ -205,11 +207,11 @@ int addWhereMissing(const std::vector<Item>& more, std::vector<Item>& list, cons
 }  // namespace
 
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where) {
-  return readRows<StockSheet>(csv, where, readSheet);
+  return readRows<StockSheet>(csv, where, kMostSheets, readSheet);
 }
 
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where) {
-  return readRows<SupplyItem>(csv, where, readSupply);
+  return readRows<SupplyItem>(csv, where, kMostSupplies, readSupply);
 }
 
 std::string writeStockTable(const std::vector<StockSheet>& stock) {
@@ -230,7 +232,7 @@ std::string writeSupplyTable(const std::vector<SupplyItem>& supplies) {
   CsvTable table{{"code", "name", "kind", "width", "length", "pieces", "price", "at_hand"}, {}};
   for (const SupplyItem& s : supplies)
     table.rows.push_back({s.code, s.name, std::string(supplyKindText(s.kind)), lengthField(s.width),
-                          lengthField(s.length), countField(s.pieces), priceField(s.price),
+                          rollField(s.length), countField(s.pieces), priceField(s.price),
                           countField(s.atHand)});
   return writeCsv(table);
 }

@@ -34,14 +34,20 @@ struct SupplyItem {
 /// `grammage` (g/m2), `basis` (`65 lb cover`), `caliper`, `sides` (1 or 2), `width`, `height`,
 /// `price`, `grain` (`long`, `short`, empty), `pattern` (1 where it has a direction), `at_hand`,
 /// `limit` (1 where no more can be had than is at hand). A sheet with a weight or a caliper but no
-/// card is one of its own, called as the sheet. Errors: TableUnreadable, FileTooLarge.
+/// card is one of its own, called as the sheet. Errors: TableUnreadable, FileTooLarge, and those of
+/// fileLimitProblem.
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
 std::string writeStockTable(const std::vector<StockSheet>& stock);
 
 /// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `adhesive-dots`, `glue`), `width`, `length`,
-/// `pieces`, `price`, `at_hand`. Errors: TableUnreadable, FileTooLarge.
+/// `pieces`, `price`, `at_hand`. Errors: as of readStockTable.
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where);
 std::string writeSupplyTable(const std::vector<SupplyItem>& supplies);
+
+/// What no file of ours holds: too many, a text too long, a roll too long, a number too large.
+/// Errors: TooMany, TextTooLong, RollTooLong, TakersWrong.
+std::optional<Problem> fileLimitProblem(const std::vector<StockSheet>& stock);
+std::optional<Problem> fileLimitProblem(const std::vector<SupplyItem>& supplies);
 
 /// `tape`, `ribbon`, `adhesive-dots` (in older tables and kits `glue-dots`), `glue`; nothing for
 /// another word.

@@ -24,18 +24,19 @@ std::vector<std::string> wrapped(const std::string& words, double width, double 
 }
 
 std::string shortened(const std::string& words, double width, double height) {
+  if (textWidth(words, height) <= width) return words;
+  // The width goes by the number of characters: as many as fit beside the ellipsis.
   const std::string ellipsis = "\u2026";
-  std::string text = words;
-  while (!text.empty() && textWidth(text, height) > width) {
-    text.resize(text.size() - (text.ends_with(ellipsis) ? ellipsis.size() : 0));
-    // Take one whole UTF-8 character away.
-    while (!text.empty() && (static_cast<unsigned char>(text.back()) & 0xC0U) == 0x80U) {
-      text.pop_back();
-    }
-    if (!text.empty()) text.pop_back();
-    if (!text.empty()) text += ellipsis;
+  std::string text;
+  for (std::size_t at = 0; at < words.size();) {
+    std::size_t end = at + 1;
+    while (end < words.size() && (static_cast<unsigned char>(words[end]) & 0xC0U) == 0x80U) ++end;
+    const std::string longer = text + words.substr(at, end - at);
+    if (textWidth(longer + ellipsis, height) > width) break;
+    text = longer;
+    at = end;
   }
-  return text;
+  return text.empty() ? text : text + ellipsis;
 }
 
 }  // namespace creasewright

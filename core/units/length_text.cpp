@@ -150,7 +150,7 @@ Reading readDecimal(std::string_view text, std::int64_t unit, std::int64_t& nm) 
   const std::string_view before = text.substr(0, point);
   if (!before.empty() || point == std::string_view::npos)
     if (const Reading read = readWhole(before, whole); read != Reading::Read) return read;
-  if (whole > kFarthest / unit) return Reading::TooLarge;
+  if (whole > kLongestRoll.nm() / unit) return Reading::TooLarge;
   nm = whole * unit;
   if (point == std::string_view::npos) return Reading::Read;
 
@@ -170,7 +170,7 @@ Reading readMixed(std::string_view text, std::size_t gap, std::int64_t unit, std
   std::int64_t whole = 0;
   if (const Reading read = readWhole(text.substr(0, gap), whole); read != Reading::Read)
     return read;
-  if (whole > kFarthest / unit) return Reading::TooLarge;
+  if (whole > kLongestRoll.nm() / unit) return Reading::TooLarge;
   std::string_view rest = text.substr(gap);
   rest = rest.front() == '-' ? rest.substr(1) : trimmed(rest);
   const Reading read = readFraction(rest, unit, nm);
@@ -239,15 +239,7 @@ std::string decimalText(const Steps& steps, int decimals, char point) {
   return part.empty() ? digits(steps.whole) : digits(steps.whole) + point + part;
 }
 
-}  // namespace
-
-std::optional<Unit> unitNamed(std::string_view text) {
-  const std::string ascii = plain(text);
-  std::string_view rest = trimmed(ascii);
-  return takeUnit(rest);
-}
-
-Result<Length> parseLength(std::string_view text, Unit unitless) {
+Result<Length> parseWithin(std::int64_t farthest, std::string_view text, Unit unitless) {
   if (text.size() > kLongestText) return lengthProblem(Reading::Unreadable, text);
   const std::string ascii = plain(text);
   std::string_view rest = trimmed(ascii);
@@ -257,9 +249,37 @@ Result<Length> parseLength(std::string_view text, Unit unitless) {
 
   std::int64_t nm = 0;
   Reading reading = readMagnitude(rest, nanometresIn(unit), nm);
-  if (reading == Reading::Read && nm > kFarthest) reading = Reading::TooLarge;
+  if (reading == Reading::Read && nm > farthest) reading = Reading::TooLarge;
   if (reading != Reading::Read) return lengthProblem(reading, text);
   return Length::nanometres(negative ? -nm : nm);
+}
+
+}  // namespace
+
+std::optional<Unit> unitNamed(std::string_view text) {
+  const std::string ascii = plain(text);
+  std::string_view rest = trimmed(ascii);
+  return takeUnit(rest);
+}
+
+Result<Length> parseLength(std::string_view text, Unit unitless) {
+  return parseWithin(kFarthest, text, unitless);
+}
+
+Result<Length> parseRoll(std::string_view text, Unit unitless) {
+  for (const auto& [unit, inUnit] : {std::pair{std::string_view("m"), std::int64_t{1000}},
+                                     std::pair{std::string_view("yd"), std::int64_t{36}}}) {
+    std::string_view number = trimmed(text);
+    if (!number.ends_with(unit)) continue;
+    number = trimmed(number.substr(0, number.size() - unit.size()));
+    if (number.empty() || !(isDigit(number.back()) || number.back() == '.')) continue;
+    // A metre is a thousand millimetres, a yard is 36 inches.
+    const Result<Length> read = parseLength(number, unit == "m" ? Unit::Millimetre : Unit::Inch);
+    if (!read) return Problem{read.problem().code, {}, {excerpt(text)}};
+    if (read->nm() > kLongestRoll.nm() / inUnit) return lengthProblem(Reading::TooLarge, text);
+    return *read * inUnit;
+  }
+  return parseWithin(kLongestRoll.nm(), text, unitless);
 }
 
 std::string formatLength(Length length, const LengthFormat& format) {
@@ -284,6 +304,13 @@ std::string exactText(Length length) {
   const bool inches = length.nm() % Length::inches(1, 64).nm() == 0;
   return formatLength(
       length, {.unit = inches ? Unit::Inch : Unit::Millimetre, .denominator = 64, .decimals = 6});
+}
+
+std::string rollText(Length length) {
+  for (const auto& [unit, nm] : {std::pair{" m", std::int64_t{1'000'000'000}},
+                                 std::pair{" yd", 36 * nanometresIn(Unit::Inch)}})
+    if (length.nm() != 0 && length.nm() % nm == 0) return std::to_string(length.nm() / nm) + unit;
+  return exactText(length);
 }
 
 }  // namespace creasewright

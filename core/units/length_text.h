@@ -28,9 +28,18 @@ std::optional<Unit> unitNamed(std::string_view text);
 /// Errors: LengthUnreadable, LengthOutOfRange, LengthZeroDivision.
 Result<Length> parseLength(std::string_view text, Unit unitless);
 
+/// The length of a roll: as parseLength and also in metres (`25 m`) and yards (`27 yd`), up to 1
+/// km.
+inline constexpr Length kLongestRoll = Length::nanometres(1'000'000'000'000);
+Result<Length> parseRoll(std::string_view text, Unit unitless);
+
 /// Writes a length: `2 5/16 in`, `58.7 mm`. A value that is not exactly at the printed one is
 /// marked with a leading `~` in either unit.
 std::string formatLength(Length length, const LengthFormat& format);
+
+/// Exact text of a roll's length, in whole metres or yards where it is some; else as exactText.
+/// parseRoll reads it back without loss.
+std::string rollText(Length length);
 
 /// Exact text for files: `2 5/16 in` when it is a whole 1/64 in, else decimal millimetres with as
 /// many digits as needed (`58.7 mm`). parseLength reads it back without loss.

@@ -2,6 +2,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "document/build.h"
 #include "folding/scene.h"
 #include "styles/registry.h"
@@ -12,11 +13,12 @@ namespace {
 /// One frame of the preview, half folded: pose, hidden surfaces, visible edges.
 void frame(benchmark::State& state, const Style& style) {
   const Design blank;
-  const auto design = newDesign(style.id, {}, blank.card, blank.ease, blank.grid);
-  const auto built = build(*design);
-  const Net& net = built->pieces.front().piece.net;
+  const auto built = bench::wanted(
+      build(bench::wanted(newDesign(style.id, {}, blank.card, blank.ease, blank.grid))));
+  const Net& net = built.pieces.front().piece.net;
   for ([[maybe_unused]] auto _ : state) {
     auto picture = drawFolded(net, pose(net, 0.6), View(), {0, 0, 1});
+    bench::wanted(!picture.facets.empty(), "an empty picture");
     benchmark::DoNotOptimize(picture);
   }
 }

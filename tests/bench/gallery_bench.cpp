@@ -2,8 +2,10 @@
 
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "bridge/design_pixmap.h"
 #include "document/suggest.h"
+#include "styles/registry.h"
 
 namespace creasewright {
 namespace {
@@ -11,8 +13,10 @@ namespace {
 std::vector<Suggestion> suggestForSoap() {
   const Product soap{ProductShape::Box, Length::mm(89), Length::mm(64), Length::mm(25)};
   const Design blank;
-  const std::array stock{*findPaper("letter"), *findPaper("12x12")};
-  return suggest(soap, blank.card, blank.ease, blank.grid, stock);
+  const std::array stock{bench::wanted(findPaper("letter")), bench::wanted(findPaper("12x12"))};
+  auto all = suggest(soap, blank.card, blank.ease, blank.grid, stock);
+  bench::wanted(all.size() == styles().size(), "styles missing among the suggestions");
+  return all;
 }
 
 /// All styles built, folded, checked and ranked for one product.
@@ -28,8 +32,9 @@ BENCHMARK(suggestAll)->Unit(benchmark::kMillisecond);
 void galleryOfAllStyles(benchmark::State& state) {
   for ([[maybe_unused]] auto _ : state) {
     for (const Suggestion& suggestion : suggestForSoap()) {
-      benchmark::DoNotOptimize(designPixmap(suggestion.built, true, {188, 132}, 1));
-      benchmark::DoNotOptimize(designPixmap(suggestion.built, false, {64, 56}, 1));
+      const QPixmap folded = designPixmap(suggestion.built, true, {188, 132}, 1);
+      const QPixmap flat = designPixmap(suggestion.built, false, {64, 56}, 1);
+      bench::wanted(!folded.isNull() && !flat.isNull(), "a picture that is none");
     }
   }
 }

@@ -1,5 +1,6 @@
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "bridge/label_text.h"
 #include "guide/guide_html.h"
 #include "guide/guide_pages.h"
@@ -11,8 +12,8 @@ namespace creasewright {
 namespace {
 
 BuiltDesign standard(std::string_view style) {
-  return *build(
-      *newDesign(style, std::nullopt, cards().front(), Ease::Easy, ToolGrid::sixteenthInch()));
+  return bench::wanted(build(bench::wanted(
+      newDesign(style, std::nullopt, cards().front(), Ease::Easy, ToolGrid::sixteenthInch()))));
 }
 
 /// Plans and steps of every style, one after the other.
@@ -20,14 +21,16 @@ void guideStructureOfAllStyles(benchmark::State& state) {
   std::vector<BuiltDesign> all;
   for (const Style& style : styles()) all.push_back(standard(style.id));
   for ([[maybe_unused]] auto _ : state)
-    for (const BuiltDesign& built : all) benchmark::DoNotOptimize(makeGuide(built));
+    for (const BuiltDesign& built : all)
+      bench::wanted(!makeGuide(built).steps.empty(), "a guide without steps");
 }
 BENCHMARK(guideStructureOfAllStyles)->Unit(benchmark::kMillisecond);
 
 void guideHtmlOf(benchmark::State& state, const char* style) {
   const BuiltDesign built = standard(style);
   for ([[maybe_unused]] auto _ : state)
-    benchmark::DoNotOptimize(guideHtml(built, GuideUnits::Both, QStringLiteral("en")));
+    bench::wanted(guideHtml(built, GuideUnits::Both, QStringLiteral("en")).contains("</html>"),
+                  "half a page");
 }
 BENCHMARK_CAPTURE(guideHtmlOf, framedTray, "framed-tray")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(guideHtmlOf, pillowBox, "pillow-box")->Unit(benchmark::kMillisecond);
@@ -35,8 +38,9 @@ BENCHMARK_CAPTURE(guideHtmlOf, pillowBox, "pillow-box")->Unit(benchmark::kMillis
 void guidePdfOf(benchmark::State& state, const char* style) {
   const BuiltDesign built = standard(style);
   for ([[maybe_unused]] auto _ : state)
-    benchmark::DoNotOptimize(renderPdf(guidePages(built, GuideUnits::Both, *findPaper("a4")),
-                                       wordingIn(Unit::Millimetre), {}));
+    benchmark::DoNotOptimize(
+        bench::wanted(renderPdf(guidePages(built, GuideUnits::Both, bench::wanted(findPaper("a4"))),
+                                wordingIn(Unit::Millimetre), {})));
 }
 BENCHMARK_CAPTURE(guidePdfOf, framedTray, "framed-tray")->Unit(benchmark::kMillisecond);
 BENCHMARK_CAPTURE(guidePdfOf, pillowBox, "pillow-box")->Unit(benchmark::kMillisecond);

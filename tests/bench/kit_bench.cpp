@@ -1,5 +1,6 @@
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "kits/kit_pages.h"
 #include "kits/plan_kit.h"
 #include "styles/registry.h"
@@ -12,27 +13,31 @@ ClassKit kitFor(int takers) {
   ClassKit kit;
   kit.takers = takers;
   kit.stock = {{"12x12", Length::inches(12), Length::inches(12)},
-               {"tabloid", Length::inches(11), Length::inches(17)}};
+               {"tabloid", Length::inches(11), Length::inches(17)},
+               {"20 x 26 in", Length::inches(20), Length::inches(26)}};
   for (const char* style : {"two-piece-box", "belly-band", "pillow-box", "envelope",
                             "straight-tuck-box", "crossed-seam-pouch"})
-    kit.items.push_back({*newDesign(style, *parseProduct("box:60x40x20mm"), cards().front(),
-                                    Ease::Easy, ToolGrid::sixteenthInch()),
-                         1});
+    kit.items.push_back(
+        {bench::wanted(newDesign(style, bench::wanted(parseProduct("box:60x40x20mm")),
+                                 cards().front(), Ease::Easy, ToolGrid::sixteenthInch())),
+         1});
   return kit;
 }
 
 void planKitFor40(benchmark::State& state) {
   const ClassKit kit = kitFor(40);
-  for ([[maybe_unused]] auto _ : state) benchmark::DoNotOptimize(planKit(kit));
+  for ([[maybe_unused]] auto _ : state)
+    bench::wanted(bench::wanted(planKit(kit)).sheets > 0, "a plan without sheets");
 }
 BENCHMARK(planKitFor40)->Unit(benchmark::kMillisecond);
 
 void planAndPagesFor40(benchmark::State& state) {
   const ClassKit kit = kitFor(40);
   for ([[maybe_unused]] auto _ : state) {
-    const auto plan = planKit(kit);
-    benchmark::DoNotOptimize(
-        kitPages(kit, *plan, findingsFor(kit, *plan), Unit::Inch, *findPaper("letter")));
+    const auto plan = bench::wanted(planKit(kit));
+    const auto pages =
+        kitPages(kit, plan, findingsFor(kit, plan), Unit::Inch, bench::wanted(findPaper("letter")));
+    bench::wanted(!pages.empty(), "a plan without pages");
   }
 }
 BENCHMARK(planAndPagesFor40)->Unit(benchmark::kMillisecond);

@@ -18,6 +18,6 @@ int main(int argc, char** argv) {
   int count = static_cast<int>(arguments.size());
   benchmark::Initialize(&count, arguments.data());
   if (benchmark::ReportUnrecognizedArguments(count, arguments.data())) return 1;
-  benchmark::RunSpecifiedBenchmarks();
-  return 0;
+  const bool some = benchmark::RunSpecifiedBenchmarks() > 0;
+  return some ? 0 : 1;  // a filter that matches nothing times nothing
 }

@@ -2,6 +2,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "document/build.h"
 #include "styles/registry.h"
 
@@ -12,10 +13,11 @@ namespace {
 void rebuild(benchmark::State& state, const Style& style) {
   const Product product{ProductShape::Box, Length::mm(89), Length::mm(64), Length::mm(25)};
   const Design blank;
-  const auto design = newDesign(style.id, product, blank.card, blank.ease, blank.grid);
+  const auto design =
+      bench::wanted(newDesign(style.id, product, blank.card, blank.ease, blank.grid));
   for ([[maybe_unused]] auto _ : state) {
-    auto built = build(*design);
-    benchmark::DoNotOptimize(built);
+    const auto built = bench::wanted(build(design));
+    bench::wanted(!built.pieces.empty(), "a design without pieces");
   }
 }
 

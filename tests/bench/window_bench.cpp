@@ -2,6 +2,7 @@
 
 #include <benchmark/benchmark.h>
 
+#include "bench/wanted.h"
 #include "shell/main_window.h"
 
 namespace creasewright {
@@ -14,6 +15,7 @@ void windowStart(benchmark::State& state) {
     window.show();
     window.begin({});
     QApplication::processEvents();
+    bench::wanted(window.isVisible(), "a window that does not show");
   }
 }
 BENCHMARK(windowStart)->Unit(benchmark::kMillisecond);

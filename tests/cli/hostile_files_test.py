@@ -48,6 +48,29 @@ class HostileFiles(ProgramTest):
     def test_very_large(self):
         self.refuse_bytes(b'{"title":"' + b"x" * 64_000_000 + b'"}', "64 MB")
 
+    def test_many_keys(self):
+        """Read in the square of their number these would take minutes; the time limit is the test's own."""
+        keys = {f"key {i}": i for i in range(150_000)}
+        self.refuse_page("keys", **keys)
+        self.refuse_page("parameters", parameters={**self.page["parameters"], **keys})
+        self.refuse_bytes(b'{"a":{' + b",".join(b'"k%d":1' % i for i in range(250_000)) + b"}}", "inner keys")
+
+    def test_texts_over_their_limit_are_named(self):
+        for key, most in (("title", 200), ("notes", 100_000)):
+            self.file.write_text(json.dumps({**self.page, key: "\u00fc" * most}), encoding="utf-8")
+            self.succeed("check", self.file)
+            self.file.write_text(json.dumps({**self.page, key: "\u00fc" * (most + 1)}), encoding="utf-8")
+            self.assertIn(key, self.refuse("check", self.file, naming=f"{most:,}"))
+
+    def test_new_writes_nothing_that_check_refuses(self):
+        out = self.folder / "new.cwdesign"
+        start = ("new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", out)
+        self.refuse(*start, "--title", "x" * 120_000, naming="200")
+        self.refuse(*start, *["--extra", "greeting-slip"] * 51, naming="50")
+        self.assertFalse(out.exists())
+        self.succeed(*start, "--title", "x" * 200)
+        self.succeed("export", out, "-o", self.folder / "o.pdf")
+
     def test_newer_version(self):
         self.file.write_text(json.dumps({**self.page, "version": 999}))
         self.refuse("check", self.file, naming="999")
@@ -74,6 +97,25 @@ class HostileFiles(ProgramTest):
         done = self.run_program("check", self.file)
         self.assertEqual((done.returncode, done.stderr), (1, ""))
         self.refuse("export", self.file, "-o", self.folder / "out.json")
+
+    def test_kits_over_a_limit_are_refused_before_anything_is_written(self):
+        out = self.folder / "k.cwkit"
+        kit = ("kit", self.sound, "--sheet", "12x12", "-o", out)
+        table, names = self.folder / "t.csv", self.folder / "names.txt"
+        names.write_text("Ann\n" * 1001)
+        self.refuse(*kit, "--names", names, naming="--names")
+        table.write_text("name,width,height\n" + "Kraft,12 in,12 in\n" * 1001)
+        self.refuse("kit", self.sound, "--stock", table, "-o", out, naming="1,000")
+        self.refuse(*kit, *["--blank", "4x6in"] * 201, naming="--blank")
+        self.refuse("kit", *[self.sound] * 201, "--sheet", "12x12", "-o", out, naming="200")
+        self.assertFalse(out.exists())
+        table.write_text("name,kind,width,length\nTape,tape,6 mm,250 m\nRibbon,ribbon,1 in,110 yd\n")
+        names.write_text("Ann\n" * 1000)
+        self.succeed(*kit, "--names", names, "--supplies", table, *["--blank", "4x6in"] * 200)
+        again = self.folder / "again.cwkit"
+        self.succeed("kit", out, "-o", again)
+        self.assertEqual(out.read_bytes(), again.read_bytes())
+        self.assertIn('"250 m"', out.read_text(encoding="utf-8"))
 
     def test_an_endless_file(self):
         self.refuse("check", "/dev/zero", naming="/dev/zero")

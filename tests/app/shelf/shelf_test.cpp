@@ -1,4 +1,5 @@
 #include <QDir>
+#include <QElapsedTimer>
 #include <QFile>
 #include <QTemporaryDir>
 #include <QThread>
@@ -13,6 +14,8 @@
 
 namespace creasewright {
 namespace {
+
+constexpr std::chrono::seconds kPatience{60};
 
 Design made(const char* style, const char* title, const char* product = "box:60x40x25mm") {
   Design design = *newDesign(style, *parseProduct(product), {"c", "card", Length::mm(0.3), 0},
@@ -44,6 +47,7 @@ TEST(Shelf, FindsByTitleStyleProductAndNotes) {
   ASSERT_FALSE(shelf.add(tea));
   ASSERT_FALSE(shelf.add(made("gable-box", "Picnic", "box:120x80x70mm")));
   ShelfModel model(shelf);
+  ASSERT_FALSE(model.isReading(kPatience));
   const auto found = [&](const char* words) {
     model.setWords(QString::fromUtf8(words));
     return model.rowCount();
@@ -64,6 +68,7 @@ TEST(Shelf, WhatWasUsedLastStandsFirst) {
   ASSERT_FALSE(shelf.add(made("gable-box", "Used before")));
   ASSERT_FALSE(shelf.add(made("envelope", "Used last")));
   ShelfModel model(shelf);
+  ASSERT_FALSE(model.isReading(kPatience));
   for (const char* title : {"Used before", "Used last"})
     for (const ShelfEntry& entry : shelf.entries())
       if (entry.design->title == title) {
@@ -84,6 +89,7 @@ TEST(Shelf, ABrokenFileIsShownAndKept) {
   broken.write("{\"format\":");
   broken.close();
   ShelfModel model(shelf);
+  ASSERT_FALSE(model.isReading(kPatience));
   EXPECT_EQ(model.rowCount(), 2);
   EXPECT_EQ(model.designs().size(), 1u);
   for (int row = 0; row < 2; ++row) {
@@ -125,6 +131,43 @@ TEST(Shelf, ABrokenDesignInABundleIsNamed) {
   EXPECT_TRUE(shelf.entries().empty());
 }
 
+/// A design that takes long to read holds neither the window nor the files behind it for ever: all
+/// names are there at once, and the pictures come later.
+TEST(Shelf, SlowFilesDoNotHoldIt) {
+  const QTemporaryDir folder;
+  const ShelfFolder shelf(folder.path());
+  for (int i = 0; i < 30; ++i) {
+    Design design = made("belly-band", ("Design " + std::to_string(i)).c_str());
+    design.notes = std::string(90'000, 'n');
+    ASSERT_FALSE(shelf.add(design));
+  }
+  ShelfModel model(shelf);
+  EXPECT_EQ(model.rowCount(), 30);
+  EXPECT_FALSE(model.data(model.index(0), Qt::DisplayRole).toString().isEmpty());
+  ASSERT_FALSE(model.isReading(kPatience));
+  EXPECT_EQ(model.unreadable(), 0);
+  EXPECT_EQ(model.designs().size(), 30U);
+  const auto seen = [&] {
+    const auto image = model.data(model.index(0), Qt::DecorationRole).value<QPixmap>().toImage();
+    for (int x = 0; x < image.width(); ++x) {
+      if (image.pixelColor(x, image.height() / 2).alpha() > 0) {
+        return true;
+      }
+    }
+    return false;
+  };
+  EXPECT_FALSE(seen());
+  QElapsedTimer waited;
+  for (waited.start(); !seen() && waited.elapsed() < 60'000;) {
+    model.isReading(std::chrono::milliseconds(20));
+    QThread::msleep(20);
+  }
+  EXPECT_TRUE(seen());
+  model.reload();  // in the middle of drawing: what comes late is dropped
+  ASSERT_FALSE(model.isReading(kPatience));
+  EXPECT_EQ(model.rowCount(), 30);
+}
+
 /// A thousand designs; pictures are drawn only when somebody asks for them.
 TEST(Shelf, AThousandDesignsAreSearched) {
   const QTemporaryDir folder;
@@ -135,6 +178,7 @@ TEST(Shelf, AThousandDesignsAreSearched) {
   }
   ShelfModel model(shelf);
   EXPECT_EQ(model.rowCount(), 1000);
+  ASSERT_FALSE(model.isReading(kPatience));
   model.setWords(QStringLiteral("design 99"));
   EXPECT_EQ(model.rowCount(), 19);  // 99, 990 .. 999 and 199, 299 .. 899
   model.setOrder(ShelfModel::Order::Title);

@@ -23,5 +23,23 @@ TEST(Excerpt, ControlAndBrokenBytesAreReplaced) {
   EXPECT_EQ(excerpt("\xE2\x82z"), "??z");
 }
 
+TEST(Excerpt, StaysOnOneLine) {
+  EXPECT_EQ(excerpt("a\u2028b\u2029c\u0085d"), "a b c d");
+  EXPECT_EQ(excerpt(std::string(200'000, '\n')), std::string(60, ' ') + "...");
+}
+
+TEST(Excerpt, OfAPathKeepsTheFilesName) {
+  EXPECT_EQ(pathExcerpt("/home/a\nb/tray.cwdesign"), "/home/a b/tray.cwdesign");
+  const std::string shown = pathExcerpt(std::string(4000, '/') + "tray.cwdesign");
+  EXPECT_LT(shown.size(), 260U);
+  EXPECT_TRUE(shown.ends_with("tray.cwdesign"));
+}
+
+TEST(Excerpt, CountsCharactersNotBytes) {
+  EXPECT_EQ(characterCount(""), 0U);
+  EXPECT_EQ(characterCount("a\u00BD\u215C\U0001F381"), 4U);
+  EXPECT_EQ(characterCount("\xFF\xC3"), 2U);
+}
+
 }  // namespace
 }  // namespace creasewright

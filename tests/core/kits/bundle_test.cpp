@@ -73,7 +73,7 @@ TEST(Bundle, ABrokenOneGivesNothing) {
   std::string other = whole;
   other.replace(other.find("creasewright-design"), 19, "creasewright-desigm");
   EXPECT_FALSE(readBundle(other, "b"));
-  EXPECT_EQ(readBundle("{}", "b").problem().code, ProblemCode::NotADesign);
+  EXPECT_EQ(readBundle("{}", "b").problem().code, ProblemCode::NotABundle);
 }
 
 }  // namespace

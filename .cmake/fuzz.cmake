@@ -1,0 +1,6 @@
+# cmake -S . -B build/fuzz -G Ninja -C .cmake/fuzz.cmake   (needs clang, e.g. clang-16)
+find_program(CREASEWRIGHT_CLANG NAMES clang++-16 clang++-15 clang++-14 clang++ REQUIRED)
+set(CMAKE_CXX_COMPILER ${CREASEWRIGHT_CLANG} CACHE STRING "")
+set(CMAKE_BUILD_TYPE RelWithDebInfo CACHE STRING "")
+set(CREASEWRIGHT_FUZZ ON CACHE BOOL "")
+set(CREASEWRIGHT_SANITIZE "address,undefined,fuzzer-no-link" CACHE STRING "")

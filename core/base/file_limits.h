@@ -1,0 +1,35 @@
+#pragma once
+
+#include <cstddef>
+#include <cstdint>
+
+namespace creasewright {
+
+// The most that files of ours hold: one table for readers, which refuse more, and for writers,
+// which refuse it before anything is written. So whatever was written can be read.
+
+inline constexpr std::int64_t kLargestDesignFile = 4 << 20;  // bytes; a design takes about 1000
+inline constexpr std::int64_t kLargestKitFile = 16 << 20;    // bytes
+inline constexpr std::int64_t kLargestBundleFile = 64 << 20;
+inline constexpr std::int64_t kLargestTable = 4 << 20;  // bytes of comma-separated values
+inline constexpr std::int64_t kLargestNamesFile = 1 << 20;
+
+inline constexpr std::size_t kMostExtras = 50;  // of a design
+inline constexpr std::size_t kMostTags = 1000;
+inline constexpr std::size_t kMostLines = 50;       // of an extra's text
+inline constexpr std::size_t kMostItems = 200;      // designs of a kit
+inline constexpr std::size_t kMostBlanks = 200;     // of a kit
+inline constexpr std::size_t kMostNames = 1000;     // of takers
+inline constexpr std::size_t kMostSheets = 1000;    // kinds of sheets in a kit, bundle or table
+inline constexpr std::size_t kMostSupplies = 1000;  // kinds of supplies there
+inline constexpr std::size_t kMostDesigns = 5000;   // of a bundle
+inline constexpr std::size_t kMostKeys = 1000;      // fields of one JSON object
+
+// Characters, not bytes.
+inline constexpr std::size_t kLongestTitle = 200;  // also every name and line
+inline constexpr std::size_t kLongestNotes = 100'000;
+
+inline constexpr std::int64_t kMostCounted = 1'000'000;  // sheets or packs at hand, pieces in one
+inline constexpr std::int64_t kDearest = 1'000'000'000;  // smallest coins
+
+}  // namespace creasewright

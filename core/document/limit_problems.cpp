@@ -1,0 +1,78 @@
+#include "document/limit_problems.h"
+
+#include "base/excerpt.h"
+#include "base/file_limits.h"
+
+namespace creasewright {
+namespace {
+
+std::int64_t number(std::size_t count) { return static_cast<std::int64_t>(count); }
+
+std::optional<Problem> extraProblem(const Extra& extra) {
+  if (auto problem = mostOf("text", extra.lines.size(), kMostLines)) return problem;
+  for (const std::string& line : extra.lines)
+    if (auto problem = longestOf("text", line, kLongestTitle)) return problem;
+  if (auto problem = longestOf("face", extra.face, kLongestTitle)) return problem;
+  return fileLimitProblem(extra.card, "card");
+}
+
+}  // namespace
+
+std::optional<Problem> mostOf(std::string_view list, std::size_t count, std::size_t most) {
+  if (count <= most) return std::nullopt;
+  return Problem{ProblemCode::TooMany, std::string(list), {number(count), number(most)}};
+}
+
+std::optional<Problem> longestOf(std::string_view field, std::string_view text,
+                                 std::size_t longest) {
+  if (text.size() <= longest) return std::nullopt;  // no character has less than a byte
+  const std::size_t count = characterCount(text);
+  if (count <= longest) return std::nullopt;
+  return Problem{ProblemCode::TextTooLong, std::string(field), {number(count), number(longest)}};
+}
+
+std::optional<Problem> countWithin(std::string_view field, std::int64_t number, std::int64_t least,
+                                   std::int64_t most) {
+  if (number >= least && number <= most) return std::nullopt;
+  return Problem{ProblemCode::TakersWrong, std::string(field), {number, least, most}};
+}
+
+std::optional<Problem> largestOf(std::string_view path, std::size_t bytes, std::int64_t largest) {
+  if (number(bytes) <= largest) return std::nullopt;
+  return Problem{ProblemCode::FileTooLarge, std::string(path), {number(bytes), largest}};
+}
+
+std::optional<Problem> fileLimitProblem(const Card& card, const std::string& where) {
+  if (auto problem = longestOf(where + "/id", card.id, kLongestTitle)) return problem;
+  return longestOf(where + "/name", card.name, kLongestTitle);
+}
+
+std::optional<Problem> fileLimitProblem(const Design& design) {
+  if (auto problem = longestOf("title", design.title, kLongestTitle)) return problem;
+  if (auto problem = longestOf("notes", design.notes, kLongestNotes)) return problem;
+  if (auto problem = fileLimitProblem(design.card, "card")) return problem;
+  if (auto problem = mostOf("tags", design.tags.size(), kMostTags)) return problem;
+  for (const std::string& tag : design.tags)
+    if (auto problem = longestOf("tags", tag, kLongestTitle)) return problem;
+  if (auto problem = mostOf("extras", design.extras.size(), kMostExtras)) return problem;
+  std::size_t place = 0;
+  for (const Extra& extra : design.extras)
+    if (auto problem = inPart(extraProblem(extra), "extras/" + std::to_string(++place)))
+      return problem;
+  return std::nullopt;
+}
+
+std::optional<Problem> inPart(std::optional<Problem> problem, const std::string& part,
+                              std::string_view file) {
+  if (!problem) return problem;
+  std::string& where = problem->where;
+  if (where.empty())
+    where = part;
+  else if (where == file)
+    where += ": " + part;
+  else
+    where = part + "/" + where;
+  return problem;
+}
+
+}  // namespace creasewright
