@@ -66,6 +66,9 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
 }
 
 void paintText(QPainter& painter, const TextItem& item, const Wording& wording) {
+  if (!wording) {
+    return;
+  }
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(kFontPixels);
   font.setHintingPreference(QFont::PreferNoHinting);

@@ -1,4 +1,3 @@
-#include <chrono>
 
 #include <gtest/gtest.h>
 
@@ -224,24 +223,6 @@ TEST(GuideTruth, EveryStyleAtRandom) {
       if (HasFailure()) return;
     }
     std::cout << style.id << ": " << done << " designs\n";
-  }
-}
-
-TEST(GuideTruth, GuidesAreQuick) {
-  for (const Style& style : styles()) {
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    const auto built = build(design);
-    ASSERT_TRUE(built);
-    constexpr int kRounds = 20;
-    const auto start = std::chrono::steady_clock::now();
-    std::size_t steps = 0;
-    for (int i = 0; i < kRounds; ++i) steps += makeGuide(*built).steps.size();
-    const std::chrono::duration<double, std::milli> took = std::chrono::steady_clock::now() - start;
-    std::cout << style.id << ": " << steps / kRounds << " steps, " << took.count() / kRounds
-              << " ms\n";
-    EXPECT_LT(took.count() / kRounds, 50) << style.id;  // ten times the aim: the machine is shared
   }
 }
 
