@@ -77,6 +77,8 @@ const char* sourceText(std::string_view code) {
       {"score-free",
        QT_TRANSLATE_NOOP("labels",
                          "Score from (%1, %2) to (%3, %4), counted from the lower left corner.")},
+      {"score-curves",
+       QT_TRANSLATE_NOOP("labels", "Trace the %1 curves from the template with a stylus.")},
       {"score-empty", QT_TRANSLATE_NOOP("labels", "This piece needs no score.")},
       {"corner-left", QT_TRANSLATE_NOOP("labels", "left")},
       {"corner-right", QT_TRANSLATE_NOOP("labels", "right")},

@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <QLocale>
+#include <QStringList>
 #include <cmath>
 
 #include "base/excerpt.h"
@@ -45,11 +46,33 @@ class Values {
     return index < problem_.values.size() ? valueWords(problem_.values[index], unit_)
                                           : QStringLiteral("…");
   }
+  [[nodiscard]] QString titleAt(std::size_t index) const { return quoted(styleText(raw(index))); }
+  /// A limit, which must hold as it is printed.
+  [[nodiscard]] QString limitAt(std::size_t index) const {
+    const auto* length =
+        index < problem_.values.size() ? std::get_if<Length>(&problem_.values[index]) : nullptr;
+    return length == nullptr ? at(index) : limitText(*length, unit_);
+  }
+  [[nodiscard]] std::size_t count() const { return problem_.values.size(); }
   [[nodiscard]] QString panelAt(std::size_t index) const { return quoted(panelTitle(raw(index))); }
   [[nodiscard]] QString stageAt(std::size_t index) const { return stageTitle(raw(index)); }
   [[nodiscard]] QString panel() const { return quoted(panelTitle(problem_.where)); }
-  [[nodiscard]] QString parameter() const { return quoted(parameterTitle(problem_.where)); }
+  /// By the title it has in its own style, where the problem tells it.
+  [[nodiscard]] QString parameter() const {
+    const auto* title =
+        problem_.values.size() > 2 ? std::get_if<std::string>(&problem_.values[2]) : nullptr;
+    return quoted(title == nullptr ? parameterTitle(problem_.where) : styleText(*title));
+  }
+  [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
+  [[nodiscard]] QString extraAt(std::size_t index) const { return extraTitle(raw(index)); }
+  [[nodiscard]] QString faceAt(std::size_t index) const { return quoted(faceTitle(raw(index))); }
+  /// A panel, or a piece of the box.
+  [[nodiscard]] QString partAt(std::size_t index) const {
+    const std::string name = raw(index);
+    const QString piece = pieceTitle(name);
+    return quoted(piece == text(name) ? panelTitle(name) : piece);
+  }
   [[nodiscard]] QString where() const { return text(pathExcerpt(problem_.where)); }
 
  private:
@@ -76,10 +99,51 @@ QString axisTitle(const std::string& axis) {
 }
 
 QString cavitySentence(const Problem& problem, const Values& v) {
+  QStringList changes;
+  for (std::size_t i = 3; i + 2 < v.count(); i += 3) {
+    changes += Say::tr("%1 %2 or more").arg(v.titleAt(i + 2), v.limitAt(i + 1));
+  }
+  if (!changes.isEmpty()) {
+    return Say::
+        tr("The folded piece leaves %1 for the product %2, and %3 is needed. Make %4, or choose "
+           "a snugger ease.")
+            .arg(v.at(0), axisTitle(problem.where), v.at(1), changes.join(QStringLiteral(", ")));
+  }
   return Say::tr(
-             "The folded piece leaves %1 for the product %2, and %3 is needed. Make that side "
-             "larger or choose a snugger ease.")
+             "The folded piece leaves %1 for the product %2, and %3 is needed. This style does not "
+             "suit the product: choose another style or a snugger ease.")
       .arg(v.at(0), axisTitle(problem.where), v.at(1));
+}
+
+QString unsuitedSentence(const Values& v) {
+  if (v.count() < 2) {
+    return Say::tr(
+               "This style cannot be made of this card: nothing is right for %1. Choose thinner "
+               "card or another style.")
+        .arg(v.parameter());
+  }
+  return Say::tr(
+             "This style does not suit the product: %1 would have to be %2, and %3 is the most it "
+             "can be. Choose another style.")
+      .arg(v.parameter(), v.at(0), v.at(1));
+}
+
+/// With the cards that the name is like, where there are any.
+QString unknownCard(const Problem& problem, const Values& v) {
+  QStringList near;
+  for (std::size_t i = 1; i < problem.values.size(); ++i) {
+    near += v.at(i);
+  }
+  if (near.isEmpty()) {
+    return Say::tr(
+               "There is no card “%1”. Choose one that “creasewright cards” lists, or give its "
+               "thickness, such as 0.3mm, 12pt or 300gsm.")
+        .arg(v.at(0));
+  }
+  return Say::tr(
+             "There is no card “%1”. Like it are: %2. Choose one, or give a thickness, such as "
+             "0.3mm, 12pt or 300gsm.")
+      .arg(v.at(0), near.join(QStringLiteral(", ")));
 }
 
 }  // namespace
@@ -171,10 +235,12 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.parameter(), v.at(0));
     case ProblemCode::ParameterTooSmall:
       return Say::tr("%1 is %2, and %3 is the least that works here. Make it %3 or more.")
-          .arg(v.parameter(), v.at(0), v.at(1));
+          .arg(v.parameter(), v.at(0), v.limitAt(1));
     case ProblemCode::ParameterTooLarge:
       return Say::tr("%1 is %2, and %3 is the most that fits here. Make it %3 or less.")
-          .arg(v.parameter(), v.at(0), v.at(1));
+          .arg(v.parameter(), v.at(0), v.limitAt(1));
+    case ProblemCode::StyleUnsuited:
+      return unsuitedSentence(v);
     case ProblemCode::ProductUnreadable:
       return Say::tr(
                  "“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, "
@@ -185,11 +251,7 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ProductTooSmall:
       return Say::tr("A side of the product is %1. Make it at least %2.").arg(v.at(0), v.at(1));
     case ProblemCode::CardUnknown:
-      return Say::tr(
-                 "There is no card “%1”. Choose a listed card or give its thickness, such as "
-                 "0.3mm, "
-                 "12pt or 300gsm.")
-          .arg(v.at(0));
+      return unknownCard(problem, v);
     case ProblemCode::CardTooThick:
       return Say::tr("The card is %1 thick. Choose one of %2 or less.").arg(v.at(0), v.at(1));
     case ProblemCode::EaseUnknown:
@@ -210,12 +272,42 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ExtraTooLarge:
       return Say::tr("The extra “%1” needs %2, and the box leaves %3. Make it smaller.")
           .arg(v.extra(), v.at(0), v.at(1));
+    case ProblemCode::ExtraInTheWay:
+      return Say::tr(
+                 "The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another "
+                 "face.")
+          .arg(v.extra(), v.faceAt(0), v.partAt(1));
+    case ProblemCode::ExtraCovered:
+      return Say::tr(
+                 "The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one "
+                 "of them smaller or choose another face.")
+          .arg(v.extra(), v.faceAt(0), v.extraAt(1));
     case ProblemCode::FoldsClose:
       return Say::tr(
                  "Two scores on %1 are only %2 apart; below %3 the card may tear or not fold "
                  "clean. "
                  "Make the strip wider or choose thinner card.")
           .arg(v.panel(), v.at(0), v.at(1));
+    case ProblemCode::CardThick:
+      return Say::tr(
+                 "The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half "
+                 "through on the outside of each fold, or choose thinner card.")
+          .arg(v.piece(), v.at(0), v.at(1));
+    case ProblemCode::BlankOverBoard:
+      return Say::tr(
+                 "The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang "
+                 "over the edge, or choose a wider board.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::BlankOverSheets:
+      return Say::tr(
+                 "The blank of %1, %2 × %3, is larger than every sheet at hand. Get larger card or "
+                 "make the design smaller.")
+          .arg(v.piece(), v.at(0), v.at(1));
+    case ProblemCode::ManyPages:
+      return Say::tr(
+                 "The template takes %1 pages of %3, more than %2 to put together. Choose larger "
+                 "paper, or draw the blank by its measures.")
+          .arg(v.at(0), v.at(1), v.at(2));
     case ProblemCode::PaperUnknown:
       return Say::tr("There is no paper “%1”. Choose one such as a4 or letter.").arg(v.at(0));
     case ProblemCode::MarginTooLarge:

@@ -10,6 +10,7 @@
 #include "bridge/core_words.h"
 #include "bridge/text.h"
 #include "extras/extra_kind.h"
+#include "net/whole_panels.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -43,7 +44,14 @@ QString styleText(std::string_view source) { return translated("styles", source)
 QString styleTitle(const Style& style) { return styleText(style.title); }
 QString styleSummary(const Style& style) { return styleText(style.summary); }
 QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
-QString parameterHint(const ParameterSpec& spec) { return styleText(spec.hint); }
+QString parameterHint(const ParameterSpec& spec) {
+  const QString hint = styleText(spec.hint);
+  return spec.givesWay
+             ? QCoreApplication::translate(
+                   "styles", "%1 May give way a little so that the blank lies on the grid.")
+                   .arg(hint)
+             : hint;
+}
 
 QString extraTitle(std::string_view kind) {
   const Result<const ExtraKind*> known = findExtraKind(kind);
@@ -78,7 +86,8 @@ QString parameterTitle(std::string_view key) {
 }
 
 QString panelTitle(std::string_view id) {
-  const QStringList parts = text(id).split(QLatin1Char('/'));
+  // The strips of a bent panel are told apart by a number after `#`; to the hand they are one.
+  const QStringList parts = text(wholeId(id)).split(QLatin1Char('/'));
   const auto words = [](const QString& part) { return numbered(part.toStdString(), panelWords); };
   // The last two names tell a panel from all others of its net and stay short; a side of the first
   // panel needs only its own.

@@ -50,6 +50,14 @@ QString lengthText(Length length, Unit unit, bool withUnit) {
   return withSetFractions(text(formatLength(length, formatFor(unit, withUnit))));
 }
 
+QString limitText(Length limit, Unit unit) {
+  const bool fraction = limit.nm() % Length::inches(1, 64).nm() == 0;
+  LengthFormat format = formatFor(fraction ? unit : Unit::Millimetre, true);
+  format.denominator = 64;
+  format.decimals = 6;
+  return withSetFractions(text(formatLength(limit, format)));
+}
+
 QString editableLength(Length length, Unit unit) {
   LengthFormat format = formatFor(unit, true);
   // A value off the 1/16 grid still has to survive being shown and typed again.

@@ -19,6 +19,10 @@ char decimalSign();
 /// `58.7 mm` or `58,7 mm`; a leading `~` marks a rounded value.
 QString lengthText(Length length, Unit unit, bool withUnit = true);
 
+/// A limit exactly, so that keeping to the words keeps to the limit: whole 1/64 in to those who
+/// measure in inches, else millimetres with as many digits as it takes.
+QString limitText(Length limit, Unit unit);
+
 /// A length in plain characters that a person can edit and parseLength reads back: `2 5/16 in`.
 QString editableLength(Length length, Unit unit);
 

@@ -6,6 +6,7 @@
 #include <CLI/CLI.hpp>
 
 #include "bridge/text.h"
+#include "cli/cards_command.h"
 #include "cli/check_command.h"
 #include "cli/export_command.h"
 #include "cli/guide_command.h"
@@ -34,6 +35,7 @@ class Arguments {
   static void addMaterial(CLI::App& command, ChoiceOptions& choices);
   void addStyles();
   void addExtras();
+  void addCards();
   void addNew();
   void addCheck();
   void addExport();
@@ -48,6 +50,7 @@ class Arguments {
   CLI::App app_;
   CLI::App* styles_ = nullptr;
   CLI::App* extras_ = nullptr;
+  CLI::App* cards_ = nullptr;
   CLI::App* new_ = nullptr;
   CLI::App* check_ = nullptr;
   CLI::App* export_ = nullptr;
@@ -57,6 +60,7 @@ class Arguments {
   std::vector<std::string> windowFiles_;
   bool stylesJson_ = false;
   bool extrasJson_ = false;
+  bool cardsJson_ = false;
   SuggestOptions suggestOptions_;
   bool checkJson_ = false;
   std::string checkFile_;
@@ -95,6 +99,7 @@ Arguments::Arguments() {
                         words(Cli::tr("print the program's version")));
   addStyles();
   addExtras();
+  addCards();
   addNew();
   addCheck();
   addExport();
@@ -121,6 +126,12 @@ void Arguments::addExtras() {
   extras_->add_flag("--json", extrasJson_, words(Cli::tr("for other programs")));
 }
 
+void Arguments::addCards() {
+  cards_ = app_.add_subcommand(
+      "cards", words(Cli::tr("list the cards that can be named, with thickness and weight")));
+  cards_->add_flag("--json", cardsJson_, words(Cli::tr("for other programs")));
+}
+
 void Arguments::addProduct(CLI::App& command, const char* name, ChoiceOptions& choices) {
   command
       .add_option(name, choices.product,
@@ -130,8 +141,9 @@ void Arguments::addProduct(CLI::App& command, const char* name, ChoiceOptions& c
 
 void Arguments::addMaterial(CLI::App& command, ChoiceOptions& choices) {
   command
-      .add_option("--card", choices.card,
-                  words(Cli::tr("card by id, or by measure: 0.3mm, 300gsm")))
+      .add_option(
+          "--card", choices.card,
+          words(Cli::tr("card by id (the command cards lists them), or by measure: 0.3mm, 300gsm")))
       ->type_name("ID");
   command.add_option("--ease", choices.ease, words(Cli::tr("room around the product")))
       ->type_name("snug|easy|loose");
@@ -253,7 +265,7 @@ void Arguments::addKit() {
 }
 
 void Arguments::translateHelp() {
-  for (CLI::App* app : {&app_, styles_, extras_, new_, check_, export_, guide_, kit_}) {
+  for (CLI::App* app : {&app_, styles_, extras_, cards_, new_, check_, export_, guide_, kit_}) {
     app->set_help_flag("-h,--help", words(Cli::tr("print this help")));
     const auto formatter = app->get_formatter();
     formatter->label("Usage", words(Cli::tr("Usage")));
@@ -318,9 +330,10 @@ int Arguments::refuseExtras() {
   if (app_.get_subcommands().empty()) {
     auto extras = app_.remaining();
     extras.insert(extras.end(), windowFiles_.begin(), windowFiles_.end());
-    return fail(Cli::tr("%1: There is no such command. The commands are styles, extras, new, "
-                        "check, export, guide and kit.")
-                    .arg(shown(extras.empty() ? std::string("--") : extras.front())));
+    return fail(
+        Cli::tr("%1: There is no such command. The commands are styles, extras, cards, new, "
+                "check, export, guide and kit.")
+            .arg(shown(extras.empty() ? std::string("--") : extras.front())));
   }
   return kParsed;
 }
@@ -347,6 +360,9 @@ int Arguments::dispatch() {
   }
   if (extras_->parsed()) {
     return runExtras(extrasJson_);
+  }
+  if (cards_->parsed()) {
+    return runCards(cardsJson_);
   }
   if (new_->parsed()) {
     return runNew(newOptions_);

@@ -1,12 +1,15 @@
 #include "cli/check_command.h"
 
 #include <algorithm>
+#include <iterator>
 
 #include <nlohmann/json.hpp>
 
 #include "bridge/problem_text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
+#include "printing/paper_warnings.h"
+#include "styles/parameter_text.h"
 
 namespace creasewright {
 
@@ -28,7 +31,13 @@ Json valueJson(const ProblemValue& value) {
   return std::visit(ToJson(), value);
 }
 
-Json problemJson(const Problem& problem) {
+/// As the design's own tool grid measures.
+QString sentence(const Problem& problem, Unit unit) {
+  const QString words = problemSentence(problem, unit);
+  return isError(problem) ? words : Cli::tr("Warning: %1").arg(words);
+}
+
+Json problemJson(const Problem& problem, Unit unit) {
   Json values = Json::array();
   for (const ProblemValue& value : problem.values) {
     values.push_back(valueJson(value));
@@ -37,13 +46,13 @@ Json problemJson(const Problem& problem) {
           {"severity", isError(problem) ? "error" : "warning"},
           {"where", problem.where},
           {"values", std::move(values)},
-          {"text", problemSentence(problem, Unit::Millimetre).toStdString()}};
+          {"text", problemSentence(problem, unit).toStdString()}};
 }
 
-void printJson(const Problems& problems, bool holds) {
+void printJson(const Problems& problems, bool holds, Unit unit) {
   Json list = Json::array();
   for (const Problem& problem : problems) {
-    list.push_back(problemJson(problem));
+    list.push_back(problemJson(problem, unit));
   }
   const Json page{{"format", "creasewright-check"},
                   {"version", 1},
@@ -52,9 +61,9 @@ void printJson(const Problems& problems, bool holds) {
   printLine(QString::fromStdString(page.dump(2, ' ', false, Json::error_handler_t::replace)));
 }
 
-void printText(const Problems& problems, bool holds) {
+void printText(const Problems& problems, bool holds, Unit unit) {
   for (const Problem& problem : problems) {
-    printLine(problemSentence(problem, Unit::Millimetre));
+    printLine(sentence(problem, unit));
   }
   if (holds) {
     printLine(Cli::tr("All checks hold."));
@@ -72,9 +81,13 @@ int runCheck(const std::string& file, bool json) {
   if (problems.empty()) {
     const Result<BuiltDesign> built = build(*design);
     problems = built ? everyProblem(*built) : Problems{built.problem()};
+    if (built) {
+      std::ranges::copy(paperWarnings(*built), std::back_inserter(problems));
+    }
   }
   const bool holds = std::ranges::none_of(problems, isError);
-  json ? printJson(problems, holds) : printText(problems, holds);
+  const Unit unit = unitOf(design->grid);
+  json ? printJson(problems, holds, unit) : printText(problems, holds, unit);
   return holds ? ExitHolds : ExitFails;
 }
 

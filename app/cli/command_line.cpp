@@ -17,8 +17,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 7> kCommands{"styles", "new", "check", "export",
-                                                    "guide",  "kit", "extras"};
+constexpr std::array<std::string_view, 8> kCommands{"styles", "new", "check",  "export",
+                                                    "guide",  "kit", "extras", "cards"};
 
 bool looksLikeAFile(const char* argument) {
   return std::string_view(argument).ends_with(".cwdesign") ||

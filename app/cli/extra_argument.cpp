@@ -63,7 +63,7 @@ std::optional<Extra> readExtraArgument(const std::string& argument, const Design
     return std::nullopt;
   }
   rest.remove_prefix(std::min(colon + 1, rest.size()));
-  Extra extra = standardExtra(**kind, design.card);
+  Extra extra = ontoGrid(standardExtra(**kind, design.card), design.grid);
   while (!rest.empty()) {
     const std::string_view setting = nextSetting(rest);
     const std::size_t equals = setting.find('=');

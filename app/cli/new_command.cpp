@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "cli/choices.h"
 #include "cli/extra_argument.h"
@@ -11,6 +12,7 @@
 #include "document/build.h"
 #include "document/design_file.h"
 #include "document/limit_problems.h"
+#include "styles/parameter_text.h"
 
 namespace creasewright {
 
@@ -54,14 +56,23 @@ QString usageProblem(const NewOptions& options) {
   return {};
 }
 
-/// The argument that brought a measure past its limit.
-QString argumentBehind(const Problem& limit, const NewOptions& options) {
-  const bool set = std::ranges::any_of(options.settings, [&](const std::string& setting) {
-    return setting.starts_with(limit.where + "=");
-  });
-  return set                                ? QStringLiteral("--set")
-         : !options.choices.product.empty() ? QStringLiteral("--product")
-                                            : QStringLiteral("--card");
+/// Whether a new design of the style is inside its limits without any --set.
+bool startsWithinLimits(const NewOptions& options, const Choices& choices,
+                        const std::optional<Product>& product) {
+  const Result<Design> design =
+      newDesign(options.style, product, choices.card, choices.ease, choices.grid);
+  return design && limitProblems(*design).empty();
+}
+
+/// The argument that brought a measure past its limit: the first without which all is well.
+QString argumentBehind(const NewOptions& options, const Choices& choices) {
+  if (!options.settings.empty() && startsWithinLimits(options, choices, choices.product)) {
+    return QStringLiteral("--set");
+  }
+  if (choices.product && startsWithinLimits(options, choices, std::nullopt)) {
+    return QStringLiteral("--product");
+  }
+  return options.choices.card.empty() ? QStringLiteral("--style") : QStringLiteral("--card");
 }
 
 /// What stands against an extra, when the design can be built at all.
@@ -77,7 +88,8 @@ std::optional<Problem> extraProblem(const Design& design) {
     return std::nullopt;
   }
   for (const Problem& problem : with->problems) {
-    if (std::ranges::find(without->problems, problem) == without->problems.end()) {
+    if (problem.severity == Severity::Error &&
+        std::ranges::find(without->problems, problem) == without->problems.end()) {
       return problem;
     }
   }
@@ -123,7 +135,12 @@ int runNew(const NewOptions& options) {
                 *problem);
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
-    return fail(argumentBehind(limits.front(), options), limits.front());
+    QStringList sentences;
+    for (const Problem& limit : limits) {
+      sentences += problemSentence(limit, unitOf(design->grid));
+    }
+    return fail(QStringLiteral("%1: %2").arg(argumentBehind(options, *choices),
+                                             sentences.join(QLatin1Char(' '))));
   }
   if (const auto problem = extraProblem(*design)) {
     return fail(QStringLiteral("--extra"), *problem);

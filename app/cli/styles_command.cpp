@@ -7,6 +7,7 @@
 #include "cli/output.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
+#include "styles/limits_search.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
 
@@ -16,7 +17,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-/// A style or a kind of extra, and the values its limits are read at: the defaults, on the
+/// A style or a kind of extra, the values its limits are read at: the defaults, on the
 /// program's default card.
 struct Entry {
   std::string_view id;
@@ -25,6 +26,7 @@ struct Entry {
   const std::vector<ParameterSpec>& specs;
   Parameters parameters;
   Making making;
+  bool zeroChooses = false;  ///< a length left at 0 is chosen by the program
 };
 
 Making standardMaking() { return {Design().card.caliper, Design().grid}; }
@@ -32,8 +34,9 @@ Making standardMaking() { return {Design().card.caliper, Design().grid}; }
 std::vector<Entry> styleEntries() {
   std::vector<Entry> entries;
   for (const Style& style : styles()) {
+    const Making making = standardMaking();
     entries.push_back({style.id, styleTitle(style), styleSummary(style), style.parameters,
-                       standardParameters(style), standardMaking()});
+                       placedOnGrid(style.parameters, standardParameters(style), making), making});
   }
   return entries;
 }
@@ -42,7 +45,8 @@ std::vector<Entry> extraEntries() {
   std::vector<Entry> entries;
   for (const ExtraKind& kind : extraKinds()) {
     entries.push_back({kind.id, styleText(kind.title), styleText(kind.summary), kind.parameters,
-                       standardExtra(kind, {}).parameters, standardMaking()});
+                       ontoGrid(standardExtra(kind, Design().card), Design().grid).parameters,
+                       standardMaking(), true});
   }
   return entries;
 }
@@ -59,6 +63,23 @@ const char* unitName(ParameterKind kind) {
   return "";
 }
 
+/// What may be set with all others as they are; lengths rounded inwards to what can be typed.
+RawRange rangeOf(const ParameterSpec& spec, const Entry& entry) {
+  RawRange range = possibleRange(entry.specs, entry.parameters, entry.making, spec.key);
+  if (spec.kind != ParameterKind::Length) {
+    return range;
+  }
+  const std::int64_t fine = Length::inches(1, 64).nm();
+  const ToolGrid readable(Length::nanometres(10'000));
+  if (range.least % fine != 0) {
+    range.least = readable.roundUp(Length::nanometres(range.least)).nm();
+  }
+  if (range.most % fine != 0) {
+    range.most = readable.roundDown(Length::nanometres(range.most)).nm();
+  }
+  return range;
+}
+
 /// Lengths in millimetres, counts and flags as whole numbers.
 Json valueJson(ParameterKind kind, std::int64_t raw) {
   if (kind == ParameterKind::Length) {
@@ -67,14 +88,37 @@ Json valueJson(ParameterKind kind, std::int64_t raw) {
   return raw;
 }
 
+bool isAutomatic(const ParameterSpec& spec, const Entry& entry) {
+  return entry.zeroChooses && spec.kind == ParameterKind::Length && spec.standard == 0;
+}
+
 Json parameterJson(const ParameterSpec& spec, const Entry& entry) {
-  return {{"key", spec.key},
-          {"title", parameterTitle(spec).toStdString()},
-          {"hint", parameterHint(spec).toStdString()},
-          {"unit", unitName(spec.kind)},
-          {"default", valueJson(spec.kind, spec.standard)},
-          {"minimum", valueJson(spec.kind, spec.minimum(entry.parameters, entry.making))},
-          {"maximum", valueJson(spec.kind, spec.maximum(entry.parameters, entry.making))}};
+  const RawRange range = rangeOf(spec, entry);
+  Json json{{"key", spec.key},
+            {"title", parameterTitle(spec).toStdString()},
+            {"hint", parameterHint(spec).toStdString()},
+            {"unit", unitName(spec.kind)},
+            {"default", valueJson(spec.kind, entry.parameters.raw(spec.key))},
+            {"minimum", valueJson(spec.kind, range.least)},
+            {"maximum", valueJson(spec.kind, range.most)}};
+  if (isAutomatic(spec, entry)) {
+    json["zero"] = "automatic";
+  }
+  if (!spec.choices.empty()) {
+    json["choices"] = spec.choices;
+  }
+  return json;
+}
+
+/// As it is written on the command line.
+QString choiceWord(std::string_view choice) { return text(choice).toLower(); }
+
+QString choiceWords(const ParameterSpec& spec) {
+  QStringList words;
+  for (const std::string_view choice : spec.choices) {
+    words += choiceWord(choice);
+  }
+  return words.join(QStringLiteral(", "));
 }
 
 Json entryJson(const Entry& entry) {
@@ -110,17 +154,34 @@ QString valueWords(ParameterKind kind, std::int64_t raw) {
   return {};
 }
 
+QString standardWords(const ParameterSpec& spec, const Entry& entry) {
+  if (isAutomatic(spec, entry)) {
+    return Cli::tr("automatic (0)");
+  }
+  const auto choice = static_cast<std::size_t>(spec.standard);
+  return choice < spec.choices.size() ? choiceWord(spec.choices[choice])
+                                      : valueWords(spec.kind, spec.standard);
+}
+
 QString parameterLine(const ParameterSpec& spec, const Entry& entry) {
   const QString start =
-      QStringLiteral("    %1 %2")
-          .arg(text(spec.key).leftJustified(16), valueWords(spec.kind, spec.standard));
+      QStringLiteral("    %1 %2").arg(text(spec.key).leftJustified(16), standardWords(spec, entry));
+  if (!spec.choices.empty()) {
+    return QStringLiteral("%1  %2 (%3)")
+        .arg(start.leftJustified(34), parameterTitle(spec), choiceWords(spec));
+  }
   if (spec.kind == ParameterKind::Flag) {
     return QStringLiteral("%1  %2").arg(start.leftJustified(34), parameterTitle(spec));
   }
+  if (isAutomatic(spec, entry)) {
+    const QString most = valueWords(spec.kind, rangeOf(spec, entry).most);
+    return QStringLiteral("%1  %2 (%3)")
+        .arg(start.leftJustified(34), parameterTitle(spec), Cli::tr("or up to %1").arg(most));
+  }
+  const RawRange limits = rangeOf(spec, entry);
   const QString range =
       Cli::tr("%1 to %2")
-          .arg(valueWords(spec.kind, spec.minimum(entry.parameters, entry.making)),
-               valueWords(spec.kind, spec.maximum(entry.parameters, entry.making)));
+          .arg(valueWords(spec.kind, limits.least), valueWords(spec.kind, limits.most));
   return QStringLiteral("%1  %2 (%3)").arg(start.leftJustified(34), parameterTitle(spec), range);
 }
 

@@ -6,6 +6,7 @@
 #include "bridge/text.h"
 #include "cli/output.h"
 #include "document/suggest.h"
+#include "styles/parameter_text.h"
 
 namespace creasewright {
 
@@ -97,11 +98,6 @@ void printSuggestion(int place, const Suggestion& suggestion, Unit unit) {
   if (!suggestion.holds()) {
     printLine(Cli::tr("    Some checks fail. “creasewright check” names them."));
   }
-}
-
-/// Whole sixteenths and millimetres are enough to choose by.
-Unit unitOf(ToolGrid grid) {
-  return !grid.isNone() && grid.step().nm() % 1'000'000 != 0 ? Unit::Inch : Unit::Millimetre;
 }
 
 }  // namespace

@@ -59,9 +59,7 @@ void changeEase(DesignSession& session, Ease ease) {
 }
 
 void changeGrid(DesignSession& session, ToolGrid grid) {
-  Design design = session.design();
-  design.grid = grid;
-  push(session, refitted(design), Say::tr("tool grid"), {});
+  push(session, ontoGrid(session.design(), grid), Say::tr("tool grid"), {});
 }
 
 void changeBoard(DesignSession& session, Length board) {

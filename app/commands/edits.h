@@ -16,6 +16,7 @@ void changeStyle(DesignSession& session, std::string_view styleId);
 void changeProduct(DesignSession& session, const std::optional<Product>& product,
                    const QString& field = {});
 void changeEase(DesignSession& session, Ease ease);
+/// All measures move onto the grid, the extras' too.
 void changeGrid(DesignSession& session, ToolGrid grid);
 /// How wide the scoring board is; zero = any width.
 void changeBoard(DesignSession& session, Length board);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <iterator>
 
 #include "bridge/style_text.h"
 #include "guide/panel_list.h"
@@ -23,6 +24,19 @@ QString bendSentence(const std::string& why) {
   }
   if (why == "curved-score") {
     return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
+  }
+  if (why == "bottom-opens") {
+    return GuideTr::tr(
+        "Press the two folded edges towards each other: the tube opens, the bottom swings down and "
+        "its two long flaps hook into one another. Help with a finger from inside.");
+  }
+  if (why == "folds-flat") {
+    return GuideTr::tr(
+        "Push both sides in along their middle, swing the bottom up onto the outside of the back, "
+        "and press all creases. So the bag is kept flat until it is filled.");
+  }
+  if (why == "opens-again") {
+    return GuideTr::tr("Pull the sides out and push the bottom down from inside.");
   }
   if (why == "tabs-fed-in") {
     return GuideTr::tr(
@@ -50,8 +64,12 @@ void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
       moved.push_back(fold.child);
     }
   }
+  const auto opened = std::ranges::count_if(step.folds, &Fold::opens);
+  const bool opens = 2 * opened >= std::ssize(step.folds);
   if (lines > 0) {
-    words.sentences.append(GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines)
+    words.sentences.append((opens
+                                ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", lines)
+                                : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines))
                                .arg(panelList(piece, moved)));
   }
   if (following > 0) {

@@ -2,7 +2,7 @@
 #include <QStringList>
 #include <algorithm>
 #include <array>
-#include <map>
+#include <vector>
 
 #include "bridge/style_text.h"
 #include "guide/panel_list.h"
@@ -46,10 +46,14 @@ constexpr std::array kJoins{
 /// Flaps by their target, in the order of the plan.
 using ByTarget = std::vector<std::pair<int, std::vector<int>>>;
 
+bool isOf(const Join& join, const JoinWords& words) {
+  return join.method == words.method && join.face == words.face;
+}
+
 ByTarget byTarget(const std::vector<Join>& joins, const JoinWords& words) {
   ByTarget groups;
   for (const Join& join : joins) {
-    if (join.method != words.method || join.face != words.face) {
+    if (!isOf(join, words)) {
       continue;
     }
     auto group = std::ranges::find(groups, join.onto, &ByTarget::value_type::first);
@@ -61,13 +65,25 @@ ByTarget byTarget(const std::vector<Join>& joins, const JoinWords& words) {
   return groups;
 }
 
+/// Those the step has, in the order of its joins.
+std::vector<JoinWords> kindsOf(const std::vector<Join>& joins) {
+  std::vector<JoinWords> kinds;
+  for (const Join& join : joins) {
+    const auto same = [&join](const JoinWords& words) { return isOf(join, words); };
+    if (std::ranges::none_of(kinds, same)) {
+      kinds.push_back(*std::ranges::find_if(kJoins, same));
+    }
+  }
+  return kinds;
+}
+
 }  // namespace
 
 void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words) {
   const auto name = [&](int panel) {
     return panelTitle(piece.piece.net.panels.at(static_cast<std::size_t>(panel)).id);
   };
-  for (const JoinWords& kind : kJoins) {
+  for (const JoinWords& kind : kindsOf(step.joins)) {
     const ByTarget groups = byTarget(step.joins, kind);
     if (groups.size() == 1 && groups.front().second.size() == 1) {
       words.sentences.append(
@@ -80,10 +96,8 @@ void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words) {
       pairs.append(
           GuideTr::tr("%1 → “%2”", "flaps, target").arg(panelList(piece, flaps), name(target)));
     }
-    if (!pairs.isEmpty()) {
-      words.sentences.append(
-          QCoreApplication::translate("guide", kind.many).arg(pairs.join(QStringLiteral("; "))));
-    }
+    words.sentences.append(
+        QCoreApplication::translate("guide", kind.many).arg(pairs.join(QStringLiteral("; "))));
   }
 }
 

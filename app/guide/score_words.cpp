@@ -1,9 +1,6 @@
-#include <algorithm>
-#include <cmath>
-
 #include "bridge/label_text.h"
 #include "guide/step_words.h"
-#include "making/hand_folds.h"
+#include "making/score_curves.h"
 #include "pages/score_text.h"
 
 namespace creasewright {
@@ -11,43 +8,6 @@ namespace creasewright {
 namespace {
 
 constexpr int kMostByCoordinates = 8;
-
-/// Scores that no side guides, as the hand draws them.
-struct FreeLines {
-  std::vector<FreeScore> straight;
-  int curved = 0;
-};
-
-/// Whether the pieces of a line are more than one straight stroke, broken off here and there.
-bool isCurved(const std::vector<FreeScore>& scores, const std::vector<std::size_t>& line) {
-  const Segment& first = scores[line.front()].line;
-  const Point along = unit(first.b - first.a);
-  return line.size() > 2 && std::ranges::any_of(line, [&](std::size_t index) {
-           const Segment& piece = scores[index].line;
-           return std::abs(cross(along, unit(piece.b - piece.a))) > 1e-3;
-         });
-}
-
-FreeLines freeLines(const std::vector<FreeScore>& scores) {
-  std::vector<Fold> folds;
-  for (const FreeScore& score : scores) {
-    Fold fold;
-    fold.line = score.line;
-    fold.angle = Angle::degrees(score.valley ? 90 : -90);
-    folds.push_back(fold);
-  }
-  FreeLines lines;
-  for (const std::vector<std::size_t>& line : handFolds(folds)) {
-    if (isCurved(scores, line)) {
-      ++lines.curved;
-      continue;
-    }
-    for (const std::size_t index : line) {
-      lines.straight.push_back(scores[index]);
-    }
-  }
-  return lines;
-}
 
 void addReadings(const ScorePlan& plan, const FlatNet& flat, Unit unit, StepWords& words) {
   for (const ScoreSection& section : scoreText(plan, flat.width, flat.height)) {
@@ -71,7 +31,7 @@ StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units
                 : step.code == StepCode::ShortScores
                     ? GuideTr::tr("Score the short lines")
                     : GuideTr::tr("Score the slanting and curved lines");
-  const FreeLines free = freeLines(step.freeScores);
+  const DrawnScores free = drawnScores(step.freeScores);
   const int straight = static_cast<int>(free.straight.size());
   const bool traced = straight > kMostByCoordinates;
   const ScorePlan plan{step.settings, traced ? std::vector<FreeScore>{} : free.straight};
@@ -84,9 +44,10 @@ StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units
     words.sentences.append(
         GuideTr::tr("Trace %n slanting line(s) from the template with a stylus.", "", straight));
   }
-  if (free.curved > 0) {
+  const int curved = static_cast<int>(free.curves.size());
+  if (curved > 0) {
     words.sentences.append(
-        GuideTr::tr("Trace %n curved line(s) from the template with a stylus.", "", free.curved));
+        GuideTr::tr("Trace %n curved line(s) from the template with a stylus.", "", curved));
   }
   return words;
 }

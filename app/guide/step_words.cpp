@@ -38,6 +38,12 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
     words.sentences.append(GuideTr::tr("Trim %n sheet(s) of %1 to %2.", "", piece.count)
                                .arg(text(cut.card.name), size));
   }
+  const ToolGrid grid = built.design.grid;
+  if (units == GuideUnits::Inch && (!grid.holds(step.width) || !grid.holds(step.height))) {
+    words.sentences.append(
+        GuideTr::tr("Measure it exactly, %1: no mark of the trimmer stands there.")
+            .arg(guideSize({step.width, step.height}, GuideUnits::Millimetre)));
+  }
   if (!cut.piece.net.inscriptions.empty()) {
     QStringList lines;
     for (const Inscription& line : cut.piece.net.inscriptions) {
@@ -61,7 +67,7 @@ StepWords wordBurnish(const Step& step) {
   int valleys = 0;
   int mountains = 0;
   for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    ++(step.folds[line.front()].angle.degrees() >= 0 ? valleys : mountains);
+    ++(step.folds[line.front()].valley ? valleys : mountains);
   }
   if (valleys > 0) {
     words.sentences.append(
@@ -111,6 +117,32 @@ StepWords wordPutIn(const Step& step) {
   return words;
 }
 
+/// One whole piece is glued onto another, both lying flat.
+StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& built) {
+  const auto upper = static_cast<std::size_t>(step.pieces.front());
+  const Holding& held = *built.pieces.at(upper).piece.held;
+  const QString above = pieceTitle(guide.pieces.at(upper).name);
+  const QString below =
+      pieceTitle(guide.pieces.at(static_cast<std::size_t>(step.pieces.back())).name);
+  const QString onto = panelTitle(held.onto);
+  StepWords words;
+  words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
+  if (step.turn) {
+    words.sentences.append(turnSentence());
+  }
+  words.sentences.append(
+      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(
+      held.face == Face::Inside
+          ? GuideTr::tr("Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece "
+                        "“%3”, in the middle.")
+                .arg(above, onto, below)
+          : GuideTr::tr("Press the piece “%1”, flat as it is, onto the outside of “%2” of the "
+                        "piece “%3”, in the middle.")
+                .arg(above, onto, below));
+  return words;
+}
+
 QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& built,
                    GuideUnits units) {
   const BuiltPiece& piece = pieceOf(step, built);
@@ -130,6 +162,11 @@ QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& 
     case CheckCode::CreaseOnRim:
       return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
           .arg(name(check.panel), name(check.onto));
+    case CheckCode::RimAllRound:
+      return check.a == check.b
+                 ? GuideTr::tr("A rim of %1 shows all round.").arg(guideLength(check.a, units))
+                 : GuideTr::tr("A rim of %1 shows at left and right, of %2 in front and behind.")
+                       .arg(guideLength(check.a, units), guideLength(check.b, units));
     case CheckCode::FinishedSize:
       return GuideTr::tr("Outside it measures %1.")
           .arg(guideSize({check.a, check.b, check.c}, units));
@@ -155,6 +192,8 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
       return wordFolds(step, guide, built);
     case StepCode::PutIn:
       return wordPutIn(step);
+    case StepCode::GluePieces:
+      return wordGluing(step, guide, built);
     case StepCode::AddExtra:
       return wordExtra(step, built, units);
     default:

@@ -52,14 +52,17 @@ QStringList differences(const BuiltDesign& a, const BuiltDesign& b) {
 
 QStringList affectedPanels(const Design& design, std::string_view key) {
   const auto style = findStyle(design.styleId);
-  const auto now = build(design);
+  // On a grid a flap that gives way would take the little change back.
+  Design free = design;
+  free.grid = ToolGrid::none();
+  const auto now = build(free);
   if (!style || !now) {
     return {};
   }
   const ParameterKind kind = kindOf(**style, key);
   const std::int64_t step = kind == ParameterKind::Length ? 200'000 : 1;  // 0.2 mm
   for (const std::int64_t by : {step, -step}) {
-    Design other = design;
+    Design other = free;
     const std::int64_t raw = design.parameters.raw(key);
     other.parameters.setCount(key, kind == ParameterKind::Flag ? 1 - raw : raw + by);
     if (const auto changed = build(other)) {

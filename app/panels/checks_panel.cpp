@@ -47,6 +47,7 @@ ChecksPanel::ChecksPanel(DesignSession& session, QWidget* parent)
   layout->setContentsMargins(4, 4, 4, 4);
   layout->addWidget(fine_);
   layout->addWidget(list_, 1);
+  layout->addStretch(0);
   connect(&session_, &DesignSession::changed, this, &ChecksPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ChecksPanel::showDesign);
   connect(list_, &QListWidget::currentRowChanged, this, &ChecksPanel::showPlace);
@@ -59,13 +60,15 @@ void ChecksPanel::showDesign() {
   const QSignalBlocker quiet(list_);
   list_->clear();
   for (const Problem& problem : session_.problems()) {
-    auto* item = new QListWidgetItem(lineIcon(QStringLiteral("problem")),
-                                     problemSentence(problem, session_.unit()), list_);
+    const bool warning = problem.severity == Severity::Warning;
+    auto* item =
+        new QListWidgetItem(lineIcon(warning ? QStringLiteral("mind") : QStringLiteral("problem")),
+                            problemSentence(problem, session_.unit()), list_);
     item->setToolTip(tr("Click to see the place."));
     item->setData(Qt::UserRole, panelsOf(problem, session_.built()));
   }
   const int count = list_->count();
-  fine_->setVisible(count == 0);
+  fine_->setVisible(onlyWarnings(session_.problems()));
   list_->setVisible(count > 0);
   emit countChanged(count);
 }

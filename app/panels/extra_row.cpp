@@ -191,9 +191,10 @@ void ExtraRow::showCard() {
 void ExtraRow::showProblem() {
   QString sentence;
   for (const Problem& problem : session_.problems()) {
-    const bool own = problem.code == ProblemCode::ExtraNoPlace ||
-                     problem.code == ProblemCode::ExtraTooLarge ||
-                     problem.code == ProblemCode::ExtraFaceUnknown;
+    const bool own =
+        problem.code == ProblemCode::ExtraNoPlace || problem.code == ProblemCode::ExtraTooLarge ||
+        problem.code == ProblemCode::ExtraInTheWay || problem.code == ProblemCode::ExtraCovered ||
+        problem.code == ProblemCode::ExtraFaceUnknown;
     if (own && problem.where == kind_) {
       sentence = problemSentence(problem, session_.unit());
     }

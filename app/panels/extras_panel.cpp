@@ -48,7 +48,8 @@ void ExtrasPanel::addExtra(std::string_view kind) {
     return;
   }
   std::vector<Extra> extras = session_.design().extras;
-  extras.push_back(standardExtra(**known, session_.design().card));
+  const Design& design = session_.design();
+  extras.push_back(ontoGrid(standardExtra(**known, design.card), design.grid));
   changeExtras(session_, std::move(extras), styleText((*known)->title));
 }
 

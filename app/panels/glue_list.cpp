@@ -26,10 +26,15 @@ void GlueList::showDesign() {
     const auto& panels = piece.piece.net.panels;
     for (const GlueArea& glue : piece.gluePlan) {
       const std::string& flap = panels[static_cast<std::size_t>(glue.panel)].id;
-      const std::string& target = panels[static_cast<std::size_t>(glue.onto)].id;
+      const std::string& target =
+          glue.onto < 0 ? glue.pieceOnto : panels[static_cast<std::size_t>(glue.onto)].id;
       const QString face = glue.flapFace == Face::Inside ? tr("inside") : tr("outside");
-      auto* item = new QListWidgetItem(
-          tr("%1, on its %2: stick to %3").arg(panelTitle(flap), face, panelTitle(target)), this);
+      const QString words =
+          glue.onto < 0
+              ? tr("%1, on its %2: stick to %3 of the piece “%4”")
+                    .arg(panelTitle(flap), face, panelTitle(target), pieceTitle(glue.piece))
+              : tr("%1, on its %2: stick to %3").arg(panelTitle(flap), face, panelTitle(target));
+      auto* item = new QListWidgetItem(words, this);
       item->setData(Qt::UserRole, QStringList{text(flap), text(target)});
     }
   }

@@ -2,6 +2,7 @@
 
 #include <QVBoxLayout>
 
+#include "bridge/fit_words.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
@@ -90,11 +91,12 @@ QString MeasuresPanel::noteFor(const std::string& key) const {
     }
     const Length now = session_.design().parameters.length(key);
     if (now != reason.chosen) {
-      return tr("Set by hand. The product asks for %1.").arg(lengthText(reason.chosen, unit));
+      return reason.ofProduct
+                 ? tr("Set by hand. The product asks for %1.").arg(lengthText(reason.chosen, unit))
+                 : tr("Set by hand. Ease and card ask for %1.")
+                       .arg(lengthText(reason.chosen, unit));
     }
-    return tr("Product %1, with ease %2, with card %3, on the tool grid %4.")
-        .arg(lengthText(reason.product, unit, false), lengthText(reason.eased, unit, false),
-             lengthText(reason.needed, unit, false), lengthText(reason.chosen, unit));
+    return fitSentence(reason, unit);
   }
   return {};
 }

@@ -6,6 +6,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "net/whole_panels.h"
 #include "panels/hover_light.h"
 
 namespace creasewright {
@@ -26,8 +27,8 @@ QString foldText(const Crease* crease) {
     return OutlineTree::tr("no fold");
   }
   const QString angle = QLocale().toString(std::abs(crease->angle.degrees()), 'g', 4);
-  return crease->angle.degrees() < 0 ? OutlineTree::tr("mountain, %1°").arg(angle)
-                                     : OutlineTree::tr("valley, %1°").arg(angle);
+  return crease->isValley() ? OutlineTree::tr("valley, %1°").arg(angle)
+                            : OutlineTree::tr("mountain, %1°").arg(angle);
 }
 
 }  // namespace
@@ -41,7 +42,7 @@ OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
   connect(&session_, &DesignSession::changed, this, &OutlineTree::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &OutlineTree::showDesign);
   connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
-    session_.pinHighlight(item != nullptr ? QStringList(item->data(0, Qt::UserRole).toString())
+    session_.pinHighlight(item != nullptr ? item->data(0, Qt::UserRole).toStringList()
                                           : QStringList());
   });
   lightUnderMouse(*this, session_);
@@ -59,16 +60,35 @@ void OutlineTree::showDesign() {
 
 void OutlineTree::addPiece(const BuiltPiece& piece) {
   const Net& net = piece.piece.net;
+  const std::vector<int> whole = wholePanels(net);
   std::vector<QTreeWidgetItem*> items;  // a parent comes before its children
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
+    // The strips of a bent panel have one row.
+    if (whole[i] != static_cast<int>(i)) {
+      items.push_back(items[static_cast<std::size_t>(whole[i])]);
+      continue;
+    }
     const Crease* crease = net.creaseOf(static_cast<int>(i));
     auto* item = crease != nullptr
                      ? new QTreeWidgetItem(items[static_cast<std::size_t>(crease->parent)])
                      : new QTreeWidgetItem(this);
+    QStringList ids;
+    Polygon corners;  // in the frame of the first strip
+    for (std::size_t k = i; k < net.panels.size(); ++k) {
+      if (whole[k] != static_cast<int>(i)) {
+        continue;
+      }
+      ids.append(text(net.panels[k].id));
+      const Transform seen = piece.flat.frames[i].inverse().after(piece.flat.frames[k]);
+      for (const Point& p : net.panels[k].outline) {
+        const Point3 at = seen.apply(p);
+        corners.push_back({at.x, at.y});
+      }
+    }
     item->setText(0, panelTitle(net.panels[i].id));
-    item->setText(1, sizeText(net.panels[i].outline, session_.unit()));
+    item->setText(1, sizeText(corners, session_.unit()));
     item->setText(2, foldText(crease));
-    item->setData(0, Qt::UserRole, text(net.panels[i].id));
+    item->setData(0, Qt::UserRole, ids);
     items.push_back(item);
   }
 }

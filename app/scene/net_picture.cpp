@@ -60,8 +60,8 @@ void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera&
       continue;
     }
     const Role role = crease.kind == CreaseKind::Perforated ? Role::Perforation
-                      : crease.angle.degrees() < 0          ? Role::Mountain
-                                                            : Role::Valley;
+                      : crease.isValley()                   ? Role::Valley
+                                                            : Role::Mountain;
     painter.setPen(screenPen(role, camera.scale()));
     const Segment& line = piece.flat.creases[i];
     painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));

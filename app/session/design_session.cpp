@@ -13,11 +13,13 @@ DesignSession::DesignSession(QObject* parent) : QObject(parent) {
   connect(&history_, &QUndoStack::cleanChanged, this, &DesignSession::fileChanged);
   design_ = freshDesign();
   rebuild();
+  followGrid();
 }
 
 void DesignSession::apply(const Design& design) {
   design_ = design;
   rebuild();
+  followGrid();
   emit changed();
 }
 
@@ -71,7 +73,24 @@ void DesignSession::markUnsaved() {
   emit fileChanged();
 }
 
+void DesignSession::setWarner(Warner warner) {
+  warner_ = std::move(warner);
+  rebuild();
+  emit changed();
+}
+
+void DesignSession::followGrid() {
+  if (!unitChosen_) {
+    showUnit(unitShown(design_.grid));
+  }
+}
+
 void DesignSession::setUnit(Unit unit) {
+  unitChosen_ = true;
+  showUnit(unit);
+}
+
+void DesignSession::showUnit(Unit unit) {
   if (unit != unit_) {
     unit_ = unit;
     emit unitChanged(unit);
@@ -98,6 +117,10 @@ void DesignSession::rebuild() {
   if (current_) {
     built_ = std::move(result).value();
     problems_ = everyProblem(built_);
+    if (warner_) {
+      const Problems more = warner_(built_);
+      problems_.insert(problems_.end(), more.begin(), more.end());
+    }
     return;
   }
   problems_ = limitProblems(design_);

@@ -3,6 +3,7 @@
 #include <QObject>
 #include <QString>
 #include <QUndoStack>
+#include <functional>
 #include <optional>
 
 #include "document/build.h"
@@ -43,7 +44,13 @@ class DesignSession : public QObject {
   /// The file no longer holds this design: until saved it counts as unsaved.
   void markUnsaved();
 
+  /// Asked at every change for warnings beyond those of the design itself: paper and sheets.
+  using Warner = std::function<Problems(const BuiltDesign&)>;
+  void setWarner(Warner warner);
+
+  /// What the person chose, else the unit of the design's own tool grid, else the country's.
   [[nodiscard]] Unit unit() const { return unit_; }
+  /// The person's choice.
   void setUnit(Unit unit);
 
   /// Panels to light up everywhere, by id: those under the mouse, else those of the field or check
@@ -61,6 +68,8 @@ class DesignSession : public QObject {
 
  private:
   void rebuild();
+  void followGrid();
+  void showUnit(Unit unit);
 
   Design design_;
   BuiltDesign built_;
@@ -69,7 +78,9 @@ class DesignSession : public QObject {
   bool unsaved_ = false;  ///< whatever the history says
   QString path_;
   QUndoStack history_;
+  Warner warner_;
   Unit unit_ = Unit::Millimetre;
+  bool unitChosen_ = false;
   QStringList pinned_;
   QStringList hover_;
 };

@@ -4,6 +4,8 @@
 #include <QLocale>
 #include <QSettings>
 
+#include "styles/parameter_text.h"
+
 namespace creasewright {
 
 namespace {
@@ -33,6 +35,11 @@ Unit preferredUnit() {
 
 void setPreferredUnit(Unit unit) {
   keep("unit", unit == Unit::Inch ? QStringLiteral("in") : QStringLiteral("mm"));
+}
+
+Unit unitShown(ToolGrid grid) {
+  const bool chosen = !setting("unit").toString().isEmpty();
+  return chosen || grid.isNone() ? preferredUnit() : unitOf(grid);
 }
 
 ThemeChoice preferredTheme() {

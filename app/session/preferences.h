@@ -5,6 +5,7 @@
 #include <QStringList>
 
 #include "units/length.h"
+#include "units/tool_grid.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -14,6 +15,10 @@ namespace creasewright {
 /// Millimetres or inches; by the country's own measures until the person chooses.
 Unit preferredUnit();
 void setPreferredUnit(Unit unit);
+
+/// The unit to show a design in: the one the person chose, else that of its tool grid, else the
+/// country's.
+Unit unitShown(ToolGrid grid);
 
 ThemeChoice preferredTheme();
 void setPreferredTheme(ThemeChoice choice);

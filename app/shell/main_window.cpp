@@ -14,6 +14,7 @@
 #include <QUrl>
 
 #include "bridge/text.h"
+#include "printing/paper_warnings.h"
 #include "scene/sheet_view.h"
 #include "session/preferences.h"
 #include "shell/columns.h"
@@ -45,7 +46,7 @@ MainWindow::MainWindow(QWidget* parent)
       autosave_(session_, recoveryFolder()),
       columns_(new Columns(session_, this)),
       files_(new FileActions(session_, this)) {
-  session_.setUnit(preferredUnit());
+  session_.setWarner(paperWarnings);
   setAcceptDrops(true);
   new WheelGuard(this);
   new UndoKeys(this);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <cstdint>
 #include <string>
 #include <variant>
@@ -27,5 +28,11 @@ struct Problem {
 };
 
 using Problems = std::vector<Problem>;
+
+/// Whether nothing but warnings is among them.
+inline bool onlyWarnings(const Problems& problems) {
+  return std::ranges::all_of(problems,
+                             [](const Problem& p) { return p.severity == Severity::Warning; });
+}
 
 }  // namespace creasewright

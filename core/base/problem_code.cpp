@@ -52,6 +52,8 @@ std::string_view codeName(ProblemCode code) {
       return "parameter-too-small";
     case ProblemCode::ParameterTooLarge:
       return "parameter-too-large";
+    case ProblemCode::StyleUnsuited:
+      return "style-unsuited";
     case ProblemCode::ProductUnreadable:
       return "product-unreadable";
     case ProblemCode::ProductTooLarge:
@@ -74,8 +76,20 @@ std::string_view codeName(ProblemCode code) {
       return "extra-face-unknown";
     case ProblemCode::ExtraTooLarge:
       return "extra-too-large";
+    case ProblemCode::ExtraInTheWay:
+      return "extra-in-the-way";
+    case ProblemCode::ExtraCovered:
+      return "extra-covered";
     case ProblemCode::FoldsClose:
       return "folds-close";
+    case ProblemCode::CardThick:
+      return "card-thick";
+    case ProblemCode::BlankOverBoard:
+      return "blank-over-board";
+    case ProblemCode::BlankOverSheets:
+      return "blank-over-sheets";
+    case ProblemCode::ManyPages:
+      return "many-pages";
     case ProblemCode::PaperUnknown:
       return "paper-unknown";
     case ProblemCode::MarginTooLarge:

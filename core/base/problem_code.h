@@ -28,18 +28,21 @@ enum class ProblemCode {
   CreaseMissesRim,    // where = flap, target, distance
   LoopOpen,           // where = panel, distance
   PanelsCollide,      // where = panel, other panel, stage code
-  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece
+  CavityTooSmall,     // where = axis ("length", "width", "height"), have, need, piece, then threes:
+                      // parameter that makes it larger, least value of it, its title; none = the
+                      // style does not suit
   // parameters
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key
   ParameterUnreadable,  // where = key, text
-  ParameterTooSmall,    // where = key, value, minimum
-  ParameterTooLarge,    // where = key, value, maximum
+  ParameterTooSmall,    // where = key, value, minimum, title
+  ParameterTooLarge,    // where = key, value, maximum, title
+  StyleUnsuited,  // where = key, what the product needs, most, title (no values: the card is why)
   // fit
   ProductUnreadable,  // text
   ProductTooLarge,    // length, limit
   ProductTooSmall,    // length, limit
-  CardUnknown,        // text
+  CardUnknown,        // text, up to three ids that are like it
   CardTooThick,       // caliper, limit
   EaseUnknown,        // text
   GridUnknown,        // text
@@ -48,8 +51,14 @@ enum class ProblemCode {
   ExtraNoPlace,      // nothing of the box it could go with
   ExtraFaceUnknown,  // text
   ExtraTooLarge,     // length, limit
+  ExtraInTheWay,     // face, the panel, piece or kind of extra that is there
+  ExtraCovered,      // face, the kind of extra that hides part of it (warning)
   // making
-  FoldsClose,  // where = panel, distance, limit (warning)
+  FoldsClose,       // where = panel, distance, limit (warning)
+  CardThick,        // where = piece, caliper, limit (warning)
+  BlankOverBoard,   // where = piece, width, height, board (warning)
+  BlankOverSheets,  // where = piece, width, height (warning)
+  ManyPages,        // pages, limit, paper (warning)
   // pages
   PaperUnknown,    // text
   MarginTooLarge,  // margin, paper

@@ -7,12 +7,16 @@
 #include <utility>
 
 #include "document/build_extras.h"
+#include "document/making_warnings.h"
+#include "document/room_advice.h"
+#include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
+#include "styles/limits_search.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -59,6 +63,21 @@ std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& oute
   return std::nullopt;
 }
 
+/// Whether a round product that the free cuboid is too small for stands in the piece all the same.
+bool standsRound(const BuiltDesign& built, BuiltPiece& piece, const Sizes& need, double caliper) {
+  if (piece.piece.over || !built.design.product) return false;
+  const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
+  if (!room.round) return false;
+  const Sizes have = asArray(*piece.cavity);
+  bool lacks = false;
+  for (std::size_t i = 0; i < 3; ++i) lacks = lacks || have.at(i) < need.at(i) - kSlack;
+  if (!lacks) return false;
+  const RoundSize size{std::max(need[0], need[1]), need[2], room.ball};
+  piece.roundRoom =
+      roundRoom(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, size, piece.cavityBox);
+  return piece.roundRoom.has_value();
+}
+
 void measureCavities(BuiltDesign& built, double caliper) {
   for (BuiltPiece& piece : built.pieces) {
     if (!piece.piece.cavity) continue;
@@ -69,7 +88,38 @@ void measureCavities(BuiltDesign& built, double caliper) {
     piece.cavityBox =
         cavityBox(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
     piece.cavity = sizeAlong(*piece.piece.cavity, piece.cavityBox);
-    if (need) checkCavity(piece.piece.name, *piece.cavity, *need, built.problems);
+    if (need && !standsRound(built, piece, *need, caliper))
+      checkCavity(piece.piece.name, *piece.cavity, *need, built.problems);
+  }
+}
+
+const BuiltPiece* pieceCalled(const BuiltDesign& built, const std::string& name) {
+  for (const BuiltPiece& piece : built.pieces)
+    if (piece.piece.name == name) return &piece;
+  return nullptr;
+}
+
+/// The face of a glued piece's panel that looks at the other piece's.
+Face meetingFace(const BuiltPiece& piece, const BuiltPiece& other) {
+  const Holding& held = *piece.piece.held;
+  const auto normal = [](const BuiltPiece& of, const std::string& panel) {
+    const std::optional<int> index = of.piece.net.find(panel);
+    return of.folded[static_cast<std::size_t>(index.value_or(0))].normal();
+  };
+  const Point3 own = held.place.value_or(Transform()).turn(normal(piece, held.panel));
+  const bool against = dot(own, normal(other, held.onto)) < 0;
+  return against == (held.face == Face::Inside) ? Face::Inside : Face::Outside;
+}
+
+/// What glues whole pieces to one another joins the glue plan of the one that takes the adhesive.
+void glueToOneAnother(BuiltDesign& built) {
+  for (BuiltPiece& piece : built.pieces) {
+    const std::optional<Holding>& held = piece.piece.held;
+    const BuiltPiece* other =
+        held && held->by == Hold::Glue ? pieceCalled(built, held->to) : nullptr;
+    if (other == nullptr) continue;
+    std::ranges::move(planPieceGlue(*held, piece.piece.net, piece.flat, meetingFace(piece, *other)),
+                      std::back_inserter(piece.gluePlan));
   }
 }
 
@@ -99,16 +149,27 @@ Problems everyProblem(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
     std::ranges::move(checkFoldPath(piece.piece.net, piece.card.caliper.mm()),
                       std::back_inserter(problems));
+  problems.insert(problems.end(), built.warnings.begin(), built.warnings.end());
   return problems;
 }
 
 Problems limitProblems(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return {style.problem()};
-  return checkLimits(**style, design.parameters, {design.card.caliper, design.grid});
+  const Making making{design.card.caliper, design.grid};
+  Problems found = checkLimits(**style, design.parameters, making);
+  if (!design.product || withinLimits((*style)->parameters, design.parameters, making))
+    return found;
+  // What the product lacks room for is said at once.
+  std::erase_if(found, [](const Problem& p) { return p.code != ProblemCode::UnknownParameter; });
+  const Fitted fitted = fit(**style, *design.product, design.ease, making, design.parameters);
+  std::ranges::move(adviceFor((*style)->parameters, design.parameters,
+                              raisedTo(fitted, design.parameters), making, floorsOf(fitted)),
+                    std::back_inserter(found));
+  return found;
 }
 
-Result<BuiltDesign> build(const Design& design) {
+Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return style.problem();
   if (Problems limits = limitProblems(design); !limits.empty()) return std::move(limits.front());
@@ -117,14 +178,25 @@ Result<BuiltDesign> build(const Design& design) {
   BuiltDesign built;
   built.design = design;
   built.style = *style;
-  std::vector<Piece> pieces = (*style)->build(design.parameters, making);
+  std::vector<Piece> pieces =
+      (*style)->build(blanksOnGrid(**style, design.parameters, making), making);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
+  glueToOneAnother(built);
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
   measureCavities(built, making.caliper.mm());
   addExtras(windows, built);
+  built.warnings = makingWarnings(built);
+  return built;
+}
+
+Result<BuiltDesign> build(const Design& design) {
+  Result<BuiltDesign> result = buildWithoutAdvice(design);
+  if (!result) return result;
+  BuiltDesign built = std::move(result).value();
+  adviseOnRoom(built);
   return built;
 }
 

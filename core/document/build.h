@@ -6,6 +6,7 @@
 #include "document/design.h"
 #include "extras/extra_kind.h"
 #include "folding/cavity.h"
+#include "folding/round_room.h"
 #include "making/glue_plan.h"
 #include "making/score_plan.h"
 #include "making/waste.h"
@@ -31,8 +32,10 @@ struct BuiltPiece {
   std::vector<GlueArea> gluePlan;
   std::vector<WastePiece> waste;
   std::optional<CavitySize> cavity;
-  CavityBox cavityBox = {};       ///< where it is, in the frame of the cavity's panel
-  std::optional<ExtraRole> role;  ///< nothing for the box's own pieces
+  CavityBox cavityBox = {};                 ///< where it is, in the frame of the cavity's panel
+  std::optional<RoundRoom> roundRoom = {};  ///< where a round product stands that the box is no
+                                            ///< room for: between slanting or polygonal walls
+  std::optional<ExtraRole> role;            ///< nothing for the box's own pieces
 };
 
 /// Everything that follows from a design. Every output reads this and nothing else.
@@ -42,7 +45,8 @@ struct BuiltDesign {
   std::vector<BuiltPiece> pieces;  ///< the box's own first, then those of its extras
   std::vector<RibbonNeed> ribbons;
   std::vector<FitReason> reasons;  ///< how the product's measures became parameters
-  Problems problems;               ///< empty when all checks hold
+  Problems problems;               ///< without errors when all checks hold
+  Problems warnings;               ///< what asks for care in making (makingWarnings)
 };
 
 /// One piece of a net, flat, folded and planned for the design's tools; what its net does not hold
@@ -53,8 +57,8 @@ BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Probl
 /// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.
 Result<BuiltDesign> build(const Design& design);
 
-/// BuiltDesign::problems and what the way of folding meets (checkFoldPath of every piece): too slow
-/// for every move of the mouse, quick enough for one change.
+/// BuiltDesign::problems, its warnings, and what the way of folding meets (checkFoldPath of every
+/// piece): too slow for every move of the mouse, quick enough for one change.
 Problems everyProblem(const BuiltDesign& built);
 
 /// Every parameter of the design outside its limits; empty when it can be built.

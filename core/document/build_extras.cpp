@@ -1,7 +1,10 @@
 #include "document/build_extras.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
+
+#include "extras/wrap_round.h"
 
 namespace creasewright {
 namespace {
@@ -26,6 +29,7 @@ Host hostOf(const BuiltDesign& built) {
   Host host = hostOf(built.design);
   for (const BuiltPiece& piece : built.pieces)
     if (!piece.role) host.pieces.push_back({&piece.piece, &piece.folded, piece.cavityBox});
+  host.wraps = wrapsOf(built.design.extras, host);
   return host;
 }
 
@@ -71,6 +75,7 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
   Host host = hostOf(design);
   for (std::size_t i = 0; i < pieces.size(); ++i)
     host.pieces.push_back({&pieces[i], &poses[i], {}});
+  host.wraps = wrapsOf(design.extras, host);
   for (std::size_t i = 0; i < design.extras.size(); ++i) {
     if (design.extras[i].kind != "window") continue;
     const Result<ExtraParts> parts = partsOf(design.extras[i], host);
@@ -91,15 +96,21 @@ std::vector<std::string> faceNames(const BuiltDesign& built) {
 }
 
 void addExtras(const CutWindows& windows, BuiltDesign& built) {
+  std::vector<TakenPlace> taken;
   for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
     const int index = static_cast<int>(i);
     const auto window = windows.find(index);
+    Host host = hostOf(built);
+    host.taken = taken;
     Result<ExtraParts> parts =
-        window != windows.end() ? window->second : partsOf(built.design.extras[i], hostOf(built));
-    if (parts)
-      addPieces(index, std::move(parts).value(), built);
-    else
+        window != windows.end() ? window->second : partsOf(built.design.extras[i], host);
+    if (!parts) {
       built.problems.push_back(parts.problem());
+      continue;
+    }
+    std::ranges::copy(parts->taken, std::back_inserter(taken));
+    std::ranges::copy(parts->warnings, std::back_inserter(built.problems));
+    addPieces(index, std::move(parts).value(), built);
   }
 }
 

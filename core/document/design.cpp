@@ -1,8 +1,10 @@
 #include "document/design.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "base/excerpt.h"
+#include "extras/extra_kind.h"
 #include "styles/parameter_text.h"
 #include "styles/registry.h"
 
@@ -18,7 +20,10 @@ Result<Design> newDesign(std::string_view styleId, std::optional<Product> produc
   design.card = card;
   design.ease = ease;
   design.grid = grid;
-  if (product) design.parameters = fit(**style, *product, ease, {card.caliper, grid}).parameters;
+  const Making making{card.caliper, grid};
+  design.parameters = product
+                          ? fit(**style, *product, ease, making).parameters
+                          : placedOnGrid((*style)->parameters, standardParameters(**style), making);
   return design;
 }
 
@@ -43,6 +48,38 @@ Design withValue(Design design, std::string_view key, std::int64_t raw) {
   const bool possible = raw >= spec->minimum(design.parameters, making) &&
                         raw <= spec->maximum(design.parameters, making);
   return possible ? refitted(std::move(design)) : design;
+}
+
+Design ontoGrid(Design design, ToolGrid grid) {
+  for (Extra& extra : design.extras) extra = ontoGrid(std::move(extra), grid);
+  const ToolGrid before = std::exchange(design.grid, grid);
+  const Result<const Style*> style = findStyle(design.styleId);
+  if (!style || grid.isNone()) return style ? refitted(std::move(design)) : design;
+  const Making making{design.card.caliper, grid};
+  Floors floors;
+  if (design.product) {
+    const auto fitOn = [&](ToolGrid on) {
+      return fit(**style, *design.product, design.ease, {design.card.caliper, on},
+                 design.parameters);
+    };
+    const Fitted was = fitOn(before);
+    const Fitted is = fitOn(grid);
+    floors = floorsOf(is);
+    for (std::size_t i = 0; i < is.reasons.size(); ++i)
+      if (design.parameters.length(was.reasons[i].key) == was.reasons[i].chosen)
+        design.parameters.set(is.reasons[i].key, is.reasons[i].chosen);
+  }
+  design.parameters =
+      placedOnGrid((*style)->parameters, std::move(design.parameters), making, floors);
+  return design;
+}
+
+Extra ontoGrid(Extra extra, ToolGrid grid) {
+  const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+  if (kind)
+    extra.parameters =
+        placedOnGrid((*kind)->parameters, std::move(extra.parameters), {extra.card.caliper, grid});
+  return extra;
 }
 
 Design refitted(Design design) {

@@ -28,7 +28,8 @@ struct Design {
   bool operator==(const Design&) const = default;
 };
 
-/// A new design: the style's defaults, or fitted to the product when there is one.
+/// A new design: the style's defaults moved onto the grid and inside their limits for the card, or
+/// fitted to the product when there is one.
 /// Error: UnknownStyle.
 Result<Design> newDesign(std::string_view styleId, std::optional<Product> product, const Card& card,
                          Ease ease, ToolGrid grid);
@@ -40,6 +41,14 @@ Result<Design> withParameter(Design design, std::string_view key, std::string_vi
 /// Sets a parameter to a raw value (nanometres, count or flag). Where a count or flag changes what
 /// the product needs, the fitted measures follow.
 Design withValue(Design design, std::string_view key, std::int64_t raw);
+
+/// The design for another tool grid: every length moves to the nearest place on it, those of its
+/// extras too. What followed from the product is fitted anew; nothing goes below what the product
+/// or a limit asks for. Counts, flags and lengths of zero, which mean "automatic", stay.
+Design ontoGrid(Design design, ToolGrid grid);
+
+/// An extra's own lengths on the grid in the same way.
+Extra ontoGrid(Extra extra, ToolGrid grid);
 
 /// The same design for another product, ease, card or grid: fitted parameters follow, the others
 /// stay.

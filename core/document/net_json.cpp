@@ -61,6 +61,7 @@ Json creasesJson(const BuiltPiece& built) {
                        {"p", pointJson(built.flat.creases[i].a)},
                        {"q", pointJson(built.flat.creases[i].b)},
                        {"angle_deg", numberJson(crease.angle.degrees())},
+                       {"fold", crease.isValley() ? "valley" : "mountain"},
                        {"stage", crease.stage},
                        {"kind", kindText(crease.kind)},
                        {"loop", crease.loop}});
@@ -98,6 +99,57 @@ Json patchesJson(const BuiltPiece& built) {
     patches.push_back(std::move(json));
   }
   return patches;
+}
+
+/// The cut edges of that name, as lines in blank coordinates.
+Json edgesJson(const BuiltPiece& built, int panel, const std::string& name) {
+  const auto i = static_cast<std::size_t>(panel);
+  const std::vector<std::string>& edges = built.piece.net.panels[i].edges;
+  const Polygon& outline = built.piece.net.panels[i].outline;
+  Json lines = Json::array();
+  for (std::size_t k = 0; k < edges.size(); ++k)
+    if (edges[k] == name)
+      lines.push_back(pointsJson({built.flat.place(panel, outline[k]),
+                                  built.flat.place(panel, outline[(k + 1) % outline.size()])}));
+  return lines;
+}
+
+Json openEdgesJson(const BuiltPiece& built) {
+  const Net& net = built.piece.net;
+  Json list = Json::array();
+  for (const OpenEdges& open : net.openEdges)
+    list.push_back({{"a", idOf(net, open.panel)},
+                    {"a_lines", edgesJson(built, open.panel, open.edge)},
+                    {"b", idOf(net, open.other)},
+                    {"b_lines", edgesJson(built, open.other, open.otherEdge)},
+                    {"why", open.why}});
+  return list;
+}
+
+Json frameJson(const Transform& frame) {
+  const auto list = [](Point3 p) {
+    return Json::array({numberJson(p.x), numberJson(p.y), numberJson(p.z)});
+  };
+  return {{"origin", list(frame.apply(Point3{}))},
+          {"x", list(frame.turn({1, 0, 0}))},
+          {"y", list(frame.turn({0, 1, 0}))}};
+}
+
+/// How a piece is held to another; null for the one that others are held to, and for extras.
+Json heldJson(const BuiltPiece& built) {
+  if (!built.piece.held) return nullptr;
+  const Holding& held = *built.piece.held;
+  Json json{{"by", held.by == Hold::Glue   ? "glue"
+                   : held.by == Hold::Slot ? "slot"
+                                           : "loose"},
+            {"to", held.to}};
+  if (held.by == Hold::Glue) {
+    json["panel"] = held.panel;
+    json["onto"] = held.onto;
+    json["face"] = faceText(held.face);
+  }
+  if (held.place) json["place"] = frameJson(*held.place);
+  return json;
 }
 
 Json cardJson(const Card& card) {
@@ -142,6 +194,8 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
           {"creases", creasesJson(built)},
           {"mates", matesJson(built)},
           {"patches", patchesJson(built)},
+          {"open_edges", openEdgesJson(built)},
+          {"held", heldJson(built)},
           {"cuts", std::move(cuts)},
           {"score_plan", scorePlanJson(built.scorePlan, grid)},
           {"cut_plan", cutPlanJson(built)},
@@ -175,6 +229,17 @@ Json cavityBoxJson(const BuiltPiece& piece) {
                                  point3Json(frame.turn({0, 0, size.z}))})}};
 }
 
+/// Where a round product stands, in the same coordinates; null where the free box holds it.
+Json roundRoomJson(const BuiltPiece& piece) {
+  if (!piece.roundRoom) return nullptr;
+  const std::string& id = piece.piece.cavity->panel;
+  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  return {{"shape", piece.roundRoom->size.ball ? "ball" : "cylinder"},
+          {"across", numberJson(piece.roundRoom->size.across)},
+          {"foot", point3Json(frame.apply(piece.roundRoom->foot))},
+          {"along", point3Json(frame.turn(piece.roundRoom->along))}};
+}
+
 /// Of the piece that holds the product.
 Json cavityJson(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
@@ -182,7 +247,8 @@ Json cavityJson(const BuiltDesign& built) {
       return {{"length", numberJson(piece.cavity->length)},
               {"width", numberJson(piece.cavity->width)},
               {"height", numberJson(piece.cavity->height)},
-              {"box", cavityBoxJson(piece)}};
+              {"box", cavityBoxJson(piece)},
+              {"round", roundRoomJson(piece)}};
   return nullptr;
 }
 
@@ -204,6 +270,13 @@ Json parametersJson(const BuiltDesign& built) {
     }
   }
   return json;
+}
+
+/// What the net itself shows; the way of folding is for everyProblem().
+Problems allProblems(const BuiltDesign& built) {
+  Problems all = built.problems;
+  all.insert(all.end(), built.warnings.begin(), built.warnings.end());
+  return all;
 }
 
 Json problemsJson(const Problems& problems) {
@@ -232,7 +305,7 @@ std::string writeNetJson(const BuiltDesign& built) {
   json["ribbons"] = ribbonsJson(built);
   json["product"] = productJson(built.design.product);
   json["cavity"] = cavityJson(built);
-  json["problems"] = problemsJson(built.problems);
+  json["problems"] = problemsJson(allProblems(built));
   return json.dump(1, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

@@ -120,7 +120,8 @@ Json foldJson(const Net& net, const Fold& fold) {
           {"b", panelId(net, fold.child)},
           {"p", pointJson(fold.line.a)},
           {"q", pointJson(fold.line.b)},
-          {"angle_deg", numberJson(fold.angle.degrees())}};
+          {"angle_deg", numberJson(fold.angle.degrees())},
+          {"fold", foldText(fold.valley)}};
 }
 
 }  // namespace
@@ -162,11 +163,13 @@ Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
   const AdhesivePlan adhesive = planAdhesive(net, piece.gluePlan, planFolds(net, piece.flat), grid);
   Json plan = Json::array();
   for (const GlueArea& area : piece.gluePlan) {
-    plan.push_back({{"panel", panelId(net, area.panel)},
-                    {"onto", panelId(net, area.onto)},
-                    {"face", faceText(area.face)},
-                    {"flap_face", faceText(area.flapFace)},
-                    {"area", pointsJson(area.area)}});
+    Json place{{"panel", panelId(net, area.panel)},
+               {"onto", area.onto < 0 ? area.pieceOnto : panelId(net, area.onto)},
+               {"face", faceText(area.face)},
+               {"flap_face", faceText(area.flapFace)},
+               {"area", pointsJson(area.area)}};
+    if (area.onto < 0) place["piece"] = area.piece;
+    plan.push_back(std::move(place));
   }
   for (const GlueStrip& strip : adhesive.strips) {
     Json& place = plan[static_cast<std::size_t>(strip.area)];

@@ -6,13 +6,14 @@
 
 #include "fit/round_product.h"
 #include "making/cut_plan.h"
+#include "making/score_curves.h"
 #include "styles/registry.h"
 
 namespace creasewright {
 namespace {
 
 int scoreLines(const ScorePlan& plan) {
-  auto lines = static_cast<int>(plan.freeScores.size());
+  auto lines = drawnScores(plan.freeScores).count();
   for (const ScoreSetup& setup : plan.setups)
     for (const ScoreReading& reading : setup.readings)
       if (reading.purpose == ScorePurpose::Fold) lines += static_cast<int>(setup.sides.size());

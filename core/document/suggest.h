@@ -27,8 +27,8 @@ struct Suggestion {
   int cuts = 0;                  ///< straight or curved, four to trim each blank; counts included
   Length glue;                   ///< length of all glued joints, counts included
 
-  /// Whether every check holds.
-  [[nodiscard]] bool holds() const { return built.problems.empty(); }
+  /// Whether every check holds; warnings do not count.
+  [[nodiscard]] bool holds() const { return onlyWarnings(built.problems); }
   [[nodiscard]] bool fitsAnySheet() const;
   [[nodiscard]] bool usesGlue() const { return glue > Length(); }
 };

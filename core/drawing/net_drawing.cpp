@@ -21,7 +21,7 @@ std::optional<Role> creaseRole(const Crease& crease) {
     case CreaseKind::Score:
       break;
   }
-  return crease.angle.degrees() < 0 ? Role::Mountain : Role::Valley;
+  return crease.isValley() ? Role::Valley : Role::Mountain;
 }
 
 PathItem hatching(Role role, const std::vector<Polygon>& rings, double spacing, double degrees) {

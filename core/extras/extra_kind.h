@@ -51,6 +51,8 @@ struct ExtraParts {
   std::vector<ExtraPiece> pieces;
   std::optional<RibbonNeed> ribbon;
   std::optional<FaceOpening> opening;
+  std::vector<TakenPlace> taken = {};  ///< on faces, for those that come after
+  Problems warnings = {};              ///< it is made, but not well
 };
 
 /// A kind of extra. Titles and hints are source text for translation.

@@ -13,10 +13,6 @@ std::array<double, 3> asArray(const CavitySize& size) {
   return {size.length, size.width, size.height};
 }
 
-Point3 axisVector(int axis) {
-  return {axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
-}
-
 /// Whether another piece goes over this one.
 bool isCovered(const Host& host, const Piece& piece) {
   return std::ranges::any_of(host.pieces, [&](const HostPiece& other) {
@@ -80,6 +76,10 @@ HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, Point3 up) {
 
 }  // namespace
 
+Point3 unitAlong(int axis) {
+  return {axis == 0 ? 1.0 : 0.0, axis == 1 ? 1.0 : 0.0, axis == 2 ? 1.0 : 0.0};
+}
+
 std::optional<OutsideBox> outsideOf(const Host& host) {
   if (host.pieces.empty() || !host.pieces.front().piece->cavity) return std::nullopt;
   const double caliper = host.making.caliper.mm();
@@ -92,8 +92,7 @@ std::optional<OutsideBox> outsideOf(const Host& host) {
   OutsideBox outside;
   outside.centre = frame.apply((box.low + box.high) / 2);
   outside.up = uprightOf(*first.piece);
-  for (std::size_t i = 0; i < 3; ++i)
-    outside.axes.at(i) = frame.turn(axisVector(cavity.axes.at(i)));
+  for (std::size_t i = 0; i < 3; ++i) outside.axes.at(i) = frame.turn(unitAlong(cavity.axes.at(i)));
   for (const HostPiece& piece : host.pieces)
     if (piece.piece->cavity && !piece.piece->net.creases.empty())
       widen(outside.sizes, piece, caliper);
@@ -121,17 +120,22 @@ std::string faceName(const Host& host, const HostFace& face) {
   return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(face.panel)].id;
 }
 
-Result<HostFace> faceFor(const Extra& extra, const Host& host) {
-  const std::vector<HostFace> faces = facesOf(host);
+Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host) {
+  std::vector<HostFace> faces = facesOf(host);
   if (faces.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   if (extra.face.empty()) {
-    const auto seen =
-        std::ranges::find_if(faces, [&](const HostFace& f) { return isSeen(host, f); });
-    return seen == faces.end() ? faces.front() : *seen;
+    std::ranges::stable_partition(faces, [&](const HostFace& f) { return isSeen(host, f); });
+    return faces;
   }
   for (const HostFace& face : faces)
-    if (faceName(host, face) == extra.face) return face;
+    if (faceName(host, face) == extra.face) return std::vector{face};
   return Problem{ProblemCode::ExtraFaceUnknown, extra.kind, {extra.face}};
+}
+
+Result<HostFace> faceFor(const Extra& extra, const Host& host) {
+  const Result<std::vector<HostFace>> faces = facesFor(extra, host);
+  if (!faces) return faces.problem();
+  return faces->front();
 }
 
 FacePlace placeOn(const HostFace& face, Point middle, double lift) {

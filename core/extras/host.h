@@ -21,6 +21,21 @@ struct HostPiece {
   CavityBox cavity;  ///< in the frame of the cavity's panel; empty when it has none
 };
 
+/// What goes once round the finished box over its faces: a band, a sleeve, a ribbon.
+struct WrapRound {
+  std::string kind;      ///< of the extra
+  std::size_t axis = 0;  ///< of the product, square to the way round
+  double width = 0;      ///< mm, about the middle of the box
+};
+
+/// A place on a face that an extra has taken already.
+struct TakenPlace {
+  std::string kind;  ///< of the extra
+  int piece = 0;
+  int panel = 0;
+  Polygon outline;  ///< in the panel's frame
+};
+
 /// The finished box that extras follow.
 struct Host {
   std::vector<HostPiece> pieces;
@@ -28,6 +43,8 @@ struct Host {
   Ease ease = Ease::Easy;
   Making making;        ///< caliper of the box's card
   Length onFaces = {};  ///< thickness of what is glued onto the outside faces
+  std::vector<WrapRound> wraps = {};
+  std::vector<TakenPlace> taken = {};
 
   /// Card and tools an extra is made with.
   [[nodiscard]] Making makingOf(const Extra& extra) const {
@@ -61,6 +78,13 @@ struct HostFace {
 /// Every face that shows on the finished box, the largest first; those a lid or sleeve goes over
 /// are none.
 std::vector<HostFace> facesOf(const Host& host);
+
+/// A product axis in the frame of a cavity's panel, by Cavity::axes.
+Point3 unitAlong(int axis);
+
+/// The faces an extra may lie on, the best first: the one it names, or those that are seen from the
+/// front, then the others. Errors: ExtraFaceUnknown, ExtraNoPlace.
+Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host);
 
 /// The face an extra names, or the largest that is seen from the front. Errors: ExtraFaceUnknown,
 /// ExtraNoPlace.

@@ -1,6 +1,9 @@
 #include <algorithm>
 
+#include "extras/beside_face.h"
+#include "extras/face_room.h"
 #include "extras/flat_piece.h"
+#include "extras/free_place.h"
 #include "extras/kinds.h"
 #include "styles/limits.h"
 
@@ -9,10 +12,9 @@ namespace {
 
 enum class LabelShape { Rectangle, Circle, Oval, Scallop };
 
-constexpr double kOfFace = 0.6;  // of the face's width and height, when no size is given
-constexpr double kWave = 8;      // mm from tip to tip of a scalloped edge
-constexpr double kClear = 1;     // mm to the edges of the face
-constexpr double kHole = 4;      // mm across
+constexpr double kWave = 8;   // mm from tip to tip of a scalloped edge
+constexpr double kClear = 1;  // mm to the edges of the face
+constexpr double kHole = 4;   // mm across
 constexpr Length kSmallest = Length::nanometres(10'000'000);
 
 struct LabelSize {
@@ -58,14 +60,6 @@ LabelSize larger(LabelSize size, ToolGrid grid) {
   return {size.width + punchStep(grid), size.height + punchStep(grid)};
 }
 
-/// Whether an outline, its middle on that of a face, lies on the card, `kClear` inside its edges.
-bool liesOn(const HostFace& face, Polygon outline) {
-  const Bounds box = bounds(outline);
-  for (Point& p : outline) p = p - (box.low + box.high) / 2;
-  const Region there = region(inPanel(face, outline));
-  return area(subtract(there, offset(cardOf(face), -kClear))) < 0.01;
-}
-
 /// Width and height of a face as it stands.
 Point sizesOf(const HostFace& face) {
   const Bounds box = bounds(laidUpright(face, face.area.outer));
@@ -83,28 +77,73 @@ void addLayer(const char* name, const Extra& extra, LabelSize size, const HostFa
   parts.pieces.push_back(std::move(piece));
 }
 
-Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
-  const Result<HostFace> face = faceFor(extra, host);
-  if (!face) return face.problem();
-  const ToolGrid grid = host.making.grid;
-  const bool mat = extra.parameters.flag("mat");
-  const Point room = sizesOf(*face);
-  const LabelSize size = sizeOf(extra, room * kOfFace, grid);
-  const LabelSize outer = mat ? larger(size, grid) : size;
-  if (!liesOn(*face, outlineOf(shapeOf(extra), outer)))
-    return Problem{ProblemCode::ExtraTooLarge,
-                   extra.kind,
-                   {std::max(outer.width, outer.height),
-                    Length::mm(std::max(0.0, std::min(room.x, room.y) - 2 * kClear))}};
+/// An outline about its own middle.
+Polygon about(Polygon outline) {
+  const Bounds box = bounds(outline);
+  for (Point& p : outline) p = p - (box.low + box.high) / 2;
+  return outline;
+}
+
+struct Search {
+  const Extra& extra;
+  const Host& host;
+
+  [[nodiscard]] LabelSize sizeAt(const HostFace& face, double share) const {
+    return sizeOf(extra, sizesOf(face) * share, host.making.grid);
+  }
+  /// The outermost layer about its middle.
+  [[nodiscard]] Polygon shapeAt(const HostFace& face, double share) const {
+    const LabelSize size = sizeAt(face, share);
+    return about(outlineOf(shapeOf(extra),
+                           extra.parameters.flag("mat") ? larger(size, host.making.grid) : size));
+  }
+  /// Where a label may lie on a face, as it stands; `seen` leaves out what hides it later.
+  [[nodiscard]] Region room(const HostFace& face, bool seen) const {
+    Region taken = joined(onFace(host, face));
+    if (seen)
+      for (const Cover& cover : coversOf(host, face))
+        taken.insert(taken.end(), cover.area.begin(), cover.area.end());
+    return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
+  }
+};
+
+ExtraParts labelAt(const Search& search, const HostFace& face, const Spot& spot) {
+  const Extra& extra = search.extra;
+  const HostFace there = movedTo(face, spot.place);
+  const LabelSize size = search.sizeAt(face, spot.share);
   const double layer = extra.card.caliper.mm();
-  double lift = host.making.caliper.mm() / 2 + host.onFaces.mm() + layer;
+  double lift = search.host.making.caliper.mm() / 2 + search.host.onFaces.mm() + layer;
   ExtraParts parts;
-  if (mat) {
-    addLayer("label-mat", extra, outer, *face, lift, parts);
+  if (extra.parameters.flag("mat")) {
+    addLayer("label-mat", extra, larger(size, search.host.making.grid), there, lift, parts);
     lift += layer + 0.1;
   }
-  addLayer("label", extra, size, *face, lift, parts);
+  addLayer("label", extra, size, there, lift, parts);
+  const Polygon outline = inPanel(there, search.shapeAt(face, spot.share));
+  parts.warnings = coveredBy(extra, search.host, face, region(outline));
+  parts.taken.push_back({extra.kind, face.piece, face.panel, outline});
   return parts;
+}
+
+/// On the first face that has room for it where it is seen, or else where it is covered.
+Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
+  const Result<std::vector<HostFace>> faces = facesFor(extra, host);
+  if (!faces) return faces.problem();
+  const Search search{extra, host};
+  for (const bool seen : {true, false})
+    for (const HostFace& face : *faces) {
+      const Region room = search.room(face, seen);
+      const auto spot =
+          firstSpot([&](double share) { return placesFor(search.shapeAt(face, share), room); });
+      if (spot) return labelAt(search, face, *spot);
+    }
+  const HostFace& first = faces->front();
+  const Bounds shape = bounds(search.shapeAt(first, kShareOfFace));
+  const Point room = sizesOf(first);
+  return Problem{ProblemCode::ExtraTooLarge,
+                 extra.kind,
+                 {Length::mm(std::max(shape.width(), shape.height())),
+                  Length::mm(std::max(0.0, std::min(room.x, room.y) - 2 * kClear))}};
 }
 
 /// A label that hangs on a ribbon: no face, a hole near its top.

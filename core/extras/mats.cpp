@@ -11,8 +11,56 @@ namespace {
 constexpr double kSame = 1e-4;   // mm; mats that differ less are one size
 constexpr double kSmallest = 6;  // mm; narrower ones are not worth cutting
 
-/// The largest part of a face, `inset` inside every edge and opening, upright about (0, 0).
-std::optional<Area> matFor(const HostFace& face, double inset) {
+Polygon centredRectangle(Point middle, double width, double height) {
+  const Point half{width / 2, height / 2};
+  return {middle - half, middle + Point{half.x, -half.y}, middle + half,
+          middle + Point{-half.x, half.y}};
+}
+
+/// Whether a straight edge of the mat lies along each of the four sides of its bounds.
+bool fillsItsBounds(const Polygon& outline) {
+  constexpr double kLong = 0.3;  // of the side
+  const Bounds box = bounds(outline);
+  const auto along = [&](auto across, double at) {
+    double length = 0;
+    for (std::size_t i = 0; i < outline.size(); ++i) {
+      const Point a = outline[i];
+      const Point b = outline[(i + 1) % outline.size()];
+      if (std::abs(across(a) - at) < kSame && std::abs(across(b) - at) < kSame)
+        length += distance(a, b);
+    }
+    return length;
+  };
+  const auto x = [](Point p) { return p.x; };
+  const auto y = [](Point p) { return p.y; };
+  return std::min(along(x, box.low.x), along(x, box.high.x)) > kLong * box.height() &&
+         std::min(along(y, box.low.y), along(y, box.high.y)) > kLong * box.width();
+}
+
+/// The mat with width and height rounded down to the grid: trimmed alike on both sides, or, where
+/// tips or curves reach its bounds, drawn smaller. As it was where neither stays inside it.
+Area onGrid(const Area& mat, ToolGrid grid) {
+  const Bounds box = bounds(mat.outer);
+  const double width = onGridBelow(box.width() + kSame, grid).mm();
+  const double height = onGridBelow(box.height() + kSame, grid).mm();
+  if (std::min(width, height) < kSmallest) return mat;
+  const Point middle = (box.low + box.high) / 2;
+  if (fillsItsBounds(mat.outer)) {
+    const Region cut = intersect({mat}, region(centredRectangle(middle, width, height)));
+    return cut.size() == 1 ? cut.front() : mat;
+  }
+  if (!mat.holes.empty()) return mat;
+  Area smaller = mat;
+  for (Point& p : smaller.outer)
+    p = middle +
+        Point{(p.x - middle.x) * width / box.width(), (p.y - middle.y) * height / box.height()};
+  constexpr double kNothing = 1e-6;  // mm2
+  return area(subtract({smaller}, offset({mat}, kSame))) < kNothing ? smaller : mat;
+}
+
+/// The largest part of a face, `inset` inside every edge and opening, upright about (0, 0) and on
+/// the grid.
+std::optional<Area> matFor(const HostFace& face, double inset, ToolGrid grid) {
   const Region inner = offset(cardOf(face), -inset);
   if (inner.empty()) return std::nullopt;
   const Area& largest = *std::ranges::max_element(
@@ -21,7 +69,7 @@ std::optional<Area> matFor(const HostFace& face, double inset) {
   for (const Polygon& hole : largest.holes) mat.holes.push_back(laidUpright(face, hole));
   const Bounds box = bounds(mat.outer);
   if (box.width() < kSmallest || box.height() < kSmallest) return std::nullopt;
-  return mat;
+  return onGrid(mat, grid);
 }
 
 bool sameRing(const Polygon& a, const Polygon& b) {
@@ -40,23 +88,38 @@ bool sameArea(const Area& a, const Area& b) {
          std::ranges::equal(a.holes, b.holes, sameRing);
 }
 
-/// Mats of one size, with the faces they go onto.
-struct Group {
-  Area area;
-  std::vector<HostFace> faces;
+/// A face and where the lower left corner of its mat lies on it, as it stands.
+struct MatPlace {
+  HostFace face;
+  Point corner;
 };
 
-std::vector<Group> groupsOf(const std::vector<HostFace>& faces, double inset) {
+/// Mats of one size, with the faces they go onto.
+struct Group {
+  Area area;  ///< its bounds begin at (0, 0)
+  std::vector<MatPlace> places;
+};
+
+Area fromCorner(Area mat, Point corner) {
+  for (Point& p : mat.outer) p = p - corner;
+  for (Polygon& hole : mat.holes)
+    for (Point& p : hole) p = p - corner;
+  return mat;
+}
+
+std::vector<Group> groupsOf(const std::vector<HostFace>& faces, double inset, ToolGrid grid) {
   std::vector<Group> groups;
   for (const HostFace& face : faces) {
-    std::optional<Area> mat = matFor(face, inset);
+    std::optional<Area> mat = matFor(face, inset, grid);
     if (!mat) continue;
+    const Point corner = bounds(mat->outer).low;
+    Area moved = fromCorner(std::move(*mat), corner);
     const auto known =
-        std::ranges::find_if(groups, [&](const Group& g) { return sameArea(g.area, *mat); });
+        std::ranges::find_if(groups, [&](const Group& g) { return sameArea(g.area, moved); });
     if (known == groups.end())
-      groups.push_back({std::move(*mat), {face}});
+      groups.push_back({std::move(moved), {{face, corner}}});
     else
-      known->faces.push_back(face);
+      known->places.push_back({face, corner});
   }
   return groups;
 }
@@ -70,7 +133,7 @@ Result<ExtraParts> buildMats(const Extra& extra, const Host& host) {
     if (!face) return face.problem();
     faces.push_back(*face);
   }
-  const std::vector<Group> groups = groupsOf(faces, extra.parameters.mm("inset"));
+  const std::vector<Group> groups = groupsOf(faces, extra.parameters.mm("inset"), host.making.grid);
   if (groups.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const double lift = (host.making.caliper.mm() + extra.card.caliper.mm()) / 2 + 0.1;
   ExtraParts parts;
@@ -78,9 +141,9 @@ Result<ExtraParts> buildMats(const Extra& extra, const Host& host) {
     const Group& group = groups[i];
     const std::string name = groups.size() == 1 ? "mat" : "mat-" + std::to_string(i + 1);
     ExtraPiece piece{flatPiece(name, group.area), Placing::OnFace};
-    piece.piece.count = static_cast<int>(group.faces.size());
-    const Point middle = bounds(group.area.outer).low * -1;
-    for (const HostFace& face : group.faces) piece.faces.push_back(placeOn(face, middle, lift));
+    piece.piece.count = static_cast<int>(group.places.size());
+    for (const MatPlace& place : group.places)
+      piece.faces.push_back(placeOn(place.face, place.corner * -1, lift));
     parts.pieces.push_back(std::move(piece));
   }
   return parts;

@@ -22,6 +22,14 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
 
 }  // namespace
 
+std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
+  if (extra.kind != "ribbon" || !outsideOf(host)) return {};
+  const double width = extra.parameters.mm("width");
+  std::vector<WrapRound> runs{{extra.kind, 0, width}};
+  if (extra.parameters.flag("cross")) runs.push_back({extra.kind, 1, width});
+  return runs;
+}
+
 // Cross wrap 2L + 2W + 4H: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in give 50 in
 // without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same geometry.
 double ribbonRound(const std::array<double, 3>& sizes, bool cross) {

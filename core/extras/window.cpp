@@ -1,15 +1,20 @@
 #include <algorithm>
+#include <iterator>
+#include <optional>
 
+#include "extras/beside_face.h"
+#include "extras/face_room.h"
 #include "extras/flat_piece.h"
+#include "extras/free_place.h"
 #include "extras/kinds.h"
 #include "styles/limits.h"
 
 namespace creasewright {
 namespace {
 
-constexpr double kOfFace = 0.6;  // of the face's width and height, when no size is given
-constexpr double kFrame = 5;     // mm of card that must stay round a window
-constexpr double kClear = 1;     // mm from the film to the folds
+constexpr double kSmallest = 5;  // mm
+constexpr double kClear = 2;     // mm from the film to folds and glue
+constexpr double kShown = 1;     // mm from the opening to what lies over the face
 
 struct Sides {
   double width;
@@ -22,40 +27,115 @@ Polygon about(Sides s, double radius) {
   return outline;
 }
 
-Sides sidesOf(const Extra& extra, const Bounds& face, ToolGrid grid) {
-  const auto side = [&](std::string_view key, double room) {
-    const Length chosen = extra.parameters.length(key);
-    return (chosen > Length() ? chosen : onGridBelow(room * kOfFace, grid)).mm();
-  };
-  return {side("width", face.width()), side("height", face.height())};
+/// A face while a window is looked for on it, all as it stands.
+struct Candidate {
+  HostFace face;
+  Region card;    ///< where film may be glued were nothing behind it
+  Region behind;  ///< what is there
+  Region over;    ///< what hides the opening
+};
+
+Candidate candidate(const Host& host, const HostFace& face) {
+  Candidate c{face, offset(laidUpright(face, cardOf(face)), -kClear), {}, {}};
+  Region beside = joined(behindFace(host, face));
+  for (Area& part : joined(onFace(host, face))) beside.push_back(std::move(part));
+  c.behind = offset(laidUpright(face, beside), kClear);
+  std::vector<Polygon> covers;
+  for (const Cover& cover : coversOf(host, face))
+    for (const Area& part : cover.area) covers.push_back(laidUpright(face, part.outer));
+  if (!covers.empty()) c.over = offset(unite(covers), kShown);
+  return c;
 }
 
-Result<ExtraParts> buildWindow(const Extra& extra, const Host& host) {
-  const Result<HostFace> face = faceFor(extra, host);
-  if (!face) return face.problem();
-  const Region card = region(laidUpright(*face, face->area.outer));
-  const Bounds room = bounds(card.front().outer);
-  const Sides sides = sidesOf(extra, room, host.making.grid);
-  const Polygon outline = about(sides, extra.parameters.mm("radius"));
-  if (sides.width < 5 || sides.height < 5 || !face->area.holes.empty() ||
-      area(subtract(region(outline), offset(card, -kFrame))) > 0.01)
-    return Problem{ProblemCode::ExtraTooLarge,
-                   extra.kind,
-                   {Length::mm(std::max(sides.width, sides.height)),
-                    Length::mm(std::max(0.0, std::min(room.width(), room.height()) - 2 * kFrame))}};
-  const double lap = extra.parameters.mm("lap");
-  const Region film = intersect(region(about({sides.width + 2 * lap, sides.height + 2 * lap}, 0)),
-                                offset(card, -kClear));
-  ExtraPiece piece{flatPiece("film", {film.front().outer, {}}), Placing::InFace};
-  const Point middle = bounds(film.front().outer).low * -1;
-  piece.faces.push_back(
-      placeOn(*face, middle, -(host.making.caliper.mm() + extra.card.caliper.mm()) / 2));
+struct Search {
+  const Extra& extra;
+  const Host& host;
+
+  [[nodiscard]] Sides sidesAt(const HostFace& face, double share) const {
+    const Bounds room = bounds(laidUpright(face, face.area.outer));
+    const auto side = [&](std::string_view key, double whole) {
+      const Length chosen = extra.parameters.length(key);
+      return (chosen > Length() ? chosen : onGridBelow(whole * share, host.making.grid)).mm();
+    };
+    return {side("width", room.width()), side("height", room.height())};
+  }
+  [[nodiscard]] Sides filmFor(Sides opening) const {
+    const double lap = 2 * extra.parameters.mm("lap");
+    return {opening.width + lap, opening.height + lap};
+  }
+  /// Where the middle of a window of a share may lie.
+  [[nodiscard]] Region places(const Candidate& c, double share, bool seen) const {
+    const Sides sides = sidesAt(c.face, share);
+    if (std::min(sides.width, sides.height) < kSmallest) return {};
+    const Region film = placesFor(about(filmFor(sides), 0), subtract(c.card, c.behind));
+    if (film.empty() || !seen || c.over.empty()) return film;
+    const Region open = laidUpright(c.face, region(c.face.area.outer));
+    return intersect(film, placesFor(about(sides, 0), subtract(open, c.over)));
+  }
+};
+
+ExtraParts windowAt(const Search& search, const HostFace& face, const Spot& spot) {
+  const Extra& extra = search.extra;
+  const HostFace there = movedTo(face, spot.place);
+  const Sides sides = search.sidesAt(face, spot.share);
+  const Polygon film = about(search.filmFor(sides), 0);
+  ExtraPiece piece{flatPiece("film", {film, {}}), Placing::InFace};
+  const double lift = -(search.host.making.caliper.mm() + extra.card.caliper.mm()) / 2;
+  piece.faces.push_back(placeOn(there, bounds(film).low * -1, lift));
   ExtraParts parts;
   parts.pieces.push_back(std::move(piece));
-  Polygon opening = inPanel(*face, outline);
+  Polygon opening = inPanel(there, about(sides, extra.parameters.mm("radius")));
+  parts.warnings = coveredBy(extra, search.host, face, region(opening));
   std::ranges::reverse(opening);
-  parts.opening = FaceOpening{face->piece, face->panel, std::move(opening)};
+  parts.opening = FaceOpening{face.piece, face.panel, std::move(opening)};
   return parts;
+}
+
+/// The part beside a face that most of a window's film would lie against; nothing where none does.
+std::optional<BesideFace> mostInTheWay(const Search& search, const Candidate& c) {
+  const Region film = region(about(search.filmFor(search.sidesAt(c.face, kShareOfFace)), 0));
+  std::vector<BesideFace> beside = behindFace(search.host, c.face);
+  std::ranges::move(onFace(search.host, c.face), std::back_inserter(beside));
+  const auto overlap = [&](const BesideFace& part) {
+    return area(intersect(film, laidUpright(c.face, part.area)));
+  };
+  const auto most = std::ranges::max_element(beside, {}, overlap);
+  if (most == beside.end() || overlap(*most) == 0) return std::nullopt;
+  return *most;
+}
+
+/// Why a face takes no window: what is behind it, or its size.
+Problem refusal(const Search& search, const Candidate& c) {
+  const Sides least = search.sidesAt(c.face, kLeastShare);
+  const bool bareHasRoom = std::min(least.width, least.height) >= kSmallest &&
+                           !placesFor(about(search.filmFor(least), 0), c.card).empty();
+  const std::optional<BesideFace> other = mostInTheWay(search, c);
+  if (bareHasRoom && other)
+    return {ProblemCode::ExtraInTheWay,
+            search.extra.kind,
+            {faceName(search.host, c.face), other->name}};
+  const Sides sides = search.sidesAt(c.face, kShareOfFace);
+  const Bounds room = bounds(laidUpright(c.face, c.face.area.outer));
+  const double lap = search.extra.parameters.mm("lap");
+  return {ProblemCode::ExtraTooLarge,
+          search.extra.kind,
+          {Length::mm(std::max(sides.width, sides.height)),
+           Length::mm(std::max(0.0, std::min(room.width(), room.height()) - 2 * (lap + kClear)))}};
+}
+
+/// On the first face that has room for it where it is seen, or else where it is covered.
+Result<ExtraParts> buildWindow(const Extra& extra, const Host& host) {
+  const Result<std::vector<HostFace>> faces = facesFor(extra, host);
+  if (!faces) return faces.problem();
+  const Search search{extra, host};
+  std::vector<Candidate> candidates;
+  for (const HostFace& face : *faces) candidates.push_back(candidate(host, face));
+  for (const bool seen : {true, false})
+    for (const Candidate& c : candidates) {
+      const auto spot = firstSpot([&](double share) { return search.places(c, share, seen); });
+      if (spot) return windowAt(search, c.face, *spot);
+    }
+  return refusal(search, candidates.front());
 }
 
 }  // namespace
@@ -66,10 +146,10 @@ ExtraKind windowExtra() {
       .title = "Window",
       .summary = "An opening in a face, with clear film behind it.",
       .onFace = true,
-      .parameters = {{"width", "Width", "0 takes six tenths of the face.", ParameterKind::Length, 0,
-                      fixed(Length()), fixed(kLargestSide)},
-                     {"height", "Height", "0 takes six tenths of the face.", ParameterKind::Length,
-                      0, fixed(Length()), fixed(kLargestSide)},
+      .parameters = {{"width", "Width", "0 takes six tenths of the face, or what is free of it.",
+                      ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
+                     {"height", "Height", "0 takes six tenths of the face, or what is free of it.",
+                      ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
                      {"radius", "Corner radius", "0 for sharp corners.", ParameterKind::Length,
                       Length::nanometres(3'000'000).nm(), fixed(Length()),
                       fixed(Length::nanometres(100'000'000))},

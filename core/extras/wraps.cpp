@@ -2,6 +2,7 @@
 
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
+#include "fit/blank_on_grid.h"
 #include "folding/upright.h"
 #include "styles/library.h"
 #include "styles/limits.h"
@@ -86,7 +87,8 @@ Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& h
   const Making making = host.makingOf(extra);
   if (const Problems limits = checkLimits(wrap.style, wrap.parameters, making); !limits.empty())
     return limits.front();
-  std::vector<Piece> pieces = wrap.style.build(wrap.parameters, making);
+  std::vector<Piece> pieces =
+      wrap.style.build(blanksOnGrid(wrap.style, wrap.parameters, making), making);
   Piece& piece = pieces.front();
   piece.name = wrap.name;
   const Bounds front = bounds(piece.net.panels.front().outline);
@@ -108,16 +110,21 @@ Parameters fitRound(const Style& style, const Extra& extra, const Host& host, co
   return fit(style, outside, host.ease, host.makingOf(extra)).parameters;
 }
 
+/// Along the box; a third of it where none is chosen.
+Length bandWidth(const Extra& extra, const Host& host, double side) {
+  const Length chosen = extra.parameters.length("width");
+  return chosen > Length()
+             ? chosen
+             : std::max(onGridBelow(side / 3, host.making.grid), Length::nanometres(12'700'000));
+}
+
 Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const Girth girth = girthOf(*box);
   if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const double side = box->sizes.at(girth.along);
-  const Length chosen = extra.parameters.length("width");
-  const Length width = chosen > Length() ? chosen
-                                         : std::max(onGridBelow(side / 3, host.making.grid),
-                                                    Length::nanometres(12'700'000));
+  const Length width = bandWidth(extra, host, side);
   if (width.mm() > side)
     return Problem{ProblemCode::ExtraTooLarge, extra.kind, {width, Length::mm(side)}};
   Wrap wrap{bellyBand(), {}, "band"};
@@ -149,6 +156,18 @@ Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
 }
 
 }  // namespace
+
+std::vector<WrapRound> bandRuns(const Extra& extra, const Host& host) {
+  if (extra.kind != "belly-band" && extra.kind != "sleeve") return {};
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box) return {};
+  const Girth girth = girthOf(*box);
+  if (!holdsRound(host, *box, girth)) return {};
+  const double side = box->sizes.at(girth.along);
+  const double width = extra.kind == "sleeve" ? side : bandWidth(extra, host, side).mm();
+  if (width > side) return {};
+  return {{extra.kind, girth.along, width}};
+}
 
 ExtraKind bandExtra() {
   return {.id = "belly-band",

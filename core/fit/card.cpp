@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/excerpt.h"
+#include "base/near_texts.h"
 #include "units/length_text.h"
 
 namespace creasewright {
@@ -92,6 +93,15 @@ std::optional<Card> byMeasure(std::string_view text) {
   return byThickness(text);  // as it is: the blank in `1 1/64 in` counts
 }
 
+Problem unknown(std::string_view text) {
+  constexpr std::size_t kNamed = 3;
+  std::vector<Spelled> known;
+  for (const Card& card : listed()) known.push_back({card.id, card.name});
+  Problem problem{ProblemCode::CardUnknown, {}, {excerpt(text)}};
+  for (std::string& id : nearTexts(text, known, kNamed)) problem.values.emplace_back(std::move(id));
+  return problem;
+}
+
 }  // namespace
 
 std::span<const Card> cards() { return listed(); }
@@ -100,8 +110,7 @@ Result<Card> findCard(std::string_view text) {
   const auto found = std::ranges::find(listed(), text, &Card::id);
   if (found != listed().end()) return *found;
   std::optional<Card> card = byMeasure(text);
-  if (!card || card->caliper < kThinnest)
-    return Problem{ProblemCode::CardUnknown, {}, {excerpt(text)}};
+  if (!card || card->caliper < kThinnest) return unknown(text);
   if (card->caliper > kThickestCard)
     return Problem{ProblemCode::CardTooThick, {}, {card->caliper, kThickestCard}};
   return std::move(*card);

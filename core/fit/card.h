@@ -28,7 +28,7 @@ std::span<const Card> cards();
 /// A listed card by id, or one by measure: `0.3mm`, `12pt` (thousandths of an inch), or by grammage
 /// and bulk in cm3/g: `300gsm`, `300gsm@1.3` (bulk 1.35 when not given).
 /// A measure names its unit and is at least 0.01 mm.
-/// Errors: CardUnknown, CardTooThick (above 3 mm).
+/// Errors: CardUnknown (with the listed cards most like it), CardTooThick (above 3 mm).
 Result<Card> findCard(std::string_view text);
 
 /// Grams per square metre of a US basis weight: pounds per 500-sheet ream of `width` x `height`.

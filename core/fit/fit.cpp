@@ -1,9 +1,12 @@
 #include "fit/fit.h"
 
 #include <algorithm>
+#include <array>
 #include <functional>
+#include <utility>
 
 #include "fit/round_product.h"
+#include "styles/limits_search.h"
 
 namespace creasewright {
 namespace {
@@ -26,24 +29,86 @@ constexpr std::array<int, 3> kLidEaseTenths{5, 10, 16};
 
 constexpr std::int64_t kNmPerTenth = 100'000;
 
-std::int64_t snapped(const ParameterSpec& spec, std::int64_t raw, const Parameters& parameters,
-                     const Making& making) {
-  const std::int64_t low = spec.minimum(parameters, making);
-  const std::int64_t high = std::max(low, spec.maximum(parameters, making));
-  if (spec.kind != ParameterKind::Length) return std::clamp(raw, low, high);
-  const Length value = Length::nanometres(std::clamp(raw, low, high));
-  Length onGrid = making.grid.nearest(value);
-  if (onGrid.nm() < low) onGrid = making.grid.roundUp(value);
-  if (onGrid.nm() > high) onGrid = making.grid.roundDown(value);
-  // Limits closer together than the grid: being possible goes before being on the grid.
-  return onGrid.nm() < low ? low : onGrid.nm();
+/// The nearest value of the grid, at least one step of it for what is there at all.
+Length nearestStep(Length value, ToolGrid grid) {
+  const Length nearest = grid.nearest(value);
+  return nearest == Length() && value > Length() ? grid.step() : nearest;
 }
 
-/// A need on the grid, never smaller; more only where the style's own least value asks for it.
-Length chosenFor(const Need& need, const ParameterSpec& spec, const Parameters& parameters,
-                 const Making& making) {
-  const Length low = Length::nanometres(spec.minimum(parameters, making));
-  return making.grid.roundUp(std::max(need.least, low));
+/// Measures along the two sides of one base.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kBases{{
+    {"length", "width"},
+    {"opening-length", "opening-width"},
+    {"cell-length", "cell-width"},
+    {"lid-longer", "lid-wider"},
+}};
+
+std::string_view otherSide(std::string_view key) {
+  for (const auto& [one, other] : kBases) {
+    if (key == one) return other;
+    if (key == other) return one;
+  }
+  return {};
+}
+
+/// What a need is made of, found by asking for it without card and for a product twice the size.
+FitReason reasonFor(const Need& need, const Need& cardless, const Need& doubled, const Room& room) {
+  FitReason reason;
+  reason.key = need.key;
+  reason.axis = need.axis;
+  reason.ofProduct = doubled.least != need.least;
+  if (reason.ofProduct) {
+    reason.product = room.product.at(static_cast<std::size_t>(need.axis));
+    reason.ease = room.ease.at(static_cast<std::size_t>(need.axis));
+  }
+  reason.card = need.least - cardless.least;
+  reason.needed = need.least;
+  const Length rest = cardless.least - reason.product - reason.ease;
+  (reason.ofProduct ? reason.shape : reason.ease) += rest;
+  return reason;
+}
+
+std::vector<FitReason> reasonsOf(const Style& style, const Room& room, const Parameters& chosen,
+                                 const Making& making) {
+  Room larger = room;
+  for (Length& size : larger.product) size = size * 2;
+  const std::vector<Need> needs = style.needs(room, chosen, making);
+  const std::vector<Need> cardless = style.needs(room, chosen, {Length(), making.grid});
+  const std::vector<Need> doubled = style.needs(larger, chosen, making);
+  std::vector<FitReason> reasons;
+  for (std::size_t i = 0; i < needs.size(); ++i)
+    reasons.push_back(reasonFor(needs[i], cardless[i], doubled[i], room));
+  return reasons;
+}
+
+/// A round product stands in a square: where card alone makes the sides differ, the larger counts.
+void makeSquare(std::vector<FitReason>& reasons) {
+  const auto find = [&](std::string_view key) {
+    return std::ranges::find(reasons, key, &FitReason::key);
+  };
+  for (const auto& [one, other] : kBases) {
+    const auto a = find(one);
+    const auto b = find(other);
+    if (a == reasons.end() || b == reasons.end()) continue;
+    if (a->product != b->product || a->ease != b->ease || a->shape != b->shape) continue;
+    (a->needed < b->needed ? *a : *b).card = std::max(a->card, b->card);
+    a->needed = b->needed = std::max(a->needed, b->needed);
+  }
+}
+
+/// A need on the grid, never smaller; more only where the style's own least value asks for it, and
+/// for a round product that of the base's other side.
+void choose(FitReason& reason, const Style& style, const Parameters& parameters,
+            const Making& making, bool round) {
+  const auto least = [&](std::string_view key) {
+    const auto spec = std::ranges::find(style.parameters, key, &ParameterSpec::key);
+    return Length::nanometres(spec == style.parameters.end() ? 0
+                                                             : spec->minimum(parameters, making));
+  };
+  Length low = least(reason.key);
+  if (round) low = std::max(low, least(otherSide(reason.key)));
+  if (low > reason.needed) reason.floor = low;
+  reason.chosen = making.grid.roundUp(std::max(reason.needed, low));
 }
 
 }  // namespace
@@ -68,7 +133,8 @@ Room roomFor(const Product& product, const Style& style, Ease ease) {
     std::ranges::sort(room.product, std::greater<>());
   for (std::size_t i = 0; i < 3; ++i)
     if (style.easeOn.at(i)) room.ease.at(i) = easeFor(product.shape, ease);
-  room.round = isRound(product);
+  room.ball = product.shape == ProductShape::Sphere;
+  room.round = isRound(product) && room.product[0] == room.product[1];
   room.lidEase =
       Length::nanometres(kLidEaseTenths.at(static_cast<std::size_t>(ease)) * kNmPerTenth);
   return room;
@@ -80,22 +146,45 @@ Fitted fit(const Style& style, const Product& product, Ease ease, const Making& 
 
 Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making,
            const Parameters& chosen) {
-  Fitted fitted{chosen, {}};
-  Parameters& parameters = fitted.parameters;
   const Room room = roomFor(product, style, ease);
-  const std::vector<Need> needs = style.needs(room, parameters, making);
-  for (const Need& need : needs) {
-    const auto spec = std::ranges::find(style.parameters, need.key, &ParameterSpec::key);
-    const Length value = chosenFor(need, *spec, parameters, making);
-    parameters.set(need.key, value);
-    fitted.reasons.push_back({std::string(need.key),
-                              room.product.at(static_cast<std::size_t>(need.axis)),
-                              room.eased(need.axis), need.least, value});
+  Fitted fitted{chosen, reasonsOf(style, room, chosen, making)};
+  Parameters& parameters = fitted.parameters;
+  if (room.round) makeSquare(fitted.reasons);
+  for (FitReason& reason : fitted.reasons) {
+    choose(reason, style, parameters, making, room.round);
+    parameters.set(reason.key, reason.chosen);
   }
-  for (const ParameterSpec& spec : style.parameters)
-    if (std::ranges::find(needs, spec.key, &Need::key) == needs.end())
-      parameters.setCount(spec.key, snapped(spec, parameters.raw(spec.key), parameters, making));
+  parameters = placedOnGrid(style.parameters, parameters, making, floorsOf(fitted));
+  for (FitReason& reason : fitted.reasons) reason.chosen = parameters.length(reason.key);
   return fitted;
+}
+
+Floors floorsOf(const Fitted& fitted) {
+  Floors floors;
+  for (const FitReason& reason : fitted.reasons) floors[reason.key] = reason.needed.nm();
+  return floors;
+}
+
+Parameters raisedTo(const Fitted& fitted, Parameters parameters) {
+  for (const FitReason& reason : fitted.reasons)
+    parameters.set(reason.key, std::max(reason.chosen, parameters.length(reason.key)));
+  return parameters;
+}
+
+Parameters placedOnGrid(const std::vector<ParameterSpec>& specs, Parameters wanted,
+                        const Making& making, const Floors& floors) {
+  for (const ParameterSpec& spec : specs) {
+    if (spec.kind != ParameterKind::Length) continue;
+    const Length value = wanted.length(spec.key);
+    // A flap that gives way makes the blank no larger.
+    Length placed = spec.givesWay ? std::max(making.grid.roundDown(value), making.grid.step())
+                                  : nearestStep(value, making.grid);
+    const auto floor = floors.find(spec.key);
+    if (floor != floors.end() && placed.nm() < floor->second && value.nm() >= floor->second)
+      placed = making.grid.roundUp(value);
+    wanted.set(spec.key, placed);
+  }
+  return movedWithinLimits(specs, wanted, making, floors).value_or(wanted);
 }
 
 }  // namespace creasewright

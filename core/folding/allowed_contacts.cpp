@@ -10,17 +10,20 @@ int meetingStage(const Net& net, int panel, int other) {
   int stage = 0;
   for (const int index : creasePath(net, panel, other)) {
     const Crease& crease = net.creases[static_cast<std::size_t>(index)];
-    const bool moves = crease.angle.degrees() != 0 || !crease.driven;
-    if (moves) stage = std::max(stage, crease.stage);
+    if (crease.moves() || !crease.driven) stage = std::max(stage, crease.stage);
   }
   return stage;
+}
+
+int meetingStage(const Net& net, const Mate& mate) {
+  return mate.stage > 0 ? mate.stage : meetingStage(net, mate.panel, mate.onto);
 }
 
 std::vector<AllowedContact> allowedContacts(const Net& net) {
   std::vector<AllowedContact> allowed;
   for (const Mate& mate : net.mates) {
     if (mate.method != Method::Lock) continue;
-    const int stage = meetingStage(net, mate.panel, mate.onto);
+    const int stage = meetingStage(net, mate);
     if (stage > 0) allowed.push_back({mate.panel, mate.onto, stage, "tongue-through-slit"});
   }
   return allowed;

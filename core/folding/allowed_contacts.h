@@ -25,5 +25,7 @@ std::vector<AllowedContact> allowedContacts(const Net& net);
 
 /// The last stage in which two panels move against one another; 0 when they never do.
 int meetingStage(const Net& net, int panel, int other);
+/// The stage in which a mate meets its target, as the mate says or else by its panels.
+int meetingStage(const Net& net, const Mate& mate);
 
 }  // namespace creasewright

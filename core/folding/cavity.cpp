@@ -5,12 +5,9 @@
 #include <functional>
 #include <optional>
 
+#include "folding/cavity_card.h"
 #include "folding/cavity_growth.h"
 #include "folding/cavity_parts.h"
-#include "folding/keyhole.h"
-#include "folding/layers.h"
-#include "folding/triangulate.h"
-#include "geometry/region.h"
 
 namespace creasewright {
 namespace {
@@ -18,56 +15,7 @@ namespace {
 constexpr int kMostSteps = 20000;  // far more than a box has; ends hostile input in time
 constexpr int kStepsAmongSlants = 200;
 
-Coordinates coordinates(Point3 p) { return {p.x, p.y, p.z}; }
 Point3 point(const Coordinates& c) { return {c[0], c[1], c[2]}; }
-
-bool isConvex(const Polygon& ring) {
-  const std::size_t n = ring.size();
-  for (std::size_t i = 0; i < n; ++i)
-    if (cross(ring[(i + 1) % n] - ring[i], ring[(i + 2) % n] - ring[(i + 1) % n]) < 0) return false;
-  return true;
-}
-
-std::vector<Polygon> convexParts(const Polygon& outline) {
-  if (isConvex(outline)) return {outline};
-  std::vector<Polygon> parts;
-  for (const auto& triangle : triangulate(outline))
-    parts.push_back({triangle.begin(), triangle.end()});
-  return parts;
-}
-
-Polygon rectangleAbout(const Polygon& shape) {
-  const auto [low, high] = bounds(shape);
-  return {low, {high.x, low.y}, high, {low.x, high.y}};
-}
-
-/// What of a panel is in the way: its openings only let the cavity through where it says so.
-std::vector<Polygon> solidParts(const Panel& panel, const Cavity& cavity) {
-  if (panel.openings.empty() || std::ranges::count(cavity.through, panel.id) == 0)
-    return convexParts(panel.outline);
-  std::vector<Polygon> holes = panel.openings;
-  if (cavity.round)
-    for (Polygon& hole : holes) hole = rectangleAbout(hole);
-  std::vector<Polygon> parts;
-  for (const Area& area : subtract(region(panel.outline), unite(holes)))
-    for (const auto& triangle : triangulate(keyhole(area)))
-      parts.push_back({triangle.begin(), triangle.end()});
-  return parts;
-}
-
-std::vector<Piece3> obstacles(const Net& net, const Pose& folded, const Transform& toFrame,
-                              const Cavity& cavity, double caliper) {
-  const std::vector<Point3> offsets = layerOffsets(net, folded, caliper, caliper + 0.05);
-  std::vector<Piece3> pieces;
-  for (std::size_t i = 0; i < net.panels.size(); ++i) {
-    const Transform place = toFrame.after(Transform::translation(offsets[i])).after(folded[i]);
-    for (const Polygon& part : solidParts(net.panels[i], cavity)) {
-      Piece3& piece = pieces.emplace_back();
-      for (const Point& corner : part) piece.push_back(coordinates(place.apply(corner)));
-    }
-  }
-  return pieces;
-}
 
 /// Searches for the best box about a seed: wherever card is in the box, one of its sides must move
 /// to before that card. Every such move is tried, the piece with the fewest ways out first; a
@@ -180,8 +128,8 @@ CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, do
   wantedAlong[cavity.axes[0]] = wanted.length;
   wantedAlong[cavity.axes[1]] = wanted.width;
   wantedAlong[cavity.axes[2]] = wanted.height;
-  Search search(obstacles(net, folded, folded[*panel].inverse(), cavity, caliper),
-                coordinates(cavity.seed), wantedAlong, caliper / 2);
+  Search search(cardAround(net, folded, cavity, caliper), coordinates(cavity.seed), wantedAlong,
+                caliper / 2);
   const Box best = search.run({coordinates(cavity.low), coordinates(cavity.high)});
   return {point(best.low), point(best.high)};
 }

@@ -11,6 +11,7 @@ namespace creasewright {
 inline constexpr double kTouch = 1e-7;
 
 using Coordinates = std::array<double, 3>;
+inline Coordinates coordinates(Point3 p) { return {p.x, p.y, p.z}; }
 using Piece3 = std::vector<Coordinates>;  ///< a convex, plane part of the card
 
 struct Box {

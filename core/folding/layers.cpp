@@ -27,7 +27,7 @@ std::vector<Contact> contacts(const Net& net, const Pose& pose) {
              (c.panel == crease.parent && c.onto == crease.child);
     };
     if (std::none_of(found.begin(), found.end(), stated))
-      found.push_back({crease.child, crease.parent, crease.angle.degrees() > 0 ? 1.0 : -1.0,
+      found.push_back({crease.child, crease.parent, crease.isValley() ? 1.0 : -1.0,
                        &net.panels[crease.child].outline});
   }
   return found;

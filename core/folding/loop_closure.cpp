@@ -35,12 +35,16 @@ bool FoldPath::bendsAfter(int node) const {
   return std::ranges::any_of(net_.bends, [stage](const Bend& b) { return b.stage == stage; });
 }
 
-/// `guess` with the driven angles of `progress` and the others closed.
-FoldPath::Angles FoldPath::closed(const Angles& guess, double progress) const {
+void FoldPath::takeDriven(Angles& angles, double progress) const {
   const Angles driven = foldAngles(net_, progress);
-  Angles angles = guess;
   for (std::size_t i = 0; i < angles.size(); ++i)
     if (!net_.creases[i].loop && net_.creases[i].driven) angles[i] = driven[i];
+}
+
+/// `guess` with the driven angles of `progress` and the others closed.
+FoldPath::Angles FoldPath::closed(const Angles& guess, double progress) const {
+  Angles angles = guess;
+  takeDriven(angles, progress);
   solver_.close(angles);
   return angles;
 }
@@ -72,8 +76,10 @@ void FoldPath::followBackTo(int node) {
       nodes_.emplace_back(net_.creases.size());
     } else if (bendsAfter(next)) {
       const Angles start = stageStart(net_.stageCount() - (next - 1) / kStepsPerStage);
-      nodes_.push_back(mixed(nodes_[at(next - 1 - inStage)], start,
-                             static_cast<double>(inStage + 1) / kStepsPerStage));
+      Angles between = mixed(nodes_[at(next - 1 - inStage)], start,
+                             static_cast<double>(inStage + 1) / kStepsPerStage);
+      takeDriven(between, progressOf(next));
+      nodes_.push_back(std::move(between));
     } else {
       const Angles& last = nodes_[at(inStage == 0 ? next - 1 : next - 2)];
       nodes_.push_back(stepBack(from, last, progressOf(next - 1), progressOf(next), kMostHalvings));

@@ -15,8 +15,8 @@ namespace creasewright {
 /// declared final angles, each the nearest to the one after it: the flat net belongs to several
 /// ways of folding, the folded one to its own only. A crease that is not driven names the stage in
 /// which it reaches its final angle; before that it moves only as far as the loops ask.
-/// In a stage that Net::bends declares no closed state exists on the way: there the angles run
-/// evenly between the closed states before and after it.
+/// In a stage that Net::bends declares no closed state exists on the way: there the angles that are
+/// not driven run evenly between the closed states before and after it.
 /// The net must outlive the path. Steps already found are kept.
 class FoldPath {
  public:
@@ -32,6 +32,7 @@ class FoldPath {
   using Angles = std::vector<Angle>;
   [[nodiscard]] double progressOf(int node) const;
   [[nodiscard]] bool bendsAfter(int node) const;
+  void takeDriven(Angles& angles, double progress) const;
   void followBackTo(int node);
   [[nodiscard]] Angles stageStart(int stage) const;
   [[nodiscard]] Angles closed(const Angles& guess, double progress) const;

@@ -60,11 +60,15 @@ class PathCheck {
     FoldStep* step = between ? steps_.stage(static_cast<int>(std::ceil(inStages))) : nullptr;
     const auto angles = steps_.anglesAt(progress);
     if (!angles) return false;
+    constexpr double kMoment = 1e-3;  // of a stage
     const Pose placed = pose(net_, *angles);
+    const auto next = steps_.anglesAt((inStages + kMoment) / net_.stageCount());
+    const Pose soon = next ? pose(net_, *next) : placed;
     return std::ranges::any_of(pairs_,
                                [&](const PanelPair& pair) {
-                                 const bool moves =
-                                     step != nullptr && pair.motion.movesIn(*step) && !isMate(pair);
+                                 const bool moves = step != nullptr && pair.motion.movesIn(*step) &&
+                                                    !isMate(pair) &&
+                                                    movesBetween(pair, placed, soon);
                                  return cutsAt(pair, placed, moves);
                                }) ||
            std::ranges::any_of(flaps_, [&](const FlapWatch& flap) {
@@ -132,6 +136,18 @@ class PathCheck {
     });
   }
 
+  /// What already lies flat in a stage that goes on elsewhere is on no way through.
+  [[nodiscard]] bool movesBetween(const PanelPair& pair, const Pose& before,
+                                  const Pose& after) const {
+    constexpr double kStill = 1e-6;  // mm
+    const auto seenFrom = [&](const Pose& pose, Point p) {
+      return pose[at(pair.a)].inverse().apply(pose[at(pair.b)].apply(p));
+    };
+    return std::ranges::any_of(net_.panels[at(pair.b)].outline, [&](const Point& p) {
+      return distance(seenFrom(after, p), seenFrom(before, p)) > kStill;
+    });
+  }
+
   [[nodiscard]] bool isMate(const PanelPair& pair) const {
     return std::ranges::any_of(net_.mates, [&](const Mate& mate) {
       return std::minmax(mate.panel, mate.onto) == std::minmax(pair.a, pair.b);
@@ -186,7 +202,7 @@ class PathCheck {
   [[nodiscard]] bool landsOnWrongFace(const PanelPair& pair, const Pose& end, int stage) const {
     for (const Mate& mate : net_.mates) {
       if (std::minmax(mate.panel, mate.onto) != std::minmax(pair.a, pair.b)) continue;
-      if (meetingStage(net_, mate.panel, mate.onto) != stage) continue;
+      if (meetingStage(net_, mate) != stage) continue;
       const int stated = mate.face == Face::Inside ? 1 : -1;
       const double facing = dot(end[at(pair.a)].normal(), end[at(pair.b)].normal());
       const int flip = mate.onto == pair.a ? 1 : facing > 0 ? -1 : 1;

@@ -2,12 +2,23 @@
 
 #include <algorithm>
 
+#include "net/whole_panels.h"
+
 namespace creasewright {
 namespace {
 
+/// The strips of a bent panel meet what they meet as one panel.
 void addJoins(const Net& net, const FoldStage& stage, Step& step) {
+  const std::vector<int> whole = wholePanels(net);
+  const auto wholeOf = [&whole](int panel) { return whole[static_cast<std::size_t>(panel)]; };
   for (const int index : stage.mates) {
     const Mate& mate = net.mates[static_cast<std::size_t>(index)];
+    const bool told = std::ranges::any_of(step.joins, [&](const Join& join) {
+      return wholeOf(join.panel) == wholeOf(mate.panel) &&
+             wholeOf(join.onto) == wholeOf(mate.onto) && join.face == mate.face &&
+             join.method == mate.method && mate.method == Method::Rest;
+    });
+    if (told) continue;
     step.joins.push_back({index, mate.panel, mate.onto, mate.face, mate.method});
     CheckLine check;
     check.code = mate.rim ? CheckCode::CreaseOnRim : CheckCode::FlapFaceDown;

@@ -44,6 +44,7 @@ enum class StepCode {
   CutCurves,
   ApplyAdhesive,  ///< `adhesive`
   FoldStage,      ///< `folds`, `joins`, `bends`; its name is `stage`
+  GluePieces,     ///< `piece` is glued onto the last of `pieces`, both flat
   PutTogether,    ///< `pieces` of the design meet
   PutIn,          ///< the product goes in: `through` an open end or from its open side
   AddExtra        ///< `extra` goes with the box, its cut or folded `pieces` at hand
@@ -82,6 +83,7 @@ enum class CheckCode {
   WasteCount,     ///< `number` lettered pieces have come off
   FlapFaceDown,   ///< flap `panel` lies against `onto`, on its `face`
   CreaseOnRim,    ///< the flap's crease lies along the edge of `onto`
+  RimAllRound,    ///< `onto` of the other piece shows `a` x `b` at left and right, front and back
   FinishedSize    ///< outside `a` x `b` x `c`
 };
 

@@ -10,6 +10,7 @@
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
 #include "guide/fold_steps.h"
+#include "guide/piece_steps.h"
 #include "guide/putting_in.h"
 #include "guide/sheet_steps.h"
 
@@ -103,7 +104,7 @@ class GuideWriter {
   }
 
   Guide write() {
-    for (std::size_t i = 0; i < own_; ++i) addOwnPiece(static_cast<int>(i));
+    addOwnPieces();
     finish();
     for (const int extra : extrasPlaced(built_, Placing::Round)) addLater(extra);
     addRibbons();
@@ -172,7 +173,22 @@ class GuideWriter {
     }
   }
 
-  void addOwnPiece(int index) {
+  /// Each own piece in its turn. One that is glued onto a later one waits flat for it: first they
+  /// are glued, then all of them fold, the uppermost first.
+  void addOwnPieces() {
+    std::vector<int> flat;
+    for (int index = 0; index < static_cast<int>(own_); ++index) {
+      addOwnSheet(index);
+      for (const int upper : flat)
+        if (gluedOnto(built_, upper) == index) push(gluePiecesStep(built_, upper, index));
+      flat.push_back(index);
+      if (gluedOnto(built_, index)) continue;
+      for (const int waiting : flat) foldOwnPiece(waiting);
+      flat.clear();
+    }
+  }
+
+  void addOwnSheet(int index) {
     const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index));
     addSupplies(plans, guide_);
     push(sheetSteps(plans));
@@ -181,7 +197,10 @@ class GuideWriter {
       for (const int extra : extrasPlaced(built_, Placing::Inside))
         for (const int part : piecesOf(built_, extra)) make(part);
     push(adhesiveSteps(plans));
-    std::vector<Step> folds = foldSteps(plans);
+  }
+
+  void foldOwnPiece(int index) {
+    std::vector<Step> folds = foldSteps(plansOf(built_, static_cast<std::size_t>(index)));
     const bool here = index == holder_ && (own_ == 1 || putting_->after < stages());
     bool done = !here;
     for (Step& step : folds) {
@@ -238,10 +257,13 @@ class GuideWriter {
     }
     const bool open = holder_ >= 0 && own_ > 1 && putting_->after >= stages();
     if (open && stages() > 0) putIn(nullptr);
-    if (own_ > 1) {
+    std::vector<int> apart;
+    for (int i = 0; i < static_cast<int>(own_); ++i)
+      if (!gluedOnto(built_, i)) apart.push_back(i);
+    if (apart.size() > 1) {
       Step step;
       step.code = StepCode::PutTogether;
-      for (std::size_t i = 0; i < own_; ++i) step.pieces.push_back(static_cast<int>(i));
+      step.pieces = std::move(apart);
       step.figure.kind = FigureKind::Finished;
       step.figure.progressFrom = step.figure.progress = 1;
       push(std::move(step));

@@ -35,7 +35,7 @@ std::vector<BlankDemand> blanksFor(const ClassKit& kit, const KitItem& item, con
   design.extras = {extra};
   const Result<BuiltDesign> built = build(design);
   std::vector<BlankDemand> blanks;
-  if (!built || !built->problems.empty()) return blanks;
+  if (!built || !onlyWarnings(built->problems)) return blanks;
   for (const BuiltPiece& piece : built->pieces)
     if (piece.role)
       blanks.push_back({piece.piece.name, Length::mm(piece.flat.width),

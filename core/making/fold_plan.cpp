@@ -1,8 +1,10 @@
 #include "making/fold_plan.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include "making/score_lines.h"
+#include "net/pose.h"
 
 namespace creasewright {
 namespace {
@@ -12,7 +14,7 @@ std::vector<int> stagesToRoot(const Net& net, int panel, std::vector<int>& panel
   panels = {panel};
   for (const Crease* crease = net.creaseOf(panel); crease != nullptr;
        crease = net.creaseOf(crease->parent)) {
-    stages.push_back(crease->angle.degrees() == 0 ? 1 : crease->stage);
+    stages.push_back(crease->moves() ? crease->stage : 1);
     panels.push_back(crease->parent);
   }
   return stages;
@@ -20,6 +22,7 @@ std::vector<int> stagesToRoot(const Net& net, int panel, std::vector<int>& panel
 
 /// The last stage on the way through the card from the flap to its target.
 int closingStage(const Net& net, const Mate& mate) {
+  if (mate.stage > 0) return mate.stage;
   std::vector<int> flapPanels;
   std::vector<int> targetPanels;
   const std::vector<int> flap = stagesToRoot(net, mate.panel, flapPanels);
@@ -37,8 +40,16 @@ int closingStage(const Net& net, const Mate& mate) {
 
 Fold foldAt(const Net& net, const FlatNet& flat, std::size_t index) {
   const Crease& crease = net.creases[index];
-  return {flat.creases[index], static_cast<int>(index), crease.parent, crease.child,
-          crease.angle,        !isScored(crease),       crease.loop};
+  Fold fold;
+  fold.line = flat.creases[index];
+  fold.crease = static_cast<int>(index);
+  fold.parent = crease.parent;
+  fold.child = crease.child;
+  fold.angle = crease.angle;
+  fold.bend = !isScored(crease);
+  fold.valley = crease.isValley();
+  fold.loop = crease.loop;
+  return fold;
 }
 
 }  // namespace
@@ -52,7 +63,14 @@ FoldPlan planFolds(const Net& net, const FlatNet& flat) {
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Fold fold = foldAt(net, flat, i);
     if (!fold.bend) plan.burnish.push_back(fold);
-    if (fold.angle.degrees() != 0) stage(net.creases[i].stage).folds.push_back(fold);
+    for (int k = 1; k <= net.stageCount(); ++k) {
+      const Angle before = angleAfter(net.creases[i], k - 1);
+      const Angle after = angleAfter(net.creases[i], k);
+      if (after == before) continue;
+      stage(k).folds.push_back(fold);
+      stage(k).folds.back().angle = after;
+      stage(k).folds.back().opens = std::abs(after.degrees()) < std::abs(before.degrees());
+    }
   }
   for (std::size_t i = 0; i < net.mates.size() && !plan.stages.empty(); ++i)
     stage(closingStage(net, net.mates[i])).mates.push_back(static_cast<int>(i));

@@ -13,9 +13,11 @@ struct Fold {
   int crease = 0;  ///< index into Net::creases
   int parent = 0;  ///< panels on either side
   int child = 0;
-  Angle angle;        ///< final; positive = valley seen from the drawn face
-  bool bend = false;  ///< not scored: the card is curled along the line
-  bool loop = false;  ///< follows by itself when the folds of its loop are made
+  Angle angle;          ///< after the stage, else final; positive = valley seen from the drawn face
+  bool bend = false;    ///< not scored: the card is curled along the line
+  bool valley = false;  ///< the way it is first folded: towards the viewer of the drawn face
+  bool opens = false;   ///< in its stage it is opened again, not folded farther
+  bool loop = false;    ///< follows by itself when the folds of its loop are made
 };
 
 /// One movement of the model and what it brings together.

@@ -1,5 +1,8 @@
 #include "making/glue_plan.h"
 
+#include <algorithm>
+#include <utility>
+
 #include "net/pose.h"
 
 namespace creasewright {
@@ -53,7 +56,26 @@ Region spared(Region adhesive, const std::vector<Polygon>& openings, const Bound
   return parts;
 }
 
-Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
+/// The openings of a flap and of what it is glued onto, in blank coordinates.
+std::vector<Polygon> openingsAt(const Net& net, const Mate& mate, const FlatNet& flat,
+                                const Pose& folded) {
+  std::vector<Polygon> openings = flat.openings[static_cast<std::size_t>(mate.panel)];
+  const Transform there = folded[static_cast<std::size_t>(mate.panel)].inverse().after(
+      folded[static_cast<std::size_t>(mate.onto)]);
+  for (const Polygon& opening : net.panels[static_cast<std::size_t>(mate.onto)].openings) {
+    Polygon seen;
+    for (const Point& p : opening) {
+      const Point3 at = there.apply(p);
+      seen.push_back(flat.place(mate.panel, {at.x, at.y}));
+    }
+    openings.push_back(std::move(seen));
+  }
+  for (Polygon& opening : openings)
+    if (signedArea(opening) < 0) std::ranges::reverse(opening);
+  return openings;
+}
+
+Region adhesiveRegion(const Mate& mate, const FlatNet& flat, const std::vector<Polygon>& openings) {
   const auto panel = static_cast<std::size_t>(mate.panel);
   const Polygon& outline = flat.panels[panel];
   Region flap = region(outline);
@@ -64,7 +86,15 @@ Region adhesiveRegion(const Mate& mate, const FlatNet& flat) {
   }
   Region inset = offset(flap, -kMargin);
   if (inset.empty()) inset = middleStrip(flap);
-  return spared(std::move(inset), flat.openings[panel], bounds(outline));
+  return spared(std::move(inset), openings, bounds(outline));
+}
+
+/// A part of a flap whose face is glued anyway, all over, to what lies behind.
+bool isGluedAnyway(const Mate& part, const Net& net, const Pose& folded) {
+  return !part.patch.empty() && std::ranges::any_of(net.mates, [&](const Mate& whole) {
+    return whole.panel == part.panel && whole.patch.empty() && whole.method == Method::Glue &&
+           meetingFace(whole, folded) == meetingFace(part, folded);
+  });
 }
 
 }  // namespace
@@ -73,9 +103,31 @@ std::vector<GlueArea> planGlue(const Net& net, const FlatNet& flat) {
   const Pose folded = pose(net, 1.0);
   std::vector<GlueArea> plan;
   for (const Mate& mate : net.mates) {
-    if (mate.method != Method::Glue) continue;
-    for (const Area& area : adhesiveRegion(mate, flat))
+    if (mate.method != Method::Glue || isGluedAnyway(mate, net, folded)) continue;
+    for (const Area& area : adhesiveRegion(mate, flat, openingsAt(net, mate, flat, folded)))
       plan.push_back({mate.panel, mate.onto, mate.face, meetingFace(mate, folded), area.outer});
+  }
+  return plan;
+}
+
+std::vector<GlueArea> planPieceGlue(const Holding& held, const Net& net, const FlatNet& flat,
+                                    Face flapFace) {
+  constexpr double kFromEdges = 3;
+  constexpr double kWidest = 14;
+  const std::optional<int> panel = net.find(held.panel);
+  std::vector<GlueArea> plan;
+  if (held.by != Hold::Glue || !panel) return plan;
+  const auto index = static_cast<std::size_t>(*panel);
+  const Polygon& outline = flat.panels[index];
+  for (const Area& inset : offset(region(outline), -kFromEdges)) {
+    const Bounds box = bounds(inset.outer);
+    const double band = std::min(kWidest, box.width() / 2);
+    const Point low{box.low.x + band, 0};
+    const Point high{box.high.x - band, 0};
+    for (const Polygon& end : {clipLeftOf(inset.outer, low, low + Point{0, 1}),
+                               clipLeftOf(inset.outer, high, high - Point{0, 1})})
+      for (const Area& part : spared(region(end), flat.openings[index], bounds(outline)))
+        plan.push_back({*panel, -1, held.face, flapFace, part.outer, held.to, held.onto});
   }
   return plan;
 }

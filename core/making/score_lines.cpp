@@ -41,7 +41,7 @@ void addCreases(LineView& view, const Net& net, const FlatNet& flat) {
       continue;
     }
     ScoreLine& line = lineAt(view.lines, s.a.x);
-    (crease.angle.degrees() < 0 ? line.mountains : line.valleys).push_back(spanOf(s));
+    (crease.isValley() ? line.valleys : line.mountains).push_back(spanOf(s));
   }
 }
 

@@ -15,7 +15,7 @@ std::vector<FreeScore> slantedScores(const Net& net, const FlatNet& flat) {
     const Segment& s = flat.creases[i];
     const Segment turned{{s.a.y, s.a.x}, {s.b.y, s.b.x}};
     if (isScored(net.creases[i]) && !isUpright(s) && !isUpright(turned))
-      scores.push_back({s, net.creases[i].angle.degrees() >= 0});
+      scores.push_back({s, net.creases[i].isValley()});
   }
   return scores;
 }

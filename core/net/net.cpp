@@ -4,6 +4,11 @@
 
 namespace creasewright {
 
+bool Crease::isValley() const {
+  if (angle.degrees() != 0) return angle.degrees() > 0;
+  return sense == Sense::Valley;
+}
+
 std::optional<int> Net::find(std::string_view id) const {
   const auto found = std::ranges::find(panels, id, &Panel::id);
   if (found == panels.end()) return std::nullopt;

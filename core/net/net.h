@@ -29,6 +29,15 @@ enum class CreaseKind {
   Flat         ///< no score: the card runs on, or bends along a ruling; names a part of a panel
 };
 
+/// Which way a crease folds, seen from the drawn face: towards the viewer or away.
+enum class Sense { Valley, Mountain };
+
+/// Fold angle of a crease when so many stages are done: 2.5 is the middle of the third.
+struct Waypoint {
+  double after = 0;
+  Angle angle;
+};
+
 /// A part of the card between creases. The outline is in the panel's own frame: a child's frame has
 /// its x axis along its crease (from the crease's end `q` to `p` of the parent) and y away from the
 /// parent. Corners run counter-clockwise, millimetres.
@@ -53,6 +62,15 @@ struct Crease {
   CreaseKind kind = CreaseKind::Score;
   bool loop = false;
   bool driven = true;  ///< else its angle on the way follows from the loops that must stay closed
+  /// Of a score whose final angle is zero: the way it is folded before it is opened again.
+  Sense sense = Sense::Valley;
+  /// Where it goes before its final angle, from {stages done, 0} on, in order; empty = it turns
+  /// evenly in its own stage and in no other.
+  std::vector<Waypoint> way = {};
+
+  [[nodiscard]] bool isValley() const;
+  /// Whether it has another angle than zero at any time.
+  [[nodiscard]] bool moves() const { return angle.degrees() != 0 || !way.empty(); }
 };
 
 /// A flap, or a patch of a larger panel, that ends up against a target.
@@ -63,6 +81,7 @@ struct Mate {
   Method method = Method::Glue;
   bool rim = true;     ///< the flap's own crease lands on the target's rim, else inside its outline
   Polygon patch = {};  ///< the part of the flap that meets the target (flap's frame); empty = all
+  int stage = 0;  ///< in which it meets the target; 0 = when the last fold between them is made
 };
 
 /// A straight or curved cut inside the card that takes no material away (panel's own frame).
@@ -75,6 +94,17 @@ struct Slit {
 /// one another; `why` is a code: `tuck-slides-in`, `gusset`, `petals-overlap`.
 struct Bend {
   int stage = 1;
+  std::string why;
+};
+
+/// Two cut edges that meet in the folded piece and that nothing holds together there, because such
+/// boxes are made so: the style says it, and why. `why` is a code: `opens`, `layers`,
+/// `held-beside`.
+struct OpenEdges {
+  int panel = 0;
+  std::string edge;  ///< a name of Panel::edges
+  int other = 0;
+  std::string otherEdge;
   std::string why;
 };
 
@@ -95,6 +125,7 @@ struct Net {
   std::vector<Slit> slits;
   std::vector<Bend> bends;
   std::vector<Inscription> inscriptions;
+  std::vector<OpenEdges> openEdges;
   std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
 
   [[nodiscard]] int stageCount() const { return static_cast<int>(stages.size()); }

@@ -43,13 +43,13 @@ NetBuilder& NetBuilder::hinge(HingeAt at, std::string id, Shape shape, HingeFold
   net_.panels.push_back(
       {std::move(id), std::move(shape.outline), std::move(shape.edges), std::move(shape.openings)});
   net_.creases.push_back({parent, child, crease, Angle::degrees(fold.degrees), fold.stage,
-                          fold.kind, false, fold.driven});
+                          fold.kind, false, fold.driven, fold.sense, std::move(fold.way)});
   return *this;
 }
 
 NetBuilder& NetBuilder::loop(HingeAt at, std::string_view other, HingeFold fold) {
   net_.creases.push_back({index(at.panel), index(other), part(at), Angle::degrees(fold.degrees),
-                          fold.stage, fold.kind, true, false});
+                          fold.stage, fold.kind, true, false, fold.sense, std::move(fold.way)});
   return *this;
 }
 
@@ -61,6 +61,18 @@ NetBuilder& NetBuilder::bends(int stage, std::string why) {
 NetBuilder& NetBuilder::mate(std::string_view panel, std::string_view onto, Face face,
                              Method method, bool rim, Polygon patch) {
   net_.mates.push_back({index(panel), index(onto), face, method, rim, std::move(patch)});
+  return *this;
+}
+
+NetBuilder& NetBuilder::open(EdgeOf one, EdgeOf other, std::string why) {
+  net_.openEdges.push_back({index(one.panel), std::string(one.edge), index(other.panel),
+                            std::string(other.edge), std::move(why)});
+  return *this;
+}
+
+NetBuilder& NetBuilder::meetsIn(int stage) {
+  assert(!net_.mates.empty());
+  net_.mates.back().stage = stage;
   return *this;
 }
 

@@ -32,12 +32,20 @@ struct HingeAt {
   double length = 0;
 };
 
+/// An edge of a panel by its names.
+struct EdgeOf {
+  std::string_view panel;
+  std::string_view edge;
+};
+
 /// Fold of a hinge: final angle in degrees (positive = valley on the drawn face) and its stage.
 struct HingeFold {
   double degrees = 0;
   int stage = 1;
   CreaseKind kind = CreaseKind::Score;
-  bool driven = true;  ///< false: on the way the angle follows from closed loops
+  bool driven = true;              ///< false: on the way the angle follows from closed loops
+  Sense sense = Sense::Valley;     ///< of a fold of 0 degrees
+  std::vector<Waypoint> way = {};  ///< as Crease::way
 };
 
 /// Puts a net together panel by panel. Names that do not exist are programming errors (assert).
@@ -54,6 +62,10 @@ class NetBuilder {
   NetBuilder& bends(int stage, std::string why);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,
                    bool rim, Polygon patch = {});
+  /// Declares that two cut edges meet and are held by nothing (OpenEdges).
+  NetBuilder& open(EdgeOf one, EdgeOf other, std::string why);
+  /// The mate added last meets its target in this stage, before all folds between them are done.
+  NetBuilder& meetsIn(int stage);
   NetBuilder& slit(std::string_view panel, Polyline line);
   /// Marks panels whose outside face shows on the finished piece.
   NetBuilder& showing(const std::vector<std::string_view>& ids);

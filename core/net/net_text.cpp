@@ -107,41 +107,58 @@ class Reader {
   }
 
   bool readCrease(const std::vector<std::string>& w) {
-    const bool loop = w.size() == 9 && w[8] == "loop";
-    const bool follows = w.size() == 9 && w[8] == "follows";
-    if (w.size() != 8 && !loop && !follows) return false;
+    if (w.size() < 8) return false;
+    Crease crease;
+    std::size_t next = 8;
+    const auto says = [&](std::string_view word) {
+      if (next >= w.size() || w[next] != word) return false;
+      ++next;
+      return true;
+    };
+    crease.loop = says("loop");
+    crease.driven = !crease.loop && !says("follows");
+    if (says("mountain")) crease.sense = Sense::Mountain;
+    if (says("way"))
+      for (; next < w.size(); ++next) {
+        const auto point = toPoint(w[next]);
+        if (!point) return false;
+        crease.way.push_back({point->x, Angle::degrees(point->y)});
+      }
+    if (next != w.size()) return false;
     const auto parent = net.find(w[1]);
     const auto child = net.find(w[2]);
     const auto line = readPoints({w[3], w[4]}, 0);
     const auto angle = toNumber(w[5]);
     const auto stage = toNumber(w[6]);
     const auto kind = indexIn(kKinds, w[7]);
-    if (!parent || !child || !line || !angle || !stage || !kind || (*parent >= *child && !loop))
+    if (!parent || !child || !line || !angle || !stage || !kind ||
+        (*parent >= *child && !crease.loop))
       return false;
-    net.creases.push_back({*parent,
-                           *child,
-                           {(*line)[0], (*line)[1]},
-                           Angle::degrees(*angle),
-                           static_cast<int>(*stage),
-                           static_cast<CreaseKind>(*kind),
-                           loop,
-                           !loop && !follows});
+    crease.parent = *parent;
+    crease.child = *child;
+    crease.onParent = {(*line)[0], (*line)[1]};
+    crease.angle = Angle::degrees(*angle);
+    crease.stage = static_cast<int>(*stage);
+    crease.kind = static_cast<CreaseKind>(*kind);
+    net.creases.push_back(std::move(crease));
     return true;
   }
 
   bool readMate(const std::vector<std::string>& w) {
     if (w.size() < 6) return false;
-    const auto patch = readPoints(w, 6);
+    const bool staged = w.size() > 7 && w[6] == "stage";
+    const auto stage = staged ? toNumber(w[7]) : std::optional<double>(0);
+    const auto patch = readPoints(w, staged ? 8 : 6);
     const auto panel = net.find(w[1]);
     const auto onto = net.find(w[2]);
     const auto method = indexIn(kMethods, w[4]);
     const bool inside = w[3] == "inside";
     const bool rim = w[5] == "rim";
-    if (!panel || !onto || !method || !patch || (!inside && w[3] != "outside") ||
+    if (!panel || !onto || !method || !patch || !stage || (!inside && w[3] != "outside") ||
         (!rim && w[5] != "inner"))
       return false;
     net.mates.push_back({*panel, *onto, inside ? Face::Inside : Face::Outside,
-                         static_cast<Method>(*method), rim, *patch});
+                         static_cast<Method>(*method), rim, *patch, static_cast<int>(*stage)});
     return true;
   }
 
@@ -153,6 +170,17 @@ class Reader {
     return true;
   }
 };
+
+/// What a crease has besides its final angle.
+std::string wayText(const Crease& crease) {
+  std::string text;
+  if (crease.angle.degrees() == 0 && !crease.isValley()) text += " mountain";
+  if (crease.way.empty()) return text;
+  text += " way";
+  for (const Waypoint& point : crease.way)
+    text += " " + number(point.after) + "," + number(point.angle.degrees());
+  return text;
+}
 
 }  // namespace
 
@@ -170,14 +198,17 @@ std::string toText(const Net& net) {
             points({c.onParent.a, c.onParent.b}) + " " + number(c.angle.degrees()) + " " +
             std::to_string(c.stage) + " " +
             std::string(kKinds.at(static_cast<std::size_t>(c.kind))) +
-            (c.loop     ? " loop\n"
-             : c.driven ? "\n"
-                        : " follows\n");
+            (c.loop     ? " loop"
+             : c.driven ? ""
+                        : " follows") +
+            wayText(c) + "\n";
   for (const Mate& m : net.mates)
     text += "mate " + name(m.panel) + " " + name(m.onto) +
             (m.face == Face::Inside ? " inside " : " outside ") +
             std::string(kMethods.at(static_cast<std::size_t>(m.method))) +
-            (m.rim ? " rim" : " inner") + points(m.patch) + "\n";
+            (m.rim ? " rim" : " inner") +
+            (m.stage > 0 ? " stage " + std::to_string(m.stage) : std::string()) + points(m.patch) +
+            "\n";
   for (const Slit& slit : net.slits) text += "slit " + name(slit.panel) + points(slit.line) + "\n";
   return text;
 }

@@ -16,6 +16,8 @@ namespace creasewright {
 ///     crease base base/front 0,0 40,0 90 1 score
 ///     mate base/front/tab base/side inside glue rim
 ///
+/// After the kind of a crease may stand `loop` or `follows`, `mountain` (for an angle of 0), and
+/// `way` with its waypoints as stages,degrees; after `rim` or `inner` the `stage` of a mate.
 /// Coordinates in mm to six decimals without trailing zeros, each panel in its own frame.
 std::string toText(const Net& net);
 

@@ -11,14 +11,26 @@ Transform hingeFrame(const Segment& onParent) {
   return Transform::frame({onParent.b.x, onParent.b.y, 0}, {x.x, x.y, 0}, {y.x, y.y, 0});
 }
 
+Angle angleAfter(const Crease& crease, double stages) {
+  Waypoint from{crease.stage - 1.0, Angle()};
+  Waypoint to{static_cast<double>(crease.stage), crease.angle};
+  for (const Waypoint& point : crease.way) {
+    if (point.after > stages) {
+      to = point;
+      break;
+    }
+    from = point;
+  }
+  if (to.after <= from.after) return to.angle;
+  const double share = std::clamp((stages - from.after) / (to.after - from.after), 0.0, 1.0);
+  return Angle::degrees(from.angle.degrees() * (1 - share) + to.angle.degrees() * share);
+}
+
 std::vector<Angle> foldAngles(const Net& net, double progress) {
   std::vector<Angle> angles;
   angles.reserve(net.creases.size());
-  const double stages = std::max(1, net.stageCount());
-  for (const Crease& crease : net.creases) {
-    const double share = std::clamp(progress * stages - (crease.stage - 1), 0.0, 1.0);
-    angles.push_back(crease.angle * share);
-  }
+  const double stages = progress * std::max(1, net.stageCount());
+  for (const Crease& crease : net.creases) angles.push_back(angleAfter(crease, stages));
   return angles;
 }
 

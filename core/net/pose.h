@@ -14,7 +14,10 @@ using Pose = std::vector<Transform>;
 /// y out of the parent.
 Transform hingeFrame(const Segment& onParent);
 
-/// Share of its final angle that each crease has at `progress`: 0 is flat, 1 folded; in between the
+/// Angle of a crease when `stages` stages are done, 1.5 being half way through the second.
+Angle angleAfter(const Crease& crease, double stages);
+
+/// Angle of each crease at `progress`: 0 is flat, 1 folded; in between the
 /// stages follow one another, each taking an equal part.
 std::vector<Angle> foldAngles(const Net& net, double progress);
 

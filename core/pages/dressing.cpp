@@ -22,11 +22,12 @@ void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out)
   }
 }
 
-void addRound(const BuiltPiece& part, Dressed& out) {
+/// A whole folded piece, its panel 0 at `place` in the frame of panel 0.
+void addWhole(const BuiltPiece& part, const Transform& place, Dressed& out) {
   const int first = static_cast<int>(out.net.panels.size());
   for (std::size_t i = 0; i < part.piece.net.panels.size(); ++i) {
     out.net.panels.push_back(part.piece.net.panels[i]);
-    out.pose.push_back(part.role->around->after(part.folded[i]));
+    out.pose.push_back(place.after(part.folded[i]));
   }
   for (Crease crease : part.piece.net.creases) {
     crease.parent += first;
@@ -40,16 +41,32 @@ void addRound(const BuiltPiece& part, Dressed& out) {
   }
 }
 
+bool isGluedOn(const BuiltPiece& piece) {
+  return piece.piece.held && piece.piece.held->by == Hold::Glue && piece.piece.held->place;
+}
+
+/// The pieces glued onto the one called `name`, which lies at `place`, and those glued onto them.
+void addGlued(const BuiltDesign& built, const std::string& name, const Transform& place,
+              Dressed& out) {
+  for (const BuiltPiece& part : built.pieces) {
+    if (!isGluedOn(part) || part.piece.held->to != name) continue;
+    const Transform there = place.after(*part.piece.held->place);
+    addWhole(part, there, out);
+    addGlued(built, part.piece.name, there, out);
+  }
+}
+
 }  // namespace
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
   Dressed out{piece.piece.net, piece.folded};
   if (piece.role) return out;
+  addGlued(built, piece.piece.name, {}, out);
   const int index = static_cast<int>(&piece - built.pieces.data());
   for (const BuiltPiece& part : built.pieces) {
     if (!part.role) continue;
     addFlat(part, index, piece.folded, out);
-    if (index == 0 && part.role->around) addRound(part, out);
+    if (index == 0 && part.role->around) addWhole(part, *part.role->around, out);
   }
   if (index == 0 && ownPieces(built) == 1)
     for (const RibbonNeed& ribbon : built.ribbons) addRibbon(ribbon, out.net, out.pose);
@@ -57,7 +74,7 @@ Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
 }
 
 bool standsAlone(const BuiltDesign& built, const BuiltPiece& piece) {
-  if (!piece.role) return true;
+  if (!piece.role) return !isGluedOn(piece);
   switch (piece.role->placing) {
     case Placing::Round:
       return !piece.role->around || ownPieces(built) > 1;

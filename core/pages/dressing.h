@@ -11,7 +11,8 @@ struct Dressed {
 };
 
 /// A folded piece of the box with what the design's extras put onto it: mats, labels and the films
-/// of windows on its faces, a band or sleeve round it, a ribbon. Their panels come after its own.
+/// of windows on its faces, a band or sleeve round it, a ribbon; and with the pieces glued into it.
+/// Their panels come after its own.
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece);
 
 /// Which pieces a picture of the finished box shows: a piece that is part of another one's picture

@@ -86,6 +86,14 @@ void addArrow(Drawing& drawing, const Polyline& way, double size) {
                            .filled = true});
 }
 
+/// Whether the card lies on the table, folded on itself or not.
+bool liesFlat(const Net& net, const Pose& pose) {
+  constexpr double kNearlyFlat = 0.98;  // cosine of 11 degrees
+  for (std::size_t i = 0; i < net.panels.size(); ++i)
+    if (std::abs(dot(pose[i].normal(), pose[0].normal())) < kNearlyFlat) return false;
+  return true;
+}
+
 /// How far a drawing shrinks to fit.
 double scaleInto(double width, double height, const FigureRoom& room) {
   return std::min(room.width / width, room.height / height);
@@ -115,13 +123,16 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
     return found ? *found : pose(net, progress);
   };
   const double shown = shownShare(piece, step);
-  const Point3 up = uprightOf(piece.piece);
+  // What goes from flat to flat is done on the table, the face up that becomes the inside.
+  const bool onTable = liesFlat(net, poseAt(0)) && liesFlat(net, poseAt(1));
+  const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece.piece);
   FoldPicture picture = drawFolded(net, poseAt(shown), standardView(), up);
   std::vector<Polyline> ways;
   if (spec.arrows) {
     std::vector<Pose> poses;
-    for (const double share : {std::min(0.3, shown), 0.5, kShown, 0.86, 1.0})
-      poses.push_back(poseAt(share));
+    constexpr int kSteps = 10;
+    const double first = std::min(0.3, shown);
+    for (int k = 0; k <= kSteps; ++k) poses.push_back(poseAt(first + (1 - first) * k / kSteps));
     ways = waysOf(net, step, poses, camera(standardView(), up));
   }
   if (!spec.way.empty()) {

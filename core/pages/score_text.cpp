@@ -4,6 +4,7 @@
 #include <cstdint>
 #include <string>
 
+#include "making/score_curves.h"
 #include "making/score_place.h"
 
 namespace creasewright {
@@ -98,7 +99,14 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
     if (!section.lines.empty()) sections.push_back(std::move(section));
   }
   ScoreSection free;
-  for (const FreeScore& score : plan.freeScores) {
+  const DrawnScores drawn = drawnScores(plan.freeScores);
+  if (!drawn.curves.empty()) {
+    free.lines.push_back({"score-curves", {static_cast<std::int64_t>(drawn.curves.size())}, {}});
+    free.places.emplace_back();
+    for (const std::vector<FreeScore>& curve : drawn.curves)
+      for (const FreeScore& part : curve) free.places.back().push_back(part.line);
+  }
+  for (const FreeScore& score : drawn.straight) {
     const Segment& line = score.line;
     free.lines.push_back(
         {"score-free",

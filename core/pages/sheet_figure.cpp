@@ -49,7 +49,7 @@ class SheetFigure {
     for (const FreeScore& free : step_.freeScores)
       line(free.valley ? Role::Valley : Role::Mountain, {free.line.a, free.line.b});
     for (const Fold& fold : step_.folds)
-      line(fold.angle.degrees() >= 0 ? Role::Valley : Role::Mountain, {fold.line.a, fold.line.b});
+      line(fold.valley ? Role::Valley : Role::Mountain, {fold.line.a, fold.line.b});
     if (step_.figure.cuts) cuts();
     for (const Polygon& area : step_.figure.behind) glueBehind(area);
     for (const Adhesive& adhesive : step_.adhesive) glue(adhesive.area);

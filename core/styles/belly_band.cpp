@@ -1,3 +1,5 @@
+#include <algorithm>
+
 #include "net/net_builder.h"
 #include "styles/library.h"
 #include "styles/limits.h"
@@ -42,14 +44,21 @@ std::vector<Piece> buildBand(const Parameters& p, const Making&) {
   return {{"band", net.take(), cavity}};
 }
 
+/// What a box on the grid still lacks of box and ease together: the sum is rounded, once.
+Length easeOnGrid(Length box, Length ease, ToolGrid grid) {
+  return std::max(Length(), grid.roundUp(box + ease) - grid.roundUp(box));
+}
+
 /// The wrapped box keeps its own measures; ease and one caliper on the width go into the ease. The
 /// depth carries two calipers: half a card on either side and the lap.
 std::vector<Need> bandNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"around-length", Axis::Length, room.product[0]},
-          {"ease-length", Axis::Length, room.ease[0]},
-          {"around-width", Axis::Width, room.product[1]},
-          {"ease-width", Axis::Width, room.ease[1] + making.caliper},
-          {"around-depth", Axis::Height, room.product[2] + making.caliper * 2}};
+  const ToolGrid grid = making.grid;
+  return {
+      {"around-length", Axis::Length, room.product[0]},
+      {"ease-length", Axis::Length, easeOnGrid(room.product[0], room.ease[0], grid)},
+      {"around-width", Axis::Width, room.product[1]},
+      {"ease-width", Axis::Width, easeOnGrid(room.product[1], room.ease[1] + making.caliper, grid)},
+      {"around-depth", Axis::Height, room.product[2] + making.caliper * 2}};
 }
 
 std::int64_t widestPart(const Parameters& p, const Making&) {
@@ -80,9 +89,9 @@ Style bellyBand() {
             ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
            {"ease-length", "Ease on the length", "How much longer than the box the band is.",
             ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
-           {"overlap", "Overlap", "Glued lap at the back, narrower than the wide part.",
-            ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
-            least(otherPlus("wide-part"), widestPart)},
+           givesWay({"overlap", "Overlap", "Glued lap at the back, narrower than the wide part.",
+                     ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
+                     least(otherPlus("wide-part"), widestPart)}),
            {"wide-part", "Wide part", "The part of the back that lies on top, lap counted.",
             ParameterKind::Length, Length::inches(3, 2).nm(), otherPlus("overlap"), widestPart}},
       .easeOn = {true, true, false},

@@ -35,6 +35,8 @@ std::vector<Piece> buildWallet(const Parameters& p, const Making&) {
       .hinge({"back/left", "outer"}, "back/left/cover", rectangle(length, pocket.width),
              {90, Cover})
       .mate("back/left/cover", "back/bottom/pocket", Face::Outside, Method::Rest, true, overPocket)
+      .open({"back/bottom", "right"}, {"back/left", "left"}, "opens")
+      .open({"back/bottom/pocket/left-side", "right"}, {"back/left", "left"}, "opens")
       .showing({"back", "back/left", "back/left/cover"});
   return {{"wallet", net.take(), insideOf(pocket, length)}};
 }

@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 #include <numbers>
+#include <utility>
 
 #include "styles/library.h"
 #include "styles/limits.h"
@@ -32,7 +33,39 @@ const double kTabWidthPerDiagonal = (1 - kTaper) / std::numbers::sqrt2;
 
 constexpr double kHookRelief = 1;  // mm, beside the wall
 
-enum Stage { BackAndSeam = 1, Walls, BottomFlaps, BottomSides, TopDust, TopTuck, TopLid };
+enum Stage { BottomFlaps = 1, GlueFlat, OpenUp, TopDust, TopTuck, TopLid };
+
+/// The folds while the box lies flat and while it opens. With walls at an angle t to one another,
+/// the flaps at their corner stand x above the floor's plane, cos x = tan(t / 2), and the crease
+/// between them is folded by 180 degrees - 2 asin(sqrt(2) sin(t / 2)): the loop of four folds at
+/// the corner stays closed (spherical trigonometry of sectors 90, 90, 45, 45 degrees).
+struct FlatCrash {
+  static constexpr int kSteps = 16;
+
+  static double half(double t) { return Angle::degrees(t / 2).radians(); }
+  static double flap(double t) {
+    return 90 + std::acos(std::min(1.0, std::tan(half(t)))) * 180 / std::numbers::pi;
+  }
+  static double diagonal(double t) {
+    const double turned = std::asin(std::min(1.0, std::numbers::sqrt2 * std::sin(half(t))));
+    return -(180 - 2 * turned * 180 / std::numbers::pi);
+  }
+  static double gluedCorner(double t) { return 180 - t; }  ///< whose flaps are glued
+  static double otherCorner(double t) { return t; }
+
+  /// Laid flat between two moments (stages done), kept so until the box opens.
+  static HingeFold fold(double (*angle)(double), double end, double from, double to) {
+    HingeFold fold{end, OpenUp, CreaseKind::Score, true, Sense::Mountain, {}};
+    fold.way = {{0, Angle()}, {from, Angle()}, {to, Angle::degrees(angle(0))}};
+    constexpr double kFlat = GlueFlat;
+    for (int k = 0; k < kSteps; ++k) {
+      const double share = static_cast<double>(k) / kSteps;
+      fold.way.push_back({kFlat + share, Angle::degrees(angle(90 * share))});
+    }
+    return fold;
+  }
+  static HingeFold bottom(double (*angle)(double), double end) { return fold(angle, end, 0, 1); }
+};
 
 /// `wall`'s flap with its tab glued to `onto`; both frames start at the glued corner.
 void addSide(NetBuilder& net, const CrashBottom& b, const std::string& wall, std::string_view edge,
@@ -44,22 +77,22 @@ void addSide(NetBuilder& net, const CrashBottom& b, const std::string& wall, std
   net.hinge({wall, edge}, flap,
             {{{0, 0}, {b.width, 0}, {b.width - back, g * 0.8}, {g, g}},
              {"inner", "side", "side", "diagonal"}},
-            {90, BottomSides});
+            FlatCrash::bottom(FlatCrash::flap, 90));
   const double half = g / std::numbers::sqrt2;
   const double relief = 2 * b.t;  // the flap it is glued to starts a caliper from the corner
   const double crease = 2 * half - relief;
   net.hinge({flap, "diagonal", 0, crease}, tab,
             {{{0, 0}, {crease, 0}, {half * (1 + kTaper) - relief, half * (1 - kTaper)}},
              {"inner", "outer", "side"}},
-            {0, BottomSides});
-  net.mate(tab, onto, Face::Outside, Method::Glue, false);
+            FlatCrash::bottom(FlatCrash::diagonal, 0));
+  net.mate(tab, onto, Face::Outside, Method::Glue, false).meetsIn(GlueFlat);
 }
 
 /// A long flap; a hook on the half towards its glued corner lies over the other long flap.
 void addFlap(NetBuilder& net, const CrashBottom& b, HingeAt hinge) {
   const std::string flap = std::string(hinge.panel) + "/bottom";
   const double half = b.flapWidth() / 2;
-  net.hinge(hinge, flap, rectangle(2 * half, b.flapDepth()), {90, BottomFlaps})
+  net.hinge(hinge, flap, rectangle(2 * half, b.flapDepth()), FlatCrash::bottom(FlatCrash::flap, 90))
       .hinge({flap, "outer", 0, half}, flap + "-hook",
              trapezoid(half, b.hookDepth(), b.hookInset(), kHookRelief),
              {0, BottomFlaps, CreaseKind::Flat})
@@ -82,18 +115,29 @@ void addHookMate(NetBuilder& net, const CrashBottom& b, std::string_view hook,
 std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
   const TuckBox box(parameters, making);
   const CrashBottom b{box.length, box.width, box.t};
-  NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom-sides", "top-dust-flaps",
+  NetBuilder net({"bottom-flaps-up", "glue-bottom-flat", "open-bottom", "top-dust-flaps",
                   "top-tuck", "top-lid"});
-  addWalls(net, box, frontWall(box), backWall(box), Walls);
+  // The seam first, then left wall and back over the front.
+  const auto glued = FlatCrash::gluedCorner;
+  const HingeFold plain = FlatCrash::fold(FlatCrash::otherCorner, 90, 1, 2);
+  addWalls(net, box, frontWall(box), backWall(box),
+           {FlatCrash::fold(glued, 90, 1.5, 2), plain, FlatCrash::fold(glued, 90, 1, 1.5), plain});
+  net.meetsIn(GlueFlat);
   addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
-  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), 0, b.flapWidth()});
-  net.bends(BottomFlaps, "tuck-slides-in");
+  addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.flapWidth()});
+  net.bends(OpenUp, "bottom-opens");
   addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
   addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");
   addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), "front/bottom");
   addSide(net, b, "front/right", rightEdge(BoxEnd::Bottom), "front/left/back/bottom");
   addTuckEnd(net, box, {BoxEnd::Top, LidOn::Back, TopDust, TopTuck, TopLid});
-  return {{"box", net.take(), insideOf(box)}};
+  Net made = net.take();
+  // The tabs of the bottom are pressed before the seam.
+  const auto seam = std::ranges::find_if(made.mates, [&](const Mate& mate) {
+    return made.panels[static_cast<std::size_t>(mate.panel)].id.ends_with("seam");
+  });
+  std::rotate(seam, seam + 1, made.mates.end());
+  return {{"box", std::move(made), insideOf(box)}};
 }
 
 /// As in a straight tuck box; at the bottom the hooks lie inside the long flaps.

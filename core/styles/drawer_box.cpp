@@ -3,12 +3,15 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 #include "styles/parts/punched_hole.h"
 #include "styles/parts/sleeve.h"
 
 namespace creasewright {
 namespace {
+
+/// A drawer in its sleeve: 1/16 in on the width, both sides together (common practice, no published
+/// source).
+constexpr Length kSleeveEase = Length::inches(1, 16);
 
 /// The tray's right wall carries the hole for a ribbon to pull by.
 Piece trayPiece(const Parameters& p, const GluedTray& tray) {
@@ -31,7 +34,9 @@ Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
                   {Length(), Length::mm(p.mm("sleeve-wider") - 2 * t),
                    Length::mm(p.mm("sleeve-deeper") - 3 * t)},
                   {true, true, true}};
-  return {"sleeve", net.take(), insideOf(sleeve), over};
+  Piece piece{"sleeve", net.take(), insideOf(sleeve), over};
+  piece.held = Holding{Hold::Loose, "tray"};
+  return piece;
 }
 
 std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
@@ -83,9 +88,10 @@ Style drawerBox() {
             "Scored depth of sleeve against tray: two cards, the seam and a little to slide.",
             ParameterKind::Length, Length::inches(1, 16).nm(), calipers(3), mostLarger},
            cornerTabParameter("length"),
-           {"seam", "Glue seam", "Glued inside the sleeve's front, narrower than the tray.",
-            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
-            otherPlus("width", -seamGap)},
+           givesWay({"seam", "Glue seam",
+                     "Glued inside the sleeve's front, narrower than the tray.",
+                     ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                     otherPlus("width", -seamGap)}),
            {"ribbon-hole", "Ribbon hole", "A hole in the tray's end for a ribbon pull.",
             ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
            {"hole", "Hole", "Across the ribbon hole, at most half the depth.",

@@ -59,7 +59,21 @@ void addSideFlap(NetBuilder& net, const Envelope& e, const std::string& side) {
   net.mate(flap, "front/bottom/back", Face::Inside, Method::Glue, true, held);
 }
 
-std::vector<Piece> buildEnvelope(const Parameters& p, const Making&) {
+/// Whether the slanted edges of side flap and top flap, which start at one corner, run on within a
+/// card's thickness of each other.
+bool slantsMeet(const Envelope& e, double caliper) {
+  const Polygon side = e.side().outline;
+  const Polygon top = e.top().outline;
+  const Point down = side[3] - side[0];  // across the back, and down it
+  const Point along{down.y, down.x};
+  const Point slant = top[3] - top[0];
+  const bool sideIsShorter = norm(along) < norm(slant);
+  const double off =
+      std::abs(cross(unit(sideIsShorter ? slant : along), sideIsShorter ? along : slant));
+  return off <= caliper + 0.05;
+}
+
+std::vector<Piece> buildEnvelope(const Parameters& p, const Making& making) {
   const Envelope e{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("flap"), p.flag("diagonal")};
   NetBuilder net({"side-flaps", "spines", "back", "flap"});
   const Shape strip = rectangle(e.length, e.depth);
@@ -70,6 +84,13 @@ std::vector<Piece> buildEnvelope(const Parameters& p, const Making&) {
       .hinge({"front/top", "outer"}, "front/top/flap", e.top(), {90, Flap});
   addSideFlap(net, e, "left");
   addSideFlap(net, e, "right");
+  net.open({"front/bottom", "left"}, {"front/right", "right"}, "held-beside")
+      .open({"front/bottom", "right"}, {"front/left", "left"}, "held-beside")
+      .open({"front/top", "left"}, {"front/left", "right"}, "opens")
+      .open({"front/top", "right"}, {"front/right", "left"}, "opens");
+  if (slantsMeet(e, making.caliper.mm()))
+    net.open({"front/top/flap", "right"}, {"front/right/flap", "left"}, "opens")
+        .open({"front/top/flap", "left"}, {"front/left/flap", "right"}, "opens");
   Polygon over;
   if (e.diagonal) over = overBack(e, e.top(), [&](Point q) { return Point{q.x, e.width - q.y}; });
   net.mate("front/top/flap", "front/bottom/back", Face::Outside, Method::Rest, true, over)
@@ -106,9 +127,9 @@ Style envelope() {
                       "Between the double scores. Narrower ones cannot be scored.",
                       ParameterKind::Length, Length::nanometres(3'000'000).nm(),
                       fixed(Length::nanometres(3'000'000)), fixed(Length::nanometres(300'000'000))},
-                     {"flap", "Side flaps", "Glued to the back; without pointed flaps.",
-                      ParameterKind::Length, Length::nanometres(15'000'000).nm(), smallestFlap(),
-                      partOf("length", 2, Length::nanometres(2'000'000))},
+                     givesWay({"flap", "Side flaps", "Glued to the back; without pointed flaps.",
+                               ParameterKind::Length, Length::nanometres(15'000'000).nm(),
+                               smallestFlap(), partOf("length", 2, Length::nanometres(2'000'000))}),
                      {"diagonal", "Pointed flaps", "Four flaps that meet in diagonals on the back.",
                       ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)}},
       .needs = envelopeNeeds,

@@ -3,7 +3,6 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 
 namespace creasewright {
 namespace {
@@ -25,6 +24,10 @@ Piece crossPiece(const Cross& c, std::string_view name) {
       .hinge({"base", "back"}, "base/back", rectangle(c.length, c.height), {90, 1})
       .hinge({"base", "left"}, "base/left", rectangle(c.width, c.height), {90, 1})
       .showing({"base/front", "base/right", "base/back", "base/left"});
+  constexpr std::array<std::string_view, 4> kWalls{"base/front", "base/right", "base/back",
+                                                   "base/left"};
+  for (std::size_t i = 0; i < 4; ++i)
+    net.open({kWalls.at(i), "left"}, {kWalls.at((i + 1) % 4), "right"}, "opens");
   Cavity cavity{"base", {c.length / 2, c.width / 2, c.height / 2}};
   cavity.high.z = c.height;
   return {std::string(name), net.take(), cavity};
@@ -39,7 +42,9 @@ Piece lidPiece(const Parameters& p, const Cross& outer, double t) {
   const Over over{
       std::string(kNames[0]),
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
-  return {"lid", net.take(), insideOf(lid), over};
+  Piece piece{"lid", net.take(), insideOf(lid), over};
+  piece.held = lidOn(kNames[0], lid, {outer.length, outer.width, outer.height, 0}, t);
+  return piece;
 }
 
 /// From the innermost cross outwards, each larger and higher by the step; the lid comes last.
@@ -59,6 +64,9 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
     if (around > 0) {
       const Length ease = Length::mm(2 * (step - t));
       piece.over = Over{pieces.back().name, {ease, ease, Length()}};
+      pieces.back().held =
+          Holding{Hold::Glue, piece.name,   "base",
+                  "base",     Face::Inside, Transform::translation({step, step, t})};
     }
     pieces.push_back(std::move(piece));
   }
@@ -69,7 +77,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 /// Walls take half a caliper on either side. The innermost cross is lower by its steps.
 std::vector<Need> boxNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  const Length ease = lidEase(room, making);
+  const Length ease = room.lidEase;
   const Length lower = making.grid.roundUp(chosen.length("step")) * (chosen.count("layers") - 1);
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t},

@@ -164,6 +164,12 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   addLongSide(net, t, order, "back");
   addShortSide(net, t, order, "left", "front", "back");
   addShortSide(net, t, order, "right", "back", "front");
+  // Above the tabs the corners of the walls are held by the mitres of the frame.
+  if (t.depth - t.tab > 2)
+    net.open({"base/front/wall", "left"}, {"base/right/wall", "right"}, "held-beside")
+        .open({"base/front/wall", "right"}, {"base/left/wall", "left"}, "held-beside")
+        .open({"base/back/wall", "left"}, {"base/left/wall", "right"}, "held-beside")
+        .open({"base/back/wall", "right"}, {"base/right/wall", "left"}, "held-beside");
   for (const Bend& bend : order.bends) net.bends(bend.stage, bend.why);
   net.showing({"base", "base/front/wall", "base/back/wall", "base/left/wall", "base/right/wall",
                "base/front/frame", "base/back/frame", "base/left/frame", "base/right/frame"});
@@ -201,8 +207,10 @@ Style framedTray() {
             fixed(Length::nanometres(300'000'000))},
            {"frame", "Frame", "Width of the rim. At least the smallest glue strip.",
             ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), fixed(widestFrame)},
-           {"glue-strip", "Glue strip", "Turned back under the frame, so no wider than the frame.",
-            ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(), otherPlus("frame")},
+           givesWay({"glue-strip", "Glue strip",
+                     "Turned back under the frame, so no wider than the frame.",
+                     ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
+                     otherPlus("frame")}),
            {"tab", "Tab width",
             "Measured up the wall from the base line, so no wider than the depth.",
             ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("depth")},

@@ -1,6 +1,8 @@
 #include <algorithm>
 #include <cmath>
+#include <numbers>
 #include <string>
+#include <utility>
 
 #include "styles/library.h"
 #include "styles/limits.h"
@@ -11,95 +13,229 @@
 namespace creasewright {
 namespace {
 
-enum Stage { Gussets = 1, BackAndSeam, Walls, BottomFlaps, Bottom };
+enum Stage { GlueFlat = 1, OpenTube, BottomFlaps, Bottom, FoldFlat, OpenBag };
 
 constexpr double kRim = 20;        // mm at the top for the holes
 constexpr double kHoleBelow = 10;  // mm from the edge to the middle of a small hole
+constexpr double kHoleAside = 2;   // mm from the seam to a hole
+constexpr double kHolesApart = 3;  // mm
+constexpr double kLyingFlat = 6;   // degrees: not quite, so that the layers can be seen
+constexpr int kSteps = 12;         // of a movement that is not even
 
-/// The drawn halves of a side, as they stand, with the crease between them from the top down to the
-/// point where the two diagonals from the bottom corners meet, half a width above the bottom; and
-/// the halves of the triangle below (gusset of a block bottom bag: sectors 135, 45, 45, 135 degrees
-/// obey Kawasaki's theorem).
-struct Gusset {
-  double half, height;
+double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
 
-  [[nodiscard]] Shape first() const {
-    return restedOn({{{0, 0}, {half, half}, {half, height}, {0, height}},
-                     {"diagonal", "middle", "top", "left"}},
-                    "left");
-  }
-  [[nodiscard]] Shape second() const {
-    return restedOn({{{0, half}, {half, 0}, {half, height}, {0, height}},
-                     {"diagonal", "right", "top", "middle"}},
-                    "middle");
-  }
-  [[nodiscard]] Shape firstCorner() const {
-    return restedOn({{{0, 0}, {half, 0}, {half, half}}, {"bottom", "middle", "diagonal"}},
-                    "diagonal");
-  }
-  [[nodiscard]] Shape secondCorner() const {
-    return restedOn({{{0, 0}, {half, 0}, {0, half}}, {"bottom", "diagonal", "middle"}}, "diagonal");
+/// The bag lying flat on its front, and the way there. Its sides fold in along their middle down to
+/// an apex half a width above the bottom; from there creases at 45 degrees go to the bottom's
+/// corners and a level one goes towards the back and on across it, so that the bottom swings up
+/// outside the back. At the apex the sectors are 90, 45, 90 and 135 degrees, at the back's edge
+/// four times 90, at the bottom's corners 90, 90, 45 and 45: they obey Kawasaki's theorem.
+///
+/// On the way the level crease turns by s from 0 to 180 degrees. Seen from the side, bottom and the
+/// back's foot stay joined when the bottom rises by b, sin(b) = (1 - cos(s)) / 2, and the back
+/// comes nearer to cos(b) - sin(s) / 2 of its distance. The triangles below the apex have to bend.
+struct FlatBag {
+  double level, bottom, side;  ///< degrees
+
+  explicit FlatBag(double share) : level(180 * share) {
+    const double s = Angle::degrees(level).radians();
+    const double b = std::asin(std::clamp((1 - std::cos(s)) / 2, -1.0, 1.0));
+    bottom = toDegrees(b);
+    side = toDegrees(std::acos(std::clamp(std::cos(b) - std::sin(s) / 2, 0.0, 1.0)));
   }
 };
 
-/// A side between two walls. Standing open its gusset is flat; it is scored for folding the bag.
-void addSide(NetBuilder& net, const Gusset& gusset, std::string_view after, const std::string& one,
-             const std::string& two, int stage) {
-  const double flap = std::min(gusset.half, net.edgeLength("front", "bottom") / 2 - 1);
-  const Shape bottomFlap = trapezoid(gusset.half, flap, flap / 6, flap / 6);
-  const HingeFold crease{0, Gussets};
-  net.hinge({after, "right"}, one, gusset.first(), {90, stage})
-      .hinge({one, "middle"}, two, gusset.second(), crease)
-      .hinge({one, "diagonal"}, one + "/corner", gusset.firstCorner(), crease)
-      .hinge({two, "diagonal"}, two + "/corner", gusset.secondCorner(), crease)
-      .loop({one + "/corner", "middle"}, two + "/corner", crease)
-      .showing({one, two, one + "/corner", two + "/corner"});
-  for (const std::string& half : {one, two})
-    net.hinge({half + "/corner", "bottom"}, half + "/corner/" + half + "-flap", bottomFlap,
-              {90, BottomFlaps});
+/// Folds a crease as `angle` says while the bag is laid flat, and back again while it is opened; it
+/// has come through `before` and ends at `end` degrees.
+template <class AngleOf>
+HingeFold flatFold(double end, std::vector<Waypoint> before, AngleOf angle) {
+  HingeFold fold{end, OpenBag, CreaseKind::Score, true, Sense::Mountain, std::move(before)};
+  constexpr double kFrom = Bottom;
+  for (int k = 0; k < 2 * kSteps; ++k) {
+    const double done = static_cast<double>(k) / kSteps;
+    fold.way.push_back({kFrom + done, Angle::degrees(angle(FlatBag(done < 1 ? done : 2 - done)))});
+  }
+  return fold;
 }
 
-Shape punchedWall(const FourWalls& w, double hole) {
-  Shape wall = uprightWall(w.length, w.height);
-  if (hole > 0)
-    for (const double at : {0.32, 0.68})
-      wall.openings.push_back(
-          punchedHole({w.length * at, w.height - std::max(kHoleBelow, hole * 0.7)}, hole));
+/// A corner between two walls; `flat` is its angle while the seam is glued, which it takes between
+/// two moments of the first stage.
+HingeFold wallFold(double flat, double from, double to) {
+  return flatFold(90,
+                  {{0, Angle()},
+                   {from, Angle()},
+                   {to, Angle::degrees(flat)},
+                   {GlueFlat, Angle::degrees(flat)},
+                   {OpenTube, Angle::degrees(90)}},
+                  [](const FlatBag& bag) { return 90 + bag.side; });
+}
+
+// The left side with the seam comes over the back first, then all of it over the front.
+HingeFold frontRight() { return wallFold(180 - kLyingFlat, 0.5, 1); }
+HingeFold rightBack() { return wallFold(kLyingFlat, 0.5, 1); }
+HingeFold backLeft() { return wallFold(180 - kLyingFlat, 0, 0.5); }
+HingeFold leftFront() { return wallFold(kLyingFlat, 0, 0.5); }
+
+/// A crease that is straight until the bag is laid flat.
+template <class AngleOf>
+HingeFold straightFold(AngleOf angle) {
+  HingeFold fold = flatFold(0, {{0, Angle()}}, angle);
+  fold.sense = angle(FlatBag(1)) > 0 ? Sense::Valley : Sense::Mountain;
+  return fold;
+}
+
+HingeFold middleFold() {
+  return straightFold([](const FlatBag& bag) { return -2 * bag.side; });
+}
+HingeFold diagonalFold() {
+  return straightFold([](const FlatBag& bag) { return -bag.level; });
+}
+HingeFold gussetLevelFold() {
+  return straightFold([](const FlatBag& bag) { return bag.level; });
+}
+HingeFold backLevelFold() {
+  return straightFold([](const FlatBag& bag) { return -bag.level; });
+}
+
+/// The bottom's flaps and the bottom, which are closed in `stage`.
+template <class AngleOf>
+HingeFold bottomFold(int stage, AngleOf angle) {
+  return flatFold(90, {{0, Angle()}, {stage - 1.0, Angle()}, {1.0 * stage, Angle::degrees(90)}},
+                  angle);
+}
+
+/// The parts of a side: its half at the front, as high as the bag; its half at the back, down to
+/// the level crease; the triangle below the apex; and the small one below the level crease. Each is
+/// drawn with the front at the left.
+struct Gusset {
+  double half, height;
+
+  [[nodiscard]] Polygon front() const {
+    return {{0, 0}, {half, half}, {half, height}, {0, height}};
+  }
+  [[nodiscard]] Polygon back() const {
+    return {{half, half}, {2 * half, half}, {2 * half, height}, {half, height}};
+  }
+  [[nodiscard]] Polygon foot() const { return {{0, 0}, {2 * half, 0}, {half, half}}; }
+  [[nodiscard]] Polygon backFoot() const { return {{2 * half, 0}, {2 * half, half}, {half, half}}; }
+  /// The same seen from the other side, its first edge first again.
+  static Shape mirrored(Polygon outline, std::vector<std::string> edges, std::string_view rest) {
+    for (Point& p : outline) p.x = -p.x;
+    std::ranges::reverse(outline);
+    std::ranges::reverse(edges);
+    std::ranges::rotate(edges, edges.begin() + 1);
+    return restedOn({std::move(outline), std::move(edges)}, rest);
+  }
+};
+
+const std::vector<std::string> kFrontEdges{"diagonal", "middle", "top", "wall"};
+const std::vector<std::string> kBackEdges{"level", "wall", "top", "middle"};
+const std::vector<std::string> kFootEdges{"bottom", "back-diagonal", "diagonal"};
+const std::vector<std::string> kBackFootEdges{"wall", "level", "diagonal"};
+
+void addBottomFlap(NetBuilder& net, const FourWalls& w, const std::string& foot) {
+  const double flap = std::min(w.length / 2 - 1, w.width / 2);
+  net.hinge({foot, "bottom"}, foot + "/bottom-flap",
+            trapezoid(w.width, flap, w.width / 8, w.width / 8),
+            bottomFold(BottomFlaps, [](const FlatBag& bag) { return 90 + bag.bottom; }));
+}
+
+/// The loops that close where the foot of a side meets the foot of the back.
+void closeFoot(NetBuilder& net, const std::string& side, HingeFold corner) {
+  net.loop({side + "-back-foot", "diagonal"}, side + "-foot", diagonalFold())
+      .loop({side + "-back-foot", "wall"}, "back-foot", std::move(corner));
+}
+
+Shape punchedWall(const FourWalls& w, double hole, double height) {
+  Shape wall = uprightWall(w.length, height);
+  if (hole <= 0) return wall;
+  const double aside = std::max(w.length * 0.32, w.seam + hole / 2 + kHoleAside);
+  for (const double at : {aside, w.length - aside})
+    wall.openings.push_back(punchedHole({at, height - std::max(kHoleBelow, hole * 0.7)}, hole));
   return wall;
+}
+
+void addWalls(NetBuilder& net, const FourWalls& w, double hole) {
+  const Gusset g{w.width / 2, w.height};
+  net.root("front", punchedWall(w, hole, w.height))
+      .hinge({"front", "right"}, "right-front", restedOn({g.front(), kFrontEdges}, "wall"),
+             frontRight())
+      .hinge({"right-front", "middle"}, "right-back", restedOn({g.back(), kBackEdges}, "middle"),
+             middleFold())
+      .hinge({"right-back", "wall"}, "back",
+             restedOn(punchedWall(w, hole, w.height - g.half), "left"), rightBack())
+      .hinge({"back", "bottom"}, "back-foot", rectangle(w.length, g.half), backLevelFold())
+      .hinge({"back", "right"}, "left-back", Gusset::mirrored(g.back(), kBackEdges, "wall"),
+             backLeft())
+      .hinge({"left-back", "middle"}, "left-front",
+             Gusset::mirrored(g.front(), kFrontEdges, "middle"), middleFold())
+      .hinge({"right-front", "diagonal"}, "right-foot",
+             restedOn({g.foot(), kFootEdges}, "diagonal"), diagonalFold())
+      .hinge({"right-back", "level"}, "right-back-foot",
+             restedOn({g.backFoot(), kBackFootEdges}, "level"), gussetLevelFold())
+      .hinge({"left-front", "diagonal"}, "left-foot",
+             Gusset::mirrored(g.foot(), kFootEdges, "diagonal"), diagonalFold())
+      .hinge({"left-back", "level"}, "left-back-foot",
+             Gusset::mirrored(g.backFoot(), kBackFootEdges, "level"), gussetLevelFold());
+  closeFoot(net, "right", rightBack());
+  closeFoot(net, "left", backLeft());
+  const double taper = std::min(w.seam * 0.27, w.height / 4);
+  net.hinge({"left-front", "wall"}, "seam", trapezoid(w.height, w.seam, taper, taper), leftFront())
+      .mate("seam", "front", Face::Inside, Method::Glue, true)
+      .meetsIn(GlueFlat)
+      .showing({"front", "back", "back-foot", "right-front", "right-back", "right-foot",
+                "right-back-foot", "left-front", "left-back", "left-foot", "left-back-foot"});
 }
 
 std::vector<Piece> buildBag(const Parameters& p, const Making& making) {
   const FourWalls w{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
-  const Gusset gusset{w.width / 2, w.height};
-  const Shape wall = punchedWall(w, p.flag("handle-holes") ? p.mm("hole") : 0);
-  const double taper = std::min(w.seam * 0.27, w.height / 4);
-  NetBuilder net({"gussets", "back-and-seam", "walls", "bottom-flaps", "bottom"});
-  net.root("front", wall);
-  addSide(net, gusset, "front", "right-front", "right-back", Walls);
-  net.hinge({"right-back", "right"}, "back", restedOn(wall, "left"), {90, BackAndSeam});
-  addSide(net, gusset, "back", "left-back", "left-front", BackAndSeam);
-  net.hinge({"left-front", "right"}, "seam", trapezoid(w.height, w.seam, taper, taper),
-            {90, BackAndSeam})
-      .mate("seam", "front", Face::Inside, Method::Glue, true)
-      .showing({"front", "back"});
-  addBottomPanel(net, w, making.caliper.mm(), BottomFlaps, Bottom);
-  for (const std::string half : {"right-front", "right-back", "left-back", "left-front"})
-    net.mate(half + "/corner/" + half + "-flap", "front/bottom", Face::Inside, Method::Rest, true);
+  NetBuilder net(
+      {"glue-tube-flat", "open-tube", "bottom-flaps", "bottom", "fold-bag-flat", "open-bag"});
+  addWalls(net, w, p.flag("handle-holes") ? p.mm("hole") : 0);
+  addBottomFlap(net, w, "right-foot");
+  addBottomFlap(net, w, "left-foot");
+  addBottomPanel(
+      net, w, making.caliper.mm(),
+      {bottomFold(Bottom, [](const FlatBag& bag) { return 90 + bag.bottom; }),
+       bottomFold(BottomFlaps, [](const FlatBag& bag) { return 90 + bag.level - bag.bottom; }),
+       "back-foot"});
+  net.meetsIn(Bottom).bends(Bottom, "tuck-slides-in");
+  for (const std::string side : {"left", "right"})
+    net.mate(side + "-foot/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)
+        .meetsIn(Bottom);
+  net.bends(FoldFlat, "folds-flat").bends(OpenBag, "opens-again");
   Cavity cavity{"front", {w.length / 2, w.height / 3, w.width / 2}, {0, 2, 1}};
   cavity.high.y = w.height;
   return {{"bag", net.take(), cavity}};
 }
 
-/// Half the width is left above the product, where the gussets fold in when the bag is closed.
-std::vector<Need> bagNeeds(const Room& room, const Parameters&, const Making& making) {
+/// Two holes find room between the seam and the middle.
+Length shortestForHoles(const Parameters& p) {
+  if (!p.flag("handle-holes")) return {};
+  return (p.length("seam") + p.length("hole") + Length::mm(kHoleAside)) * 2 +
+         Length::mm(kHolesApart);
+}
+
+/// Half the width is left above the product, where the gussets fold in when the bag is closed;
+/// flat, the two gussets lie side by side.
+std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Making& making) {
   const Length t = making.caliper;
   const Length width = making.grid.roundUp(
       std::max(room.eased(Axis::Width) + t * 3, Length::nanometres(25'000'000)));
   return {
       {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
-      {"length", Axis::Length, room.eased(Axis::Length) + t * 2},
+      {"length", Axis::Length,
+       std::max({room.eased(Axis::Length) + t * 2, shortestForHoles(p), width})},
       {"height", Axis::Height,
        room.eased(Axis::Height) + t * 3 + width / 2 + Length::mm(kRim) + Length::nanometres(1)}};
+}
+
+std::int64_t shortestBag(const Parameters& p, const Making&) { return shortestForHoles(p).nm(); }
+
+/// Beside the seam the holes find room.
+std::int64_t widestSeam(const Parameters& p, const Making&) {
+  const Length half = p.length("length") / 2;
+  if (!p.flag("handle-holes")) return (half * 2 - Length::nanometres(3'000'000)).nm();
+  return (half - Length::mm(kHolesApart) / 2 - p.length("hole") - Length::mm(kHoleAside)).nm();
 }
 
 /// The lower half of the height at least is free of the gussets' diagonals and the holes.
@@ -114,28 +250,33 @@ Style gussetedBag() {
   return {
       .id = "gusseted-bag",
       .title = "Gusseted bag",
-      .summary = "Stands on a block bottom, folds flat, with holes for a ribbon handle.",
+      .summary = "Stands on a block bottom, folds flat with it, with holes for a ribbon handle.",
       .traits = {.difficulty = 2,
                  .suits = "Biscuits, coffee, books, several small things at once."},
-      .parameters = {{"length", "Length", "Of front and back, along the bottom.",
-                      ParameterKind::Length, Length::nanometres(110'000'000).nm(),
-                      greatest(fixed(Length::nanometres(30'000'000)), plus(smallestFlap(), gap)),
-                      fixed(kLargestSide)},
-                     {"width", "Width", "Of the sides, which fold in along the middle.",
-                      ParameterKind::Length, Length::nanometres(60'000'000).nm(),
-                      fixed(Length::nanometres(25'000'000)), fixed(kLargestSide)},
-                     {"height", "Height",
-                      "At least the width and 30 mm, so that the gussets and the holes find room.",
-                      ParameterKind::Length, Length::nanometres(180'000'000).nm(), lowestBag,
-                      fixed(Length::nanometres(1'500'000'000))},
-                     {"handle-holes", "Handle holes", "Two in front and back, for a ribbon.",
-                      ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
-                     {"hole", "Hole", "Across a hole, at most a fifth of the length.",
-                      ParameterKind::Length, Length::nanometres(5'000'000).nm(),
-                      fixed(Length::nanometres(3'000'000)), partOf("length", 5)},
-                     {"seam", "Glue seam", "Joins the left side to the front.",
-                      ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                      otherPlus("length", -gap)}},
+      .parameters =
+          {{"length", "Length",
+            "Of front and back, along the bottom. Seam and holes must fit side by side.",
+            ParameterKind::Length, Length::nanometres(110'000'000).nm(),
+            greatest(greatest(fixed(Length::nanometres(30'000'000)), plus(smallestFlap(), gap)),
+                     shortestBag),
+            fixed(kLargestSide)},
+           {"width", "Width",
+            "Of the sides, which fold in along the middle; no wider than the length.",
+            ParameterKind::Length, Length::nanometres(60'000'000).nm(),
+            fixed(Length::nanometres(25'000'000)), otherPlus("length")},
+           {"height", "Height",
+            "At least the width and 30 mm, so that the gussets and the holes find room.",
+            ParameterKind::Length, Length::nanometres(180'000'000).nm(), lowestBag,
+            fixed(Length::nanometres(1'500'000'000))},
+           {"handle-holes", "Handle holes", "Two in front and back, for a ribbon.",
+            ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
+           {"hole", "Hole",
+            "Across a hole, at most a fifth of the length and a third of the height.",
+            ParameterKind::Length, Length::nanometres(5'000'000).nm(),
+            fixed(Length::nanometres(3'000'000)), least(partOf("length", 5), partOf("height", 3))},
+           givesWay({"seam", "Glue seam", "Joins the left side to the front, beside the holes.",
+                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
+                     widestSeam})},
       .needs = bagNeeds,
       .build = buildBag,
   };

@@ -34,7 +34,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
                   "bottom-lid", "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, b, frontWall(b), backWall(b), Walls);
 
-  const double w = b.backLength();
+  const double w = b.backLength;
   const double turned = header - kTurnedGap;
   const double holeAt = header / 2;
   Shape single = rectangle(w, header);
@@ -70,7 +70,8 @@ Style hangTabTuckBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
   parameters.push_back({"header", "Hang tab", "How far the doubled tab stands above the box.",
                         ParameterKind::Length, Length::inches(5, 4).nm(),
-                        greatest(fixed(Length::nanometres(16'000'000)), smallestFlap()),
+                        greatest(fixed(Length::nanometres(16'000'000)),
+                                 plus(smallestFlap(), Length::mm(kTurnedGap))),
                         fixed(Length::nanometres(100'000'000))});
   parameters.push_back({"hole", "Hole", "Across the hole for a peg; card must stay on all sides.",
                         ParameterKind::Length, Length::nanometres(8'000'000).nm(),

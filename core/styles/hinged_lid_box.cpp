@@ -12,21 +12,22 @@ namespace {
 struct Hinged {
   GluedTray tray;
   double tuck, ear, t;
-  double lidLength, lidDepth;  // along and away from the hinge
+  double lidDepth;    // away from the hinge
+  double tuckLength;  // along the lid's front
 
   Hinged(const Parameters& p, const Making& making)
       : tray{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("tab")},
         tuck(p.mm("tuck")),
         ear(p.mm("ear")),
         t(making.caliper.mm()),
-        // Two calipers narrower than its opening (common practice, no published source), so that
-        // the ears lie inside the side walls.
-        lidLength(tray.length - 2 * t),
         // A hand tool cannot score a caliper's difference.
-        lidDepth(making.grid.isNone() ? tray.width - t : tray.width) {}
+        lidDepth(making.grid.isNone() ? tray.width - t : tray.width),
+        // The ears fold on the side walls' scores; only what is cut gives way to the card, in the
+        // middle: a caliper at either end (common practice, no published source).
+        tuckLength(tray.length - 2 * t) {}
 
   [[nodiscard]] double tuckRadius() const {
-    return std::min(std::clamp(tuck - 4, 0.5, 10.0), lidLength / 4);
+    return std::min(std::clamp(tuck - 4, 0.5, 10.0), tuckLength / 4);
   }
 };
 
@@ -47,9 +48,9 @@ void restOnTabs(NetBuilder& net, const Hinged& h) {
   const Polygon tab = gluedTab(h.tray.depth, h.tray.tab).outline;
   const double from = tab[3].x;
   const double to = std::min(tab[2].x, h.tuck - h.tuckRadius());
-  const double reach = std::min(h.tray.tab - h.t, h.lidLength / 2);
+  const double reach = std::min(h.tray.tab - h.t, h.tuckLength / 2);
   if (to - from < 0.5 || reach < 0.5) return;
-  const double w = h.lidLength;
+  const double w = h.tuckLength;
   net.mate("base/back/lid/tuck", "base/left/front-tab", Face::Inside, Method::Rest, false,
            {{0, from}, {reach, from}, {reach, to}, {0, to}});
   net.mate("base/back/lid/tuck", "base/right/front-tab", Face::Inside, Method::Rest, false,
@@ -65,12 +66,11 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   addGluedTray(net, h.tray, rectangle(h.tray.length, h.tray.depth), shortWall, shortWall);
 
   const std::string lid = "base/back/lid";
-  net.hinge({"base/back", "outer", h.t, h.lidLength}, lid, rectangle(h.lidLength, h.lidDepth),
-            {90, Lid})
+  net.hinge({"base/back", "outer"}, lid, rectangle(h.tray.length, h.lidDepth), {90, Lid})
       .hinge({lid, "left"}, lid + "/left-ear", earShape(h, false), {90, Ears})
       .hinge({lid, "right"}, lid + "/right-ear", earShape(h, true), {90, Ears})
-      .hinge({lid, "outer"}, lid + "/tuck", roundedFlap(h.lidLength, h.tuck, h.tuckRadius()),
-             {90, Tuck})
+      .hinge({lid, "outer", h.t, h.tuckLength}, lid + "/tuck",
+             roundedFlap(h.tuckLength, h.tuck, h.tuckRadius()), {90, Tuck})
       .mate(lid + "/left-ear", "base/left", Face::Inside, Method::Tuck, true)
       .mate(lid + "/right-ear", "base/right", Face::Inside, Method::Tuck, true)
       .mate(lid + "/tuck", "base/front", Face::Inside, Method::Tuck, true)
@@ -110,23 +110,22 @@ Style hingedLidBox() {
       .summary = "A box whose lid hinges on the back; side ears and a tuck flap keep it shut.",
       .lying = Lying::Flat,
       .traits = {.difficulty = 2, .suits = "Biscuits, tea bags, soap, sets, keepsakes."},
-      .parameters = {{"length", "Length", "Along the hinge. Two corner tabs must fit side by side.",
-                      ParameterKind::Length, Length::inches(4).nm(),
-                      greatest(shortestTabbedWall(), calipers(20)), fixed(kLargestSide)},
-                     {"width", "Width", "From hinge to front. The ears and the tuck flap must fit.",
-                      ParameterKind::Length, Length::inches(3).nm(), times(2, smallestFlap()),
-                      fixed(kLargestSide)},
-                     {"depth", "Depth", "From base to lid. At least the smallest tab.",
-                      ParameterKind::Length, Length::inches(3, 2).nm(), smallestFlap(),
-                      fixed(Length::nanometres(300'000'000))},
-                     {"tuck", "Tuck flap", "Goes in behind the front; no deeper than the box.",
-                      ParameterKind::Length, Length::inches(5, 8).nm(), smallestFlap(),
-                      least(otherPlus("depth"), otherPlus("width", -tuckGap))},
-                     {"ear", "Ears",
-                      "Go in beside the side walls; at most three quarters of the width.",
-                      ParameterKind::Length, Length::inches(3, 4).nm(), smallestFlap(),
-                      least(otherPlus("depth"), deepestEar)},
-                     std::move(tab)},
+      .parameters =
+          {{"length", "Length", "Along the hinge. Two corner tabs must fit side by side.",
+            ParameterKind::Length, Length::inches(4).nm(),
+            greatest(shortestTabbedWall(), calipers(20)), fixed(kLargestSide)},
+           {"width", "Width", "From hinge to front. The ears and the tuck flap must fit.",
+            ParameterKind::Length, Length::inches(3).nm(), times(2, smallestFlap()),
+            fixed(kLargestSide)},
+           {"depth", "Depth", "From base to lid. At least the smallest tab.", ParameterKind::Length,
+            Length::inches(3, 2).nm(), smallestFlap(), fixed(Length::nanometres(300'000'000))},
+           givesWay({"tuck", "Tuck flap", "Goes in behind the front; no deeper than the box.",
+                     ParameterKind::Length, Length::inches(5, 8).nm(), smallestFlap(),
+                     least(otherPlus("depth"), otherPlus("width", -tuckGap))}),
+           {"ear", "Ears", "Go in beside the side walls; at most three quarters of the width.",
+            ParameterKind::Length, Length::inches(3, 4).nm(), smallestFlap(),
+            least(otherPlus("depth"), deepestEar)},
+           std::move(tab)},
       .needs = boxNeeds,
       .build = buildBox,
   };

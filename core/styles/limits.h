@@ -70,6 +70,12 @@ inline Limit partOf(std::string_view key, std::int64_t divisor, Length gap = {})
   };
 }
 
+/// A flap that may take the rest, so that blanks lie on the grid (fit/blank_on_grid.h).
+inline ParameterSpec givesWay(ParameterSpec flap) {
+  flap.givesWay = true;
+  return flap;
+}
+
 inline constexpr Length kLargestSide = Length::nanometres(1'000'000'000);
 
 }  // namespace creasewright

@@ -11,8 +11,9 @@ namespace {
 
 enum Stage { BackAndSeam = 1, Walls, BottomFlaps, Bottom, Fin, Roof };
 
-/// The halves of a side's fin lie between the two long ones, which are glued along the rest. They
-/// are cut apart, and a little narrower, so that each folds on its own.
+/// The halves of a side's fin lie between the two long ones: the adhesive on the front's reaches
+/// one of them, the other has its own. They are cut apart, and a little narrower, so that each
+/// folds on its own.
 void addFins(NetBuilder& net, double length, const GableRoof& roof, double fin) {
   for (const std::string side : {"front", "back"})
     net.hinge({side + "/roof", "top"}, side + "/roof/" + side + "-fin", rectangle(length, fin),
@@ -33,14 +34,15 @@ void addFins(NetBuilder& net, double length, const GableRoof& roof, double fin) 
     };
     const std::string atFront = corner("front") + "/" + side + "-front-fin";
     const std::string atBack = corner("back") + "/" + side + "-back-fin";
-    const double from = (side == "left" ? 0 : length - half) + clear + inset;
-    const double to = from + half - 2 * (clear + inset);
-    const Polygon between{{from, fin / 4}, {to, fin / 4}, {to, fin / 2}, {from, fin / 2}};
+    const double from = (side == "left" ? 0 : length - half) + clear;
+    const double to = from + half - 2 * clear;
+    const Polygon between{
+        {from, 0}, {to, 0}, {to - inset, fin - clear}, {from + inset, fin - clear}};
     net.hinge({corner("front"), "ridge", clear, half - 2 * clear}, atFront, shape, fold)
         .hinge({corner("back"), "ridge", clear, half - 2 * clear}, atBack, shape, fold)
-        .mate(atBack, back, Face::Inside, Method::Rest, true)
+        .mate(atBack, back, Face::Inside, Method::Glue, true)
         .mate(atFront, atBack, Face::Outside, Method::Rest, true)
-        .mate(front, atFront, Face::Inside, Method::Rest, false, between);
+        .mate(front, atFront, Face::Inside, Method::Glue, false, between);
   }
 }
 
@@ -51,7 +53,7 @@ std::vector<Piece> buildCarton(const Parameters& p, const Making& making) {
   NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "fin", "roof"});
   addFourWalls(net, walls, Walls);
   addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
-  addGableRoof(net, walls, roof, Roof);
+  addGableRoof(net, walls, roof, {BackAndSeam, Roof, roofSeam(walls, making.caliper.mm())});
   addFins(net, walls.length, roof, fin);
   return {{"box", net.take(), insideUnderRoof(walls)}};
 }

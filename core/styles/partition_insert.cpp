@@ -74,7 +74,9 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making& making) {
   cell.high.y = along.height * 4 / 3;
   cell.high.z = across.pitch - t / 2;
   longDivider.cavity = cell;
-  return {std::move(longDivider), dividerPiece(across, false, "short-divider", columns - 1)};
+  Piece shortDivider = dividerPiece(across, false, "short-divider", columns - 1);
+  shortDivider.held = Holding{Hold::Slot, longDivider.name};
+  return {std::move(longDivider), std::move(shortDivider)};
 }
 
 /// One product a cell. Dividers three quarters as high as the product hold it.

@@ -43,8 +43,7 @@ std::vector<Piece> buildPetals(const Parameters& p, const Making& making) {
 /// As in a prism box; of the petals two lie over one another.
 std::vector<Need> petalNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  const double around =
-      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm());
+  const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 3},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 4}};
 }

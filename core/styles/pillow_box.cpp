@@ -69,12 +69,15 @@ Pillow::Pillow(const Parameters& p, const Making& making)
   }
 }
 
-std::string strip(const std::string& side, int i) {
-  return side + "/strip-" + std::to_string(i + 1);
+/// Strip `i` of a curved panel: the middle one has its name, the others a number besides.
+std::string part(const std::string& name, int i) {
+  return i == kStrips / 2 ? name : name + '#' + std::to_string(i + 1);
 }
 
+std::string strip(const std::string& side, int i) { return part(side, i); }
+
 std::string flap(const std::string& side, const std::string& end, int i) {
-  return side + '/' + end + "-flap-" + std::to_string(i + 1);
+  return part(side + '/' + end + "-flap", i);
 }
 
 Shape stripShape(const Pillow& b, int i) {
@@ -112,6 +115,13 @@ Shape mirroredFlap(const Pillow& b, int i) {
   return restedOn(shape, "crease");
 }
 
+/// A side: closed flat, so that the seam can be pressed; opened by the bulge of the ends.
+HingeFold sideFold(const Pillow& b) {
+  HingeFold fold{180 - 2 * b.slope(0), PressIn};
+  fold.way = {{0, Angle()}, {Wrap, Angle::degrees(180)}};
+  return fold;
+}
+
 /// Between two neighbours; a ruling, not a score.
 HingeFold ruling(const Pillow& b, int i) {
   return {b.slope(i) - b.slope(i + 1), PressIn, CreaseKind::Flat};
@@ -139,27 +149,34 @@ void addStrips(NetBuilder& net, const Pillow& b) {
   for (int i = kMiddle - 1; i >= 0; --i)
     net.hinge({strip("front", i + 1), "left"}, strip("front", i),
               restedOn(stripShape(b, i), "right"), ruling(b, i));
-  const double sideFold = 180 - 2 * b.slope(0);
   net.hinge({strip("front", kStrips - 1), "right"}, strip("back", 0),
-            restedOn(stripShape(b, 0), "left"), {sideFold, Wrap});
+            restedOn(stripShape(b, 0), "left"), sideFold(b));
   for (int i = 1; i < kStrips; ++i)
     net.hinge({strip("back", i - 1), "right"}, strip("back", i), restedOn(stripShape(b, i), "left"),
               ruling(b, i - 1));
   const double inset = b.height[1] * b.seam / b.at[1] + 1;
   net.hinge({strip("back", kStrips - 1), "right"}, "back/seam",
-            trapezoid(b.length, b.seam, inset, inset), {sideFold, Wrap})
-      .mate("back/seam", strip("front", 0), Face::Inside, Method::Glue, true);
+            trapezoid(b.length, b.seam, inset, inset), sideFold(b))
+      .mate("back/seam", strip("front", 0), Face::Inside, Method::Glue, true)
+      .meetsIn(Wrap);
 }
 
 std::vector<Piece> buildPillow(const Parameters& p, const Making& making) {
   const Pillow b(p, making);
-  NetBuilder net({"wrap", "press-in-ends"});
+  NetBuilder net({"glue-tube-flat", "press-in-ends"});
   addStrips(net, b);
   for (const std::string side : {"front", "back"}) {
     addEndFlaps(net, b, side);
     for (int i = 0; i < kStrips; ++i) net.showing({strip(side, i)});
   }
   // The back runs the other way. Its flaps close first.
+  // The tips of the ends only lie in the corners: they are pulled out to open the box.
+  for (const std::string end : {"near", "far"})
+    for (const int i : {0, kStrips - 1}) {
+      const int beyond = kStrips - 1 - i;
+      net.open({flap("front", end, i), "outer"}, {strip("back", beyond), end}, "opens")
+          .open({flap("back", end, i), "outer"}, {strip("front", beyond), end}, "opens");
+    }
   for (const std::string end : {"near", "far"})
     for (int i = 1; i + 1 < kStrips; ++i)
       net.mate(flap("back", end, i), flap("front", end, kStrips - 1 - i), Face::Inside,

@@ -84,6 +84,7 @@ void addRoof(NetBuilder& net, const FourWalls& w, const Pitch& roof, double flap
             roundedFlap(across, tuck, std::min({tuck / 2, 8.0, across / 4})),
             {2 * roof.slope(), RidgeTuck})
       .mate("back/roof/tuck", "front/roof", Face::Inside, Method::Tuck, true)
+      .open({"front/roof", "top"}, {"back/roof", "top"}, "opens")
       .bends(BackRoof, "tuck-slides-in")
       .showing({"front/roof", "back/roof"});
 }
@@ -140,14 +141,15 @@ Style pitchedRoofBox() {
            {"rise", "Rise", "Of the ridge over the eaves: a fifth to seven tenths of the width.",
             ParameterKind::Length, Length::nanometres(25'000'000).nm(), shareOfWidth(20),
             shareOfWidth(70)},
-           {"flap", "Gable flap", "Under both slopes of the roof.", ParameterKind::Length,
-            Length::nanometres(8'000'000).nm(), tab,
-            least(partOf("width", 5), partOf("length", 4))},
-           {"tuck", "Tuck flap", "At the ridge, under the front of the roof.",
-            ParameterKind::Length, Length::nanometres(12'000'000).nm(), tab,
-            partOf("width", 2, gap)},
-           {"seam", "Glue seam", "Joins the left side to the front.", ParameterKind::Length,
-            Length::nanometres(12'000'000).nm(), tab, otherPlus("length", -gap)}},
+           givesWay({"flap", "Gable flap", "Under both slopes of the roof.", ParameterKind::Length,
+                     Length::nanometres(8'000'000).nm(), tab,
+                     least(partOf("width", 5), partOf("length", 4))}),
+           givesWay({"tuck", "Tuck flap", "At the ridge, under the front of the roof.",
+                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), tab,
+                     partOf("width", 2, gap)}),
+           givesWay({"seam", "Glue seam", "Joins the left side to the front.",
+                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), tab,
+                     otherPlus("length", -gap)})},
       .needs = houseNeeds,
       .build = buildHouse,
   };

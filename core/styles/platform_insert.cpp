@@ -57,6 +57,10 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
       .hinge({"top", "back"}, "top/back", longLeg, {90, Legs})
       .hinge({"top/back", "outer"}, "top/back/foot", foot, {90, Feet})
       .hinge({"top", "left"}, "top/left", shortLeg, {90, Legs})
+      .open({"top/front", "left"}, {"top/right", "right"}, "box-around")
+      .open({"top/front", "right"}, {"top/left", "left"}, "box-around")
+      .open({"top/back", "left"}, {"top/left", "right"}, "box-around")
+      .open({"top/back", "right"}, {"top/right", "left"}, "box-around")
       .showing({"top"});
   Cavity cavity{"top", {f.length() / 2, f.width() / 2, f.height / 2}};
   cavity.high.z = f.height;
@@ -109,9 +113,10 @@ Style platformInsert() {
            {"height", "Height", "Of the legs: half the product or more.", ParameterKind::Length,
             Length::nanometres(25'000'000).nm(), fixed(Length::nanometres(8'000'000)),
             fixed(Length::nanometres(500'000'000))},
-           {"foot", "Foot", "Turned in under the long legs; it must not reach the opening.",
-            ParameterKind::Length, Length::nanometres(10'000'000).nm(), foot,
-            otherPlus("side-margin", -Length::nanometres(2'000'000))},
+           givesWay({"foot", "Foot",
+                     "Turned in under the long legs; it must not reach the opening.",
+                     ParameterKind::Length, Length::nanometres(10'000'000).nm(), foot,
+                     otherPlus("side-margin", -Length::nanometres(2'000'000))}),
            {"round", "Round opening", "For jars, tins and balls.", ParameterKind::Flag, 0,
             fixedCount(0), fixedCount(1)}},
       .easeOn = {true, true, false},

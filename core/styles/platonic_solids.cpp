@@ -1,3 +1,4 @@
+#include <algorithm>
 #include <array>
 #include <cmath>
 #include <numbers>
@@ -92,13 +93,17 @@ std::vector<Piece> buildSolid(const Solid& solid, const Parameters& parameters) 
            Cavity{face(1), {side / 2, apothemOf(solid.p, side), solid.inradius() * side}}}};
 }
 
-/// The cuboid fits into the ball inside the faces; half a caliper of the faces and a caliper of the
-/// tabs count.
+/// The product fits into the ball inside the faces; half a caliper of the faces and a caliper of
+/// the tabs count.
 std::vector<Need> solidNeeds(const Solid& solid, const Room& room, const Making& making) {
   const double l = room.eased(Axis::Length).mm();
   const double w = room.eased(Axis::Width).mm();
   const double h = room.eased(Axis::Height).mm();
-  const double ball = std::hypot(l, w, h) / 2 + making.caliper.mm() * 1.5;
+  // From the middle to what is farthest from it.
+  const double reach = room.ball    ? std::max({l, w, h}) / 2
+                       : room.round ? std::hypot(std::max(l, w), h) / 2
+                                    : std::hypot(l, w, h) / 2;
+  const double ball = reach + making.caliper.mm() * 1.5;
   return {{"edge", Axis::Length, Length::mm(ball / solid.inradius() + 1e-6)}};
 }
 
@@ -126,9 +131,11 @@ Style solidStyle(std::string_view id, std::string_view title, std::string_view s
                   .nm();
             },
             fixed(kLargestSide)},
-           {"tab", "Tabs", "Glued inside the face beside them; deeper ones would run to a point.",
-            ParameterKind::Length, Length::nanometres(8'000'000).nm(), smallestFlap(),
-            [solid](const Parameters& p, const Making&) { return deepestTab(solid, p); }}},
+           givesWay(
+               {"tab", "Tabs",
+                "Glued inside the face beside them; deeper ones would run to a point.",
+                ParameterKind::Length, Length::nanometres(8'000'000).nm(), smallestFlap(),
+                [solid](const Parameters& p, const Making&) { return deepestTab(solid, p); }})},
       .needs = [solid](const Room& room, const Parameters&,
                        const Making& making) { return solidNeeds(solid, room, making); },
       .build = [solid](const Parameters& parameters,

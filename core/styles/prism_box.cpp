@@ -5,7 +5,6 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/frustum.h"
-#include "styles/parts/lid_ease.h"
 #include "styles/parts/prism_limits.h"
 #include "styles/parts/regular_polygon.h"
 
@@ -55,7 +54,9 @@ Piece lidPiece(const Parameters& p, double caliper) {
   Cavity cavity{"top", {side / 2, apothemOf(n, side), depth / 2}};
   cavity.high.z = depth;
   // What goes over a polygon is its flats: see the need for `lid-wider`.
-  return {"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+  Piece piece{"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+  piece.held = Holding{Hold::Loose, "box"};
+  return piece;
 }
 
 std::vector<Piece> buildPrism(const Parameters& p, const Making& making) {
@@ -66,11 +67,10 @@ std::vector<Piece> buildPrism(const Parameters& p, const Making& making) {
 /// outside the box's walls.
 std::vector<Need> prismNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  const double around =
-      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm());
+  const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 3},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 2},
-          {"lid-wider", Axis::Width, lidEase(room, making) + t * 4}};
+          {"lid-wider", Axis::Width, room.lidEase + t * 4}};
 }
 
 std::int64_t shallowestLid(const Parameters& p, const Making& m) {

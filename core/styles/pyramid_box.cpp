@@ -64,9 +64,7 @@ std::vector<Piece> buildPyramid(const Parameters& p, const Making&) {
 /// Leaning walls and the flaps inside them take up to four calipers.
 std::vector<Need> pyramidNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const double t = making.caliper.mm();
-  const double around =
-      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm()) +
-      4 * t;
+  const double around = apothemFor(room, sidesOf(chosen)) + 4 * t;
   const double top = room.eased(Axis::Height).mm() + 2 * t;
   return {{"across", Axis::Length, Length::mm(4 * around)},
           {"height", Axis::Height, Length::mm(std::max(2 * top, 1.2 * around))}};

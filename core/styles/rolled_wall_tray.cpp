@@ -7,12 +7,13 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTongue = 5;    // mm beyond the foot
+constexpr Length kTongue = Length::nanometres(5'000'000);  // beyond the foot, the next of the grid
+constexpr Length kLongestTongue = Length::inches(1, 4);    // on any grid
 constexpr double kSlitPlay = 1;  // mm by which a slit is longer than its tongue is wide
 
 /// All measures in mm.
 struct Rolled {
-  double length, opening, depth, rim, foot, tab, t;
+  double length, opening, depth, rim, foot, tab, t, tongue;
 
   Rolled(const Parameters& p, const Making& making)
       : length(p.mm("length")),
@@ -21,7 +22,8 @@ struct Rolled {
         rim(p.mm("rim")),
         foot(p.mm("foot")),
         tab(p.mm("tab")),
-        t(making.caliper.mm()) {}
+        t(making.caliper.mm()),
+        tongue(making.grid.roundUp(kTongue).mm()) {}
 
   [[nodiscard]] double width() const { return opening + 2 * rim; }
   /// The inner walls go down between the short walls.
@@ -52,7 +54,7 @@ void addRolledWall(NetBuilder& net, const Rolled& r, const std::string& side) {
   for (const int which : {0, 1}) {
     const std::string tongue = wall + (which == 0 ? "/left-tongue" : "/right-tongue");
     const double start = r.tongueStart(which);
-    net.hinge({wall + "/foot", "outer", start, w}, tongue, trapezoid(w, kTongue, w / 8, w / 8),
+    net.hinge({wall + "/foot", "outer", start, w}, tongue, trapezoid(w, r.tongue, w / 8, w / 8),
               {0, RollWalls, CreaseKind::Flat});
     net.mate(tongue, "base", Face::Outside, Method::Lock, false);
     const double from = r.t + start - kSlitPlay / 2;
@@ -82,6 +84,10 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   addRolledWall(net, r, "back");
   addShortWall(net, r, "left", "front", "back");
   addShortWall(net, r, "right", "back", "front");
+  net.open({"base/front/rim", "left"}, {"base/right", "outer"}, "held-beside")
+      .open({"base/front/rim", "right"}, {"base/left", "outer"}, "held-beside")
+      .open({"base/back/rim", "left"}, {"base/left", "outer"}, "held-beside")
+      .open({"base/back/rim", "right"}, {"base/right", "outer"}, "held-beside");
   net.bends(RollWalls, "inner-walls-curl");
   net.showing({"base", "base/front", "base/back", "base/left", "base/right", "base/front/rim",
                "base/back/rim"});
@@ -101,7 +107,7 @@ std::vector<Need> trayNeeds(const Room& room, const Parameters&, const Making& m
 
 Style rolledWallTray() {
   const Length smallestFoot = Length::nanometres(6'000'000);
-  const Length tongueRoom = Length::mm(kTongue + 1);
+  const Length tongueRoom = kLongestTongue + Length::nanometres(1'000'000);
   return {
       .id = "rolled-wall-tray",
       .title = "Rolled-wall tray",
@@ -124,9 +130,10 @@ Style rolledWallTray() {
             ParameterKind::Length, Length::nanometres(4'000'000).nm(),
             greatest(fixed(Length::nanometres(3'000'000)), calipers(4)),
             fixed(Length::nanometres(40'000'000))},
-           {"foot", "Foot", "Lies on the base; the feet and tongues of both sides must not meet.",
-            ParameterKind::Length, Length::inches(3, 8).nm(), fixed(smallestFoot),
-            partOf("width", 2, tongueRoom)},
+           givesWay({"foot", "Foot",
+                     "Lies on the base; the feet and tongues of both sides must not meet.",
+                     ParameterKind::Length, Length::inches(3, 8).nm(), fixed(smallestFoot),
+                     partOf("width", 2, tongueRoom)}),
            cornerTabParameter("length")},
       .needs = trayNeeds,
       .build = buildTray,

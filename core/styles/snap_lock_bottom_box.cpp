@@ -100,6 +100,8 @@ void addTongue(NetBuilder& net, const SnapBottom& b) {
             roundedFlap(tongue, b.overlap, std::min({6.0, b.overlap / 2, tongue / 4})),
             {0, BottomTongue, CreaseKind::Flat});
   net.mate("front/bottom-tongue", "front/left/back/bottom-panel", Face::Inside, Method::Lock, true);
+  net.open({"front/bottom-shoulders", "outer"}, {"front/left/back/bottom-panel", "outer"},
+           "held-beside");
   net.bends(BottomTongue, "tuck-slides-in");
 }
 
@@ -109,7 +111,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   NetBuilder net({"back-and-seam", "walls", "bottom-panel", "bottom-sides", "bottom-tongue",
                   "top-dust-flaps", "top-tuck", "top-lid"});
   addWalls(net, box, frontWall(box), backWall(box), Walls);
-  net.hinge({"front/left/back", backEdge(BoxEnd::Bottom), 0, b.panelWidth()},
+  net.hinge({"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.panelWidth()},
             "front/left/back/bottom-panel", rectangle(b.panelWidth(), b.backDepth()),
             {90, BottomPanel});
   addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), false);
@@ -132,10 +134,10 @@ std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& ma
 Style snapLockBottomBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
   parameters.push_back(
-      {"overlap", "Bottom overlap",
-       "How far the tongue goes in over the back's bottom, at most half the width.",
-       ParameterKind::Length, Length::nanometres(10'000'000).nm(),
-       fixed(Length::nanometres(8'000'000)), partOf("width", 2)});
+      givesWay({"overlap", "Bottom overlap",
+                "How far the tongue goes in over the back's bottom, at most half the width.",
+                ParameterKind::Length, Length::nanometres(10'000'000).nm(),
+                fixed(Length::nanometres(8'000'000)), partOf("width", 2)}));
   return {
       .id = "snap-lock-bottom-box",
       .title = "Snap-lock bottom box",

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "styles/limits_search.h"
+
 namespace creasewright {
 namespace {
 
@@ -10,12 +12,50 @@ ProblemValue shown(const ParameterSpec& spec, std::int64_t raw) {
   return raw;
 }
 
+Problems changes(const std::vector<ParameterSpec>& specs, const Parameters& from,
+                 const Parameters& to) {
+  Problems found;
+  for (const ParameterSpec& spec : specs) {
+    const std::int64_t have = from.raw(spec.key);
+    const std::int64_t right = to.raw(spec.key);
+    if (have == right) continue;
+    found.push_back({have < right ? ProblemCode::ParameterTooSmall : ProblemCode::ParameterTooLarge,
+                     std::string(spec.key),
+                     {shown(spec, have), shown(spec, right), std::string(spec.title)}});
+  }
+  return found;
+}
+
+/// No values are right: the product asks for more than one of them may be, or the card is too
+/// thick.
+Problem unsuited(const std::vector<ParameterSpec>& specs, const Parameters& wanted,
+                 const Making& making, const Floors& floors) {
+  const auto without = movedWithinLimits(specs, wanted, making);
+  for (const ParameterSpec& spec : specs) {
+    const auto floor = floors.find(spec.key);
+    if (!without || floor == floors.end()) continue;
+    const std::int64_t most = possibleRange(specs, *without, making, spec.key).most;
+    if (most < floor->second)
+      return {ProblemCode::StyleUnsuited,
+              std::string(spec.key),
+              {shown(spec, floor->second), shown(spec, most), std::string(spec.title)}};
+  }
+  return {ProblemCode::StyleUnsuited, std::string(firstOutside(specs, wanted, making)), {}};
+}
+
 }  // namespace
 
 Parameters standardParameters(const Style& style) {
   Parameters parameters;
   for (const ParameterSpec& spec : style.parameters) parameters.setCount(spec.key, spec.standard);
   return parameters;
+}
+
+Problems adviceFor(const std::vector<ParameterSpec>& specs, const Parameters& parameters,
+                   const Parameters& wanted, const Making& making, const Floors& floors) {
+  if (const auto right = movedWithinLimits(specs, wanted, making, floors))
+    return changes(specs, parameters, *right);
+  return {unsuited(specs, wanted, making, floors)};
 }
 
 Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making) {
@@ -30,18 +70,9 @@ Problems checkLimits(std::string_view owner, const std::vector<ParameterSpec>& s
     if (std::ranges::find(specs, name, &ParameterSpec::key) == specs.end())
       found.push_back({ProblemCode::UnknownParameter, std::string(owner), {key}});
   }
-  for (const ParameterSpec& spec : specs) {
-    const std::int64_t value = parameters.raw(spec.key);
-    const std::int64_t low = spec.minimum(parameters, making);
-    const std::int64_t high = spec.maximum(parameters, making);
-    const std::string key(spec.key);
-    if (value < low)
-      found.push_back(
-          {ProblemCode::ParameterTooSmall, key, {shown(spec, value), shown(spec, low)}});
-    else if (value > high)
-      found.push_back(
-          {ProblemCode::ParameterTooLarge, key, {shown(spec, value), shown(spec, high)}});
-  }
+  if (withinLimits(specs, parameters, making)) return found;
+  const Problems advice = adviceFor(specs, parameters, parameters, making, {});
+  found.insert(found.end(), advice.begin(), advice.end());
   return found;
 }
 

@@ -2,12 +2,14 @@
 
 #include <array>
 #include <functional>
+#include <map>
 #include <optional>
 #include <string>
 #include <string_view>
 #include <vector>
 
 #include "base/problem.h"
+#include "geometry/transform.h"
 #include "net/net.h"
 #include "styles/parameters.h"
 #include "units/tool_grid.h"
@@ -31,6 +33,7 @@ struct ParameterSpec {
   std::function<std::int64_t(const Parameters&, const Making&)> minimum;
   std::function<std::int64_t(const Parameters&, const Making&)> maximum;
   std::vector<std::string_view> choices = {};  ///< of a count from 0: what each value stands for
+  bool givesWay = false;  ///< a flap whose width may take the rest, so that blanks lie on the grid
 };
 
 /// The product's own axes, in the order in which sizes are given.
@@ -42,6 +45,7 @@ struct Room {
   std::array<Length, 3> ease;     ///< added to each, both sides together
   Length lidEase = {};            ///< a lid's inside over its tray's outside, both sides together
   bool round = false;             ///< the product is round about its height
+  bool ball = false;              ///< about every axis
 
   [[nodiscard]] Length eased(Axis axis) const {
     const auto i = static_cast<std::size_t>(axis);
@@ -76,13 +80,32 @@ struct Over {
   std::array<bool, 3> axes{true, true, false};  ///< which sizes must go over
 };
 
+/// What holds a piece to another piece of its design.
+enum class Hold {
+  Glue,  ///< adhesive between two panels
+  Slot,  ///< slots pushed into slots
+  Loose  ///< put on, in or round by hand, and meant to come off again
+};
+
+/// How a piece is held to another one, or that it is loose.
+struct Holding {
+  Hold by = Hold::Loose;
+  std::string to;            ///< name of the other piece
+  std::string panel = {};    ///< Glue: of this piece, it takes the adhesive
+  std::string onto = {};     ///< Glue: of the other piece
+  Face face = Face::Inside;  ///< Glue: face of `onto` that the panel lies against
+  /// This piece's panel 0 in the frame of the other's panel 0, both folded; mm.
+  std::optional<Transform> place = {};
+};
+
 /// One card piece of a design.
 struct Piece {
   std::string name;  ///< `tray`, `band`, `box`
   Net net;
   std::optional<Cavity> cavity;  ///< for the product, unless `over` is set
   std::optional<Over> over = {};
-  int count = 1;  ///< how many of it one design takes
+  int count = 1;                     ///< how many of it one design takes
+  std::optional<Holding> held = {};  ///< nothing for a piece that others are held to
 };
 
 /// How a style wants a product that is not a plain box to lie.
@@ -119,11 +142,20 @@ struct Style {
 /// The style's parameters at their defaults.
 Parameters standardParameters(const Style& style);
 
-/// Every parameter outside its limits (ParameterTooSmall, ParameterTooLarge), unknown keys
-/// (UnknownParameter). Empty when `build` may be called.
+/// Least raw values that a product asks of parameters: no advice goes below them.
+using Floors = std::map<std::string, std::int64_t, std::less<>>;
+
+/// Unknown keys (UnknownParameter) and, where parameters are outside their limits, adviceFor them.
+/// Empty when `build` may be called.
 Problems checkLimits(const Style& style, const Parameters& parameters, const Making& making);
 /// The same for whatever `owner` calls its parameters.
 Problems checkLimits(std::string_view owner, const std::vector<ParameterSpec>& specs,
                      const Parameters& parameters, const Making& making);
+
+/// What to change in `parameters` so that they are near `wanted`, inside all limits together and
+/// not below `floors`: one ParameterTooSmall or ParameterTooLarge with a value for each that
+/// changes, or StyleUnsuited where there are no such values.
+Problems adviceFor(const std::vector<ParameterSpec>& specs, const Parameters& parameters,
+                   const Parameters& wanted, const Making& making, const Floors& floors);
 
 }  // namespace creasewright

@@ -27,8 +27,7 @@ std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
 /// or tab inside it one more; leaning walls a little more than upright ones.
 std::vector<Need> cupNeeds(const Room& room, const Parameters& chosen, const Making& making) {
   const Length t = making.caliper;
-  const double around =
-      apothemAround(sidesOf(chosen), room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm());
+  const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 4},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 2}};
 }

@@ -3,7 +3,6 @@
 #include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/glued_tray.h"
-#include "styles/parts/lid_ease.h"
 #include "styles/parts/thumb_notch.h"
 
 namespace creasewright {
@@ -31,7 +30,9 @@ Piece lidPiece(const Parameters& p, const GluedTray& tray, double t) {
   const Over over{
       "tray",
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
-  return {"lid", net.take(), insideOf(lid), over};
+  Piece piece{"lid", net.take(), insideOf(lid), over};
+  piece.held = lidOn("tray", lid, tray, t);
+  return piece;
 }
 
 std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
@@ -43,7 +44,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 /// Half a caliper of the base counts against the depth.
 std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
-  const Length ease = lidEase(room, making);
+  const Length ease = room.lidEase;
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
           {"depth", Axis::Height, room.eased(Axis::Height) + t},

@@ -49,6 +49,8 @@ void addLid(NetBuilder& net, const Wedge& w) {
              {90, LidFlaps})
       .mate("base/back/lid/left-flap", "base/left", Face::Inside, Method::Tuck, true)
       .mate("base/back/lid/right-flap", "base/right", Face::Inside, Method::Tuck, true)
+      .open({"base/back/lid", "right"}, {"base/left", "outer"}, "opens")
+      .open({"base/back/lid", "left"}, {"base/right", "outer"}, "opens")
       .bends(Lid, "tuck-slides-in");
 }
 
@@ -102,13 +104,14 @@ Style wedgeBox() {
                       ParameterKind::Length, Length::nanometres(50'000'000).nm(),
                       greatest(fixed(Length::nanometres(16'000'000)), times(2, smallestFlap())),
                       fixed(kLargestSide)},
-                     {"tab", "Glue tab", "At the tip and at both ends of the back.",
-                      ParameterKind::Length, Length::nanometres(10'000'000).nm(), smallestFlap(),
-                      partOf("length", 3, Length::nanometres(10'000'000))},
-                     {"tuck", "Tuck flap", "On both sides of the lid.", ParameterKind::Length,
-                      Length::nanometres(12'000'000).nm(),
-                      greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
-                      partOf("height", 2)}},
+                     givesWay({"tab", "Glue tab", "At the tip and at both ends of the back.",
+                               ParameterKind::Length, Length::nanometres(10'000'000).nm(),
+                               smallestFlap(),
+                               partOf("length", 3, Length::nanometres(10'000'000))}),
+                     givesWay({"tuck", "Tuck flap", "On both sides of the lid.",
+                               ParameterKind::Length, Length::nanometres(12'000'000).nm(),
+                               greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
+                               partOf("height", 2)})},
       .needs = wedgeNeeds,
       .build = buildWedge,
   };

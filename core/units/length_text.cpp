@@ -74,6 +74,32 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 7> kFraction
     {"\u215E", "7/8"},
 }};
 
+/// Digits over and under a fraction slash, as we print them ourselves.
+constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kRaisedDigits{{
+    {"\u2070", "0"},
+    {"\u00B9", "1"},
+    {"\u00B2", "2"},
+    {"\u00B3", "3"},
+    {"\u2074", "4"},
+    {"\u2075", "5"},
+    {"\u2076", "6"},
+    {"\u2077", "7"},
+    {"\u2078", "8"},
+    {"\u2079", "9"},
+}};
+constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kLoweredDigits{{
+    {"\u2080", "0"},
+    {"\u2081", "1"},
+    {"\u2082", "2"},
+    {"\u2083", "3"},
+    {"\u2084", "4"},
+    {"\u2085", "5"},
+    {"\u2086", "6"},
+    {"\u2087", "7"},
+    {"\u2088", "8"},
+    {"\u2089", "9"},
+}};
+
 bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 template <class Table>
@@ -86,8 +112,18 @@ const auto* signAt(const Table& table, std::string_view text) {
 /// The text in ASCII and small letters, as far as it has such a form.
 std::string plain(std::string_view text) {
   std::string result;
+  bool raised = false;  // within the numerator of a set fraction
   while (!text.empty()) {
-    if (const auto* fraction = signAt(kFractionSigns, text)) {
+    const bool wasRaised = std::exchange(raised, false);
+    if (const auto* digit = signAt(kRaisedDigits, text)) {
+      if (!wasRaised && !result.empty() && isDigit(result.back())) result += ' ';
+      result += digit->second;
+      text.remove_prefix(digit->first.size());
+      raised = true;
+    } else if (const auto* lowered = signAt(kLoweredDigits, text)) {
+      result += lowered->second;
+      text.remove_prefix(lowered->first.size());
+    } else if (const auto* fraction = signAt(kFractionSigns, text)) {
       if (!result.empty() && isDigit(result.back())) result += ' ';
       result += fraction->second;
       text.remove_prefix(fraction->first.size());

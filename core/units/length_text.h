@@ -23,9 +23,10 @@ std::optional<Unit> unitNamed(std::string_view text);
 
 /// Reads a length as people write it: `2 5/16`, `2-5/16"`, `2.3125 in`, `58.7 mm`, `5,87 cm`,
 /// `5.87cm`, `1/2"`. A bare number is in `unitless`. A comma or a point separates decimals; no
-/// grouping. Typographic signs for the inch, the fraction bar, the minus and the common fractions
-/// (`2⅜″`) are read like the plain ones. Negative lengths are read. Range: +-100 m.
-/// Errors: LengthUnreadable, LengthOutOfRange, LengthZeroDivision.
+/// grouping. Typographic signs for the inch, the fraction bar, the minus, the common fractions
+/// (`2⅜″`) and fractions set with raised and lowered digits (`2⁵⁄₁₆`) are read like the plain ones.
+/// Negative lengths are read. Range: +-100 m. Errors: LengthUnreadable, LengthOutOfRange,
+/// LengthZeroDivision.
 Result<Length> parseLength(std::string_view text, Unit unitless);
 
 /// The length of a roll: as parseLength and also in metres (`25 m`) and yards (`27 yd`), up to 1

@@ -31,6 +31,24 @@ class Extras(ProgramTest):
         for kind in KINDS:
             self.assertIn(kind, text)
 
+    def test_choices_are_named_and_what_is_left_open_says_so(self):
+        text = self.succeed("extras")
+        self.assertRegex(text, r"shape +rectangle +Shape \(rectangle, circle, oval, scalloped\)")
+        self.assertRegex(text, r"width +automatic \(0\) +Band width \(or up to 1000 mm\)")
+        label = next(k for k in json.loads(self.succeed("extras", "--json"))["extras"] if k["id"] == "label")
+        keys = {p["key"]: p for p in label["parameters"]}
+        self.assertEqual(keys["shape"]["choices"], ["Rectangle", "Circle", "Oval", "Scalloped"])
+        self.assertEqual(keys["width"]["zero"], "automatic")
+
+    def test_a_window_keeps_off_glue_and_a_covered_label_is_a_warning(self):
+        out = self.folder / "box.cwdesign"
+        start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "--grid", "1mm", "-o", out]
+        self.refuse(*start, "--extra", "window:width=25mm,height=25mm,face=box:front/right,lap=6mm", naming="Window")
+        self.succeed(*start, "--extra", "sleeve", "--extra", "label:face=box:front")
+        problems = json.loads(self.succeed("check", out, "--json"))["problems"]
+        self.assertIn(("extra-covered", "warning"), [(p["code"], p["severity"]) for p in problems])
+        self.assertIn("Sleeve", problems[0]["text"])
+
     def test_their_pieces_are_exported_with_their_card(self):
         pieces = self.pieces(self.box("belly-band", "label:shape=oval,card=index-90lb,text=Plum jam/from the mill"))
         self.assertEqual(list(pieces), ["box", "band", "label-mat", "label"])

@@ -29,6 +29,38 @@ def is_free(piece, box):
     return True
 
 
+def is_free_round(piece, panel, stands):
+    """Whether no card lies in the upright cylinder, or in the ball where the export names one, tried at many points."""
+    motion = piece.motion[panel]
+    foot = motion(stands["foot"])
+    along = space.minus(motion(space.plus(stands["foot"], stands["along"])), foot)
+    height = math.sqrt(space.dot(along, along))
+    axis = tuple(c / height for c in along)
+    middle = space.plus(foot, tuple(c / 2 for c in along))
+    radius = stands["across"] / 2 - SLACK
+    for name, part in flat_parts(piece):
+        for p in points_of(part):
+            at = piece.motion[name](p)
+            away = space.minus(at, foot)
+            up = space.dot(away, axis)
+            if stands["shape"] == "ball":
+                from_middle = space.minus(at, middle)
+                if math.sqrt(space.dot(from_middle, from_middle)) < radius:
+                    return False
+            elif SLACK < up < height - SLACK and math.sqrt(max(0, space.dot(away, away) - up * up)) < radius:
+                return False
+    return True
+
+
+def points_of(part, steps=12):
+    """Points all over a convex part of the flat net."""
+    for a, b in zip(part, part[1:] + part[:1]):
+        for i in range(steps):
+            edge = [p + (q - p) * i / steps for p, q in zip(a, b)]
+            for k in range(steps + 1):
+                yield [p + (q - p) * k / steps for p, q in zip(edge, part[0])]
+
+
 def flat_parts(piece):
     for name, ring in piece.outline.items():
         for part in flat.convex_parts(ring):

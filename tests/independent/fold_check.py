@@ -18,6 +18,7 @@ import tempfile
 
 import cavity
 import refold
+import seams
 
 CALIPERS = (0.2, 0.25, 0.3, 0.37, 0.45)
 
@@ -67,7 +68,7 @@ def check_design(data, sides, caliper):
         wrong.append("not the promised format")
     for piece in data["pieces"]:
         wrong += refold.check_piece(piece, caliper)
-    return wrong + check_cavity(data, sides, caliper)
+    return wrong + seams.check_pieces(data) + check_cavity(data, sides, caliper)
 
 
 def check_cavity(data, sides, caliper):
@@ -76,7 +77,10 @@ def check_cavity(data, sides, caliper):
         return ["no cavity stated"]
     room = [stated[key] for key in ("length", "width", "height")]
     wrong = []
-    if any(have < need - refold.EXACT for have, need in zip(sorted(room), sorted(sides))):
+    stands = stated.get("round")
+    if stands:
+        wrong += check_round(data, stands, stated["box"], sides, caliper)
+    elif any(have < need - refold.EXACT for have, need in zip(sorted(room), sorted(sides))):
         wrong.append(f"product {sides} does not fit the cavity {room}")
     box = stated["box"]
     sizes = sorted(math.hypot(*edge) for edge in box["edges"])
@@ -85,6 +89,18 @@ def check_cavity(data, sides, caliper):
     holder = next(p for p in data["pieces"] if p["name"] == box["piece"])
     if not cavity.is_free(refold.Piece(holder, caliper), box):
         wrong.append(f"card lies in the cavity {room}")
+    return wrong
+
+
+def check_round(data, stands, box, sides, caliper):
+    """A round product between slanting or polygonal walls: as large as it is, and no card in its way."""
+    height = math.hypot(*stands["along"])
+    wrong = []
+    if stands["across"] < sides[0] - refold.EXACT or height < sides[2] - refold.EXACT:
+        wrong.append(f"product {sides} does not fit the round place {stands}")
+    holder = next(p for p in data["pieces"] if p["name"] == box["piece"])
+    if not cavity.is_free_round(refold.Piece(holder, caliper), box["panel"], stands):
+        wrong.append(f"card lies in the round place {stands}")
     return wrong
 
 

@@ -8,6 +8,7 @@ import math
 from collections import deque
 
 import flat
+import seams
 import space
 
 EXACT = 1e-3  # exported coordinates are rounded to a micrometre
@@ -65,7 +66,7 @@ def check_piece(data, caliper):
     wrong += check_blank(piece) + check_creases(piece) + check_overlap(piece) + check_loops(piece)
     for mate in data["mates"] + data["patches"]:
         wrong += check_mate(piece, mate)
-    return wrong + check_crossings(piece)
+    return wrong + check_crossings(piece) + seams.check_seams(piece)
 
 
 def check_tree(piece):
@@ -132,6 +133,10 @@ def check_loops(piece):
         gap = max(math.dist(a(crease[end]), b(crease[end])) for end in "pq")
         if gap > PLANE:
             wrong.append(f"loop crease {crease['a']} | {crease['b']} stands open by {gap:.3f}")
+        told = piece.motion[crease["a"]].then_local(piece.hinge(crease["b"], crease))
+        off = max(math.dist(told(p), b(p)) for p in piece.outline[crease["b"]])
+        if off > PLANE:
+            wrong.append(f"loop crease {crease['a']} | {crease['b']} folds otherwise by {off:.3f}")
     return wrong
 
 

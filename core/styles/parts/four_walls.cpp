@@ -32,17 +32,16 @@ void addFourWalls(NetBuilder& net, const FourWalls& w, int stage) {
   addFourWalls(net, w, uprightWall(w.width, w.height), stage);
 }
 
-void addBottomPanel(NetBuilder& net, const FourWalls& w, double caliper, int tabStage,
-                    int bottomStage) {
+void addBottomPanel(NetBuilder& net, const FourWalls& w, double caliper,
+                    const BottomPanel& bottom) {
   const double across = w.length - 2 * caliper;
   const double tab = std::max(std::min({10.0, w.height / 2}), std::max(6.0, 10 * caliper));
   const double taper = std::min(tab / 3, across / 8);
   net.hinge({"front", "bottom", caliper, across}, "front/bottom", rectangle(across, w.width),
-            {90, bottomStage})
+            bottom.fold)
       .hinge({"front/bottom", "outer"}, "front/bottom/tab", trapezoid(across, tab, taper, taper),
-             {90, tabStage})
-      .bends(bottomStage, "tuck-slides-in")
-      .mate("front/bottom/tab", "back", Face::Inside, Method::Glue, true)
+             bottom.tab)
+      .mate("front/bottom/tab", bottom.back, Face::Inside, Method::Glue, true)
       .showing({"front/bottom"});
 }
 
@@ -52,7 +51,8 @@ void addGluedBottom(NetBuilder& net, const FourWalls& w, double caliper, int fla
   for (const std::string side : {"left", "right"})
     net.hinge({side, "bottom"}, side + "/bottom-flap",
               trapezoid(w.width, flap, w.width / 8, w.width / 8), {90, flapStage});
-  addBottomPanel(net, w, caliper, flapStage, bottomStage);
+  addBottomPanel(net, w, caliper, {{90, bottomStage}, {90, flapStage}});
+  net.bends(bottomStage, "tuck-slides-in");
   net.mate("left/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)
       .mate("right/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true);
 }

@@ -24,10 +24,16 @@ void addFourWalls(NetBuilder& net, const FourWalls& walls, const Shape& side, in
 /// With plain sides.
 void addFourWalls(NetBuilder& net, const FourWalls& walls, int stage);
 
+/// How the bottom panel and its glue tab fold, and the panel the tab is glued to.
+struct BottomPanel {
+  HingeFold fold, tab;
+  std::string_view back = "back";
+};
+
 /// Adds `front/bottom` with its `tab` glued inside the back. `caliper` mm are left free at the
 /// sides.
-void addBottomPanel(NetBuilder& net, const FourWalls& walls, double caliper, int tabStage,
-                    int bottomStage);
+void addBottomPanel(NetBuilder& net, const FourWalls& walls, double caliper,
+                    const BottomPanel& bottom);
 
 /// Closes the bottom: `left/bottom-flap` and `right/bottom-flap` turn in first, then `front/bottom`
 /// over them, its `tab` glued inside the back. `caliper` mm are left free at the sides.

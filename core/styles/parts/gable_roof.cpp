@@ -1,9 +1,11 @@
 #include "styles/parts/gable_roof.h"
 
+#include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <string>
 
+#include "net/net_problems.h"
 #include "styles/parts/regular_polygon.h"
 
 namespace creasewright {
@@ -11,14 +13,19 @@ namespace {
 
 double degrees(double radians) { return radians * 180 / std::numbers::pi; }
 
+/// The corner on the right of a gable, where it lies beside it.
+Shape rightTriangle(const GableRoof& roof) {
+  const double half = roof.width / 2;
+  return {{{half, roof.slant}, {2 * half, 0}, {2 * half, roof.slant}},
+          {"diagonal", "upright", "ridge"}};
+}
+
 /// Right triangles between gable and roof, standing on the gable's edge. The one on the right of a
 /// gable lies beside its right edge.
 Shape cornerTriangle(const GableRoof& roof, bool onTheRight) {
   const double half = roof.width / 2;
-  const Shape right{{{half, roof.slant}, {2 * half, 0}, {2 * half, roof.slant}},
-                    {"diagonal", "upright", "ridge"}};
   const Shape left{{{0, 0}, {half, roof.slant}, {0, roof.slant}}, {"diagonal", "ridge", "upright"}};
-  return restedOn(onTheRight ? right : left, "diagonal");
+  return restedOn(onTheRight ? rightTriangle(roof) : left, "diagonal");
 }
 
 void addGable(NetBuilder& net, const GableRoof& roof, const std::string& side,
@@ -34,6 +41,32 @@ void addGable(NetBuilder& net, const GableRoof& roof, const std::string& side,
              fold);
 }
 
+/// Where the corner lies on the roof's seam, in the corner's frame.
+Polygon onRoofSeam(const GableRoof& roof, double seam) {
+  Shape corner = rightTriangle(roof);
+  const double edge = roof.width;
+  const double in = edge - std::min(seam, roof.width / 6);
+  corner.openings = {{{in, roof.slant / 2},
+                      {edge, roof.slant / 2},
+                      {edge, roof.slant * 3 / 4},
+                      {in, roof.slant * 3 / 4}}};
+  return restedOn(corner, "diagonal").openings.front();
+}
+
+/// The seam goes on up the roof: a flap on the corner beside the sheet's end, folded flat onto it
+/// before the walls close, so that it comes to lie between corner and roof. It ends clear of the
+/// wall's seam below.
+void addRoofSeam(NetBuilder& net, const GableRoof& roof, const GableFold& fold) {
+  const std::string corner = "left/left-gable/front-corner";
+  const double taper = std::min(fold.seam * std::tan(Angle::degrees(15).radians()), roof.slant / 4);
+  net.hinge({corner, "upright"}, corner + "/roof-seam",
+            trapezoid(roof.slant, fold.seam, taper, taper), {180, fold.seamStage})
+      .mate(corner + "/roof-seam", "front/roof", Face::Inside, Method::Glue, true)
+      .mate(corner, "front/roof", Face::Inside, Method::Rest, false)
+      .mate(corner, corner + "/roof-seam", Face::Inside, Method::Rest, false,
+            onRoofSeam(roof, fold.seam));
+}
+
 }  // namespace
 
 double GableRoof::slope() const { return degrees(std::acos(width / (2 * slant))); }
@@ -45,7 +78,13 @@ double GableRoof::diagonalFold() const {
 
 double GableRoof::rise() const { return std::sqrt(slant * slant - width * width / 4); }
 
-void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof, int stage) {
+double roofSeam(const FourWalls& walls, double caliper) {
+  return std::min(walls.seam, std::max(walls.width / 2, minimumFlapWidth(caliper)));
+}
+
+void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof,
+                  const GableFold& fold) {
+  const int stage = fold.roofStage;
   const Shape panel = uprightWall(walls.length, roof.slant);
   net.hinge({"front", "top"}, "front/roof", panel, {90 - roof.slope(), stage})
       .hinge({"back", "top"}, "back/roof", panel, {90 - roof.slope(), stage});
@@ -54,8 +93,8 @@ void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof
   net.loop({"front/roof", "right"}, "right/right-gable/front-corner", {180, stage})
       .loop({"back/roof", "left"}, "right/right-gable/back-corner", {180, stage})
       .loop({"back/roof", "right"}, "left/left-gable/back-corner", {180, stage})
-      .mate("left/left-gable/front-corner", "front/roof", Face::Inside, Method::Rest, false)
       .showing({"front/roof", "back/roof", "left/left-gable", "right/right-gable"});
+  addRoofSeam(net, roof, fold);
 }
 
 }  // namespace creasewright

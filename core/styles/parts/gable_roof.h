@@ -21,10 +21,21 @@ struct GableRoof {
   [[nodiscard]] double rise() const;
 };
 
+/// Stages in which the roof's seam and the roof fold, and how wide the flap of its seam is (mm).
+struct GableFold {
+  int seamStage = 1;
+  int roofStage = 1;
+  double seam = 0;
+};
+
+/// As the wall's seam, at most half as wide as the sides where the card's thickness allows.
+double roofSeam(const FourWalls& walls, double caliper);
+
 /// Adds `front/roof`, `back/roof`, `left/left-gable`, `right/right-gable` and the corners
-/// `<side>/<side>-gable/front- corner`, `<side>/<side>-gable/back-corner`, folded in `stage`;
-/// corners and roof close loops, but for the one at the seam, where the corner only lies under the
-/// roof. Every corner's edge along the ridge is called `ridge`, the roofs' `top`.
-void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof, int stage);
+/// `<side>/<side>-gable/front-corner`, `<side>/<side>-gable/back-corner`; corners and roof close
+/// loops, but for the one at the sheet's end, whose `roof-seam` is glued to the front's roof. Every
+/// corner's edge along the ridge is called `ridge`, the roofs' `top`.
+void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof,
+                  const GableFold& fold);
 
 }  // namespace creasewright

@@ -52,14 +52,20 @@ Cavity insideOf(const GluedTray& tray) {
   return cavity;
 }
 
+Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& below,
+              double caliper) {
+  const Point3 corner{(below.length - lid.length) / 2, (below.width + lid.width) / 2,
+                      below.depth + caliper};
+  Holding held{Hold::Loose, std::string(piece)};
+  held.place = Transform::translation(corner).after(Transform::rotationX(Angle::degrees(180)));
+  return held;
+}
+
 ParameterSpec cornerTabParameter(std::string_view lengthKey) {
-  return {"tab",
-          "Corner tab",
-          "Glued inside the long walls; the two on one wall must not meet.",
-          ParameterKind::Length,
-          Length::inches(1, 2).nm(),
-          smallestFlap(),
-          partOf(lengthKey, 2, kTabGap / 2)};
+  return givesWay({"tab", "Corner tab",
+                   "Glued inside the long walls; the two on one wall must not meet.",
+                   ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                   partOf(lengthKey, 2, kTabGap / 2)});
 }
 
 std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall() {

@@ -32,6 +32,10 @@ void addGluedTray(NetBuilder& net, const GluedTray& tray, const Shape& longWall,
 /// The space above the base up to the rim.
 Cavity insideOf(const GluedTray& tray);
 
+/// A lid that is put over a piece whose base, `below` in size, is its panel 0: loose, upside down,
+/// in the middle, its base a caliper above the walls.
+Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& below, double caliper);
+
 /// Limits of a tab whose partner lies on the same wall of the length `key`.
 ParameterSpec cornerTabParameter(std::string_view lengthKey);
 /// A limit for the length of a wall that holds two tabs of the smallest size.

@@ -30,6 +30,8 @@ void addPocket(NetBuilder& net, const Pocket& p, int sideStage, int spineStage, 
       .showing({"back/bottom/pocket"});
   addSide(net, p, "left", "right-side", sideStage);
   addSide(net, p, "right", "left-side", sideStage);
+  net.open({"back/bottom", "left"}, {"back/bottom/pocket/right-side", "left"}, "held-beside")
+      .open({"back/bottom", "right"}, {"back/bottom/pocket/left-side", "right"}, "held-beside");
 }
 
 Cavity insideOf(const Pocket& p, double height) {
@@ -54,9 +56,9 @@ std::vector<ParameterSpec> pocketParameters() {
        ParameterKind::Length, Length::nanometres(30'000'000).nm(),
        plus(greatest(smallestFlap(), fixed(Length::nanometres(8'000'000))), mm3),
        [](const Parameters& p, const Making&) { return p.length("length").nm() / 4 * 3; }},
-      {"tab", "Glue tab", "Holds the pocket's sides on the back.", ParameterKind::Length,
-       Length::nanometres(10'000'000).nm(), smallestFlap(),
-       partOf("width", 2, Length::nanometres(2'000'000))}};
+      givesWay({"tab", "Glue tab", "Holds the pocket's sides on the back.", ParameterKind::Length,
+                Length::nanometres(10'000'000).nm(), smallestFlap(),
+                partOf("width", 2, Length::nanometres(2'000'000))})};
 }
 
 std::vector<Need> pocketNeeds(const Room& room, const Parameters&, const Making& making) {

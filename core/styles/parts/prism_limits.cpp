@@ -45,20 +45,24 @@ Limit leastAcross() {
 }
 
 ParameterSpec wallSeamParameter(std::string_view acrossKey) {
-  return {
-      "seam",
-      "Glue seam",
-      "Glued inside the first wall: narrower than it, and less than half as deep as it is high.",
-      ParameterKind::Length,
-      Length::nanometres(10'000'000).nm(),
-      smallestFlap(),
-      [acrossKey](const Parameters& p, const Making&) {
-        return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) - 2)
-            .nm();
-      }};
+  return givesWay(
+      {"seam", "Glue seam",
+       "Glued inside the first wall: narrower than it, and less than half as deep as it is high.",
+       ParameterKind::Length, Length::nanometres(10'000'000).nm(), smallestFlap(),
+       [acrossKey](const Parameters& p, const Making&) {
+         return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) -
+                           2)
+             .nm();
+       }});
 }
 
 Limit leastPrismHeight() { return greatest(fixed(Length::nanometres(20'000'000)), calipers(40)); }
+
+double apothemFor(const Room& room, int sides) {
+  const double length = room.eased(Axis::Length).mm();
+  const double width = room.eased(Axis::Width).mm();
+  return room.round ? std::max(length, width) / 2 : apothemAround(sides, length, width);
+}
 
 double baseTab(double deepest, double caliper) {
   return std::clamp(deepest, std::max(6.0, 10 * caliper), std::max(10.0, 10 * caliper));

@@ -19,6 +19,10 @@ Limit leastPrismHeight();
 /// The number of sides in hand, inside its limits.
 int sidesOf(const Parameters& parameters);
 
+/// Distance from the middle to the sides (mm) of the smallest regular polygon that holds the eased
+/// product: a round one touches every side, another is held by its bounds (apothemAround).
+double apothemFor(const Room& room, int sides);
+
 /// Depth of the base's glue tabs (mm): as deep as they can be, at most 10 mm.
 double baseTab(double deepest, double caliper);
 

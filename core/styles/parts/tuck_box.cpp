@@ -26,11 +26,12 @@ Shape dustFlap(const TuckBox& b, bool mirrored) {
   return {outline, {"inner", "side", "side", "side", "side"}};
 }
 
-/// Where the lid hinges, in the middle of the opening: the back lacks a caliper on its seam side.
+/// Where the lid hinges, in the middle of the opening: the back may lack a caliper on its seam
+/// side.
 HingeAt lidHinge(const TuckBox& b, const TuckEnd& end) {
   const bool bottom = end.end == BoxEnd::Bottom;
   if (end.lidOn == LidOn::Front) return {"front", bottom ? "bottom" : "top", b.t, b.lidLength()};
-  return {"front/left/back", backEdge(end.end), bottom ? 0 : b.t, b.lidLength()};
+  return {"front/left/back", backEdge(end.end), bottom ? b.fromSeam() : b.t, b.lidLength()};
 }
 
 }  // namespace
@@ -43,7 +44,8 @@ TuckBox::TuckBox(const Parameters& p, const Making& making)
       seam(p.mm("seam")),
       t(making.caliper.mm()),
       // A hand tool cannot score a caliper's difference.
-      lidDepth(making.grid.isNone() ? width - t : width) {}
+      lidDepth(making.grid.isNone() ? width - t : width),
+      backLength(making.grid.isNone() ? length - t : length) {}
 
 double TuckBox::dustDepth() const { return std::min(length / 2 - t, std::max(tuck, width / 2)); }
 
@@ -65,18 +67,24 @@ Shape frontWall(const TuckBox& b) {
   return shape;
 }
 
-Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength()); }
+Shape backWall(const TuckBox& b) { return rectangle(b.height, b.backLength); }
 
 void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, int stage) {
-  const int backStage = stage - 1;
+  const HingeFold early{90, stage - 1};
+  const HingeFold late{90, stage};
+  addWalls(net, b, std::move(front), std::move(back), {late, early, early, late});
+}
+
+void addWalls(NetBuilder& net, const TuckBox& b, Shape front, Shape back, WallFolds folds) {
   const double taper =
       std::min(b.seam * std::tan(Angle::degrees(15).radians()) + b.t, b.height / 4);
   net.root("front", std::move(front))
-      .hinge({"front", "left"}, "front/left", rectangle(b.height, b.width), {90, stage})
-      .hinge({"front/left", "outer"}, "front/left/back", std::move(back), {90, backStage})
+      .hinge({"front", "left"}, "front/left", rectangle(b.height, b.width), std::move(folds.left))
+      .hinge({"front/left", "outer"}, "front/left/back", std::move(back), std::move(folds.back))
       .hinge({"front/left/back", "outer"}, "front/left/back/seam",
-             trapezoid(b.height, b.seam, taper, taper), {90, backStage})
-      .hinge({"front", "right"}, "front/right", rectangle(b.height, b.width), {90, stage})
+             trapezoid(b.height, b.seam, taper, taper), std::move(folds.seam))
+      .hinge({"front", "right"}, "front/right", rectangle(b.height, b.width),
+             std::move(folds.right))
       .mate("front/left/back/seam", "front/right", Face::Inside, Method::Glue, true)
       .showing({"front", "front/left", "front/left/back", "front/right"});
 }
@@ -119,11 +127,13 @@ std::vector<ParameterSpec> tuckBoxParameters() {
        greatest(smallest, plus(smallestFlap(), gap)), fixed(kLargestSide)},
       {"height", "Height", "From lid to lid. The two tuck flaps must not meet.",
        ParameterKind::Length, Length::nanometres(120'000'000).nm(), smallest, fixed(kLargestSide)},
-      {"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
-       ParameterKind::Length, Length::inches(5, 8).nm(), fixed(Length::nanometres(8'000'000)),
-       least(otherPlus("width", -gap), partOf("height", 2))},
-      {"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
-       ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("width", -gap)}};
+      givesWay({"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
+                ParameterKind::Length, Length::inches(5, 8).nm(),
+                greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
+                least(otherPlus("width", -gap), partOf("height", 2))}),
+      givesWay({"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
+                ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
+                otherPlus("width", -gap)})};
 }
 
 ParameterSpec thumbNotchParameter(std::string_view hint) {

@@ -15,8 +15,9 @@ struct TuckBox {
 
   TuckBox(const Parameters& parameters, const Making& making);
 
-  /// The back carries the seam, which lies inside the right wall.
-  [[nodiscard]] double backLength() const { return length - t; }
+  double backLength;  ///< it carries the seam, which lies inside the right wall: a caliper less
+  /// Where a lid two calipers narrower than the opening starts on the back's edge, from the seam.
+  [[nodiscard]] double fromSeam() const { return backLength - lidLength() - t; }
   /// Two calipers narrower than its opening (common practice, no published source).
   [[nodiscard]] double lidLength() const { return length - 2 * t; }
   /// Two dust flaps share one opening.
@@ -46,6 +47,13 @@ Shape backWall(const TuckBox& box);
 /// Seam, back, left wall, front and right wall from left to right. Back and seam fold in
 /// the stage before `stage`, so that the right wall comes round a wide seam from outside.
 void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, int stage);
+
+/// How the walls fold: `left` and `right` against the front, the back against the left wall, and
+/// the seam against the back.
+struct WallFolds {
+  HingeFold left, back, seam, right;
+};
+void addWalls(NetBuilder& net, const TuckBox& box, Shape front, Shape back, WallFolds folds);
 /// Adds `<end>-dust-flap` to both side walls and `<end>-lid` with its `tuck`.
 void addTuckEnd(NetBuilder& net, const TuckBox& box, const TuckEnd& end);
 

@@ -1,3 +1,4 @@
+#include <QRegularExpression>
 #include <QTemporaryDir>
 #include <QXmlStreamReader>
 
@@ -57,6 +58,52 @@ TEST(GuideWords, TheFramedTrayReadsItsSettings) {
   EXPECT_TRUE(
       words.steps[1].sentences.join(QLatin1Char(' ')).contains(QStringLiteral("All four sides")))
       << words.steps[1].sentences.join(QLatin1Char('|')).toStdString();
+}
+
+/// A curved panel is one panel, its arcs are curves, and the seam comes before the ends.
+TEST(GuideWords, ThePillowBoxIsToldInWholePanelsAndCurves) {
+  const BuiltDesign built = standard(**findStyle("pillow-box"));
+  const Guide guide = makeGuide(built);
+  const GuideWords words = wordGuide(guide, built, GuideUnits::Millimetre);
+  QStringList all;
+  for (const StepWords& step : words.steps) {
+    all += step.sentences + step.checks;
+  }
+  const QString told = all.join(QLatin1Char('\n'));
+  EXPECT_TRUE(told.contains(QLatin1String("Trace 4 curved line"))) << told.toStdString();
+  EXPECT_TRUE(told.contains(QLatin1String("Fold 6 lines towards you"))) << told.toStdString();
+  EXPECT_FALSE(told.contains(QLatin1Char('#'))) << told.toStdString();
+  EXPECT_FALSE(told.contains(QRegularExpression(QStringLiteral("(flap|strip|front|back) \\d"))))
+      << told.toStdString();
+  EXPECT_FALSE(told.contains(QLatin1String("Score from ("))) << told.toStdString();
+  const auto seam = told.indexOf(QRegularExpression(QStringLiteral("Press[^\n]*back seam")));
+  const auto ends = told.indexOf(QLatin1String("Press the curved scores in"));
+  EXPECT_GE(seam, 0) << told.toStdString();
+  EXPECT_GT(ends, seam);
+}
+
+/// What the hand does with a bag and a box that are kept flat stands in words, in its order.
+TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
+  const auto expectOrder = [](const char* id, const std::vector<QString>& patterns) {
+    const BuiltDesign built = standard(**findStyle(id));
+    QString told;
+    for (const StepWords& step : wordGuide(makeGuide(built), built, GuideUnits::Millimetre).steps) {
+      told += step.title + QLatin1Char('\n') + step.sentences.join(QLatin1Char('\n')) +
+              QLatin1Char('\n');
+    }
+    qsizetype last = -1;
+    for (const QString& wanted : patterns) {
+      const auto at = told.lastIndexOf(QRegularExpression(wanted));
+      EXPECT_GT(at, last) << wanted.toStdString() << " in\n" << told.toStdString();
+      last = at;
+    }
+  };
+  expectOrder("gusseted-bag",
+              {QStringLiteral("Press[^\n]*seam"), QStringLiteral("Open the tube"),
+               QStringLiteral("Close the bottom"), QStringLiteral("Push both sides in")});
+  expectOrder("crash-lock-bottom-box",
+              {QStringLiteral("Press[^\n]*bottom glue tab"), QStringLiteral("Press[^\n]*back seam"),
+               QStringLiteral("the tube opens")});
 }
 
 /// One file: well formed but for the doctype, one figure and one text for each step, no script and

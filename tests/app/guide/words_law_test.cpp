@@ -3,6 +3,7 @@
 #include <cmath>
 #include <map>
 #include <numeric>
+#include <optional>
 #include <set>
 
 #include <gtest/gtest.h>
@@ -14,6 +15,7 @@
 #include "extras/extra_kind.h"
 #include "guide/guide_words.h"
 #include "guide/make_guide.h"
+#include "net/whole_panels.h"
 #include "shell/language.h"
 
 // The worded steps hold every score, cut, join, fold and strip of the plans. The sentences are read
@@ -193,7 +195,7 @@ class Lines {
     std::iota(group_.begin(), group_.end(), 0U);
     for (std::size_t i = 0; i < parts_.size(); ++i) {
       for (std::size_t k = 0; k < i; ++k) {
-        if (parts_[i].second == parts_[k].second && together(parts_[i].first, parts_[k].first)) {
+        if (parts_[i].second == parts_[k].second && together(i, k)) {
           const std::size_t from = group_[i];
           const std::size_t to = group_[k];
           std::ranges::replace(group_, from, to);
@@ -230,23 +232,73 @@ class Lines {
     const Point v = b.b - b.a;
     return std::abs(std::atan2(cross(u, v), dot(u, v)));
   }
-  static bool together(const Segment& a, const Segment& b) {
+  /// Where the line from `from` to `end` goes on to, turning softly, in another piece.
+  [[nodiscard]] std::optional<Point> beyond(Point from, Point end, std::size_t i,
+                                            std::size_t k) const {
+    for (std::size_t n = 0; n < parts_.size(); ++n) {
+      if (n == i || n == k || parts_[n].second != parts_[i].second) {
+        continue;
+      }
+      const Segment& next = parts_[n].first;
+      for (const auto& [near, far] : {std::pair{next.a, next.b}, std::pair{next.b, next.a}}) {
+        if (distance(near, end) < 1e-2 && angleBetween({from, end}, {near, far}) < 0.304) {
+          return far;
+        }
+      }
+    }
+    return std::nullopt;
+  }
+  /// Two arcs that come to a tip bend one way before it, another in it, and the first way again.
+  [[nodiscard]] bool isTip(std::size_t i, std::size_t k, Point farA, Point at, Point farB) const {
+    const auto before = beyond(at, farA, i, k);
+    const auto after = beyond(at, farB, i, k);
+    if (!before || !after) {
+      return false;
+    }
+    const double in = cross(farA - *before, at - farA);
+    const double here = cross(at - farA, farB - at);
+    const double out = cross(farB - at, *after - farB);
+    return in * here < 0 && here * out < 0;
+  }
+  [[nodiscard]] bool together(std::size_t i, std::size_t k) const {
+    const Segment& a = parts_[i].first;
+    const Segment& b = parts_[k].first;
     double turn = angleBetween(a, b);
     turn = std::min(turn, std::acos(-1.0) - turn);
     for (const Point& p : {a.a, a.b}) {
       for (const Point& q : {b.a, b.b}) {
         const Point farA = distance(p, a.a) < 1e-9 ? a.b : a.a;
         const Point farB = distance(q, b.a) < 1e-9 ? b.b : b.a;
-        if (distance(p, q) < 1e-2 && turn < 0.304 && dot(p - farA, farB - q) > 0) {
+        if (distance(p, q) < 1e-2 && turn < 0.304 && dot(p - farA, farB - q) > 0 &&
+            !isTip(i, k, farA, p, farB)) {
           return true;
         }
       }
     }
+    return !bends(i) && !bends(k) && onOneLine(a, b);
+  }
+  static bool onOneLine(const Segment& a, const Segment& b) {
     const Segment& longer = length(a) >= length(b) ? a : b;
     const Segment& other = length(a) >= length(b) ? b : a;
     const Point along = unit(longer.b - longer.a);
     return std::abs(cross(along, other.a - longer.a)) < 1e-2 &&
            std::abs(cross(along, other.b - longer.a)) < 1e-2;
+  }
+  /// Whether the piece goes on in another that turns a little.
+  [[nodiscard]] bool bends(std::size_t i) const {
+    const Segment& a = parts_[i].first;
+    for (std::size_t k = 0; k < parts_.size(); ++k) {
+      const Segment& b = parts_[k].first;
+      const double turn = angleBetween(a, b);
+      const double soft = std::min(turn, std::acos(-1.0) - turn);
+      const bool meets = distance(a.a, b.a) < 1e-2 || distance(a.a, b.b) < 1e-2 ||
+                         distance(a.b, b.a) < 1e-2 || distance(a.b, b.b) < 1e-2;
+      if (k != i && parts_[k].second == parts_[i].second && meets && soft < 0.304 &&
+          !onOneLine(a, b)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   std::vector<std::pair<Segment, int>> parts_;
@@ -414,7 +466,7 @@ void expectFolds(const Spoken& piece) {
   const FoldPlan plan = planFolds(piece.net(), piece.built.flat);
   std::vector<std::pair<Segment, int>> burnished;
   for (const Fold& fold : plan.burnish) {
-    burnished.emplace_back(fold.line, (fold.angle.degrees() >= 0 ? 1 : 0) + (fold.loop ? 2 : 0));
+    burnished.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
   }
   const Lines all(burnished);
   const QStringList said =
@@ -428,7 +480,7 @@ void expectFolds(const Spoken& piece) {
       if (fold.bend) {
         continue;
       }
-      parts.emplace_back(fold.line, (fold.angle.degrees() >= 0 ? 1 : 0) + (fold.loop ? 2 : 0));
+      parts.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
       if (!fold.loop) {
         moved.insert(piece.name(fold.child));
       }
@@ -437,13 +489,14 @@ void expectFolds(const Spoken& piece) {
     const QStringList words = piece.sentences([&](const Step& step) {
       return step.code == StepCode::FoldStage && step.stage == stage.code;
     });
-    EXPECT_EQ(numberIn(words, "^Fold (\\d+) lines? as the arrow"), lines.count(0) + lines.count(1))
+    EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines? as the arrow"),
+              lines.count(0) + lines.count(1))
         << stage.code;
     EXPECT_EQ(numberIn(words, "^(\\d+) more lines? fold"), lines.count(2) + lines.count(3))
         << stage.code;
     std::set<QString> named;
     for (const QString& sentence : words) {
-      if (sentence.startsWith(QLatin1String("Fold "))) {
+      if (pattern("^(Fold|Open) \\d+ line").match(sentence).hasMatch()) {
         const QStringList list = piece.names(sentence);
         named.insert(list.begin(), list.end());
       }
@@ -539,7 +592,13 @@ void expectLaw(const BuiltDesign& built) {
     const Spoken piece{built.pieces[i], static_cast<int>(i), guide, words};
     SCOPED_TRACE(piece.built.piece.name);
     std::set<QString> names;
+    const std::vector<int> whole = wholePanels(piece.net());
     for (std::size_t k = 0; k < piece.net().panels.size(); ++k) {
+      // The strips of a bent panel are one panel in all words.
+      if (whole[k] != static_cast<int>(k)) {
+        EXPECT_EQ(piece.name(static_cast<int>(k)), piece.name(whole[k]));
+        continue;
+      }
       EXPECT_TRUE(names.insert(piece.name(static_cast<int>(k))).second)
           << "two panels are called " << piece.name(static_cast<int>(k)).toStdString();
     }

@@ -65,19 +65,16 @@ TEST(Build, TooSmallABoxForItsProductIsSaid) {
   }
 }
 
-TEST(Build, SizesInInchesAndMillimetresGiveTheSameNet) {
+// A style makes its net of its measures; only flaps that give way know the grid (blank_on_grid).
+TEST(Build, StylesMakeTheSameNetOnEveryGrid) {
   for (const Style& style : styles()) {
-    Design inches;
-    inches.styleId = style.id;
-    inches.card = {"test", "test card", Length::mm(0.3), 0};
-    inches.parameters = standardParameters(style);
-    Design metric = inches;
-    metric.grid = ToolGrid::millimetre();
-    const auto a = build(inches);
-    const auto b = build(metric);
-    ASSERT_TRUE(a.ok() && b.ok());
-    for (std::size_t i = 0; i < a->pieces.size(); ++i)
-      EXPECT_EQ(a->pieces[i].flat.panels, b->pieces[i].flat.panels) << style.id;
+    if (style.id == "rolled-wall-tray") continue;  // its tongues end on the tool grid
+    const Parameters parameters = standardParameters(style);
+    const auto a = style.build(parameters, {Length::mm(0.3), ToolGrid::sixteenthInch()});
+    const auto b = style.build(parameters, {Length::mm(0.3), ToolGrid::millimetre()});
+    ASSERT_EQ(a.size(), b.size());
+    for (std::size_t i = 0; i < a.size(); ++i)
+      EXPECT_EQ(flatten(a[i].net).panels, flatten(b[i].net).panels) << style.id;
   }
 }
 

@@ -21,7 +21,8 @@ TEST(Design, StartsWithTheListedCard) { EXPECT_EQ(Design().card, cards()[0]); }
 
 TEST(NewDesign, WithoutAProductHasTheStandardParameters) {
   for (const Style& style : styles()) {
-    const Design design = designOf(style.id);
+    const Design design =
+        newDesign(style.id, std::nullopt, cards()[0], Ease::Easy, ToolGrid::none()).value();
     EXPECT_EQ(design.styleId, style.id);
     EXPECT_EQ(design.parameters, standardParameters(style));
     EXPECT_FALSE(design.product.has_value());

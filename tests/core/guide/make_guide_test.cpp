@@ -165,5 +165,60 @@ TEST(MakeGuide, SeveralPiecesAreMadeOneAfterTheOther) {
   EXPECT_EQ(std::ranges::count(guide.steps, S::TrimBlank, &Step::code), 2);
 }
 
+/// The crosses of an exploding box are glued base on base while they lie flat, each with the
+/// adhesive that its supplies count, and the walls are raised after that.
+TEST(MakeGuide, GluedPiecesAreToldWhileTheyLieFlat) {
+  Design design;
+  design.styleId = "exploding-box";
+  design.parameters = standardParameters(**findStyle("exploding-box"));
+  design.parameters.setCount("layers", 3);
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  const Guide guide = makeGuide(*built);
+  const double step = design.parameters.mm("step");
+  int strips = 0;
+  int joins = 0;
+  for (std::size_t i = 0; i < guide.steps.size(); ++i) {
+    const Step& told = guide.steps[i];
+    for (const Adhesive& adhesive : told.adhesive) strips += adhesive.width != Length();
+    if (told.code != S::GluePieces) continue;
+    ++joins;
+    ASSERT_EQ(told.pieces.size(), 2u);
+    const Piece& upper = built->pieces[static_cast<std::size_t>(told.pieces[0])].piece;
+    const Piece& lower = built->pieces[static_cast<std::size_t>(told.pieces[1])].piece;
+    EXPECT_EQ(upper.held->to, lower.name);
+    const auto glue = std::ranges::find_if(guide.steps, [&](const Step& other) {
+      return other.piece == told.pieces[0] && other.code == S::ApplyAdhesive;
+    });
+    ASSERT_LT(glue, guide.steps.begin() + static_cast<std::ptrdiff_t>(i));
+    EXPECT_EQ(glue->adhesive.size(), 2u);
+    EXPECT_TRUE(glue->figure.turned);
+    EXPECT_TRUE(told.turn);  // back again, before it is pressed on
+    EXPECT_EQ(told.figure.behind.size(), 2u);
+    ASSERT_EQ(told.checks.size(), 1u);
+    EXPECT_EQ(told.checks[0].code, CheckCode::RimAllRound);
+    EXPECT_NEAR(told.checks[0].a.mm(), step, 1e-6);
+    EXPECT_NEAR(told.checks[0].b.mm(), step, 1e-6);
+    for (std::size_t k = 0; k < guide.steps.size(); ++k) {
+      const Step& other = guide.steps[k];
+      if (other.piece != told.pieces[0] && other.piece != told.pieces[1]) continue;
+      if (other.code == S::FoldStage) {
+        EXPECT_GT(k, i);
+      }
+      if (other.code == S::FoldAndBurnish) {
+        EXPECT_LT(k, i);
+      }
+    }
+  }
+  EXPECT_EQ(joins, 2);
+  int supplied = 0;
+  for (const Supply& supply : guide.supplies)
+    if (supply.kind == SupplyKind::Tape) supplied += supply.quantity;
+  EXPECT_EQ(supplied, strips);
+  const Step& last = guide.steps.back();
+  EXPECT_EQ(last.code, S::PutTogether);
+  EXPECT_EQ(last.pieces.size(), 2u);  // the glued crosses and the lid
+}
+
 }  // namespace
 }  // namespace creasewright

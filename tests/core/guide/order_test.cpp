@@ -271,6 +271,7 @@ TEST(HandFolds, CollinearCreasesAreOneLineAndACurveIsOne) {
     Fold made;
     made.line = {a, b};
     made.angle = Angle::degrees(degrees);
+    made.valley = degrees > 0;
     return made;
   };
   EXPECT_EQ(handFolds({fold({0, 0}, {10, 0}, 90), fold({20, 0}, {30, 0}, 90),
@@ -289,6 +290,22 @@ TEST(HandFolds, CollinearCreasesAreOneLineAndACurveIsOne) {
   EXPECT_TRUE(handFolds({bend}).empty());
   // A corner of a hexagon is no curve.
   EXPECT_EQ(handFolds({fold({0, 0}, {10, 0}, 90), fold({10, 0}, {15, 8.66}, 90)}).size(), 2U);
+}
+
+/// Two arcs that meet in a tip are two curves, however softly they meet: the ends of a pillow box.
+TEST(HandFolds, ArcsThatMeetInATipAreTwoCurves) {
+  const auto arcs = [](double deep) {
+    std::vector<Fold> folds;
+    for (int side = 0; side < 2; ++side)
+      for (int i = 0; i < 10; ++i) {
+        const auto at = [&](int k) { return Point{side * 80 + k * 8.0, deep * k * (10 - k) / 25}; };
+        Fold fold;
+        fold.line = {at(i), at(i + 1)};
+        folds.push_back(fold);
+      }
+    return folds;
+  };
+  for (const double deep : {2.0, 5.0, 10.0}) EXPECT_EQ(handFolds(arcs(deep)).size(), 2U) << deep;
 }
 
 TEST(Cautions, ComeOnlyWhereTheyFitAndOnce) {

@@ -15,6 +15,9 @@ std::span<const Law> lawBook() {
       Law{"every cut is told", everyCutIsTold},
       Law{"doubled measures double the net", doubledMeasuresDoubleTheNet},
       Law{"even styles fold to mirror images", evenStylesFoldToMirrorImages},
+      Law{"meeting edges are held or declared open", meetingEdgesAreHeldOrDeclaredOpen},
+      Law{"declared open edges meet", declaredOpenEdgesMeet},
+      Law{"every piece is held or loose", everyPieceIsHeldOrLoose},
       Law{"outer pieces go over inner ones", outerPiecesGoOverInnerOnes},
   };
   return kLaws;

@@ -32,6 +32,10 @@ Verdict everyCutIsTold(const BuiltDesign& built);
 // Likeness
 Verdict doubledMeasuresDoubleTheNet(const BuiltDesign& built);
 Verdict evenStylesFoldToMirrorImages(const BuiltDesign& built);
+// Holding together
+Verdict meetingEdgesAreHeldOrDeclaredOpen(const BuiltDesign& built);
+Verdict declaredOpenEdgesMeet(const BuiltDesign& built);
+Verdict everyPieceIsHeldOrLoose(const BuiltDesign& built);
 // Pieces that go over one another
 Verdict outerPiecesGoOverInnerOnes(const BuiltDesign& built);
 

@@ -50,6 +50,7 @@ constexpr std::array kFixedMeasures{
     FixedMeasure{"gusseted-bag", "front", 20, "holes 10 mm below the edge"},
     FixedMeasure{"", "/bottom-flap", 1, "1 mm gap in the middle"},
     FixedMeasure{"milk-carton-top-box", "-fin", 4, "2 mm clear of the folds beside it at most"},
+    FixedMeasure{"gable-box", "/hook", 44, "neck of 25 to 40 mm, hook 3 mm wider, 9 mm longer"},
     FixedMeasure{"wedge-box", "-flap", 2, "1 mm clear of the glued tabs"},
 };
 

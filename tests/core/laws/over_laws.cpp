@@ -71,13 +71,10 @@ class AlongAxis {
 };
 
 /// Room of a lid's inside over its tray's outside, both sides together, for a design made for a
-/// product: 0.5 mm snug, 1.0 easy, 1.6 loose, 1/16 in on an inch grid; a drawer in its sleeve 1/16
-/// in on the width (all common practice, no published source). Else what the piece itself states.
+/// product: 0.5 mm snug, 1.0 easy, 1.6 loose; a drawer in its sleeve 1/16 in on the width (all
+/// common practice, no published source). Else what the piece itself states.
 double promisedEase(const BuiltDesign& built, const Over& over, int axis) {
-  const bool inches =
-      built.design.grid == ToolGrid::eighthInch() || built.design.grid == ToolGrid::sixteenthInch();
   if (built.design.product && built.design.styleId == "two-piece-box") {
-    if (inches) return 25.4 / 16;
     const Ease ease = built.design.ease;
     return ease == Ease::Snug ? 0.5 : ease == Ease::Easy ? 1.0 : 1.6;
   }

@@ -60,20 +60,17 @@ TEST(PartitionInsert, SlotsLetTheDividersPass) {
   EXPECT_GE(together, built.design.parameters.mm("height"));
 }
 
-/// Kawasaki (alternate sectors sum to 180 degrees) and Maekawa (mountains and valleys differ by
-/// two, so the count is even) where a gusset's creases meet: 135, 45, 45, 135 degrees.
+/// Kawasaki (alternate sectors sum to 180 degrees) wherever creases meet inside the card: an apex
+/// and a place on the back's edge on either side.
 TEST(GussetedBag, GussetsFoldFlat) {
   const BuiltDesign built = standard("gusseted-bag");
   const BuiltPiece& bag = built.pieces[0];
-  int gussets = 0;
-  for (const InteriorVertex& vertex : interiorVertices(bag.piece.net, bag.flat)) {
-    ++gussets;
+  const auto vertices = interiorVertices(bag.piece.net, bag.flat);
+  for (const InteriorVertex& vertex : vertices) {
     EXPECT_EQ(vertex.creases.size(), 4u);
     EXPECT_NEAR(vertex.kawasakiExcess(), 0, 1e-9);
-    for (const double sector : vertex.sectors)
-      EXPECT_NEAR(std::min(std::abs(sector - 45), std::abs(sector - 135)), 0, 1e-9);
   }
-  EXPECT_EQ(gussets, 2);
+  EXPECT_EQ(vertices.size(), 4u);
 }
 
 /// A soft phase box for an item of 101 x 76 x 7 mm is cut from 318 x 242 mm (University of

@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "net/flat_net.h"
+#include "net/pose.h"
 #include "styles/registry.h"
 #include "support/trade_tray.h"
 
@@ -76,16 +77,49 @@ TEST(TradeValues, BellyBandSlidesOverTheTray) {
 
 TEST(TradeValues, TuckLidIsTwoCalipersNarrowerThanItsOpening) {
   // Tuck panel relief 2 t, seam panel narrower by the card it laps: common practice, no published
-  // source.
+  // source. On a tool grid the back is as long as the front: no hand tool scores a caliper's
+  // difference.
   const Style& style = **findStyle("straight-tuck-box");
   const Parameters p = standardParameters(style);
-  const Net net = style.build(p, kHand)[0].net;
+  const Net net = style.build(p, {kHand.caliper, ToolGrid::none()})[0].net;
+  const Net hand = style.build(p, kHand)[0].net;
+  const Polygon& back =
+      hand.panels[static_cast<std::size_t>(*hand.find("front/left/back"))].outline;
+  EXPECT_NEAR(bounds(back).height(), 60, 1e-9);
   const auto width = [&net](const char* id) {
     return bounds(net.panels[static_cast<std::size_t>(*net.find(id))].outline);
   };
   EXPECT_NEAR(width("front/left/back/top-lid").width(), 60 - 2 * 0.3, 1e-9);
   EXPECT_NEAR(width("front/left/back").height(), 60 - 0.3, 1e-9);
   EXPECT_LE(2 * width("front/left/top-dust-flap").height(), 60);
+}
+
+/// The relief of a lid is the same on both sides of its opening, also where the back that carries
+/// it is narrower for the seam.
+TEST(TradeValues, LidReliefIsCentred) {
+  const std::vector<std::pair<const char*, std::vector<const char*>>> lids{
+      {"straight-tuck-box", {"front/left/back/top-lid", "front/left/back/bottom-lid"}},
+      {"reverse-tuck-box", {"front/left/back/top-lid", "front/bottom-lid"}},
+      {"snap-lock-bottom-box", {"front/left/back/top-lid"}},
+      {"crash-lock-bottom-box", {"front/left/back/top-lid", "front/left/back/bottom"}},
+      {"hinged-lid-box", {"base/back/lid/tuck", "base/back/lid"}}};
+  for (const auto& [id, panels] : lids) {
+    const Style& style = **findStyle(id);
+    const Net net = style.build(standardParameters(style), kHand)[0].net;
+    const Pose folded = pose(net, 1);
+    const Bounds opening = bounds(net.panels[0].outline);
+    for (const char* panel : panels) {
+      ASSERT_TRUE(net.find(panel)) << id << ' ' << panel;
+      const auto i = static_cast<std::size_t>(*net.find(panel));
+      double low = 1e9;
+      double high = -1e9;
+      for (const Point& p : net.panels[i].outline) {
+        low = std::min(low, folded[i].apply(p).x);
+        high = std::max(high, folded[i].apply(p).x);
+      }
+      EXPECT_NEAR(low - opening.low.x, opening.high.x - high, 1e-9) << id << ' ' << panel;
+    }
+  }
 }
 
 }  // namespace

@@ -1,0 +1,105 @@
+#include "document/making_warnings.h"
+
+#include <algorithm>
+#include <cmath>
+#include <optional>
+
+#include "document/suggest.h"
+
+namespace creasewright {
+namespace {
+
+/// Parallel folds nearer than 4 mm or ten thicknesses may tear or not fold clean (common practice,
+/// no published source).
+constexpr double kClosestFolds = 4;
+constexpr double kCalipersApart = 10;
+/// Above it folds want a cut-score or two creases (advice of one board mill).
+constexpr Length kThickestScored = Length::nanometres(600'000);
+constexpr double kSame = 1e-3;      // mm
+constexpr double kParallel = 1e-3;  // sine of the angle between two folds
+
+/// How far two parallel folds that run side by side are apart; nothing for others.
+std::optional<double> apart(const Segment& a, const Segment& b) {
+  const Point along = unit(a.b - a.a);
+  if (std::abs(cross(along, unit(b.b - b.a))) > kParallel) return std::nullopt;
+  const double start = dot(b.a - a.a, along);
+  const double end = dot(b.b - a.a, along);
+  const double beside =
+      std::min(std::max(start, end), length(a)) - std::max(std::min(start, end), 0.0);
+  if (beside < kSame) return std::nullopt;
+  const double distance = std::abs(cross(along, b.a - a.a));
+  return distance > kSame ? std::optional(distance) : std::nullopt;
+}
+
+bool isFold(const Crease& crease) { return crease.kind != CreaseKind::Flat; }
+
+/// The nearest two folds on each panel.
+void warnOfCloseFolds(const BuiltPiece& piece, Problems& found) {
+  const Net& net = piece.piece.net;
+  const double limit = std::max(kClosestFolds, kCalipersApart * piece.card.caliper.mm());
+  for (std::size_t panel = 0; panel < net.panels.size(); ++panel) {
+    double nearest = limit;
+    const auto on = [&](const Crease& crease) {
+      const auto index = static_cast<int>(panel);
+      return isFold(crease) && (crease.parent == index || crease.child == index);
+    };
+    for (std::size_t i = 0; i < net.creases.size(); ++i)
+      for (std::size_t k = i + 1; k < net.creases.size(); ++k)
+        if (on(net.creases[i]) && on(net.creases[k]))
+          nearest = std::min(nearest,
+                             apart(piece.flat.creases[i], piece.flat.creases[k]).value_or(limit));
+    if (nearest < limit - kSame)
+      found.push_back({ProblemCode::FoldsClose,
+                       net.panels[panel].id,
+                       {Length::mm(nearest), Length::mm(limit)},
+                       Severity::Warning});
+  }
+}
+
+void warnOfThickCard(const BuiltPiece& piece, Problems& found) {
+  const auto& creases = piece.piece.net.creases;
+  const bool scored = std::ranges::any_of(
+      creases, [](const Crease& crease) { return crease.kind == CreaseKind::Score; });
+  if (scored && piece.card.caliper > kThickestScored)
+    found.push_back({ProblemCode::CardThick,
+                     piece.piece.name,
+                     {piece.card.caliper, kThickestScored},
+                     Severity::Warning});
+}
+
+void warnOfBoard(const BuiltPiece& piece, Length board, Problems& found) {
+  const Length width = Length::mm(piece.flat.width);
+  const Length height = Length::mm(piece.flat.height);
+  if (board > Length() && std::max(width, height) > board)
+    found.push_back(
+        {ProblemCode::BlankOverBoard, piece.piece.name, {width, height, board}, Severity::Warning});
+}
+
+}  // namespace
+
+Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) {
+  Problems found;
+  for (const BuiltPiece& piece : built.pieces) {
+    const auto holds = [&](const Paper& sheet) {
+      return fitOnSheet(sheet, piece.flat.width, piece.flat.height).fits;
+    };
+    if (!sheets.empty() && std::ranges::none_of(sheets, holds))
+      found.push_back({ProblemCode::BlankOverSheets,
+                       piece.piece.name,
+                       {Length::mm(piece.flat.width), Length::mm(piece.flat.height)},
+                       Severity::Warning});
+  }
+  return found;
+}
+
+Problems makingWarnings(const BuiltDesign& built) {
+  Problems found;
+  for (const BuiltPiece& piece : built.pieces) {
+    warnOfCloseFolds(piece, found);
+    warnOfThickCard(piece, found);
+    warnOfBoard(piece, built.design.board, found);
+  }
+  return found;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,19 @@
+#pragma once
+
+#include <span>
+
+#include "document/build.h"
+#include "units/paper.h"
+
+namespace creasewright {
+
+/// What can be made but asks for care: folds closer than 4 mm or ten thicknesses of the card
+/// (FoldsClose), card over 0.6 mm that is only scored (CardThick), a blank larger than the design's
+/// scoring board (BlankOverBoard).
+Problems makingWarnings(const BuiltDesign& built);
+
+/// Blanks larger than every sheet at hand (BlankOverSheets); with no sheets there is nothing to
+/// say.
+Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets);
+
+}  // namespace creasewright

@@ -1,0 +1,65 @@
+#include "extras/face_room.h"
+
+#include <algorithm>
+
+#include "extras/free_place.h"
+#include "extras/wrap_round.h"
+
+namespace creasewright {
+
+std::vector<Cover> coversOf(const Host& host, const HostFace& face) {
+  std::vector<Cover> covers;
+  for (const WrapRound& wrap : host.wraps)
+    if (Region under = underWrap(host, face, wrap); !under.empty())
+      covers.push_back({wrap.kind, std::move(under)});
+  for (const TakenPlace& taken : host.taken)
+    if (taken.piece == face.piece && taken.panel == face.panel)
+      covers.push_back({taken.kind, region(taken.outline)});
+  return covers;
+}
+
+Region laidUpright(const HostFace& face, const Region& there) {
+  Region laid;
+  for (const Area& part : there) {
+    Area turned{laidUpright(face, part.outer), {}};
+    for (const Polygon& hole : part.holes) turned.holes.push_back(laidUpright(face, hole));
+    laid.push_back(std::move(turned));
+  }
+  return laid;
+}
+
+HostFace movedTo(const HostFace& face, Point upright) {
+  HostFace moved = face;
+  moved.middle = inPanel(face, {upright}).front();
+  return moved;
+}
+
+std::optional<Spot> firstSpot(const std::function<Region(double share)>& places) {
+  constexpr double kAtMiddle = 0.5;  // mm
+  for (const bool aside : {false, true}) {
+    const double least = aside ? kLeastShare : kLeastAtMiddle;
+    for (double share = kShareOfFace; share > least - kShareStep / 2; share -= kShareStep) {
+      const std::optional<Point> place = nearestPlace(places(share), {});
+      if (place && (aside || norm(*place) < kAtMiddle)) return Spot{share, *place};
+    }
+  }
+  return std::nullopt;
+}
+
+Problems coveredBy(const Extra& extra, const Host& host, const HostFace& face,
+                   const Region& shape) {
+  constexpr double kCounts = 0.5;  // mm2
+  Problems covered;
+  for (const Cover& cover : coversOf(host, face)) {
+    Problem problem{ProblemCode::ExtraCovered,
+                    extra.kind,
+                    {faceName(host, face), cover.name},
+                    Severity::Warning};
+    if (area(intersect(shape, cover.area)) > kCounts &&
+        std::ranges::find(covered, problem) == covered.end())
+      covered.push_back(std::move(problem));
+  }
+  return covered;
+}
+
+}  // namespace creasewright

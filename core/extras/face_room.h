@@ -1,0 +1,45 @@
+#pragma once
+
+#include <functional>
+#include <optional>
+#include <vector>
+
+#include "extras/host.h"
+
+namespace creasewright {
+
+/// What hides a place on a face once the box is finished.
+struct Cover {
+  std::string name;  ///< kind of the extra
+  Region area;       ///< in the panel's frame
+};
+
+/// The bands, ribbons and labels over a face.
+std::vector<Cover> coversOf(const Host& host, const HostFace& face);
+
+/// A region of the panel's frame as the face stands, its middle at (0, 0).
+Region laidUpright(const HostFace& face, const Region& there);
+
+/// The face with its middle moved to a point of the upright frame.
+HostFace movedTo(const HostFace& face, Point upright);
+
+/// How large an extra is tried, as a share of the face, where no size is chosen: the first at the
+/// middle, or smaller there, before it moves aside.
+inline constexpr double kShareOfFace = 0.6;
+inline constexpr double kLeastAtMiddle = 0.4;
+inline constexpr double kLeastShare = 0.25;
+inline constexpr double kShareStep = 0.05;
+
+/// A share and the place found for it.
+struct Spot {
+  double share = kShareOfFace;
+  Point place;  ///< in the upright frame
+};
+
+/// The first share for which `places` leaves the middle, or else any place.
+std::optional<Spot> firstSpot(const std::function<Region(double share)>& places);
+
+/// ExtraCovered for every kind that hides part of `shape` (panel's frame) on a face.
+Problems coveredBy(const Extra& extra, const Host& host, const HostFace& face, const Region& shape);
+
+}  // namespace creasewright

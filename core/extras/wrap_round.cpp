@@ -1,0 +1,77 @@
+#include "extras/wrap_round.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "extras/extra_kind.h"
+#include "extras/kinds.h"
+#include "folding/outside.h"
+#include "folding/upright.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kFar = 1e4;  // mm, beyond any face
+
+/// A product axis of one piece and where the middle of the whole box is on it, in the frame of the
+/// piece's panel 0.
+struct AxisOfPiece {
+  Point3 along;
+  double middle = 0;
+};
+
+/// Pieces share the middle of the whole box, but for the axis that a lid closes: there it lies at
+/// the top and the tray at the bottom.
+std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std::size_t axis) {
+  const std::optional<OutsideBox> whole = outsideOf(host);
+  if (!whole || !piece.piece->cavity) return std::nullopt;
+  const Cavity& cavity = *piece.piece->cavity;
+  const auto owner = piece.piece->net.find(cavity.panel);
+  if (!owner) return std::nullopt;
+  const Transform& frame = (*piece.folded)[static_cast<std::size_t>(*owner)];
+  const CavityBox box =
+      outsideBox(piece.piece->net, *piece.folded, cavity, host.making.caliper.mm());
+  AxisOfPiece found{frame.turn(unitAlong(cavity.axes.at(axis)))};
+  found.middle = dot(frame.apply((box.low + box.high) / 2), found.along);
+  const Point3 size = box.high - box.low;
+  const double own =
+      std::array{size.x, size.y, size.z}.at(static_cast<std::size_t>(cavity.axes.at(axis)));
+  const double missing = std::max(0.0, whole->sizes.at(axis) - own) / 2;
+  const double rise = dot(found.along, uprightOf(*piece.piece));
+  if (std::abs(rise) < 0.9 || host.pieces.size() == 1) return found;
+  const bool onTop = piece.piece->over && !piece.piece->over->axes.at(axis);
+  found.middle += (onTop ? -missing : missing) * (rise > 0 ? 1 : -1);
+  return found;
+}
+
+}  // namespace
+
+std::vector<WrapRound> wrapsOf(std::span<const Extra> extras, const Host& host) {
+  std::vector<WrapRound> wraps;
+  for (const Extra& extra : extras) {
+    const auto found = extra.kind == "ribbon" ? ribbonRuns(extra, host) : bandRuns(extra, host);
+    wraps.insert(wraps.end(), found.begin(), found.end());
+  }
+  return wraps;
+}
+
+Region underWrap(const Host& host, const HostFace& face, const WrapRound& wrap) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const std::optional<AxisOfPiece> axis = axisOf(host, piece, wrap.axis);
+  if (!axis) return {};
+  const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
+  const Point3 seen = place.inverse().turn(axis->along);
+  const Point along{seen.x, seen.y};
+  constexpr double kSquare = 0.3;  // the face looks along the axis: nothing lies over it
+  if (norm(along) < kSquare) return {};
+  const Point u = unit(along);
+  const double middle = (axis->middle - dot(place.apply(Point{}), axis->along)) / norm(along);
+  const double half = wrap.width / 2 / norm(along);
+  const Point across = turnLeft(u) * kFar;
+  const Point low = u * (middle - half);
+  const Point high = u * (middle + half);
+  return intersect(region(face.area.outer),
+                   region({low - across, high - across, high + across, low + across}));
+}
+
+}  // namespace creasewright

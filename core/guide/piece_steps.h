@@ -1,0 +1,17 @@
+#pragma once
+
+#include <optional>
+
+#include "document/build.h"
+#include "guide/guide.h"
+
+namespace creasewright {
+
+/// Index of the own piece that this one is glued onto; nothing when it is not glued to another.
+std::optional<int> gluedOnto(const BuiltDesign& built, int piece);
+
+/// The step in which the piece `upper`, its adhesive on, is glued onto the piece `lower`, both
+/// still flat.
+Step gluePiecesStep(const BuiltDesign& built, int upper, int lower);
+
+}  // namespace creasewright

@@ -1,0 +1,56 @@
+#include "styles/limits_search.h"
+
+#include <gtest/gtest.h>
+
+#include "core/laws/random_design.h"
+
+namespace creasewright {
+namespace {
+
+/// Both ends of what is possible are possible, and a nanometre beyond them is not, judged by the
+/// limits themselves.
+TEST(PossibleRange, EndsArePossibleAndBeyondThemNothingIs) {
+  testing::Random random(321);
+  int tried = 0;
+  for (const Style& style : styles())
+    for (int i = 0; i < 40; ++i) {
+      const auto design = testing::randomInsideLimits(random, style);
+      if (!design) continue;
+      const Making making{design->card.caliper, design->grid};
+      for (const ParameterSpec& spec : style.parameters) {
+        const RawRange range =
+            possibleRange(style.parameters, design->parameters, making, spec.key);
+        const auto possible = [&](std::int64_t value) {
+          Parameters p = design->parameters;
+          p.setCount(spec.key, value);
+          return checkLimits(style, p, making).empty();
+        };
+        EXPECT_TRUE(possible(range.least)) << style.id << ' ' << spec.key;
+        EXPECT_TRUE(possible(range.most)) << style.id << ' ' << spec.key;
+        EXPECT_FALSE(possible(range.least - 1)) << style.id << ' ' << spec.key;
+        EXPECT_FALSE(possible(range.most + 1)) << style.id << ' ' << spec.key;
+        ++tried;
+      }
+    }
+  EXPECT_GE(tried, 3000);
+}
+
+/// A strip wider than its frame on thin card: told once what is right together, not one limit
+/// after the other in a circle.
+TEST(Advice, LinkedLimitsAreToldTogether) {
+  const Style& tray = **findStyle("framed-tray");
+  const Making making{Length::mm(0.3), ToolGrid::eighthInch()};
+  Parameters p = standardParameters(tray);
+  p.set("frame", Length::inches(1, 8));
+  p.set("glue-strip", Length::inches(1, 4));
+  for (const Problem& problem : checkLimits(tray, p, making)) {
+    ASSERT_EQ(problem.values.size(), 3U);
+    p.set(problem.where, std::get<Length>(problem.values[1]));
+  }
+  EXPECT_TRUE(checkLimits(tray, p, making).empty());
+  EXPECT_EQ(p.length("frame"), Length::inches(1, 4));
+  EXPECT_EQ(p.length("glue-strip"), Length::inches(1, 4));
+}
+
+}  // namespace
+}  // namespace creasewright
