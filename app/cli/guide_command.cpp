@@ -44,10 +44,13 @@ QString usageProblem(const GuideOptions& options) {
   return {};
 }
 
-GuideUnits unitsOf(const GuideOptions& options) {
-  return options.units == "in"   ? GuideUnits::Inch
-         : options.units == "mm" ? GuideUnits::Millimetre
-                                 : GuideUnits::Both;
+/// As the user said; else those of the design's own grid.
+GuideUnits unitsFor(const GuideOptions& options, const Design& design) {
+  if (options.units == "both") {
+    return GuideUnits::Both;
+  }
+  const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
+  return inches ? GuideUnits::Inch : GuideUnits::Millimetre;
 }
 
 }  // namespace
@@ -64,7 +67,7 @@ int runGuide(const GuideOptions& options) {
     return ExitUsage;
   }
   GuideChoices choices;
-  choices.units = unitsOf(options);
+  choices.units = unitsFor(options, *design);
   const bool metric = choices.units == GuideUnits::Millimetre;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper
                                         : metric               ? "a4"

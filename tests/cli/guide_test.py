@@ -32,13 +32,21 @@ class Guide(ProgramTest):
 
     def test_units_and_languages_change_the_words(self):
         pages = set()
-        for more in ((), ("--units", "mm"), ("--units", "in"), ("--language", "de")):
+        for more in (("--units", "both"), ("--units", "mm"), ("--units", "in"), ("--language", "de")):
             out = self.folder / "g.html"
             self.succeed("guide", self.design(), "-o", out, *more)
             pages.add(out.read_bytes())
         self.assertEqual(len(pages), 4)
         self.assertIn('lang="de"', out.read_text(encoding="utf-8"))
         self.assertIn("Örtliche Vorschriften", out.read_text(encoding="utf-8"))
+
+    def test_a_guide_speaks_in_the_units_of_its_grid(self):
+        for grid, units in (("1mm", "mm"), ("1/16in", "in")):
+            design = self.design("new", "--style", "straight-tuck-box", "--grid", grid)
+            plain, told = self.folder / "plain.html", self.folder / "told.html"
+            self.succeed("guide", design, "-o", plain)
+            self.succeed("guide", design, "-o", told, "--units", units)
+            self.assertEqual(plain.read_bytes(), told.read_bytes(), grid)
 
     def test_what_cannot_be_written_is_one_sentence(self):
         design = self.design()
