@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 #include <vector>
 
 #include "folding/cavity_card.h"
@@ -75,6 +76,21 @@ class Search {
     });
   }
 
+  /// Heights at which a foot may stand: on every card below `most`.
+  [[nodiscard]] std::vector<double> floorsBelow(double most) const {
+    std::vector<double> floors;
+    for (const Piece3& piece : card_) {
+      double top = -kFar;
+      for (const Coordinates& corner : piece) top = std::max(top, corner.at(up_) + half_);
+      if (top < most) floors.push_back(top);
+    }
+    std::ranges::sort(floors);
+    const auto same =
+        std::ranges::unique(floors, [](double a, double b) { return std::abs(a - b) < kTouch; });
+    floors.erase(same.begin(), same.end());
+    return floors;
+  }
+
   [[nodiscard]] std::size_t up() const { return up_; }
 
  private:
@@ -94,8 +110,10 @@ std::optional<RoundRoom> roundRoom(const Net& net, const Pose& folded, const Cav
   const Coordinates seed = coordinates(cavity.seed);
   Coordinates along{};
   along.at(up) = size.height;
+  std::vector<double> feet{coordinates(free.low).at(up), seed.at(up) - size.height / 2};
+  std::ranges::copy(search.floorsBelow(seed.at(up)), std::back_inserter(feet));
   for (const Coordinates& middle : {seed, coordinates((free.low + free.high) / 2)})
-    for (const double from : {coordinates(free.low).at(up), seed.at(up) - size.height / 2}) {
+    for (const double from : feet) {
       Coordinates foot = middle;
       foot.at(up) = from;
       Coordinates centre = foot;

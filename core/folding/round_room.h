@@ -22,8 +22,8 @@ struct RoundRoom {
 
 /// A place for a round product in the free space of a folded piece, or nothing where none is found.
 /// It is looked for about the cavity's seed and about the middle of `free`, the cuboid that
-/// cavityBox() finds. Card counts as there; a cylinder is held clear of what lies within its
-/// height, a ball of all card.
+/// cavityBox() finds, its foot there or on card. Card counts as there; a cylinder is held clear of
+/// what lies within its height, a ball of all card.
 std::optional<RoundRoom> roundRoom(const Net& net, const Pose& folded, const Cavity& cavity,
                                    double caliper, const RoundSize& size, const CavityBox& free);
 

@@ -60,6 +60,24 @@ TEST(RoundProduct, StandsBetweenTheFlats) {
   }
 }
 
+/// A cup for something wider than high: its foot stands on the base's tabs, not where half of it is
+/// below the middle. The first is 25.3 mm across and 23.9 mm high.
+TEST(RoundProduct, ASquatOneStandsOnTheBase) {
+  testing::Random random(332);
+  for (const char* id : {"prism-box-with-lid", "petal-prism-box", "tapered-cup"})
+    for (int i = 0; i < 60; ++i) {
+      const Length across = i == 0 ? Length::mm(25.3) : Length::mm(random.between(22, 90));
+      const Product product{ProductShape::Cylinder, across, across,
+                            i == 0 ? Length::mm(23.9) : Length::mm(0.95 * across.mm())};
+      const Card card{"test", "test card",
+                      i == 0 ? Length::mm(0.3) : Length::mm(random.between(0.2, 0.5)), 0};
+      const Ease ease = i == 0 ? Ease::Loose : static_cast<Ease>(random.whole(0, 2));
+      const auto built = build(newDesign(id, product, card, ease, ToolGrid::none()).value());
+      ASSERT_TRUE(built.ok()) << id;
+      EXPECT_TRUE(built->problems.empty()) << id << ' ' << productText(product);
+    }
+}
+
 /// A box too narrow for the round product is still said to be.
 TEST(RoundProduct, ATooNarrowPrismIsSaid) {
   Design design = newDesign("prism-box-with-lid", *parseProduct("cylinder:50x60mm"), cards()[0],
