@@ -187,9 +187,9 @@ void KitWindow::addButtons(QVBoxLayout* column) {
   addMenu(row(), tr("Save"),
           {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }},
            {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }},
-           {tr("All papers of the class…"), [this] { tell(saving_.asFolder(kit_, shownPlan())); }},
-           {tr("Machine layouts…"), [this] { tell(saving_.asMats(kit_)); }},
-           {tr("Kit…"), [this] { save("cwkit", tr("Kit (*.cwkit)")); }}})
+           {tr("All papers of the class…"), [this] { saveFolder(); }},
+           {tr("Machine layouts…"), [this] { saveMats(); }},
+           {tr("Kit…"), [this] { saveKit(); }}})
       ->setProperty("primary", true);
   auto* last = row();
   addButton(last, tr("Open kit…"), [this] { openKit(); });
@@ -237,14 +237,11 @@ void KitWindow::addBlank() {
 
 /// Ticked uses become extras of the kit's copies of the designs.
 void KitWindow::showOffcuts() {
-  const Result<KitPlan> plan =
-      shown_ != nullptr ? *shown_ : planKit(kit_, {.seconds = secondsToPlan});
-  if (!plan) {
-    status_->setText(problemSentence(plan.problem(), session_.unit()));
+  if (shownPlan() == nullptr) {
     return;
   }
-  const std::vector<OffcutUse> uses = found_ ? found_->offcuts : offcutUses(kit_, *plan);
-  OffcutDialog dialog(kit_, *plan, uses, session_.unit(), this);
+  const KitPlan plan = *shownPlan();
+  OffcutDialog dialog(plan, session_.unit(), this);
   if (dialog.exec() != QDialog::Accepted) {
     return;
   }
@@ -295,8 +292,25 @@ const KitPlan* KitWindow::shownPlan() const {
   return shown_ != nullptr && shown_->ok() ? &shown_->value() : nullptr;
 }
 
+/// The plan that is shown when the person has said where it goes: while they choose, a better one
+/// may come.
 void KitWindow::save(const char* ending, const QString& filter) {
-  tell(saving_.asFile(kit_, shownPlan(), QLatin1String(ending), filter));
+  const QString path = saving_.askFile(kit_, QLatin1String(ending), filter);
+  tell(shownPlan() != nullptr && saving_.savePlan(*shownPlan(), path));
+}
+
+void KitWindow::saveFolder() {
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the papers"));
+  tell(shownPlan() != nullptr && saving_.saveFolder(*shownPlan(), folder));
+}
+
+void KitWindow::saveMats() {
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the layouts"));
+  tell(built_.has_value() && saving_.saveMats(*built_, folder));
+}
+
+void KitWindow::saveKit() {
+  tell(saving_.saveKit(kit_, saving_.askFile(kit_, QStringLiteral("cwkit"), tr("Kit (*.cwkit)"))));
 }
 
 void KitWindow::tell(bool written) {
@@ -316,8 +330,15 @@ void KitWindow::refresh() {
   kit_.stock = sheets_->sheets();
   looking_ = false;
   shown_ = nullptr;
-  found_.reset();
-  worker_->start(kit_, secondsToPlan);
+  Result<BuiltKit> built = buildKit(kit_, built_ ? &*built_ : nullptr);
+  if (!built) {
+    worker_->giveUp();
+    stop_->hide();
+    showProblem(built.problem());
+    return;
+  }
+  built_ = std::move(built).value();
+  worker_->start(*built_, secondsToPlan);
 }
 
 /// A plan that is not proven is shown, and a better one looked for meanwhile.
@@ -325,34 +346,37 @@ void KitWindow::showPlan(const PlanWorker::Plan& result) {
   const Result<KitPlan>& plan = *result;
   stop_->hide();
   if (!plan) {
-    status_->setText(problemSentence(plan.problem(), session_.unit()));
-    preview_->showPages({}, session_.unit());
+    showProblem(plan.problem());
     return;
   }
   status_->setText(sheetsSentence(*plan));
-  if (shownPlan() == nullptr || plan->cost() <= shownPlan()->cost()) {
+  if (shown_ != result) {
     shown_ = result;
-    found_.reset();
-    showPages(*plan, {});
+    showPages(*plan);
   }
   if (plan->proven || looking_) {
     return;
   }
   looking_ = true;
   stop_->show();
-  worker_->start(kit_, secondsToLook);
+  worker_->start(*built_, secondsToLook, shown_);
 }
 
-void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
+void KitWindow::showFindings(const PlanWorker::Plan& plan, const PlanWorker::Plan& withFindings) {
   if (plan == shown_) {
-    found_ = findings;
-    showPages(plan->value(), findings);
+    shown_ = withFindings;
+    showPages(shown_->value());
   }
 }
 
-void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
+void KitWindow::showProblem(const Problem& problem) {
+  status_->setText(problemSentence(problem, session_.unit()));
+  preview_->showPages({}, session_.unit());
+}
+
+void KitWindow::showPages(const KitPlan& plan) {
   const KitChoices now = saving_.choices();
-  preview_->showPages(kitPages(kit_, plan, findings, now.unit, now.paper), now.unit);
+  preview_->showPages(kitPages(plan, now.unit, now.paper), now.unit);
 }
 
 void KitWindow::showProgress(qint64 cost, qint64 bound) {

@@ -52,10 +52,14 @@ class KitWindow : public QDialog {
   void tell(bool written);
   void refresh();
   void showPlan(const PlanWorker::Plan& plan);
-  void showFindings(const PlanWorker::Plan& plan, const KitFindings& findings);
-  void showPages(const KitPlan& plan, const KitFindings& findings);
+  void showFindings(const PlanWorker::Plan& plan, const PlanWorker::Plan& withFindings);
+  void showPages(const KitPlan& plan);
   void showProgress(qint64 cost, qint64 bound);
   void save(const char* ending, const QString& filter);
+  void saveFolder();
+  void saveMats();
+  void saveKit();
+  void showProblem(const Problem& problem);
   [[nodiscard]] const KitPlan* shownPlan() const;
 
   DesignSession& session_;
@@ -73,9 +77,9 @@ class KitWindow : public QDialog {
   PagePreview* preview_;
   QPushButton* stop_;
   PlanWorker* worker_;
-  PlanWorker::Plan shown_;            ///< nothing while the kit has changed
-  std::optional<KitFindings> found_;  ///< about that plan, once they are known
-  bool looking_ = false;              ///< for a better one than the plan shown
+  std::optional<BuiltKit> built_;  ///< nothing while the kit cannot be built
+  PlanWorker::Plan shown_;         ///< nothing while the kit has changed
+  bool looking_ = false;           ///< for a better one than the plan shown
 };
 
 }  // namespace creasewright

@@ -46,8 +46,11 @@ void SheetChoice::offer(const ClassKit& kit) {
   saved_ = kit.stock;
   const QSignalBlocker quiet(this);
   fill();
-  first_->setCurrentIndex(saved_.empty() ? firstSheetFor(kit, stock_, usualSheet(stock_, unit_))
-                                         : first_->findData(savedSheets));
+  const int usual = usualSheet(stock_, unit_);
+  const Result<BuiltKit> built = buildKit(kit);
+  first_->setCurrentIndex(!saved_.empty() ? first_->findData(savedSheets)
+                          : built         ? firstSheetFor(*built, stock_, usual)
+                                          : usual);
 }
 
 void SheetChoice::fill() {
