@@ -3,9 +3,9 @@
 #include <QStringList>
 
 #include "bridge/text.h"
-#include "kits/csv.h"
 #include "kits/kit_words.h"
 #include "kits/layout_drawing.h"
+#include "stock/csv.h"
 
 namespace creasewright {
 

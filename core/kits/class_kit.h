@@ -7,7 +7,7 @@
 
 #include "base/result.h"
 #include "document/design.h"
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 namespace creasewright {
 

@@ -3,22 +3,20 @@
 #include <algorithm>
 #include <numeric>
 
+#include "kits/cut_sheet.h"
+
 namespace creasewright {
 namespace {
 
 /// Whether every blank of a class fits a sheet, turned or not.
 bool holdsAll(const StockSheet& sheet, const BuiltKit& kit) {
   return std::ranges::all_of(kit.cards, [&](const CardBlanks& card) {
-    return std::ranges::all_of(card.demands,
-                               [&](const BlankDemand& blank) { return holds(sheet, blank); });
+    return std::ranges::all_of(
+        card.demands, [&](const BlankDemand& blank) { return holds(cutSheet(sheet), blank); });
   });
 }
 
 }  // namespace
-
-bool soldByInches(const StockSheet& sheet) {
-  return sheet.width.nm() % Length::inches(1, 2).nm() == 0;
-}
 
 int firstSheetFor(const BuiltKit& kit, const std::vector<StockSheet>& stock, int usual) {
   std::vector<std::size_t> order(stock.size());

@@ -14,18 +14,12 @@ constexpr double kPatience = 3;    // seconds for all: what was found by then is
 constexpr int kMostPerSet = 12;    // more mats than that nobody glues on in a class
 
 /// The offcuts of a card as sheets of which there are only so many.
-std::vector<StockSheet> offcutSheets(const CardPlan& card) {
-  std::vector<StockSheet> sheets;
-  for (const Layout& layout : card.plan.layouts) {
-    const StockSheet& from = card.sheetOf(layout);
-    for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
-      StockSheet sheet{"offcut", offcut.width, offcut.height};
-      sheet.atHand = offcut.count * layout.count;
-      sheet.pattern = from.pattern;
-      sheet.mayTurn = !from.pattern;
-      sheets.push_back(std::move(sheet));
-    }
-  }
+std::vector<CutSheet> offcutSheets(const CardPlan& card) {
+  std::vector<CutSheet> sheets;
+  for (const Layout& layout : card.plan.layouts)
+    for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut))
+      sheets.push_back({offcut.width, offcut.height, 0, offcut.count * layout.count,
+                        !card.sheetOf(layout).pattern});
   return sheets;
 }
 
@@ -52,14 +46,13 @@ double areaOf(const std::vector<BlankDemand>& blanks) {
   return area;
 }
 
-double areaOf(const std::vector<StockSheet>& sheets) {
+double areaOf(const std::vector<CutSheet>& sheets) {
   double area = 0;
-  for (const StockSheet& sheet : sheets)
-    area += sheet.width.mm() * sheet.height.mm() * sheet.atHand;
+  for (const CutSheet& sheet : sheets) area += sheet.width.mm() * sheet.height.mm() * sheet.atHand;
   return area;
 }
 
-bool comesOut(const std::vector<StockSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
+bool comesOut(const std::vector<CutSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
   if (areaOf(blanks) > areaOf(offcuts)) return false;
   return planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false}).ok();
 }
@@ -88,7 +81,7 @@ int quantityOf(const std::vector<BlankDemand>& blanks) {
 
 std::vector<OffcutUse> offcutUses(const KitPlan& plan) {
   const ClassKit& kit = plan.kit();
-  std::vector<std::vector<StockSheet>> offcuts;
+  std::vector<std::vector<CutSheet>> offcuts;
   for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(card));
   std::vector<OffcutUse> uses;
   const auto end = std::chrono::steady_clock::now() + std::chrono::duration<double>(kPatience);

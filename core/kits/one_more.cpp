@@ -27,8 +27,8 @@ ClassKit oneBeside(const KitPlan& plan) {
 }
 
 /// The plan of another class of the same designs, which are not built again.
-Result<KitPlan> planAs(ClassKit kit, const KitPlan& plan) {
-  Result<BuiltKit> built = buildKit(std::move(kit), plan.built.get());
+Result<KitPlan> planAs(ClassKit kit, const BuiltKit& known) {
+  Result<BuiltKit> built = buildKit(std::move(kit), &known);
   if (!built) return built.problem();
   return planKit(std::move(built).value(), {.seconds = 1, .fewestLayouts = false});
 }
@@ -36,8 +36,8 @@ Result<KitPlan> planAs(ClassKit kit, const KitPlan& plan) {
 }  // namespace
 
 std::optional<OneMore> oneMoreFor(const KitPlan& plan) {
-  const Result<KitPlan> anew = planAs(oneLarger(plan), plan);
-  const Result<KitPlan> beside = planAs(oneBeside(plan), plan);
+  const Result<KitPlan> anew = planAs(oneLarger(plan), *plan.built);
+  const Result<KitPlan> beside = planAs(oneBeside(plan), *plan.built);
   if (!anew && !beside) return std::nullopt;
   OneMore more{0, 0, true};
   bool priced = true;

@@ -3,13 +3,15 @@
 #include <algorithm>
 #include <chrono>
 
+#include "kits/cut_sheet.h"
+
 namespace creasewright {
 namespace {
 
 /// The sheets a card may be cut from, and which of the kit's they are. Where the grain counts, all
 /// stand with it upright; each has its own grain and pattern.
 struct CardStock {
-  std::vector<StockSheet> sheets;
+  std::vector<CutSheet> sheets;
   std::vector<int> of;
 };
 
@@ -17,14 +19,14 @@ CardStock stockFor(const ClassKit& kit, const Card& card) {
   const bool listed = std::ranges::count(kit.stock, card.id, &StockSheet::card) > 0;
   CardStock stock;
   for (std::size_t i = 0; i < kit.stock.size(); ++i) {
-    StockSheet sheet = kit.stock[i];
-    if (sheet.card != (listed ? card.id : std::string())) continue;
+    const StockSheet& of = kit.stock[i];
+    if (of.card != (listed ? card.id : std::string())) continue;
+    CutSheet sheet = cutSheet(of);
     const bool longUpright = sheet.height >= sheet.width;
-    if (kit.keepGrain && sheet.grain != Grain::Unknown &&
-        (sheet.grain == Grain::Long) != longUpright)
+    if (kit.keepGrain && of.grain != Grain::Unknown && (of.grain == Grain::Long) != longUpright)
       std::swap(sheet.width, sheet.height);
-    sheet.mayTurn = !kit.keepGrain && !sheet.pattern;
-    stock.sheets.push_back(std::move(sheet));
+    sheet.mayTurn = !kit.keepGrain && !of.pattern;
+    stock.sheets.push_back(sheet);
     stock.of.push_back(static_cast<int>(i));
   }
   return stock;
@@ -33,10 +35,10 @@ CardStock stockFor(const ClassKit& kit, const Card& card) {
 /// The problem with a card whose blanks only fit against the grain.
 Problem grainProblem(const Problem& problem, CardStock stock, const CardPlan& card) {
   if (problem.code != ProblemCode::BlankTooLarge) return problem;
-  for (StockSheet& sheet : stock.sheets) sheet.mayTurn = true;
+  for (CutSheet& sheet : stock.sheets) sheet.mayTurn = true;
   const bool turned = std::ranges::all_of(card.demands(), [&](const BlankDemand& demand) {
     return std::ranges::any_of(stock.sheets,
-                               [&](const StockSheet& sheet) { return holds(sheet, demand); });
+                               [&](const CutSheet& sheet) { return holds(sheet, demand); });
   });
   if (!turned) return problem;
   return {ProblemCode::GrainConflict, problem.where, {problem.values[0], problem.values[1]}};

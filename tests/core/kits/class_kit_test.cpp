@@ -148,7 +148,7 @@ TEST(PlanKit, CutsEveryPieceForEverybody) {
   const CardPlan& card = plan->cards[0];
   EXPECT_EQ(card.demands().size(), 3u);  // tray, lid, band
   for (const BlankDemand& demand : card.demands()) EXPECT_EQ(demand.quantity, 13);
-  EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands()), "");
+  EXPECT_EQ(testing::planFault(card.plan, testing::cutStock(kit), card.demands()), "");
   EXPECT_TRUE(plan->proven);
   EXPECT_FALSE(plan->built->tapes.empty());
   const auto json = nlohmann::json::parse(kitJson(*plan));
@@ -178,7 +178,7 @@ TEST(PlanKit, PlainBlanksAndSinglePiecesAreOnlyCut) {
   EXPECT_EQ(plan->built->minutes(0), 0);
   EXPECT_TRUE(plan->built->tapes.empty());
   for (const CardPlan& card : plan->cards)
-    EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands()), "");
+    EXPECT_EQ(testing::planFault(card.plan, testing::cutStock(kit), card.demands()), "");
   kit.items[0].piece = "spout";
   const auto none = testing::planOf(kit);
   ASSERT_FALSE(none);

@@ -1,10 +1,10 @@
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 #include <gtest/gtest.h>
 
 #include "document/file_io.h"
-#include "kits/csv.h"
-#include "kits/own_cards.h"
+#include "stock/csv.h"
+#include "stock/own_cards.h"
 
 namespace creasewright {
 namespace {
