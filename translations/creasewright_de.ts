@@ -1286,6 +1286,20 @@
     </message>
 </context>
 <context>
+    <name>creasewright::KitPreview</name>
+    <message>
+        <source>Stop looking</source>
+        <translation>Suche beenden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s); looking for a better plan …</source>
+        <translation>
+            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
+            <numerusform>%n Bögen; ein besserer Plan wird gesucht …</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::KitWindow</name>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="58"/>
@@ -1301,11 +1315,6 @@
         <location filename="../app/kits/kit_window.cpp" line="52"/>
         <source>Keep to the grain</source>
         <translation>Laufrichtung einhalten</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="56"/>
-        <source>Stop looking</source>
-        <translation>Suche beenden</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="95"/>
@@ -1438,14 +1447,6 @@
         <location filename="../app/kits/kit_window.cpp" line="265"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="358"/>
-        <source>%n sheet(s); looking for a better plan …</source>
-        <translation>
-            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
-            <numerusform>%n Bögen; ein besserer Plan wird gesucht …</numerusform>
-        </translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="302"/>
@@ -2377,6 +2378,62 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/commands/edits.cpp" line="76"/>
         <source>card</source>
         <translation>Karton</translation>
+    </message>
+    <message>
+        <source>another kit</source>
+        <translation>anderes Kurspaket</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>spare sets</source>
+        <translation>Reservesätze</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>Laufrichtung</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>Bögen</translation>
+    </message>
+    <message>
+        <source>stock and supplies</source>
+        <translation>Vorrat und Material</translation>
+    </message>
+    <message>
+        <source>names and labels</source>
+        <translation>Namen und Etiketten</translation>
+    </message>
+    <message>
+        <source>add a design</source>
+        <translation>Entwurf hinzufügen</translation>
+    </message>
+    <message>
+        <source>add a plain blank</source>
+        <translation>einfachen Zuschnitt hinzufügen</translation>
+    </message>
+    <message>
+        <source>remove a row</source>
+        <translation>Zeile entfernen</translation>
+    </message>
+    <message>
+        <source>how many each gets</source>
+        <translation>Anzahl je Person</translation>
+    </message>
+    <message>
+        <source>what is cut</source>
+        <translation>was geschnitten wird</translation>
+    </message>
+    <message>
+        <source>offcuts</source>
+        <translation>Reststücke</translation>
     </message>
 </context>
 <context>

@@ -12,7 +12,7 @@
     </message>
 </context>
 <context>
-    <name>creasewright::KitWindow</name>
+    <name>creasewright::KitPreview</name>
     <message numerus="yes">
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>

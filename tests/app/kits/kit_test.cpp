@@ -2,11 +2,13 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/label_text.h"
 #include "core/kits/plan_of.h"
 #include "kits/kit_csv.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
 #include "kits/write_kit.h"
+#include "output/pdf_export.h"
 
 namespace creasewright {
 namespace {
@@ -77,6 +79,34 @@ TEST(KitCsv, QuotesTextsAndDisarmsFormulas) {
   for (const QByteArray& line : table.trimmed().split('\n')) {
     EXPECT_EQ(line.count(','), 10) << line.toStdString();
   }
+}
+
+/// A plan that no planner would make is written as it is: nothing plans again on the way to a file.
+TEST(WriteKit, WritesThePlanItIsGiven) {
+  const QTemporaryDir folder;
+  KitPlan plan = withFindings(testing::planOf(kitOf({"two-piece-box", "belly-band"})).value());
+  Layout& layout = plan.cards.at(0).plan.layouts.at(0);
+  layout.count += 300;
+  plan.sheets += 300;
+  plan.cards[0].plan.sheets += 300;
+  plan.findings->oneMore = OneMore{77, 0, true};
+  KitChoices choices;
+  choices.paper = *findPaper("a4");
+  const auto written = [&](const char* name) {
+    const QString path = folder.filePath(QString::fromLatin1(name));
+    EXPECT_FALSE(writeKitPlan(plan, path, choices)) << name;
+    QFile file(path);
+    EXPECT_TRUE(file.open(QIODevice::ReadOnly)) << name;
+    return file.readAll();
+  };
+  EXPECT_TRUE(written("k.csv").contains(",1," + QByteArray::number(layout.count) + ","));
+  const QByteArray json = written("k.json");
+  EXPECT_TRUE(json.contains("\"count\": " + QByteArray::number(layout.count)));
+  EXPECT_TRUE(json.contains("\"sheets\": 77"));
+  const auto pages = renderPdf(kitPages(plan, choices.unit, choices.paper), wordingIn(choices.unit),
+                               {kitTitle(plan.kit()), choices.now});
+  ASSERT_TRUE(pages);
+  EXPECT_EQ(written("k.pdf"), *pages);
 }
 
 TEST(WriteKit, WritesEachKindAndRefusesOthers) {
