@@ -1339,6 +1339,20 @@
     </message>
 </context>
 <context>
+    <name>creasewright::KitPreview</name>
+    <message>
+        <source>Stop looking</source>
+        <translation>Suche beenden</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s); looking for a better plan …</source>
+        <translation>
+            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
+            <numerusform>%n Bögen; ein besserer Plan wird gesucht …</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::KitWindow</name>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="60"/>
@@ -1354,11 +1368,6 @@
         <location filename="../app/kits/kit_window.cpp" line="53"/>
         <source>Keep to the grain</source>
         <translation>Laufrichtung einhalten</translation>
-    </message>
-    <message>
-        <location filename="../app/kits/kit_window.cpp" line="57"/>
-        <source>Stop looking</source>
-        <translation>Suche beenden</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="97"/>
@@ -1491,14 +1500,6 @@
         <location filename="../app/kits/kit_window.cpp" line="267"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
-    </message>
-    <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="360"/>
-        <source>%n sheet(s); looking for a better plan …</source>
-        <translation>
-            <numerusform>%n Bogen; ein besserer Plan wird gesucht …</numerusform>
-            <numerusform>%n Bögen; ein besserer Plan wird gesucht …</numerusform>
-        </translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="304"/>
@@ -2434,6 +2435,62 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/commands/edits.cpp" line="74"/>
         <source>card</source>
         <translation>Karton</translation>
+    </message>
+    <message>
+        <source>another kit</source>
+        <translation>anderes Kurspaket</translation>
+    </message>
+    <message>
+        <source>title</source>
+        <translation>Titel</translation>
+    </message>
+    <message>
+        <source>people</source>
+        <translation>Personen</translation>
+    </message>
+    <message>
+        <source>spare sets</source>
+        <translation>Reservesätze</translation>
+    </message>
+    <message>
+        <source>grain</source>
+        <translation>Laufrichtung</translation>
+    </message>
+    <message>
+        <source>sheets</source>
+        <translation>Bögen</translation>
+    </message>
+    <message>
+        <source>stock and supplies</source>
+        <translation>Vorrat und Material</translation>
+    </message>
+    <message>
+        <source>names and labels</source>
+        <translation>Namen und Etiketten</translation>
+    </message>
+    <message>
+        <source>add a design</source>
+        <translation>Entwurf hinzufügen</translation>
+    </message>
+    <message>
+        <source>add a plain blank</source>
+        <translation>einfachen Zuschnitt hinzufügen</translation>
+    </message>
+    <message>
+        <source>remove a row</source>
+        <translation>Zeile entfernen</translation>
+    </message>
+    <message>
+        <source>how many each gets</source>
+        <translation>Anzahl je Person</translation>
+    </message>
+    <message>
+        <source>what is cut</source>
+        <translation>was geschnitten wird</translation>
+    </message>
+    <message>
+        <source>offcuts</source>
+        <translation>Reststücke</translation>
     </message>
 </context>
 <context>

@@ -13,9 +13,8 @@
     </message>
 </context>
 <context>
-    <name>creasewright::KitWindow</name>
+    <name>creasewright::KitPreview</name>
     <message numerus="yes">
-        <location filename="../app/kits/kit_window.cpp" line="360"/>
         <source>%n sheet(s); looking for a better plan …</source>
         <translation>
             <numerusform>%n sheet; looking for a better plan …</numerusform>

@@ -6,7 +6,7 @@
 #include "cli/number_argument.h"
 #include "cli/output.h"
 #include "cli/size_argument.h"
-#include "kits/own_cards.h"
+#include "stock/own_cards.h"
 
 namespace creasewright {
 

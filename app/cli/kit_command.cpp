@@ -14,6 +14,7 @@
 #include "kits/class_folder.h"
 #include "kits/first_sheet.h"
 #include "kits/machine_files.h"
+#include "kits/plan_kit.h"
 #include "kits/write_kit.h"
 
 namespace creasewright {
@@ -85,11 +86,12 @@ std::optional<KitChoices> choicesFor(const KitOptions& options, const ClassKit& 
   return choices;
 }
 
-/// Layouts for a cutting machine instead of a plan for the trimmer.
-int runMachine(const KitOptions& options, const ClassKit& kit, const KitChoices& kitChoices) {
+/// Nothing when the carrier's size cannot be read; the problem is told.
+std::optional<MachineChoices> machineChoices(const KitOptions& options,
+                                             const KitChoices& kitChoices) {
   const auto size = readSize("--machine", options.machine);
   if (!size) {
-    return ExitUsage;
+    return std::nullopt;
   }
   MachineChoices choices;
   choices.width = size->first;
@@ -97,11 +99,41 @@ int runMachine(const KitOptions& options, const ClassKit& kit, const KitChoices&
   choices.paper = kitChoices.paper;
   choices.unit = kitChoices.unit;
   choices.now = kitChoices.now;
+  return choices;
+}
+
+int told(const std::optional<Problem>& problem) {
+  return problem ? fail(QStringLiteral("-o"), *problem) : static_cast<int>(ExitHolds);
+}
+
+/// Layouts for a cutting machine instead of a plan for the trimmer.
+std::optional<Problem> writeMachine(const KitOptions& options, const BuiltKit& kit,
+                                    const MachineChoices& choices) {
   const PlanningNotice notice;
-  if (const auto problem = writeMachineFolder(kit, text(options.output), choices)) {
-    return fail(QStringLiteral("-o"), *problem);
+  return writeMachineFolder(kit, text(options.output), choices);
+}
+
+/// What the output asks for, planned once and written as it is.
+std::optional<Problem> writePlan(const KitOptions& options, BuiltKit kit,
+                                 const KitChoices& choices) {
+  PlanningNotice notice;
+  Result<KitPlan> plan = planKit(std::move(kit), notice.options());
+  if (!plan) {
+    return plan.problem();
   }
-  return ExitHolds;
+  const QString output = text(options.output);
+  KitPlan whole = std::move(plan).value();
+  if (namesFolder(options.output)) {
+    return writeClassFolder(withFindings(std::move(whole)), output, choices);
+  }
+  // A table tells nothing besides the plan, a file for other programs only what one more takes.
+  const QString ending = QFileInfo(output).suffix().toLower();
+  if (ending == QLatin1String("json")) {
+    whole.findings = KitFindings{oneMoreFor(whole), {}};
+  } else if (ending != QLatin1String("csv")) {
+    whole = withFindings(std::move(whole));
+  }
+  return writeKitPlan(whole, output, choices);
 }
 
 }  // namespace
@@ -113,23 +145,27 @@ int runKit(const KitOptions& options) {
   if (!outputServes(options.output, inputsOf(options))) {
     return ExitUsage;
   }
-  const std::optional<ClassKit> kit = readKitArguments(options);
+  std::optional<ClassKit> kit = readKitArguments(options);
   const std::optional<KitChoices> choices = kit ? choicesFor(options, *kit) : std::nullopt;
   if (!choices) {
     return ExitUsage;
   }
+  std::optional<MachineChoices> machine;
   if (!options.machine.empty()) {
-    return runMachine(options, *kit, *choices);
+    machine = machineChoices(options, *choices);
+    if (!machine) {
+      return ExitUsage;
+    }
   }
-  const QString output = text(options.output);
-  std::optional<Problem> problem;
-  {
-    PlanningNotice notice;
-    problem = namesFolder(options.output)
-                  ? writeClassFolder(*kit, output, *choices, nullptr, notice.options())
-                  : writeKitPlan(*kit, output, *choices, nullptr, notice.options());
+  if (!machine && namesKit(text(options.output))) {
+    return told(writeKitFile(*kit, text(options.output)));
   }
-  return problem ? fail(QStringLiteral("-o"), *problem) : static_cast<int>(ExitHolds);
+  Result<BuiltKit> built = buildKit(std::move(*kit));
+  if (!built) {
+    return told(built.problem());
+  }
+  return told(machine ? writeMachine(options, *built, *machine)
+                      : writePlan(options, std::move(built).value(), *choices));
 }
 
 }  // namespace creasewright

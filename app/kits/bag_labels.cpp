@@ -43,7 +43,8 @@ QString nameOf(const ClassKit& kit, int bag) {
   return bag >= kit.takers ? KitTr::tr("Spare set") : QString();
 }
 
-Drawing label(const ClassKit& kit, const KitPlan& plan, int bag) {
+Drawing label(const KitPlan& plan, int bag) {
+  const ClassKit& kit = plan.kit();
   const double width = kit.labelWidth.mm() - 2 * kInside;
   const double height = kit.labelHeight.mm() - 2 * kInside;
   const QString name = nameOf(kit, bag);
@@ -53,7 +54,7 @@ Drawing label(const ClassKit& kit, const KitPlan& plan, int bag) {
   block.add(kitTitle(kit), kBodyType);
   int blanks = 0;
   for (const CardPlan& card : plan.cards) {
-    for (const BlankSource& source : card.sources) {
+    for (const BlankSource& source : card.sources()) {
       blanks += source.perSet;
     }
   }
@@ -78,7 +79,8 @@ Drawing label(const ClassKit& kit, const KitPlan& plan, int bag) {
 
 }  // namespace
 
-std::vector<Drawing> bagLabels(const ClassKit& kit, const KitPlan& plan, const Paper& paper) {
+std::vector<Drawing> bagLabels(const KitPlan& plan, const Paper& paper) {
+  const ClassKit& kit = plan.kit();
   const Grid grid = gridOn(kit, paper);
   std::vector<Drawing> pages;
   if (grid.columns < 1 || grid.rows < 1) {
@@ -91,9 +93,9 @@ std::vector<Drawing> bagLabels(const ClassKit& kit, const KitPlan& plan, const P
       pages.push_back({paper.width.mm(), paper.height.mm(), {}, {}});
     }
     const int row = place / grid.columns;
-    append(pages.back(), moved(label(kit, plan, bag),
-                               {grid.left + place % grid.columns * kit.labelWidth.mm(),
-                                grid.bottom + (grid.rows - 1 - row) * kit.labelHeight.mm()}));
+    append(pages.back(),
+           moved(label(plan, bag), {grid.left + place % grid.columns * kit.labelWidth.mm(),
+                                    grid.bottom + (grid.rows - 1 - row) * kit.labelHeight.mm()}));
   }
   return pages;
 }

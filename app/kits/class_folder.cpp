@@ -1,6 +1,5 @@
 #include "kits/class_folder.h"
 
-#include "document/build.h"
 #include "guide/write_guide.h"
 #include "kits/kit_csv.h"
 #include "kits/kit_words.h"
@@ -11,28 +10,26 @@ namespace creasewright {
 
 namespace {
 
-std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const KitChoices& choices,
+std::optional<Problem> addDesign(const BuiltKit& kit, std::size_t index, const KitChoices& choices,
                                  FolderFiles& files) {
-  const Result<BuiltDesign> built = build(item.design);
-  if (!built) {
-    return built.problem();
-  }
+  const BuiltDesign& built = kit.items[index]->design;
   ExportChoices paper;
   paper.setup.paper = choices.paper;
   paper.unit = choices.unit;
   paper.now = choices.now;
-  const Result<QByteArray> sheets = templatePdf(*built, paper);
+  const Result<QByteArray> sheets = templatePdf(built, paper);
   if (!sheets) {
     return sheets.problem();
   }
   GuideChoices words;
   words.paper = choices.paper;
   words.now = choices.now;
-  const Result<QByteArray> guide = guidePdf(*built, words);
+  const Result<QByteArray> guide = guidePdf(built, words);
   if (!guide) {
     return guide.problem();
   }
-  const QString name = QStringLiteral("%1-%2").arg(number).arg(fileNamePart(itemTitle(item)));
+  const QString name =
+      QStringLiteral("%1-%2").arg(index + 1).arg(fileNamePart(itemTitle(kit.kit.items[index])));
   files.emplace_back(QStringLiteral("template-%1.pdf").arg(name), *sheets);
   files.emplace_back(QStringLiteral("guide-%1.pdf").arg(name), *guide);
   return std::nullopt;
@@ -40,31 +37,25 @@ std::optional<Problem> addDesign(const KitItem& item, qsizetype number, const Ki
 
 }  // namespace
 
-std::optional<Problem> writeClassFolder(const ClassKit& kit, const QString& folder,
-                                        const KitChoices& choices, const KitPlan* known,
-                                        const PlanOptions& options) {
+std::optional<Problem> writeClassFolder(const KitPlan& plan, const QString& folder,
+                                        const KitChoices& choices) {
+  const ClassKit& kit = plan.kit();
   const Result<QByteArray> saved = kitBytes(kit, folder + QStringLiteral("/class.cwkit"));
   if (!saved) {
     return saved.problem();
   }
-  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit, options);
-  if (!plan) {
-    return plan.problem();
-  }
-  const Result<QByteArray> pages = kitPdf(kit, *plan, choices);
+  const Result<QByteArray> pages = kitPdf(plan, choices);
   if (!pages) {
     return pages.problem();
   }
   FolderFiles files{{QStringLiteral("plan.pdf"), *pages},
-                    {QStringLiteral("plan.csv"), kitCsv(kit, *plan)},
+                    {QStringLiteral("plan.csv"), kitCsv(plan)},
                     {QStringLiteral("class.cwkit"), *saved}};
-  qsizetype number = 0;
-  for (const KitItem& item : kit.items) {
-    ++number;
-    if (!item.piece.empty()) {
+  for (std::size_t i = 0; i < kit.items.size(); ++i) {
+    if (!kit.items[i].piece.empty()) {
       continue;
     }
-    if (const auto problem = addDesign(item, number, choices, files)) {
+    if (const auto problem = addDesign(*plan.built, i, choices, files)) {
       return problem;
     }
   }

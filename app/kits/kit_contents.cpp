@@ -9,7 +9,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
-#include "document/build.h"
+#include "commands/kit_edits.h"
 #include "kits/kit_words.h"
 
 namespace creasewright {
@@ -22,8 +22,9 @@ constexpr int countWidth = 70;
 
 }  // namespace
 
-KitContents::KitContents(QWidget* parent)
+KitContents::KitContents(KitSession& session, QWidget* parent)
     : QWidget(parent),
+      session_(session),
       list_(new QListWidget(this)),
       count_(new QSpinBox(this)),
       piece_(new QComboBox(this)) {
@@ -52,58 +53,55 @@ KitContents::KitContents(QWidget* parent)
   connect(list_, &QListWidget::currentRowChanged, this, &KitContents::showCurrent);
   connect(count_, &QSpinBox::valueChanged, this, &KitContents::setCount);
   connect(piece_, &QComboBox::activated, this, &KitContents::setPiece);
-}
-
-void KitContents::setContents(std::vector<KitItem> items, std::vector<PlainBlank> blanks) {
-  items_ = std::move(items);
-  blanks_ = std::move(blanks);
-  fill(0);
+  connect(&session_, &KitSession::changed, this, &KitContents::showKit);
+  showKit();
 }
 
 void KitContents::addItem(KitItem item) {
-  items_.push_back(std::move(item));
-  fill(static_cast<int>(items_.size()) - 1);
-  emit changed();
+  addKitItem(session_, std::move(item));
+  list_->setCurrentRow(static_cast<int>(session_.kit().items.size()) - 1);
 }
 
 void KitContents::addBlank(PlainBlank blank) {
-  blanks_.push_back(std::move(blank));
-  fill(static_cast<int>(items_.size() + blanks_.size()) - 1);
-  emit changed();
+  addKitBlank(session_, std::move(blank));
+  list_->setCurrentRow(rows() - 1);
 }
 
 bool KitContents::removeCurrent() {
   const int row = list_->currentRow();
-  const int items = static_cast<int>(items_.size());
-  if (row < 0 || list_->count() < 2) {
+  if (row < 0 || rows() < 2) {
     return false;
   }
-  if (row < items) {
-    items_.erase(items_.begin() + row);
-  } else {
-    blanks_.erase(blanks_.begin() + (row - items));
-  }
-  fill(std::max(0, row - 1));
-  emit changed();
+  removeKitRow(session_, row);
+  list_->setCurrentRow(std::max(0, row - 1));
   return true;
 }
 
+int KitContents::rows() const {
+  return static_cast<int>(session_.kit().items.size() + session_.kit().blanks.size());
+}
+
 QString KitContents::rowTitle(int row) const {
+  const ClassKit& kit = session_.kit();
   const auto at = static_cast<std::size_t>(row);
-  const bool design = at < items_.size();
-  const int count = design ? items_[at].perPerson : blanks_.at(at - items_.size()).perPerson;
-  QString title = design ? itemTitle(items_[at]) : text(blanks_.at(at - items_.size()).name);
-  if (design && !items_[at].piece.empty()) {
-    title = tr("%1: only %2").arg(title, pieceTitle(items_[at].piece));
+  const bool design = at < kit.items.size();
+  const int count =
+      design ? kit.items[at].perPerson : kit.blanks.at(at - kit.items.size()).perPerson;
+  QString title =
+      design ? itemTitle(kit.items[at]) : text(kit.blanks.at(at - kit.items.size()).name);
+  if (design && !kit.items[at].piece.empty()) {
+    title = tr("%1: only %2").arg(title, pieceTitle(kit.items[at].piece));
   }
   return count == 1 ? title : QStringLiteral("%1 × %2").arg(count).arg(title);
 }
 
-void KitContents::fill(int current) {
+/// The row that was chosen stays so, while there are so many.
+void KitContents::showKit() {
   {
     const QSignalBlocker quiet(list_);
+    const int current = std::clamp(list_->currentRow(), 0, std::max(0, rows() - 1));
     list_->clear();
-    for (int row = 0; row < static_cast<int>(items_.size() + blanks_.size()); ++row) {
+    for (int row = 0; row < rows(); ++row) {
       list_->addItem(rowTitle(row));
     }
     list_->setCurrentRow(current);
@@ -111,17 +109,18 @@ void KitContents::fill(int current) {
   showCurrent();
 }
 
-KitItem* KitContents::currentItem() {
+const KitItem* KitContents::currentItem() const {
+  const std::vector<KitItem>& items = session_.kit().items;
   const int row = list_->currentRow();
-  return row >= 0 && row < static_cast<int>(items_.size()) ? &items_[static_cast<std::size_t>(row)]
-                                                           : nullptr;
+  return row >= 0 && row < static_cast<int>(items.size()) ? &items[static_cast<std::size_t>(row)]
+                                                          : nullptr;
 }
 
-PlainBlank* KitContents::currentBlank() {
-  const int row = list_->currentRow() - static_cast<int>(items_.size());
-  return row >= 0 && row < static_cast<int>(blanks_.size())
-             ? &blanks_[static_cast<std::size_t>(row)]
-             : nullptr;
+const PlainBlank* KitContents::currentBlank() const {
+  const std::vector<PlainBlank>& blanks = session_.kit().blanks;
+  const int row = list_->currentRow() - static_cast<int>(session_.kit().items.size());
+  return row >= 0 && row < static_cast<int>(blanks.size()) ? &blanks[static_cast<std::size_t>(row)]
+                                                           : nullptr;
 }
 
 void KitContents::showCurrent() {
@@ -136,32 +135,31 @@ void KitContents::showCurrent() {
     piece_->addItem(tr("plain blank"));
     return;
   }
+  showPieces(*item);
+}
+
+void KitContents::showPieces(const KitItem& item) {
   piece_->addItem(tr("the whole design"), QString());
-  if (const Result<BuiltDesign> built = build(item->design)) {
+  if (const BuiltDesign* built = session_.builtOf(item.design)) {
     for (const BuiltPiece& piece : built->pieces) {
       piece_->addItem(tr("only %1").arg(pieceTitle(piece.piece.name)), text(piece.piece.name));
     }
   }
-  piece_->setCurrentIndex(std::max(0, piece_->findData(text(item->piece))));
+  if (piece_->findData(text(item.piece)) < 0) {
+    piece_->addItem(tr("only %1").arg(pieceTitle(item.piece)), text(item.piece));
+  }
+  piece_->setCurrentIndex(piece_->findData(text(item.piece)));
 }
 
 void KitContents::setCount(int count) {
-  if (KitItem* item = currentItem()) {
-    item->perPerson = count;
-  } else if (PlainBlank* blank = currentBlank()) {
-    blank->perPerson = count;
-  }
-  if (QListWidgetItem* row = list_->currentItem()) {
-    row->setText(rowTitle(list_->currentRow()));
-    emit changed();
+  if (currentItem() != nullptr || currentBlank() != nullptr) {
+    changePerPerson(session_, list_->currentRow(), count);
   }
 }
 
 void KitContents::setPiece(int index) {
-  if (KitItem* item = currentItem()) {
-    item->piece = piece_->itemData(index).toString().toStdString();
-    list_->currentItem()->setText(rowTitle(list_->currentRow()));
-    emit changed();
+  if (currentItem() != nullptr) {
+    changePiece(session_, list_->currentRow(), piece_->itemData(index).toString().toStdString());
   }
 }
 

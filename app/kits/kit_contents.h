@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "kits/class_kit.h"
+#include "session/kit_session.h"
 
 class QComboBox;
 class QListWidget;
@@ -16,30 +16,26 @@ class KitContents : public QWidget {
   Q_OBJECT
 
  public:
-  explicit KitContents(QWidget* parent = nullptr);
+  explicit KitContents(KitSession& session, QWidget* parent = nullptr);
 
-  void setContents(std::vector<KitItem> items, std::vector<PlainBlank> blanks);
-  [[nodiscard]] const std::vector<KitItem>& items() const { return items_; }
-  [[nodiscard]] const std::vector<PlainBlank>& blanks() const { return blanks_; }
+  /// What is added is the chosen row.
   void addItem(KitItem item);
   void addBlank(PlainBlank blank);
   /// Takes the chosen row away; false when none is chosen or it is the last of all.
   bool removeCurrent();
 
- signals:
-  void changed();
-
  private:
-  void fill(int current);
+  void showKit();
   void showCurrent();
+  void showPieces(const KitItem& item);
   void setCount(int count);
   void setPiece(int index);
-  [[nodiscard]] KitItem* currentItem();
-  [[nodiscard]] PlainBlank* currentBlank();
+  [[nodiscard]] int rows() const;
+  [[nodiscard]] const KitItem* currentItem() const;
+  [[nodiscard]] const PlainBlank* currentBlank() const;
   [[nodiscard]] QString rowTitle(int row) const;
 
-  std::vector<KitItem> items_;
-  std::vector<PlainBlank> blanks_;
+  KitSession& session_;
   QListWidget* list_;
   QSpinBox* count_;
   QComboBox* piece_;

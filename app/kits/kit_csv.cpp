@@ -3,9 +3,9 @@
 #include <QStringList>
 
 #include "bridge/text.h"
-#include "kits/csv.h"
 #include "kits/kit_words.h"
 #include "kits/layout_drawing.h"
+#include "stock/csv.h"
 
 namespace creasewright {
 
@@ -21,25 +21,25 @@ QString number(Length length) { return QString::number(length.mm(), 'f', 3); }
 
 }  // namespace
 
-QByteArray kitCsv(const ClassKit& kit, const KitPlan& plan) {
+QByteArray kitCsv(const KitPlan& plan) {
   QStringList lines{
       QStringLiteral("card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned")};
   int layouts = 0;
   for (const CardPlan& card : plan.cards) {
     for (const Layout& layout : card.plan.layouts) {
       ++layouts;
-      const StockSheet& stock = kit.stock.at(static_cast<std::size_t>(layout.stock));
+      const StockSheet& stock = card.sheetOf(layout);
       eachNode(layout.sheet, [&](const CutNode& node) {
         if (node.kind != CutNode::Kind::Blank) {
           return;
         }
         const QStringList fields{
-            field(text(card.card.name)),
+            field(text(card.card().name)),
             QString::number(layouts),
             QString::number(layout.count),
             field(text(stock.name)),
-            field(QString::fromStdString(demandLetter(card.firstLetter + node.demand))),
-            field(blankTitle(kit, card, static_cast<std::size_t>(node.demand))),
+            field(QString::fromStdString(demandLetter(card.firstLetter() + node.demand))),
+            field(blankTitle(card, static_cast<std::size_t>(node.demand))),
             number(node.x),
             number(node.y),
             number(node.width),

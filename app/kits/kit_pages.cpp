@@ -1,6 +1,7 @@
 #include "kits/kit_pages.h"
 
 #include "bridge/text.h"
+#include "kits/bag_labels.h"
 #include "kits/kit_words.h"
 #include "kits/layout_drawing.h"
 #include "output/page_flow.h"
@@ -13,15 +14,14 @@ namespace {
 constexpr FigureRoom kPicture{88, 105};
 const QString kDot = QStringLiteral("•");
 
-Drawing headBlock(const ClassKit& kit, const KitPlan& plan, const std::optional<OneMore>& oneMore,
-                  double width) {
+Drawing headBlock(const KitPlan& plan, double width) {
   TextBlock block(width);
-  block.add(kitTitle(kit), kTitleType);
+  block.add(kitTitle(plan.kit()), kTitleType);
   block.space(2);
-  block.add(peopleSentence(kit), kBodyType * 1.1);
+  block.add(peopleSentence(plan.kit()), kBodyType * 1.1);
   block.add(sheetsSentence(plan), kBodyType * 1.1);
-  if (oneMore) {
-    block.add(oneMoreSentence(*oneMore), kBodyType * 1.1);
+  if (plan.findings && plan.findings->oneMore) {
+    block.add(oneMoreSentence(*plan.findings->oneMore), kBodyType * 1.1);
   }
   return block.take();
 }
@@ -48,9 +48,9 @@ QString numberMark(int number, std::size_t last) {
   return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
 }
 
-Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,
-                    Unit unit, const PageFlow& flow) {
-  const LayoutWords words = wordLayout(number, layout, card, kit, unit);
+Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
+                    const PageFlow& flow) {
+  const LayoutWords words = wordLayout(number, layout, card, unit);
   const double width = flow.columnWidth() - kPicture.width - kBlockGap;
   TextBlock block(width);
   block.add(words.title, kHeadingType);
@@ -69,41 +69,35 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, cons
   if (text.height > flow.columnHeight() - 4) {
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
   }
-  return ruledAbove(beside(drawLayout(layout, kPicture.width, kPicture.height, card.firstLetter),
+  return ruledAbove(beside(drawLayout(layout, kPicture.width, kPicture.height, card.firstLetter()),
                            text, kPicture.width + kBlockGap),
                     flow.columnWidth());
 }
 
 }  // namespace
 
-KitFindings findingsFor(const ClassKit& kit, const KitPlan& plan) {
-  return {oneMoreFor(kit, plan), offcutUses(kit, plan)};
-}
-
-std::vector<Drawing> kitPages(const ClassKit& kit, const KitPlan& plan, const KitFindings& findings,
-                              Unit unit, const Paper& paper) {
+std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper) {
   PageFlow flow(paper);
   const double width = flow.columnWidth();
-  flow.put(headBlock(kit, plan, findings.oneMore, width));
-  flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(kit, plan, unit), width));
-  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(kit, plan, unit), width));
-  if (const QStringList over = leftOverLines(kit, plan); !over.isEmpty()) {
+  flow.put(headBlock(plan, width));
+  flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(plan, unit), width));
+  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
+  if (const QStringList over = leftOverLines(plan); !over.isEmpty()) {
     flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));
   }
-  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(kit, plan), width));
-  if (!findings.offcuts.empty()) {
-    flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"),
-                       offcutLines(kit, plan, findings.offcuts), width));
+  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(plan), width));
+  if (const QStringList uses = offcutLines(plan); !uses.isEmpty()) {
+    flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
   }
   flow.put(cautionBlock(width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {
     for (const Layout& layout : card.plan.layouts) {
-      flow.put(layoutBlock(++number, layout, card, kit, unit, flow));
+      flow.put(layoutBlock(++number, layout, card, unit, flow));
     }
   }
-  std::vector<Drawing> pages = flow.take(kitTitle(kit));
-  for (Drawing& page : bagLabels(kit, plan, paper)) {
+  std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));
+  for (Drawing& page : bagLabels(plan, paper)) {
     pages.push_back(std::move(page));
   }
   return pages;

@@ -34,42 +34,45 @@ bool KitSaving::written(const std::optional<Problem>& problem) const {
   return !problem;
 }
 
-bool KitSaving::asFile(const ClassKit& kit, const KitPlan* plan, const QString& ending,
-                       const QString& filter) const {
+QString KitSaving::askFile(const ClassKit& kit, const QString& ending,
+                           const QString& filter) const {
   const QString folder = session_.path().isEmpty()
                              ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
                              : QFileInfo(session_.path()).path();
   const QString dotted = QLatin1Char('.') + ending;
-  QString path = QFileDialog::getSaveFileName(
+  const QString path = QFileDialog::getSaveFileName(
       window_, QString(), QDir(folder).filePath(kitTitle(kit) + dotted), filter);
-  if (path.isEmpty()) {
-    return false;
-  }
-  if (!path.endsWith(dotted, Qt::CaseInsensitive)) {
-    path += dotted;
-  }
-  return written(writeKitPlan(kit, path, choices(), plan));
+  return path.isEmpty() || path.endsWith(dotted, Qt::CaseInsensitive) ? path : path + dotted;
 }
 
-bool KitSaving::asFolder(const ClassKit& kit, const KitPlan* plan) const {
-  const QString folder =
-      QFileDialog::getExistingDirectory(window_, KitTr::tr("Folder for the papers"));
-  return !folder.isEmpty() && written(writeClassFolder(kit, folder, choices(), plan));
+QString KitSaving::askFolder(const QString& title) const {
+  return QFileDialog::getExistingDirectory(window_, title);
 }
 
-bool KitSaving::asMats(const ClassKit& kit) const {
-  if (kit.stock.empty()) {
-    return written(Problem{ProblemCode::NoDemand, {}, {}});
-  }
-  const QString folder =
-      QFileDialog::getExistingDirectory(window_, KitTr::tr("Folder for the layouts"));
+bool KitSaving::savePlan(const KitPlan& plan, const QString& path) const {
+  return !path.isEmpty() && written(writeKitPlan(plan, path, choices()));
+}
+
+bool KitSaving::saveFolder(const KitPlan& plan, const QString& folder) const {
+  return !folder.isEmpty() && written(writeClassFolder(plan, folder, choices()));
+}
+
+bool KitSaving::saveKit(const ClassKit& kit, const QString& path) const {
+  return !path.isEmpty() && written(writeKitFile(kit, path));
+}
+
+bool KitSaving::saveMats(const BuiltKit& kit, const QString& folder) const {
   if (folder.isEmpty()) {
     return false;
   }
+  const std::vector<StockSheet>& stock = kit.kit.stock;
+  if (stock.empty()) {
+    return written(Problem{ProblemCode::NoDemand, {}, {}});
+  }
   const KitChoices now = choices();
   MachineChoices mats;
-  mats.width = kit.stock.front().width;
-  mats.height = kit.stock.front().height;
+  mats.width = stock.front().width;
+  mats.height = stock.front().height;
   mats.paper = now.paper;
   mats.unit = now.unit;
   mats.now = now.now;

@@ -7,20 +7,28 @@ class QWidget;
 
 namespace creasewright {
 
-/// Asks where a class's papers shall go and writes them; a problem is told in a box. Each says
-/// whether something was written.
+/// Asks where a class's papers shall go, and writes them there as they are; nothing plans anew. A
+/// problem is told in a box.
 class KitSaving {
  public:
   KitSaving(const DesignSession& session, QWidget* window) : session_(session), window_(window) {}
 
   /// The person's unit and paper, and the time now.
   [[nodiscard]] KitChoices choices() const;
-  /// `plan` is the one that is shown; nothing plans anew.
-  bool asFile(const ClassKit& kit, const KitPlan* plan, const QString& ending,
-              const QString& filter) const;
-  bool asFolder(const ClassKit& kit, const KitPlan* plan) const;
+
+  /// Where the person wants it, with the ending; empty when nowhere.
+  [[nodiscard]] QString askFile(const ClassKit& kit, const QString& ending,
+                                const QString& filter) const;
+  [[nodiscard]] QString askFolder(const QString& title) const;
+
+  // Each says whether it was written; an empty path is left alone.
+
+  bool savePlan(const KitPlan& plan, const QString& path) const;
+  bool saveFolder(const KitPlan& plan, const QString& folder) const;
+  /// The kit itself, planned or not.
+  bool saveKit(const ClassKit& kit, const QString& path) const;
   /// Real outlines nested on carrier sheets as large as the kit's first sheet.
-  bool asMats(const ClassKit& kit) const;
+  bool saveMats(const BuiltKit& kit, const QString& folder) const;
 
  private:
   [[nodiscard]] bool written(const std::optional<Problem>& problem) const;

@@ -1,34 +1,35 @@
 #include "kits/kit_window.h"
 
+#include <QAction>
 #include <QCheckBox>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
-#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QSpinBox>
+#include <QToolButton>
 #include <QVBoxLayout>
 
-#include "base/file_limits.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
+#include "commands/kit_edits.h"
 #include "document/design_file.h"
 #include "kits/blank_dialog.h"
 #include "kits/kit_contents.h"
-#include "kits/kit_pages.h"
+#include "kits/kit_preview.h"
 #include "kits/kit_words.h"
 #include "kits/names_dialog.h"
 #include "kits/offcut_dialog.h"
 #include "kits/sheet_choice.h"
-#include "output/page_preview.h"
 #include "shelf/shelf_window.h"
 #include "stock/stock_store.h"
 #include "stock/stock_window.h"
+#include "widgets/history_actions.h"
+#include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 #include "widgets/window_size.h"
 
@@ -37,8 +38,6 @@ namespace creasewright {
 namespace {
 
 constexpr int kitSettingsWidth = 264;
-constexpr double secondsToPlan = 0.7;  // while numbers change
-constexpr double secondsToLook = 10;   // for a better plan, when the first is not proven
 
 }  // namespace
 
@@ -51,16 +50,10 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       spares_(new QSpinBox(this)),
       sheets_(new SheetChoice(session.unit(), this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
-      contents_(new KitContents(this)),
-      status_(new QLabel(this)),
-      preview_(new PagePreview(this)),
-      stop_(new QPushButton(tr("Stop looking"), this)),
-      worker_(new PlanWorker(this)) {
-  title_->setMaxLength(static_cast<int>(kLongestTitle));
+      contents_(new KitContents(kit_, this)),
+      preview_(new KitPreview(kit_, saving_, this)) {
   setWindowTitle(tr("Class kit"));
   resize(fittingScreen(*this, {980, 720}));
-  contents_->setContents({{session.built().design, 1}}, {});
-  kit_.items = contents_->items();
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
   addControls(column);
@@ -68,41 +61,32 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   auto* left = new QWidget(this);
   left->setLayout(column);
   left->setFixedWidth(kitSettingsWidth);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidget(preview_);
-  scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
-  auto* pages = new QVBoxLayout;
-  status_->setWordWrap(true);
-  status_->setProperty("quiet", true);
-  auto* top = new QHBoxLayout;
-  top->addWidget(status_, 1);
-  top->addWidget(stop_);
-  pages->addLayout(top);
-  pages->addWidget(scroll, 1);
-  stop_->setAutoDefault(false);
-  stop_->hide();
-  connect(stop_, &QPushButton::clicked, worker_, &PlanWorker::stop);
-  connect(worker_, &PlanWorker::done, this, &KitWindow::showPlan);
-  connect(worker_, &PlanWorker::found, this, &KitWindow::showFindings);
-  connect(worker_, &PlanWorker::progressed, this, &KitWindow::showProgress);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
-  layout->addLayout(pages, 1);
-  preview_->setPageWidth(previewWidth);
-  refresh();
+  layout->addWidget(preview_, 1);
+  connect(&kit_, &KitSession::changed, this, &KitWindow::showKit);
+  connect(preview_, &KitPreview::planChanged, this, &KitWindow::showWhatCanBeDone);
+  startKit();
+}
+
+/// The open design, from a sheet that holds it.
+void KitWindow::startKit() {
+  sheets_->readList();
+  ClassKit kit;
+  kit.items = {{session_.built().design, 1}};
+  kit.supplies = ownSupplies();
+  const Result<BuiltKit> built = buildKit(kit);
+  kit.stock = sheets_->firstFor(built ? &built.value() : nullptr);
+  kit_.start(kit);
 }
 
 void KitWindow::addControls(QVBoxLayout* column) {
   title_->setMaxLength(120);
   title_->setPlaceholderText(tr("What the class is called"));
   addLabelledField(column, tr("Title"), title_);
-  connect(title_, &QLineEdit::editingFinished, this, &KitWindow::refresh);
   takers_->setRange(1, kMostTakers);
-  takers_->setValue(12);
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
-  sheets_->offer(kit_);
-  supplies_ = ownSupplies();
   auto* people = new QHBoxLayout;
   for (const auto& [label, field] :
        {std::pair{tr("People"), takers_}, {tr("Spare sets"), spares_}}) {
@@ -115,31 +99,60 @@ void KitWindow::addControls(QVBoxLayout* column) {
   column->addWidget(sheets_);
   column->addWidget(grain_);
   column->addWidget(contents_);
-  connect(contents_, &KitContents::changed, this, &KitWindow::refresh);
-  connect(grain_, &QCheckBox::toggled, this, &KitWindow::refresh);
-  connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
-  connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
-  connect(sheets_, &SheetChoice::changed, this, &KitWindow::refresh);
+  connect(title_, &QLineEdit::editingFinished, this, &KitWindow::takeTitle);
+  connect(takers_, &QSpinBox::valueChanged, this, [this](int n) { changeTakers(kit_, n); });
+  connect(spares_, &QSpinBox::valueChanged, this, [this](int n) { changeSpares(kit_, n); });
+  connect(grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
+  connect(sheets_, &SheetChoice::changed, this, [this] { changeSheets(kit_, sheets_->sheets()); });
+}
+
+/// What was typed is one step of the kit's history; from then on the field has nothing of its own
+/// to undo.
+void KitWindow::takeTitle() {
+  if (title_->isModified()) {
+    changeKitTitle(kit_, title_->text().trimmed());
+    title_->setModified(false);
+  }
+}
+
+/// All fields say what the kit says.
+void KitWindow::showKit() {
+  const ClassKit& kit = kit_.kit();
+  const QSignalBlocker quietTakers(takers_);
+  const QSignalBlocker quietSpares(spares_);
+  const QSignalBlocker quietGrain(grain_);
+  const QString title = text(kit.title);
+  if (title != title_->text().trimmed()) {
+    title_->setText(title);
+  }
+  takers_->setValue(kit.takers);
+  spares_->setMaximum(std::max(spares_->maximum(), kit.spares));
+  spares_->setValue(kit.spares);
+  grain_->setChecked(kit.keepGrain);
+  sheets_->choose(kit.stock);
+}
+
+void KitWindow::showWhatCanBeDone() {
+  const KitPlan* plan = preview_->plan();
+  for (QAction* action : ofPlan_) {
+    action->setEnabled(plan != nullptr);
+  }
+  offcuts_->setEnabled(plan != nullptr && plan->findings.has_value());
 }
 
 void KitWindow::editStock() {
   StockWindow window(session_.unit(), this);
   if (window.exec() == QDialog::Accepted) {
-    ClassKit now = kit_;
-    now.stock = opened_.stock;
-    sheets_->offer(now);
-    supplies_ = ownSupplies();
-    refresh();
+    sheets_->readList();
+    changeStock(kit_, sheets_->firstFor(kit_.built()), ownSupplies());
+    sheets_->choose(kit_.kit().stock);
   }
 }
 
 void KitWindow::editNames() {
-  NamesDialog dialog(kit_, session_.unit(), this);
+  NamesDialog dialog(kit_.kit(), session_.unit(), this);
   if (dialog.exec() == QDialog::Accepted) {
-    kit_.names = dialog.names();
-    kit_.labelWidth = dialog.labelWidth();
-    kit_.labelHeight = dialog.labelHeight();
-    refresh();
+    changeNames(kit_, {dialog.names(), dialog.labelWidth(), dialog.labelHeight()});
   }
 }
 
@@ -161,7 +174,10 @@ QPushButton* KitWindow::addMenu(QHBoxLayout* row, const QString& words,
   QPushButton* button = addButton(row, words, {});
   auto* menu = new QMenu(button);
   for (const MenuLine& line : lines) {
-    menu->addAction(line.words, this, line.action);
+    QAction* action = menu->addAction(line.words, this, line.action);
+    if (line.ofPlan) {
+      ofPlan_.push_back(action);
+    }
   }
   button->setMenu(menu);
   return button;
@@ -179,21 +195,40 @@ void KitWindow::addButtons(QVBoxLayout* column) {
            {tr("From the shelf…"), [this] { addFromShelf(); }},
            {tr("A plain blank…"), [this] { addBlank(); }}});
   addButton(contents, tr("Remove"), [this] { removeCurrent(); });
+  addHistory(contents);
   auto* lists = row();
   addButton(lists, tr("Names…"), [this] { editNames(); });
-  addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
+  offcuts_ = addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
   addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
   column->addStretch(1);
   addMenu(row(), tr("Save"),
-          {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }},
-           {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }},
-           {tr("All papers of the class…"), [this] { tell(saving_.asFolder(kit_, shownPlan())); }},
-           {tr("Machine layouts…"), [this] { tell(saving_.asMats(kit_)); }},
-           {tr("Kit…"), [this] { save("cwkit", tr("Kit (*.cwkit)")); }}})
+          {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }, true},
+           {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }, true},
+           {tr("All papers of the class…"), [this] { saveFolder(); }, true},
+           {tr("Machine layouts…"), [this] { saveMats(); }},
+           {tr("Kit…"), [this] { saveKit(); }}})
       ->setProperty("primary", true);
   auto* last = row();
   addButton(last, tr("Open kit…"), [this] { openKit(); });
   addButton(last, tr("Close"), [this] { reject(); });
+}
+
+/// Undo and redo beside what changes the kit, with the keys of the main window.
+void KitWindow::addHistory(QHBoxLayout* row) {
+  QAction* undo = undoAction(kit_.history(), this);
+  undo->setIcon(lineIcon(QStringLiteral("undo")));
+  undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
+  QAction* redo = redoAction(kit_.history(), this);
+  redo->setIcon(lineIcon(QStringLiteral("redo")));
+  redo->setShortcuts(
+      {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  for (QAction* action : {undo, redo}) {
+    addAction(action);
+    auto* button = new QToolButton(this);
+    button->setDefaultAction(action);
+    button->setAutoRaise(true);
+    row->addWidget(button);
+  }
 }
 
 void KitWindow::addDesigns() {
@@ -227,8 +262,8 @@ void KitWindow::addDesign(const QString& file) {
 }
 
 void KitWindow::addBlank() {
-  const Card card =
-      contents_->items().empty() ? cards().front() : contents_->items().front().design.card;
+  const std::vector<KitItem>& items = kit_.kit().items;
+  const Card card = items.empty() ? cards().front() : items.front().design.card;
   BlankDialog dialog(card, session_.unit(), this);
   if (dialog.exec() == QDialog::Accepted) {
     contents_->addBlank(dialog.blank());
@@ -237,23 +272,13 @@ void KitWindow::addBlank() {
 
 /// Ticked uses become extras of the kit's copies of the designs.
 void KitWindow::showOffcuts() {
-  const Result<KitPlan> plan =
-      shown_ != nullptr ? *shown_ : planKit(kit_, {.seconds = secondsToPlan});
-  if (!plan) {
-    status_->setText(problemSentence(plan.problem(), session_.unit()));
+  if (preview_->plan() == nullptr) {
     return;
   }
-  const std::vector<OffcutUse> uses = found_ ? found_->offcuts : offcutUses(kit_, *plan);
-  OffcutDialog dialog(kit_, *plan, uses, session_.unit(), this);
-  if (dialog.exec() != QDialog::Accepted) {
-    return;
+  OffcutDialog dialog(KitPlan(*preview_->plan()), session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    addOffcutUses(kit_, dialog.chosen());
   }
-  std::vector<KitItem> items = kit_.items;
-  for (const OffcutUse& use : dialog.chosen()) {
-    items.at(static_cast<std::size_t>(use.item)).design.extras.push_back(use.extra);
-  }
-  contents_->setContents(std::move(items), kit_.blanks);
-  refresh();
 }
 
 void KitWindow::openKit() {
@@ -267,97 +292,54 @@ void KitWindow::openKit() {
     QMessageBox::warning(this, tr("Creasewright"), problemSentence(kit.problem(), session_.unit()));
     return;
   }
-  kit_ = std::move(kit).value();
-  opened_ = kit_;
-  sheets_->offer(kit_);
-  if (!kit_.supplies.empty()) {
-    supplies_ = kit_.supplies;
+  ClassKit opened = std::move(kit).value();
+  sheets_->offerSaved(opened.stock);
+  if (opened.stock.empty()) {
+    const Result<BuiltKit> built = buildKit(opened, kit_.built());
+    opened.stock = sheets_->firstFor(built ? &built.value() : nullptr);
   }
-  const QSignalBlocker quietTakers(takers_);
-  const QSignalBlocker quietSpares(spares_);
-  title_->setText(text(kit_.title));
-  takers_->setValue(kit_.takers);
-  spares_->setValue(kit_.spares);
-  const QSignalBlocker quietGrain(grain_);
-  grain_->setChecked(kit_.keepGrain);
-  contents_->setContents(kit_.items, kit_.blanks);
-  refresh();
+  if (opened.supplies.empty()) {
+    opened.supplies = kit_.kit().supplies;
+  }
+  changeKit(kit_, std::move(opened));
+  sheets_->choose(kit_.kit().stock);
 }
 
 void KitWindow::removeCurrent() {
   if (!contents_->removeCurrent()) {
-    status_->setText(tr("Choose one of several first."));
+    preview_->tell(tr("Choose one of several first."));
   }
 }
 
-/// The plan that is shown, while it is that of the kit as it is.
-const KitPlan* KitWindow::shownPlan() const {
-  return shown_ != nullptr && shown_->ok() ? &shown_->value() : nullptr;
+/// The plan that is shown when the person has said where it goes: while they choose, a better one
+/// may come.
+void KitWindow::save(const char* ending, const QString& filter) {
+  const QString path = saving_.askFile(kit_.kit(), QLatin1String(ending), filter);
+  tell(preview_->plan() != nullptr && saving_.savePlan(*preview_->plan(), path));
 }
 
-void KitWindow::save(const char* ending, const QString& filter) {
-  tell(saving_.asFile(kit_, shownPlan(), QLatin1String(ending), filter));
+void KitWindow::saveFolder() {
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the papers"));
+  tell(preview_->plan() != nullptr && saving_.saveFolder(*preview_->plan(), folder));
+}
+
+void KitWindow::saveMats() {
+  if (!kit_.isCurrent()) {
+    return;
+  }
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the layouts"));
+  tell(saving_.saveMats(*kit_.built(), folder));
+}
+
+void KitWindow::saveKit() {
+  const QString ending = QStringLiteral("cwkit");
+  const QString path = saving_.askFile(kit_.kit(), ending, tr("Kit (*.cwkit)"));
+  tell(saving_.saveKit(kit_.kit(), path));
 }
 
 void KitWindow::tell(bool written) {
   if (written) {
-    status_->setText(tr("Saved."));
-  }
-}
-
-void KitWindow::refresh() {
-  kit_.title = title_->text().trimmed().toStdString();
-  kit_.takers = takers_->value();
-  kit_.spares = spares_->value();
-  kit_.keepGrain = grain_->isChecked();
-  kit_.supplies = supplies_;
-  kit_.items = contents_->items();
-  kit_.blanks = contents_->blanks();
-  kit_.stock = sheets_->sheets();
-  looking_ = false;
-  shown_ = nullptr;
-  found_.reset();
-  worker_->start(kit_, secondsToPlan);
-}
-
-/// A plan that is not proven is shown, and a better one looked for meanwhile.
-void KitWindow::showPlan(const PlanWorker::Plan& result) {
-  const Result<KitPlan>& plan = *result;
-  stop_->hide();
-  if (!plan) {
-    status_->setText(problemSentence(plan.problem(), session_.unit()));
-    preview_->showPages({}, session_.unit());
-    return;
-  }
-  status_->setText(sheetsSentence(*plan));
-  if (shownPlan() == nullptr || plan->cost() <= shownPlan()->cost()) {
-    shown_ = result;
-    found_.reset();
-    showPages(*plan, {});
-  }
-  if (plan->proven || looking_) {
-    return;
-  }
-  looking_ = true;
-  stop_->show();
-  worker_->start(kit_, secondsToLook);
-}
-
-void KitWindow::showFindings(const PlanWorker::Plan& plan, const KitFindings& findings) {
-  if (plan == shown_) {
-    found_ = findings;
-    showPages(plan->value(), findings);
-  }
-}
-
-void KitWindow::showPages(const KitPlan& plan, const KitFindings& findings) {
-  const KitChoices now = saving_.choices();
-  preview_->showPages(kitPages(kit_, plan, findings, now.unit, now.paper), now.unit);
-}
-
-void KitWindow::showProgress(qint64 cost, qint64 bound) {
-  if (looking_ && cost > bound && shownPlan() != nullptr) {
-    status_->setText(tr("%n sheet(s); looking for a better plan …", nullptr, shownPlan()->sheets));
+    preview_->tell(tr("Saved."));
   }
 }
 

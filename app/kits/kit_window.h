@@ -4,12 +4,12 @@
 #include <functional>
 
 #include "kits/kit_saving.h"
-#include "kits/plan_worker.h"
 #include "session/design_session.h"
+#include "session/kit_session.h"
 
+class QAction;
 class QCheckBox;
 class QHBoxLayout;
-class QLabel;
 class QLineEdit;
 class QPushButton;
 class QSpinBox;
@@ -18,28 +18,34 @@ class QVBoxLayout;
 namespace creasewright {
 
 class KitContents;
-class PagePreview;
+class KitPreview;
 class SheetChoice;
 
 /// Plans a class: the open design and others, how many people, from which sheets. The pages follow
-/// every change.
+/// every change, and every change can be undone.
 class KitWindow : public QDialog {
   Q_OBJECT
 
  public:
   explicit KitWindow(DesignSession& session, QWidget* parent = nullptr);
 
+  [[nodiscard]] KitSession& kit() { return kit_; }
+  [[nodiscard]] const KitPreview& preview() const { return *preview_; }
+
  private:
   /// A line of a button's menu.
   struct MenuLine {
     QString words;
     std::function<void()> action;
+    bool ofPlan = false;  ///< only while a plan is shown
   };
 
+  void startKit();
   void addControls(QVBoxLayout* column);
   QPushButton* addButton(QHBoxLayout* row, const QString& words, std::function<void()> action);
   QPushButton* addMenu(QHBoxLayout* row, const QString& words, const std::vector<MenuLine>& lines);
   void addButtons(QVBoxLayout* column);
+  void addHistory(QHBoxLayout* row);
   void addDesigns();
   void addFromShelf();
   void addDesign(const QString& file);
@@ -50,32 +56,26 @@ class KitWindow : public QDialog {
   void editStock();
   void editNames();
   void tell(bool written);
-  void refresh();
-  void showPlan(const PlanWorker::Plan& plan);
-  void showFindings(const PlanWorker::Plan& plan, const KitFindings& findings);
-  void showPages(const KitPlan& plan, const KitFindings& findings);
-  void showProgress(qint64 cost, qint64 bound);
+  void takeTitle();
+  void showKit();
+  void showWhatCanBeDone();
   void save(const char* ending, const QString& filter);
-  [[nodiscard]] const KitPlan* shownPlan() const;
+  void saveFolder();
+  void saveMats();
+  void saveKit();
 
   DesignSession& session_;
+  KitSession kit_;
   KitSaving saving_;
-  ClassKit kit_;
-  ClassKit opened_;                   ///< the saved kit that was opened last; empty when none
-  std::vector<SupplyItem> supplies_;  ///< what the person has of tape and the like
   QLineEdit* title_;
   QSpinBox* takers_;
   QSpinBox* spares_;
   SheetChoice* sheets_;
   QCheckBox* grain_;
   KitContents* contents_;
-  QLabel* status_;
-  PagePreview* preview_;
-  QPushButton* stop_;
-  PlanWorker* worker_;
-  PlanWorker::Plan shown_;            ///< nothing while the kit has changed
-  std::optional<KitFindings> found_;  ///< about that plan, once they are known
-  bool looking_ = false;              ///< for a better one than the plan shown
+  KitPreview* preview_;
+  QPushButton* offcuts_ = nullptr;
+  std::vector<QAction*> ofPlan_;  ///< what needs a plan
 };
 
 }  // namespace creasewright

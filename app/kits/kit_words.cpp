@@ -7,6 +7,7 @@
 #include "bridge/text.h"
 #include "cutting/trim_steps.h"
 #include "kits/layout_drawing.h"
+#include "kits/offcut_uses.h"
 
 namespace creasewright {
 
@@ -17,7 +18,7 @@ QString size(Length width, Length height, Unit unit) {
 }
 
 QString letter(const CardPlan& card, std::size_t demand) {
-  return QString::fromStdString(demandLetter(card.firstLetter + static_cast<int>(demand)));
+  return QString::fromStdString(demandLetter(card.firstLetter() + static_cast<int>(demand)));
 }
 
 /// A name whose words stay on one line.
@@ -133,36 +134,36 @@ QString oneMoreSentence(const OneMore& more) {
              : KitTr::tr("One more person would take at most %n sheet(s) more.", "", more.sheets);
 }
 
-QStringList leftOverLines(const ClassKit& kit, const KitPlan& plan) {
+QStringList leftOverLines(const KitPlan& plan) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
-    const std::vector<int> over = leftOver(card.plan, card.demands);
+    const std::vector<int> over = leftOver(card.plan, card.demands());
     for (std::size_t d = 0; d < over.size(); ++d) {
       if (over[d] > 0) {
         lines.append(
-            KitTr::tr("%n of %1: %2", "", over[d]).arg(letter(card, d), blankTitle(kit, card, d)));
+            KitTr::tr("%n of %1: %2", "", over[d]).arg(letter(card, d), blankTitle(card, d)));
       }
     }
   }
   return lines;
 }
 
-QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand) {
-  const BlankSource& source = card.sources.at(demand);
+QString blankTitle(const CardPlan& card, std::size_t demand) {
+  const BlankSource& source = card.sources().at(demand);
   if (source.item < 0) {
-    return text(card.demands[demand].name);
+    return text(card.demands()[demand].name);
   }
-  const QString item = itemTitle(kit.items.at(static_cast<std::size_t>(source.item)));
+  const QString item = itemTitle(card.kit().items.at(static_cast<std::size_t>(source.item)));
   return source.alone ? item : QStringLiteral("%1: %2").arg(item, pieceTitle(source.piece));
 }
 
-QStringList packingLines(const ClassKit& kit, const KitPlan& plan, Unit unit) {
+QStringList packingLines(const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
-    for (std::size_t d = 0; d < card.demands.size(); ++d) {
-      lines.append(KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources[d].perSet)
-                       .arg(letter(card, d), blankTitle(kit, card, d),
-                            size(card.demands[d].width, card.demands[d].height, unit)));
+    for (std::size_t d = 0; d < card.demands().size(); ++d) {
+      lines.append(KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources()[d].perSet)
+                       .arg(letter(card, d), blankTitle(card, d),
+                            size(card.demands()[d].width, card.demands()[d].height, unit)));
     }
   }
   return lines;
@@ -180,19 +181,21 @@ QStringList offcutSizes(const KitPlan& plan, Unit unit) {
     for (const auto& [sides, count] : sizes) {
       lines.append(QStringLiteral("%1 × %2, %3")
                        .arg(count)
-                       .arg(size(sides.first, sides.second, unit), text(card.card.name)));
+                       .arg(size(sides.first, sides.second, unit), text(card.card().name)));
     }
   }
   return lines;
 }
 
-QStringList offcutLines(const ClassKit& kit, const KitPlan& plan,
-                        const std::vector<OffcutUse>& uses) {
+QStringList offcutLines(const KitPlan& plan) {
   QStringList lines;
-  for (const OffcutUse& use : uses) {
+  if (!plan.findings) {
+    return lines;
+  }
+  for (const OffcutUse& use : plan.findings->offcuts) {
     const QString what = extraTitle(use.extra.kind);
-    const QString item = itemTitle(kit.items.at(static_cast<std::size_t>(use.item)));
-    const Card& card = plan.cards.at(static_cast<std::size_t>(use.card)).card;
+    const QString item = itemTitle(plan.kit().items.at(static_cast<std::size_t>(use.item)));
+    const Card& card = plan.cards.at(static_cast<std::size_t>(use.card)).card();
     lines.append(
         KitTr::tr("%1 for “%2”: all %n piece(s) come out of the offcuts of %3", "", use.blanks)
             .arg(what, item, text(card.name)));
@@ -200,21 +203,20 @@ QStringList offcutLines(const ClassKit& kit, const KitPlan& plan,
   return lines;
 }
 
-LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,
-                       Unit unit) {
+LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, Unit unit) {
   LayoutWords words;
-  const StockSheet& sheet = kit.stock.at(static_cast<std::size_t>(layout.stock));
+  const StockSheet& sheet = card.sheetOf(layout);
   words.title = KitTr::tr("Layout %1: cut %n sheet(s) of %2 alike", "", layout.count)
                     .arg(number)
                     .arg(unbroken(text(sheet.name)));
-  const std::vector<int> counts = blanksOf(layout, card.demands.size());
+  const std::vector<int> counts = blanksOf(layout, card.demands().size());
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {
       words.blanks.append(
-          KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(card, d), blankTitle(kit, card, d)));
+          KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(card, d), blankTitle(card, d)));
     }
   }
-  words.notes = sheetNotes(sheet, layout, kit.keepGrain);
+  words.notes = sheetNotes(sheet, layout, card.kit().keepGrain);
   for (const TrimStep& step : trimSteps(layout)) {
     words.cuts.push_back({step.number, cutSentence(step, card, unit)});
   }

@@ -5,7 +5,7 @@
 #include <QStringList>
 
 #include "cutting/trim_steps.h"
-#include "kits/offcut_uses.h"
+#include "kits/kit_plan.h"
 
 namespace creasewright {
 
@@ -23,26 +23,25 @@ QString sheetsSentence(const KitPlan& plan);
 /// What one more person would take.
 QString oneMoreSentence(const OneMore& more);
 /// Blanks that are cut beyond what is asked for, a line for each kind.
-QStringList leftOverLines(const ClassKit& kit, const KitPlan& plan);
+QStringList leftOverLines(const KitPlan& plan);
 /// A price as people write it.
 QString moneyText(std::int64_t price);
 
 /// What to buy and what to take from the shelf: sheets of each card, tape, ribbon, glue; last what
 /// it costs, where prices are known.
-QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit);
+QStringList shoppingLines(const KitPlan& plan, Unit unit);
 /// What the teacher does and when.
-QStringList teacherLines(const ClassKit& kit, const KitPlan& plan);
+QStringList teacherLines(const KitPlan& plan);
 /// Name of an item: its design's title, or its style's.
 QString itemTitle(const KitItem& item);
 /// Name of a blank: its design's title and its piece, or its own when it is of no design.
-QString blankTitle(const ClassKit& kit, const CardPlan& card, std::size_t demand);
+QString blankTitle(const CardPlan& card, std::size_t demand);
 /// What goes into one person's bag.
-QStringList packingLines(const ClassKit& kit, const KitPlan& plan, Unit unit);
+QStringList packingLines(const KitPlan& plan, Unit unit);
 /// Every offcut of a card that is worth keeping, by size, with how many there are.
 QStringList offcutSizes(const KitPlan& plan, Unit unit);
-/// What could be made of the offcuts, each for itself.
-QStringList offcutLines(const ClassKit& kit, const KitPlan& plan,
-                        const std::vector<OffcutUse>& uses);
+/// What was found that could be made of the offcuts, each for itself.
+QStringList offcutLines(const KitPlan& plan);
 
 /// A layout's heading, notes, blanks, its cuts in order and its offcuts.
 struct LayoutWords {
@@ -56,7 +55,6 @@ struct LayoutWords {
   std::vector<Cut> cuts;
   QStringList offcuts;
 };
-LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, const ClassKit& kit,
-                       Unit unit);
+LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, Unit unit);
 
 }  // namespace creasewright

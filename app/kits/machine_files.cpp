@@ -17,24 +17,24 @@ namespace {
 
 constexpr FigureRoom kCarrierPicture{80, 80};
 
-QString carrierTitle(const MachinePlan& plan, std::size_t layout) {
+QString carrierTitle(const MachineCard& plan, std::size_t layout) {
   return KitTr::tr("%1, carrier %2: cut %n sheet(s)", "", plan.layouts[layout].count)
       .arg(text(plan.card.name))
       .arg(layout + 1);
 }
 
 /// What the files of each card begin with; cards that are called alike are numbered.
-std::vector<QString> fileStarts(const std::vector<MachinePlan>& plans) {
+std::vector<QString> fileStarts(const MachinePlan& plan) {
   std::set<QString> taken;
   std::vector<QString> starts;
-  for (const MachinePlan& plan : plans) {
-    const Card& card = plan.card;
+  for (const MachineCard& each : plan.cards) {
+    const Card& card = each.card;
     starts.push_back(freeNamePart(text(card.id.empty() ? card.name : card.id), taken));
   }
   return starts;
 }
 
-QString carrierFile(const QString& start, const MachinePlan& plan, std::size_t layout) {
+QString carrierFile(const QString& start, const MachineCard& plan, std::size_t layout) {
   return QStringLiteral("%1-carrier-%2-x%3.svg")
       .arg(start)
       .arg(layout + 1)
@@ -42,7 +42,7 @@ QString carrierFile(const QString& start, const MachinePlan& plan, std::size_t l
 }
 
 /// How many of each part lie on a carrier.
-QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
+QStringList partLines(const MachineCard& plan, const MatLayout& layout) {
   std::vector<int> counts(plan.parts.size());
   for (const NestedPart& part : layout.parts) {
     ++counts[static_cast<std::size_t>(part.part)];
@@ -56,7 +56,7 @@ QStringList partLines(const MachinePlan& plan, const MatLayout& layout) {
   return lines;
 }
 
-Drawing carrierBlock(const MachinePlan& plan, std::size_t layout, const QString& file,
+Drawing carrierBlock(const MachineCard& plan, std::size_t layout, const QString& file,
                      double width) {
   TextBlock block(width - kCarrierPicture.width - kBlockGap);
   block.add(carrierTitle(plan, layout), kHeadingType);
@@ -78,8 +78,8 @@ Drawing carrierBlock(const MachinePlan& plan, std::size_t layout, const QString&
 
 }  // namespace
 
-std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const ClassKit& kit,
-                                  const MachineChoices& choices) {
+std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices& choices) {
+  const ClassKit& kit = plan.built->kit;
   PageFlow flow(choices.paper);
   const double width = flow.columnWidth();
   TextBlock head(width);
@@ -93,34 +93,34 @@ std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const C
                lengthText(choices.height, choices.unit)),
       kBodyType);
   flow.put(head.take());
-  const std::vector<QString> starts = fileStarts(plans);
-  for (std::size_t p = 0; p < plans.size(); ++p) {
-    for (std::size_t i = 0; i < plans[p].layouts.size(); ++i) {
-      flow.put(carrierBlock(plans[p], i, carrierFile(starts[p], plans[p], i), width));
+  const std::vector<QString> starts = fileStarts(plan);
+  for (std::size_t c = 0; c < plan.cards.size(); ++c) {
+    const MachineCard& card = plan.cards[c];
+    for (std::size_t i = 0; i < card.layouts.size(); ++i) {
+      flow.put(carrierBlock(card, i, carrierFile(starts[c], card, i), width));
     }
   }
   return flow.take(kitTitle(kit));
 }
 
-std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& folder,
+std::optional<Problem> writeMachineFolder(const BuiltKit& kit, const QString& folder,
                                           const MachineChoices& choices) {
-  const Result<std::vector<MachinePlan>> plans =
-      planMachine(kit, choices.width, choices.height, choices.nesting);
-  if (!plans) {
-    return plans.problem();
+  const Result<MachinePlan> plan = planMachine(kit, choices.width, choices.height, choices.nesting);
+  if (!plan) {
+    return plan.problem();
   }
   FolderFiles files;
-  const std::vector<QString> starts = fileStarts(*plans);
-  for (std::size_t p = 0; p < plans->size(); ++p) {
-    const MachinePlan& plan = (*plans)[p];
-    for (std::size_t i = 0; i < plan.layouts.size(); ++i) {
+  const std::vector<QString> starts = fileStarts(*plan);
+  for (std::size_t c = 0; c < plan->cards.size(); ++c) {
+    const MachineCard& card = plan->cards[c];
+    for (std::size_t i = 0; i < card.layouts.size(); ++i) {
       const QByteArray svg = QByteArray::fromStdString(writeSvg(
-          plan.drawings[i], carrierTitle(plan, i).toStdString(), wordingIn(Unit::Millimetre)));
-      files.emplace_back(carrierFile(starts[p], plan, i), svg);
+          card.drawings[i], carrierTitle(card, i).toStdString(), wordingIn(Unit::Millimetre)));
+      files.emplace_back(carrierFile(starts[c], card, i), svg);
     }
   }
-  const Result<QByteArray> pdf = renderPdf(machinePages(*plans, kit, choices),
-                                           wordingIn(choices.unit), {kitTitle(kit), choices.now});
+  const Result<QByteArray> pdf = renderPdf(machinePages(*plan, choices), wordingIn(choices.unit),
+                                           {kitTitle(kit.kit), choices.now});
   if (!pdf) {
     return pdf.problem();
   }

@@ -20,13 +20,12 @@ struct MachineChoices {
 };
 
 /// All carriers on upright pages, small: what lies where, and how often each is cut.
-std::vector<Drawing> machinePages(const std::vector<MachinePlan>& plans, const ClassKit& kit,
-                                  const MachineChoices& choices);
+std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices& choices);
 
 /// Nests the kit's nets and writes an SVG file for each layout of a carrier, named by card, number
 /// and how often it is cut, and `carriers.pdf` with all of them to look at. Needs a
 /// QGuiApplication. Errors: those of planMachine, FileNotWritten.
-std::optional<Problem> writeMachineFolder(const ClassKit& kit, const QString& folder,
+std::optional<Problem> writeMachineFolder(const BuiltKit& kit, const QString& folder,
                                           const MachineChoices& choices);
 
 }  // namespace creasewright

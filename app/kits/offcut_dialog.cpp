@@ -11,9 +11,8 @@
 
 namespace creasewright {
 
-OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector<OffcutUse> uses,
-                           Unit unit, QWidget* parent)
-    : QDialog(parent), uses_(std::move(uses)) {
+OffcutDialog::OffcutDialog(const KitPlan& plan, Unit unit, QWidget* parent)
+    : QDialog(parent), uses_(plan.findings.value_or(KitFindings()).offcuts) {
   setWindowTitle(tr("Offcuts"));
   resize(680, 400);
   auto* layout = new QVBoxLayout(this);
@@ -33,7 +32,7 @@ OffcutDialog::OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector
   layout->addWidget(head);
   auto* choices = new QWidget(this);
   auto* column = new QVBoxLayout(choices);
-  for (const QString& line : offcutLines(kit, plan, uses_)) {
+  for (const QString& line : offcutLines(plan)) {
     ticks_.push_back(new QCheckBox(line, choices));
     column->addWidget(ticks_.back());
   }

@@ -2,7 +2,7 @@
 
 #include <QDialog>
 
-#include "kits/offcut_uses.h"
+#include "kits/kit_plan.h"
 
 class QCheckBox;
 
@@ -13,8 +13,8 @@ class OffcutDialog : public QDialog {
   Q_OBJECT
 
  public:
-  OffcutDialog(const ClassKit& kit, const KitPlan& plan, std::vector<OffcutUse> uses, Unit unit,
-               QWidget* parent = nullptr);
+  /// Of a plan whose findings are known.
+  OffcutDialog(const KitPlan& plan, Unit unit, QWidget* parent = nullptr);
   void tick(int row);
   /// Those that were ticked.
   [[nodiscard]] std::vector<OffcutUse> chosen() const;

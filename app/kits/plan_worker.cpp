@@ -4,52 +4,31 @@
 
 namespace creasewright {
 
+namespace {
+
+PlanWorker::Plan betterOf(Result<KitPlan> plan, const PlanWorker::Plan& known) {
+  const bool keep = known != nullptr && known->ok() && (!plan || (*known)->cost() < plan->cost());
+  return keep ? known : std::make_shared<const Result<KitPlan>>(std::move(plan));
+}
+
+}  // namespace
+
 PlanWorker::PlanWorker(QObject* parent) : QObject(parent) {}
 
 PlanWorker::~PlanWorker() {
-  stop();
+  giveUp();
   for (QThread* thread : threads_) {
     thread->wait();
     delete thread;
   }
 }
 
-void PlanWorker::start(const ClassKit& kit, double seconds) {
-  stop();
+void PlanWorker::start(const BuiltKit& kit, double seconds, const Plan& known) {
+  giveUp();
   running_ = true;
-  const int run = ++run_;
-  const auto stopped = std::make_shared<std::atomic<bool>>(false);
-  stopped_ = stopped;
-  QThread* thread = QThread::create([this, kit, seconds, run, stopped] {
-    PlanOptions options;
-    options.seconds = seconds;
-    // The planner asks thousands of times; only what has changed is worth an event.
-    options.goOn = [this, run, stopped, last = PlanProgress()](const PlanProgress& now) mutable {
-      if (now == last) {
-        return !stopped->load();
-      }
-      last = now;
-      const auto tell = [this, run, now] {
-        if (run == run_) {
-          emit progressed(now.cost, now.bound);
-        }
-      };
-      QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
-      return !stopped->load();
-    };
-    const Plan plan = std::make_shared<const Result<KitPlan>>(planKit(kit, options));
-    QMetaObject::invokeMethod(
-        this, [this, run, plan] { finish(run, plan); }, Qt::QueuedConnection);
-    if (!plan->ok() || stopped->load()) {
-      return;
-    }
-    const KitFindings findings = findingsFor(kit, plan->value());
-    const auto tell = [this, run, plan, findings] {
-      if (run == run_) {
-        emit found(plan, findings);
-      }
-    };
-    QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+  orders_ = std::make_shared<Orders>();
+  QThread* thread = QThread::create([this, kit, seconds, known, run = run_, orders = orders_] {
+    work(kit, seconds, known, run, orders);
   });
   threads_.push_back(thread);
   connect(thread, &QThread::finished, this, [this, thread] {
@@ -59,10 +38,57 @@ void PlanWorker::start(const ClassKit& kit, double seconds) {
   thread->start();
 }
 
-void PlanWorker::stop() {
-  if (stopped_) {
-    stopped_->store(true);
+/// In its own thread.
+void PlanWorker::work(const BuiltKit& kit, double seconds, const Plan& known, int run,
+                      const std::shared_ptr<Orders>& orders) {
+  const Plan plan = betterOf(planKit(kit, optionsFor(seconds, run, orders)), known);
+  QMetaObject::invokeMethod(
+      this, [this, run, plan] { finish(run, plan); }, Qt::QueuedConnection);
+  if (!plan->ok() || orders->giveUp) {
+    return;
   }
+  const Plan more = std::make_shared<const Result<KitPlan>>(withFindings(plan->value()));
+  const auto tell = [this, run, plan, more] {
+    if (run == run_) {
+      emit found(plan, more);
+    }
+  };
+  QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+}
+
+PlanOptions PlanWorker::optionsFor(double seconds, int run, const std::shared_ptr<Orders>& orders) {
+  PlanOptions options;
+  options.seconds = seconds;
+  // The planner asks thousands of times; only what has changed is worth an event.
+  options.goOn = [this, run, orders, last = PlanProgress()](const PlanProgress& now) mutable {
+    if (now == last) {
+      return !orders->stop;
+    }
+    last = now;
+    const auto tell = [this, run, now] {
+      if (run == run_) {
+        emit progressed(now.cost, now.bound);
+      }
+    };
+    QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
+    return !orders->stop;
+  };
+  return options;
+}
+
+void PlanWorker::stop() {
+  if (orders_) {
+    orders_->stop = true;
+  }
+}
+
+void PlanWorker::giveUp() {
+  stop();
+  if (orders_) {
+    orders_->giveUp = true;
+  }
+  running_ = false;
+  ++run_;
 }
 
 void PlanWorker::finish(int run, const Plan& plan) {

@@ -2,6 +2,7 @@
 
 #include <QComboBox>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/text.h"
 #include "kits/first_sheet.h"
@@ -41,16 +42,27 @@ SheetChoice::SheetChoice(Unit unit, QWidget* parent)
   connect(second_, &QComboBox::currentIndexChanged, this, &SheetChoice::changed);
 }
 
-void SheetChoice::offer(const ClassKit& kit) {
+void SheetChoice::readList() {
   stock_ = ownStock();
-  saved_ = kit.stock;
-  const QSignalBlocker quiet(this);
   fill();
-  first_->setCurrentIndex(saved_.empty() ? firstSheetFor(kit, stock_, usualSheet(stock_, unit_))
-                                         : first_->findData(savedSheets));
+}
+
+void SheetChoice::offerSaved(std::vector<StockSheet> saved) {
+  saved_ = std::move(saved);
+  fill();
+}
+
+std::vector<StockSheet> SheetChoice::firstFor(const BuiltKit* kit) const {
+  if (!saved_.empty() || stock_.empty()) {
+    return saved_;
+  }
+  const int usual = usualSheet(stock_, unit_);
+  const int first = kit == nullptr ? usual : firstSheetFor(*kit, stock_, usual);
+  return {stock_.at(static_cast<std::size_t>(first))};
 }
 
 void SheetChoice::fill() {
+  const QSignalBlocker quiet(this);
   first_->clear();
   second_->clear();
   second_->addItem(tr("No other"), noSheet);
@@ -62,6 +74,40 @@ void SheetChoice::fill() {
   first_->addItem(tr("All on the list"), everySheet);
   if (!saved_.empty()) {
     first_->addItem(tr("As saved in the kit"), savedSheets);
+  }
+}
+
+/// Its place in the person's list, or noSheet.
+int SheetChoice::listed(const StockSheet& sheet) const {
+  const auto found = std::ranges::find(stock_, sheet);
+  return found == stock_.end() ? noSheet : static_cast<int>(found - stock_.begin());
+}
+
+void SheetChoice::chooseRows(int first, int second) {
+  const QSignalBlocker quiet(this);
+  first_->setCurrentIndex(first_->findData(first));
+  second_->setCurrentIndex(second_->findData(second));
+}
+
+void SheetChoice::choose(const std::vector<StockSheet>& sheets) {
+  if (sheets.empty() || sheets == this->sheets()) {
+    return;
+  }
+  const int last = listed(sheets.back());
+  const std::vector<StockSheet> before(sheets.begin(), sheets.end() - 1);
+  if (sheets == saved_) {
+    chooseRows(savedSheets, noSheet);
+  } else if (sheets.size() == 1 && last >= 0) {
+    chooseRows(last, noSheet);
+  } else if (sheets.size() == 2 && last >= 0 && listed(sheets.front()) >= 0) {
+    chooseRows(listed(sheets.front()), last);
+  } else if (sheets == stock_) {
+    chooseRows(everySheet, noSheet);
+  } else if (last >= 0 && before == saved_) {
+    chooseRows(savedSheets, last);
+  } else {
+    offerSaved(sheets);
+    chooseRows(savedSheets, noSheet);
   }
 }
 

@@ -2,7 +2,7 @@
 
 #include <QWidget>
 
-#include "kits/class_kit.h"
+#include "kits/build_kit.h"
 
 class QComboBox;
 
@@ -16,9 +16,15 @@ class SheetChoice : public QWidget {
  public:
   explicit SheetChoice(Unit unit, QWidget* parent = nullptr);
 
-  /// Reads the person's list anew and chooses a sheet that holds what the kit makes; a kit that was
-  /// saved with sheets brings these.
-  void offer(const ClassKit& kit);
+  /// Reads the person's list anew.
+  void readList();
+  /// Offers the sheets that a saved kit brings; empty = none.
+  void offerSaved(std::vector<StockSheet> saved);
+  /// What a class takes first: the saved sheets, else one of the list that holds what the kit makes
+  /// (nullptr = not known).
+  [[nodiscard]] std::vector<StockSheet> firstFor(const BuiltKit* kit) const;
+  /// Chooses what gives these sheets; those that nothing gives are offered as saved with the kit.
+  void choose(const std::vector<StockSheet>& sheets);
   [[nodiscard]] std::vector<StockSheet> sheets() const;
 
  signals:
@@ -26,6 +32,8 @@ class SheetChoice : public QWidget {
 
  private:
   void fill();
+  void chooseRows(int first, int second);
+  [[nodiscard]] int listed(const StockSheet& sheet) const;
 
   Unit unit_;
   std::vector<StockSheet> stock_;  ///< the person's own list

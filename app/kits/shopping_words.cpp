@@ -24,9 +24,9 @@ QString coded(const std::string& name, const std::string& code) {
   return code.empty() ? text(name) : QStringLiteral("%1 [%2]").arg(text(name), text(code));
 }
 
-QString sheetWords(const ShoppingLine& line, const ClassKit& kit, const KitPlan& plan, Unit unit) {
-  const StockSheet& sheet = kit.stock.at(static_cast<std::size_t>(line.stock));
-  const Card& card = plan.cards.at(static_cast<std::size_t>(line.card)).card;
+QString sheetWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
+  const StockSheet& sheet = plan.kit().stock.at(static_cast<std::size_t>(line.stock));
+  const Card& card = plan.cards.at(static_cast<std::size_t>(line.card)).card();
   const QString size =
       lengthText(sheet.width, unit, false) + QStringLiteral(" × ") + lengthText(sheet.height, unit);
   return KitTr::tr("%n sheet(s) of %1, %2 (%3)", "", line.needed)
@@ -74,8 +74,9 @@ QString buyWords(const ShoppingLine& line) {
   return parts.join(QStringLiteral(", "));
 }
 
-QString lineWords(const ShoppingLine& line, const ClassKit& kit, const KitPlan& plan, Unit unit) {
-  QStringList parts{line.kind == ShoppingLine::Kind::Sheets ? sheetWords(line, kit, plan, unit)
+QString lineWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
+  const ClassKit& kit = plan.kit();
+  QStringList parts{line.kind == ShoppingLine::Kind::Sheets ? sheetWords(line, plan, unit)
                                                             : supplyWords(line, kit, unit)};
   for (const QString& part : {packWords(line, kit), buyWords(line)}) {
     if (!part.isEmpty()) {
@@ -87,15 +88,15 @@ QString lineWords(const ShoppingLine& line, const ClassKit& kit, const KitPlan& 
 
 }  // namespace
 
-QStringList shoppingLines(const ClassKit& kit, const KitPlan& plan, Unit unit) {
-  const ShoppingList list = shoppingFor(kit, plan);
+QStringList shoppingLines(const KitPlan& plan, Unit unit) {
+  const ShoppingList list = shoppingFor(plan);
   QStringList lines;
   for (const ShoppingLine& line : list.lines) {
-    lines.append(lineWords(line, kit, plan, unit));
+    lines.append(lineWords(line, plan, unit));
   }
   if (list.cost > 0) {
     const QString all = moneyText(list.cost);
-    const QString each = moneyText(list.cost / std::max(1, kit.sets()));
+    const QString each = moneyText(list.cost / std::max(1, plan.kit().sets()));
     lines.append(list.complete
                      ? KitTr::tr("To buy in all: %1, which is %2 a set.").arg(all, each)
                      : KitTr::tr("To buy in all: %1, which is %2 a set; some prices are not known.")

@@ -26,7 +26,8 @@ QString clock(int minutes) {
 
 }  // namespace
 
-QStringList teacherLines(const ClassKit& kit, const KitPlan& plan) {
+QStringList teacherLines(const KitPlan& plan) {
+  const ClassKit& kit = plan.kit();
   constexpr int kWelcome = 10;
   constexpr int kTidy = 10;
   QStringList lines;
@@ -49,10 +50,10 @@ QStringList teacherLines(const ClassKit& kit, const KitPlan& plan) {
     if (!kit.items[i].piece.empty()) {
       continue;
     }
-    lines.append(
-        KitTr::tr("%1 “%2”: %n minute(s), step by step from the guide.", "", plan.minutes.at(i))
-            .arg(clock(now), itemTitle(kit.items[i])));
-    now += plan.minutes[i];
+    const int minutes = plan.built->minutes(i);
+    lines.append(KitTr::tr("%1 “%2”: %n minute(s), step by step from the guide.", "", minutes)
+                     .arg(clock(now), itemTitle(kit.items[i])));
+    now += minutes;
   }
   lines.append(KitTr::tr("%1 Count the blades and tidy up.").arg(clock(now)));
   lines.append(KitTr::tr("%1 The end.").arg(clock(now + kTidy)));

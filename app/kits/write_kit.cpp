@@ -6,6 +6,7 @@
 #include "kits/kit_csv.h"
 #include "kits/kit_pages.h"
 #include "kits/kit_words.h"
+#include "kits/plan_kit.h"
 #include "output/pdf_export.h"
 #include "output/write_bytes.h"
 
@@ -15,23 +16,18 @@ namespace {
 
 QString planEnding(const QString& path) { return QFileInfo(path).suffix().toLower(); }
 
-Result<QByteArray> bytesFor(const ClassKit& kit, const QString& path, const KitChoices& choices,
-                            const KitPlan* known, const PlanOptions& options) {
+Result<QByteArray> bytesFor(const KitPlan& plan, const QString& path, const KitChoices& choices) {
+  if (namesKit(path)) {
+    return kitBytes(plan.kit(), path);
+  }
   const QString ending = planEnding(path);
-  if (ending == QLatin1String("cwkit")) {
-    return kitBytes(kit, path);
-  }
-  const Result<KitPlan> plan = known != nullptr ? Result<KitPlan>(*known) : planKit(kit, options);
-  if (!plan) {
-    return plan.problem();
-  }
   if (ending == QLatin1String("json")) {
-    return QByteArray::fromStdString(kitJson(kit, *plan, oneMoreFor(kit, *plan)));
+    return QByteArray::fromStdString(kitJson(plan));
   }
   if (ending == QLatin1String("csv")) {
-    return kitCsv(kit, *plan);
+    return kitCsv(plan);
   }
-  return kitPdf(kit, *plan, choices);
+  return kitPdf(plan, choices);
 }
 
 }  // namespace
@@ -41,9 +37,9 @@ Result<QByteArray> kitBytes(const ClassKit& kit, const QString& path) {
   return text ? Result<QByteArray>(QByteArray::fromStdString(*text)) : text.problem();
 }
 
-Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices) {
-  return renderPdf(kitPages(kit, plan, findingsFor(kit, plan), choices.unit, choices.paper),
-                   wordingIn(choices.unit), {kitTitle(kit), choices.now});
+Result<QByteArray> kitPdf(const KitPlan& plan, const KitChoices& choices) {
+  return renderPdf(kitPages(plan, choices.unit, choices.paper), wordingIn(choices.unit),
+                   {kitTitle(plan.kit()), choices.now});
 }
 
 QStringList kitEndings() {
@@ -51,15 +47,20 @@ QStringList kitEndings() {
           QStringLiteral("cwkit")};
 }
 
-std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices, const KitPlan* plan,
-                                    const PlanOptions& options) {
+bool namesKit(const QString& path) { return planEnding(path) == QLatin1String("cwkit"); }
+
+std::optional<Problem> writeKitFile(const ClassKit& kit, const QString& path) {
+  return writeBytes(path, kitBytes(kit, path));
+}
+
+std::optional<Problem> writeKitPlan(const KitPlan& plan, const QString& path,
+                                    const KitChoices& choices) {
   if (!kitEndings().contains(planEnding(path))) {
     return Problem{ProblemCode::FileNotWritten,
                    path.toStdString(),
                    {KitTr::tr("the name must end in .pdf, .json, .csv or .cwkit").toStdString()}};
   }
-  return writeBytes(path, bytesFor(kit, path, choices, plan, options));
+  return writeBytes(path, bytesFor(plan, path, choices));
 }
 
 }  // namespace creasewright

@@ -5,8 +5,8 @@
 #include <QStringList>
 #include <optional>
 
-#include "kits/bag_labels.h"
-#include "kits/plan_kit.h"
+#include "base/result.h"
+#include "kits/kit_plan.h"
 #include "units/paper.h"
 
 namespace creasewright {
@@ -17,20 +17,25 @@ struct KitChoices {
   QDateTime now;  ///< in the PDF; invalid = none
 };
 
-/// The plan as pages. Needs a QGuiApplication. Error: FileNotWritten (no place).
-Result<QByteArray> kitPdf(const ClassKit& kit, const KitPlan& plan, const KitChoices& choices);
+/// The plan as pages, as kitPages lays them out; nothing is planned. Needs a QGuiApplication.
+/// Error: FileNotWritten (no place).
+Result<QByteArray> kitPdf(const KitPlan& plan, const KitChoices& choices);
 
-/// Endings that writeKitPlan knows: `pdf`, `json`, `csv`, `cwkit`.
+/// Endings of what can be written of a class: `pdf`, `json`, `csv` for a plan, `cwkit` for the kit
+/// itself.
 QStringList kitEndings();
+/// Whether a path names the kit itself, which is saved without a plan.
+bool namesKit(const QString& path);
 
 /// What a `.cwkit` file holds; `path` is for problems. Errors: those of kitFileText.
 Result<QByteArray> kitBytes(const ClassKit& kit, const QString& path);
 
-/// Writes the plan of a kit in the form its path names, `plan` or else a new one made with
-/// `options`; `cwkit` saves the kit itself, unplanned. All or nothing; a PDF needs a
-/// QGuiApplication. Errors: those of planKit and kitFileText, FileNotWritten.
-std::optional<Problem> writeKitPlan(const ClassKit& kit, const QString& path,
-                                    const KitChoices& choices, const KitPlan* plan = nullptr,
-                                    const PlanOptions& options = {});
+/// Saves the kit itself, all or nothing. Errors: those of kitFileText, FileNotWritten.
+std::optional<Problem> writeKitFile(const ClassKit& kit, const QString& path);
+
+/// Writes a plan as it is in the form its path names, all or nothing; a PDF needs a
+/// QGuiApplication. Errors: those of kitFileText, FileNotWritten.
+std::optional<Problem> writeKitPlan(const KitPlan& plan, const QString& path,
+                                    const KitChoices& choices);
 
 }  // namespace creasewright

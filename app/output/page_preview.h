@@ -17,6 +17,7 @@ class PagePreview : public QWidget {
   explicit PagePreview(QWidget* parent = nullptr);
 
   void showPages(std::vector<Drawing> pages, Unit unit);
+  [[nodiscard]] const std::vector<Drawing>& pages() const { return pages_; }
   [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
   /// Pages become this wide (pixels); the height follows.
   void setPageWidth(int pixels);

@@ -19,9 +19,9 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
-#include "shell/history_actions.h"
 #include "shell/papers_menu.h"
 #include "shell/tool_bar.h"
+#include "widgets/history_actions.h"
 #include "widgets/undo_keys.h"
 #include "widgets/wheel_guard.h"
 

@@ -11,7 +11,7 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
-#include "shell/history_actions.h"
+#include "widgets/history_actions.h"
 #include "widgets/icon.h"
 
 namespace creasewright {

@@ -4,7 +4,7 @@
 #include <algorithm>
 
 #include "bridge/text.h"
-#include "kits/own_cards.h"
+#include "stock/own_cards.h"
 #include "stock/stock_store.h"
 
 namespace creasewright {

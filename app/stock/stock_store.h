@@ -4,7 +4,7 @@
 #include <optional>
 #include <vector>
 
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 namespace creasewright {
 

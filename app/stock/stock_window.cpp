@@ -13,8 +13,8 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
-#include "kits/csv.h"
 #include "output/write_bytes.h"
+#include "stock/csv.h"
 #include "stock/stock_store.h"
 #include "widgets/window_size.h"
 

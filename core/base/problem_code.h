@@ -69,7 +69,7 @@ enum class ProblemCode {
   StockTooFew,      // the sheets at hand do not suffice
   TakersWrong,      // where = field, number, least, most
   NamesTooMany,     // names, sets
-  PlanFaulty,       // where = blank or sheet, what (core/cutting/check_plan.h)
+  PlanFaulty,       // where = blank or number of sheet, what (core/cutting/check_plan.h)
   NotAKit,          // where = path
   TableUnreadable,  // where = path, row number, text
   GrainConflict,    // where = blank, width, height: fits no sheet along the grain

@@ -15,7 +15,7 @@ bool fills(const CutNode& part, Length x, Length y, Length width, Length height)
 
 class Judge {
  public:
-  Judge(const std::vector<StockSheet>& stock, const std::vector<BlankDemand>& demands)
+  Judge(const std::vector<CutSheet>& stock, const std::vector<BlankDemand>& demands)
       : stock_(stock), demands_(demands), have_(demands.size(), 0), used_(stock.size(), 0) {}
 
   void layout(const Layout& layout) {
@@ -24,7 +24,7 @@ class Judge {
     const auto s = static_cast<std::size_t>(layout.stock);
     used_[s] += layout.count;
     if (!fills(layout.sheet, {}, {}, stock_[s].width, stock_[s].height))
-      return fault(stock_[s].name, "cut");
+      return fault(numberOf(stock_[s]), "cut");
     node(layout.sheet, stock_[s], layout.count);
   }
 
@@ -34,8 +34,9 @@ class Judge {
     std::int64_t cost = 0;
     std::int64_t sheets = 0;
     for (std::size_t s = 0; s < stock_.size(); ++s) {
-      if (stock_[s].atHand >= 0 && used_[s] > stock_[s].atHand) fault(stock_[s].name, "at-hand");
-      cost += used_[s] * (plan.priced ? stock_[s].price : 1);
+      if (stock_[s].atHand >= 0 && used_[s] > stock_[s].atHand)
+        fault(numberOf(stock_[s]), "at-hand");
+      cost += used_[s] * (plan.priced ? stock_[s].cost : 1);
       sheets += used_[s];
     }
     if (sheets != plan.sheets) fault({}, "sheets");
@@ -50,23 +51,29 @@ class Judge {
     if (!found_) found_ = faulty(where, what);
   }
 
-  void node(const CutNode& n, const StockSheet& sheet, int count) {
+  /// A sheet's place on the list, from 1.
+  [[nodiscard]] std::string numberOf(const CutSheet& sheet) const {
+    return std::to_string(&sheet - stock_.data() + 1);
+  }
+
+  void node(const CutNode& n, const CutSheet& sheet, int count) {
     if (n.kind == CutNode::Kind::Blank) return blank(n, sheet, count);
     if (n.kind == CutNode::Kind::Offcut) return;
     const Length side = n.upright ? n.width : n.height;
-    if (n.parts.size() != 2 || n.at <= Length() || n.at >= side) return fault(sheet.name, "cut");
+    if (n.parts.size() != 2 || n.at <= Length() || n.at >= side)
+      return fault(numberOf(sheet), "cut");
     const bool parted = n.upright
                             ? fills(n.parts[0], n.x, n.y, n.at, n.height) &&
                                   fills(n.parts[1], n.x + n.at, n.y, n.width - n.at, n.height)
                             : fills(n.parts[0], n.x, n.y, n.width, n.at) &&
                                   fills(n.parts[1], n.x, n.y + n.at, n.width, n.height - n.at);
-    if (!parted) return fault(sheet.name, "cut");
+    if (!parted) return fault(numberOf(sheet), "cut");
     for (const CutNode& part : n.parts) node(part, sheet, count);
   }
 
-  void blank(const CutNode& n, const StockSheet& sheet, int count) {
+  void blank(const CutNode& n, const CutSheet& sheet, int count) {
     if (n.demand < 0 || n.demand >= static_cast<int>(demands_.size()))
-      return fault(sheet.name, "size");
+      return fault(numberOf(sheet), "size");
     const BlankDemand& wanted = demands_[static_cast<std::size_t>(n.demand)];
     if (n.turned && !(wanted.mayTurn && sheet.mayTurn)) return fault(wanted.name, "turned");
     if (n.width != (n.turned ? wanted.height : wanted.width) ||
@@ -75,7 +82,7 @@ class Judge {
     have_[static_cast<std::size_t>(n.demand)] += count;
   }
 
-  const std::vector<StockSheet>& stock_;
+  const std::vector<CutSheet>& stock_;
   const std::vector<BlankDemand>& demands_;
   std::vector<std::int64_t> have_;
   std::vector<std::int64_t> used_;
@@ -84,7 +91,7 @@ class Judge {
 
 }  // namespace
 
-std::optional<Problem> checkPlan(const CuttingPlan& plan, const std::vector<StockSheet>& stock,
+std::optional<Problem> checkPlan(const CuttingPlan& plan, const std::vector<CutSheet>& stock,
                                  const std::vector<BlankDemand>& demands) {
   Judge judge(stock, demands);
   for (const Layout& layout : plan.layouts) judge.layout(layout);

@@ -8,26 +8,13 @@
 
 namespace creasewright {
 
-/// Which side of a sheet its grain runs along.
-enum class Grain { Unknown, Long, Short };
-
 /// A kind of sheet to cut from.
-struct StockSheet {
-  std::string name;
+struct CutSheet {
   Length width;
   Length height;
-  std::int64_t price = 0;  ///< smallest coin; 0 = not told
-  int atHand = -1;         ///< no more can be had; -1 = as many as wanted
-  std::string code = {};   ///< the user's own
-  std::string card = {};   ///< id of the card it is; empty = any
-  Grain grain = Grain::Unknown;
-  bool pattern = false;    ///< printed with a direction: blanks are not turned
-  bool mayTurn = true;     ///< false where its grain or pattern forbids a quarter turn
-  int owned = 0;           ///< on the shelf already, so not to be bought
-  double grammage = 0;     ///< g/m2; 0 = not told
-  std::string basis = {};  ///< weight as sold in pounds, with its basis: `65 lb cover`
-  Length caliper = {};     ///< thickness; zero = not told
-  bool oneSided = false;   ///< colour or pattern on one face only
+  std::int64_t cost = 0;  ///< of one, in any unit; 0 = not told
+  int atHand = -1;        ///< no more can be had; -1 = as many as wanted
+  bool mayTurn = true;    ///< false where its grain or pattern forbids a quarter turn
 };
 
 /// Blanks of one size that are needed.
@@ -40,12 +27,12 @@ struct BlankDemand {
 };
 
 /// Whether a blank may be turned by a quarter on a sheet.
-inline bool mayTurn(const StockSheet& sheet, const BlankDemand& blank) {
+inline bool mayTurn(const CutSheet& sheet, const BlankDemand& blank) {
   return sheet.mayTurn && blank.mayTurn;
 }
 
 /// Whether a blank fits a sheet, by a quarter turn only where it may be turned.
-inline bool holds(const StockSheet& sheet, const BlankDemand& blank) {
+inline bool holds(const CutSheet& sheet, const BlankDemand& blank) {
   return (blank.width <= sheet.width && blank.height <= sheet.height) ||
          (mayTurn(sheet, blank) && blank.width <= sheet.height && blank.height <= sheet.width);
 }

@@ -39,10 +39,10 @@ CutNode cutOut(const CutNode& offcut, Length width, Length height, int demand, b
 
 class Filling {
  public:
-  Filling(std::vector<Layout> layouts, const std::vector<StockSheet>& stock,
+  Filling(std::vector<Layout> layouts, const std::vector<CutSheet>& stock,
           const std::vector<BlankDemand>& demands, const FillRule& rule)
       : layouts_(std::move(layouts)), stock_(stock), demands_(demands), rule_(rule) {
-    for (const StockSheet& sheet : stock) left_.push_back(sheet.atHand);
+    for (const CutSheet& sheet : stock) left_.push_back(sheet.atHand);
     for (const Layout& layout : layouts_) use(layout.stock, layout.count);
   }
 
@@ -70,7 +70,7 @@ class Filling {
     return order;
   }
 
-  [[nodiscard]] const StockSheet& sheetOf(const Layout& layout) const {
+  [[nodiscard]] const CutSheet& sheetOf(const Layout& layout) const {
     return stock_[static_cast<std::size_t>(layout.stock)];
   }
 
@@ -127,15 +127,15 @@ class Filling {
     int cheapest = -1;
     double least = 0;
     for (std::size_t s = 0; s < stock_.size(); ++s) {
-      const StockSheet& sheet = stock_[s];
+      const CutSheet& sheet = stock_[s];
       const double cost =
-          std::max<double>(1, static_cast<double>(sheet.price)) / area(sheet.width, sheet.height);
+          std::max<double>(1, static_cast<double>(sheet.cost)) / area(sheet.width, sheet.height);
       if (!holds(sheet, demand) || left_[s] == 0 || (cheapest >= 0 && cost >= least)) continue;
       cheapest = static_cast<int>(s);
       least = cost;
     }
     if (cheapest < 0) return false;
-    const StockSheet& sheet = stock_[static_cast<std::size_t>(cheapest)];
+    const CutSheet& sheet = stock_[static_cast<std::size_t>(cheapest)];
     CutNode whole;
     whole.width = sheet.width;
     whole.height = sheet.height;
@@ -145,7 +145,7 @@ class Filling {
   }
 
   std::vector<Layout> layouts_;
-  const std::vector<StockSheet>& stock_;
+  const std::vector<CutSheet>& stock_;
   const std::vector<BlankDemand>& demands_;
   FillRule rule_;
   std::vector<int> left_;  // of each stock; -1 = any number
@@ -154,7 +154,7 @@ class Filling {
 }  // namespace
 
 std::optional<std::vector<Layout>> fillOffcuts(std::vector<Layout> layouts,
-                                               const std::vector<StockSheet>& stock,
+                                               const std::vector<CutSheet>& stock,
                                                const std::vector<BlankDemand>& demands,
                                                std::vector<int> quantity, const FillRule& rule) {
   return Filling(std::move(layouts), stock, demands, rule).run(quantity);

@@ -17,7 +17,7 @@ struct FillRule {
 /// only some of their sheets take a blank. `quantity` (by demand) is what is still to be cut.
 /// Nothing when the stock at hand does not suffice.
 std::optional<std::vector<Layout>> fillOffcuts(std::vector<Layout> layouts,
-                                               const std::vector<StockSheet>& stock,
+                                               const std::vector<CutSheet>& stock,
                                                const std::vector<BlankDemand>& demands,
                                                std::vector<int> quantity, const FillRule& rule);
 

@@ -17,7 +17,7 @@ constexpr std::size_t kSomeSizes = 16;
 constexpr std::int64_t kNear = 50;  // of many sizes a plan this part above the bound is near enough
 constexpr double kPartSeconds = 0.3;
 
-Result<CuttingPlan> plan(const std::vector<StockSheet>& stock,
+Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
                          bool part);
 
@@ -33,7 +33,7 @@ void trySizes(PlanState& state, bool part) {
   });
 }
 
-Result<CuttingPlan> plan(const std::vector<StockSheet>& stock,
+Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
                          bool part) {
   PlanState state(stock, demands, options);
@@ -66,13 +66,13 @@ std::string_view smallestPaperFor(const BlankDemand& demand) {
 
 }  // namespace
 
-Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
+Result<CuttingPlan> planCutting(const std::vector<CutSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options) {
   if (demands.empty() || stock.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
   for (const BlankDemand& demand : demands) {
     const bool held =
-        std::ranges::any_of(stock, [&](const StockSheet& sheet) { return holds(sheet, demand); });
+        std::ranges::any_of(stock, [&](const CutSheet& sheet) { return holds(sheet, demand); });
     if (!held)
       return Problem{ProblemCode::BlankTooLarge,
                      demand.name,

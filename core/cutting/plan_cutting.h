@@ -28,7 +28,7 @@ struct PlanOptions {
 /// the bound is not met, those patterns that a plan at the bound may use. Errors: BlankTooLarge
 /// (where = blank, width, height), NoDemand, StockTooFew, PlanFaulty (a fault of ours: the plan is
 /// kept back).
-Result<CuttingPlan> planCutting(const std::vector<StockSheet>& stock,
+Result<CuttingPlan> planCutting(const std::vector<CutSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options = {});
 

@@ -10,10 +10,10 @@ namespace {
 using Clock = std::chrono::steady_clock;
 
 /// The greatest common divisor of all lengths keeps the numbers small.
-std::int64_t commonUnit(const std::vector<StockSheet>& stock,
+std::int64_t commonUnit(const std::vector<CutSheet>& stock,
                         const std::vector<BlankDemand>& demands) {
   std::int64_t unit = 0;
-  for (const StockSheet& s : stock) unit = std::gcd(unit, std::gcd(s.width.nm(), s.height.nm()));
+  for (const CutSheet& s : stock) unit = std::gcd(unit, std::gcd(s.width.nm(), s.height.nm()));
   for (const BlankDemand& d : demands) unit = std::gcd(unit, std::gcd(d.width.nm(), d.height.nm()));
   return std::max<std::int64_t>(unit, 1);
 }
@@ -35,11 +35,11 @@ std::int64_t areaBound(const PlanState& state) {
 
 std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil(cost - 1e-6)); }
 
-PlanState::PlanState(const std::vector<StockSheet>& stockSheets,
+PlanState::PlanState(const std::vector<CutSheet>& stockSheets,
                      const std::vector<BlankDemand>& blanks, const PlanOptions& planOptions)
     : stock(stockSheets), demands(blanks), options(planOptions), start_(Clock::now()) {
-  priced = std::ranges::all_of(stock, [](const StockSheet& s) { return s.price > 0; });
-  for (const StockSheet& s : stock) rows.atHand.push_back(s.atHand);
+  priced = std::ranges::all_of(stock, [](const CutSheet& s) { return s.cost > 0; });
+  for (const CutSheet& s : stock) rows.atHand.push_back(s.atHand);
   for (const BlankDemand& d : demands) rows.demand.push_back(d.quantity);
   unit = commonUnit(stock, demands);
   bound = areaBound(*this);

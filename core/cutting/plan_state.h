@@ -18,12 +18,12 @@ std::int64_t roundedUp(double cost);
 class PlanState {
  public:
   /// All three must outlive this.
-  PlanState(const std::vector<StockSheet>& stockSheets, const std::vector<BlankDemand>& blanks,
+  PlanState(const std::vector<CutSheet>& stockSheets, const std::vector<BlankDemand>& blanks,
             const PlanOptions& planOptions);
 
   [[nodiscard]] double spent() const;  ///< seconds
   [[nodiscard]] bool mayGoOn() const;
-  [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced ? stock[s].price : 1; }
+  [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced ? stock[s].cost : 1; }
   /// Whether a blank fits a sheet, turned where it may be.
   [[nodiscard]] bool fits(std::size_t s, std::size_t d) const {
     return holds(stock[s], demands[d]);
@@ -48,7 +48,7 @@ class PlanState {
   /// in it.
   void keep(const std::vector<int>& times);
 
-  const std::vector<StockSheet>& stock;
+  const std::vector<CutSheet>& stock;
   const std::vector<BlankDemand>& demands;
   const PlanOptions& options;
   bool priced = false;    ///< costs are prices, else sheets

@@ -6,7 +6,7 @@
 #include <vector>
 
 #include "document/design.h"
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 namespace creasewright {
 

@@ -8,7 +8,7 @@
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
-#include "kits/stock_json.h"
+#include "stock/stock_json.h"
 #include "units/length_text.h"
 
 namespace creasewright {

@@ -7,7 +7,7 @@
 
 #include "base/result.h"
 #include "document/design.h"
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 namespace creasewright {
 
@@ -32,6 +32,7 @@ struct KitItem {
 
   /// Whether a piece of the design is cut.
   [[nodiscard]] bool cuts(std::string_view name) const { return piece.empty() || piece == name; }
+  bool operator==(const KitItem&) const = default;
 };
 
 /// A rectangle without scores that goes into every bag: a strip, a panel of paper, a greeting card.
@@ -59,6 +60,7 @@ struct ClassKit {
   Length labelHeight = Length::nanometres(50'000'000);
 
   [[nodiscard]] int sets() const { return takers + spares; }
+  bool operator==(const ClassKit&) const = default;
 };
 
 /// UTF-8 JSON; designs stand in it whole, lengths as exact texts.

@@ -22,9 +22,9 @@ Json pieceJson(const CutNode& node, const CardPlan& card) {
           {"w", mm(node.width)},
           {"h", mm(node.height)},
           {"turned", node.turned},
-          {"design", itemJson(card.sources[demand])},
-          {"piece", card.sources[demand].piece},
-          {"name", card.demands[demand].name}};
+          {"design", itemJson(card.sources()[demand])},
+          {"piece", card.sources()[demand].piece},
+          {"name", card.demands()[demand].name}};
 }
 
 Json treeJson(const CutNode& node) {
@@ -41,7 +41,7 @@ Json treeJson(const CutNode& node) {
   return {};
 }
 
-Json layoutJson(const Layout& layout, const CardPlan& card, const ClassKit& kit) {
+Json layoutJson(const Layout& layout, const CardPlan& card) {
   Json pieces = Json::array();
   Json offcuts = Json::array();
   eachNode(layout.sheet, [&](const CutNode& node) {
@@ -49,27 +49,26 @@ Json layoutJson(const Layout& layout, const CardPlan& card, const ClassKit& kit)
   });
   for (const Offcut& offcut : offcutsOf(layout, Length::nanometres(20'000'000)))
     offcuts.push_back({{"w", mm(offcut.width)}, {"h", mm(offcut.height)}, {"count", offcut.count}});
-  const StockSheet& stock = kit.stock[static_cast<std::size_t>(layout.stock)];
   return {{"count", layout.count},
-          {"stock", stock.name},
+          {"stock", card.sheetOf(layout).name},
           {"sheet", {{"w", mm(layout.sheet.width)}, {"h", mm(layout.sheet.height)}}},
           {"pieces", std::move(pieces)},
           {"offcuts", std::move(offcuts)},
           {"cuts", treeJson(layout.sheet)}};
 }
 
-Json cardJson(const CardPlan& card, const ClassKit& kit) {
+Json cardJson(const CardPlan& card) {
   Json layouts = Json::array();
-  for (const Layout& layout : card.plan.layouts) layouts.push_back(layoutJson(layout, card, kit));
+  for (const Layout& layout : card.plan.layouts) layouts.push_back(layoutJson(layout, card));
   Json demands = Json::array();
-  const std::vector<int> over = leftOver(card.plan, card.demands);
-  for (std::size_t d = 0; d < card.demands.size(); ++d)
-    demands.push_back({{"name", card.demands[d].name},
-                       {"w", mm(card.demands[d].width)},
-                       {"h", mm(card.demands[d].height)},
-                       {"quantity", card.demands[d].quantity},
+  const std::vector<int> over = leftOver(card.plan, card.demands());
+  for (std::size_t d = 0; d < card.demands().size(); ++d)
+    demands.push_back({{"name", card.demands()[d].name},
+                       {"w", mm(card.demands()[d].width)},
+                       {"h", mm(card.demands()[d].height)},
+                       {"quantity", card.demands()[d].quantity},
                        {"left_over", over[d]}});
-  return {{"card", card.card.name},        {"demands", std::move(demands)},
+  return {{"card", card.card().name},      {"demands", std::move(demands)},
           {"layouts", std::move(layouts)}, {"sheets", card.plan.sheets},
           {"cost", card.plan.cost},        {"bound", card.plan.bound},
           {"proven", card.plan.proven()}};
@@ -77,17 +76,19 @@ Json cardJson(const CardPlan& card, const ClassKit& kit) {
 
 }  // namespace
 
-std::string kitJson(const ClassKit& kit, const KitPlan& plan,
-                    const std::optional<OneMore>& oneMore) {
+std::string kitJson(const KitPlan& plan) {
+  const ClassKit& kit = plan.kit();
   Json cards = Json::array();
-  for (const CardPlan& card : plan.cards) cards.push_back(cardJson(card, kit));
+  for (const CardPlan& card : plan.cards) cards.push_back(cardJson(card));
   Json tapes = Json::array();
-  for (const TapeNeed& tape : plan.tapes)
+  for (const TapeNeed& tape : plan.built->tapes)
     tapes.push_back(
         {{"width", mm(tape.width)}, {"length", mm(tape.length)}, {"strips", tape.strips}});
   Json more = nullptr;
-  if (oneMore)
-    more = {{"sheets", oneMore->sheets}, {"price", oneMore->price}, {"proven", oneMore->proven}};
+  if (plan.findings && plan.findings->oneMore) {
+    const OneMore& one = *plan.findings->oneMore;
+    more = {{"sheets", one.sheets}, {"price", one.price}, {"proven", one.proven}};
+  }
   const Json json{{"format", "creasewright-kit-plan"},
                   {"version", 1},
                   {"units", "mm"},
@@ -99,7 +100,7 @@ std::string kitJson(const ClassKit& kit, const KitPlan& plan,
                   {"one_more", std::move(more)},
                   {"cards", std::move(cards)},
                   {"tape", std::move(tapes)},
-                  {"glue_places", plan.gluePlaces}};
+                  {"glue_places", plan.built->gluePlaces}};
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

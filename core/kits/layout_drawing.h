@@ -1,7 +1,7 @@
 #pragma once
 
+#include "cutting/cutting.h"
 #include "drawing/drawing.h"
-#include "kits/plan_kit.h"
 
 namespace creasewright {
 

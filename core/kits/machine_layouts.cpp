@@ -2,7 +2,6 @@
 
 #include <algorithm>
 
-#include "document/build.h"
 #include "drawing/arrange.h"
 #include "drawing/net_drawing.h"
 
@@ -26,43 +25,41 @@ Drawing linesOf(const BuiltPiece& piece) {
 
 /// A card's plan while its parts are gathered, and the picture of each.
 struct Gathered {
-  MachinePlan plan;
+  MachineCard plan;
   std::vector<Drawing> pictures;
 };
 
-Gathered& gatheredFor(const Card& card, std::vector<Gathered>& all) {
-  const auto known = std::ranges::find_if(
-      all, [&](const Gathered& other) { return sameCard(other.plan.card, card); });
-  if (known != all.end()) return *known;
-  all.push_back({{card, {}, {}, {}, 0}, {}});
-  return all.back();
+const BuiltPiece& pieceOf(const BuiltKit& kit, const BlankSource& source) {
+  return kit.items[static_cast<std::size_t>(source.item)]->design.pieces[source.at];
 }
 
-std::optional<Problem> gather(const ClassKit& kit, const KitItem& item,
-                              std::vector<Gathered>& all) {
-  const Result<BuiltDesign> built = build(item.design);
-  if (!built) return built.problem();
-  for (const BuiltPiece& piece : built->pieces) {
-    if (!item.cuts(piece.piece.name)) continue;
-    Gathered& card = gatheredFor(piece.card, all);
-    card.plan.parts.push_back({piece.piece.name, rimOf(piece.flat), piece.flat.width,
-                               piece.flat.height, piece.piece.count * item.perPerson * kit.sets(),
-                               !kit.keepGrain});
-    card.pictures.push_back(linesOf(piece));
-  }
-  return std::nullopt;
+void addPiece(const BuiltPiece& piece, int quantity, bool mayTurn, Gathered& card) {
+  card.plan.parts.push_back({piece.piece.name, rimOf(piece.flat), piece.flat.width,
+                             piece.flat.height, quantity, mayTurn});
+  card.pictures.push_back(linesOf(piece));
 }
 
-void gather(const ClassKit& kit, const PlainBlank& blank, std::vector<Gathered>& all) {
+void addPlain(const BlankDemand& blank, bool mayTurn, Gathered& card) {
   const double width = blank.width.mm();
   const double height = blank.height.mm();
   const Polygon rim{{0, 0}, {width, 0}, {width, height}, {0, height}};
-  Gathered& card = gatheredFor(blank.card, all);
-  card.plan.parts.push_back(
-      {blank.name, rim, width, height, blank.perPerson * kit.sets(), !kit.keepGrain});
+  card.plan.parts.push_back({blank.name, rim, width, height, blank.quantity, mayTurn});
   Drawing lines{width, height, {}, {}};
   lines.paths.push_back({.role = Role::Cut, .rings = {rim}, .closed = true});
   card.pictures.push_back(std::move(lines));
+}
+
+Gathered gather(const BuiltKit& kit, const CardBlanks& blanks) {
+  Gathered card{{blanks.card, {}, {}, {}, 0}, {}};
+  const bool mayTurn = !kit.kit.keepGrain;
+  for (std::size_t d = 0; d < blanks.demands.size(); ++d) {
+    const BlankDemand& demand = blanks.demands[d];
+    if (blanks.sources[d].item < 0)
+      addPlain(demand, mayTurn, card);
+    else
+      addPiece(pieceOf(kit, blanks.sources[d]), demand.quantity, mayTurn, card);
+  }
+  return card;
 }
 
 Drawing drawMat(const MatLayout& layout, const Gathered& card, Length width, Length height) {
@@ -77,15 +74,11 @@ Drawing drawMat(const MatLayout& layout, const Gathered& card, Length width, Len
 
 }  // namespace
 
-Result<std::vector<MachinePlan>> planMachine(const ClassKit& kit, Length matWidth, Length matHeight,
-                                             const NestOptions& options) {
-  std::vector<Gathered> all;
-  for (const KitItem& item : kit.items)
-    if (const std::optional<Problem> problem = gather(kit, item, all)) return *problem;
-  for (const PlainBlank& blank : kit.blanks) gather(kit, blank, all);
-  if (all.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
-  std::vector<MachinePlan> plans;
-  for (Gathered& card : all) {
+Result<MachinePlan> planMachine(BuiltKit kit, Length matWidth, Length matHeight,
+                                const NestOptions& options) {
+  MachinePlan plan{std::make_shared<const BuiltKit>(std::move(kit)), {}};
+  for (const CardBlanks& blanks : plan.built->cards) {
+    Gathered card = gather(*plan.built, blanks);
     Result<std::vector<MatLayout>> layouts = nest(card.plan.parts, matWidth, matHeight, options);
     if (!layouts) return layouts.problem();
     card.plan.layouts = std::move(layouts).value();
@@ -93,9 +86,9 @@ Result<std::vector<MachinePlan>> planMachine(const ClassKit& kit, Length matWidt
       card.plan.drawings.push_back(drawMat(layout, card, matWidth, matHeight));
       card.plan.mats += layout.count;
     }
-    plans.push_back(std::move(card.plan));
+    plan.cards.push_back(std::move(card.plan));
   }
-  return plans;
+  return plan;
 }
 
 }  // namespace creasewright

@@ -2,12 +2,12 @@
 
 #include "cutting/nesting.h"
 #include "drawing/drawing.h"
-#include "kits/class_kit.h"
+#include "kits/build_kit.h"
 
 namespace creasewright {
 
 /// Mats of one card for a cutting machine.
-struct MachinePlan {
+struct MachineCard {
   Card card;
   std::vector<NestPart> parts;
   std::vector<MatLayout> layouts;
@@ -15,9 +15,15 @@ struct MachinePlan {
   int mats = 0;
 };
 
-/// Nests every piece of the kit, real outlines, for all sets; a plan for each card. Errors: those
-/// of build() and nest().
-Result<std::vector<MachinePlan>> planMachine(const ClassKit& kit, Length matWidth, Length matHeight,
-                                             const NestOptions& options = {});
+/// A class and how a machine cuts it. Copies share what is built.
+struct MachinePlan {
+  std::shared_ptr<const BuiltKit> built;  ///< never null
+  std::vector<MachineCard> cards;         ///< by BuiltKit::cards
+};
+
+/// Nests every piece of the kit, real outlines, for all sets, card by card. Errors: those of
+/// nest().
+Result<MachinePlan> planMachine(BuiltKit kit, Length matWidth, Length matHeight,
+                                const NestOptions& options = {});
 
 }  // namespace creasewright

@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <chrono>
 
+#include "cutting/plan_cutting.h"
 #include "cutting/trim_steps.h"
-#include "document/build.h"
 
 namespace creasewright {
 namespace {
@@ -14,22 +14,17 @@ constexpr double kPatience = 3;    // seconds for all: what was found by then is
 constexpr int kMostPerSet = 12;    // more mats than that nobody glues on in a class
 
 /// The offcuts of a card as sheets of which there are only so many.
-std::vector<StockSheet> offcutSheets(const ClassKit& kit, const CardPlan& card) {
-  std::vector<StockSheet> sheets;
-  for (const Layout& layout : card.plan.layouts) {
-    const StockSheet& from = kit.stock[static_cast<std::size_t>(layout.stock)];
-    for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
-      StockSheet sheet{"offcut", offcut.width, offcut.height};
-      sheet.atHand = offcut.count * layout.count;
-      sheet.pattern = from.pattern;
-      sheet.mayTurn = !from.pattern;
-      sheets.push_back(std::move(sheet));
-    }
-  }
+std::vector<CutSheet> offcutSheets(const CardPlan& card) {
+  std::vector<CutSheet> sheets;
+  for (const Layout& layout : card.plan.layouts)
+    for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut))
+      sheets.push_back({offcut.width, offcut.height, 0, offcut.count * layout.count,
+                        !card.sheetOf(layout).pattern});
   return sheets;
 }
 
-/// The blanks of an extra of an item's box, for all sets; none when the box cannot have it.
+/// The blanks of an extra that is not yet of an item's box, for all sets; none when the box cannot
+/// have it.
 std::vector<BlankDemand> blanksFor(const ClassKit& kit, const KitItem& item, const Extra& extra) {
   Design design = item.design;
   design.extras = {extra};
@@ -51,14 +46,13 @@ double areaOf(const std::vector<BlankDemand>& blanks) {
   return area;
 }
 
-double areaOf(const std::vector<StockSheet>& sheets) {
+double areaOf(const std::vector<CutSheet>& sheets) {
   double area = 0;
-  for (const StockSheet& sheet : sheets)
-    area += sheet.width.mm() * sheet.height.mm() * sheet.atHand;
+  for (const CutSheet& sheet : sheets) area += sheet.width.mm() * sheet.height.mm() * sheet.atHand;
   return area;
 }
 
-bool comesOut(const std::vector<StockSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
+bool comesOut(const std::vector<CutSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
   if (areaOf(blanks) > areaOf(offcuts)) return false;
   return planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false}).ok();
 }
@@ -72,7 +66,7 @@ std::vector<int> cardsFor(const KitItem& item, const KitPlan& plan) {
   std::vector<int> order;
   for (std::size_t c = 0; c < plan.cards.size(); ++c) order.push_back(static_cast<int>(c));
   std::ranges::stable_partition(order, [&](int c) {
-    return !sameCard(plan.cards[static_cast<std::size_t>(c)].card, item.design.card);
+    return !sameCard(plan.cards[static_cast<std::size_t>(c)].card(), item.design.card);
   });
   return order;
 }
@@ -85,9 +79,10 @@ int quantityOf(const std::vector<BlankDemand>& blanks) {
 
 }  // namespace
 
-std::vector<OffcutUse> offcutUses(const ClassKit& kit, const KitPlan& plan) {
-  std::vector<std::vector<StockSheet>> offcuts;
-  for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(kit, card));
+std::vector<OffcutUse> offcutUses(const KitPlan& plan) {
+  const ClassKit& kit = plan.kit();
+  std::vector<std::vector<CutSheet>> offcuts;
+  for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(card));
   std::vector<OffcutUse> uses;
   const auto end = std::chrono::steady_clock::now() + std::chrono::duration<double>(kPatience);
   for (std::size_t i = 0; i < kit.items.size(); ++i) {
@@ -98,7 +93,7 @@ std::vector<OffcutUse> offcutUses(const ClassKit& kit, const KitPlan& plan) {
       for (const int c : cardsFor(item, plan)) {
         if (std::chrono::steady_clock::now() > end) return uses;
         const auto card = static_cast<std::size_t>(c);
-        const Extra extra = standardExtra(**kind, plan.cards[card].card);
+        const Extra extra = standardExtra(**kind, plan.cards[card].card());
         const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);
         const int quantity = quantityOf(blanks);
         if (quantity == 0 || quantity > kMostPerSet * item.perPerson * kit.sets()) break;

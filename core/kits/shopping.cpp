@@ -36,7 +36,8 @@ void buy(ShoppingLine line, int atHand, std::int64_t price, ShoppingList& list) 
   list.lines.push_back(line);
 }
 
-void addSheets(const ClassKit& kit, const KitPlan& plan, ShoppingList& list) {
+void addSheets(const KitPlan& plan, ShoppingList& list) {
+  const ClassKit& kit = plan.kit();
   std::vector<int> left;  // at hand, not yet given to a card
   for (const StockSheet& sheet : kit.stock) left.push_back(sheet.owned);
   for (std::size_t c = 0; c < plan.cards.size(); ++c) {
@@ -99,12 +100,14 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
 
 }  // namespace
 
-ShoppingList shoppingFor(const ClassKit& kit, const KitPlan& plan) {
+ShoppingList shoppingFor(const KitPlan& plan) {
+  const BuiltKit& built = *plan.built;
+  const ClassKit& kit = built.kit;
   ShoppingList list;
-  addSheets(kit, plan, list);
-  addRolls(kit, plan.tapes, ShoppingLine::Kind::Tape, SupplyItemKind::Tape, list);
-  addRolls(kit, plan.ribbons, ShoppingLine::Kind::Ribbon, SupplyItemKind::Ribbon, list);
-  if (plan.gluePlaces > 0) addGlue(kit, plan.gluePlaces, list);
+  addSheets(plan, list);
+  addRolls(kit, built.tapes, ShoppingLine::Kind::Tape, SupplyItemKind::Tape, list);
+  addRolls(kit, built.ribbons, ShoppingLine::Kind::Ribbon, SupplyItemKind::Ribbon, list);
+  if (built.gluePlaces > 0) addGlue(kit, built.gluePlaces, list);
   return list;
 }
 

@@ -2,7 +2,7 @@
 
 #include <vector>
 
-#include "kits/plan_kit.h"
+#include "kits/kit_plan.h"
 
 namespace creasewright {
 
@@ -30,6 +30,6 @@ struct ShoppingList {
 
 /// Whole sheets and whole packs, what is at hand taken off. Tape and ribbon take the listed roll of
 /// their width (the nearest within 0.6 mm).
-ShoppingList shoppingFor(const ClassKit& kit, const KitPlan& plan);
+ShoppingList shoppingFor(const KitPlan& plan);
 
 }  // namespace creasewright

@@ -24,19 +24,38 @@ ClassKit kitFor(int takers) {
   return kit;
 }
 
+KitPlan planned(const ClassKit& kit) {
+  return bench::wanted(planKit(bench::wanted(buildKit(kit))));
+}
+
+void buildKitOfSix(benchmark::State& state) {
+  const ClassKit kit = kitFor(40);
+  for ([[maybe_unused]] auto _ : state)
+    bench::wanted(bench::wanted(buildKit(kit)).items.size() == 6, "not every design is built");
+}
+BENCHMARK(buildKitOfSix)->Unit(benchmark::kMillisecond);
+
+/// What saving takes: the plan is there.
+void pagesOfAPlanFor40(benchmark::State& state) {
+  const KitPlan plan = withFindings(planned(kitFor(40)));
+  const Paper letter = bench::wanted(findPaper("letter"));
+  for ([[maybe_unused]] auto _ : state)
+    bench::wanted(!kitPages(plan, Unit::Inch, letter).empty(), "a plan without pages");
+}
+BENCHMARK(pagesOfAPlanFor40)->Unit(benchmark::kMillisecond);
+
 void planKitFor40(benchmark::State& state) {
   const ClassKit kit = kitFor(40);
   for ([[maybe_unused]] auto _ : state)
-    bench::wanted(bench::wanted(planKit(kit)).sheets > 0, "a plan without sheets");
+    bench::wanted(planned(kit).sheets > 0, "a plan without sheets");
 }
 BENCHMARK(planKitFor40)->Unit(benchmark::kMillisecond);
 
 void planAndPagesFor40(benchmark::State& state) {
   const ClassKit kit = kitFor(40);
   for ([[maybe_unused]] auto _ : state) {
-    const auto plan = bench::wanted(planKit(kit));
     const auto pages =
-        kitPages(kit, plan, findingsFor(kit, plan), Unit::Inch, bench::wanted(findPaper("letter")));
+        kitPages(withFindings(planned(kit)), Unit::Inch, bench::wanted(findPaper("letter")));
     bench::wanted(!pages.empty(), "a plan without pages");
   }
 }

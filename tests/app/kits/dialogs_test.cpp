@@ -4,6 +4,7 @@
 
 #include <gtest/gtest.h>
 
+#include "core/kits/plan_of.h"
 #include "kits/blank_dialog.h"
 #include "kits/names_dialog.h"
 #include "kits/offcut_dialog.h"
@@ -59,10 +60,10 @@ TEST(OffcutDialog, GivesWhatWasTicked) {
                                   Ease::Easy, ToolGrid::millimetre()),
                        1});
   kit.stock = {{"sheet", Length::mm(320), Length::mm(450)}};
-  const KitPlan plan = planKit(kit).value();
-  const std::vector<OffcutUse> uses = offcutUses(kit, plan);
+  const KitPlan plan = withFindings(testing::planOf(kit).value());
+  const std::vector<OffcutUse>& uses = plan.findings->offcuts;
   ASSERT_GE(uses.size(), 2U);
-  OffcutDialog dialog(kit, plan, uses, Unit::Millimetre);
+  OffcutDialog dialog(plan, Unit::Millimetre);
   EXPECT_TRUE(dialog.chosen().empty());
   dialog.tick(1);
   ASSERT_EQ(dialog.chosen().size(), 1U);

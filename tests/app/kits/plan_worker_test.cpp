@@ -4,6 +4,8 @@
 
 #include <gtest/gtest.h>
 
+#include "core/kits/plan_of.h"
+
 namespace creasewright {
 namespace {
 
@@ -22,13 +24,13 @@ TEST(PlanWorker, SendsThePlanOfTheLastStart) {
   std::vector<PlanWorker::Plan> plans;
   QObject::connect(&worker, &PlanWorker::done,
                    [&](const PlanWorker::Plan& plan) { plans.push_back(plan); });
-  worker.start(kitFor(40), 5);
-  worker.start(kitFor(7), 5);
+  worker.start(buildKit(kitFor(40)).value(), 5);
+  worker.start(buildKit(kitFor(7)).value(), 5);
   ASSERT_TRUE(QTest::qWaitFor([&] { return !plans.empty(); }, 20'000));
   QTest::qWait(100);
   ASSERT_EQ(plans.size(), 1U);  // the first one was given up
   ASSERT_TRUE(plans[0]->ok());
-  EXPECT_EQ((*plans[0])->sheets, planKit(kitFor(7)).value().sheets);
+  EXPECT_EQ((*plans[0])->sheets, testing::planOf(kitFor(7)).value().sheets);
   EXPECT_FALSE(worker.isRunning());
 }
 
@@ -38,13 +40,14 @@ TEST(PlanWorker, TellsWhatOneMoreTakesAfterThePlan) {
   std::optional<int> more;
   QObject::connect(&worker, &PlanWorker::done, [&] { planned = true; });
   QObject::connect(&worker, &PlanWorker::found,
-                   [&](const PlanWorker::Plan&, const KitFindings& findings) {
+                   [&](const PlanWorker::Plan&, const PlanWorker::Plan& withFindings) {
                      EXPECT_TRUE(planned);
-                     more = findings.oneMore->sheets;
+                     more = (*withFindings)->findings->oneMore->sheets;
                    });
-  worker.start(kitFor(7), 5);
+  worker.start(buildKit(kitFor(7)).value(), 5);
   ASSERT_TRUE(QTest::qWaitFor([&] { return more.has_value(); }, 20'000));
-  EXPECT_EQ(*more, planKit(kitFor(8)).value().sheets - planKit(kitFor(7)).value().sheets);
+  EXPECT_EQ(*more,
+            testing::planOf(kitFor(8)).value().sheets - testing::planOf(kitFor(7)).value().sheets);
 }
 
 TEST(PlanWorker, StoppedItComesBackWithAPlan) {
@@ -59,7 +62,7 @@ TEST(PlanWorker, StoppedItComesBackWithAPlan) {
                                cards()[0], Ease::Easy, ToolGrid::none());
     kit.items.push_back({design, 1});
   }
-  worker.start(kit, 60);
+  worker.start(buildKit(kit).value(), 60);
   worker.stop();
   ASSERT_TRUE(QTest::qWaitFor([&] { return plan != nullptr; }, 40'000));
   ASSERT_TRUE(plan->ok());
@@ -71,7 +74,7 @@ TEST(PlanWorker, MayBeTakenAwayWhileItWorks) {
   {
     PlanWorker worker;
     QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan&) { ++heard; });
-    worker.start(kitFor(40), 5);
+    worker.start(buildKit(kitFor(40)).value(), 5);
   }
   QTest::qWait(50);
   EXPECT_EQ(heard, 0);

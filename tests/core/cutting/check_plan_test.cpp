@@ -9,7 +9,7 @@ namespace {
 
 /// A sound plan of two blanks from one sheet, and what it is judged by.
 struct Sound {
-  std::vector<StockSheet> stock{{"A4", Length::mm(210), Length::mm(297)}};
+  std::vector<CutSheet> stock{{Length::mm(210), Length::mm(297)}};
   std::vector<BlankDemand> demands{{"Lid", Length::mm(100), Length::mm(200), 2, true},
                                    {"Tag", Length::mm(40), Length::mm(60), 2, true}};
   CuttingPlan plan = planCutting(stock, demands).value();

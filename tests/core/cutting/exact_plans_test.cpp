@@ -19,7 +19,7 @@ using testing::SmallSheet;
 
 struct SmallTask {
   std::vector<SmallBlank> blanks;
-  std::vector<StockSheet> stock;
+  std::vector<CutSheet> stock;
 };
 
 class Draw {
@@ -63,15 +63,14 @@ class Draw {
   SmallTask task(int largest, std::size_t kinds) {
     SmallTask task;
     for (std::size_t s = 0; s < kinds; ++s) {
-      StockSheet sheet;
-      sheet.name = "sheet " + std::to_string(s);
+      CutSheet sheet;
       sheet.width = Length::nanometres(from(6, largest));
       sheet.height = Length::nanometres(from(6, largest));
       task.stock.push_back(sheet);
     }
     const int count = from(2, 4);
     for (int i = 0; i < count; ++i) {
-      const StockSheet& sheet = task.stock[static_cast<std::size_t>(i) % kinds];
+      const CutSheet& sheet = task.stock[static_cast<std::size_t>(i) % kinds];
       task.blanks.push_back(blank(from(0, 4), static_cast<int>(sheet.width.nm()),
                                   static_cast<int>(sheet.height.nm())));
     }
@@ -84,9 +83,9 @@ class Draw {
 
 std::string told(const SmallTask& task) {
   std::string words;
-  for (const StockSheet& sheet : task.stock)
+  for (const CutSheet& sheet : task.stock)
     words += std::to_string(sheet.width.nm()) + "x" + std::to_string(sheet.height.nm()) + " at " +
-             std::to_string(sheet.price) + (sheet.mayTurn ? "" : " grained") + " hand " +
+             std::to_string(sheet.cost) + (sheet.mayTurn ? "" : " grained") + " hand " +
              std::to_string(sheet.atHand) + "; ";
   for (const SmallBlank& b : task.blanks)
     words += std::to_string(b.demand) + " of " + std::to_string(b.width) + "x" +
@@ -126,14 +125,13 @@ int leastCostOf(const SmallTask& task) {
   std::vector<SmallSheet> sheets;
   SmallCounts demand;
   for (const SmallBlank& b : task.blanks) demand.push_back(b.demand);
-  const bool priced =
-      std::ranges::all_of(task.stock, [](const StockSheet& s) { return s.price > 0; });
-  for (const StockSheet& stock : task.stock) {
+  const bool priced = std::ranges::all_of(task.stock, [](const CutSheet& s) { return s.cost > 0; });
+  for (const CutSheet& stock : task.stock) {
     std::vector<SmallBlank> lying = task.blanks;
     for (SmallBlank& b : lying) b.mayTurn = b.mayTurn && stock.mayTurn;
     EveryCut oracle(lying);
     sheets.push_back(
-        {priced ? static_cast<int>(stock.price) : 1, stock.atHand,
+        {priced ? static_cast<int>(stock.cost) : 1, stock.atHand,
          oracle.of(static_cast<int>(stock.width.nm()), static_cast<int>(stock.height.nm()))});
   }
   return testing::leastCost(sheets, demand);
@@ -174,8 +172,8 @@ TEST(ExactPlans, SmallPlansOfScarcePricedAndGrainedSheetsAreTheBestThereAre) {
   for (int round = 0; round < 700; ++round) {
     SmallTask task = draw.task(14, static_cast<std::size_t>(draw.from(2, 3)));
     const bool priced = draw.from(0, 1) == 1;
-    for (StockSheet& sheet : task.stock) {
-      if (priced) sheet.price = draw.from(3, 29);
+    for (CutSheet& sheet : task.stock) {
+      if (priced) sheet.cost = draw.from(3, 29);
       if (draw.from(0, 2) == 0) sheet.atHand = draw.from(0, 3);
       sheet.mayTurn = draw.from(0, 2) > 0;
     }
@@ -187,7 +185,7 @@ TEST(ExactPlans, SmallPlansOfScarcePricedAndGrainedSheetsAreTheBestThereAre) {
 TEST(ExactPlans, APartIsNotRoundedDownToASizeThatIsMissing) {
   SmallTask task;
   task.blanks = {{7, 5, false, 1}, {5, 9, false, 2}};
-  StockSheet sheet;
+  CutSheet sheet;
   sheet.width = Length::nanometres(14);
   sheet.height = Length::nanometres(15);
   task.stock = {sheet};
@@ -200,7 +198,7 @@ BlankDemand blank(const char* name, Length width, Length height, int quantity) {
 }
 
 TEST(ExactPlans, ANarrowStripDoesNotHideThatTwoCardsLieSideBySide) {
-  StockSheet a4;
+  CutSheet a4;
   a4.width = Length::mm(210);
   a4.height = Length::mm(297);
   a4.mayTurn = false;
@@ -213,7 +211,7 @@ TEST(ExactPlans, ANarrowStripDoesNotHideThatTwoCardsLieSideBySide) {
 }
 
 TEST(ExactPlans, ThreeCardsInEighthsAndSixteenthsComeOutOfOneSheet) {
-  StockSheet square;
+  CutSheet square;
   square.width = square.height = Length::inches(12);
   const auto plan =
       planCutting({square}, {blank("A", Length::inches(86, 16), Length::inches(51, 16), 1),
@@ -225,7 +223,7 @@ TEST(ExactPlans, ThreeCardsInEighthsAndSixteenthsComeOutOfOneSheet) {
 
 /// 15 times 15 of them fit, more than a byte of counts holds.
 TEST(ExactPlans, ManyTinyBlanksAreCountedRight) {
-  StockSheet square;
+  CutSheet square;
   square.width = square.height = Length::inches(12);
   const auto plan = planCutting({square}, {blank("A", Length::mm(20), Length::mm(20), 450)});
   ASSERT_TRUE(plan);
@@ -235,10 +233,10 @@ TEST(ExactPlans, ManyTinyBlanksAreCountedRight) {
 
 /// One patterned sheet on the list must not forbid turning on the others.
 TEST(ExactPlans, EachSheetHasItsOwnGrain) {
-  StockSheet plain;
+  CutSheet plain;
   plain.width = Length::mm(210);
   plain.height = Length::mm(297);
-  StockSheet patterned = plain;
+  CutSheet patterned = plain;
   patterned.mayTurn = false;
   const std::vector<BlankDemand> demands{blank("A", Length::mm(140), Length::mm(100), 24)};
   const auto alone = planCutting({plain}, demands);

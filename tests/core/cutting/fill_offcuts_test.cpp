@@ -21,7 +21,7 @@ CuttingPlan planOf(std::vector<Layout> layouts) {
 
 TEST(FillOffcuts, MakesEveryBlankWhateverTheRule) {
   testing::Random random(621);
-  const std::vector<StockSheet> stock{{"a", mm(300), mm(300)}, {"b", mm(210), mm(297)}};
+  const std::vector<CutSheet> stock{{mm(300), mm(300)}, {mm(210), mm(297)}};
   for (int round = 0; round < 40; ++round) {
     std::vector<BlankDemand> demands;
     std::vector<int> quantity;
@@ -42,7 +42,7 @@ TEST(FillOffcuts, MakesEveryBlankWhateverTheRule) {
 
 /// A strip is left on each of six sheets: six blanks go there, the seventh takes a sheet.
 TEST(FillOffcuts, OffcutsComeBeforeNewSheets) {
-  const std::vector<StockSheet> stock{{"sheet", mm(300), mm(300)}};
+  const std::vector<CutSheet> stock{{mm(300), mm(300)}};
   const std::vector<BlankDemand> demands{{"large", mm(300), mm(250), 6},
                                          {"small", mm(280), mm(45), 7}};
   const Result<CuttingPlan> large = planCutting(stock, {demands[0]});
@@ -58,7 +58,7 @@ TEST(FillOffcuts, OffcutsComeBeforeNewSheets) {
 }
 
 TEST(FillOffcuts, KeepsToTheSheetsAtHand) {
-  std::vector<StockSheet> stock{{"sheet", mm(300), mm(300)}};
+  std::vector<CutSheet> stock{{mm(300), mm(300)}};
   const std::vector<BlankDemand> demands{{"large", mm(200), mm(200), 3}};
   stock[0].atHand = 2;
   EXPECT_FALSE(fillOffcuts({}, stock, demands, {3}, {}));
@@ -69,7 +69,7 @@ TEST(FillOffcuts, KeepsToTheSheetsAtHand) {
 /// 24 boxes with labels in two layers from 320 x 450 mm sheets, once planned with six sheets after
 /// five seconds: the boxes alone take five, and all labels come out of what they leave.
 TEST(PlanCutting, SmallBlanksComeOutOfTheOffcutsOfLargeOnes) {
-  const std::vector<StockSheet> stock{{"sheet", mm(320), mm(450)}};
+  const std::vector<CutSheet> stock{{mm(320), mm(450)}};
   const std::vector<BlankDemand> demands{{"tray", mm(116), mm(97), 24},
                                          {"lid", mm(114), mm(95), 24},
                                          {"label", mm(36), mm(24), 24},

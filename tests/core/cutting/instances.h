@@ -45,7 +45,7 @@ inline std::optional<CuttingInstance> readInstance(const std::string& name) {
 
 /// The sheets and blanks of a gcutNd instance as the planner takes them.
 struct CuttingTask {
-  std::vector<StockSheet> stock;
+  std::vector<CutSheet> stock;
   std::vector<BlankDemand> demands;
 };
 
@@ -53,8 +53,7 @@ inline std::optional<CuttingTask> readTask(int number, bool mayTurn) {
   const auto instance = readInstance("gcut" + std::to_string(number) + "d");
   if (!instance) return std::nullopt;
   CuttingTask task;
-  task.stock = {
-      {"sheet", Length::nanometres(instance->width), Length::nanometres(instance->height)}};
+  task.stock = {{Length::nanometres(instance->width), Length::nanometres(instance->height)}};
   for (const auto& type : instance->types)
     task.demands.push_back({std::to_string(task.demands.size()), Length::nanometres(type.width),
                             Length::nanometres(type.height), static_cast<int>(type.number),

@@ -45,13 +45,13 @@ inline bool isGuillotine(const std::vector<Placed>& parts) {
 }
 
 /// What is wrong with a plan, in words; empty when nothing is.
-inline std::string planFault(const CuttingPlan& plan, const std::vector<StockSheet>& stock,
+inline std::string planFault(const CuttingPlan& plan, const std::vector<CutSheet>& stock,
                              const std::vector<BlankDemand>& demands) {
   std::vector<int> have(demands.size(), 0);
   std::vector<int> used(stock.size(), 0);
   int sheets = 0;
   for (const Layout& layout : plan.layouts) {
-    const StockSheet& sheet = stock.at(static_cast<std::size_t>(layout.stock));
+    const CutSheet& sheet = stock.at(static_cast<std::size_t>(layout.stock));
     sheets += layout.count;
     used[static_cast<std::size_t>(layout.stock)] += layout.count;
     std::vector<Placed> parts;

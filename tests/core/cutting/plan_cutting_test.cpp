@@ -17,7 +17,7 @@ Length mm(double value) { return Length::mm(value); }
 
 /// Two blanks of half a sheet each: arithmetic that needs no source.
 TEST(PlanCutting, HalvesFillTheirSheets) {
-  const std::vector<StockSheet> stock{{"a4", mm(210), mm(297)}};
+  const std::vector<CutSheet> stock{{mm(210), mm(297)}};
   const std::vector<BlankDemand> demands{{"half", mm(148.5), mm(210), 25}};
   const auto plan = planCutting(stock, demands);
   ASSERT_TRUE(plan);
@@ -28,7 +28,7 @@ TEST(PlanCutting, HalvesFillTheirSheets) {
 
 /// The blank fits only turned, and grain may forbid it.
 TEST(PlanCutting, TurnsOnlyWhatMayTurn) {
-  const std::vector<StockSheet> stock{{"s", mm(100), mm(200)}};
+  const std::vector<CutSheet> stock{{mm(100), mm(200)}};
   std::vector<BlankDemand> demands{{"long", mm(180), mm(90), 2}};
   const auto turned = planCutting(stock, demands);
   ASSERT_TRUE(turned);
@@ -41,8 +41,7 @@ TEST(PlanCutting, TurnsOnlyWhatMayTurn) {
 }
 
 TEST(PlanCutting, LeastCostWhenEveryStockHasAPrice) {
-  const std::vector<StockSheet> stock{{"large", mm(200), mm(200), 100},
-                                      {"small", mm(100), mm(200), 30}};
+  const std::vector<CutSheet> stock{{mm(200), mm(200), 100}, {mm(100), mm(200), 30}};
   const std::vector<BlankDemand> demands{{"blank", mm(95), mm(190), 4}};
   const auto plan = planCutting(stock, demands);
   ASSERT_TRUE(plan);
@@ -51,7 +50,7 @@ TEST(PlanCutting, LeastCostWhenEveryStockHasAPrice) {
 }
 
 TEST(PlanCutting, KeepsToTheSheetsAtHand) {
-  std::vector<StockSheet> stock{{"few", mm(200), mm(200), 0, 1}, {"many", mm(100), mm(100), 0, 9}};
+  std::vector<CutSheet> stock{{mm(200), mm(200), 0, 1}, {mm(100), mm(100), 0, 9}};
   const std::vector<BlankDemand> demands{{"blank", mm(90), mm(90), 8}};
   const auto plan = planCutting(stock, demands);
   ASSERT_TRUE(plan);
@@ -67,7 +66,7 @@ TEST(PlanCutting, KeepsToTheSheetsAtHand) {
 TEST(PlanCutting, SmallKitsAreProvenBest) {
   testing::Random random(304);
   for (int round = 0; round < 20; ++round) {
-    const std::vector<StockSheet> stock{{"12x12", Length::inches(12), Length::inches(12)}};
+    const std::vector<CutSheet> stock{{Length::inches(12), Length::inches(12)}};
     std::vector<BlankDemand> demands;
     for (int i = 0; i < 8; ++i)
       demands.push_back({std::to_string(i), Length::inches(random.whole(24, 160), 16),
@@ -85,7 +84,7 @@ TEST(PlanCutting, RandomPlansAreSound) {
   int proven = 0;
   constexpr int kRounds = 30;
   for (int round = 0; round < kRounds; ++round) {
-    const std::vector<StockSheet> stock{{"12x12", mm(304.8), mm(304.8)}};
+    const std::vector<CutSheet> stock{{mm(304.8), mm(304.8)}};
     std::vector<BlankDemand> demands;
     const int count = random.whole(1, 7);
     double needed = 0;
@@ -106,8 +105,7 @@ TEST(PlanCutting, RandomPlansAreSound) {
 /// Many sizes that share no unit: a plan comes back, sound, and claims nothing it cannot prove.
 TEST(PlanCutting, ManyOddSizesGiveASoundPlan) {
   testing::Random random(303);
-  const std::vector<StockSheet> stock{{"large", mm(700), mm(1000)},
-                                      {"small", mm(304.8), mm(304.8)}};
+  const std::vector<CutSheet> stock{{mm(700), mm(1000)}, {mm(304.8), mm(304.8)}};
   std::vector<BlankDemand> demands;
   for (int i = 0; i < 40; ++i)
     demands.push_back({std::to_string(i), Length::nanometres(random.whole(20'000'000, 280'000'000)),

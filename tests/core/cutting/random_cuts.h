@@ -84,7 +84,7 @@ inline void expectExactly(const CutNode& sheet, Length width, Length height,
   CuttingPlan plan;
   plan.layouts = {{0, 1, sheet}};
   plan.sheets = 1;
-  EXPECT_EQ(planFault(plan, {{"s", width, height}}, demands), "");
+  EXPECT_EQ(planFault(plan, {{width, height}}, demands), "");
   int sum = 0;
   for (const BlankDemand& demand : demands) sum += demand.quantity;
   EXPECT_EQ(blanksIn(sheet).size(), static_cast<std::size_t>(sum));

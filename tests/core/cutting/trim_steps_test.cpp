@@ -41,7 +41,7 @@ void cutThrough(const TrimStep& step, const CutLine& cut, std::vector<Part>& par
 }
 
 TEST(TrimSteps, CutsRunFromEdgeToEdge) {
-  const std::vector<StockSheet> stock{{"letter", mm(215.9), mm(279.4)}};
+  const std::vector<CutSheet> stock{{mm(215.9), mm(279.4)}};
   const std::vector<BlankDemand> demands{{"a", mm(90), mm(60), 9}, {"b", mm(120), mm(45), 5}};
   const auto plan = planCutting(stock, demands);
   ASSERT_TRUE(plan);

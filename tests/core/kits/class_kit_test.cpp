@@ -4,10 +4,10 @@
 #include <nlohmann/json.hpp>
 
 #include "core/cutting/plan_check.h"
+#include "core/kits/plan_of.h"
 #include "document/build.h"
 #include "kits/first_sheet.h"
 #include "kits/layout_drawing.h"
-#include "kits/plan_kit.h"
 
 namespace creasewright {
 namespace {
@@ -132,7 +132,7 @@ TEST(ClassKit, HostileFieldsGiveAKitOrAProblem) {
       const auto result = readKit(changed.dump(), "k");
       (result ? read : refused)++;
       if (result && h % 4 == 0) {
-        const auto plan = planKit(*result, {.seconds = 0.02, .fewestLayouts = false});
+        const auto plan = testing::planOf(*result, {.seconds = 0.02, .fewestLayouts = false});
         EXPECT_TRUE(plan.ok() || !codeName(plan.problem().code).empty()) << path;
       }
     }
@@ -142,16 +142,16 @@ TEST(ClassKit, HostileFieldsGiveAKitOrAProblem) {
 
 TEST(PlanKit, CutsEveryPieceForEverybody) {
   const ClassKit kit = soapKit(12);
-  const auto plan = planKit(kit);
+  const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
   ASSERT_EQ(plan->cards.size(), 1u);
   const CardPlan& card = plan->cards[0];
-  EXPECT_EQ(card.demands.size(), 3u);  // tray, lid, band
-  for (const BlankDemand& demand : card.demands) EXPECT_EQ(demand.quantity, 13);
-  EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands), "");
+  EXPECT_EQ(card.demands().size(), 3u);  // tray, lid, band
+  for (const BlankDemand& demand : card.demands()) EXPECT_EQ(demand.quantity, 13);
+  EXPECT_EQ(testing::planFault(card.plan, testing::cutStock(kit), card.demands()), "");
   EXPECT_TRUE(plan->proven);
-  EXPECT_FALSE(plan->tapes.empty());
-  const auto json = nlohmann::json::parse(kitJson(kit, *plan));
+  EXPECT_FALSE(plan->built->tapes.empty());
+  const auto json = nlohmann::json::parse(kitJson(*plan));
   EXPECT_EQ(json["sheets"], plan->sheets);
   int pieces = 0;
   for (const auto& layout : json["cards"][0]["layouts"])
@@ -166,21 +166,21 @@ TEST(PlanKit, PlainBlanksAndSinglePiecesAreOnlyCut) {
   kit.items.pop_back();
   kit.blanks = {{"Panel", Length::inches(4), Length::inches(6), kit.items[0].design.card, 3},
                 {"Strip", Length::inches(1), Length::inches(8), cards()[2], 1}};
-  const auto plan = planKit(kit);
+  const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
   ASSERT_EQ(plan->cards.size(), 2U);
-  ASSERT_EQ(plan->cards[0].demands.size(), 2U);
-  EXPECT_EQ(plan->cards[0].sources[0].piece, "lid");
-  EXPECT_EQ(plan->cards[0].demands[0].quantity, 26);
-  EXPECT_EQ(plan->cards[0].demands[1].quantity, 39);
-  EXPECT_EQ(plan->cards[0].sources[1].item, -1);
-  EXPECT_EQ(plan->cards[1].firstLetter, 2);
-  EXPECT_EQ(plan->minutes, std::vector<int>{0});
-  EXPECT_TRUE(plan->tapes.empty());
+  ASSERT_EQ(plan->cards[0].demands().size(), 2U);
+  EXPECT_EQ(plan->cards[0].sources()[0].piece, "lid");
+  EXPECT_EQ(plan->cards[0].demands()[0].quantity, 26);
+  EXPECT_EQ(plan->cards[0].demands()[1].quantity, 39);
+  EXPECT_EQ(plan->cards[0].sources()[1].item, -1);
+  EXPECT_EQ(plan->cards[1].firstLetter(), 2);
+  EXPECT_EQ(plan->built->minutes(0), 0);
+  EXPECT_TRUE(plan->built->tapes.empty());
   for (const CardPlan& card : plan->cards)
-    EXPECT_EQ(testing::planFault(card.plan, kit.stock, card.demands), "");
+    EXPECT_EQ(testing::planFault(card.plan, testing::cutStock(kit), card.demands()), "");
   kit.items[0].piece = "spout";
-  const auto none = planKit(kit);
+  const auto none = testing::planOf(kit);
   ASSERT_FALSE(none);
   EXPECT_EQ(none.problem().code, ProblemCode::PieceUnknown);
 }
@@ -192,30 +192,30 @@ TEST(PlanKit, ChoosesASheetThatHoldsEveryBlank) {
   const std::vector<StockSheet> stock{{"A4", Length::mm(210), Length::mm(297)},
                                       {"12x12", Length::inches(12), Length::inches(12)},
                                       {"A3", Length::mm(297), Length::mm(420)}};
-  EXPECT_EQ(firstSheetFor(kit, stock, 0), 0);
+  EXPECT_EQ(firstSheetFor(buildKit(kit).value(), stock, 0), 0);
   kit.blanks[0].height = Length::mm(220);
-  EXPECT_EQ(firstSheetFor(kit, stock, 0), 2);  // metric before inches
-  EXPECT_EQ(firstSheetFor(kit, stock, 1), 1);
+  EXPECT_EQ(firstSheetFor(buildKit(kit).value(), stock, 0), 2);  // metric before inches
+  EXPECT_EQ(firstSheetFor(buildKit(kit).value(), stock, 1), 1);
   kit.blanks[0].height = Length::mm(900);
-  EXPECT_EQ(firstSheetFor(kit, stock, 0), 0);
+  EXPECT_EQ(firstSheetFor(buildKit(kit).value(), stock, 0), 0);
 }
 
 TEST(PlanKit, SaysWhatOneMoreTakes) {
   const ClassKit kit = soapKit(5);
-  const auto plan = planKit(kit);
+  const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
-  const auto more = oneMoreFor(kit, *plan);
+  const auto more = oneMoreFor(*plan);
   ASSERT_TRUE(more);
   EXPECT_GE(more->sheets, 0);
   EXPECT_LE(more->sheets, 3);
   EXPECT_EQ(more->price, 0);
-  const auto json = nlohmann::json::parse(kitJson(kit, *plan, more));
+  const auto json = nlohmann::json::parse(kitJson(withFindings(*plan)));
   EXPECT_EQ(json["one_more"]["sheets"], more->sheets);
-  EXPECT_TRUE(nlohmann::json::parse(kitJson(kit, *plan))["one_more"].is_null());
+  EXPECT_TRUE(nlohmann::json::parse(kitJson(*plan))["one_more"].is_null());
   // With prices it is told what the next person costs.
   ClassKit priced = kit;
   for (StockSheet& sheet : priced.stock) sheet.price = 50;
-  const auto costs = oneMoreFor(priced, planKit(priced).value());
+  const auto costs = oneMoreFor(testing::planOf(priced).value());
   ASSERT_TRUE(costs);
   EXPECT_EQ(costs->price, 50 * costs->sheets);
 }
@@ -223,7 +223,7 @@ TEST(PlanKit, SaysWhatOneMoreTakes) {
 TEST(PlanKit, ABlankLargerThanEverySheetIsNamed) {
   ClassKit kit = soapKit(5);
   kit.stock = {{"tiny", Length::mm(50), Length::mm(50)}};
-  const auto plan = planKit(kit);
+  const auto plan = testing::planOf(kit);
   ASSERT_FALSE(plan);
   EXPECT_EQ(plan.problem().code, ProblemCode::BlankTooLarge);
   EXPECT_FALSE(plan.problem().where.empty());
@@ -231,7 +231,7 @@ TEST(PlanKit, ABlankLargerThanEverySheetIsNamed) {
 
 TEST(LayoutDrawing, StaysInItsRoomAndNamesEveryBlank) {
   const ClassKit kit = soapKit(12);
-  const auto plan = planKit(kit);
+  const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
   for (const Layout& layout : plan->cards[0].plan.layouts) {
     const Drawing drawing = drawLayout(layout, 90, 120);

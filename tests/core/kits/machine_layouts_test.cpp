@@ -15,10 +15,10 @@ TEST(MachineLayouts, AKitsNetsLieOnTheirMatsAsNested) {
                                   ToolGrid::millimetre());
     kit.items.push_back({*design, 1});
   }
-  const auto plans = planMachine(kit, Length::inches(12), Length::inches(12));
-  ASSERT_TRUE(plans.ok());
-  ASSERT_EQ(plans->size(), 1U);
-  const MachinePlan& plan = plans->front();
+  const auto whole = planMachine(buildKit(kit).value(), Length::inches(12), Length::inches(12));
+  ASSERT_TRUE(whole.ok());
+  ASSERT_EQ(whole->cards.size(), 1U);
+  const MachineCard& plan = whole->cards.front();
   testing::expectSound(plan.parts, plan.layouts, 304.8, 304.8, 2);
   ASSERT_EQ(plan.drawings.size(), plan.layouts.size());
   double cut = 0;

@@ -1,12 +1,10 @@
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 #include <gtest/gtest.h>
 
 #include "document/file_io.h"
-#include "extras/extra_kind.h"
-#include "kits/csv.h"
-#include "kits/own_cards.h"
-#include "kits/shopping.h"
+#include "stock/csv.h"
+#include "stock/own_cards.h"
 
 namespace creasewright {
 namespace {
@@ -124,108 +122,6 @@ TEST(StockList, OnlyWhatIsMissingIsAdded) {
   std::vector<SupplyItem> supplies;
   const SupplyItem tape{"T", "Tape", SupplyItemKind::Tape, Length::mm(6), Length::mm(25000)};
   EXPECT_EQ(addMissing({tape, tape}, supplies), 1);
-}
-
-ClassKit smallKit() {
-  ClassKit kit;
-  kit.takers = 10;
-  Design tray = *newDesign("framed-tray", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
-                           ToolGrid::sixteenthInch());
-  const ExtraKind& ribbon = **findExtraKind("ribbon");
-  tray.extras.push_back(standardExtra(ribbon, tray.card));
-  kit.items.push_back({tray, 1});
-  kit.stock = {{"12 x 12 in", Length::inches(12), Length::inches(12), 50}};
-  kit.stock[0].owned = 2;
-  return kit;
-}
-
-TEST(Shopping, WholePacksAreBoughtAndWhatIsAtHandIsTakenOff) {
-  ClassKit kit = smallKit();
-  const KitPlan bare = planKit(kit).value();
-  ASSERT_EQ(bare.ribbons.size(), 1U);
-  ASSERT_FALSE(bare.tapes.empty());
-  kit.supplies = {
-      {"R", "Ribbon", SupplyItemKind::Ribbon, bare.ribbons[0].width, Length::mm(3000), 0, 320, 1},
-      {"T", "Tape", SupplyItemKind::Tape, bare.tapes[0].width, Length::mm(25000), 0, 450, 0}};
-  const ShoppingList list = shoppingFor(kit, bare);
-  const ShoppingLine& sheets = list.lines.at(0);
-  EXPECT_EQ(sheets.needed, bare.sheets);
-  EXPECT_EQ(sheets.toBuy, bare.sheets - 2);
-  EXPECT_EQ(sheets.cost, 50 * (bare.sheets - 2));
-  for (const ShoppingLine& line : list.lines) {
-    if (line.kind == ShoppingLine::Kind::Ribbon) {
-      const int packs = static_cast<int>(std::ceil(bare.ribbons[0].length.mm() / 3000));
-      EXPECT_EQ(line.needed, packs);
-      EXPECT_EQ(line.cost, 320 * (packs - 1));
-    }
-  }
-  std::int64_t sum = 0;
-  for (const ShoppingLine& line : list.lines) sum += line.cost;
-  EXPECT_EQ(list.cost, sum);
-}
-
-/// 6 mm and 1/4 in are cut from one roll: it is bought, and taken from the shelf, once.
-TEST(Shopping, OneRollServesAllThatIsCutFromIt) {
-  ClassKit kit = smallKit();
-  KitPlan plan;
-  plan.tapes = {{Length::mm(6), Length::mm(9000), 10},
-                {Length::inches(1, 4), Length::mm(9000), 10}};
-  kit.supplies = {
-      {"T", "Tape", SupplyItemKind::Tape, Length::inches(1, 4), Length::mm(10000), 0, 450, 1}};
-  const ShoppingList list = shoppingFor(kit, plan);
-  ASSERT_EQ(list.lines.size(), 1U);
-  EXPECT_EQ(list.lines[0].needed, 2);
-  EXPECT_EQ(list.lines[0].atHand, 1);
-  EXPECT_EQ(list.cost, 450);
-}
-
-TEST(Kit, BlanksKeepToTheGrain) {
-  ClassKit kit = smallKit();
-  kit.items[0].design.extras.clear();
-  const KitPlan plan = planKit(kit).value();
-  const BlankDemand blank = plan.cards[0].demands[0];
-  ASSERT_GT(blank.width, blank.height);
-  // A sheet as wide as the blank is high: it fits only when turned.
-  kit.stock = {{"strip", blank.height, Length::inches(12), 0}};
-  kit.stock[0].grain = Grain::Long;
-  EXPECT_TRUE(planKit(kit).ok());
-  kit.keepGrain = true;
-  const Result<KitPlan> stopped = planKit(kit);
-  ASSERT_FALSE(stopped.ok());
-  EXPECT_EQ(stopped.problem().code, ProblemCode::GrainConflict);
-  // With the grain across, the sheet itself is turned.
-  kit.stock[0].grain = Grain::Short;
-  const Result<KitPlan> turned = planKit(kit);
-  ASSERT_TRUE(turned.ok());
-  for (const Layout& layout : turned->cards[0].plan.layouts)
-    eachNode(layout.sheet, [](const CutNode& node) { EXPECT_FALSE(node.turned); });
-}
-
-TEST(Kit, ItsNamesSuppliesAndSheetsAreSaved) {
-  ClassKit kit = smallKit();
-  kit.names = {"Ada", "Ben"};
-  kit.keepGrain = true;
-  kit.stock[0].code = "K12";
-  kit.stock[0].grain = Grain::Short;
-  kit.supplies = {
-      {"R", "Ribbon", SupplyItemKind::Ribbon, Length::mm(15), Length::mm(3000), 0, 320, 1}};
-  const Result<ClassKit> read = readKit(writeKit(kit), "a.cwkit");
-  ASSERT_TRUE(read.ok()) << read.problem().where;
-  EXPECT_EQ(read->names, kit.names);
-  EXPECT_EQ(read->supplies, kit.supplies);
-  EXPECT_TRUE(read->keepGrain);
-  EXPECT_EQ(writeKit(*read), writeKit(kit));
-}
-
-TEST(Kit, SheetsOfAnotherCardAreNotUsed) {
-  ClassKit kit = smallKit();
-  kit.stock.push_back({"large", Length::inches(24), Length::inches(24), 50});
-  kit.stock[1].card = "index-90lb";
-  const KitPlan any = planKit(kit).value();
-  for (const Layout& layout : any.cards[0].plan.layouts) EXPECT_EQ(layout.stock, 0);
-  kit.items[0].design.card = *findCard("index-90lb");
-  const KitPlan own = planKit(kit).value();
-  for (const Layout& layout : own.cards[0].plan.layouts) EXPECT_EQ(layout.stock, 1);
 }
 
 }  // namespace

@@ -7,7 +7,7 @@
 #include <vector>
 
 #include "base/result.h"
-#include "cutting/cutting.h"
+#include "stock/stock_sheet.h"
 
 namespace creasewright {
 

@@ -1,4 +1,4 @@
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 #include <algorithm>
 #include <array>
@@ -12,7 +12,7 @@
 #include "document/limit_problems.h"
 #include "fit/basis.h"
 #include "fit/card.h"
-#include "kits/csv.h"
+#include "stock/csv.h"
 #include "units/length_text.h"
 
 namespace creasewright {

@@ -5,7 +5,7 @@
 #include <nlohmann/json.hpp>
 
 #include "document/json_fields.h"
-#include "kits/stock_list.h"
+#include "stock/stock_list.h"
 
 namespace creasewright {
 

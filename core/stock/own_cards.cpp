@@ -1,4 +1,4 @@
-#include "kits/own_cards.h"
+#include "stock/own_cards.h"
 
 #include <algorithm>
 #include <optional>

@@ -1,4 +1,4 @@
-#include "kits/csv.h"
+#include "stock/csv.h"
 
 #include <algorithm>
 #include <array>

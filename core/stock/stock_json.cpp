@@ -1,4 +1,4 @@
-#include "kits/stock_json.h"
+#include "stock/stock_json.h"
 
 #include "base/file_limits.h"
 #include "document/limit_problems.h"

@@ -2,8 +2,8 @@
 
 #include <vector>
 
-#include "cutting/cutting.h"
 #include "fit/card.h"
+#include "stock/stock_sheet.h"
 
 namespace creasewright {
 

@@ -1,4 +1,4 @@
-#include "shell/history_actions.h"
+#include "widgets/history_actions.h"
 
 #include <QCoreApplication>
 

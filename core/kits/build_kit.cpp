@@ -1,0 +1,141 @@
+#include "kits/build_kit.h"
+
+#include <algorithm>
+#include <map>
+
+#include "base/excerpt.h"
+#include "guide/guide_time.h"
+#include "guide/make_guide.h"
+
+namespace creasewright {
+namespace {
+
+std::string titleOf(const BuiltDesign& built) {
+  return built.design.title.empty() ? std::string(built.style->title) : built.design.title;
+}
+
+std::string nameOf(const BuiltDesign& built, const BuiltPiece& piece) {
+  return built.pieces.size() == 1 ? titleOf(built) : titleOf(built) + ": " + piece.piece.name;
+}
+
+/// The names of a design's pieces, as in a list.
+std::string piecesOf(const BuiltDesign& built) {
+  std::string names;
+  for (const BuiltPiece& piece : built.pieces)
+    names += (names.empty() ? "" : ", ") + piece.piece.name;
+  return names;
+}
+
+void addDemand(const Card& of, BlankDemand demand, BlankSource source, BuiltKit& built) {
+  auto card = std::ranges::find_if(
+      built.cards, [&](const CardBlanks& other) { return sameCard(other.card, of); });
+  if (card == built.cards.end()) card = built.cards.insert(card, {of, {}, {}, 0});
+  card->demands.push_back(std::move(demand));
+  card->sources.push_back(std::move(source));
+}
+
+std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
+  const KitItem& item = built.kit.items[index];
+  const BuiltDesign& design = built.items[index]->design;
+  bool found = false;
+  for (std::size_t p = 0; p < design.pieces.size(); ++p) {
+    const BuiltPiece& piece = design.pieces[p];
+    if (!item.cuts(piece.piece.name)) continue;
+    found = true;
+    const int perSet = item.perPerson * piece.piece.count;
+    addDemand(piece.card,
+              {nameOf(design, piece), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
+               perSet * built.kit.sets(), true},
+              {static_cast<int>(index), piece.piece.name, perSet, design.pieces.size() == 1, p},
+              built);
+  }
+  if (found) return std::nullopt;
+  return Problem{
+      ProblemCode::PieceUnknown, titleOf(design), {excerpt(item.piece), piecesOf(design)}};
+}
+
+void addPlainBlanks(BuiltKit& built) {
+  for (const PlainBlank& blank : built.kit.blanks)
+    addDemand(blank.card,
+              {blank.name, blank.width, blank.height, blank.perPerson * built.kit.sets(), true},
+              {-1, {}, blank.perPerson}, built);
+}
+
+struct Needs {
+  std::map<Length, TapeNeed> tapes;
+  std::map<Length, TapeNeed> ribbons;
+};
+
+void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
+  for (const Supply& supply : guide.supplies) {
+    if (supply.kind == SupplyKind::LiquidGlue) glue += supply.quantity * sets;
+    if (supply.kind != SupplyKind::Tape && supply.kind != SupplyKind::Ribbon) continue;
+    TapeNeed& tape = (supply.kind == SupplyKind::Tape ? needs.tapes : needs.ribbons)[supply.width];
+    tape.width = supply.width;
+    tape.length += supply.length * sets;
+    tape.strips += supply.quantity * sets;
+  }
+}
+
+/// What goes with the designs that are made whole.
+void addSupplies(BuiltKit& built) {
+  Needs needs;
+  for (std::size_t i = 0; i < built.items.size(); ++i) {
+    const KitItem& item = built.kit.items[i];
+    if (item.piece.empty())
+      addSupplies(built.items[i]->guide, built.kit.sets() * item.perPerson, needs,
+                  built.gluePlaces);
+  }
+  for (const auto& [width, tape] : needs.tapes) built.tapes.push_back(tape);
+  for (const auto& [width, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
+}
+
+Result<std::shared_ptr<const BuiltItem>> builtItem(const Design& design, const BuiltKit* known) {
+  if (known != nullptr) {
+    const auto item = std::ranges::find_if(
+        known->items, [&](const auto& other) { return other->design.design == design; });
+    if (item != known->items.end()) return *item;
+  }
+  Result<BuiltDesign> built = build(design);
+  if (!built) return built.problem();
+  Guide guide = makeGuide(*built);
+  return std::make_shared<const BuiltItem>(BuiltItem{std::move(built).value(), std::move(guide)});
+}
+
+std::optional<Problem> takersProblem(const ClassKit& kit) {
+  if (kit.takers >= 1 && kit.takers <= kMostTakers && kit.sets() <= 2 * kMostTakers)
+    return std::nullopt;
+  return Problem{ProblemCode::TakersWrong,
+                 "takers",
+                 {std::int64_t{kit.takers}, std::int64_t{1}, std::int64_t{kMostTakers}}};
+}
+
+}  // namespace
+
+int BuiltKit::minutes(std::size_t item) const {
+  const KitItem& of = kit.items[item];
+  return of.piece.empty() ? minutesFor(items[item]->guide) * of.perPerson : 0;
+}
+
+Result<BuiltKit> buildKit(ClassKit kit, const BuiltKit* known) {
+  if (const std::optional<Problem> problem = takersProblem(kit)) return *problem;
+  BuiltKit built;
+  built.kit = std::move(kit);
+  for (std::size_t i = 0; i < built.kit.items.size(); ++i) {
+    Result<std::shared_ptr<const BuiltItem>> item = builtItem(built.kit.items[i].design, known);
+    if (!item) return item.problem();
+    built.items.push_back(std::move(item).value());
+    if (const std::optional<Problem> problem = addBlanks(i, built)) return *problem;
+  }
+  addPlainBlanks(built);
+  if (built.cards.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
+  int letter = 0;
+  for (CardBlanks& card : built.cards) {
+    card.firstLetter = letter;
+    letter += static_cast<int>(card.demands.size());
+  }
+  addSupplies(built);
+  return built;
+}
+
+}  // namespace creasewright
