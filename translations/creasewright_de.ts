@@ -3246,8 +3246,8 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="33"/>
-        <source>Mind the pattern’s way: lay the sheet upright as drawn.</source>
-        <translation>Auf die Richtung des Musters achten: den Bogen aufrecht legen wie gezeichnet.</translation>
+        <source>Mind the pattern’s way: lay the sheet as drawn.</source>
+        <translation>Auf die Richtung des Musters achten: den Bogen wie gezeichnet legen.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_words.cpp" line="44"/>

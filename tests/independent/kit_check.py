@@ -20,6 +20,7 @@ import subprocess
 import sys
 import tempfile
 
+import carrier_judge
 import class_kit
 import every_cut
 import paper
@@ -27,6 +28,7 @@ import paper_judge
 import plan_judge
 import random_kits
 import relatives
+import same_judge
 from design_kits import design_kit
 
 FEW = 60  # kits of the test suite; slow kinds only come with more
@@ -61,6 +63,13 @@ class Planner:
         said = self.run(self.words(kit), out)
         return (None if said else json.loads(out.read_text(encoding="utf-8"))), said
 
+    def carriers(self, kit, mat):
+        """The folder of the machine's files, or what was said."""
+        out = self.folder / "machine"
+        size = "x".join(f"{side:g}" for side in mat)
+        said = self.run([*self.words(kit), "--machine", f"{size}mm"], f"{out}/")
+        return out, said
+
     def papers(self, kit):
         """The folder with pages, table and kit."""
         out = self.folder / "papers"
@@ -70,11 +79,15 @@ class Planner:
         return out
 
 
-def judge_papers(planner, kit, plan):
+def judge_papers(planner, kit, plan, same):
+    """The pages for themselves; with `same` they must show the plan of another run, and the saved kit give it again."""
     folder = planner.papers(kit)
     pages = paper.read_paper(folder / "plan.pdf", (90, 50))
-    wrong = paper_judge.judge_paper(kit, plan, pages)
-    wrong += paper_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
+    wrong = paper_judge.judge_paper(kit, pages)
+    if not same:
+        return wrong
+    wrong += same_judge.judge_same(kit, plan, pages)
+    wrong += same_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
     again = planner.folder / "again.json"
     said = planner.run(["kit", str(folder / "class.cwkit")], again)
     if said or json.loads(again.read_text(encoding="utf-8")) != plan:
@@ -134,8 +147,21 @@ def judge_relative(planner, kit, plan, chance):
     return wrong
 
 
+def judge_machine_kit(planner, chance):
+    """(kit, faults, outcome) of a kit for a cutting machine."""
+    kit = design_kit(planner.program, planner.folder, chance)
+    kit.keep_grain = chance.random() < 0.3
+    mat = chance.choice(((304.8, 304.8), (330.0, 330.0), (304.8, 609.6)))
+    folder, said = planner.carriers(kit, mat)
+    if said:
+        return kit, [] if "larger than" in said else [f"no-plan: said is: {said}"], "no plan"
+    return kit, carrier_judge.judge_carriers(kit, folder, mat), "nested"
+
+
 def judge_kit(planner, kind, chance, thorough):
     """(kit, faults, outcome)."""
+    if kind == "machine":
+        return judge_machine_kit(planner, chance)
     unit = None
     if kind == "every-cut":
         kit, unit = random_kits.brute_kit(chance)
@@ -151,7 +177,7 @@ def judge_kit(planner, kind, chance, thorough):
         return kit, wrong, "no plan"
     wrong += plan_judge.judge_plan(kit, plan)
     if not unit or chance.random() < 0.2:
-        wrong += judge_papers(planner, kit, plan)
+        wrong += judge_papers(planner, kit, plan, bool(unit) or thorough)
     if thorough or unit:
         wrong += judge_one_more(planner, kit, unit, plan)
     if thorough and not unit:
@@ -193,7 +219,7 @@ def main():
     program, kinds = sys.argv[1], sys.argv[2:]
     count = int(os.environ.get("CREASEWRIGHT_KITS", FEW))
     thorough = count > FEW
-    every = ["every-cut", "designs", *random_kits.KINDS]
+    every = ["every-cut", "designs", "machine", *random_kits.KINDS]
     kinds = kinds or [kind for kind in every if thorough or kind not in SLOW]
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
     print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run), {count} kits", flush=True)

@@ -2,6 +2,7 @@
 
 import dataclasses
 import re
+import statistics
 import subprocess
 import xml.etree.ElementTree as xml
 
@@ -96,7 +97,7 @@ def blocks_of(words, marks=r"[•!]"):
     if not words:
         return blocks
     lines = lines_of(words)
-    body = min(line.height for line in lines)
+    body = statistics.mode(round(line.height, 1) for line in lines)
     left = min(line.left for line in lines)
     was_heading = False
     for line in lines:
@@ -124,8 +125,7 @@ def split_page(words):
     if not titles:
         return words, []
     titles.sort(key=lambda w: w.top)
-    first = titles[0].top - 2
-    head = [w for w in words if w.bottom < first + 2]
+    head = [w for w in words if w.bottom < titles[0].top - 2]  # the picture begins level with its text
     layouts = []
     for i, title in enumerate(titles):
         end = titles[i + 1].top - 0.5 if i + 1 < len(titles) else float("inf")

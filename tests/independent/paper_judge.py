@@ -1,14 +1,13 @@
-"""Judges the pages and the table of a class against the kit: what is printed must be right, carried out literally."""
+"""Judges the printed pages of a class against the kit: what they tell must be right, carried out literally."""
 
 import collections
-import csv
-import io
 import re
 
 from class_kit import MM
-from plan_judge import Faults, mm, nm
-from trim_words import LENGTH, NUMBER, Trimmer, read_length, read_size
+from plan_judge import Faults, mm
+from trim_words import LENGTH, NUMBER, Trimmer, read_size
 
+FINEST = MM // 20  # what a hand can set (common practice, no published source)
 LEAST_OFFCUT = 30 * MM  # a side of what the pages call an offcut
 SIZE = rf"{NUMBER} × {LENGTH}"
 
@@ -66,7 +65,7 @@ def judge_cut_piece(letter, part, blank, may_turn, where, faults):
     fitting = [size for size in sizes if part.x.may_be(size[0]) and part.y.may_be(size[1])]
     if not fitting:
         faults.add("steps", f"{where}: a {letter} comes out as {mm(part.x.value)} x {mm(part.y.value)} mm")
-    elif all(part.x.value < x or part.y.value < y for x, y in fitting):
+    elif all(min(part.x.value - x, part.y.value - y) < -FINEST for x, y in fitting):
         faults.add("below-size", f"{where}: a {letter} comes out as {mm(part.x.value)} x {mm(part.y.value)} mm, too small")
 
 
@@ -158,10 +157,11 @@ def judge_layouts(paper, kit, faults):
 # Lists and labels
 
 
-def judge_bags(paper, kit, faults):
-    """The packing list says what is in a bag; each bag has its label."""
-    known = lettered(kit)
-    for text, (letter, (blank, _)) in zip(paper.lists.get("In each bag", []), known.items()):
+def judge_packing(paper, kit, faults):
+    lines, known = paper.lists.get("In each bag", []), lettered(kit)
+    if len(lines) != len(known):
+        faults.add("parts-list", f"{len(lines)} lines for {len(known)} blanks")
+    for text, (letter, (blank, _)) in zip(lines, known.items()):
         match = counted(rf"(\d+) blanks? ([A-Z]+): (.+), ({SIZE})", text, faults, "words")
         if not match:
             continue
@@ -172,11 +172,13 @@ def judge_bags(paper, kit, faults):
             faults.add("parts-list", f"{text}: its name is {blank.name}")
         if not (w.may_be(blank.w) and h.may_be(blank.h)):
             faults.add("parts-list", f"{text}: it is {mm(blank.w)} x {mm(blank.h)} mm")
-    if len(paper.lists.get("In each bag", [])) != len(known):
-        faults.add("parts-list", f"{len(paper.lists.get('In each bag', []))} lines for {len(known)} blanks")
-    per_set = sum(blank.per_set for blank, _ in known.values())
-    spare = ["Name:"] * kit.takers + ["Spare set"] * kit.spares
-    wanted = kit.names + spare[len(kit.names) :]
+
+
+def judge_labels(paper, kit, faults):
+    """Each bag has its label, and no name is without one."""
+    per_set = sum(blank.per_set for blank, _ in lettered(kit).values())
+    nameless = ["Name:"] * kit.takers + ["Spare set"] * kit.spares
+    wanted = kit.names + nameless[len(kit.names) :]
     have = [label[0] for label in paper.labels]
     if have != wanted:
         faults.add("labels", f"labels for {have}, bags for {wanted}")
@@ -185,125 +187,63 @@ def judge_bags(paper, kit, faults):
             faults.add("labels", f"{label}: there are {per_set} blanks in a bag")
 
 
+SHEET_LINE = (
+    rf"(?P<needed>\d+) sheets? of .+, (?P<name>[^,]+) \((?P<size>{SIZE})\)"
+    r"(?:; (?:(?P<shelf>\d+) at hand, (?P<buy>\d+) to buy)?(?:, )?(?:costs (?P<cost>[\d.,]+))?)?"
+)
+
+
+def judge_sheet_line(line, text, kit, left, faults):
+    """(sheet, how many, what they cost); `left` = by name, on the shelf."""
+    sheet, needed = next(sheet for sheet in kit.sheets if sheet.name == line["name"]), int(line["needed"])
+    w, h = read_size(line["size"])
+    if not (w.may_be(sheet.w) and h.may_be(sheet.h)):
+        faults.add("shopping", f"{text}: it is {mm(sheet.w)} x {mm(sheet.h)} mm")
+    shelf = min(needed, left[sheet.name])
+    left[sheet.name] -= shelf
+    buy = needed - shelf
+    if (int(line["shelf"] or 0), int(line["buy"] or needed)) != (shelf, buy):
+        faults.add("shopping", f"{text}: {shelf} are at hand, {buy} to buy")
+    if money(line["cost"] or "0") != buy * sheet.price:
+        faults.add("shopping", f"{text}: costs {buy * sheet.price / 100}")
+    return sheet.name, needed, buy * sheet.price
+
+
 def judge_shopping(paper, kit, layouts, faults):
-    """Sheets bought and taken from the shelf, and what they cost."""
-    used = collections.Counter()
-    for layout in layouts:
-        if layout:
-            used[layout[0]] += layout[1]
-    by_name = {sheet.name: sheet for sheet in kit.sheets}
+    """Sheets bought and taken from the shelf are those that are cut, and what they cost."""
     left = {sheet.name: sheet.owned for sheet in kit.sheets}
-    listed, cost, told_cost = collections.Counter(), 0, None
+    listed, cost, told = collections.Counter(), 0, 0
     for text in paper.lists.get("Shopping list", []):
-        sheets = re.fullmatch(
-            rf"(\d+) sheets? of .+, ([^,]+) \(({SIZE})\)(?:; (?:(\d+) at hand, (\d+) to buy)?(?:, )?(?:costs ([\d.,]+))?)?", text
-        )
+        line = re.fullmatch(SHEET_LINE, text)
         total = re.match(r"To buy in all: ([\d.,]+?), which is ([\d.,]+?) a set", text)
         if total:
-            told_cost = money(total[1])
-            each = told_cost // kit.sets
-            if money(total[2]) != each:
-                faults.add("shopping", f"{text}: a set is {each / 100}")
-        if not sheets or sheets[2] not in by_name:
-            if " sheet" in text and not total:
-                faults.add("words", f"not understood: {text}")
-            continue
-        needed, sheet = int(sheets[1]), by_name[sheets[2]]
-        listed[sheet.name] += needed
-        w, h = read_size(sheets[3])
-        if not (w.may_be(sheet.w) and h.may_be(sheet.h)):
-            faults.add("shopping", f"{text}: it is {mm(sheet.w)} x {mm(sheet.h)} mm")
-        shelf = min(needed, left[sheet.name])
-        left[sheet.name] -= shelf
-        buy = needed - shelf
-        if (int(sheets[4] or 0), int(sheets[5] or needed)) != (shelf, buy):
-            faults.add("shopping", f"{text}: {shelf} are at hand, {buy} to buy")
-        if money(sheets[6] or "0") != buy * sheet.price:
-            faults.add("shopping", f"{text}: costs {buy * sheet.price / 100}")
-        cost += buy * sheet.price
+            told = money(total[1])
+            if money(total[2]) != told // kit.sets:
+                faults.add("shopping", f"{text}: a set is {told // kit.sets / 100}")
+        elif line and line["name"] in left:
+            name, needed, paid = judge_sheet_line(line, text, kit, left, faults)
+            listed[name] += needed
+            cost += paid
+        elif re.match(r"\d+ sheet", text):
+            faults.add("words", f"not understood: {text}")
+    used = collections.Counter()
+    for layout in filter(None, layouts):
+        used[layout[0]] += layout[1]
     if listed != used:
         faults.add("shopping", f"{dict(listed)} are listed, {dict(used)} are cut")
-    if cost != (told_cost or 0) and not kit.designs:  # tape and glue cost too
-        faults.add("shopping", f"{told_cost} in all, the sheets cost {cost}")
+    if cost != told and not kit.designs:  # tape and glue cost too
+        faults.add("shopping", f"{told} in all, the sheets cost {cost}")
 
 
-def judge_head(paper, kit, plan, faults):
-    """The sentences below the title, against the plan's file."""
-    head = " ".join(paper.head[1:])
-    people = f"For {kit.takers} {'people' if kit.takers > 1 else 'person'}"
-    spares = f", and {kit.spares} spare set{'s' if kit.spares > 1 else ''}" if kit.spares else ""
-    if people + spares not in head:
-        faults.add("people", f"{head}: it is {people + spares}")
-    sheets = re.search(r"(\d+) sheets?(?:,| at|;)", head)
-    if not sheets or int(sheets[1]) != plan["sheets"]:
-        faults.add("sheets", f"{head}: {plan['sheets']} stand in the file")
-    if ("proven" in head) != plan["proven"]:
-        faults.add("proof", f"{head}: the file says proven {plan['proven']}")
-    least = re.search(r"at least (\d+) are needed", head)
-    bound = sum(card["bound"] for card in plan["cards"])
-    if least and int(least[1]) != bound:
-        faults.add("bound", f"{head}: {bound} stands in the file")
-
-
-def judge_same(layouts, plan, faults):
-    """The pages show the plan that the file holds."""
-    printed = [layout and (layout[0], layout[1], dict(layout[2])) for layout in layouts]
-    filed = [
-        (stock, count, dict(collections.Counter(letter for letter, _, _ in pieces)))
-        for (_, count, stock), pieces in filed_layouts(plan).items()
-    ]
-    if printed != filed:
-        faults.add("same", f"the pages show {printed}, the file {filed}")
-
-
-def judge_paper(kit, plan, paper):
+def judge_paper(kit, paper):
     """Faults of the printed pages, `paper` as read by read_paper."""
     faults = Faults()
     layouts = judge_layouts(paper, kit, faults)
-    judge_bags(paper, kit, faults)
+    judge_packing(paper, kit, faults)
+    judge_labels(paper, kit, faults)
     judge_shopping(paper, kit, layouts, faults)
-    judge_head(paper, kit, plan, faults)
-    judge_same(layouts, plan, faults)
+    people = f"For {kit.takers} {'people' if kit.takers > 1 else 'person'}"
+    spares = f", and {kit.spares} spare set{'s' if kit.spares > 1 else ''}" if kit.spares else ""
+    if people + spares not in paper.head:
+        faults.add("people", f"{paper.head}: it is {people + spares}")
     return faults
-
-
-# The table
-
-
-def judge_table(kit, plan, text):
-    """Faults of plan.csv: the same pieces, in the same places, as the plan's file; lengths have three decimals."""
-    faults = Faults()
-    known = lettered(kit)
-    table = collections.defaultdict(list)
-    for row in csv.DictReader(io.StringIO(text)):
-        size = tuple(round(float(row[key]) * MM) for key in ("x_mm", "y_mm", "width_mm", "height_mm"))
-        table[int(row["layout"]), int(row["sheets"]), row["stock"]].append((row["blank"], row["turned"] == "1", size))
-        if row["blank"] not in known:
-            faults.add("table", f"there is no blank {row['blank']}")
-        elif known[row["blank"]][0].design is None and row["name"] != known[row["blank"]][0].name:
-            faults.add("table", f"{row['blank']} is called {row['name']}")
-    filed = filed_layouts(plan)
-    if list(table) != list(filed):
-        faults.add("table", f"the table's layouts are {list(table)}, the plan's {list(filed)}")
-        return faults
-    for layout, pieces in filed.items():
-        if not all(same_piece(a, b) for a, b in zip(sorted(pieces), sorted(table[layout]))) or len(pieces) != len(table[layout]):
-            faults.add("table", f"layout {layout[0]} is not the plan's")
-    return faults
-
-
-def same_piece(a, b):
-    return a[:2] == b[:2] and all(abs(x - y) <= 501 for x, y in zip(a[2], b[2]))
-
-
-def filed_layouts(plan):
-    """{(number, sheets, stock): [(letter, turned, place)]} of the plan's file."""
-    filed, first = {}, 0
-    for card in plan["cards"]:
-        names = {demand["name"]: letters(first + i) for i, demand in enumerate(card["demands"])}
-        first += len(names)
-        for layout in card["layouts"]:
-            filed[len(filed) + 1, layout["count"], layout["stock"]] = [
-                (names[p["name"]], p["turned"], tuple(nm(p[key]) for key in "xywh")) for p in layout["pieces"]
-            ]
-    return filed

@@ -152,8 +152,8 @@ def mixed_units_kit(chance):
 
 def two_card_kit(chance):
     """A second card, cut from the same sheets of any card or from its own."""
-    sheets = [dataclasses.replace(sheet, **scarce(chance, 0.4)) for sheet in some_sheets(chance, 2)]
-    sheets.append(Sheet("Plenty", 320 * MM, 450 * MM))
+    sheets = [dataclasses.replace(sheet, **scarce(chance, 0.6)) for sheet in some_sheets(chance, 2)]
+    sheets.append(Sheet("Plenty", 210 * MM, 297 * MM))
     if chance.random() < 0.5:
         sheets.append(Sheet("Heavy", 330 * MM, 483 * MM, card="cover-110lb"))
     blanks = some_blanks(chance, sheets, chance.randint(2, 6))
