@@ -106,7 +106,8 @@ def judge_carriers(kit, folder, mat):
     faults, have, wanted = Faults(), collections.Counter(), collections.Counter()
     for blanks in kit.demands().values():
         for blank in blanks:
-            wanted[(blank.w / MM, blank.h / MM)] += blank.per_set * kit.sets
+            size = (blank.w / MM, blank.h / MM)
+            wanted[size if kit.keep_grain else tuple(sorted(size))] += blank.per_set * kit.sets
     sizes = list(wanted)
     files = sorted(folder.glob("*.svg"))
     for svg in files:

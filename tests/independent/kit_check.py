@@ -31,8 +31,9 @@ import relatives
 import same_judge
 from design_kits import design_kit
 
-FEW = 60  # kits of the test suite; slow kinds only come with more
-SLOW = ("priced", "scarce", "many-sizes", "tiny", "two-cards")
+FEW = 60  # kits of the test suite
+# Left out of the few: slow ones, and those whose settings are printed below the size that is asked for.
+ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny", "two-cards", "mixed-units")
 SECONDS = 120
 NO_PLAN = ("do not suffice", "larger than every sheet", "grain", "pattern")
 MOST_LINES = 6
@@ -88,11 +89,20 @@ def judge_papers(planner, kit, plan, same):
         return wrong
     wrong += same_judge.judge_same(kit, plan, pages)
     wrong += same_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
+    return wrong + judge_saved(planner, folder / "class.cwkit", plan)
+
+
+def judge_saved(planner, file, plan):
+    """The saved kit gives the same plan, whatever else the machine does."""
     again = planner.folder / "again.json"
-    said = planner.run(["kit", str(folder / "class.cwkit")], again)
-    if said or json.loads(again.read_text(encoding="utf-8")) != plan:
-        wrong.append(f"saved: the saved kit gives another plan; {said}")
-    return wrong
+    said = planner.run(["kit", str(file)], again)
+    if said:
+        return [f"saved: the saved kit gives no plan: {said}"]
+    other = json.loads(again.read_text(encoding="utf-8"))
+    if other == plan:
+        return []
+    sums = [(p["sheets"], plan_judge.total_bound(p), p["one_more"]) for p in (plan, other)]
+    return [f"unsteady: the same kit gave {sums[0]} and then {sums[1]}" + (", laid out otherwise" if sums[0] == sums[1] else "")]
 
 
 def judge_against_enumeration(kit, unit, plan, said):
@@ -220,7 +230,7 @@ def main():
     count = int(os.environ.get("CREASEWRIGHT_KITS", FEW))
     thorough = count > FEW
     every = ["every-cut", "designs", "machine", *random_kits.KINDS]
-    kinds = kinds or [kind for kind in every if thorough or kind not in SLOW]
+    kinds = kinds or [kind for kind in every if thorough or kind not in ONLY_OF_MANY]
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
     print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run), {count} kits", flush=True)
     jobs = [(program, kind, seed, number, thorough) for kind, number in work(kinds, count)]

@@ -54,7 +54,7 @@ def with_plenty_of_sheets(kit, chance):
 
 def with_one_more_kind(kit, chance):
     model = chance.choice(kit.sheets)
-    w, h = chance.choice(((250, 350), (210, 297), (500, 320)))
+    w, h = chance.choice(((250, 350), (210, 300), (500, 320)))
     more = dataclasses.replace(model, name="More", w=w * MM, h=h * MM, limit=False, owned=0, card="")
     return dataclasses.replace(kit, sheets=[*kit.sheets, more])
 
