@@ -15,6 +15,7 @@ import multiprocessing
 import os
 import pathlib
 import random
+import resource
 import shlex
 import subprocess
 import sys
@@ -35,6 +36,7 @@ FEW = 60  # kits of the test suite
 # Left out of the few: slow ones, and those whose settings are printed below the size that is asked for.
 ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny", "two-cards", "mixed-units")
 SECONDS = 120
+MOST_MEMORY = int(os.environ.get("CREASEWRIGHT_MEMORY", "100"))  # MB of a process; sanitizers take more
 NO_PLAN = ("do not suffice", "larger than every sheet", "grain", "pattern")
 MOST_LINES = 6
 
@@ -44,14 +46,17 @@ class Planner:
 
     def __init__(self, program, folder):
         self.program, self.folder = program, pathlib.Path(folder)
+        self.slowest = 0.0  # seconds of the processor
 
     def words(self, kit):
         return ["kit", *class_kit.write_kit(kit, self.folder)]
 
     def run(self, words, out):
+        before = resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime
         done = subprocess.run(
             [self.program, *words, "-o", str(out)], capture_output=True, text=True, timeout=SECONDS, check=False
         )
+        self.slowest = max(self.slowest, resource.getrusage(resource.RUSAGE_CHILDREN).ru_utime - before)
         said = [line for line in done.stderr.splitlines() if not line.startswith("Planning for ")]
         if done.returncode not in (0, 2) or (done.returncode == 2) != bool(said):
             raise RuntimeError(f"exit {done.returncode}: {done.stderr.strip()}")
@@ -157,6 +162,20 @@ def judge_relative(planner, kit, plan, chance):
     return wrong
 
 
+def must_have_a_plan(kit):
+    """Whether every blank fits a sheet of which there are as many as one wants."""
+
+    def holds(sheet, blank):
+        w, h = kit.laid(sheet)
+        return (blank.w <= w and blank.h <= h) or (kit.may_turn(sheet) and blank.h <= w and blank.w <= h)
+
+    return all(
+        any(holds(sheet, blank) for sheet in kit.sheets_for(card) if not sheet.limit)
+        for card, blanks in kit.demands().items()
+        for blank in blanks
+    )
+
+
 def judge_machine_kit(planner, chance):
     """(kit, faults, outcome) of a kit for a cutting machine."""
     kit = design_kit(planner.program, planner.folder, chance)
@@ -182,7 +201,7 @@ def judge_kit(planner, kind, chance, thorough):
     plan, said = planner.plan(kit)
     wrong = judge_against_enumeration(kit, unit, plan, said) if unit else []
     if plan is None:
-        if not any(words in said for words in NO_PLAN):
+        if must_have_a_plan(kit) or not any(words in said for words in NO_PLAN):
             wrong.append(f"no-plan: said is: {said}")
         return kit, wrong, "no plan"
     wrong += plan_judge.judge_plan(kit, plan)
@@ -196,23 +215,24 @@ def judge_kit(planner, kind, chance, thorough):
 
 
 def check(program, kind, seed, number, thorough):
-    """(kind, lines that say what is wrong, outcome)."""
+    """(kind, lines that say what is wrong, outcome, seconds of the slowest run)."""
     chance = random.Random(f"{seed} {kind} {number}")
     with tempfile.TemporaryDirectory() as folder:
-        planner = Planner(program, folder)
-        kit = None
+        planner, kit = Planner(program, folder), None
         try:
             kit, wrong, outcome = judge_kit(planner, kind, chance, thorough)
-        except (RuntimeError, KeyError, ValueError, subprocess.SubprocessError) as error:
+        except Exception as error:  # a file that a judge cannot even read is a fault like others
             wrong, outcome = [f"{type(error).__name__}: {str(error)[:300]}"], "broken"
-        if not wrong:
-            return kind, [], outcome
-        shown = list(dict.fromkeys(wrong))[:MOST_LINES]
-        lines = [f"{kind} {number}", *(f"    {line}" for line in shown)]
-        if kit is None:  # made again, without running anything
-            return kind, lines, outcome
-        lines += [f"  {shlex.join(planner.words(kit))}", *(f"  | {row}" for row in class_kit.sheet_table(kit).splitlines())]
-        return kind, lines, outcome
+        memory = resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss / 1024
+        if memory > MOST_MEMORY:
+            wrong.append(f"memory: {memory:.0f} MB, in this kit or one before it on this process")
+        lines = []
+        if wrong:
+            shown = list(dict.fromkeys(wrong))[:MOST_LINES]
+            lines = [f"{kind} {number}", *(f"    {line}" for line in shown)]
+        if wrong and kit:
+            lines += [f"  {shlex.join(planner.words(kit))}", *(f"  | {row}" for row in class_kit.sheet_table(kit).splitlines())]
+        return kind, lines, outcome, planner.slowest
 
 
 def work(kinds, count):
@@ -234,14 +254,15 @@ def main():
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "0")) or random.SystemRandom().randrange(1, 1 << 31)
     print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run), {count} kits", flush=True)
     jobs = [(program, kind, seed, number, thorough) for kind, number in work(kinds, count)]
-    outcomes, failed = collections.defaultdict(collections.Counter), 0
+    outcomes, slowest, failed = collections.defaultdict(collections.Counter), collections.Counter(), 0
     with multiprocessing.Pool(int(os.environ.get("CREASEWRIGHT_JOBS", "0")) or None) as pool:
-        for kind, lines, outcome in pool.imap_unordered(run_job, jobs):
+        for kind, lines, outcome, seconds in pool.imap_unordered(run_job, jobs):
             outcomes[kind][outcome] += 1
+            slowest[kind] = max(slowest[kind], seconds)
             failed += bool(lines)
             print(*lines, sep="\n", end="\n" if lines else "", flush=True)
     for kind, counts in outcomes.items():
-        print(f"{kind}: " + ", ".join(f"{n} {outcome}" for outcome, n in sorted(counts.items())))
+        print(f"{kind}: " + ", ".join(f"{n} {outcome}" for outcome, n in sorted(counts.items())), f"; slowest {slowest[kind]:.1f} s")
     print(f"{failed} kits with something wrong")
     return 1 if failed or not outcomes else 0
 

@@ -91,17 +91,20 @@ def lines_of(words):
     return result
 
 
-def blocks_of(words, marks=r"[•!]"):
-    """Headings are set larger than their lines; a line further in than a mark goes on with the one above."""
+def blocks_of(words, marks=r"[•!]", begins=False):
+    """Headings are set larger than their lines; a line further in than a mark goes on with the one above.
+
+    `begins`: the first line is a heading for certain, however few lines there are.
+    """
     blocks = []
     if not words:
         return blocks
     lines = lines_of(words)
-    body = statistics.mode(round(line.height, 1) for line in lines)
+    body = lines[0].height / 1.3 if begins else statistics.mode(round(line.height, 1) for line in lines)
     left = min(line.left for line in lines)
     was_heading = False
     for line in lines:
-        is_heading = line.height > 1.2 * body
+        is_heading = line.height > 1.15 * body
         if is_heading and was_heading and abs(line.height - size) < 0.1:
             blocks[-1].heading += " " + line.text
         elif is_heading:
@@ -154,7 +157,7 @@ def read_paper(pdf, label):
             if number == 0 and not paper.head and not paper.lists:
                 paper.head = [block.heading, *(text for _, text in block.items)]
             paper.lists.setdefault(block.heading, []).extend(text for _, text in block.items)
-        paper.layouts += [blocks_of(words, r"[•!]|\d+")[0] for words in layouts]
+        paper.layouts += [blocks_of(words, r"[•!]|\d+", begins=True)[0] for words in layouts]
     return paper
 
 

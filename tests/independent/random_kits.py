@@ -33,36 +33,58 @@ def tricky_side(chance, side):
     return min(side, max(1, wanted))
 
 
-def brute_kit(chance):
-    """A kit that plain enumeration can solve, and the unit its sizes are whole multiples of."""
-    unit = chance.choice((5, 6, 7, 9, 11)) * MM
-    kinds = chance.choice((1, 1, 2, 3))
-    sides = [(chance.randint(12, 60), chance.randint(12, 60)) for _ in range(kinds)]
-    largest = max(sides, key=lambda side: side[0] * side[1])
-    types = chance.randint(1, 3)
-    takers = chance.choice((1, 1, 1, 2, 3))
-    if chance.random() < 0.15:  # a millimetre is the unit itself: everything as small as it goes
-        unit = MM
-        sides = [(chance.randint(24, 50), chance.randint(24, 50)) for _ in range(kinds)]
-        largest = max(sides)
-    least = -(-LEAST * MM // unit)
-    blanks = []
-    for i in range(types):
-        w, h = (max(least, tricky_side(chance, side)) for side in largest)
-        blanks.append(Blank(f"N{i + 1}", w * unit, h * unit, 1 if takers > 1 else chance.randint(1, 3)))
-    prices = chance.random() < 0.5
-    keep = chance.random() < 0.3
-    sheets = [
+def small_sizes(chance, sheet, least):
+    """One to three sizes for a small sheet: tricky ones, twins, squares, one as large as the sheet, a narrow strip."""
+    side = lambda i: max(least, tricky_side(chance, sheet[i]))
+    sizes = [(side(0), side(1)) for _ in range(chance.randint(1, 3))]
+    special = chance.randrange(8)
+    if special == 0:
+        sizes[-1] = sizes[0]  # the same under two names
+    elif special == 1:
+        sizes[-1] = sizes[0][::-1]
+    elif special == 2:
+        sizes[0] = sheet
+    elif special == 3:
+        sizes[0] = (sizes[0][0], sizes[0][0])
+    elif special == 4:
+        sizes[0] = (max(least, chance.randint(1, 3)), side(1))
+    elif special == 5:  # a little longer than one that is wanted more often
+        a, b = sizes[0]
+        sizes[-1] = (max(least, a - chance.randint(1, 3)), b)
+    return [(max(least, w), max(least, h)) for w, h in sizes]
+
+
+def small_sheets(chance, sides, unit, keep):
+    prices = chance.choice(("none", "any", "some", "prime"))
+    coin = {"none": lambda: 0, "any": lambda: chance.randint(10, 99), "some": lambda: chance.choice((0, 35)),
+            "prime": lambda: chance.choice((31, 37, 41, 43, 53))}[prices]  # fmt: skip
+    return [
         Sheet(
             f"S{i + 1}", w * unit, h * unit,
-            price=chance.randint(10, 99) if prices else 0,
+            price=coin(),
             grain=chance.choice(("", "long", "short")) if keep else "",
             pattern=chance.random() < 0.25,
             **scarce(chance, 0.4),
         )
         for i, (w, h) in enumerate(sides)
     ]  # fmt: skip
-    return Kit(sheets, blanks, takers=takers, keep_grain=keep), unit
+
+
+def brute_kit(chance):
+    """A kit that plain enumeration can solve, and the unit its sizes are whole multiples of."""
+    unit, least, most = chance.choice((5, 6, 7, 9, 11)) * MM, 1, 60
+    if chance.random() < 0.15:  # a millimetre is the unit itself: everything as small as it goes
+        unit, least, most = MM, LEAST, 70
+    sides = [(chance.randint(12, most), chance.randint(12, most)) for _ in range(chance.choice((1, 1, 2, 3)))]
+    if unit == MM:
+        sides = [(max(30, w), max(30, h)) for w, h in sides]
+    sizes = small_sizes(chance, max(sides, key=lambda side: side[0] * side[1]), least)
+    takers = chance.choice((1, 1, 1, 2, 3))
+    blanks = [
+        Blank(f"N{i + 1}", w * unit, h * unit, 1 if takers > 1 else chance.randint(1, 3)) for i, (w, h) in enumerate(sizes)
+    ]
+    keep = chance.random() < 0.3
+    return Kit(small_sheets(chance, sides, unit, keep), blanks, takers=takers, keep_grain=keep), unit
 
 
 def scarce(chance, share):
