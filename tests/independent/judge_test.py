@@ -16,10 +16,12 @@ import every_cut
 import paper
 import paper_judge
 import plan_judge
+import random_kits
 import relatives
 import same_judge
 from class_kit import INCH, MM, Blank, Kit, Sheet
-from kit_check import Planner, judge_against_enumeration, judge_one_more
+from kit_laws import judge_against_optimum, judge_one_more, must_have_a_plan
+from planner import Planner
 
 PROGRAM = os.environ["CREASEWRIGHT_PROGRAM"]
 # Layouts with strips, rests and offcuts; scarce sheets with prices, a grain, a pattern, something left over.
@@ -286,13 +288,28 @@ class Enumeration(Judged):
     def test_a_false_proof_shows(self):
         kit = Kit([Sheet("S", 140 * MM, 150 * MM)], [Blank("A", 70 * MM, 50 * MM), Blank("B", 50 * MM, 90 * MM, 2)], keep_grain=True)
         plan, _ = self.planner.plan(kit)
-        self.assertEqual(judge_against_enumeration(kit, 10 * MM, plan, ""), [])
+        self.assertEqual(judge_against_optimum(1, plan, ""), [])
         worse = copy.deepcopy(plan)
         worse["cards"][0].update(cost=2, bound=2)
-        self.expect("false-proof", judge_against_enumeration(kit, 10 * MM, worse, ""))
-        self.expect("no-plan", judge_against_enumeration(kit, 10 * MM, None, "The sheets do not suffice."))
+        self.expect("false-proof", judge_against_optimum(1, worse, ""))
+        self.expect("no-plan", judge_against_optimum(1, None, "The sheets do not suffice."))
         more = {**plan, "one_more": {"sheets": 0, "price": 0, "proven": True}}
         self.expect("one-more", judge_one_more(self.planner, kit, 10 * MM, more))
+
+
+    def test_a_plan_that_must_exist(self):
+        blank = Blank("A", 90 * MM, 150 * MM)
+        sheet = Sheet("S", 160 * MM, 100 * MM)
+        self.assertTrue(must_have_a_plan(Kit([sheet], [blank])))
+        self.assertFalse(must_have_a_plan(Kit([sheet], [blank], keep_grain=True)))
+        self.assertFalse(must_have_a_plan(Kit([Sheet("S", 160 * MM, 100 * MM, limit=True, owned=1)], [blank])))
+
+    def test_whole_sheets_leave_nothing(self):
+        for seed in range(50):
+            kit, cost = random_kits.whole_sheets_kit(random.Random(seed))
+            area = kit.takers * sum(blank.w * blank.h * blank.per_set for blank in kit.blanks)
+            most = max(sheet.w * sheet.h / (sheet.price or 1) for sheet in kit.sheets)
+            self.assertEqual(area, cost * most)
 
 
 class Relatives(unittest.TestCase):

@@ -195,6 +195,42 @@ def tiny_blanks_kit(chance):
     return Kit(sheets, lettered(sizes, chance), takers=chance.randint(60, 400))
 
 
+def parted(chance, w, h, least, most):
+    """Sizes of the parts of a rectangle after random cuts from edge to edge, about `most` of them; nothing is left."""
+    parts = [(w, h)]
+    for _ in range(4 * most):
+        if len(parts) >= most:
+            break
+        x, y = parts.pop(chance.randrange(len(parts)))
+        upright = chance.random() < x / (x + y)
+        side = x if upright else y
+        if side < 2 * least:
+            parts.append((x, y))
+            continue
+        at = chance.choice((side // 2, side // 3, chance.randint(least, side - least)))
+        at = min(max(at, least), side - least)
+        parts += [(at, y), (side - at, y)] if upright else [(x, at), (x, side - at)]
+    return parts
+
+
+def whole_sheets_kit(chance):
+    """A kit cut from whole sheets without any waste, so that what they cost is the least; and that cost.
+
+    Where sheets have prices they go by the area, so that no others do for less.
+    """
+    takers, kinds = chance.randint(1, 12), chance.randint(1, 2)
+    sides = chance.sample(((200, 300), (300, 400), (240, 320), (300, 300), (400, 600)), kinds)
+    sheets = [Sheet(f"S{i + 1}", w * MM, h * MM, price=w * h // 100 if kinds > 1 else 0) for i, (w, h) in enumerate(sides)]
+    counts, cost = {}, 0
+    for sheet in chance.choices(sheets, k=chance.randint(1, 3)):
+        cost += takers * (sheet.price if kinds > 1 else 1)
+        for size in parted(chance, sheet.w // MM, sheet.h // MM, 20, chance.randint(2, 12)):
+            counts[size] = counts.get(size, 0) + 1
+    blanks = [Blank(f"N{i + 1}", w * MM, h * MM, count) for i, ((w, h), count) in enumerate(counts.items())]
+    pattern = chance.random() < 0.4
+    return Kit([dataclasses.replace(sheet, pattern=pattern) for sheet in sheets], blanks, takers=takers), cost
+
+
 KINDS = {
     "plain": plain_kit, "priced": priced_kit, "scarce": scarce_kit, "grained": grained_kit, "patterned": patterned_kit,
     "odd": odd_kit, "inch": inch_kit, "mixed-units": mixed_units_kit, "two-cards": two_card_kit,
