@@ -37,7 +37,8 @@ def pieces_of(program, design, number, per_set, folder):
 def design_kit(program, folder, chance):
     """One or two designs, and plain blanks beside them."""
     styles = known_styles(program)
-    kit = Kit([Sheet("S1", 12 * INCH, 12 * INCH), Sheet("S2", 420 * MM, 297 * MM)], [], takers=chance.randint(1, 9), spares=chance.randint(0, 1))
+    sheets = [Sheet("S1", 12 * INCH, 12 * INCH), Sheet("S2", 420 * MM, 297 * MM)]
+    kit = Kit(sheets, [], takers=chance.randint(1, 9), spares=chance.randint(0, 1))
     for number in range(chance.randint(1, 2)):
         file = folder / f"design{number}.cwdesign"
         style, product = chance.choice(styles), chance.choice(PRODUCTS)

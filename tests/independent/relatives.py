@@ -29,7 +29,8 @@ def with_a_smaller_blank(kit, chance):
     less = chance.choice((1, 2, 7)) * MM
     if min(blank.w, blank.h) < 5 * MM + less:
         return None
-    smaller = dataclasses.replace(blank, w=blank.w - less) if chance.random() < 0.5 else dataclasses.replace(blank, h=blank.h - less)
+    w, h = (blank.w - less, blank.h) if chance.random() < 0.5 else (blank.w, blank.h - less)
+    smaller = dataclasses.replace(blank, w=w, h=h)
     return dataclasses.replace(kit, blanks=[*kit.blanks[:at], smaller, *kit.blanks[at + 1 :]])
 
 

@@ -14,7 +14,9 @@ def judge_one_more(head, more, faults):
     """What one more person takes: a price, sheets, or nothing further."""
     if more is None:
         return
-    told = re.search(r"One more person would (?:cost (at most )?([\d.,]+) in sheets|take (at most )?(\d+) sheets? more|take no further)", head)
+    told = re.search(
+        r"One more person would (?:cost (at most )?([\d.,]+) in sheets|take (at most )?(\d+) sheets? more|take no further)", head
+    )
     if not told:
         faults.add("one-more", f"{head}: {more} stands in the file")
         return

@@ -10,7 +10,6 @@ import re
 from fractions import Fraction
 
 from class_kit import INCH, MM
-from plan_judge import Faults
 
 RAISED = dict(zip("⁰¹²³⁴⁵⁶⁷⁸⁹", "0123456789"))
 LOWERED = dict(zip("₀₁₂₃₄₅₆₇₈₉", "0123456789"))
