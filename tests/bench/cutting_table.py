@@ -5,7 +5,7 @@
 FOLDER holds gcut1d .. gcut12d (Cintra, Miyazawa, Wakabayashi & Xavier, Eur. J. Oper. Res. 191, 2008, 61-85; from the
 OR-Library of Beasley), each a line `width height types` and for each type `width height demand`. Seconds of the
 processor and memory are those of the whole program, what one more set takes included. Every plan is judged by
-tests/independent. Exit 1: a plan is faulty, contradicts what is known, or took more than 100 MB.
+tests/independent. Exit 1: a plan is faulty, contradicts what is known, or took more than 100 MB; 77: no instances.
 """
 
 import json
@@ -21,7 +21,8 @@ import class_kit  # noqa: E402
 import plan_judge  # noqa: E402
 from class_kit import MM, Blank, Kit, Sheet  # noqa: E402
 
-MOST_MEMORY = 100  # MB
+MOST_MEMORY = int(os.environ.get("CREASEWRIGHT_MEMORY", "100"))  # MB; sanitizers take more
+SKIPPED = 77  # exit code for ctest
 # Fixed: best published, equal to the linear bound, so optimal (Cintra et al. 2008).
 FIXED = (294, 345, 332, 836, 197, 343, 591, 690, 131, 293, 330, 672)
 # Turned: (lower bound, fewest sheets seen), as they stand beside the instances.
@@ -81,7 +82,8 @@ def main():
     numbers = [int(word) for word in sys.argv[3:]] or list(range(1, 13))
     missing = [number for number in numbers if not (folder / f"gcut{number}d").exists()]
     if missing:
-        sys.exit(f"{folder} does not hold the instances {missing}")
+        print(f"SKIPPED: {folder} does not hold the instances {missing}", file=sys.stderr)
+        return SKIPPED
     os.environ["QT_QPA_PLATFORM"] = "offscreen"
     print("instance        sizes  sheets   bound     known  layouts  seconds     MB")
     fine = True
