@@ -3492,11 +3492,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Der Bogen hat nur eine schöne Seite: auf der anderen anzeichnen und rillen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="40"/>
-        <source>Mind the pattern’s way: lay the sheet upright as drawn.</source>
-        <translation>Auf die Richtung des Musters achten: den Bogen aufrecht legen wie gezeichnet.</translation>
-    </message>
-    <message>
         <location filename="../app/kits/kit_words.cpp" line="51"/>
         <source>Turn the sheet.</source>
         <translation>Den Bogen drehen.</translation>
@@ -3871,6 +3866,11 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/kits/machine_files.cpp" line="90"/>
         <source>Carrier sheets of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
         <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_words.cpp" line="33"/>
+        <source>Mind the pattern’s way: lay the sheet as drawn.</source>
+        <translation>Auf die Richtung des Musters achten: den Bogen wie gezeichnet legen.</translation>
     </message>
 </context>
 <context>

@@ -38,7 +38,7 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, bool keepG
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
   }
   if (sheet.pattern) {
-    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet upright as drawn."));
+    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
   }
   return notes;
 }
