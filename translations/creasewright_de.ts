@@ -254,6 +254,11 @@
         <translation>keinen Zuschnitt quer zur Laufrichtung seines Bogens drehen</translation>
     </message>
     <message>
+        <location filename="../app/cli/arguments.cpp" line="244"/>
+        <source>cut no blank that nobody needs: the last sheets only in part</source>
+        <translation>keinen Zuschnitt schneiden, den niemand braucht: die letzten Bögen nur zum Teil</translation>
+    </message>
+    <message>
         <location filename="../app/cli/arguments.cpp" line="254"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
@@ -1303,6 +1308,11 @@
         <translation>Laufrichtung einhalten</translation>
     </message>
     <message>
+        <location filename="../app/kits/kit_window.cpp" line="52"/>
+        <source>Cut no extra blanks</source>
+        <translation>Keine überzähligen Zuschnitte schneiden</translation>
+    </message>
+    <message>
         <location filename="../app/kits/kit_window.cpp" line="56"/>
         <source>Stop looking</source>
         <translation>Suche beenden</translation>
@@ -1321,6 +1331,11 @@
         <location filename="../app/kits/kit_window.cpp" line="101"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird quer zur Laufrichtung seines Bogens gedreht.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="101"/>
+        <source>The last sheets are cut only in part, so that no blank is left over.</source>
+        <translation>Die letzten Bögen werden nur zum Teil zerschnitten, sodass kein Zuschnitt übrig bleibt.</translation>
     </message>
     <message>
         <location filename="../app/kits/kit_window.cpp" line="106"/>
@@ -4771,6 +4786,11 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="242"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
         <translation>Die vorhandenen Bögen reichen nicht. Bögen hinzufügen oder weniger Sätze nehmen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="246"/>
+        <source>No cutting plan was found. Plan again without stopping, or add sheets: those at hand may just not suffice.</source>
+        <translation>Kein Schnittplan gefunden. Noch einmal planen, ohne anzuhalten, oder Bögen hinzufügen: Die vorhandenen reichen vielleicht knapp nicht.</translation>
     </message>
     <message>
         <location filename="../app/bridge/problem_text.cpp" line="244"/>

@@ -51,6 +51,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       spares_(new QSpinBox(this)),
       sheets_(new SheetChoice(session.unit(), this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
+      extras_(new QCheckBox(tr("Cut no extra blanks"), this)),
       contents_(new KitContents(this)),
       status_(new QLabel(this)),
       preview_(new PagePreview(this)),
@@ -101,6 +102,7 @@ void KitWindow::addControls(QVBoxLayout* column) {
   takers_->setValue(12);
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
+  extras_->setToolTip(tr("The last sheets are cut only in part, so that no blank is left over."));
   sheets_->offer(kit_);
   supplies_ = ownSupplies();
   auto* people = new QHBoxLayout;
@@ -114,9 +116,11 @@ void KitWindow::addControls(QVBoxLayout* column) {
   column->addLayout(people);
   column->addWidget(sheets_);
   column->addWidget(grain_);
+  column->addWidget(extras_);
   column->addWidget(contents_);
   connect(contents_, &KitContents::changed, this, &KitWindow::refresh);
   connect(grain_, &QCheckBox::toggled, this, &KitWindow::refresh);
+  connect(extras_, &QCheckBox::toggled, this, &KitWindow::refresh);
   connect(takers_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(spares_, &QSpinBox::valueChanged, this, &KitWindow::refresh);
   connect(sheets_, &SheetChoice::changed, this, &KitWindow::refresh);
@@ -280,6 +284,8 @@ void KitWindow::openKit() {
   spares_->setValue(kit_.spares);
   const QSignalBlocker quietGrain(grain_);
   grain_->setChecked(kit_.keepGrain);
+  const QSignalBlocker quietExtras(extras_);
+  extras_->setChecked(kit_.noExtras);
   contents_->setContents(kit_.items, kit_.blanks);
   refresh();
 }
@@ -310,6 +316,7 @@ void KitWindow::refresh() {
   kit_.takers = takers_->value();
   kit_.spares = spares_->value();
   kit_.keepGrain = grain_->isChecked();
+  kit_.noExtras = extras_->isChecked();
   kit_.supplies = supplies_;
   kit_.items = contents_->items();
   kit_.blanks = contents_->blanks();

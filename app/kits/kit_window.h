@@ -68,6 +68,7 @@ class KitWindow : public QDialog {
   QSpinBox* spares_;
   SheetChoice* sheets_;
   QCheckBox* grain_;
+  QCheckBox* extras_;
   KitContents* contents_;
   QLabel* status_;
   PagePreview* preview_;

@@ -44,7 +44,8 @@ struct KitPlan {
 
 /// Builds every design and plans the sheets of each card for all sets, from the stock of that card
 /// or of any. On a sheet whose grain counts or whose pattern has a direction, blanks are not turned
-/// against it. All cards together take at most about four times `options.seconds`. Errors:
+/// against it. All cards together take at most four times the work of
+/// `options.seconds`. Errors:
 /// TakersWrong, NamesTooMany, NoDemand, GrainConflict, PieceUnknown, and those of build() and
 /// planCutting().
 Result<KitPlan> planKit(const ClassKit& kit, const PlanOptions& options = {});
