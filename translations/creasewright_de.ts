@@ -562,6 +562,11 @@
         <source>list the cards that can be named, with thickness and weight</source>
         <translation>die Kartons auflisten, die sich nennen lassen, mit Dicke und Gewicht</translation>
     </message>
+    <message>
+        <location filename="../app/cli/arguments.cpp" line="244"/>
+        <source>cut no blank that nobody needs: the last sheets only in part</source>
+        <translation>keinen Zuschnitt schneiden, den niemand braucht: die letzten Bögen nur zum Teil</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1505,6 +1510,16 @@
         <location filename="../app/kits/kit_window.cpp" line="304"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="52"/>
+        <source>Cut no extra blanks</source>
+        <translation>Keine überzähligen Zuschnitte schneiden</translation>
+    </message>
+    <message>
+        <location filename="../app/kits/kit_window.cpp" line="101"/>
+        <source>The last sheets are cut only in part, so that no blank is left over.</source>
+        <translation>Die letzten Bögen werden nur zum Teil zerschnitten, sodass kein Zuschnitt übrig bleibt.</translation>
     </message>
 </context>
 <context>
@@ -5229,6 +5244,11 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/problem_text.cpp" line="281"/>
         <source>The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one of them smaller or choose another face.</source>
         <translation>Das Extra „%1“ auf %2 wird vom Extra „%3“ ganz oder teilweise verdeckt. Eines von beiden kleiner machen oder eine andere Fläche wählen.</translation>
+    </message>
+    <message>
+        <location filename="../app/bridge/problem_text.cpp" line="246"/>
+        <source>No cutting plan was found. Plan again without stopping, or add sheets: those at hand may just not suffice.</source>
+        <translation>Kein Schnittplan gefunden. Noch einmal planen, ohne anzuhalten, oder Bögen hinzufügen: Die vorhandenen reichen vielleicht knapp nicht.</translation>
     </message>
 </context>
 <context>

@@ -335,6 +335,10 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.where(), v.at(0), v.at(1), v.at(2));
     case ProblemCode::StockTooFew:
       return Say::tr("The sheets at hand do not suffice. Add sheets or take fewer sets.");
+    case ProblemCode::PlanNotFound:
+      return Say::tr(
+          "No cutting plan was found. Plan again without stopping, or add sheets: those at hand may "
+          "just not suffice.");
     case ProblemCode::TakersWrong:
       return Say::tr("%2 is no number for the field “%1”. Choose one from %3 to %4.")
           .arg(v.where(), v.at(0), v.at(1), v.at(2));

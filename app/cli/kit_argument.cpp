@@ -232,6 +232,7 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
     std::tie(kit.labelWidth, kit.labelHeight) = *size;
   }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
+  kit.noExtras = kit.noExtras || options.noExtras;
   if (!options.title.empty()) {
     kit.title = text(options.title).toStdString();
   }

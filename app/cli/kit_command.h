@@ -21,6 +21,7 @@ struct KitOptions {
   std::string names;  ///< a text file, one name a line
   std::string label;  ///< WIDTHxHEIGHT
   bool keepGrain = false;
+  bool noExtras = false;
   std::string machine;  ///< WIDTHxHEIGHT of a machine's carrier sheet: layouts for a machine
   std::string paper;
   std::string units;

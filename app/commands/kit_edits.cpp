@@ -60,6 +60,11 @@ void changeKeepGrain(KitSession& session, bool keepGrain) {
        KitSay::tr("grain"));
 }
 
+void changeNoExtras(KitSession& session, bool noExtras) {
+  push(session, with(session, [&](ClassKit& kit) { kit.noExtras = noExtras; }),
+       KitSay::tr("extra blanks"));
+}
+
 void changeSheets(KitSession& session, std::vector<StockSheet> sheets) {
   push(session, with(session, [&](ClassKit& kit) { kit.stock = std::move(sheets); }),
        KitSay::tr("sheets"));

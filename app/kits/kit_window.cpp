@@ -50,6 +50,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       spares_(new QSpinBox(this)),
       sheets_(new SheetChoice(session.unit(), this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
+      extras_(new QCheckBox(tr("Cut no extra blanks"), this)),
       contents_(new KitContents(kit_, this)),
       preview_(new KitPreview(kit_, saving_, this)) {
   setWindowTitle(tr("Class kit"));
@@ -87,6 +88,7 @@ void KitWindow::addControls(QVBoxLayout* column) {
   takers_->setRange(1, kMostTakers);
   spares_->setRange(0, 50);
   grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
+  extras_->setToolTip(tr("The last sheets are cut only in part, so that no blank is left over."));
   auto* people = new QHBoxLayout;
   for (const auto& [label, field] :
        {std::pair{tr("People"), takers_}, {tr("Spare sets"), spares_}}) {
@@ -98,11 +100,13 @@ void KitWindow::addControls(QVBoxLayout* column) {
   column->addLayout(people);
   column->addWidget(sheets_);
   column->addWidget(grain_);
+  column->addWidget(extras_);
   column->addWidget(contents_);
   connect(title_, &QLineEdit::editingFinished, this, &KitWindow::takeTitle);
   connect(takers_, &QSpinBox::valueChanged, this, [this](int n) { changeTakers(kit_, n); });
   connect(spares_, &QSpinBox::valueChanged, this, [this](int n) { changeSpares(kit_, n); });
   connect(grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
+  connect(extras_, &QCheckBox::toggled, this, [this](bool none) { changeNoExtras(kit_, none); });
   connect(sheets_, &SheetChoice::changed, this, [this] { changeSheets(kit_, sheets_->sheets()); });
 }
 
@@ -121,6 +125,7 @@ void KitWindow::showKit() {
   const QSignalBlocker quietTakers(takers_);
   const QSignalBlocker quietSpares(spares_);
   const QSignalBlocker quietGrain(grain_);
+  const QSignalBlocker quietExtras(extras_);
   const QString title = text(kit.title);
   if (title != title_->text().trimmed()) {
     title_->setText(title);
@@ -129,6 +134,7 @@ void KitWindow::showKit() {
   spares_->setMaximum(std::max(spares_->maximum(), kit.spares));
   spares_->setValue(kit.spares);
   grain_->setChecked(kit.keepGrain);
+  extras_->setChecked(kit.noExtras);
   sheets_->choose(kit.stock);
 }
 

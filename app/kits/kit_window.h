@@ -72,6 +72,7 @@ class KitWindow : public QDialog {
   QSpinBox* spares_;
   SheetChoice* sheets_;
   QCheckBox* grain_;
+  QCheckBox* extras_;
   KitContents* contents_;
   KitPreview* preview_;
   QPushButton* offcuts_ = nullptr;

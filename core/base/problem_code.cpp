@@ -102,6 +102,8 @@ std::string_view codeName(ProblemCode code) {
       return "blank-too-large";
     case ProblemCode::StockTooFew:
       return "stock-too-few";
+    case ProblemCode::PlanNotFound:
+      return "plan-not-found";
     case ProblemCode::NamesTooMany:
       return "names-too-many";
     case ProblemCode::PlanFaulty:

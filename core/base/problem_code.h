@@ -67,6 +67,7 @@ enum class ProblemCode {
   NoDemand,         // nothing to cut, or nothing to cut from
   BlankTooLarge,    // where = blank, width, height, a sheet that holds it or ""
   StockTooFew,      // the sheets at hand do not suffice
+  PlanNotFound,     // stopped before there was a plan, or the sheets at hand are hard to use
   TakersWrong,      // where = field, number, least, most
   NamesTooMany,     // names, sets
   PlanFaulty,       // where = blank or number of sheet, what (core/cutting/check_plan.h)

@@ -15,7 +15,9 @@ constexpr std::size_t kMostItems = 8 * kWords;
 constexpr int kMostOfAKind = 127;
 constexpr std::size_t kMostWork =
     100'000'000;                // cells times cuts; the listing has limits of its own
-constexpr double kTiny = 1e-7;  // of a worth
+constexpr double kTiny = 1e-7;      // of a worth
+constexpr double kCompare = 2.5;    // steps that a comparison takes
+constexpr std::size_t kTell = 1 << 20;  // comparisons, after which they are counted as work
 constexpr std::uint64_t kHighBits = 0x8080808080808080U;
 
 /// Counts as bytes, eight to a word: compared and added eight at a time, their high bits free.
@@ -77,12 +79,13 @@ std::int64_t mostOf(const KnapsackItem& item, std::int64_t width, std::int64_t h
 class Lister {
  public:
   Lister(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
-         const ListingLimits& limits, const WorthFloor& floor)
+         const ListingLimits& limits, const WorthFloor& floor, Work* work)
       : width_(width),
         height_(height),
         items_(items),
         limits_(limits),
         floor_(floor),
+        work_(work),
         grid_(sheetGrid(width, height, items, kMostWork)) {
     for (std::size_t n = 0; n < items.size(); ++n) {
       const std::int64_t most = mostOf(items[n], width, height);
@@ -192,11 +195,20 @@ class Lister {
         entry.origin.second = index(y);
         entry.i = index(i);
         entry.k = index(k);
-        compared_ += cell.size();
-        if (compared_ > limits_.compared) return false;
+        if (!count(cell.size() + 1)) return false;
         add(entry, cell);
       }
     return true;
+  }
+
+  /// False when a limit is reached.
+  bool count(std::size_t comparisons) {
+    compared_ += comparisons;
+    if (compared_ > limits_.compared) return false;
+    if (work_ == nullptr || compared_ - told_ < kTell) return true;
+    const double steps = kCompare * static_cast<double>(compared_ - told_);
+    told_ = compared_;
+    return work_->add(steps);
   }
 
   /// Unless another one covers it; those it covers go.
@@ -248,12 +260,14 @@ class Lister {
   const std::vector<KnapsackItem>& items_;
   const ListingLimits& limits_;
   const WorthFloor& floor_;
+  Work* work_;
   SheetGrid grid_;
   bool countable_ = true;  ///< whether a byte holds every count
   Counts most_{};
   std::vector<std::vector<Entry>> cells_;
   std::size_t kept_ = 0;
   std::size_t compared_ = 0;
+  std::size_t told_ = 0;  // of them
 };
 
 }  // namespace
@@ -261,9 +275,9 @@ class Lister {
 std::optional<std::vector<Pattern>> allPatterns(std::int64_t width, std::int64_t height,
                                                 const std::vector<KnapsackItem>& items,
                                                 const ListingLimits& limits,
-                                                const WorthFloor& floor) {
+                                                const WorthFloor& floor, Work* work) {
   if (items.size() > kMostItems) return std::nullopt;
-  return Lister(width, height, items, limits, floor).run();
+  return Lister(width, height, items, limits, floor, work).run();
 }
 
 }  // namespace creasewright

@@ -4,7 +4,10 @@
 #include <cmath>
 #include <random>
 
-#include "cutting/cost_bound.h"
+#include "cutting/cut_tree.h"
+#include "cutting/fill_offcuts.h"
+#include "cutting/plan_by_size.h"
+#include "cutting/pricing.h"
 
 namespace creasewright {
 namespace {
@@ -14,81 +17,135 @@ constexpr double kTiny = 1e-7;
 /// Each blank alone on each sheet that holds it.
 void addFirstColumns(PlanState& state) {
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    SheetKnapsack sheet = state.knapsack(s, state.rows.demand);
+    SheetKnapsack sheet = state.knapsack(s, state.rows.demand, SheetKnapsack::kQuickPricing);
     for (std::size_t d = 0; d < state.demands.size(); ++d) {
       if (!state.fits(s, d)) continue;
       std::vector<double> value(state.demands.size(), 0);
       value[d] = 1;
-      state.addColumn(s, sheet.best(value));
+      if (std::optional<Pattern> pattern = sheet.best(value, state.work))
+        state.addColumn(s, *std::move(pattern));
     }
   }
 }
 
-/// Worths as whole numbers, so that sums of them are exact and a bound by them holds to the letter.
-std::vector<double> wholeWorths(const std::vector<double>& worths, double scale) {
-  std::vector<double> whole;
-  for (const double worth : worths) whole.push_back(std::floor(std::max(0.0, worth) * scale));
-  return whole;
-}
-
-double demandedWorth(const CoverRows& rows, const std::vector<double>& worths) {
+double worthOf(const Pattern& pattern, const std::vector<double>& worths) {
   double sum = 0;
-  for (std::size_t d = 0; d < worths.size(); ++d) sum += worths[d] * std::max(rows.demand[d], 0);
+  for (std::size_t d = 0; d < worths.size(); ++d) sum += pattern.counts[d] * worths[d];
   return sum;
 }
 
-/// The dearest sheet's cost becomes a thousand million.
-double scaleOf(const PlanState& state) {
-  std::int64_t dearest = 1;
-  for (std::size_t s = 0; s < state.stock.size(); ++s) dearest = std::max(dearest, state.costOf(s));
-  return 1e9 / static_cast<double>(dearest);
+void raiseBound(PlanState& state, const Priced& priced) {
+  if (!std::isfinite(priced.bound.cost)) return;
+  state.bound = std::max(state.bound, roundedUp(priced.bound.cost));
+  state.keepProof(priced.proof, priced.bound.cost);
 }
 
-void raiseBound(PlanState& state, double bound) {
-  if (std::isfinite(bound)) state.bound = std::max(state.bound, roundedUp(bound));
-}
+/// Column generation until no pattern is worth its sheet. Prices are smoothed: mostly those that
+/// gave the best bound, a little those of the programme, and more of them when what was found is
+/// not worth its sheet by them (Wentges, Int. Trans. Oper. Res. 4, 1997).
+class Generation {
+ public:
+  /// `whole`: for all blanks, so that bounds hold.
+  Generation(PlanState& state, const CoverRows& rows, Pricing& pricing, bool whole)
+      : state_(state),
+        rows_(rows),
+        master_(rows),
+        pricing_(pricing),
+        whole_(whole && pricing.exact()) {}
 
-/// Column generation until no pattern is worth its sheet; `whole` keeps the bound.
-LinearCover generate(PlanState& state, const CoverRows& rows, bool whole) {
-  std::vector<SheetKnapsack> sheets;
-  for (std::size_t s = 0; s < state.stock.size(); ++s)
-    sheets.push_back(state.knapsack(s, rows.demand));
-  const bool exact = std::ranges::all_of(sheets, &SheetKnapsack::exact);
-  if (whole) state.exact = exact;
-  const double scale = scaleOf(state);
-  while (true) {
-    LinearCover linear = solveLinear(state.columns, rows);
-    const std::vector<double> worths = wholeWorths(linear.blankWorth, scale);
-    std::vector<SheetValue> values;
-    bool grown = false;
-    for (std::size_t s = 0; s < state.stock.size(); ++s) {
-      std::vector<double> worth = state.worthOn(s, worths);
-      for (std::size_t d = 0; d < worth.size(); ++d)
-        if (rows.demand[d] <= 0) worth[d] = 0;
-      Pattern pattern = sheets[s].best(worth);
-      const auto cost = static_cast<double>(state.costOf(s));
-      values.push_back({state.costOf(s), rows.atHand[s], pattern.value / scale});
-      if (pattern.value / scale + linear.sheetWorth[s] <= cost + kTiny) continue;
-      grown = state.addColumn(s, std::move(pattern)) || grown;
-    }
-    if (whole && exact) raiseBound(state, costBound(demandedWorth(rows, worths) / scale, values));
-    if (!grown || !state.mayGoOn()) return linear;
+  /// The linear cover as far as it came; nothing when not even the first was solved.
+  std::optional<LinearCover> run() {
+    std::optional<LinearCover> linear;
+    do {
+      std::optional<LinearCover> next = master_.solve(state_.columns, state_.work);
+      if (!next) return linear;
+      linear = std::move(next);
+      if (whole_ && linear->covered && roundedUp(linear->cost) <= state_.bound) {
+        converged_ = true;
+        return linear;
+      }
+    } while (grow(*linear));
+    return linear;
   }
-}
+
+  /// The prices from which the best bound would follow, were pricing exact.
+  [[nodiscard]] const std::vector<double>& centre() const { return centre_; }
+  /// Whether run() came to its end.
+  [[nodiscard]] bool converged() const { return converged_; }
+
+ private:
+  bool grow(const LinearCover& linear) {
+    constexpr double kSmooth = 0.8;
+    constexpr double kLess = 0.2;
+    for (double weight = centre_.empty() ? 0 : kSmooth;; weight = std::max(0.0, weight - kLess)) {
+      std::vector<double> prices = linear.blankWorth;
+      for (std::size_t d = 0; weight > 0 && d < prices.size(); ++d)
+        prices[d] = weight * centre_[d] + (1 - weight) * prices[d];
+      std::optional<Priced> priced = pricing_.best(prices, rows_);
+      if (!priced) return false;
+      if (whole_) raiseBound(state_, *priced);
+      moveCentre(*priced);
+      if (take(*priced, linear)) return true;
+      if (weight <= kTiny) {
+        converged_ = true;
+        return false;
+      }
+    }
+  }
+
+  void moveCentre(const Priced& priced) {
+    if (!std::isfinite(priced.bound.cost) || priced.bound.cost <= best_) return;
+    best_ = priced.bound.cost;
+    centre_.clear();
+    for (const std::int64_t worth : priced.proof.worth)
+      centre_.push_back(static_cast<double>(worth) * priced.bound.share);
+  }
+
+  bool take(Priced& priced, const LinearCover& linear) {
+    bool grown = false;
+    for (std::size_t s = 0; s < priced.patterns.size(); ++s) {
+      const double worth =
+          worthOf(priced.patterns[s], linear.blankWorth) + linear.sheetWorth[s];
+      const auto cost = static_cast<double>(state_.costOf(s));
+      if (worth > cost + kTiny * std::max(1.0, cost))
+        grown = state_.addColumn(s, std::move(priced.patterns[s])) || grown;
+    }
+    return grown;
+  }
+
+  PlanState& state_;
+  const CoverRows& rows_;
+  CoverMaster master_;
+  Pricing& pricing_;
+  bool whole_;
+  bool converged_ = false;
+  double best_ = 0;
+  std::vector<double> centre_;  // the prices that gave the best bound
+};
 
 /// The bound where the grid was too fine to price exactly: no pattern is worth more than the best
 /// of blanks that are a little smaller.
-void boundCoarsely(PlanState& state, const LinearCover& linear) {
-  const double scale = scaleOf(state);
-  const std::vector<double> worths = wholeWorths(linear.blankWorth, scale);
+void boundCoarsely(PlanState& state, const std::vector<double>& prices) {
+  constexpr double kScale = 1e6;
+  Priced priced;
+  std::vector<double> worths;
+  double demanded = 0;
+  for (std::size_t d = 0; d < prices.size(); ++d) {
+    worths.push_back(std::floor(std::max(0.0, prices[d]) * kScale));
+    priced.proof.worth.push_back(static_cast<std::int64_t>(worths.back()));
+    demanded += worths.back() * state.rows.demand[d];
+  }
   std::vector<SheetValue> values;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
     const double most = mostWorth(state.widthOf(s), state.heightOf(s),
-                                  state.items(s, state.rows.demand), state.worthOn(s, worths));
+                                  state.items(s, state.rows.demand), state.worthOn(s, worths),
+                                  state.work);
     if (!std::isfinite(most)) return;
-    values.push_back({state.costOf(s), state.rows.atHand[s], most / scale});
+    priced.proof.most.push_back(static_cast<std::int64_t>(most));
+    values.push_back({state.costOf(s), state.rows.atHand[s], std::floor(most)});
   }
-  raiseBound(state, costBound(demandedWorth(state.rows, worths) / scale, values));
+  priced.bound = costBound(demanded, values);
+  raiseBound(state, priced);
 }
 
 /// How many of a column there are sheets for.
@@ -108,54 +165,109 @@ bool take(const PlanState& state, std::size_t i, int count, CoverRows& rest,
   return true;
 }
 
-/// New columns for shaken values of the blanks, always shaken alike; false when none is new.
+/// Fractions between low and high that are the same on every system.
+class Shake {
+ public:
+  explicit Shake(unsigned seed) : random_(seed) {}
+  double between(double low, double high) {
+    constexpr double kRange = std::minstd_rand::max() - std::minstd_rand::min();
+    return low + (high - low) * static_cast<double>(random_() - std::minstd_rand::min()) / kRange;
+  }
+
+ private:
+  std::minstd_rand random_;
+};
+
+/// New columns for shaken values of the blanks; false when none is new.
 bool diversify(PlanState& state, const LinearCover& linear, int round) {
   constexpr int kShakes = 100;
-  std::minstd_rand random(static_cast<unsigned>(round));
-  std::uniform_real_distribution<double> shake(1 - 0.06 * round, 1 + 0.06 * round);
+  const WorkShare share(state.work, state.work.left() / 4);
+  Shake shake(static_cast<unsigned>(round));
   const std::size_t before = state.columns.size();
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    SheetKnapsack sheet = state.knapsack(s, state.rows.demand);
+    SheetKnapsack sheet = state.knapsack(s, state.rows.demand, SheetKnapsack::kQuickPricing);
     for (int i = 0; i < kShakes && state.mayGoOn(); ++i) {
       std::vector<double> worth = linear.blankWorth;
       for (std::size_t d = 0; d < worth.size(); ++d)
-        worth[d] = state.fits(s, d) ? std::max(worth[d], kTiny) * shake(random) : 0;
-      state.addColumn(s, sheet.best(worth));
+        worth[d] = state.fits(s, d) ? std::max(worth[d], kTiny) *
+                                          shake.between(1 - 0.06 * round, 1 + 0.06 * round)
+                                    : 0;
+      const double scale = sheet.mostScale(worth);
+      for (double& w : worth) w = std::floor(w * scale);
+      if (std::optional<Pattern> pattern = sheet.best(worth, state.work))
+        state.addColumn(s, *std::move(pattern));
     }
   }
   return state.columns.size() > before;
 }
 
-}  // namespace
-
-LinearCover coverByColumns(PlanState& state) {
-  addFirstColumns(state);
-  LinearCover linear = generate(state, state.rows, true);
-  if (linear.covered && !state.exact) boundCoarsely(state, linear);
-  return linear;
+/// What the columns taken so far do not give, cut from their offcuts and new sheets.
+void fillUp(PlanState& state, const std::vector<int>& times, const CoverRows& rest) {
+  std::vector<Layout> layouts;
+  for (std::size_t i = 0; i < times.size(); ++i) {
+    if (times[i] <= 0) continue;
+    layouts.push_back({state.columns[i].stock, times[i], state.columns[i].pattern.sheet});
+    scale(layouts.back().sheet, state.unit);
+  }
+  for (const bool byArea : {false, true})
+    if (const auto filled =
+            fillOffcuts(layouts, state.stock, state.demands, rest.demand, {byArea, false}))
+      keepLayouts(state, *filled);
 }
 
-void roundWithResiduals(PlanState& state, LinearCover linear) {
+}  // namespace
+
+LinearResult coverByColumns(PlanState& state) {
+  addFirstColumns(state);
+  LinearResult result;
+  std::optional<LinearCover> linear;
+  std::vector<double> centre;
+  for (const std::size_t mostWork : {SheetKnapsack::kQuickPricing, SheetKnapsack::kMostPricing}) {
+    const WorkShare share(state.work, state.work.left() / 2);
+    Pricing pricing(state, mostWork);
+    Generation generation(state, state.rows, pricing, true);
+    if (std::optional<LinearCover> found = generation.run()) linear = std::move(found);
+    result.exact = pricing.exact();
+    result.converged = generation.converged();
+    if (!generation.centre().empty()) centre = generation.centre();
+    if (result.exact || !linear) break;
+  }
+  if (linear) result.cover = *std::move(linear);
+  result.solved = !result.cover.times.empty();
+  if (result.solved && result.cover.covered && !result.exact && !centre.empty())
+    boundCoarsely(state, centre);
+  return result;
+}
+
+void roundWithResiduals(PlanState& state, LinearCover linear, unsigned seed) {
+  const WorkShare share(state.work, state.work.left() / 3);
+  Pricing pricing(state, SheetKnapsack::kQuickPricing);
+  Shake shake(seed);
   CoverRows rest = state.rows;
   std::vector<int> times;
   const auto left = [&] { return std::ranges::any_of(rest.demand, [](int d) { return d > 0; }); };
-  while (true) {
+  while (left()) {
     times.resize(state.columns.size(), 0);
     bool taken = false;
+    std::size_t most = 0;
+    double largest = 0;
     for (std::size_t i = 0; i < linear.times.size(); ++i) {
-      const int count =
-          usable(state, i, static_cast<int>(std::floor(linear.times[i] + kTiny)), rest);
-      taken = take(state, i, count, rest, times) || taken;
+      const double whole = std::floor(linear.times[i] + kTiny);
+      taken = take(state, i, usable(state, i, static_cast<int>(whole), rest), rest, times) || taken;
+      const double part = (linear.times[i] - whole) * (seed == 0 ? 1 : shake.between(0.6, 1.4));
+      if (part > largest) {
+        largest = part;
+        most = i;
+      }
     }
     if (!left()) break;
-    if (!taken) {
-      const auto most = std::ranges::max_element(linear.times);
-      const auto i = static_cast<std::size_t>(most - linear.times.begin());
-      if (*most < kTiny || !take(state, i, usable(state, i, 1, rest), rest, times)) return;
-    }
+    if (!taken && (largest < kTiny || !take(state, most, usable(state, most, 1, rest), rest, times)))
+      return fillUp(state, times, rest);
     if (!left()) break;
-    linear = generate(state, rest, false);
-    if (!linear.covered) return;
+    std::optional<LinearCover> next =
+        Generation(state, rest, pricing, false).run();
+    if (!next || !next->covered || !state.mayGoOn()) return fillUp(state, times, rest);
+    linear = *std::move(next);
   }
   times.resize(state.columns.size(), 0);
   state.keep(times);
@@ -163,12 +275,12 @@ void roundWithResiduals(PlanState& state, LinearCover linear) {
 
 void improve(PlanState& state, const LinearCover& linear) {
   constexpr int kRounds = 12;
+  constexpr double kLeastSteps = 0.2 * Work::kSecond;
   for (int round = 0; round < kRounds; ++round) {
     if (state.proven() || !state.mayGoOn()) return;
     if (round > 0 && !diversify(state, linear, round)) continue;
-    const double seconds =
-        std::clamp((state.options.seconds - state.spent()) / 2, 0.2, state.options.seconds);
-    const WholeCover found = solveWhole(state.columns, state.rows, seconds);
+    const WholeCover found = solveWhole(state.columns, state.rows, state.work,
+                                        std::max(state.work.left() / 3, kLeastSteps));
     if (found.found && (!state.best.found || found.cost < state.best.cost)) state.best = found;
   }
 }

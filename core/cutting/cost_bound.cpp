@@ -19,7 +19,7 @@ double boundAt(double share, double demanded, const std::vector<SheetValue>& she
 
 }  // namespace
 
-double costBound(double demanded, const std::vector<SheetValue>& sheets) {
+CostBound costBound(double demanded, const std::vector<SheetValue>& sheets) {
   // The bound is concave in the share, with a bend where a limited kind begins to be worth more
   // than it costs; no unlimited kind may.
   double largest = kEndless;
@@ -29,9 +29,12 @@ double costBound(double demanded, const std::vector<SheetValue>& sheets) {
     if (sheet.atHand < 0) largest = std::min(largest, static_cast<double>(sheet.cost) / sheet.most);
     held += sheet.atHand * sheet.most;
   }
-  if (largest == kEndless && demanded > held) return kEndless;
-  double best = 0;
-  const auto look = [&](double share) { best = std::max(best, boundAt(share, demanded, sheets)); };
+  if (largest == kEndless && demanded > held) return {kEndless, 0};
+  CostBound best;
+  const auto look = [&](double share) {
+    const double cost = boundAt(share, demanded, sheets);
+    if (cost > best.cost) best = {cost, share};
+  };
   if (largest < kEndless) look(largest);
   for (const SheetValue& sheet : sheets) {
     if (sheet.atHand < 0 || sheet.most <= 0) continue;

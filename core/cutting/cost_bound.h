@@ -18,6 +18,10 @@ struct SheetValue {
 /// costs, for that much (own derivation: weak duality with the limits' rows). Right for any worths
 /// that are not negative, as long as each `most` is no less than the true one. Endless when the
 /// sheets at hand cannot hold the blanks.
-double costBound(double demanded, const std::vector<SheetValue>& sheets);
+struct CostBound {
+  double cost = 0;
+  double share = 0;  ///< what the worths are multiplied by to be prices
+};
+CostBound costBound(double demanded, const std::vector<SheetValue>& sheets);
 
 }  // namespace creasewright

@@ -1,43 +1,12 @@
 #include "cutting/cover.h"
 
+#include <algorithm>
 #include <cmath>
-#include <memory>
-#include <string>
-
-#include <coin/Cbc_C_Interface.h>
-#include <coin/Clp_C_Interface.h>
 
 namespace creasewright {
 namespace {
 
-constexpr double kInfinite = 1e30;
-
-/// Columns and rows as the solvers take them: one row for each demand, then one for each stock of
-/// which there is only so much.
-struct Matrix {
-  std::vector<int> starts{0};
-  std::vector<int> rows;
-  std::vector<double> values;
-  std::vector<double> low, high, cost;  // by column
-  std::vector<double> rowLow, rowHigh;
-
-  void addColumn(double columnCost, double most) {
-    cost.push_back(columnCost);
-    low.push_back(0);
-    high.push_back(most);
-    starts.push_back(static_cast<int>(rows.size()));
-  }
-  void put(int row, double value) {
-    rows.push_back(row);
-    values.push_back(value);
-  }
-  void addRow(double least, double most) {
-    rowLow.push_back(least);
-    rowHigh.push_back(most);
-  }
-  [[nodiscard]] int columns() const { return static_cast<int>(cost.size()); }
-  [[nodiscard]] int rowCount() const { return static_cast<int>(rowLow.size()); }
-};
+constexpr double kInfinite = Programme::kInfinite;
 
 /// The row of each limited stock, -1 for others.
 std::vector<int> stockRows(const CoverRows& rows, int first) {
@@ -46,60 +15,30 @@ std::vector<int> stockRows(const CoverRows& rows, int first) {
   return row;
 }
 
-void putColumn(Matrix& matrix, const CoverColumn& column, const std::vector<int>& stockRow) {
+void putColumn(Programme& programme, const CoverColumn& column, const std::vector<int>& stockRow) {
   for (std::size_t d = 0; d < column.pattern.counts.size(); ++d)
-    if (column.pattern.counts[d] > 0) matrix.put(static_cast<int>(d), column.pattern.counts[d]);
+    if (column.pattern.counts[d] > 0) programme.put(static_cast<int>(d), column.pattern.counts[d]);
   const int row = stockRow[static_cast<std::size_t>(column.stock)];
-  if (row >= 0) matrix.put(row, 1);
+  if (row >= 0) programme.put(row, 1);
 }
 
 /// Only the rows.
-Matrix emptyMatrix(const CoverRows& rows) {
-  Matrix matrix;
-  for (const int demand : rows.demand) matrix.addRow(demand, kInfinite);
+Programme onlyRows(const CoverRows& rows) {
+  Programme programme;
+  for (const int demand : rows.demand) programme.addRow(demand, kInfinite);
   for (const int atHand : rows.atHand)
-    if (atHand >= 0) matrix.addRow(-kInfinite, atHand);
-  return matrix;
+    if (atHand >= 0) programme.addRow(-kInfinite, atHand);
+  return programme;
 }
 
-Matrix coverMatrix(const std::vector<CoverColumn>& columns, const CoverRows& rows) {
-  Matrix matrix = emptyMatrix(rows);
+Programme coverProgramme(const std::vector<CoverColumn>& columns, const CoverRows& rows) {
+  Programme programme = onlyRows(rows);
   const std::vector<int> stockRow = stockRows(rows, static_cast<int>(rows.demand.size()));
   for (const CoverColumn& column : columns) {
-    putColumn(matrix, column, stockRow);
-    matrix.addColumn(static_cast<double>(column.cost), kInfinite);
+    putColumn(programme, column, stockRow);
+    programme.addColumn(static_cast<double>(column.cost), kInfinite);
   }
-  return matrix;
-}
-
-struct ClpDelete {
-  void operator()(Clp_Simplex* model) const { Clp_deleteModel(model); }
-};
-struct CbcDelete {
-  void operator()(Cbc_Model* model) const { Cbc_deleteModel(model); }
-};
-
-/// Values by column, empty when nothing was found in time, and whether none are better.
-struct IntegerSolution {
-  std::vector<double> values;
-  bool best = false;
-};
-
-/// Solves a matrix in whole numbers.
-IntegerSolution solveInteger(const Matrix& m, double seconds) {
-  const std::unique_ptr<Cbc_Model, CbcDelete> model(Cbc_newModel());
-  Cbc_setParameter(model.get(), "log", "0");
-  Cbc_loadProblem(model.get(), m.columns(), m.rowCount(), m.starts.data(), m.rows.data(),
-                  m.values.data(), m.low.data(), m.high.data(), m.cost.data(), m.rowLow.data(),
-                  m.rowHigh.data());
-  for (int i = 0; i < m.columns(); ++i) Cbc_setInteger(model.get(), i);
-  Cbc_setParameter(model.get(), "seconds", std::to_string(seconds).c_str());
-  Cbc_solve(model.get());
-  const double* found = Cbc_getColSolution(model.get());
-  if (found == nullptr || Cbc_isProvenInfeasible(model.get()) != 0 ||
-      Cbc_getObjValue(model.get()) > 1e29)
-    return {};
-  return {{found, found + m.columns()}, Cbc_isProvenOptimal(model.get()) != 0};
+  return programme;
 }
 
 bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
@@ -119,13 +58,13 @@ bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
 }
 
 WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                      const IntegerSolution& solution) {
-  const std::vector<double>& found = solution.values;
+                      const WholeSolution& solution) {
   WholeCover whole;
   whole.best = solution.best;
-  if (found.size() < columns.size()) return whole;
+  whole.none = solution.none;
+  if (solution.times.size() < columns.size()) return whole;
   for (std::size_t i = 0; i < columns.size(); ++i) {
-    whole.times.push_back(static_cast<int>(std::lround(found[i])));
+    whole.times.push_back(static_cast<int>(std::lround(solution.times[i])));
     whole.cost += whole.times.back() * columns[i].cost;
   }
   whole.found = covers(columns, rows, whole.times);
@@ -134,42 +73,53 @@ WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& 
 
 }  // namespace
 
-LinearCover solveLinear(const std::vector<CoverColumn>& columns, const CoverRows& rows) {
-  Matrix m = coverMatrix(columns, rows);
-  double dear = 1;
-  for (const CoverColumn& column : columns) dear += static_cast<double>(column.cost);
-  const double missing = 1e3 * dear;  // for a blank that no sheet at hand gives
-  for (std::size_t d = 0; d < rows.demand.size(); ++d) {
-    m.put(static_cast<int>(d), 1);
-    m.addColumn(missing, kInfinite);
+CoverMaster::CoverMaster(const CoverRows& rows) : rows_(rows), missing_(0) {}
+
+std::optional<LinearCover> CoverMaster::solve(const std::vector<CoverColumn>& columns,
+                                              Work& work) {
+  const std::vector<int> stockRow = stockRows(rows_, static_cast<int>(rows_.demand.size()));
+  Programme more;
+  if (!solver_) {
+    std::int64_t dearest = 1;
+    for (const CoverColumn& column : columns) dearest = std::max(dearest, column.cost);
+    missing_ = 1e6 * static_cast<double>(dearest);
+    more = onlyRows(rows_);
+    for (std::size_t d = 0; d < rows_.demand.size(); ++d) {
+      more.put(static_cast<int>(d), 1);
+      more.addColumn(missing_, kInfinite);
+    }
   }
-  const std::unique_ptr<Clp_Simplex, ClpDelete> model(Clp_newModel());
-  Clp_setLogLevel(model.get(), 0);
-  Clp_loadProblem(model.get(), m.columns(), m.rowCount(), m.starts.data(), m.rows.data(),
-                  m.values.data(), m.low.data(), m.high.data(), m.cost.data(), m.rowLow.data(),
-                  m.rowHigh.data());
-  Clp_dual(model.get(), 0);
+  for (; taken_ < columns.size(); ++taken_) {
+    putColumn(more, columns[taken_], stockRow);
+    more.addColumn(static_cast<double>(columns[taken_].cost), kInfinite);
+  }
+  if (!solver_)
+    solver_.emplace(more);
+  else if (more.columns() > 0)
+    solver_->addColumns(more);
+  if (!solver_->solve(work)) return std::nullopt;
+  const std::vector<double> times = solver_->times();
+  const std::vector<double> worth = solver_->prices();
+  const auto blanks = static_cast<std::ptrdiff_t>(rows_.demand.size());
   LinearCover cover;
-  cover.cost = Clp_objectiveValue(model.get());
-  const double* times = Clp_primalColumnSolution(model.get());
-  const double* worth = Clp_dualRowSolution(model.get());
-  cover.times.assign(times, times + columns.size());
-  cover.blankWorth.assign(worth, worth + rows.demand.size());
-  std::size_t row = rows.demand.size();
-  for (const int atHand : rows.atHand) cover.sheetWorth.push_back(atHand >= 0 ? worth[row++] : 0);
-  for (std::size_t d = 0; d < rows.demand.size(); ++d)
-    cover.covered = cover.covered && times[columns.size() + d] < 1e-6;
+  cover.cost = solver_->cost();
+  cover.times.assign(times.begin() + blanks, times.end());
+  cover.blankWorth.assign(worth.begin(), worth.begin() + blanks);
+  auto row = static_cast<std::size_t>(blanks);
+  for (const int atHand : rows_.atHand) cover.sheetWorth.push_back(atHand >= 0 ? worth[row++] : 0);
+  cover.covered =
+      std::all_of(times.begin(), times.begin() + blanks, [](double t) { return t < 1e-6; });
   return cover;
 }
 
-WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                      double seconds) {
-  return wholeCover(columns, rows, solveInteger(coverMatrix(columns, rows), seconds));
+WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& rows, Work& work,
+                      double steps) {
+  return wholeCover(columns, rows, solveInWholes(coverProgramme(columns, rows), work, steps));
 }
 
 WholeCover fewestColumns(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                         std::int64_t cost, double seconds) {
-  Matrix base = emptyMatrix(rows);
+                         std::int64_t cost, Work& work, double steps) {
+  Programme base = onlyRows(rows);
   const std::vector<int> stockRow = stockRows(rows, static_cast<int>(rows.demand.size()));
   const int costRow = base.rowCount();
   base.addRow(-kInfinite, static_cast<double>(cost));
@@ -190,7 +140,7 @@ WholeCover fewestColumns(const std::vector<CoverColumn>& columns, const CoverRow
     base.put(firstLink + static_cast<int>(i), -most);
     base.addColumn(1, 1);
   }
-  return wholeCover(columns, rows, solveInteger(base, seconds));
+  return wholeCover(columns, rows, solveInWholes(base, work, steps));
 }
 
 }  // namespace creasewright

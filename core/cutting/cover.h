@@ -1,8 +1,10 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
+#include "cutting/programme.h"
 #include "cutting/sheet_knapsack.h"
 
 namespace creasewright {
@@ -30,23 +32,35 @@ struct LinearCover {
   std::vector<double> sheetWorth;  ///< not positive
 };
 
-/// The linear programme over the columns (Clp).
-LinearCover solveLinear(const std::vector<CoverColumn>& columns, const CoverRows& rows);
+/// The linear programme over columns that grow in number (Clp).
+class CoverMaster {
+ public:
+  explicit CoverMaster(const CoverRows& rows);
+
+  /// Takes the columns that it does not have yet, then solves; nothing when that was given up.
+  std::optional<LinearCover> solve(const std::vector<CoverColumn>& columns, Work& work);
+
+ private:
+  CoverRows rows_;
+  double missing_;  // cost of a blank that no sheet at hand gives
+  std::size_t taken_ = 0;
+  std::optional<LinearSolver> solver_;
+};
 
 struct WholeCover {
   bool found = false;
   std::int64_t cost = 0;
   std::vector<int> times;  ///< by column
-  bool best = false;       ///< proven: no whole cover over the columns costs less
+  bool best = false;       ///< the solver says: no whole cover over the columns costs less
+  bool none = false;       ///< the solver says: the columns have no whole cover
 };
 
-/// Whole sheets at least cost over the columns (Cbc), in at most `seconds`.
-WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                      double seconds);
+/// Whole sheets at least cost over the columns (Cbc), within so many steps of work.
+WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& rows, Work& work,
+                      double steps);
 
-/// Among covers of `cost` one of fewest different columns; nothing found within `seconds` leaves
-/// `found` false.
+/// Among covers of `cost` one of fewest different columns; nothing found leaves `found` false.
 WholeCover fewestColumns(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-                         std::int64_t cost, double seconds);
+                         std::int64_t cost, Work& work, double steps);
 
 }  // namespace creasewright

@@ -57,12 +57,23 @@ struct Layout {
   CutNode sheet;
 };
 
+/// Worths of the blanks in whole numbers, by demand, and for each kind of sheet what blanks that
+/// fit one sheet are worth together at most. Whoever cuts `n` sheets of each kind gets blanks worth
+/// no more than the sum of n * most, so no plan does with numbers of sheets for which that sum is
+/// less than what all blanks asked for are worth.
+struct WorthProof {
+  std::vector<std::int64_t> worth;
+  std::vector<std::int64_t> most;  ///< by kind of sheet
+};
+
 struct CuttingPlan {
   std::vector<Layout> layouts;
   int sheets = 0;
   std::int64_t cost = 0;   ///< sheets, or their prices when all stock has one
   std::int64_t bound = 0;  ///< no plan costs less
   bool priced = false;     ///< cost and bound are prices
+  std::vector<WorthProof> proof = {};  ///< of the bound: prove_bound.h finds it anew from these
+  double work = 0;         ///< that planning took, in seconds of an ordinary machine
   [[nodiscard]] bool proven() const { return cost == bound; }
 };
 

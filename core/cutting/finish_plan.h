@@ -4,8 +4,8 @@
 
 namespace creasewright {
 
-/// The best cover as a plan: among covers of its cost one of few layouts where that is wanted, each
+/// The layouts of the best cover, their number and cost: among covers of its cost one of few layouts where that is wanted, each
 /// layout with little work at the trimmer; blanks nobody asked for become offcuts.
-CuttingPlan finishedPlan(PlanState& state);
+void finish(PlanState& state, CuttingPlan& plan);
 
 }  // namespace creasewright

@@ -11,6 +11,7 @@ namespace {
 constexpr std::size_t kMostSets = 4'000;     // of blanks
 constexpr std::size_t kMostRectangles = 12;  // kept for each set
 constexpr std::int64_t kMostTries = 300'000;
+constexpr double kTry = 40;  // steps
 
 /// Which rectangle of which set.
 struct Ref {
@@ -43,10 +44,13 @@ class Search {
     }
   }
 
-  std::optional<CutNode> run() {
+  std::optional<CutNode> run(Work& work) {
     if (!numberSets()) return std::nullopt;
-    for (std::size_t set = 1; set < sets_.size(); ++set)
+    for (std::size_t set = 1; set < sets_.size(); ++set) {
+      const std::int64_t before = tries_;
       if (!fill(static_cast<int>(set))) return std::nullopt;
+      if (!work.add(kTry * static_cast<double>(tries_ - before + 1))) return std::nullopt;
+    }
     const std::vector<Rectangle>& all = rectangles_.back();
     if (all.empty()) return std::nullopt;
     const auto least = std::ranges::min_element(
@@ -233,8 +237,8 @@ class Search {
 
 std::optional<CutNode> neatLayout(Length width, Length height,
                                   const std::vector<BlankDemand>& demands,
-                                  const std::vector<int>& counts) {
-  return Search(width, height, demands, counts).run();
+                                  const std::vector<int>& counts, Work& work) {
+  return Search(width, height, demands, counts).run(work);
 }
 
 }  // namespace creasewright

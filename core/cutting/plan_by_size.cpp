@@ -18,28 +18,6 @@ void inUnits(const PlanState& state, CutNode& node) {
   for (CutNode& part : node.parts) inUnits(state, part);
 }
 
-/// Layouts as columns, and their plan where it is the best so far.
-void keepLayouts(PlanState& state, const std::vector<Layout>& layouts) {
-  std::int64_t cost = 0;
-  for (const Layout& layout : layouts)
-    cost += layout.count * state.costOf(static_cast<std::size_t>(layout.stock));
-  if (state.best.found && cost >= state.best.cost) return;
-  std::vector<int> times(state.columns.size(), 0);
-  for (const Layout& layout : layouts) {
-    Pattern pattern{0, blanksOf(layout, state.demands.size()), layout.sheet};
-    inUnits(state, pattern.sheet);
-    const auto known = std::ranges::find_if(state.columns, [&](const CoverColumn& column) {
-      return column.stock == layout.stock && column.pattern.counts == pattern.counts;
-    });
-    const auto i = static_cast<std::size_t>(known - state.columns.begin());
-    if (known == state.columns.end())
-      state.addColumn(static_cast<std::size_t>(layout.stock), std::move(pattern));
-    times.resize(state.columns.size(), 0);
-    times[i] += layout.count;
-  }
-  state.keep(times);
-}
-
 /// The demands of a part by their index among all.
 void rename(CutNode& node, const std::vector<std::size_t>& demands) {
   if (node.demand >= 0)
@@ -68,6 +46,32 @@ void fillAfter(PlanState& state, const std::vector<std::size_t>& large, const Pl
 }
 
 }  // namespace
+
+void keepLayouts(PlanState& state, const std::vector<Layout>& layouts) {
+  std::int64_t cost = 0;
+  for (const Layout& layout : layouts)
+    cost += layout.count * state.costOf(static_cast<std::size_t>(layout.stock));
+  if (state.best.found && cost >= state.best.cost) return;
+  std::vector<int> times(state.columns.size(), 0);
+  for (const Layout& layout : layouts) {
+    Pattern pattern{0, blanksOf(layout, state.demands.size()), layout.sheet};
+    inUnits(state, pattern.sheet);
+    const auto known = std::ranges::find_if(state.columns, [&](const CoverColumn& column) {
+      return column.stock == layout.stock && column.pattern.counts == pattern.counts;
+    });
+    const auto i = static_cast<std::size_t>(known - state.columns.begin());
+    if (known == state.columns.end())
+      state.addColumn(static_cast<std::size_t>(layout.stock), std::move(pattern));
+    times.resize(state.columns.size(), 0);
+    times[i] += layout.count;
+  }
+  state.keep(times);
+}
+
+void planGreedily(PlanState& state) {
+  if (const auto filled = fillOffcuts({}, state.stock, state.demands, state.rows.demand, {}))
+    keepLayouts(state, *filled);
+}
 
 void planBySize(PlanState& state, const PlanPart& planPart) {
   std::vector<std::size_t> order(state.demands.size());

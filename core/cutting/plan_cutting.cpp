@@ -7,6 +7,8 @@
 #include "cutting/finish_plan.h"
 #include "cutting/list_patterns.h"
 #include "cutting/plan_by_size.h"
+#include "cutting/prove_bound.h"
+#include "cutting/sheet_counts.h"
 #include "units/paper.h"
 
 namespace creasewright {
@@ -16,6 +18,9 @@ constexpr std::size_t kFewSizes = 10;
 constexpr std::size_t kSomeSizes = 16;
 constexpr std::int64_t kNear = 50;  // of many sizes a plan this part above the bound is near enough
 constexpr double kPartSeconds = 0.3;
+constexpr double kSearchShare = 0.7;  // of the work; the rest is for the proof and the finish
+constexpr double kProofShare = 0.2;
+constexpr unsigned kShakenRounds = 8;
 
 Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
@@ -26,26 +31,59 @@ Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
 void trySizes(PlanState& state, bool part) {
   const std::int64_t near = state.demands.size() <= kSomeSizes ? 0 : state.bound / kNear;
   if (part || (state.best.found && state.best.cost <= state.bound + near)) return;
-  const PlanOptions options{.seconds = std::min(kPartSeconds, state.options.seconds),
-                            .fewestLayouts = false};
   planBySize(state, [&](const std::vector<BlankDemand>& demands) {
-    return plan(state.stock, demands, options, true);
+    PlanOptions options;
+    options.seconds = std::min(kPartSeconds, state.work.left() / Work::kSecond / 4);
+    options.fewestLayouts = false;
+    options.goOn = [&](const PlanProgress&) {
+      return !state.options.goOn ||
+             state.options.goOn({state.best.found ? state.best.cost : 0, state.bound});
+    };
+    Result<CuttingPlan> made = plan(state.stock, demands, options, true);
+    if (made) state.work.add(made->work * Work::kSecond);
+    return made;
   });
+}
+
+void search(PlanState& state, bool part) {
+  const WorkShare share(state.work, kSearchShare * state.work.left());
+  if (state.demands.size() <= kFewSizes && listAll(state)) {
+    boundByCounts(state);
+    if (!state.proven()) trySizes(state, part);
+    return;
+  }
+  const LinearResult linear = coverByColumns(state);
+  if (!linear.solved) return;
+  state.impossible = !linear.cover.covered && linear.exact && linear.converged;
+  if (!linear.cover.covered) return;
+  roundWithResiduals(state, linear.cover);
+  trySizes(state, part);
+  for (unsigned seed = 1; seed <= kShakenRounds && !state.proven() && state.mayGoOn(); ++seed)
+    roundWithResiduals(state, linear.cover, seed);
+  if (state.stock.size() > 1 && !state.proven()) boundByCounts(state);
+  improve(state, linear.cover);
+  if (!state.proven() && state.mayGoOn()) listNear(state, linear.cover);
 }
 
 Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
                          bool part) {
   PlanState state(stock, demands, options);
-  if (demands.size() <= kFewSizes && listAll(state, {})) return finishedPlan(state);
-  const LinearCover linear = coverByColumns(state);
-  if (!linear.covered) return Problem{ProblemCode::StockTooFew, {}, {}};
-  roundWithResiduals(state, linear);
-  trySizes(state, part);
-  improve(state, linear);
-  if (!state.proven() && state.mayGoOn()) listNear(state, linear);
-  if (!state.best.found) return Problem{ProblemCode::StockTooFew, {}, {}};
-  return finishedPlan(state);
+  planGreedily(state);
+  search(state, part);
+  if (!state.best.found)
+    return Problem{state.impossible ? ProblemCode::StockTooFew : ProblemCode::PlanNotFound, {}, {}};
+  CuttingPlan made;
+  made.bound = state.bound;
+  if (!part) {
+    const WorkShare share(state.work, kProofShare * options.seconds * Work::kSecond);
+    made.proof = fewProofs(state);
+    made.bound = recomputeBound(stock, demands, state.priced, made.proof, state.best.cost,
+                                state.work);
+  }
+  finish(state, made);
+  made.work = state.work.spent() / Work::kSecond;
+  return made;
 }
 
 /// The name of the smallest sheet sold that holds a blank, turned or not; empty when there is none.

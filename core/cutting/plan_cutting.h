@@ -15,19 +15,22 @@ struct PlanProgress {
 };
 
 struct PlanOptions {
-  double seconds = 5;         ///< about so long at most; the best plan so far comes back
+  double seconds = 5;  ///< of an ordinary machine: so much work at most (work.h), counted, not timed
   bool fewestLayouts = true;  ///< among plans of one cost look for one of few layouts
+  bool noExtras = false;      ///< the last sheets of a layout are cut in part: no blank is left over
   std::function<bool(const PlanProgress&)> goOn = {};  ///< false stops; empty = never
 };
 
 /// Cuts all blanks from stock by guillotine cuts, edge to edge: fewest sheets, or least cost when
 /// every stock has a price, then fewest different layouts. Columns by Gilmore & Gomory (Oper. Res.
-/// 9, 1961; 13, 1965) priced by SheetKnapsack, the bound by Farley (Oper. Res. 38, 1990), whole
-/// numbers by rounding with residual rounds and a whole-number cover over all columns. For up to
-/// ten sizes all patterns are listed first, and the cover over them is proven best; for more, when
-/// the bound is not met, those patterns that a plan at the bound may use. Errors: BlankTooLarge
-/// (where = blank, width, height), NoDemand, StockTooFew, PlanFaulty (a fault of ours: the plan is
-/// kept back).
+/// 9, 1961; 13, 1965) priced by SheetKnapsack, the bound by Farley (Oper. Res. 38, 1990) and over
+/// the numbers of sheets of each kind (sheet_counts.h), whole numbers by rounding with residual
+/// rounds and a whole-number cover over all columns. For up to ten sizes all patterns are listed
+/// first; for more, when the bound is not met, those that a plan at the bound may use. The bound of
+/// the plan is the one that prove_bound.h finds anew. The same request gives the same plan on every
+/// machine; a `goOn` that says no is heard within a fifth of a second. Errors: BlankTooLarge (where
+/// = blank, width, height), NoDemand, StockTooFew, PlanNotFound (stopped, or the work did not do),
+/// PlanFaulty (a fault of ours: the plan is kept back).
 Result<CuttingPlan> planCutting(const std::vector<CutSheet>& stock,
                                 const std::vector<BlankDemand>& demands,
                                 const PlanOptions& options = {});

@@ -7,8 +7,6 @@
 namespace creasewright {
 namespace {
 
-using Clock = std::chrono::steady_clock;
-
 /// The greatest common divisor of all lengths keeps the numbers small.
 std::int64_t commonUnit(const std::vector<CutSheet>& stock,
                         const std::vector<BlankDemand>& demands) {
@@ -37,21 +35,15 @@ std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil
 
 PlanState::PlanState(const std::vector<CutSheet>& stockSheets,
                      const std::vector<BlankDemand>& blanks, const PlanOptions& planOptions)
-    : stock(stockSheets), demands(blanks), options(planOptions), start_(Clock::now()) {
+    : stock(stockSheets), demands(blanks), options(planOptions),
+      work(planOptions.seconds * Work::kSecond, [this] {
+        return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
+      }) {
   priced = std::ranges::all_of(stock, [](const CutSheet& s) { return s.cost > 0; });
   for (const CutSheet& s : stock) rows.atHand.push_back(s.atHand);
   for (const BlankDemand& d : demands) rows.demand.push_back(d.quantity);
   unit = commonUnit(stock, demands);
   bound = areaBound(*this);
-}
-
-double PlanState::spent() const {
-  return std::chrono::duration<double>(Clock::now() - start_).count();
-}
-
-bool PlanState::mayGoOn() const {
-  if (spent() > options.seconds) return false;
-  return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
 }
 
 std::vector<KnapsackItem> PlanState::items(std::size_t s, const std::vector<int>& demand) const {
@@ -62,8 +54,23 @@ std::vector<KnapsackItem> PlanState::items(std::size_t s, const std::vector<int>
   return all;
 }
 
-SheetKnapsack PlanState::knapsack(std::size_t s, const std::vector<int>& demand) const {
-  return {widthOf(s), heightOf(s), items(s, demand)};
+SheetKnapsack PlanState::knapsack(std::size_t s, const std::vector<int>& demand,
+                                  std::size_t mostWork) {
+  constexpr double kPair = 30;  // steps, with the coarser grids that were tried
+  SheetKnapsack sheet(widthOf(s), heightOf(s), items(s, demand), mostWork);
+  work.add(kPair * static_cast<double>(sheet.pairs()));
+  return sheet;
+}
+
+void PlanState::keepProof(WorthProof proof, double cost) {
+  constexpr std::size_t kMost = 40;
+  if (proofs.empty() || cost > bestProof_) {
+    bestProof_ = cost;
+    proofs.insert(proofs.begin(), std::move(proof));
+  } else if (cost > 0.99 * bestProof_) {
+    proofs.insert(proofs.begin() + 1, std::move(proof));
+  }
+  if (proofs.size() > kMost) proofs.pop_back();
 }
 
 std::vector<double> PlanState::worthOn(std::size_t s, std::vector<double> worth) const {

@@ -1,9 +1,8 @@
 #pragma once
 
-#include <chrono>
-
 #include "cutting/cover.h"
 #include "cutting/plan_cutting.h"
+#include "cutting/work.h"
 
 namespace creasewright {
 
@@ -20,9 +19,12 @@ class PlanState {
   /// All three must outlive this.
   PlanState(const std::vector<CutSheet>& stockSheets, const std::vector<BlankDemand>& blanks,
             const PlanOptions& planOptions);
+  PlanState(const PlanState&) = delete;
+  PlanState& operator=(const PlanState&) = delete;
 
-  [[nodiscard]] double spent() const;  ///< seconds
-  [[nodiscard]] bool mayGoOn() const;
+  [[nodiscard]] bool mayGoOn() const { return work.mayGoOn(); }
+  /// Keeps worths from which a bound follows; those that say most stay.
+  void keepProof(WorthProof proof, double cost);
   [[nodiscard]] std::int64_t costOf(std::size_t s) const { return priced ? stock[s].cost : 1; }
   /// Whether a blank fits a sheet, turned where it may be.
   [[nodiscard]] bool fits(std::size_t s, std::size_t d) const {
@@ -41,7 +43,8 @@ class PlanState {
   /// The blanks as they may lie on a sheet.
   [[nodiscard]] std::vector<KnapsackItem> items(std::size_t s,
                                                 const std::vector<int>& demand) const;
-  [[nodiscard]] SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand) const;
+  [[nodiscard]] SheetKnapsack knapsack(std::size_t s, const std::vector<int>& demand,
+                                       std::size_t mostWork);
   /// False when the column is there already.
   bool addColumn(std::size_t s, Pattern pattern);
   /// Takes a cover by all columns for the best where it costs less; columns that come later are not
@@ -52,15 +55,21 @@ class PlanState {
   const std::vector<BlankDemand>& demands;
   const PlanOptions& options;
   bool priced = false;    ///< costs are prices, else sheets
-  bool exact = true;      ///< pricing finds the best pattern of all
   std::int64_t unit = 1;  ///< nanometres
   CoverRows rows;
   std::vector<CoverColumn> columns;
   std::int64_t bound = 0;
   WholeCover best;
+  /// With each of these worths no sheet of a kind holds more than it says (cutting.h); the best
+  /// bound's first.
+  std::vector<WorthProof> proofs;
+  std::vector<std::vector<int>> tooFew;  ///< numbers of sheets for which there is no plan
+  bool impossible = false;               ///< the sheets at hand cannot do
+  bool listed = false;                   ///< the columns are all patterns there are
+  Work work;
 
  private:
-  std::chrono::steady_clock::time_point start_;
+  double bestProof_ = 0;
 };
 
 }  // namespace creasewright

@@ -4,18 +4,15 @@
 #include <optional>
 #include <vector>
 
+#include "cutting/price_rows.h"
+
 namespace creasewright {
 
 /// Sums of the given lengths, each used at most as often as told, up to `most`; ascending, with 0.
-/// Empty when there are more than 6000.
+/// Empty when there are more than `mostSums`.
 std::vector<std::int64_t> rasterPoints(const std::vector<std::int64_t>& lengths,
-                                       const std::vector<int>& atMost, std::int64_t most);
-
-/// A cut of a part: the sizes of its two parts, as indices into CutGrid::sizes.
-struct CutPair {
-  std::uint32_t first = 0;  ///< the left or lower one, never the larger
-  std::uint32_t second = 0;
-};
+                                       const std::vector<int>& atMost, std::int64_t most,
+                                       std::size_t mostSums = 6000);
 
 /// The sizes that parts of a sheet may have along one axis, and where each of them is cut.
 ///
@@ -36,7 +33,8 @@ struct CutGrid {
 };
 
 /// The grid of a side that is `side` long, from its raster points. Nothing when it would have more
-/// than 400 000 cuts.
-std::optional<CutGrid> cutGrid(const std::vector<std::int64_t>& points, std::int64_t side);
+/// than so many cuts.
+std::optional<CutGrid> cutGrid(const std::vector<std::int64_t>& points, std::int64_t side,
+                               std::size_t mostPairs = 1'500'000);
 
 }  // namespace creasewright

@@ -1,6 +1,7 @@
 #include "cutting/sheet_knapsack.h"
 
 #include <algorithm>
+#include <cmath>
 #include <limits>
 
 #include "cutting/cut_tree.h"
@@ -9,9 +10,11 @@
 namespace creasewright {
 namespace {
 
-/// Sums of one pricing: some hundredths of a second.
-constexpr std::size_t kMostWork = 20'000'000;
 constexpr std::int64_t kMostParts = 4096;  // of the longer side, in the finest coarse grid
+constexpr double kSum = 0.2;                // steps that a sum takes
+constexpr double kCell = 1;
+constexpr std::size_t kMostBounding = 1'000'000'000;  // sums of the one pricing for a bound
+constexpr double kMostValue = 1 << 30;
 
 Length units(std::int64_t value) { return Length::nanometres(value); }
 
@@ -23,7 +26,8 @@ std::size_t firstFrom(const CutGrid& grid, std::int64_t length) {
 
 /// Lengths rounded up to whole steps.
 std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bool width,
-                                      std::int64_t most, std::int64_t step) {
+                                      std::int64_t most, std::int64_t step,
+                                      std::size_t mostSums) {
   std::vector<std::int64_t> lengths;
   std::vector<int> atMost;
   const auto add = [&](std::int64_t length, int times) {
@@ -34,7 +38,7 @@ std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bo
     add(width ? item.width : item.height, item.atMost);
     if (item.mayTurn) add(width ? item.height : item.width, item.atMost);
   }
-  std::vector<std::int64_t> points = rasterPoints(lengths, atMost, most);
+  std::vector<std::int64_t> points = rasterPoints(lengths, atMost, most, mostSums);
   // What fits the side may not fit when it is rounded up: the whole side stays a size.
   if (step > 1 && !points.empty() && points.back() < most) points.push_back(most);
   return points;
@@ -45,13 +49,18 @@ std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bo
 SheetGrid sheetGrid(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
                     std::size_t mostWork) {
   const std::int64_t longer = std::max(width, height);
+  // A grid of so many sums along both sides takes a third of their third power; most are never
+  // reached. What has more is not even tried.
+  const auto mostSums = static_cast<std::size_t>(5 * std::cbrt(static_cast<double>(mostWork)));
+  const std::size_t mostPairs = std::min<std::size_t>(mostWork / 64, 1'500'000);
   for (std::int64_t step = 1;;
        step = step == 1 ? std::max<std::int64_t>(2, longer / kMostParts) : step * 2) {
-    const std::vector<std::int64_t> xs = pointsAlong(items, true, width, step);
-    const std::vector<std::int64_t> ys = pointsAlong(items, false, height, step);
-    if (xs.empty() || ys.empty()) continue;
-    std::optional<CutGrid> across = cutGrid(xs, width);
-    std::optional<CutGrid> up = across ? cutGrid(ys, height) : std::nullopt;
+    const std::vector<std::int64_t> xs = pointsAlong(items, true, width, step, mostSums);
+    if (xs.empty()) continue;
+    const std::vector<std::int64_t> ys = pointsAlong(items, false, height, step, mostSums);
+    if (ys.empty()) continue;
+    std::optional<CutGrid> across = cutGrid(xs, width, mostPairs);
+    std::optional<CutGrid> up = across ? cutGrid(ys, height, mostPairs) : std::nullopt;
     if (!up) continue;
     SheetGrid grid{*std::move(across), *std::move(up), step == 1};
     if (grid.work() <= mostWork) return grid;
@@ -59,42 +68,76 @@ SheetGrid sheetGrid(std::int64_t width, std::int64_t height, const std::vector<K
 }
 
 SheetKnapsack::SheetKnapsack(std::int64_t width, std::int64_t height,
-                             std::vector<KnapsackItem> items)
+                             std::vector<KnapsackItem> items, std::size_t mostWork)
     : width_(width),
       height_(height),
       items_(std::move(items)),
-      grid_(sheetGrid(width, height, items_, kMostWork)) {}
+      grid_(sheetGrid(width, height, items_, mostWork)),
+      stride_((grid_.up.sizes.size() + kLanes - 1) / kLanes * kLanes),
+      kernels_(rowKernels()) {}
 
-/// The item where it lies in the lower left corner of every part that holds it.
-void SheetKnapsack::place(const Lying& lying) {
-  for (std::size_t i = lying.i; i < grid_.across.sizes.size(); ++i)
-    for (std::size_t k = lying.k; k < grid_.up.sizes.size(); ++k)
-      value_[cell(i, k)] = std::max(value_[cell(i, k)], lying.value);
+double SheetKnapsack::mostScale(const std::vector<double>& worths) const {
+  double dearest = 0;  // worth of the sheet
+  for (std::size_t item = 0; item < items_.size(); ++item) {
+    const double share = static_cast<double>(items_[item].width) / static_cast<double>(width_) *
+                         static_cast<double>(items_[item].height) / static_cast<double>(height_);
+    if (share > 0) dearest = std::max(dearest, worths[item] / share);
+  }
+  return dearest > 0 ? kMostValue / dearest : kMostValue;
 }
 
-/// Upright cuts join whole rows, so that several cells are done at once.
-void SheetKnapsack::fill() {
-  const std::size_t rows = grid_.up.sizes.size();
-  for (std::size_t i = 1; i < grid_.across.sizes.size(); ++i) {
-    double* row = &value_[cell(i, 0)];
-    for (const CutPair& cut : grid_.across.cuts[i]) {
-      const double* first = &value_[cell(cut.first, 0)];
-      const double* second = &value_[cell(cut.second, 0)];
-      for (std::size_t k = 1; k < rows; ++k) row[k] = std::max(row[k], first[k] + second[k]);
-    }
-    for (std::size_t k = 1; k < rows; ++k) {
-      double best = row[k];
-      for (const CutPair& cut : grid_.up.cuts[k])
-        best = std::max(best, row[cut.first] + row[cut.second]);
-      row[k] = best;
-    }
+/// What the parts of a size hold without a cut, from what those of the size before do.
+void SheetKnapsack::placeItems(std::size_t i, std::vector<std::int32_t>& base) const {
+  for (const Lying& lying : lying_) {
+    if (lying.i != i) continue;
+    for (std::size_t k = lying.k; k < grid_.up.sizes.size(); ++k)
+      base[k] = std::max(base[k], lying.value);
   }
+}
+
+/// The level cuts of some rows at once.
+void SheetKnapsack::joinLevel(std::size_t i, std::size_t rows) {
+  const std::size_t count = grid_.up.sizes.size();
+  block_.assign(count * kLanes, 0);
+  for (std::size_t lane = 0; lane < rows; ++lane)
+    for (std::size_t k = 0; k < count; ++k) block_[k * kLanes + lane] = value_[cell(i + lane, k)];
+  for (std::size_t k = 1; k < count; ++k)
+    kernels_.cuts(block_.data(), k, grid_.up.cuts[k].data(), grid_.up.cuts[k].size());
+  for (std::size_t lane = 0; lane < rows; ++lane)
+    for (std::size_t k = 0; k < count; ++k) value_[cell(i + lane, k)] = block_[k * kLanes + lane];
+}
+
+/// Upright cuts join whole rows, level ones several rows at once: those whose sizes differ by less
+/// than the smallest part, so that none of them is a part of another.
+bool SheetKnapsack::fill(Work& work) {
+  const std::vector<std::int64_t>& sizes = grid_.across.sizes;
+  std::vector<std::int32_t> base(stride_, 0);
+  std::size_t rows = 0;
+  for (std::size_t i = 1; i < sizes.size(); i += rows) {
+    rows = 1;
+    while (rows < kLanes && i + rows < sizes.size() && sizes[i + rows] - sizes[i] < sizes[1])
+      ++rows;
+    std::size_t sums = grid_.up.pairs * kLanes;
+    for (std::size_t row = i; row < i + rows; ++row) {
+      placeItems(row, base);
+      std::ranges::copy(base, value_.begin() + static_cast<std::ptrdiff_t>(cell(row, 0)));
+      for (const CutPair& cut : grid_.across.cuts[row])
+        kernels_.rows(&value_[cell(row, 0)], &value_[cell(cut.first, 0)],
+                      &value_[cell(cut.second, 0)], stride_);
+      sums += grid_.across.cuts[row].size() * stride_;
+    }
+    joinLevel(i, rows);
+    if (!work.add(kSum * static_cast<double>(sums) +
+                  kCell * static_cast<double>((rows + kLanes) * stride_)))
+      return false;
+  }
+  return true;
 }
 
 /// Reads the pattern out of the values: whatever gives a cell's value is as good as any other.
 CutNode SheetKnapsack::build(std::size_t i, std::size_t k, const CutNode& frame,
                              Pattern& pattern) const {
-  const double value = value_[cell(i, k)];
+  const std::int32_t value = value_[cell(i, k)];
   if (value <= 0) return frame;
   for (const Lying& lying : lying_) {
     if (lying.value != value || lying.i > i || lying.k > k) continue;
@@ -120,18 +163,22 @@ CutNode SheetKnapsack::build(std::size_t i, std::size_t k, const CutNode& frame,
 }
 
 Pattern SheetKnapsack::best(const std::vector<double>& values) {
-  value_.assign(grid_.cells(), 0);
+  Work endless(std::numeric_limits<double>::infinity());
+  return *best(values, endless);
+}
+
+std::optional<Pattern> SheetKnapsack::best(const std::vector<double>& values, Work& work) {
+  value_.assign(grid_.across.sizes.size() * stride_, 0);
   lying_.clear();
   for (std::size_t item = 0; item < items_.size(); ++item)
     for (const bool turned : {false, true}) {
       if (values[item] <= 0 || (turned && !items_[item].mayTurn)) continue;
       const std::int64_t w = turned ? items_[item].height : items_[item].width;
       const std::int64_t h = turned ? items_[item].width : items_[item].height;
-      lying_.push_back(
-          {item, turned, w, h, firstFrom(grid_.across, w), firstFrom(grid_.up, h), values[item]});
-      place(lying_.back());
+      lying_.push_back({item, turned, w, h, firstFrom(grid_.across, w), firstFrom(grid_.up, h),
+                        static_cast<std::int32_t>(values[item])});
     }
-  fill();
+  if (!fill(work)) return std::nullopt;
   Pattern pattern;
   pattern.counts.assign(items_.size(), 0);
   const std::size_t i = grid_.across.sizes.size() - 1;
@@ -145,18 +192,27 @@ Pattern SheetKnapsack::best(const std::vector<double>& values) {
 }
 
 double mostWorth(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
-                 const std::vector<double>& values) {
-  // So few that the grid of them is always exact: rounding up inside would undo rounding down.
-  constexpr std::int64_t kParts = 240;
-  const std::int64_t step = (std::max(width, height) + kParts - 1) / kParts;
-  std::vector<KnapsackItem> coarse = items;
-  for (KnapsackItem& item : coarse) {
-    item.width /= step;
-    item.height /= step;
-    if (item.width == 0 || item.height == 0) return std::numeric_limits<double>::infinity();
+                 const std::vector<double>& values, Work& work) {
+  constexpr double kEndless = std::numeric_limits<double>::infinity();
+  const std::int64_t longer = std::max(width, height);
+  // An exact grid of them is needed: rounding up inside would undo rounding down.
+  for (const std::int64_t parts : {1000, 600, 240}) {
+    const std::int64_t step = (longer + parts - 1) / parts;
+    std::vector<KnapsackItem> coarse = items;
+    for (KnapsackItem& item : coarse) {
+      item.width /= step;
+      item.height /= step;
+      if (item.width == 0 || item.height == 0) return kEndless;
+    }
+    SheetKnapsack sheet(width / step, height / step, std::move(coarse), kMostBounding);
+    if (!sheet.exact()) continue;
+    const double scale = std::min(1.0, sheet.mostScale(values));
+    std::vector<double> whole;
+    for (const double value : values) whole.push_back(std::ceil(value * scale));
+    const std::optional<Pattern> best = sheet.best(whole, work);
+    return best ? best->value / scale : kEndless;
   }
-  SheetKnapsack sheet(width / step, height / step, std::move(coarse));
-  return sheet.exact() ? sheet.best(values).value : std::numeric_limits<double>::infinity();
+  return kEndless;
 }
 
 }  // namespace creasewright

@@ -1,10 +1,12 @@
 #pragma once
 
 #include <cstdint>
+#include <optional>
 #include <vector>
 
 #include "cutting/cutting.h"
 #include "cutting/raster.h"
+#include "cutting/work.h"
 
 namespace creasewright {
 
@@ -48,13 +50,25 @@ struct Pattern {
 /// as it is wanted, the result lies between the best of that many and the best of any number.
 class SheetKnapsack {
  public:
-  SheetKnapsack(std::int64_t width, std::int64_t height, std::vector<KnapsackItem> items);
+  /// A grid of more than `mostWork` sums is made coarser.
+  SheetKnapsack(std::int64_t width, std::int64_t height, std::vector<KnapsackItem> items,
+                std::size_t mostWork = kMostPricing);
+
+  static constexpr std::size_t kMostPricing = 300'000'000;  ///< sums: 60 million steps
+  static constexpr std::size_t kQuickPricing = 8'000'000;
 
   /// Whether best() is the best of all; with very many raster points it is only good.
   [[nodiscard]] bool exact() const { return grid_.exact; }
+  [[nodiscard]] std::size_t pairs() const { return grid_.across.pairs + grid_.up.pairs; }
 
-  /// `values` by item, not negative.
+  /// What worths may be multiplied by, at most, before they are made whole: sums of them then stay
+  /// in 31 bits, as no sheet is worth more than its area of the blank that is worth most by area.
+  [[nodiscard]] double mostScale(const std::vector<double>& worths) const;
+
+  /// `values` by item: whole numbers, not negative, no larger than mostScale allows.
   Pattern best(const std::vector<double>& values);
+  /// The same as counted work; nothing when that was given up.
+  std::optional<Pattern> best(const std::vector<double>& values, Work& work);
 
  private:
   /// An item as it may lie, and the first sizes of the grid that hold it.
@@ -65,28 +79,30 @@ class SheetKnapsack {
     std::int64_t height = 0;
     std::size_t i = 0;
     std::size_t k = 0;
-    double value = 0;
+    std::int32_t value = 0;
   };
 
-  [[nodiscard]] std::size_t cell(std::size_t i, std::size_t k) const {
-    return i * grid_.up.sizes.size() + k;
-  }
-  void place(const Lying& lying);
-  void fill();
+  [[nodiscard]] std::size_t cell(std::size_t i, std::size_t k) const { return i * stride_ + k; }
+  bool fill(Work& work);
+  void placeItems(std::size_t i, std::vector<std::int32_t>& base) const;
+  void joinLevel(std::size_t i, std::size_t rows);
   CutNode build(std::size_t i, std::size_t k, const CutNode& frame, Pattern& pattern) const;
 
   std::int64_t width_;
   std::int64_t height_;
   std::vector<KnapsackItem> items_;
   SheetGrid grid_;
-  std::vector<double> value_;
+  std::size_t stride_;  // of a row, in whole lanes
+  RowKernels kernels_;
+  std::vector<std::int32_t> value_;
+  std::vector<std::int32_t> block_;
   std::vector<Lying> lying_;
 };
 
 /// What no pattern of a sheet is worth more than: the best one after all lengths were rounded down
 /// to a step coarse enough to be quick and exact, so at least the best of all. Infinite where a
-/// blank is smaller than the step.
+/// blank is smaller than the step, or when the work was given up.
 double mostWorth(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
-                 const std::vector<double>& values);
+                 const std::vector<double>& values, Work& work);
 
 }  // namespace creasewright

@@ -11,6 +11,7 @@ namespace {
 
 constexpr std::size_t kAllOrders = 5;   // kinds whose every order is tried
 constexpr std::size_t kMostTurned = 8;  // kinds that are tried turned and not
+constexpr double kTurning = 20'000;     // steps, by kinds
 constexpr std::size_t kBuilt = 6;       // of the best by rough count, to be compared exactly
 
 /// Blanks of one demand as they lie in a strip.
@@ -146,8 +147,8 @@ std::vector<std::vector<Kind>> ordersOf(std::vector<Kind> kinds) {
 class Strips {
  public:
   Strips(Length width, Length height, const std::vector<BlankDemand>& demands,
-         const std::vector<int>& counts)
-      : width_(width), height_(height), demands_(demands), counts_(counts) {
+         const std::vector<int>& counts, Work& work)
+      : width_(width), height_(height), demands_(demands), counts_(counts), work_(work) {
     for (std::size_t d = 0; d < counts.size(); ++d)
       if (counts[d] > 0) used_.push_back(d);
   }
@@ -156,6 +157,7 @@ class Strips {
     const std::size_t turning = std::min(used_.size(), kMostTurned);
     for (unsigned turned = 0; turned < 1U << turning; ++turned) {
       if (!mayTurn(turned)) continue;
+      if (!work_.add(kTurning * static_cast<double>(used_.size()))) break;
       for (const bool upright : {false, true})
         for (const std::vector<Kind>& order : ordersOf(kindsFor(turned, upright)))
           for (const bool mixed : {false, true})
@@ -196,6 +198,7 @@ class Strips {
   Length height_;
   const std::vector<BlankDemand>& demands_;
   const std::vector<int>& counts_;
+  Work& work_;
   std::vector<std::size_t> used_;  // demands that occur
   std::vector<Way> ways_;          // the best so far, fewest settings first
 };
@@ -204,9 +207,9 @@ class Strips {
 
 std::optional<CutNode> stripLayout(Length width, Length height,
                                    const std::vector<BlankDemand>& demands,
-                                   const std::vector<int>& counts) {
+                                   const std::vector<int>& counts, Work& work) {
   std::optional<CutNode> best;
-  for (const Way& way : Strips(width, height, demands, counts).best()) {
+  for (const Way& way : Strips(width, height, demands, counts, work).best()) {
     CutNode sheet = sheetNode(way, width, height);
     if (!best || trimmingWork(sheet) < trimmingWork(*best)) best = std::move(sheet);
   }

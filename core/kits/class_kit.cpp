@@ -23,6 +23,11 @@ std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
   const Result<bool> grain = fields.flag("keep_grain");
   if (!grain) return grain.problem();
   kit.keepGrain = *grain;
+  if (fields.has("no_extras")) {
+    const Result<bool> extras = fields.flag("no_extras");
+    if (!extras) return extras.problem();
+    kit.noExtras = *extras;
+  }
   if (const auto problem = readAll(fields, "supplies", kMostSupplies, readSupply, kit.supplies))
     return problem;
   const Result<std::vector<std::string>> names = fields.texts("names", kMostNames);
@@ -134,6 +139,7 @@ std::string writeKit(const ClassKit& kit) {
             {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
             {"items", Json::array()}};
   json["keep_grain"] = kit.keepGrain;
+  if (kit.noExtras) json["no_extras"] = true;
   json["label"] = {{"width", exactText(kit.labelWidth)}, {"height", exactText(kit.labelHeight)}};
   json["names"] = kit.names;
   json["supplies"] = Json::array();

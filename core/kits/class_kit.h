@@ -51,6 +51,7 @@ struct ClassKit {
   int takers = 12;
   int spares = 0;          ///< sets more than takers
   bool keepGrain = false;  ///< every blank upright along the grain of its sheet
+  bool noExtras = false;   ///< no blank is cut that nobody needs: the last sheets in part only
   std::vector<StockSheet> stock;
   std::vector<SupplyItem> supplies;
   std::vector<KitItem> items;

@@ -1,7 +1,6 @@
 #include "kits/offcut_uses.h"
 
 #include <algorithm>
-#include <chrono>
 
 #include "cutting/plan_cutting.h"
 #include "cutting/trim_steps.h"
@@ -9,8 +8,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSeconds = 0.05;  // for each that is tried
-constexpr double kPatience = 3;    // seconds for all: what was found by then is told
+constexpr double kSeconds = 0.05;  // of work for each that is tried
+constexpr double kPatience = 3;    // for all: what was found by then is told
 constexpr int kMostPerSet = 12;    // more mats than that nobody glues on in a class
 
 /// The offcuts of a card as sheets of which there are only so many.
@@ -52,9 +51,13 @@ double areaOf(const std::vector<CutSheet>& sheets) {
   return area;
 }
 
-bool comesOut(const std::vector<CutSheet>& offcuts, const std::vector<BlankDemand>& blanks) {
+/// Takes the work that it is from `left`.
+bool comesOut(const std::vector<CutSheet>& offcuts, const std::vector<BlankDemand>& blanks,
+              double& left) {
   if (areaOf(blanks) > areaOf(offcuts)) return false;
-  return planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false}).ok();
+  const auto plan = planCutting(offcuts, blanks, {.seconds = kSeconds, .fewestLayouts = false});
+  left -= plan ? plan->work : kSeconds;
+  return plan.ok();
 }
 
 bool has(const Design& design, std::string_view kind) {
@@ -84,20 +87,20 @@ std::vector<OffcutUse> offcutUses(const KitPlan& plan) {
   std::vector<std::vector<CutSheet>> offcuts;
   for (const CardPlan& card : plan.cards) offcuts.push_back(offcutSheets(card));
   std::vector<OffcutUse> uses;
-  const auto end = std::chrono::steady_clock::now() + std::chrono::duration<double>(kPatience);
+  double left = kPatience;
   for (std::size_t i = 0; i < kit.items.size(); ++i) {
     const KitItem& item = kit.items[i];
     for (const char* id : {"mats", "label"}) {
       const Result<const ExtraKind*> kind = findExtraKind(id);
       if (!kind || !item.piece.empty() || has(item.design, id)) continue;
       for (const int c : cardsFor(item, plan)) {
-        if (std::chrono::steady_clock::now() > end) return uses;
+        if (left <= 0) return uses;
         const auto card = static_cast<std::size_t>(c);
         const Extra extra = standardExtra(**kind, plan.cards[card].card());
         const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);
         const int quantity = quantityOf(blanks);
         if (quantity == 0 || quantity > kMostPerSet * item.perPerson * kit.sets()) break;
-        if (!comesOut(offcuts[card], blanks)) continue;
+        if (!comesOut(offcuts[card], blanks, left)) continue;
         uses.push_back({c, static_cast<int>(i), extra, quantity});
         break;
       }

@@ -1,7 +1,6 @@
 #include "kits/plan_kit.h"
 
 #include <algorithm>
-#include <chrono>
 
 #include "kits/cut_sheet.h"
 
@@ -44,8 +43,9 @@ Problem grainProblem(const Problem& problem, CardStock stock, const CardPlan& ca
   return {ProblemCode::GrainConflict, problem.where, {problem.values[0], problem.values[1]}};
 }
 
-std::optional<Problem> cutCard(const PlanOptions& options, CardPlan& card) {
+std::optional<Problem> cutCard(PlanOptions options, CardPlan& card) {
   const CardStock stock = stockFor(card.kit(), card.card());
+  options.noExtras = options.noExtras || card.kit().noExtras;
   Result<CuttingPlan> cutting = planCutting(stock.sheets, card.demands(), options);
   if (!cutting) return grainProblem(cutting.problem(), stock, card);
   card.plan = std::move(cutting).value();
@@ -54,33 +54,31 @@ std::optional<Problem> cutCard(const PlanOptions& options, CardPlan& card) {
   return std::nullopt;
 }
 
-/// Shares out the time of a kit: so many cards may take all of theirs, more get less.
+/// Shares out the work of a kit: so many cards may take all of theirs, more get less.
 class Budget {
  public:
   Budget(const PlanOptions& options, std::size_t cards)
       : options_(options),
         cards_(static_cast<double>(cards)),
-        end_(Clock::now() + Seconds(options.seconds * std::min(cards_, kFullCards))) {}
+        left_(options.seconds * std::min(cards_, kFullCards)) {}
 
   /// For the next card: its share of what is left, doubled since most need less.
   PlanOptions next() {
-    const double left = std::max(0.0, Seconds(end_ - Clock::now()).count());
     PlanOptions share = options_;
-    share.seconds = std::min(options_.seconds, std::max(kLeastSeconds, 2 * left / cards_));
-    share.fewestLayouts = options_.fewestLayouts && left > 0;
+    share.seconds = std::min(options_.seconds, std::max(kLeastSeconds, 2 * left_ / cards_));
+    share.fewestLayouts = options_.fewestLayouts && left_ > 0;
     cards_ -= 1;
     return share;
   }
+  void spend(double seconds) { left_ = std::max(0.0, left_ - seconds); }
 
  private:
-  using Clock = std::chrono::steady_clock;
-  using Seconds = std::chrono::duration<double>;
   static constexpr double kFullCards = 4;
   static constexpr double kLeastSeconds = 0.01;
 
   const PlanOptions& options_;
   double cards_;
-  std::chrono::time_point<Clock, Seconds> end_;
+  double left_;
 };
 
 /// A name without a set would get no bag and no part.
@@ -107,6 +105,7 @@ Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
   for (std::size_t c = 0; c < plan.built->cards.size(); ++c) {
     CardPlan& card = plan.cards.emplace_back(CardPlan{plan.built, c, {}});
     if (const std::optional<Problem> problem = cutCard(budget.next(), card)) return *problem;
+    budget.spend(card.plan.work);
     plan.sheets += card.plan.sheets;
     plan.proven = plan.proven && card.plan.proven();
   }

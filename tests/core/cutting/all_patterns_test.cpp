@@ -30,7 +30,7 @@ TEST(AllPatterns, HoldTheBestForAnyValues) {
     ++listed;
     for (int v = 0; v < 30; ++v) {
       std::vector<double> values;
-      for (int i = 0; i < 5; ++i) values.push_back(random.between(0, 1));
+      for (int i = 0; i < 5; ++i) values.push_back(random.whole(0, 10'000));
       double best = 0;
       for (const Pattern& pattern : *patterns) best = std::max(best, worthOf(pattern, values));
       EXPECT_NEAR(best, sheet.best(values).value, 1e-9);

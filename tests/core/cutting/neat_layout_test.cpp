@@ -15,8 +15,9 @@ using testing::treeFault;
 /// Twelve blanks of 59 x 120 mm on a 12 in sheet: five rows of two and two upright ones beside. The
 /// planner had found them in a tangle of eighteen settings.
 TEST(NeatLayout, TwelveStripsTakeSixSettings) {
+  Work work(1e12);
   const std::vector<BlankDemand> demands{{"mat", mm(59), mm(120), 12}};
-  const auto neat = neatLayout(mm(304.8), mm(304.8), demands, {12});
+  const auto neat = neatLayout(mm(304.8), mm(304.8), demands, {12}, work);
   ASSERT_TRUE(neat);
   EXPECT_EQ(treeFault(*neat), "");
   EXPECT_EQ(blanksIn(*neat).size(), 12U);
@@ -25,8 +26,9 @@ TEST(NeatLayout, TwelveStripsTakeSixSettings) {
 
 /// Rows of one blank: one setting for the rows, one for the blanks.
 TEST(NeatLayout, AGridTakesTwoSettings) {
+  Work work(1e12);
   const std::vector<BlankDemand> demands{{"card", mm(50), mm(80), 12, false}};
-  const auto neat = neatLayout(mm(200), mm(240), demands, {12});
+  const auto neat = neatLayout(mm(200), mm(240), demands, {12}, work);
   ASSERT_TRUE(neat);
   const std::vector<TrimStep> steps = trimSteps({0, 1, *neat});
   ASSERT_EQ(steps.size(), 2U);
@@ -36,6 +38,7 @@ TEST(NeatLayout, AGridTakesTwoSettings) {
 }
 
 TEST(NeatLayout, MakesExactlyTheBlanksAskedForOrNone) {
+  Work work(1e12);
   testing::Random random(613);
   int found = 0;
   for (int round = 0; round < 60; ++round) {
@@ -48,7 +51,7 @@ TEST(NeatLayout, MakesExactlyTheBlanksAskedForOrNone) {
       counts.push_back(random.whole(0, 4));
     }
     if (std::ranges::count(counts, 0) == kinds) continue;
-    const auto neat = neatLayout(mm(300), mm(300), demands, counts);
+    const auto neat = neatLayout(mm(300), mm(300), demands, counts, work);
     if (!neat) continue;
     ++found;
     for (std::size_t k = 0; k < counts.size(); ++k) demands[k].quantity = counts[k];

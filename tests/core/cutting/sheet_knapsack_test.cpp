@@ -90,22 +90,50 @@ double bruteForce(long w, long h, const std::vector<KnapsackItem>& items,
 TEST(SheetKnapsack, MostWorthIsAboveEveryPattern) {
   testing::Random random(302);
   int above = 0;
+  Work work(1e12);
   for (int round = 0; round < 12; ++round) {
     std::vector<KnapsackItem> items;
     std::vector<double> values;
     for (int i = 0; i < 5; ++i) {
       items.push_back({random.whole(200, 900), random.whole(200, 900), random.whole(0, 1) == 1, 9});
-      values.push_back(random.between(0.5, 9));
+      values.push_back(random.whole(500, 9000));
     }
     const double best = SheetKnapsack(2000, 1500, items).best(values).value;
-    const double most = mostWorth(2000, 1500, items, values);
+    const double most = mostWorth(2000, 1500, items, values, work);
     EXPECT_GE(most, best - 1e-9);
     above += most > best + 1e-9;
-    EXPECT_NEAR(mostWorth(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}, {1, 2}),
+    EXPECT_NEAR(mostWorth(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}, {1, 2},
+                          work),
                 SheetKnapsack(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}).best({1, 2}).value,
                 1e-9);
   }
   EXPECT_LT(above, 12);
+}
+
+/// The loops for machines with wider whole numbers give what the others do.
+TEST(SheetKnapsack, RowsAreJoinedAlikeOnEveryMachine) {
+#if defined(__x86_64__)
+  if (__builtin_cpu_supports("avx2") == 0) GTEST_SKIP() << "This machine has no wide numbers.";
+#endif
+  testing::Random random(305);
+  const auto draw = [&](std::size_t count) {
+    std::vector<std::int32_t> numbers;
+    for (std::size_t i = 0; i < count; ++i) numbers.push_back(random.whole(0, 1 << 29));
+    return numbers;
+  };
+  for (int round = 0; round < 50; ++round) {
+    const std::vector<std::int32_t> first = draw(64);
+    const std::vector<std::int32_t> second = draw(64);
+    std::vector<std::int32_t> plain = draw(64);
+    std::vector<std::int32_t> wide = plain;
+    plainKernels().rows(plain.data(), first.data(), second.data(), plain.size());
+    wideKernels().rows(wide.data(), first.data(), second.data(), wide.size());
+    EXPECT_EQ(plain, wide);
+    const std::vector<CutPair> cuts{{1, 6}, {2, 5}, {3, 4}};
+    plainKernels().cuts(plain.data(), 7, cuts.data(), cuts.size());
+    wideKernels().cuts(wide.data(), 7, cuts.data(), cuts.size());
+    EXPECT_EQ(plain, wide);
+  }
 }
 
 TEST(SheetKnapsack, AgreesWithTheDefinitionOnSmallSheets) {
@@ -118,7 +146,7 @@ TEST(SheetKnapsack, AgreesWithTheDefinitionOnSmallSheets) {
     const int count = random.whole(1, 5);
     for (int i = 0; i < count; ++i) {
       items.push_back({random.whole(2, 12), random.whole(2, 12), random.whole(0, 1) == 1, 1000});
-      values.push_back(random.between(0.5, 9));
+      values.push_back(random.whole(500, 9000));
     }
     SheetKnapsack sheet(w, h, items);
     const Pattern pattern = sheet.best(values);

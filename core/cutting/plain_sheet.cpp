@@ -1,0 +1,156 @@
+#include "cutting/plain_sheet.h"
+
+#include <algorithm>
+#include <set>
+#include <utility>
+
+namespace creasewright {
+namespace {
+
+constexpr std::size_t kMostSums = 8'000;
+constexpr std::size_t kMostCells = 4'000'000;
+constexpr double kSum = 1;  // steps
+constexpr double kCompare = 6;
+constexpr std::size_t kMostKinds = 12;
+constexpr std::size_t kMostVectors = 400'000;
+
+using Counts = std::vector<int>;
+
+bool covers(const Counts& a, const Counts& b) {
+  for (std::size_t i = 0; i < a.size(); ++i)
+    if (a[i] < b[i]) return false;
+  return true;
+}
+
+}  // namespace
+
+PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands)
+    : demands_(demands) {
+  for (std::size_t d = 0; d < demands.size(); ++d) {
+    const std::int64_t w = demands[d].width.nm();
+    const std::int64_t h = demands[d].height.nm();
+    if (w <= sheet.width.nm() && h <= sheet.height.nm()) lying_.push_back({d, w, h});
+    if (sheet.mayTurn && demands[d].mayTurn && w != h && h <= sheet.width.nm() &&
+        w <= sheet.height.nm())
+      lying_.push_back({d, h, w});
+  }
+  across_ = axis(true, sheet.width.nm());
+  up_ = axis(false, sheet.height.nm());
+  small_ = !across_.sizes.empty() && !up_.sizes.empty() &&
+           across_.sizes.size() * up_.sizes.size() <= kMostCells;
+}
+
+/// A part needs a sum of sides of different blanks, so it may be taken for the largest sum not
+/// above its size. A cut leaves one part that needs no more than half: it may have just its sum.
+PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side) const {
+  std::set<std::int64_t> sums{0};
+  for (const Lying& lying : lying_) {
+    const std::int64_t length = upright ? lying.width : lying.height;
+    const std::set<std::int64_t> before = sums;
+    for (const std::int64_t sum : before)
+      for (int n = 1; n <= demands_[lying.demand].quantity && sum + n * length <= side; ++n)
+        sums.insert(sum + n * length);
+    if (sums.size() > kMostSums) return {};
+  }
+  const auto down = [&](std::int64_t size) { return *std::prev(sums.upper_bound(size)); };
+  std::set<std::int64_t> reached{0};
+  std::set<std::int64_t> open{down(side)};
+  while (!open.empty()) {
+    const std::int64_t x = *open.rbegin();
+    open.erase(x);
+    if (!reached.insert(x).second) continue;
+    for (const std::int64_t a : sums) {
+      if (a == 0) continue;
+      if (2 * a > x) break;
+      open.insert(a);
+      open.insert(down(x - a));
+    }
+  }
+  Axis axis;
+  axis.sizes.assign(reached.begin(), reached.end());
+  const auto place = [&](std::int64_t size) {
+    return static_cast<std::size_t>(std::ranges::lower_bound(axis.sizes, size) -
+                                    axis.sizes.begin());
+  };
+  for (const std::int64_t x : axis.sizes) {
+    std::vector<Cut> cuts;
+    for (const std::int64_t a : sums) {
+      if (a == 0) continue;
+      if (2 * a > x) break;
+      cuts.push_back({place(a), place(down(x - a))});
+    }
+    axis.cutsInAll += cuts.size();
+    axis.cuts.push_back(std::move(cuts));
+  }
+  return axis;
+}
+
+std::optional<std::int64_t> PlainSheet::most(const std::vector<std::int64_t>& worth,
+                                             Work& work) const {
+  if (!small_) return std::nullopt;
+  const std::size_t columns = across_.sizes.size();
+  const std::size_t rows = up_.sizes.size();
+  std::vector<std::int64_t> value(columns * rows, 0);
+  for (std::size_t i = 1; i < columns; ++i) {
+    const auto steps = static_cast<double>(across_.cuts[i].size() * rows + up_.cutsInAll);
+    if (!work.add(kSum * steps + static_cast<double>(rows * lying_.size()))) return std::nullopt;
+    for (std::size_t k = 1; k < rows; ++k) {
+      std::int64_t best = 0;
+      for (const Lying& lying : lying_)
+        if (lying.width <= across_.sizes[i] && lying.height <= up_.sizes[k])
+          best = std::max(best, worth[lying.demand]);
+      for (const Cut& cut : across_.cuts[i])
+        best = std::max(best, value[cut.first * rows + k] + value[cut.second * rows + k]);
+      for (const Cut& cut : up_.cuts[k])
+        best = std::max(best, value[i * rows + cut.first] + value[i * rows + cut.second]);
+      value[i * rows + k] = best;
+    }
+  }
+  return value.back();
+}
+
+std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
+  if (!small_ || demands_.size() > kMostKinds) return std::nullopt;
+  const std::size_t rows = up_.sizes.size();
+  std::vector<std::vector<Counts>> cells(across_.sizes.size() * rows);
+  for (std::vector<Counts>& cell : cells) cell = {Counts(demands_.size(), 0)};
+  std::size_t vectors = 0;
+  for (std::size_t i = 1; i < across_.sizes.size(); ++i)
+    for (std::size_t k = 1; k < rows; ++k) {
+      std::vector<Counts>& cell = cells[i * rows + k];
+      std::size_t compared = 0;
+      const auto add = [&](const Counts& counts) {
+        compared += cell.size() + 1;
+        if (std::ranges::any_of(cell, [&](const Counts& c) { return covers(c, counts); })) return;
+        std::erase_if(cell, [&](const Counts& c) { return covers(counts, c); });
+        cell.push_back(counts);
+      };
+      for (const Lying& lying : lying_)
+        if (lying.width <= across_.sizes[i] && lying.height <= up_.sizes[k]) {
+          Counts one(demands_.size(), 0);
+          one[lying.demand] = 1;
+          add(one);
+        }
+      const auto join = [&](const std::vector<Counts>& a, const std::vector<Counts>& b) {
+        for (const Counts& x : a) {
+          for (const Counts& y : b) {
+            Counts sum = x;
+            for (std::size_t d = 0; d < sum.size(); ++d)
+              sum[d] = std::min(sum[d] + y[d], demands_[d].quantity);
+            add(sum);
+          }
+          if (!work.add(kCompare * static_cast<double>(std::exchange(compared, 0)))) return false;
+        }
+        return true;
+      };
+      for (const Cut& cut : across_.cuts[i])
+        if (!join(cells[cut.first * rows + k], cells[cut.second * rows + k])) return std::nullopt;
+      for (const Cut& cut : up_.cuts[k])
+        if (!join(cells[i * rows + cut.first], cells[i * rows + cut.second])) return std::nullopt;
+      vectors += cell.size();
+      if (vectors > kMostVectors) return std::nullopt;
+    }
+  return cells.back();
+}
+
+}  // namespace creasewright

@@ -1,0 +1,349 @@
+#include "cutting/sheet_counts.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+#include <numeric>
+
+#include "cutting/all_patterns.h"
+#include "cutting/pricing.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kTiny = 1e-7;
+constexpr int kMostTries = 400;
+
+using Counts = std::vector<int>;
+
+/// The cheapest numbers of sheets that nothing rules out.
+class CheapestCounts {
+ public:
+  CheapestCounts(PlanState& state, const std::vector<WorthProof>& proofs)
+      : state_(state), proofs_(proofs), counts_(state.stock.size(), 0) {
+    for (const WorthProof& proof : proofs)
+      demanded_.push_back(worthOf(state.rows.demand, proof.worth));
+    order_.resize(state.stock.size());
+    std::iota(order_.begin(), order_.end(), std::size_t{0});
+    // The last is reckoned, not tried: best one that there is enough of.
+    std::ranges::stable_sort(order_, {}, [&](std::size_t s) { return state.stock[s].atHand < 0; });
+  }
+
+  /// Numbers that cost less than `below`; empty when there are none. `complete` is false when the
+  /// work was given up, so that nothing is known.
+  Counts find(std::int64_t below) {
+    const WorkShare share(state_.work, state_.work.left() / 4);
+    least_ = below;
+    const std::vector<std::int64_t> need = demanded_;
+    descend(0, 0, need);
+    return best_;
+  }
+  [[nodiscard]] bool complete() const { return complete_; }
+
+ private:
+  [[nodiscard]] std::int64_t mostOf(std::size_t s, std::int64_t cost) const {
+    const std::int64_t most = (least_ - 1 - cost) / std::max<std::int64_t>(1, state_.costOf(s));
+    return state_.stock[s].atHand < 0 ? most : std::min<std::int64_t>(most, state_.stock[s].atHand);
+  }
+
+  /// Whether the kinds from `k` on can be worth what is needed without costing too much.
+  [[nodiscard]] bool hopeless(std::size_t k, std::int64_t cost,
+                              const std::vector<std::int64_t>& need) const {
+    for (std::size_t p = 0; p < need.size(); ++p) {
+      if (need[p] <= 0) continue;
+      double dearest = 0;  // worth by cost
+      for (std::size_t i = k; i < order_.size(); ++i)
+        dearest = std::max(dearest, static_cast<double>(proofs_[p].most[order_[i]]) /
+                                        static_cast<double>(state_.costOf(order_[i])));
+      if (dearest <= 0) return true;
+      if (static_cast<double>(need[p]) / dearest > static_cast<double>(least_ - 1 - cost) + 1e-6)
+        return true;
+    }
+    return false;
+  }
+
+  void descend(std::size_t k, std::int64_t cost, const std::vector<std::int64_t>& need) {
+    complete_ = state_.work.add(20.0 * static_cast<double>(need.size())) && complete_;
+    if (!complete_ || cost >= least_ || hopeless(k, cost, need)) return;
+    const std::size_t s = order_[k];
+    const std::int64_t most = mostOf(s, cost);
+    std::int64_t first = 0;
+    if (k + 1 == order_.size()) {
+      for (std::size_t p = 0; p < need.size(); ++p) {
+        if (need[p] <= 0) continue;
+        const std::int64_t each = proofs_[p].most[s];
+        if (each <= 0) return;
+        first = std::max(first, (need[p] + each - 1) / each);
+      }
+      for (; first <= most; ++first) {
+        counts_[s] = static_cast<int>(first);
+        if (tooFew()) continue;
+        least_ = cost + first * state_.costOf(s);
+        best_ = counts_;
+        break;
+      }
+      counts_[s] = 0;
+      return;
+    }
+    for (std::int64_t n = first; n <= most; ++n) {
+      counts_[s] = static_cast<int>(n);
+      std::vector<std::int64_t> rest = need;
+      for (std::size_t p = 0; p < need.size(); ++p) rest[p] -= n * proofs_[p].most[s];
+      descend(k + 1, cost + n * state_.costOf(s), rest);
+    }
+    counts_[s] = 0;
+  }
+
+  [[nodiscard]] bool tooFew() const {
+    return std::ranges::any_of(state_.tooFew, [&](const Counts& few) {
+      for (std::size_t s = 0; s < few.size(); ++s)
+        if (counts_[s] > few[s]) return false;
+      return true;
+    });
+  }
+
+  PlanState& state_;
+  const std::vector<WorthProof>& proofs_;
+  std::vector<std::int64_t> demanded_;  // by proof
+  std::vector<std::size_t> order_;      // of kinds
+  std::int64_t least_ = 0;
+  Counts counts_;
+  Counts best_;
+  bool complete_ = true;
+};
+
+/// What so many sheets hold at most.
+std::int64_t heldBy(const Counts& counts, const WorthProof& proof) {
+  std::int64_t held = 0;
+  for (std::size_t s = 0; s < counts.size(); ++s) held += counts[s] * proof.most[s];
+  return held;
+}
+
+/// What a sheet holds at most where all patterns are listed.
+WorthProof proofOf(const PlanState& state, const std::vector<double>& prices) {
+  constexpr double kScale = 1 << 26;
+  double dearest = kTiny;
+  for (const double price : prices) dearest = std::max(dearest, price);
+  WorthProof proof;
+  for (const double price : prices)
+    proof.worth.push_back(
+        static_cast<std::int64_t>(std::floor(std::max(0.0, price) / dearest * kScale)));
+  proof.most.assign(state.stock.size(), 0);
+  for (const CoverColumn& column : state.columns) {
+    std::int64_t& most = proof.most[static_cast<std::size_t>(column.stock)];
+    std::int64_t worth = 0;
+    for (std::size_t d = 0; d < proof.worth.size(); ++d)
+      worth += proof.worth[d] * std::min(column.pattern.counts[d], state.rows.demand[d]);
+    most = std::max(most, worth);
+  }
+  return proof;
+}
+
+/// Whether numbers of sheets can, by a linear programme, give all blanks.
+class Shortage {
+ public:
+  Shortage(PlanState& state, Counts counts)
+      : state_(state), counts_(std::move(counts)), solver_(begin()) {}
+
+  /// True: they can. False: they cannot, and a proof of it was added. Nothing when the work was
+  /// given up.
+  std::optional<bool> covered(Pricing* pricing) {
+    while (true) {
+      addColumns();
+      if (!solver_.solve(state_.work)) return std::nullopt;
+      if (solver_.cost() < 1e-6) return true;
+      std::vector<double> prices = solver_.prices();
+      const std::vector<double> sheetPrices(prices.begin() + blanks(), prices.end());
+      prices.resize(state_.demands.size());
+      if (state_.listed) return !rulesOut(proofOf(state_, prices));
+      std::optional<Priced> priced = pricing->best(prices, state_.rows);
+      if (!priced) return std::nullopt;
+      if (rulesOut(priced->proof)) return false;
+      bool grown = false;
+      for (std::size_t s = 0; s < priced->patterns.size(); ++s) {
+        double worth = sheetPrices[s];
+        for (std::size_t d = 0; d < prices.size(); ++d)
+          worth += prices[d] * priced->patterns[s].counts[d];
+        if (worth > kTiny) grown = state_.addColumn(s, std::move(priced->patterns[s])) || grown;
+      }
+      if (!grown) return true;  // as far as arithmetic can tell
+    }
+  }
+
+ private:
+  [[nodiscard]] std::ptrdiff_t blanks() const { return std::ssize(state_.demands); }
+
+  [[nodiscard]] Programme begin() const {
+    Programme p;
+    double all = 0;
+    for (const BlankDemand& d : state_.demands) all += d.width.mm() * d.height.mm() * d.quantity;
+    for (const BlankDemand& d : state_.demands) p.addRow(d.quantity, Programme::kInfinite);
+    for (const int n : counts_) p.addRow(-Programme::kInfinite, n);
+    for (std::size_t d = 0; d < state_.demands.size(); ++d) {
+      p.put(static_cast<int>(d), 1);
+      p.addColumn(1000 * state_.demands[d].width.mm() * state_.demands[d].height.mm() / all,
+                  Programme::kInfinite);
+    }
+    return p;
+  }
+
+  void addColumns() {
+    Programme more;
+    for (; taken_ < state_.columns.size(); ++taken_) {
+      const CoverColumn& column = state_.columns[taken_];
+      for (std::size_t d = 0; d < state_.demands.size(); ++d)
+        if (column.pattern.counts[d] > 0)
+          more.put(static_cast<int>(d), column.pattern.counts[d]);
+      more.put(static_cast<int>(state_.demands.size()) + column.stock, 1);
+      more.addColumn(0, Programme::kInfinite);
+    }
+    if (more.columns() > 0) solver_.addColumns(more);
+  }
+
+  bool rulesOut(WorthProof proof) {
+    if (worthOf(state_.rows.demand, proof.worth) <= heldBy(counts_, proof)) return false;
+    state_.proofs.push_back(std::move(proof));
+    return true;
+  }
+
+  PlanState& state_;
+  Counts counts_;
+  LinearSolver solver_;
+  std::size_t taken_ = 0;
+};
+
+/// Looks for a plan with no more than these numbers of sheets; true when there surely is none.
+bool planWith(PlanState& state, const Counts& counts) {
+  CoverRows rows = state.rows;
+  rows.atHand = counts;
+  const WholeCover found =
+      solveWhole(state.columns, rows, state.work, std::max(0.1 * state.work.left(), 1e8));
+  if (found.found && (!state.best.found || found.cost < state.best.cost)) state.best = found;
+  return found.none && state.listed;
+}
+
+/// Lists the patterns that a plan with these numbers can use: no sheet of it may hold less than it
+/// can by more than all sheets together can hold beyond what is wanted. True when there surely is
+/// no such plan.
+bool planByFew(PlanState& state, const Counts& counts) {
+  const WorthProof* tight = nullptr;
+  std::int64_t slack = 0;
+  double best = 0;
+  for (const WorthProof& proof : state.proofs) {
+    const std::int64_t held = heldBy(counts, proof);
+    const std::int64_t wanted = worthOf(state.rows.demand, proof.worth);
+    if (held <= 0 || static_cast<double>(wanted) / static_cast<double>(held) <= best) continue;
+    best = static_cast<double>(wanted) / static_cast<double>(held);
+    tight = &proof;
+    slack = held - wanted;
+  }
+  if (tight == nullptr) return false;
+  WorthFloor floor{{tight->worth.begin(), tight->worth.end()}, static_cast<double>(slack)};
+  std::vector<CoverColumn> few;
+  {
+    const WorkShare share(state.work, 0.3 * state.work.left());
+    for (std::size_t s = 0; s < counts.size(); ++s) {
+      if (counts[s] == 0) continue;
+      auto patterns =
+          allPatterns(state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
+                      {.vectors = 600'000, .compared = 400'000'000, .patterns = 8'000}, floor,
+                      &state.work);
+      if (!patterns) return false;
+      for (Pattern& pattern : *patterns)
+        if (tight->most[s] - worthOf(pattern.counts, tight->worth) <= slack)
+          few.push_back({static_cast<int>(s), state.costOf(s), std::move(pattern)});
+    }
+  }
+  CoverRows rows = state.rows;
+  rows.atHand = counts;
+  const WholeCover found =
+      solveWhole(few, rows, state.work, std::max(0.2 * state.work.left(), 1e8));
+  if (found.found && (!state.best.found || found.cost < state.best.cost)) {
+    std::vector<int> times(state.columns.size(), 0);
+    for (std::size_t i = 0; i < few.size(); ++i) {
+      if (found.times[i] <= 0) continue;
+      state.columns.push_back(few[i]);
+      times.push_back(found.times[i]);
+    }
+    state.best.times.resize(state.columns.size(), 0);
+    state.keep(times);
+  }
+  return found.none;
+}
+
+}  // namespace
+
+std::int64_t worthOf(const std::vector<int>& counts, const std::vector<std::int64_t>& worth) {
+  std::int64_t sum = 0;
+  for (std::size_t d = 0; d < worth.size(); ++d) sum += worth[d] * counts[d];
+  return sum;
+}
+
+std::vector<WorthProof> fewProofs(PlanState& state) {
+  std::vector<WorthProof> few;
+  if (!state.proofs.empty()) few.push_back(state.proofs.front());
+  while (few.size() < state.proofs.size()) {
+    CheapestCounts cheapest(state, few);
+    const Counts counts = cheapest.find(state.bound);
+    if (counts.empty()) break;
+    const WorthProof* best = nullptr;
+    double most = 1;
+    for (const WorthProof& proof : state.proofs) {
+      const double share = static_cast<double>(worthOf(state.rows.demand, proof.worth)) /
+                           std::max(1.0, static_cast<double>(heldBy(counts, proof)));
+      if (share <= most) continue;
+      most = share;
+      best = &proof;
+    }
+    if (best == nullptr) break;
+    few.push_back(*best);
+  }
+  return few;
+}
+
+void boundByWorths(PlanState& state, const std::vector<double>& prices) {
+  WorthProof proof = proofOf(state, prices);
+  std::vector<SheetValue> values;
+  for (std::size_t s = 0; s < state.stock.size(); ++s)
+    values.push_back({state.costOf(s), state.stock[s].atHand, static_cast<double>(proof.most[s])});
+  const double cost =
+      costBound(static_cast<double>(worthOf(state.rows.demand, proof.worth)), values).cost;
+  if (!std::isfinite(cost)) return;
+  state.bound = std::max(state.bound, roundedUp(cost));
+  state.keepProof(std::move(proof), cost);
+}
+
+void boundByCounts(PlanState& state) {
+  if (state.proofs.empty() || !state.best.found) return;
+  std::optional<Pricing> pricing;
+  if (!state.listed) {
+    pricing.emplace(state, SheetKnapsack::kMostPricing);
+    if (!pricing->exact()) return;
+  }
+  for (int tries = 0; tries < kMostTries && state.mayGoOn(); ++tries) {
+    CheapestCounts cheapest(state, state.proofs);
+    const Counts counts = cheapest.find(state.best.cost);
+    if (!cheapest.complete()) return;
+    if (counts.empty()) {
+      state.bound = state.best.cost;
+      return;
+    }
+    std::int64_t cost = 0;
+    for (std::size_t s = 0; s < counts.size(); ++s) cost += counts[s] * state.costOf(s);
+    state.bound = std::max(state.bound, cost);
+    const std::optional<bool> covered =
+        Shortage(state, counts).covered(pricing ? &*pricing : nullptr);
+    if (!covered) return;
+    if (!*covered) continue;
+    bool none = planWith(state, counts);
+    if (state.best.cost <= cost) return;
+    if (!none && !state.listed) {
+      none = planByFew(state, counts);
+      if (state.best.cost <= cost) return;
+    }
+    if (!none) return;
+    state.tooFew.push_back(counts);
+  }
+}
+
+}  // namespace creasewright
