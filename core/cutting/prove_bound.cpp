@@ -29,7 +29,7 @@ class Bound {
         Work& work)
       : stock_(stock), demands_(demands), work_(work) {
     for (const StockSheet& sheet : stock) {
-      sheets_.emplace_back(sheet, demands);
+      if (work.mayGoOn()) sheets_.emplace_back(sheet, demands, work);
       cost_.push_back(priced ? sheet.price : 1);
     }
     weighings_.push_back(byArea());
@@ -37,7 +37,7 @@ class Bound {
 
   /// Weighs with the worths of a proof; with worths that cannot be weighed nothing is done.
   void weigh(const WorthProof& proof) {
-    if (proof.worth.size() != demands_.size()) return;
+    if (proof.worth.size() != demands_.size() || !work_.mayGoOn()) return;
     Weighing weighing{proof.worth, {}, 0};
     for (std::size_t d = 0; d < demands_.size(); ++d) {
       if (proof.worth[d] < 0 || proof.worth[d] > kMostWorth) return;
@@ -53,6 +53,7 @@ class Bound {
 
   /// Lists all that fits each sheet, and weighs again: no blank counts more often than it is wanted.
   bool list() {
+    if (!work_.mayGoOn()) return false;
     for (std::size_t s = 0; s < sheets_.size(); ++s) {
       std::optional<std::vector<Counts>> all = sheets_[s].allCounts(work_);
       if (!all) return false;

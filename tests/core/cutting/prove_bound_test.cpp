@@ -96,7 +96,7 @@ TEST(ProveBound, PlainSheetsHoldWhatEveryCutPositionGives) {
   for (int round = 0; round < 1500; ++round) {
     const Task task = drawTask(random);
     const StockSheet& sheet = task.stock.front();
-    const PlainSheet plain(sheet, task.demands);
+    const PlainSheet plain(sheet, task.demands, work);
     const auto list = plain.allCounts(work);
     ASSERT_TRUE(list);
     EveryCut oracle = oracleOf(task, sheet);
