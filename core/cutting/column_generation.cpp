@@ -16,7 +16,7 @@ constexpr double kTiny = 1e-7;
 
 /// Each blank alone on each sheet that holds it.
 void addFirstColumns(PlanState& state) {
-  for (std::size_t s = 0; s < state.stock.size(); ++s) {
+  for (std::size_t s = 0; s < state.stock.size() && state.mayGoOn(); ++s) {
     SheetKnapsack sheet = state.knapsack(s, state.rows.demand, SheetKnapsack::kQuickPricing);
     for (std::size_t d = 0; d < state.demands.size(); ++d) {
       if (!state.fits(s, d)) continue;
@@ -184,7 +184,7 @@ bool diversify(PlanState& state, const LinearCover& linear, int round) {
   const WorkShare share(state.work, state.work.left() / 4);
   Shake shake(static_cast<unsigned>(round));
   const std::size_t before = state.columns.size();
-  for (std::size_t s = 0; s < state.stock.size(); ++s) {
+  for (std::size_t s = 0; s < state.stock.size() && state.mayGoOn(); ++s) {
     SheetKnapsack sheet = state.knapsack(s, state.rows.demand, SheetKnapsack::kQuickPricing);
     for (int i = 0; i < kShakes && state.mayGoOn(); ++i) {
       std::vector<double> worth = linear.blankWorth;

@@ -18,6 +18,15 @@ void gatherOffcuts(CutNode& node, std::vector<CutNode*>& offcuts) {
   for (CutNode& part : node.parts) gatherOffcuts(part, offcuts);
 }
 
+/// Sizes of the offcuts of a tree, in the order of gatherOffcuts.
+std::vector<std::pair<Length, Length>> offcutSizes(const CutNode& sheet) {
+  std::vector<std::pair<Length, Length>> sizes;
+  eachNode(sheet, [&](const CutNode& node) {
+    if (node.kind == Kind::Offcut) sizes.emplace_back(node.width, node.height);
+  });
+  return sizes;
+}
+
 /// Where a blank would go.
 struct Place {
   std::size_t layout = 0;
@@ -42,13 +51,24 @@ class Filling {
   Filling(std::vector<Layout> layouts, const std::vector<CutSheet>& stock,
           const std::vector<BlankDemand>& demands, const FillRule& rule)
       : layouts_(std::move(layouts)), stock_(stock), demands_(demands), rule_(rule) {
+<<<<<<< HEAD
     for (const CutSheet& sheet : stock) left_.push_back(sheet.atHand);
     for (const Layout& layout : layouts_) use(layout.stock, layout.count);
+=======
+    for (const StockSheet& sheet : stock) left_.push_back(sheet.atHand);
+    for (const Layout& layout : layouts_) {
+      use(layout.stock, layout.count);
+      sizes_.push_back(offcutSizes(layout.sheet));
+    }
+>>>>>>> planner3
   }
 
-  std::optional<std::vector<Layout>> run(std::vector<int>& quantity) {
+  std::optional<std::vector<Layout>> run(std::vector<int>& quantity, Work* work) {
+    constexpr double kLayout = 40;  // steps
     for (const std::size_t d : largestFirst())
       while (quantity[d] > 0) {
+        if (work != nullptr && !work->add(kLayout * static_cast<double>(layouts_.size())))
+          return std::nullopt;
         const std::optional<Place> place = bestPlace(d);
         if (place)
           quantity[d] -= put(d, *place, quantity[d]);
@@ -79,24 +99,24 @@ class Filling {
     if (left >= 0) left -= sheets;
   }
 
-  [[nodiscard]] double score(const CutNode& offcut, Length width, Length height) const {
-    if (rule_.byArea) return area(offcut.width, offcut.height);
-    return std::min((offcut.width - width).mm(), (offcut.height - height).mm());
+  [[nodiscard]] double score(const std::pair<Length, Length>& offcut, Length width,
+                             Length height) const {
+    if (rule_.byArea) return area(offcut.first, offcut.second);
+    return std::min((offcut.first - width).mm(), (offcut.second - height).mm());
   }
 
   std::optional<Place> bestPlace(std::size_t d) {
     const BlankDemand& demand = demands_[d];
     std::optional<Place> best;
     for (std::size_t l = 0; l < layouts_.size(); ++l) {
-      std::vector<CutNode*> offcuts;
-      gatherOffcuts(layouts_[l].sheet, offcuts);
+      const std::vector<std::pair<Length, Length>>& offcuts = sizes_[l];
       for (std::size_t o = 0; o < offcuts.size(); ++o)
         for (const bool turned : {false, true}) {
           if (turned && !mayTurn(sheetOf(layouts_[l]), demand)) continue;
           const Length width = turned ? demand.height : demand.width;
           const Length height = turned ? demand.width : demand.height;
-          if (width > offcuts[o]->width || height > offcuts[o]->height) continue;
-          const double rank = score(*offcuts[o], width, height);
+          if (width > offcuts[o].first || height > offcuts[o].second) continue;
+          const double rank = score(offcuts[o], width, height);
           if (!best || rank < best->score) best = Place{l, o, turned, rank};
         }
     }
@@ -110,6 +130,7 @@ class Filling {
       rest.count -= needed;
       layouts_[place.layout].count = needed;
       layouts_.push_back(std::move(rest));
+      sizes_.push_back(sizes_[place.layout]);
     }
     Layout& layout = layouts_[place.layout];
     std::vector<CutNode*> offcuts;
@@ -118,6 +139,7 @@ class Filling {
     CutNode& offcut = *offcuts[place.offcut];
     offcut = cutOut(offcut, place.turned ? demand.height : demand.width,
                     place.turned ? demand.width : demand.height, static_cast<int>(d), place.turned);
+    sizes_[place.layout] = offcutSizes(layout.sheet);
     return layout.count;
   }
 
@@ -140,12 +162,18 @@ class Filling {
     whole.width = sheet.width;
     whole.height = sheet.height;
     layouts_.push_back({cheapest, 1, std::move(whole)});
+    sizes_.push_back(offcutSizes(layouts_.back().sheet));
     use(cheapest, 1);
     return true;
   }
 
   std::vector<Layout> layouts_;
+<<<<<<< HEAD
   const std::vector<CutSheet>& stock_;
+=======
+  std::vector<std::vector<std::pair<Length, Length>>> sizes_;  // of the offcuts of each
+  const std::vector<StockSheet>& stock_;
+>>>>>>> planner3
   const std::vector<BlankDemand>& demands_;
   FillRule rule_;
   std::vector<int> left_;  // of each stock; -1 = any number
@@ -156,8 +184,9 @@ class Filling {
 std::optional<std::vector<Layout>> fillOffcuts(std::vector<Layout> layouts,
                                                const std::vector<CutSheet>& stock,
                                                const std::vector<BlankDemand>& demands,
-                                               std::vector<int> quantity, const FillRule& rule) {
-  return Filling(std::move(layouts), stock, demands, rule).run(quantity);
+                                               std::vector<int> quantity, const FillRule& rule,
+                                               Work* work) {
+  return Filling(std::move(layouts), stock, demands, rule).run(quantity, work);
 }
 
 }  // namespace creasewright

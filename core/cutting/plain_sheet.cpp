@@ -11,6 +11,7 @@ constexpr std::size_t kMostSums = 8'000;
 constexpr std::size_t kMostCells = 4'000'000;
 constexpr double kSum = 1;  // steps
 constexpr double kCompare = 6;
+constexpr double kPoint = 300;
 constexpr std::size_t kMostKinds = 12;
 constexpr std::size_t kMostVectors = 400'000;
 
@@ -24,7 +25,11 @@ bool covers(const Counts& a, const Counts& b) {
 
 }  // namespace
 
+<<<<<<< HEAD
 PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands)
+=======
+PlainSheet::PlainSheet(const StockSheet& sheet, const std::vector<BlankDemand>& demands, Work& work)
+>>>>>>> planner3
     : demands_(demands) {
   for (std::size_t d = 0; d < demands.size(); ++d) {
     const std::int64_t w = demands[d].width.nm();
@@ -34,19 +39,20 @@ PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& de
         w <= sheet.height.nm())
       lying_.push_back({d, h, w});
   }
-  across_ = axis(true, sheet.width.nm());
-  up_ = axis(false, sheet.height.nm());
+  across_ = axis(true, sheet.width.nm(), work);
+  up_ = axis(false, sheet.height.nm(), work);
   small_ = !across_.sizes.empty() && !up_.sizes.empty() &&
            across_.sizes.size() * up_.sizes.size() <= kMostCells;
 }
 
 /// A part needs a sum of sides of different blanks, so it may be taken for the largest sum not
 /// above its size. A cut leaves one part that needs no more than half: it may have just its sum.
-PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side) const {
+PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side, Work& work) const {
   std::set<std::int64_t> sums{0};
   for (const Lying& lying : lying_) {
     const std::int64_t length = upright ? lying.width : lying.height;
-    const std::set<std::int64_t> before = sums;
+    if (!work.add(kPoint * static_cast<double>(sums.size()))) return {};
+    const std::vector<std::int64_t> before(sums.begin(), sums.end());
     for (const std::int64_t sum : before)
       for (int n = 1; n <= demands_[lying.demand].quantity && sum + n * length <= side; ++n)
         sums.insert(sum + n * length);
@@ -59,6 +65,7 @@ PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side) const {
     const std::int64_t x = *open.rbegin();
     open.erase(x);
     if (!reached.insert(x).second) continue;
+    if (!work.add(kPoint * static_cast<double>(sums.size()) / 4)) return {};
     for (const std::int64_t a : sums) {
       if (a == 0) continue;
       if (2 * a > x) break;

@@ -11,7 +11,12 @@ namespace creasewright {
 /// so that a fault there is not made here as well.
 class PlainSheet {
  public:
+<<<<<<< HEAD
   PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands);
+=======
+  /// Where the work is given up nothing is known of it.
+  PlainSheet(const StockSheet& sheet, const std::vector<BlankDemand>& demands, Work& work);
+>>>>>>> planner3
 
   /// The most that blanks of these worths which fit one sheet are worth together, each counted
   /// without limit; nothing when the work was given up or the sides have too many sums.
@@ -39,7 +44,7 @@ class PlainSheet {
     std::int64_t height = 0;
   };
 
-  [[nodiscard]] Axis axis(bool upright, std::int64_t side) const;
+  [[nodiscard]] Axis axis(bool upright, std::int64_t side, Work& work) const;
 
   const std::vector<BlankDemand>& demands_;
   std::vector<Lying> lying_;

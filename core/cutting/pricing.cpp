@@ -6,11 +6,12 @@
 namespace creasewright {
 
 Pricing::Pricing(PlanState& state, std::size_t mostWork) : state_(state) {
-  for (std::size_t s = 0; s < state.stock.size(); ++s)
+  for (std::size_t s = 0; s < state.stock.size() && state.mayGoOn(); ++s)
     sheets_.push_back(state.knapsack(s, state.rows.demand, mostWork));
 }
 
 std::optional<Priced> Pricing::best(std::vector<double> prices, const CoverRows& rows) {
+  if (sheets_.size() < state_.stock.size()) return std::nullopt;
   for (std::size_t d = 0; d < prices.size(); ++d)
     prices[d] = rows.demand[d] > 0 ? std::max(0.0, prices[d]) : 0;
   const double scale = scaleFor(prices);

@@ -21,7 +21,10 @@ class Pricing {
   Pricing(PlanState& state, std::size_t mostWork);
 
   /// Whether what it finds are the best patterns of all.
-  [[nodiscard]] bool exact() const { return std::ranges::all_of(sheets_, &SheetKnapsack::exact); }
+  [[nodiscard]] bool exact() const {
+    return sheets_.size() == state_.stock.size() &&
+           std::ranges::all_of(sheets_, &SheetKnapsack::exact);
+  }
 
   /// Worths are whole numbers, so that sums of them are exact and a bound by them holds to the
   /// letter. Nothing when the work was given up.

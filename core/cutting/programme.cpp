@@ -19,15 +19,16 @@ constexpr double kPivot = 2'000;
 constexpr double kPivotPerRow = 60;
 constexpr double kPivotPerColumn = 12;
 constexpr double kNode = 100'000;
+constexpr double kWholePivot = 3;  // with the cuts and heuristics that Cbc does between pivots
 
 /// Counts every pivot of a solver and of its copies, and ends them.
 class PivotCounter : public ClpEventHandler {
  public:
-  explicit PivotCounter(Work* work) : work_(work) {}
+  explicit PivotCounter(Work* work, double weight = 1) : work_(work), weight_(weight) {}
   int event(Event which) override {
     if (which != endOfIteration || work_ == nullptr) return -1;
-    return work_->add(kPivot + kPivotPerRow * model_->numberRows() +
-                      kPivotPerColumn * model_->numberColumns())
+    return work_->add(weight_ * (kPivot + kPivotPerRow * model_->numberRows() +
+                                 kPivotPerColumn * model_->numberColumns()))
                ? -1
                : 0;
   }
@@ -35,6 +36,7 @@ class PivotCounter : public ClpEventHandler {
 
  private:
   Work* work_;
+  double weight_;
 };
 
 class NodeCounter : public CbcEventHandler {
@@ -114,7 +116,7 @@ WholeSolution solveInWholes(const Programme& p, Work& work, double steps) {
                      p.low.data(), p.high.data(), p.cost.data(), p.rowLow.data(),
                      p.rowHigh.data());
   for (int i = 0; i < p.columns(); ++i) solver.setInteger(i);
-  const PivotCounter pivots(&work);
+  const PivotCounter pivots(&work, kWholePivot);
   solver.getModelPtr()->passInEventHandler(&pivots);
   CbcModel model(solver);
   model.setLogLevel(0);

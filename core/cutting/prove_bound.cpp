@@ -28,16 +28,22 @@ class Bound {
   Bound(const std::vector<CutSheet>& stock, const std::vector<BlankDemand>& demands, bool priced,
         Work& work)
       : stock_(stock), demands_(demands), work_(work) {
+<<<<<<< HEAD
     for (const CutSheet& sheet : stock) {
       sheets_.emplace_back(sheet, demands);
       cost_.push_back(priced ? sheet.cost : 1);
+=======
+    for (const StockSheet& sheet : stock) {
+      if (work.mayGoOn()) sheets_.emplace_back(sheet, demands, work);
+      cost_.push_back(priced ? sheet.price : 1);
+>>>>>>> planner3
     }
     weighings_.push_back(byArea());
   }
 
   /// Weighs with the worths of a proof; with worths that cannot be weighed nothing is done.
   void weigh(const WorthProof& proof) {
-    if (proof.worth.size() != demands_.size()) return;
+    if (proof.worth.size() != demands_.size() || !work_.mayGoOn()) return;
     Weighing weighing{proof.worth, {}, 0};
     for (std::size_t d = 0; d < demands_.size(); ++d) {
       if (proof.worth[d] < 0 || proof.worth[d] > kMostWorth) return;
@@ -53,6 +59,7 @@ class Bound {
 
   /// Lists all that fits each sheet, and weighs again: no blank counts more often than it is wanted.
   bool list() {
+    if (!work_.mayGoOn()) return false;
     for (std::size_t s = 0; s < sheets_.size(); ++s) {
       std::optional<std::vector<Counts>> all = sheets_[s].allCounts(work_);
       if (!all) return false;

@@ -1,6 +1,7 @@
 #include "cutting/raster.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace creasewright {
 namespace {
@@ -28,19 +29,23 @@ std::vector<std::int64_t> rasterPoints(const std::vector<std::int64_t>& lengths,
                                        const std::vector<int>& atMost, std::int64_t most,
                                        std::size_t mostSums) {
   std::vector<std::int64_t> points{0};
+  std::vector<std::int64_t> shifted;
+  std::vector<std::int64_t> grown;
   for (std::size_t i = 0; i < lengths.size(); ++i) {
-    std::vector<std::int64_t> grown = points;
-    for (const std::int64_t p : points) {
-      std::int64_t sum = p;
-      for (int k = 0; k < atMost[i] && sum + lengths[i] <= most; ++k) {
-        sum += lengths[i];
-        grown.push_back(sum);
+    const std::vector<std::int64_t> before = points;
+    std::int64_t more = 0;
+    for (int k = 0; k < atMost[i] && more + lengths[i] <= most; ++k) {
+      more += lengths[i];
+      shifted.clear();
+      for (const std::int64_t p : before) {
+        if (p + more > most) break;
+        shifted.push_back(p + more);
       }
+      grown.clear();
+      std::ranges::set_union(points, shifted, std::back_inserter(grown));
+      std::swap(points, grown);
+      if (points.size() > mostSums) return {};
     }
-    std::ranges::sort(grown);
-    grown.erase(std::unique(grown.begin(), grown.end()), grown.end());
-    points = std::move(grown);
-    if (points.size() > mostSums) return {};
   }
   return points;
 }

@@ -95,8 +95,13 @@ TEST(ProveBound, PlainSheetsHoldWhatEveryCutPositionGives) {
   Work work(1e12);
   for (int round = 0; round < 1500; ++round) {
     const Task task = drawTask(random);
+<<<<<<< HEAD
     const CutSheet& sheet = task.stock.front();
     const PlainSheet plain(sheet, task.demands);
+=======
+    const StockSheet& sheet = task.stock.front();
+    const PlainSheet plain(sheet, task.demands, work);
+>>>>>>> planner3
     const auto list = plain.allCounts(work);
     ASSERT_TRUE(list);
     EveryCut oracle = oracleOf(task, sheet);
