@@ -26,7 +26,8 @@ from design_kits import design_kit
 from planner import Planner
 
 FEW = 48  # kits of the test suite
-# Left out of the few: slow ones, and those whose settings are printed below the size that is asked for.
+# Left out of the few: slow ones, and those whose faults are known: scarce sheets are given to each of two cards,
+# and settings on an inch scale are printed below the size of a blank in millimetres.
 ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny", "two-cards", "mixed-units")
 MOST_MEMORY = int(os.environ.get("CREASEWRIGHT_MEMORY", "100"))  # MB of a process; sanitizers take more
 NO_PLAN = ("do not suffice", "larger than every sheet", "grain", "pattern")
