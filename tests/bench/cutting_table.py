@@ -2,10 +2,11 @@
 
     cutting_table.py CREASEWRIGHT FOLDER [NUMBER ...]
 
-FOLDER holds gcut1d .. gcut12d (Cintra, Miyazawa, Wakabayashi & Xavier, Eur. J. Oper. Res. 191, 2008, 61-85; from the
-OR-Library of Beasley), each a line `width height types` and for each type `width height demand`. Seconds of the
-processor and memory are those of the whole program, what one more set takes included. Every plan is judged by
-tests/independent. Exit 1: a plan is faulty, contradicts what is known, or took more than 100 MB; 77: no instances.
+FOLDER, or CREASEWRIGHT_CUTTING_INSTANCES, holds gcut1d .. gcut12d (Cintra, Miyazawa, Wakabayashi & Xavier, Eur. J.
+Oper. Res. 191, 2008, 61-85; from the OR-Library of Beasley), each a line `width height types` and for each type
+`width height demand`. Seconds of the processor and memory are those of the whole program, what one more set takes
+included. Every plan is judged by tests/independent. Exit 1: a plan is faulty, contradicts what is known, or took more
+than 100 MB; 77: no instances.
 """
 
 import json
@@ -78,7 +79,7 @@ def print_row(program, folder, number, may_turn):
 
 
 def main():
-    program, folder = sys.argv[1], pathlib.Path(sys.argv[2])
+    program, folder = sys.argv[1], pathlib.Path(os.environ.get("CREASEWRIGHT_CUTTING_INSTANCES", sys.argv[2]))
     numbers = [int(word) for word in sys.argv[3:]] or list(range(1, 13))
     missing = [number for number in numbers if not (folder / f"gcut{number}d").exists()]
     if missing:

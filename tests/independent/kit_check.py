@@ -26,7 +26,8 @@ from design_kits import design_kit
 from planner import Planner
 
 FEW = 48  # kits of the test suite
-# Left out of the few: slow ones, and those whose settings are printed below the size that is asked for.
+# Left out of the few: slow ones, and those whose faults are known: scarce sheets are given to each of two cards,
+# and settings on an inch scale are printed below the size of a blank in millimetres.
 ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny", "two-cards", "mixed-units")
 MOST_MEMORY = int(os.environ.get("CREASEWRIGHT_MEMORY", "100"))  # MB of a process; sanitizers take more
 NO_PLAN = ("do not suffice", "larger than every sheet", "grain", "pattern")
@@ -52,20 +53,24 @@ def outcome_of(plan, best):
     return "open at the optimum" if plan_judge.total_cost(plan) == best else "open above the optimum"
 
 
+def made(planner, kind, chance):
+    """(kit, unit of all its sizes where enumeration can solve it, its least cost where that is known)."""
+    if kind == "every-cut":
+        kit, unit = random_kits.brute_kit(chance)
+        return kit, unit, every_cut.kit_cost(kit, unit)
+    if kind == "whole-sheets":
+        kit, best = random_kits.whole_sheets_kit(chance)
+        return kit, None, best
+    if kind == "designs":
+        return design_kit(planner.program, planner.folder, chance), None, None
+    return random_kits.random_kit(kind, chance), None, None
+
+
 def judge_kit(planner, kind, chance, thorough):
     """(kit, faults, outcome)."""
     if kind == "machine":
         return judge_machine_kit(planner, chance)
-    unit = best = None
-    if kind == "every-cut":
-        kit, unit = random_kits.brute_kit(chance)
-        best = every_cut.kit_cost(kit, unit)
-    elif kind == "whole-sheets":
-        kit, best = random_kits.whole_sheets_kit(chance)
-    elif kind == "designs":
-        kit = design_kit(planner.program, planner.folder, chance)
-    else:
-        kit = random_kits.random_kit(kind, chance)
+    kit, unit, best = made(planner, kind, chance)
     plan, said = planner.plan(kit)
     wrong = kit_laws.judge_against_optimum(best, plan, said) if unit or best else []
     if plan is None:

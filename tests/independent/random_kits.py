@@ -72,7 +72,7 @@ def small_sheets(chance, sides, unit, keep):
 
 def brute_kit(chance):
     """A kit that plain enumeration can solve, and the unit its sizes are whole multiples of."""
-    unit, least, most = chance.choice((5, 6, 7, 9, 11)) * MM, 1, 60
+    unit, least, most = chance.choice((5 * MM, 6 * MM, 7 * MM, 9 * MM, 11 * MM, INCH // 4)), 1, 60
     if chance.random() < 0.15:  # a millimetre is the unit itself: everything as small as it goes
         unit, least, most = MM, LEAST, 70
     sides = [(chance.randint(12, most), chance.randint(12, most)) for _ in range(chance.choice((1, 1, 2, 3)))]
@@ -84,7 +84,8 @@ def brute_kit(chance):
         Blank(f"N{i + 1}", w * unit, h * unit, 1 if takers > 1 else chance.randint(1, 3)) for i, (w, h) in enumerate(sizes)
     ]
     keep = chance.random() < 0.3
-    return Kit(small_sheets(chance, sides, unit, keep), blanks, takers=takers, keep_grain=keep), unit
+    units = "mm" if unit % MM == 0 else "in"
+    return Kit(small_sheets(chance, sides, unit, keep), blanks, takers=takers, keep_grain=keep, units=units), unit
 
 
 def scarce(chance, share):
@@ -185,7 +186,7 @@ def two_card_kit(chance):
 
 def many_sizes_kit(chance):
     sheets = some_sheets(chance, chance.randint(1, 2))
-    return Kit(sheets, some_blanks(chance, sheets, chance.randint(10, 24), 2), takers=chance.randint(1, 15))
+    return Kit(sheets, some_blanks(chance, sheets, chance.randint(10, 30), 2), takers=chance.randint(1, 15))
 
 
 def tiny_blanks_kit(chance):
