@@ -51,16 +51,11 @@ class Filling {
   Filling(std::vector<Layout> layouts, const std::vector<CutSheet>& stock,
           const std::vector<BlankDemand>& demands, const FillRule& rule)
       : layouts_(std::move(layouts)), stock_(stock), demands_(demands), rule_(rule) {
-<<<<<<< HEAD
     for (const CutSheet& sheet : stock) left_.push_back(sheet.atHand);
-    for (const Layout& layout : layouts_) use(layout.stock, layout.count);
-=======
-    for (const StockSheet& sheet : stock) left_.push_back(sheet.atHand);
     for (const Layout& layout : layouts_) {
       use(layout.stock, layout.count);
       sizes_.push_back(offcutSizes(layout.sheet));
     }
->>>>>>> planner3
   }
 
   std::optional<std::vector<Layout>> run(std::vector<int>& quantity, Work* work) {
@@ -168,12 +163,8 @@ class Filling {
   }
 
   std::vector<Layout> layouts_;
-<<<<<<< HEAD
-  const std::vector<CutSheet>& stock_;
-=======
   std::vector<std::vector<std::pair<Length, Length>>> sizes_;  // of the offcuts of each
-  const std::vector<StockSheet>& stock_;
->>>>>>> planner3
+  const std::vector<CutSheet>& stock_;
   const std::vector<BlankDemand>& demands_;
   FillRule rule_;
   std::vector<int> left_;  // of each stock; -1 = any number

@@ -25,11 +25,7 @@ bool covers(const Counts& a, const Counts& b) {
 
 }  // namespace
 
-<<<<<<< HEAD
-PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands)
-=======
-PlainSheet::PlainSheet(const StockSheet& sheet, const std::vector<BlankDemand>& demands, Work& work)
->>>>>>> planner3
+PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands, Work& work)
     : demands_(demands) {
   for (std::size_t d = 0; d < demands.size(); ++d) {
     const std::int64_t w = demands[d].width.nm();

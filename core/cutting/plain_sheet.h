@@ -11,12 +11,8 @@ namespace creasewright {
 /// so that a fault there is not made here as well.
 class PlainSheet {
  public:
-<<<<<<< HEAD
-  PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands);
-=======
   /// Where the work is given up nothing is known of it.
-  PlainSheet(const StockSheet& sheet, const std::vector<BlankDemand>& demands, Work& work);
->>>>>>> planner3
+  PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands, Work& work);
 
   /// The most that blanks of these worths which fit one sheet are worth together, each counted
   /// without limit; nothing when the work was given up or the sides have too many sums.

@@ -28,15 +28,9 @@ class Bound {
   Bound(const std::vector<CutSheet>& stock, const std::vector<BlankDemand>& demands, bool priced,
         Work& work)
       : stock_(stock), demands_(demands), work_(work) {
-<<<<<<< HEAD
     for (const CutSheet& sheet : stock) {
-      sheets_.emplace_back(sheet, demands);
-      cost_.push_back(priced ? sheet.cost : 1);
-=======
-    for (const StockSheet& sheet : stock) {
       if (work.mayGoOn()) sheets_.emplace_back(sheet, demands, work);
-      cost_.push_back(priced ? sheet.price : 1);
->>>>>>> planner3
+      cost_.push_back(priced ? sheet.cost : 1);
     }
     weighings_.push_back(byArea());
   }

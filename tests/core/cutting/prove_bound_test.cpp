@@ -80,7 +80,7 @@ TEST(ProveBound, IsNeverAboveTheLeastCostWhateverItIsTold) {
       lie.most.assign(task.stock.size(), 1);  // far too little
     }
     Work work(1e9);
-    const bool priced = task.stock.front().price > 0;
+    const bool priced = task.stock.front().cost > 0;
     EXPECT_EQ(recomputeBound(task.stock, task.demands, priced, lies, least + 7, work), least)
         << "round " << round;
     Work none(0);
@@ -95,13 +95,8 @@ TEST(ProveBound, PlainSheetsHoldWhatEveryCutPositionGives) {
   Work work(1e12);
   for (int round = 0; round < 1500; ++round) {
     const Task task = drawTask(random);
-<<<<<<< HEAD
     const CutSheet& sheet = task.stock.front();
-    const PlainSheet plain(sheet, task.demands);
-=======
-    const StockSheet& sheet = task.stock.front();
     const PlainSheet plain(sheet, task.demands, work);
->>>>>>> planner3
     const auto list = plain.allCounts(work);
     ASSERT_TRUE(list);
     EveryCut oracle = oracleOf(task, sheet);

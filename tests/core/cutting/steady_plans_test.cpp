@@ -85,7 +85,7 @@ TEST(SteadyPlans, AreTheSameOnABusyMachine) {
 
 RandomKit manySizes(int count) {
   RandomKit kit = testing::randomKit(static_cast<unsigned>(count), count, count);
-  kit.stock.push_back({"large", Length::mm(700), Length::mm(1000), 900});
+  kit.stock.push_back({Length::mm(700), Length::mm(1000), 900});
   return kit;
 }
 
