@@ -69,6 +69,44 @@ TEST(PlanWorker, StoppedItComesBackWithAPlan) {
   EXPECT_GT((*plan)->sheets, 0);
 }
 
+/// Whoever stops the search still gets all papers of the plan at hand.
+TEST(PlanWorker, StoppedItStillTellsWhatIsFoundOut) {
+  PlanWorker worker;
+  PlanWorker::Plan more;
+  QObject::connect(&worker, &PlanWorker::found,
+                   [&](const PlanWorker::Plan&, const PlanWorker::Plan& found) { more = found; });
+  worker.start(buildKit(kitFor(7)).value(), 60);
+  worker.stop();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return more != nullptr; }, 20'000));
+  EXPECT_TRUE((*more)->findings.has_value());
+}
+
+TEST(PlanWorker, AKnownPlanComesBackWhenNoneIsBetter) {
+  KitPlan plan = testing::planOf(kitFor(7)).value();
+  for (const std::int64_t less : {std::int64_t{1}, std::int64_t{-1}}) {
+    KitPlan other = plan;
+    other.cards[0].plan.cost -= less;
+    const auto known = std::make_shared<const Result<KitPlan>>(other);
+    PlanWorker worker;
+    PlanWorker::Plan got;
+    QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan& done) { got = done; });
+    worker.start(*plan.built, 5, known);
+    ASSERT_TRUE(QTest::qWaitFor([&] { return got != nullptr; }, 20'000));
+    EXPECT_EQ(got == known, less > 0);
+  }
+}
+
+TEST(PlanWorker, NothingIsHeardOfWhatIsGivenUp) {
+  PlanWorker worker;
+  int heard = 0;
+  QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan&) { ++heard; });
+  worker.start(buildKit(kitFor(7)).value(), 5);
+  worker.giveUp();
+  EXPECT_FALSE(worker.isRunning());
+  QTest::qWait(500);
+  EXPECT_EQ(heard, 0);
+}
+
 TEST(PlanWorker, MayBeTakenAwayWhileItWorks) {
   int heard = 0;
   {
