@@ -2,57 +2,11 @@
 
 #include <algorithm>
 
-#include "kits/cut_sheet.h"
+#include "kits/cut_card.h"
+#include "kits/share_stock.h"
 
 namespace creasewright {
 namespace {
-
-/// The sheets a card may be cut from, and which of the kit's they are. Where the grain counts, all
-/// stand with it upright; each has its own grain and pattern.
-struct CardStock {
-  std::vector<CutSheet> sheets;
-  std::vector<int> of;
-};
-
-CardStock stockFor(const ClassKit& kit, const Card& card) {
-  const bool listed = std::ranges::count(kit.stock, card.id, &StockSheet::card) > 0;
-  CardStock stock;
-  for (std::size_t i = 0; i < kit.stock.size(); ++i) {
-    const StockSheet& of = kit.stock[i];
-    if (of.card != (listed ? card.id : std::string())) continue;
-    CutSheet sheet = cutSheet(of);
-    const bool longUpright = sheet.height >= sheet.width;
-    if (kit.keepGrain && of.grain != Grain::Unknown && (of.grain == Grain::Long) != longUpright)
-      std::swap(sheet.width, sheet.height);
-    sheet.mayTurn = !kit.keepGrain && !of.pattern;
-    stock.sheets.push_back(sheet);
-    stock.of.push_back(static_cast<int>(i));
-  }
-  return stock;
-}
-
-/// The problem with a card whose blanks only fit against the grain.
-Problem grainProblem(const Problem& problem, CardStock stock, const CardPlan& card) {
-  if (problem.code != ProblemCode::BlankTooLarge) return problem;
-  for (CutSheet& sheet : stock.sheets) sheet.mayTurn = true;
-  const bool turned = std::ranges::all_of(card.demands(), [&](const BlankDemand& demand) {
-    return std::ranges::any_of(stock.sheets,
-                               [&](const CutSheet& sheet) { return holds(sheet, demand); });
-  });
-  if (!turned) return problem;
-  return {ProblemCode::GrainConflict, problem.where, {problem.values[0], problem.values[1]}};
-}
-
-std::optional<Problem> cutCard(PlanOptions options, CardPlan& card) {
-  const CardStock stock = stockFor(card.kit(), card.card());
-  options.noExtras = options.noExtras || card.kit().noExtras;
-  Result<CuttingPlan> cutting = planCutting(stock.sheets, card.demands(), options);
-  if (!cutting) return grainProblem(cutting.problem(), stock, card);
-  card.plan = std::move(cutting).value();
-  for (Layout& layout : card.plan.layouts)
-    layout.stock = stock.of[static_cast<std::size_t>(layout.stock)];
-  return std::nullopt;
-}
 
 /// Shares out the work of a kit: so many cards may take all of theirs, more get less.
 class Budget {
@@ -104,8 +58,13 @@ Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
   Budget budget(options, plan.built->cards.size());
   for (std::size_t c = 0; c < plan.built->cards.size(); ++c) {
     CardPlan& card = plan.cards.emplace_back(CardPlan{plan.built, c, {}});
-    if (const std::optional<Problem> problem = cutCard(budget.next(), card)) return *problem;
+    if (const auto problem = cutCard(budget.next(), atHandOf(plan.kit()), card)) return *problem;
     budget.spend(card.plan.work);
+  }
+  Result<KitPlan> shared = withStockShared(std::move(plan), options);
+  if (!shared) return shared;
+  plan = std::move(shared).value();
+  for (const CardPlan& card : plan.cards) {
     plan.sheets += card.plan.sheets;
     plan.proven = plan.proven && card.plan.proven();
   }

@@ -1,0 +1,67 @@
+#include "kits/cut_card.h"
+
+#include <algorithm>
+
+#include "kits/cut_sheet.h"
+
+namespace creasewright {
+namespace {
+
+/// The sheets a card may be cut from, and which of the kit's they are. Where the grain counts, all
+/// stand with it upright; each has its own grain and pattern.
+struct CardStock {
+  std::vector<CutSheet> sheets;
+  std::vector<int> of;
+};
+
+CardStock stockFor(const ClassKit& kit, const Card& card, const std::vector<int>& atHand) {
+  const bool listed = std::ranges::count(kit.stock, card.id, &StockSheet::card) > 0;
+  CardStock stock;
+  for (std::size_t i = 0; i < kit.stock.size(); ++i) {
+    const StockSheet& of = kit.stock[i];
+    if (of.card != (listed ? card.id : std::string())) continue;
+    CutSheet sheet = cutSheet(of);
+    sheet.atHand = atHand[i];
+    const bool longUpright = sheet.height >= sheet.width;
+    if (kit.keepGrain && of.grain != Grain::Unknown && (of.grain == Grain::Long) != longUpright)
+      std::swap(sheet.width, sheet.height);
+    sheet.mayTurn = !kit.keepGrain && !of.pattern;
+    stock.sheets.push_back(sheet);
+    stock.of.push_back(static_cast<int>(i));
+  }
+  return stock;
+}
+
+/// The problem with a card whose blanks only fit against the grain.
+Problem grainProblem(const Problem& problem, CardStock stock, const CardPlan& card) {
+  if (problem.code != ProblemCode::BlankTooLarge) return problem;
+  for (CutSheet& sheet : stock.sheets) sheet.mayTurn = true;
+  const bool turned = std::ranges::all_of(card.demands(), [&](const BlankDemand& demand) {
+    return std::ranges::any_of(stock.sheets,
+                               [&](const CutSheet& sheet) { return holds(sheet, demand); });
+  });
+  if (!turned) return problem;
+  return {ProblemCode::GrainConflict, problem.where, {problem.values[0], problem.values[1]}};
+}
+
+}  // namespace
+
+std::vector<int> atHandOf(const ClassKit& kit) {
+  std::vector<int> atHand;
+  for (const StockSheet& sheet : kit.stock) atHand.push_back(sheet.atHand);
+  return atHand;
+}
+
+std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHand,
+                               CardPlan& card) {
+  const CardStock stock = stockFor(card.kit(), card.card(), atHand);
+  options.noExtras = options.noExtras || card.kit().noExtras;
+  Result<CuttingPlan> cutting = planCutting(stock.sheets, card.demands(), options);
+  if (!cutting) return grainProblem(cutting.problem(), stock, card);
+  card.plan = std::move(cutting).value();
+  for (Layout& layout : card.plan.layouts)
+    layout.stock = stock.of[static_cast<std::size_t>(layout.stock)];
+  return std::nullopt;
+}
+
+}  // namespace creasewright

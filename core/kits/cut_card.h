@@ -1,0 +1,16 @@
+#pragma once
+
+#include "cutting/plan_cutting.h"
+#include "kits/kit_plan.h"
+
+namespace creasewright {
+
+/// What is at hand of each of ClassKit::stock; -1 = as many as wanted.
+std::vector<int> atHandOf(const ClassKit& kit);
+
+/// Plans the sheets of a card anew. `atHand` counts ClassKit::stock. On a sheet whose grain counts
+/// or whose pattern has a direction, blanks are not turned against it. Problems: GrainConflict and
+/// those of planCutting().
+std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHand, CardPlan& card);
+
+}  // namespace creasewright

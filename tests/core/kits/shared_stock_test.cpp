@@ -1,0 +1,77 @@
+#include <algorithm>
+#include <map>
+
+#include <gtest/gtest.h>
+
+#include "core/kits/plan_of.h"
+#include "support/random.h"
+
+namespace creasewright {
+namespace {
+
+/// Plain blanks of one size, each of a card of its own.
+ClassKit cardsOfOneSize(int cardCount, int takers, const std::vector<StockSheet>& stock) {
+  ClassKit kit;
+  kit.takers = takers;
+  kit.stock = stock;
+  for (int c = 0; c < cardCount; ++c)
+    kit.blanks.push_back({"Blank " + std::to_string(c), Length::mm(200), Length::mm(280),
+                          cards()[static_cast<std::size_t>(c)], 1});
+  return kit;
+}
+
+std::map<int, int> usedOf(const KitPlan& plan) {
+  std::map<int, int> used;
+  for (const CardPlan& card : plan.cards)
+    for (const Layout& layout : card.plan.layouts) used[layout.stock] += layout.count;
+  return used;
+}
+
+// Two large sheets hold five blanks each; both cards wanted both of them, and four were cut.
+TEST(SharedStock, SheetsOfAnyCardAreNotCutTwice) {
+  const std::vector<StockSheet> stock{
+      {.name = "Big", .width = Length::mm(500), .height = Length::mm(700), .atHand = 2},
+      {.name = "Small", .width = Length::mm(210), .height = Length::mm(297)}};
+  const KitPlan plan = testing::planOf(cardsOfOneSize(2, 20, stock)).value();
+  EXPECT_LE(usedOf(plan)[0], 2);
+  // 40 blanks, 2 x 5 on the large sheets, the others on one small sheet each.
+  EXPECT_EQ(plan.sheets, 2 + 30);
+  EXPECT_FALSE(plan.proven && plan.cards[0].plan.bound + plan.cards[1].plan.bound < plan.sheets);
+}
+
+// A large sheet holds five blanks, two of them lying: fewest sheets by trying every number of large
+// sheets a card gets.
+TEST(SharedStock, RandomCardsAreSharedAsWellAsEverySplitCan) {
+  testing::Random random(917);
+  int shared = 0;
+  for (int round = 0; round < 40; ++round) {
+    const int atHand = random.whole(1, 6);
+    const int takers = random.whole(2, 24);
+    const std::vector<StockSheet> stock{
+        {.name = "Big", .width = Length::mm(500), .height = Length::mm(700), .atHand = atHand},
+        {.name = "Small", .width = Length::mm(210), .height = Length::mm(297)}};
+    const auto plan = testing::planOf(cardsOfOneSize(2, takers, stock));
+    ASSERT_TRUE(plan.ok());
+    int least = 1000;
+    for (int first = 0; first <= atHand; ++first)
+      for (int second = 0; first + second <= atHand; ++second)
+        least = std::min(least, first + second + std::max(0, takers - 5 * first) +
+                                    std::max(0, takers - 5 * second));
+    EXPECT_LE(usedOf(*plan)[0], atHand) << round;
+    EXPECT_EQ(plan->sheets, least) << round << ": " << takers << " people, " << atHand;
+    EXPECT_LE(plan->cards[0].plan.bound + plan->cards[1].plan.bound, least);
+    if (2 * ((takers + 4) / 5) > atHand) ++shared;
+  }
+  EXPECT_GT(shared, 10);
+}
+
+TEST(SharedStock, TooFewForAllCardsIsSaid) {
+  const std::vector<StockSheet> stock{
+      {.name = "Big", .width = Length::mm(500), .height = Length::mm(700), .atHand = 2}};
+  const auto plan = testing::planOf(cardsOfOneSize(2, 8, stock));
+  ASSERT_FALSE(plan.ok());
+  EXPECT_EQ(plan.problem().code, ProblemCode::StockTooFew);
+}
+
+}  // namespace
+}  // namespace creasewright
