@@ -69,11 +69,11 @@ TEST(SteadyPlans, AreTheSameOnABusyMachine) {
     const RandomKit kit = testing::randomKit(seed, seed % 2 == 0 ? 14 : 5, seed % 2 == 0 ? 26 : 12);
     const auto calm = planCutting(kit.stock, kit.demands, {.seconds = kLittle});
     const BusyMachine busy;
-    const auto again = planCutting(
-        kit.stock, kit.demands, {.seconds = kLittle, .goOn = [](const PlanProgress&) {
-                                   std::this_thread::sleep_for(std::chrono::milliseconds(1));
-                                   return true;
-                                 }});
+    const auto again = planCutting(kit.stock, kit.demands,
+                                   {.seconds = kLittle, .goOn = [](const PlanProgress&) {
+                                      std::this_thread::sleep_for(std::chrono::milliseconds(1));
+                                      return true;
+                                    }});
     ASSERT_EQ(calm.ok(), again.ok()) << seed;
     if (!calm) continue;
     EXPECT_EQ(told(*calm), told(*again)) << seed;
@@ -110,12 +110,12 @@ TEST(SteadyPlans, StopWithinAFifthOfASecond) {
     for (const int part : {0, 10, 40, 75}) {
       int left = calls * part / 100;
       double stopped = cpu();
-      const auto early = planCutting(kit.stock, kit.demands,
-                                     {.seconds = 0.5, .goOn = [&](const PlanProgress&) {
-                                        if (left-- > 0) return true;
-                                        if (left == -1) stopped = cpu();
-                                        return false;
-                                      }});
+      const auto early =
+          planCutting(kit.stock, kit.demands, {.seconds = 0.5, .goOn = [&](const PlanProgress&) {
+                                                 if (left-- > 0) return true;
+                                                 if (left == -1) stopped = cpu();
+                                                 return false;
+                                               }});
       EXPECT_LT(cpu() - stopped, 0.2) << sizes << " sizes, stopped at " << part << " %";
       ASSERT_TRUE(early) << sizes;
       EXPECT_EQ(testing::planFault(*early, kit.stock, kit.demands), "");
