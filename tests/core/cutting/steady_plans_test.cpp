@@ -1,4 +1,6 @@
+#include <array>
 #include <atomic>
+#include <chrono>
 #include <ctime>
 #include <thread>
 
@@ -7,6 +9,7 @@
 #include "core/cutting/plan_check.h"
 #include "core/cutting/random_kits.h"
 #include "cutting/plan_cutting.h"
+#include "cutting/trim_steps.h"
 
 // The same request gives the same plan whatever else the machine does, within its work, and a stop
 // is heard soon.
@@ -121,6 +124,22 @@ TEST(SteadyPlans, StopWithinAFifthOfASecond) {
       EXPECT_EQ(testing::planFault(*early, kit.stock, kit.demands), "");
     }
   }
+}
+
+/// Where no extras are wanted exactly what is asked for is cut, from no more sheets.
+TEST(SteadyPlans, WithoutExtrasNothingIsLeftOver) {
+  int extras = 0;
+  for (unsigned seed = 21; seed <= 28; ++seed) {
+    const RandomKit kit = testing::randomKit(seed, 3, 9);
+    const auto with = planCutting(kit.stock, kit.demands, {.seconds = 0.5});
+    const auto without = planCutting(kit.stock, kit.demands, {.seconds = 0.5, .noExtras = true});
+    ASSERT_TRUE(with && without) << seed;
+    EXPECT_EQ(testing::planFault(*without, kit.stock, kit.demands), "") << seed;
+    EXPECT_EQ(with->cost, without->cost) << seed;
+    EXPECT_EQ(leftOver(*without, kit.demands), std::vector<int>(kit.demands.size(), 0)) << seed;
+    for (const int over : leftOver(*with, kit.demands)) extras += over;
+  }
+  EXPECT_GT(extras, 0);  // else there was nothing to leave out
 }
 
 /// The work of 200 sizes is five seconds of an ordinary machine; counted, not timed, so that the
