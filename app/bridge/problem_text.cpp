@@ -337,7 +337,8 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr("The sheets at hand do not suffice. Add sheets or take fewer sets.");
     case ProblemCode::PlanNotFound:
       return Say::tr(
-          "No cutting plan was found. Plan again without stopping, or add sheets: those at hand may "
+          "No cutting plan was found. Plan again without stopping, or add sheets: those at hand "
+          "may "
           "just not suffice.");
     case ProblemCode::TakersWrong:
       return Say::tr("%2 is no number for the field “%1”. Choose one from %3 to %4.")

@@ -14,9 +14,9 @@ constexpr std::size_t kWords = 8;
 constexpr std::size_t kMostItems = 8 * kWords;
 constexpr int kMostOfAKind = 127;
 constexpr std::size_t kMostWork =
-    100'000'000;                // cells times cuts; the listing has limits of its own
-constexpr double kTiny = 1e-7;      // of a worth
-constexpr double kCompare = 2.5;    // steps that a comparison takes
+    100'000'000;                        // cells times cuts; the listing has limits of its own
+constexpr double kTiny = 1e-7;          // of a worth
+constexpr double kCompare = 2.5;        // steps that a comparison takes
 constexpr std::size_t kTell = 1 << 20;  // comparisons, after which they are counted as work
 constexpr std::uint64_t kHighBits = 0x8080808080808080U;
 

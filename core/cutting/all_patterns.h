@@ -24,14 +24,13 @@ struct WorthFloor {
 /// Every guillotine pattern of a sheet that no other one covers: the count vectors of each cell of
 /// its grid come from its blanks and from those of the two parts of each cut, and what another
 /// vector of the cell covers is dropped. Counts are never above `atMost`. Nothing when it would
-/// take too much, when its `work` was given up, when there are more than 64 items or 127 of one on a sheet, or when the grid had
-/// to be made coarser. With a `floor`, a vector that is worth more than its slack less than the
-/// best of its cell is dropped as well: in its place the best one would make any pattern better by
-/// that much.
+/// take too much, when its `work` was given up, when there are more than 64 items or 127 of one on
+/// a sheet, or when the grid had to be made coarser. With a `floor`, a vector that is worth more
+/// than its slack less than the best of its cell is dropped as well: in its place the best one
+/// would make any pattern better by that much.
 std::optional<std::vector<Pattern>> allPatterns(std::int64_t width, std::int64_t height,
                                                 const std::vector<KnapsackItem>& items,
                                                 const ListingLimits& limits = {},
-                                                const WorthFloor& floor = {},
-                                                Work* work = nullptr);
+                                                const WorthFloor& floor = {}, Work* work = nullptr);
 
 }  // namespace creasewright

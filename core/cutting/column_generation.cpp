@@ -104,8 +104,7 @@ class Generation {
   bool take(Priced& priced, const LinearCover& linear) {
     bool grown = false;
     for (std::size_t s = 0; s < priced.patterns.size(); ++s) {
-      const double worth =
-          worthOf(priced.patterns[s], linear.blankWorth) + linear.sheetWorth[s];
+      const double worth = worthOf(priced.patterns[s], linear.blankWorth) + linear.sheetWorth[s];
       const auto cost = static_cast<double>(state_.costOf(s));
       if (worth > cost + kTiny * std::max(1.0, cost))
         grown = state_.addColumn(s, std::move(priced.patterns[s])) || grown;
@@ -137,9 +136,9 @@ void boundCoarsely(PlanState& state, const std::vector<double>& prices) {
   }
   std::vector<SheetValue> values;
   for (std::size_t s = 0; s < state.stock.size(); ++s) {
-    const double most = mostWorth(state.widthOf(s), state.heightOf(s),
-                                  state.items(s, state.rows.demand), state.worthOn(s, worths),
-                                  state.work);
+    const double most =
+        mostWorth(state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
+                  state.worthOn(s, worths), state.work);
     if (!std::isfinite(most)) return;
     priced.proof.most.push_back(static_cast<std::int64_t>(most));
     values.push_back({state.costOf(s), state.rows.atHand[s], std::floor(most)});
@@ -261,11 +260,11 @@ void roundWithResiduals(PlanState& state, LinearCover linear, unsigned seed) {
       }
     }
     if (!left()) break;
-    if (!taken && (largest < kTiny || !take(state, most, usable(state, most, 1, rest), rest, times)))
+    if (!taken &&
+        (largest < kTiny || !take(state, most, usable(state, most, 1, rest), rest, times)))
       return fillUp(state, times, rest);
     if (!left()) break;
-    std::optional<LinearCover> next =
-        Generation(state, rest, pricing, false).run();
+    std::optional<LinearCover> next = Generation(state, rest, pricing, false).run();
     if (!next || !next->covered || !state.mayGoOn()) return fillUp(state, times, rest);
     linear = *std::move(next);
   }

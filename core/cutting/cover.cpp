@@ -75,8 +75,7 @@ WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& 
 
 CoverMaster::CoverMaster(const CoverRows& rows) : rows_(rows), missing_(0) {}
 
-std::optional<LinearCover> CoverMaster::solve(const std::vector<CoverColumn>& columns,
-                                              Work& work) {
+std::optional<LinearCover> CoverMaster::solve(const std::vector<CoverColumn>& columns, Work& work) {
   const std::vector<int> stockRow = stockRows(rows_, static_cast<int>(rows_.demand.size()));
   Programme more;
   if (!solver_) {

@@ -69,11 +69,11 @@ struct WorthProof {
 struct CuttingPlan {
   std::vector<Layout> layouts;
   int sheets = 0;
-  std::int64_t cost = 0;   ///< sheets, or their prices when all stock has one
-  std::int64_t bound = 0;  ///< no plan costs less
-  bool priced = false;     ///< cost and bound are prices
+  std::int64_t cost = 0;               ///< sheets, or their prices when all stock has one
+  std::int64_t bound = 0;              ///< no plan costs less
+  bool priced = false;                 ///< cost and bound are prices
   std::vector<WorthProof> proof = {};  ///< of the bound: prove_bound.h finds it anew from these
-  double work = 0;         ///< that planning took, in seconds of an ordinary machine
+  double work = 0;                     ///< that planning took, in seconds of an ordinary machine
   [[nodiscard]] bool proven() const { return cost == bound; }
 };
 

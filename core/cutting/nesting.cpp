@@ -57,6 +57,27 @@ std::optional<Spot> placeFor(const Bitmap& mat, const Bitmap& cells, int above) 
   return std::nullopt;
 }
 
+/// The place nearest to the lower left corner, over all turns, counting both ways alike: parts grow
+/// from the corner and touch what lies there.
+std::optional<Spot> cornerSpot(const Bitmap& mat, const std::vector<Stamp>& stamps) {
+  std::optional<Spot> best;
+  int nearest = mat.width() + mat.height() + 1;
+  for (std::size_t s = 0; s < stamps.size(); ++s) {
+    const Bitmap& cells = stamps[s].cells;
+    for (int y = 0; y + cells.height() <= mat.height(); ++y) {
+      const int last =
+          std::min(mat.width() - cells.width(), nearest - 1 - y - cells.height() - cells.width());
+      for (int x = 0; x <= last; ++x) {
+        if (mat.meets(cells, x, y)) continue;
+        nearest = x + y + cells.width() + cells.height();
+        best = Spot{x, y, s};
+        break;
+      }
+    }
+  }
+  return best;
+}
+
 /// Of all turns the one whose top stays lowest.
 std::optional<Spot> bestSpot(const Bitmap& mat, const std::vector<Stamp>& stamps) {
   std::optional<Spot> best;
@@ -80,11 +101,8 @@ class Nester {
     height_ = static_cast<int>((height - options.gap) / options.cell + 1e-9);
     for (const NestPart& part : parts) {
       stamps_.push_back(stampsOf(part, options));
-      left_.push_back(part.quantity);
     }
     std::iota(order_.begin(), order_.end(), std::size_t{0});
-    std::ranges::stable_sort(order_, std::ranges::greater(),
-                             [&](std::size_t i) { return std::abs(signedArea(parts[i].outline)); });
   }
 
   Result<std::vector<MatLayout>> run() {
@@ -93,6 +111,45 @@ class Nester {
         return Problem{ProblemCode::BlankTooLarge,
                        parts_[i].name,
                        {Length::mm(parts_[i].width), Length::mm(parts_[i].height), std::string()}};
+    std::optional<std::vector<MatLayout>> best;
+    for (const Order order : {Order::Area, Order::Longest, Order::Shortest})
+      for (const bool corner : {false, true}) {
+        corner_ = corner;
+        sort(order);
+        std::vector<MatLayout> layouts = fillMats();
+        if (!best || matsOf(layouts) < matsOf(*best)) best = std::move(layouts);
+      }
+    return *std::move(best);
+  }
+
+ private:
+  /// Which parts come first: the largest, those whose longer or whose shorter side is longest.
+  enum class Order { Area, Longest, Shortest };
+
+  void sort(Order order) {
+    std::ranges::stable_sort(order_, std::ranges::greater(), [&](std::size_t i) {
+      const NestPart& part = parts_[i];
+      switch (order) {
+        case Order::Longest:
+          return std::max(part.width, part.height);
+        case Order::Shortest:
+          return std::min(part.width, part.height);
+        case Order::Area:
+          break;
+      }
+      return std::abs(signedArea(part.outline));
+    });
+  }
+
+  static int matsOf(const std::vector<MatLayout>& layouts) {
+    int mats = 0;
+    for (const MatLayout& layout : layouts) mats += layout.count;
+    return mats;
+  }
+
+  std::vector<MatLayout> fillMats() {
+    left_.clear();
+    for (const NestPart& part : parts_) left_.push_back(part.quantity);
     std::vector<MatLayout> layouts;
     while (std::ranges::any_of(left_, [](int n) { return n > 0; })) {
       MatLayout layout = fillMat();
@@ -104,13 +161,12 @@ class Nester {
     return layouts;
   }
 
- private:
   MatLayout fillMat() const {
     Bitmap mat(width_, height_);
     MatLayout layout;
     for (const std::size_t i : order_)
       for (int n = 0; n < left_[i]; ++n) {
-        const auto spot = bestSpot(mat, stamps_[i]);
+        const auto spot = corner_ ? cornerSpot(mat, stamps_[i]) : bestSpot(mat, stamps_[i]);
         if (!spot) break;
         const Stamp& stamp = stamps_[i][spot->stamp];
         mat.add(stamp.cells, spot->x, spot->y);
@@ -138,6 +194,7 @@ class Nester {
   std::vector<std::vector<Stamp>> stamps_;
   std::vector<int> left_;
   std::vector<std::size_t> order_;
+  bool corner_ = false;  // parts go to the corner, else as low as they can
 };
 
 }  // namespace

@@ -37,8 +37,9 @@ struct NestOptions {
   double cell = 1;  ///< mm of the raster; smaller packs closer and takes longer
 };
 
-/// Packs real outlines, several nets to a mat, the largest first, each as low and then as far left
-/// as it goes in any quarter turn; concave nets reach into one another. A raster of cells decides:
+/// Packs real outlines, several nets to a mat, in several orders, each as low and then as far left
+/// as it goes in any quarter turn, or as near to the corner; the packing of fewest mats is taken.
+/// Concave nets reach into one another. A raster of cells decides:
 /// every cell that a part or its gap touches is taken, so parts never come closer than the gap. No
 /// claim that fewer mats could not do. Errors: NoDemand, BlankTooLarge (where = part).
 Result<std::vector<MatLayout>> nest(const std::vector<NestPart>& parts, Length matWidth,

@@ -7,7 +7,8 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostSums = 8'000;
+constexpr std::size_t kMostSums = 3'000;
+constexpr std::size_t kMostWork = 1'000'000'000;  // sums of one programme
 constexpr std::size_t kMostCells = 4'000'000;
 constexpr double kSum = 1;  // steps
 constexpr double kCompare = 6;
@@ -27,18 +28,35 @@ bool covers(const Counts& a, const Counts& b) {
 
 PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands, Work& work)
     : demands_(demands) {
-  for (std::size_t d = 0; d < demands.size(); ++d) {
-    const std::int64_t w = demands[d].width.nm();
-    const std::int64_t h = demands[d].height.nm();
-    if (w <= sheet.width.nm() && h <= sheet.height.nm()) lying_.push_back({d, w, h});
-    if (sheet.mayTurn && demands[d].mayTurn && w != h && h <= sheet.width.nm() &&
-        w <= sheet.height.nm())
-      lying_.push_back({d, h, w});
+  const std::int64_t longer = std::max(sheet.width.nm(), sheet.height.nm());
+  for (const std::int64_t parts : {std::int64_t{0}, std::int64_t{800}, std::int64_t{400}}) {
+    if (!work.mayGoOn()) return;
+    if (lay(sheet, parts == 0 ? 1 : (longer + parts - 1) / parts, work)) break;
   }
-  across_ = axis(true, sheet.width.nm(), work);
-  up_ = axis(false, sheet.height.nm(), work);
+}
+
+/// The blanks as they may lie, in whole steps: blanks and sheet rounded down. What fits still fits:
+/// rounded down, two sizes are together no larger than their sum rounded down.
+bool PlainSheet::lay(const CutSheet& sheet, std::int64_t step, Work& work) {
+  lying_.clear();
+  const auto add = [&](std::size_t d, Length width, Length height) {
+    if (width <= sheet.width && height <= sheet.height)
+      lying_.push_back({d, width.nm() / step, height.nm() / step});
+  };
+  for (std::size_t d = 0; d < demands_.size(); ++d) {
+    const BlankDemand& demand = demands_[d];
+    add(d, demand.width, demand.height);
+    if (sheet.mayTurn && demand.mayTurn && demand.width != demand.height)
+      add(d, demand.height, demand.width);
+  }
+  for (const Lying& lying : lying_)
+    if (lying.width == 0 || lying.height == 0) return false;
+  across_ = axis(true, sheet.width.nm() / step, work);
+  up_ = axis(false, sheet.height.nm() / step, work);
   small_ = !across_.sizes.empty() && !up_.sizes.empty() &&
-           across_.sizes.size() * up_.sizes.size() <= kMostCells;
+           across_.sizes.size() * up_.sizes.size() <= kMostCells &&
+           across_.cutsInAll * up_.sizes.size() + up_.cutsInAll * across_.sizes.size() <= kMostWork;
+  return small_;
 }
 
 /// A part needs a sum of sides of different blanks, so it may be taken for the largest sum not

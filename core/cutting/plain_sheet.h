@@ -8,14 +8,15 @@
 namespace creasewright {
 
 /// One kind of sheet as whoever checks a bound sees it: written plainly and apart from the search,
-/// so that a fault there is not made here as well.
+/// so that a fault there is not made here as well. Where sides have too many sums, blanks and sheet
+/// are rounded down to a coarser step: what it says a sheet holds is then rather too much.
 class PlainSheet {
  public:
   /// Where the work is given up nothing is known of it.
   PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands, Work& work);
 
   /// The most that blanks of these worths which fit one sheet are worth together, each counted
-  /// without limit; nothing when the work was given up or the sides have too many sums.
+  /// without limit; nothing when the work was given up or there is too much of it.
   std::optional<std::int64_t> most(const std::vector<std::int64_t>& worth, Work& work) const;
 
   /// All numbers of blanks that fit one sheet together, none above what is asked for, none covered
@@ -40,6 +41,7 @@ class PlainSheet {
     std::int64_t height = 0;
   };
 
+  bool lay(const CutSheet& sheet, std::int64_t step, Work& work);
   [[nodiscard]] Axis axis(bool upright, std::int64_t side, Work& work) const;
 
   const std::vector<BlankDemand>& demands_;

@@ -40,9 +40,8 @@ void fillAfter(PlanState& state, const std::vector<std::size_t>& large, const Pl
   for (const std::size_t d : large) quantity[d] = 0;
   for (const bool byArea : {false, true})
     for (const bool longestFirst : {false, true})
-      if (const auto filled =
-              fillOffcuts(layouts, state.stock, state.demands, quantity,
-                                         {byArea, longestFirst}, &state.work))
+      if (const auto filled = fillOffcuts(layouts, state.stock, state.demands, quantity,
+                                          {byArea, longestFirst}, &state.work))
         keepLayouts(state, *filled);
 }
 

@@ -78,8 +78,8 @@ Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
   if (!part) {
     const WorkShare share(state.work, kProofShare * options.seconds * Work::kSecond);
     made.proof = fewProofs(state);
-    made.bound = recomputeBound(stock, demands, state.priced, made.proof, state.best.cost,
-                                state.work);
+    made.bound =
+        recomputeBound(stock, demands, state.priced, made.proof, state.best.cost, state.work);
   }
   finish(state, made);
   made.work = state.work.spent() / Work::kSecond;

@@ -15,9 +15,10 @@ struct PlanProgress {
 };
 
 struct PlanOptions {
-  double seconds = 5;  ///< of an ordinary machine: so much work at most (work.h), counted, not timed
+  double seconds =
+      5;  ///< of an ordinary machine: so much work at most (work.h), counted, not timed
   bool fewestLayouts = true;  ///< among plans of one cost look for one of few layouts
-  bool noExtras = false;      ///< the last sheets of a layout are cut in part: no blank is left over
+  bool noExtras = false;  ///< the last sheets of a layout are cut in part: no blank is left over
   std::function<bool(const PlanProgress&)> goOn = {};  ///< false stops; empty = never
 };
 

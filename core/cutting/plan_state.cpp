@@ -35,7 +35,9 @@ std::int64_t roundedUp(double cost) { return static_cast<std::int64_t>(std::ceil
 
 PlanState::PlanState(const std::vector<CutSheet>& stockSheets,
                      const std::vector<BlankDemand>& blanks, const PlanOptions& planOptions)
-    : stock(stockSheets), demands(blanks), options(planOptions),
+    : stock(stockSheets),
+      demands(blanks),
+      options(planOptions),
       work(planOptions.seconds * Work::kSecond, [this] {
         return !options.goOn || options.goOn({best.found ? best.cost : 0, bound});
       }) {

@@ -9,8 +9,8 @@ namespace creasewright {
 namespace {
 
 using Lanes = std::int32_t __attribute__((vector_size(kLanes * sizeof(std::int32_t))));
-using LanesAt = std::int32_t
-    __attribute__((vector_size(kLanes * sizeof(std::int32_t)), aligned(4), may_alias));
+using LanesAt =
+    std::int32_t __attribute__((vector_size(kLanes * sizeof(std::int32_t)), aligned(4), may_alias));
 
 void joinRows(std::int32_t* row, const std::int32_t* first, const std::int32_t* second,
               std::size_t length) {

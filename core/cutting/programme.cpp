@@ -113,8 +113,7 @@ WholeSolution solveInWholes(const Programme& p, Work& work, double steps) {
   solver.setHintParam(OsiDoReducePrint, true, OsiHintTry);
   solver.messageHandler()->setLogLevel(0);
   solver.loadProblem(p.columns(), p.rowCount(), p.starts.data(), p.rows.data(), p.values.data(),
-                     p.low.data(), p.high.data(), p.cost.data(), p.rowLow.data(),
-                     p.rowHigh.data());
+                     p.low.data(), p.high.data(), p.cost.data(), p.rowLow.data(), p.rowHigh.data());
   for (int i = 0; i < p.columns(); ++i) solver.setInteger(i);
   const PivotCounter pivots(&work, kWholePivot);
   solver.getModelPtr()->passInEventHandler(&pivots);

@@ -51,7 +51,8 @@ class Bound {
     weighings_.push_back(std::move(weighing));
   }
 
-  /// Lists all that fits each sheet, and weighs again: no blank counts more often than it is wanted.
+  /// Lists all that fits each sheet, and weighs again: no blank counts more often than it is
+  /// wanted.
   bool list() {
     if (!work_.mayGoOn()) return false;
     for (std::size_t s = 0; s < sheets_.size(); ++s) {
@@ -179,7 +180,8 @@ class Bound {
       for (std::size_t s = 0; s < k; ++s)
         held += static_cast<double>(counts[s]) * static_cast<double>(weighing.most[s]);
       for (std::size_t s = k; s < counts.size(); ++s)
-        best = std::max(best, static_cast<double>(weighing.most[s]) / static_cast<double>(cost_[s]));
+        best =
+            std::max(best, static_cast<double>(weighing.most[s]) / static_cast<double>(cost_[s]));
       if ((held + best * open) * (1 + 1e-9) < static_cast<double>(weighing.wanted)) return true;
     }
     return false;
@@ -209,8 +211,8 @@ class Bound {
     counts[k] = 0;
   }
 
-  /// Whether sheets are left that may give what is open, tried pattern by pattern. True as well when
-  /// the work did not do.
+  /// Whether sheets are left that may give what is open, tried pattern by pattern. True as well
+  /// when the work did not do.
   bool suffice(const Counts& rest, const Counts& left) {
     const auto open = std::ranges::find_if(rest, [](int n) { return n > 0; });
     if (open == rest.end() || !work_.add(kNode)) return true;

@@ -9,8 +9,8 @@ namespace creasewright {
 /// code with the search and believes none of its numbers: what a sheet holds at most is found by a
 /// plain programme over all sums of sides (Herz, IBM J. Res. Dev. 16, 1972) and, where that is not
 /// enough, by a list of all that fits a sheet; then all numbers of sheets of each kind are tried
-/// that cost less, and where all patterns are listed every choice of them. What cannot be found with the work at hand is left out: the bound is then
-/// lower, and the plan is not called proven.
+/// that cost less, and where all patterns are listed every choice of them. What cannot be found
+/// with the work at hand is left out: the bound is then lower, and the plan is not called proven.
 std::int64_t recomputeBound(const std::vector<CutSheet>& stock,
                             const std::vector<BlankDemand>& demands, bool priced,
                             const std::vector<WorthProof>& proof, std::int64_t cost, Work& work);

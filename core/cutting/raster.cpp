@@ -52,8 +52,8 @@ std::vector<std::int64_t> rasterPoints(const std::vector<std::int64_t>& lengths,
 
 std::optional<CutGrid> cutGrid(const std::vector<std::int64_t>& points, std::int64_t side,
                                std::size_t mostPairs) {
-  const auto whole = static_cast<std::size_t>(std::ranges::upper_bound(points, side) -
-                                              points.begin() - 1);
+  const auto whole =
+      static_cast<std::size_t>(std::ranges::upper_bound(points, side) - points.begin() - 1);
   std::vector<bool> reached(whole + 1, false);
   std::vector<std::vector<CutPair>> cuts(whole + 1);
   reached[0] = reached[whole] = true;

@@ -192,8 +192,7 @@ class Shortage {
     for (; taken_ < state_.columns.size(); ++taken_) {
       const CoverColumn& column = state_.columns[taken_];
       for (std::size_t d = 0; d < state_.demands.size(); ++d)
-        if (column.pattern.counts[d] > 0)
-          more.put(static_cast<int>(d), column.pattern.counts[d]);
+        if (column.pattern.counts[d] > 0) more.put(static_cast<int>(d), column.pattern.counts[d]);
       more.put(static_cast<int>(state_.demands.size()) + column.stock, 1);
       more.addColumn(0, Programme::kInfinite);
     }
@@ -244,10 +243,9 @@ bool planByFew(PlanState& state, const Counts& counts) {
     const WorkShare share(state.work, 0.3 * state.work.left());
     for (std::size_t s = 0; s < counts.size(); ++s) {
       if (counts[s] == 0) continue;
-      auto patterns =
-          allPatterns(state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
-                      {.vectors = 600'000, .compared = 400'000'000, .patterns = 8'000}, floor,
-                      &state.work);
+      auto patterns = allPatterns(
+          state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
+          {.vectors = 600'000, .compared = 400'000'000, .patterns = 8'000}, floor, &state.work);
       if (!patterns) return false;
       for (Pattern& pattern : *patterns)
         if (tight->most[s] - worthOf(pattern.counts, tight->worth) <= slack)

@@ -14,8 +14,8 @@ void boundByWorths(PlanState& state, const std::vector<double>& prices);
 /// be as much as all blanks are worth. The cheapest numbers that no worths rule out are a bound; a
 /// linear programme (fewest blanks, by area, left over from just so many sheets) gives worths that
 /// rule them out or shows that there are none; then a plan with these numbers is looked for. Own
-/// derivation; near to it is branching on the numbers of stock lengths (Belov & Scheithauer, Eur. J.
-/// Oper. Res. 141, 2002).
+/// derivation; near to it is branching on the numbers of stock lengths (Belov & Scheithauer, Eur.
+/// J. Oper. Res. 141, 2002).
 void boundByCounts(PlanState& state);
 
 /// Of all that is known as few worths as give the bound.

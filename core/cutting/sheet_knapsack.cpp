@@ -11,7 +11,7 @@ namespace creasewright {
 namespace {
 
 constexpr std::int64_t kMostParts = 4096;  // of the longer side, in the finest coarse grid
-constexpr double kSum = 0.2;                // steps that a sum takes
+constexpr double kSum = 0.2;               // steps that a sum takes
 constexpr double kCell = 1;
 constexpr std::size_t kMostBounding = 1'000'000'000;  // sums of the one pricing for a bound
 constexpr double kMostValue = 1 << 30;
@@ -26,8 +26,7 @@ std::size_t firstFrom(const CutGrid& grid, std::int64_t length) {
 
 /// Lengths rounded up to whole steps.
 std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bool width,
-                                      std::int64_t most, std::int64_t step,
-                                      std::size_t mostSums) {
+                                      std::int64_t most, std::int64_t step, std::size_t mostSums) {
   std::vector<std::int64_t> lengths;
   std::vector<int> atMost;
   const auto add = [&](std::int64_t length, int times) {

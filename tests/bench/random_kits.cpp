@@ -1,14 +1,15 @@
+#include "core/cutting/random_kits.h"
+
 #include <algorithm>
 #include <cstdio>
 #include <cstdlib>
 #include <ctime>
 
 #include "core/cutting/plan_check.h"
-#include "core/cutting/random_kits.h"
 #include "cutting/plan_cutting.h"
 
-// Plans random class kits of the harder kind (core/cutting/random_kits.h). Prints each plan with its
-// bound and seconds of CPU, and how many are proven.
+// Plans random class kits of the harder kind (core/cutting/random_kits.h). Prints each plan with
+// its bound and seconds of CPU, and how many are proven.
 //   creasewright_random_kits [kits] [seed] [most sizes] [fewest sizes]
 
 int main(int count, char** words) {
@@ -25,7 +26,8 @@ int main(int count, char** words) {
   double all = 0;
   bool fine = true;
   for (int k = 0; k < kits; ++k) {
-    const testing::RandomKit kit = testing::randomKit(static_cast<unsigned>(first + k), word(4, 3), word(3, 12));
+    const testing::RandomKit kit =
+        testing::randomKit(static_cast<unsigned>(first + k), word(4, 3), word(3, 12));
     const std::clock_t start = std::clock();
     const auto plan = planCutting(kit.stock, kit.demands);
     const double took = static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
@@ -37,9 +39,10 @@ int main(int count, char** words) {
     const std::string fault = testing::planFault(*plan, kit.stock, kit.demands);
     const double gap = 100.0 * static_cast<double>(plan->cost - plan->bound) /
                        static_cast<double>(std::max<std::int64_t>(1, plan->bound));
-    std::printf("kit %4d  kinds %zu  sizes %2zu  cost %6lld  bound %6lld  gap %5.2f %%  %5.2f s %s\n",
-                first + k, kit.stock.size(), kit.demands.size(), static_cast<long long>(plan->cost),
-                static_cast<long long>(plan->bound), gap, took, fault.c_str());
+    std::printf(
+        "kit %4d  kinds %zu  sizes %2zu  cost %6lld  bound %6lld  gap %5.2f %%  %5.2f s %s\n",
+        first + k, kit.stock.size(), kit.demands.size(), static_cast<long long>(plan->cost),
+        static_cast<long long>(plan->bound), gap, took, fault.c_str());
     fine = fine && fault.empty();
     proven += plan->proven() ? 1 : 0;
     worst = std::max(worst, gap);

@@ -113,6 +113,16 @@ class Kit(ProgramTest):
                 out.unlink()
         self.assertGreater(made, 10)
 
+    def test_no_blank_is_left_over_where_no_extras_are_wanted(self):
+        blanks = ("--blank", "70x90mm:name=A", "--blank", "41x63mm:name=B", "--blank", "55x120mm:name=C")
+        words = (*blanks, "--sheet", "a4", "--takers", "17")
+        with_extras = self.plan(*words)
+        self.assertGreater(sum(d["left_over"] for d in with_extras["cards"][0]["demands"]), 0)
+        plan = self.plan(*words, "--no-extras")
+        self.check(plan)
+        self.assertEqual([d["left_over"] for d in plan["cards"][0]["demands"]], [0, 0, 0])
+        self.assertEqual(plan["sheets"], with_extras["sheets"])
+
     def test_the_sheet_is_told_as_it_lies(self):
         table = self.folder / "sheets.csv"
         table.write_text("name,width,height,grain\nLetter,8.5 in,11 in,short\n", encoding="utf-8")

@@ -39,10 +39,9 @@ Task drawTask(Random& random) {
   const int count = random.whole(1, 4);
   const auto side = [&](Length sheet) { return random.whole(1, static_cast<int>(sheet.nm())); };
   for (int d = 0; d < count; ++d)
-    task.demands.push_back({std::to_string(d),
-                            Length::nanometres(side(task.stock.front().width)),
-                            Length::nanometres(side(task.stock.front().height)),
-                            random.whole(1, 3), random.whole(0, 1) == 1});
+    task.demands.push_back({std::to_string(d), Length::nanometres(side(task.stock.front().width)),
+                            Length::nanometres(side(task.stock.front().height)), random.whole(1, 3),
+                            random.whole(0, 1) == 1});
   return task;
 }
 
@@ -57,9 +56,10 @@ EveryCut oracleOf(const Task& task, const CutSheet& sheet) {
 int leastCostOf(const Task& task) {
   std::vector<SmallSheet> sheets;
   for (const CutSheet& sheet : task.stock)
-    sheets.push_back({sheet.cost > 0 ? static_cast<int>(sheet.cost) : 1, sheet.atHand,
-                      oracleOf(task, sheet).of(static_cast<int>(sheet.width.nm()),
-                                               static_cast<int>(sheet.height.nm()))});
+    sheets.push_back(
+        {sheet.cost > 0 ? static_cast<int>(sheet.cost) : 1, sheet.atHand,
+         oracleOf(task, sheet)
+             .of(static_cast<int>(sheet.width.nm()), static_cast<int>(sheet.height.nm()))});
   SmallCounts demand;
   for (const BlankDemand& d : task.demands) demand.push_back(d.quantity);
   return testing::leastCost(sheets, demand);

@@ -102,8 +102,7 @@ TEST(SheetKnapsack, MostWorthIsAboveEveryPattern) {
     const double most = mostWorth(2000, 1500, items, values, work);
     EXPECT_GE(most, best - 1e-9);
     above += most > best + 1e-9;
-    EXPECT_NEAR(mostWorth(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}, {1, 2},
-                          work),
+    EXPECT_NEAR(mostWorth(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}, {1, 2}, work),
                 SheetKnapsack(200, 150, {{30, 40, true, 9}, {25, 70, false, 9}}).best({1, 2}).value,
                 1e-9);
   }

@@ -1,4 +1,6 @@
+#include <array>
 #include <atomic>
+#include <chrono>
 #include <ctime>
 #include <thread>
 
@@ -7,6 +9,7 @@
 #include "core/cutting/plan_check.h"
 #include "core/cutting/random_kits.h"
 #include "cutting/plan_cutting.h"
+#include "cutting/trim_steps.h"
 
 // The same request gives the same plan whatever else the machine does, within its work, and a stop
 // is heard soon.
@@ -69,11 +72,11 @@ TEST(SteadyPlans, AreTheSameOnABusyMachine) {
     const RandomKit kit = testing::randomKit(seed, seed % 2 == 0 ? 14 : 5, seed % 2 == 0 ? 26 : 12);
     const auto calm = planCutting(kit.stock, kit.demands, {.seconds = kLittle});
     const BusyMachine busy;
-    const auto again = planCutting(
-        kit.stock, kit.demands, {.seconds = kLittle, .goOn = [](const PlanProgress&) {
-                                   std::this_thread::sleep_for(std::chrono::milliseconds(1));
-                                   return true;
-                                 }});
+    const auto again = planCutting(kit.stock, kit.demands,
+                                   {.seconds = kLittle, .goOn = [](const PlanProgress&) {
+                                      std::this_thread::sleep_for(std::chrono::milliseconds(1));
+                                      return true;
+                                    }});
     ASSERT_EQ(calm.ok(), again.ok()) << seed;
     if (!calm) continue;
     EXPECT_EQ(told(*calm), told(*again)) << seed;
@@ -110,17 +113,33 @@ TEST(SteadyPlans, StopWithinAFifthOfASecond) {
     for (const int part : {0, 10, 40, 75}) {
       int left = calls * part / 100;
       double stopped = cpu();
-      const auto early = planCutting(kit.stock, kit.demands,
-                                     {.seconds = 0.5, .goOn = [&](const PlanProgress&) {
-                                        if (left-- > 0) return true;
-                                        if (left == -1) stopped = cpu();
-                                        return false;
-                                      }});
+      const auto early =
+          planCutting(kit.stock, kit.demands, {.seconds = 0.5, .goOn = [&](const PlanProgress&) {
+                                                 if (left-- > 0) return true;
+                                                 if (left == -1) stopped = cpu();
+                                                 return false;
+                                               }});
       EXPECT_LT(cpu() - stopped, 0.2) << sizes << " sizes, stopped at " << part << " %";
       ASSERT_TRUE(early) << sizes;
       EXPECT_EQ(testing::planFault(*early, kit.stock, kit.demands), "");
     }
   }
+}
+
+/// Where no extras are wanted exactly what is asked for is cut, from no more sheets.
+TEST(SteadyPlans, WithoutExtrasNothingIsLeftOver) {
+  int extras = 0;
+  for (unsigned seed = 21; seed <= 28; ++seed) {
+    const RandomKit kit = testing::randomKit(seed, 3, 9);
+    const auto with = planCutting(kit.stock, kit.demands, {.seconds = 0.5});
+    const auto without = planCutting(kit.stock, kit.demands, {.seconds = 0.5, .noExtras = true});
+    ASSERT_TRUE(with && without) << seed;
+    EXPECT_EQ(testing::planFault(*without, kit.stock, kit.demands), "") << seed;
+    EXPECT_EQ(with->cost, without->cost) << seed;
+    EXPECT_EQ(leftOver(*without, kit.demands), std::vector<int>(kit.demands.size(), 0)) << seed;
+    for (const int over : leftOver(*with, kit.demands)) extras += over;
+  }
+  EXPECT_GT(extras, 0);  // else there was nothing to leave out
 }
 
 /// The work of 200 sizes is five seconds of an ordinary machine; counted, not timed, so that the

@@ -46,12 +46,14 @@ TEST(ClassKit, BlanksPiecesAndCountsAreSaved) {
   kit.stock[0].caliper = Length::mm(0.24);
   kit.stock[0].oneSided = true;
   kit.labelWidth = Length::inches(4);
+  kit.noExtras = true;
   const auto read = readKit(writeKit(kit), "kit.cwkit");
   ASSERT_TRUE(read) << read.problem().where;
   EXPECT_EQ(read->items[0].perPerson, 2);
   EXPECT_EQ(read->items[0].piece, "lid");
   EXPECT_EQ(read->blanks, kit.blanks);
   EXPECT_EQ(read->labelWidth, kit.labelWidth);
+  EXPECT_TRUE(read->noExtras);
   EXPECT_EQ(writeKit(*read), writeKit(kit));
 }
 
