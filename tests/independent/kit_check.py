@@ -79,7 +79,7 @@ def judge_kit(planner, kind, chance, thorough):
         return kit, wrong, "no plan"
     wrong += plan_judge.judge_plan(kit, plan)
     if thorough or (chance.random() < 0.2 if best else True):
-        wrong += kit_laws.judge_papers(planner, kit, plan, bool(unit) or thorough)
+        wrong += kit_laws.judge_papers(planner, kit, plan)
     if thorough or unit:
         wrong += kit_laws.judge_one_more(planner, kit, unit, plan)
     if thorough and not unit:

@@ -13,13 +13,11 @@ import relatives
 import same_judge
 
 
-def judge_papers(planner, kit, plan, same):
-    """The pages for themselves; with `same` they must show the plan of another run, and the saved kit give it again."""
+def judge_papers(planner, kit, plan):
+    """The pages for themselves; they must show the plan of another run, and the saved kit give it again."""
     folder = planner.papers(kit)
     pages = paper.read_paper(folder / "plan.pdf", (90, 50))
     wrong = paper_judge.judge_paper(kit, pages)
-    if not same:
-        return wrong
     wrong += same_judge.judge_same(kit, plan, pages)
     wrong += same_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
     return wrong + judge_saved(planner, folder / "class.cwkit", plan)
