@@ -12,7 +12,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kNode = 500;  // steps
+constexpr double kNode = 500;       // steps
+constexpr int kMostSheets = 1'000;  // the search is as deep as there are sheets
 
 using Counts = std::vector<int>;
 
@@ -109,8 +110,9 @@ class Bound {
   }
 
   /// Whether no choice of all patterns gives the blanks from so many sheets; then these numbers and
-  /// all below them are ruled out.
+  /// all below them are ruled out. Of very many sheets it is not tried.
   bool ruleOut(const Counts& counts) {
+    if (std::accumulate(counts.begin(), counts.end(), 0) > kMostSheets) return false;
     Counts rest;
     for (const BlankDemand& demand : demands_) rest.push_back(demand.quantity);
     dead_.clear();
