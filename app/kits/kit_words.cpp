@@ -57,8 +57,17 @@ QString takeUp(const TrimStep& step) {
   return KitTr::tr("Take %n strip(s) from cut %1, turned.", "", step.parts).arg(step.from);
 }
 
+/// Where a sheet leaves no room to round up, the millimetres stand beside the inches: the nearest
+/// mark would cut the blank too small.
+QString settingText(Length setting, Unit unit) {
+  const QString words = lengthText(setting, unit);
+  return unit == Unit::Millimetre || ToolGrid::sixteenthInch().holds(setting)
+             ? words
+             : QStringLiteral("%1 (%2)").arg(words, lengthText(setting, Unit::Millimetre));
+}
+
 QString setAndCut(const TrimStep& step, Unit unit) {
-  const QString setting = lengthText(step.setting, unit);
+  const QString setting = settingText(step.setting, unit);
   if (step.cuts == 1) {
     return (step.parts == 1 ? KitTr::tr("Set %1, cut") : KitTr::tr("Set %1, cut each"))
         .arg(setting);

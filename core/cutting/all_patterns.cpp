@@ -135,6 +135,7 @@ class Lister {
         return false;
     dropCheap(cell);
     kept_ += cell.size();
+    cell.shrink_to_fit();
     at(i, k) = std::move(cell);
     return kept_ <= limits_.vectors;
   }

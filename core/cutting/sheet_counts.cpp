@@ -245,7 +245,7 @@ bool planByFew(PlanState& state, const Counts& counts) {
       if (counts[s] == 0) continue;
       auto patterns = allPatterns(
           state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
-          {.vectors = 600'000, .compared = 400'000'000, .patterns = 8'000}, floor, &state.work);
+          {.vectors = 400'000, .compared = 400'000'000, .patterns = 8'000}, floor, &state.work);
       if (!patterns) return false;
       for (Pattern& pattern : *patterns)
         if (tight->most[s] - worthOf(pattern.counts, tight->worth) <= slack)
