@@ -4379,19 +4379,9 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>vordere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="143"/>
-        <source>gable</source>
-        <translation>Giebel</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="144"/>
         <source>gap flap</source>
         <translation>Füllklappe</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/core_words.cpp" line="145"/>
-        <source>handle</source>
-        <translation>Griff</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="146"/>
@@ -4479,11 +4469,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>hintere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="165"/>
-        <source>corner</source>
-        <translation>Ecke</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="166"/>
         <source>cover</source>
         <translation>Deckel</translation>
@@ -4524,11 +4509,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>linker hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="179"/>
-        <source>left back flap</source>
-        <translation>linke hintere Lasche</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="180"/>
         <source>left fin</source>
         <translation>linker Steg</translation>
@@ -4547,11 +4527,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="183"/>
         <source>left front fin</source>
         <translation>linker vorderer Steg</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/core_words.cpp" line="184"/>
-        <source>left front flap</source>
-        <translation>linke vordere Lasche</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="185"/>
@@ -4584,11 +4559,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>rechter hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="191"/>
-        <source>right back flap</source>
-        <translation>rechte hintere Lasche</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="192"/>
         <source>right fin</source>
         <translation>rechter Steg</translation>
@@ -4609,11 +4579,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>rechter vorderer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="196"/>
-        <source>right front flap</source>
-        <translation>rechte vordere Lasche</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/core_words.cpp" line="197"/>
         <source>right side</source>
         <translation>rechte Seite</translation>
@@ -4622,11 +4587,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="198"/>
         <source>right tab</source>
         <translation>rechte Klebelasche</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/core_words.cpp" line="199"/>
-        <source>strip</source>
-        <translation>Streifen</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="200"/>
@@ -5516,11 +5476,6 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/core_words.cpp" line="65"/>
         <source>fold the back and the seam</source>
         <translation>die Rückwand und die Naht falten</translation>
-    </message>
-    <message>
-        <location filename="../app/bridge/core_words.cpp" line="66"/>
-        <source>fold the glue seam</source>
-        <translation>die Klebenaht falten</translation>
     </message>
     <message>
         <location filename="../app/bridge/core_words.cpp" line="67"/>
@@ -6885,11 +6840,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Eine Öffnung in einer Fläche, dahinter Klarsichtfolie.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="401"/>
-        <source>0 takes six tenths of the face.</source>
-        <translation>0 nimmt sechs Zehntel der Fläche.</translation>
-    </message>
-    <message>
         <location filename="../app/bridge/style_words.cpp" line="402"/>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
@@ -7548,6 +7498,10 @@ Frei unter der MIT-Lizenz.</translation>
         <location filename="../app/bridge/style_text.cpp" line="50"/>
         <source>%1 May give way a little so that the blank lies on the grid.</source>
         <translation>%1 Gibt etwas nach, damit der Zuschnitt auf dem Raster liegt.</translation>
+    </message>
+    <message>
+        <source>0 takes six tenths of the face, or what is free of it.</source>
+        <translation>0 nimmt sechs Zehntel der Fläche oder was davon frei ist.</translation>
     </message>
 </context>
 </TS>

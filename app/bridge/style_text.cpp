@@ -7,7 +7,7 @@
 #include <optional>
 #include <string>
 
-#include "bridge/core_words.h"
+#include "bridge/net_words.h"
 #include "bridge/text.h"
 #include "extras/extra_kind.h"
 #include "net/whole_panels.h"
@@ -41,6 +41,7 @@ QString numbered(std::string_view name, std::optional<QString> (*words)(std::str
 }  // namespace
 
 QString styleText(std::string_view source) { return translated("styles", source); }
+QString styleText(Worded text) { return translated(text.context(), text.source()); }
 QString styleTitle(const Style& style) { return styleText(style.title); }
 QString styleSummary(const Style& style) { return styleText(style.summary); }
 QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
@@ -96,7 +97,7 @@ QString panelTitle(std::string_view id) {
     return words(parts.back());
   }
   const QString& whose = parts[parts.size() - 2];
-  if (const auto side = placeWords(whose.toStdString())) {
+  if (const auto side = placeTitle(whose.toStdString())) {
     return QCoreApplication::translate("panels", "%1 %2", "side, part")
         .arg(*side, words(parts.back()));
   }

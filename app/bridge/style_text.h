@@ -7,7 +7,9 @@
 
 namespace creasewright {
 
-/// Words of the styles in the user's language. Core gives source text; the context is "styles".
+/// A text of core in the user's language.
+QString styleText(Worded text);
+/// The same for the title of a measure that comes as a value of a problem.
 QString styleText(std::string_view source);
 
 QString styleTitle(const Style& style);

@@ -7,13 +7,14 @@
 #include "cli/output.h"
 #include "cli/size_argument.h"
 #include "stock/own_cards.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
 namespace {
 
 constexpr const char* blankName = "--blank";
-constexpr SideLimits blankLimits{Length::nanometres(5'000'000), Length::nanometres(2'000'000'000)};
+constexpr SideLimits blankLimits{mm(5), mm(2000)};
 
 /// Takes in one `KEY=VALUE`. False: the problem is told.
 bool takeSetting(std::string_view setting, const ClassKit& kit, PlainBlank& blank) {

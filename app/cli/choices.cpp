@@ -2,6 +2,7 @@
 
 #include "cli/output.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
@@ -26,7 +27,7 @@ bool read(const char* argument, const std::string& given, Result<T> (*parse)(std
 /// A board from 20 mm on.
 Result<Length> parseBoard(std::string_view written) {
   const Result<Length> width = parseLength(written, Unit::Millimetre);
-  if (width && *width < Length::nanometres(20'000'000)) {
+  if (width && *width < mm(20)) {
     return Problem{ProblemCode::LengthOutOfRange, {}, {std::string(written)}};
   }
   return width;

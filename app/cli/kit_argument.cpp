@@ -10,13 +10,14 @@
 #include "cli/output.h"
 #include "cli/size_argument.h"
 #include "document/file_io.h"
+#include "units/millimetres.h"
 #include "units/paper.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr SideLimits sheetLimits{Length::nanometres(20'000'000), Length::nanometres(5'000'000'000)};
+constexpr SideLimits sheetLimits{mm(20), mm(5000)};
 
 bool namesKit(const std::string& file) {
   return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);

@@ -5,13 +5,14 @@
 #include <utility>
 
 #include "units/length.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
 /// The least and the most that a side may measure.
 struct SideLimits {
-  Length least = Length::nanometres(20'000'000);
-  Length most = Length::nanometres(2'000'000'000);
+  Length least = mm(20);
+  Length most = mm(2000);
 };
 
 /// Width and height as `90x50mm` or `8 1/2x11in`; a unit after the second serves both, and

@@ -10,6 +10,7 @@
 #include "styles/limits_search.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
@@ -70,7 +71,7 @@ RawRange rangeOf(const ParameterSpec& spec, const Entry& entry) {
     return range;
   }
   const std::int64_t fine = Length::inches(1, 64).nm();
-  const ToolGrid readable(Length::nanometres(10'000));
+  const ToolGrid readable(mm(0.01));
   if (range.least % fine != 0) {
     range.least = readable.roundUp(Length::nanometres(range.least)).nm();
   }

@@ -15,44 +15,51 @@ int countOf(const Step& step) {
   return count;
 }
 
-QString titleOf(StepCode code) {
+/// Title and first sentence of a step that cuts.
+StepWords cutWords(StepCode code, int count) {
+  const auto words = [](const QString& title, const QString& sentence) {
+    return StepWords{title, {sentence}, {}};
+  };
   switch (code) {
     case StepCode::CutOpenings:
-      return GuideTr::tr("Cut the openings");
+      return words(
+          GuideTr::tr("Cut the openings"),
+          GuideTr::tr("Cut out %n opening(s) while the sheet is still whole and firm.", "", count));
     case StepCode::CutSlits:
-      return GuideTr::tr("Cut the slits");
+      return words(GuideTr::tr("Cut the slits"),
+                   GuideTr::tr("Cut %n slit(s); nothing falls out.", "", count));
+    case StepCode::CutWaste:
+      return words(GuideTr::tr("Cut away the corners"),
+                   GuideTr::tr("Make %n straight cut(s).", "", count));
     case StepCode::CutMitres:
-      return GuideTr::tr("Cut the mitres");
+      return words(GuideTr::tr("Cut the mitres"),
+                   GuideTr::tr("Make %n slanting cut(s), each from the end of one score to the "
+                               "next.",
+                               "", count));
     case StepCode::CutTapers:
-      return GuideTr::tr("Taper the flaps");
+      return words(
+          GuideTr::tr("Taper the flaps"),
+          GuideTr::tr("Make %n slanting cut(s), so that the flaps go in easily.", "", count));
     case StepCode::CutNotches:
-      return GuideTr::tr("Notch the corners");
+      return words(GuideTr::tr("Notch the corners"),
+                   GuideTr::tr("Cut off %n small corner(s).", "", count));
     case StepCode::CutCurves:
-      return GuideTr::tr("Cut the curves");
-    default:
-      return GuideTr::tr("Cut away the corners");
+      return words(GuideTr::tr("Cut the curves"),
+                   GuideTr::tr("Make %n curved cut(s); trace them from the template.", "", count));
+    case StepCode::TrimBlank:
+    case StepCode::ScoreSides:
+    case StepCode::ShortScores:
+    case StepCode::ScoreFreely:
+    case StepCode::FoldAndBurnish:
+    case StepCode::ApplyAdhesive:
+    case StepCode::FoldStage:
+    case StepCode::GluePieces:
+    case StepCode::PutTogether:
+    case StepCode::PutIn:
+    case StepCode::AddExtra:
+      break;  // do not cut
   }
-}
-
-QString openingSentence(StepCode code, int count) {
-  switch (code) {
-    case StepCode::CutOpenings:
-      return GuideTr::tr("Cut out %n opening(s) while the sheet is still whole and firm.", "",
-                         count);
-    case StepCode::CutSlits:
-      return GuideTr::tr("Cut %n slit(s); nothing falls out.", "", count);
-    case StepCode::CutMitres:
-      return GuideTr::tr("Make %n slanting cut(s), each from the end of one score to the next.", "",
-                         count);
-    case StepCode::CutTapers:
-      return GuideTr::tr("Make %n slanting cut(s), so that the flaps go in easily.", "", count);
-    case StepCode::CutNotches:
-      return GuideTr::tr("Cut off %n small corner(s).", "", count);
-    case StepCode::CutCurves:
-      return GuideTr::tr("Make %n curved cut(s); trace them from the template.", "", count);
-    default:
-      return GuideTr::tr("Make %n straight cut(s).", "", count);
-  }
+  return {};
 }
 
 QString fromEdgeSentence(SheetSide edge, int line, int count) {
@@ -76,8 +83,7 @@ QString fromEdgeSentence(SheetSide edge, int line, int count) {
 }  // namespace
 
 StepWords wordCuts(const Step& step) {
-  StepWords words;
-  words.title = titleOf(step.code);
+  StepWords words = cutWords(step.code, countOf(step));
   std::map<std::pair<SheetSide, int>, int> fromEdges;
   int guided = 0;
   for (const Cut& cut : step.cuts) {
@@ -90,7 +96,6 @@ StepWords wordCuts(const Step& step) {
     }
     guided += 1 + static_cast<int>(cut.repeats.size());
   }
-  words.sentences.append(openingSentence(step.code, countOf(step)));
   for (const auto& [where, count] : fromEdges) {
     words.sentences.append(fromEdgeSentence(where.first, where.second, count));
   }

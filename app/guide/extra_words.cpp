@@ -1,4 +1,5 @@
 #include "bridge/style_text.h"
+#include "guide/extra_steps.h"
 #include "guide/panel_list.h"
 #include "guide/step_words.h"
 
@@ -75,37 +76,32 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
 StepWords plain(const QString& title, const QString& sentence) { return {title, {sentence}, {}}; }
 
 StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) {
-  const std::string& kind = built.design.extras.at(static_cast<std::size_t>(step.extra)).kind;
-  if (kind == "mats") {
-    return wordMats(step, built);
+  switch (kindOf(built, step.extra).act) {
+    case ExtraAct::GlueMatsOn:
+      return wordMats(step, built);
+    case ExtraAct::GlueLabelOn:
+      return wordLabel(step, built);
+    case ExtraAct::GlueFilmIn:
+      return wordFilm(step, built);
+    case ExtraAct::TieRibbon:
+      return wordRibbon(step, built, units);
+    case ExtraAct::SlideBandOn:
+      return plain(GuideTr::tr("Slide the band on"),
+                   GuideTr::tr("Slide the band round the box, its seam at the back."));
+    case ExtraAct::SlideIntoSleeve:
+      return plain(GuideTr::tr("Slide the box into the sleeve"),
+                   GuideTr::tr("Push it in from one end until both ends are flush."));
+    case ExtraAct::TieTagOn:
+      return plain(GuideTr::tr("Tie on the tag"),
+                   GuideTr::tr("Thread ribbon or string through the hole and tie the tag on."));
+    case ExtraAct::SetInsertIn:
+      return plain(GuideTr::tr("Set in the insert"),
+                   GuideTr::tr("Set the insert into the box, its opening up."));
+    case ExtraAct::LaySlipIn:
+      return plain(GuideTr::tr("Lay in the greeting slip"),
+                   GuideTr::tr("Lay it flat into the box; the product goes onto it."));
   }
-  if (kind == "label") {
-    return wordLabel(step, built);
-  }
-  if (kind == "window") {
-    return wordFilm(step, built);
-  }
-  if (kind == "ribbon") {
-    return wordRibbon(step, built, units);
-  }
-  if (kind == "belly-band") {
-    return plain(GuideTr::tr("Slide the band on"),
-                 GuideTr::tr("Slide the band round the box, its seam at the back."));
-  }
-  if (kind == "sleeve") {
-    return plain(GuideTr::tr("Slide the box into the sleeve"),
-                 GuideTr::tr("Push it in from one end until both ends are flush."));
-  }
-  if (kind == "tag") {
-    return plain(GuideTr::tr("Tie on the tag"),
-                 GuideTr::tr("Thread ribbon or string through the hole and tie the tag on."));
-  }
-  if (kind == "platform") {
-    return plain(GuideTr::tr("Set in the insert"),
-                 GuideTr::tr("Set the insert into the box, its opening up."));
-  }
-  return plain(GuideTr::tr("Lay in the greeting slip"),
-               GuideTr::tr("Lay it flat into the box; the product goes onto it."));
+  return {};
 }
 
 }  // namespace

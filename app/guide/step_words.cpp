@@ -196,9 +196,16 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
       return wordGluing(step, guide, built);
     case StepCode::AddExtra:
       return wordExtra(step, built, units);
-    default:
+    case StepCode::CutOpenings:
+    case StepCode::CutSlits:
+    case StepCode::CutWaste:
+    case StepCode::CutMitres:
+    case StepCode::CutTapers:
+    case StepCode::CutNotches:
+    case StepCode::CutCurves:
       return wordCuts(step);
   }
+  return {};
 }
 
 }  // namespace

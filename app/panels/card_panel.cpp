@@ -7,12 +7,13 @@
 #include "commands/edits.h"
 #include "stock/card_box.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
 namespace {
 
-const Length thinnest = Length::nanometres(50'000);  // 0.05 mm
+const Length thinnest = mm(0.05);
 
 /// Known by its thickness alone, which is then its id: not `300gsm`, `12pt` or a card of a list.
 bool isMeasured(const Card& card) {
@@ -29,7 +30,7 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
   stock_->setAccessibleName(tr("Card stock"));
   // Card is known by its thickness in millimetres; in inches the fractions would say nothing.
   caliper_->field().setUnit(Unit::Millimetre);
-  caliper_->field().setStep(Length::nanometres(10'000));
+  caliper_->field().setStep(mm(0.01));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->setSpacing(8);

@@ -174,7 +174,9 @@ void ExtraRow::showFaces() {
     return;
   }
   face_->clear();
-  face_->addItem(kind_ == "mats" ? tr("Every face") : tr("The largest"), QString());
+  const Result<const ExtraKind*> kind = findExtraKind(kind_);
+  const bool onEveryFace = kind && (*kind)->onEveryFace;
+  face_->addItem(onEveryFace ? tr("Every face") : tr("The largest"), QString());
   for (const std::string& name : faceNames(session_.built())) {
     face_->addItem(faceTitle(name), text(name));
   }

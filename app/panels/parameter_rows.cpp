@@ -9,6 +9,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
@@ -142,7 +143,7 @@ Length stepOf(ToolGrid grid, Unit unit) {
   if (!grid.isNone()) {
     return grid.step();
   }
-  return unit == Unit::Inch ? Length::inches(1, 16) : Length::nanometres(1'000'000);
+  return unit == Unit::Inch ? Length::inches(1, 16) : mm(1);
 }
 
 }  // namespace creasewright

@@ -5,6 +5,7 @@
 
 #include "bridge/problem_text.h"
 #include "commands/edits.h"
+#include "units/millimetres.h"
 #include "widgets/choice_row.h"
 #include "widgets/icon.h"
 
@@ -16,8 +17,8 @@ constexpr int noProduct = -1000;
 constexpr ProductShape shapes[] = {ProductShape::Box, ProductShape::Cylinder, ProductShape::Sphere,
                                    ProductShape::Tube, ProductShape::Card};
 
-const Length smallest = Length::nanometres(100'000);       // 0.1 mm, as parseProduct
-const Length largest = Length::nanometres(1'000'000'000);  // 1 m
+const Length smallest = mm(0.1);  // 0.1 mm, as parseProduct
+const Length largest = mm(1000);  // 1 m
 
 /// Empty when a side of this length may be used.
 QString complaintAbout(Length value, Unit unit) {

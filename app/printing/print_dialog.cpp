@@ -16,6 +16,7 @@
 #include "printing/export.h"
 #include "printing/print_pages.h"
 #include "session/preferences.h"
+#include "units/millimetres.h"
 #include "units/paper.h"
 #include "widgets/labelled_field.h"
 #include "widgets/length_edit.h"
@@ -72,7 +73,7 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   direction_->addItem(tr("Upright"), static_cast<int>(Orientation::Upright));
   direction_->addItem(tr("Sideways"), static_cast<int>(Orientation::Sideways));
   margin_->setUnit(session_.unit());
-  margin_->setLength(Length::nanometres(5'000'000));
+  margin_->setLength(mm(5));
   printer_->addItems(printers());
   printer_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   addLabelledField(column, tr("Paper"), paper_);

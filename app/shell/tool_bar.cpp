@@ -11,6 +11,7 @@
 #include "session/preferences.h"
 #include "shell/columns.h"
 #include "shell/file_actions.h"
+#include "units/millimetres.h"
 #include "widgets/history_actions.h"
 #include "widgets/icon.h"
 
@@ -33,8 +34,7 @@ QString gridTitle(ToolGrid grid) {
 }
 
 const std::vector<Length>& boards() {
-  static const std::vector<Length> all{Length(), Length::inches(12),
-                                       Length::nanometres(300'000'000)};
+  static const std::vector<Length> all{Length(), Length::inches(12), mm(300)};
   return all;
 }
 

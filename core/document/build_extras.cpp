@@ -11,8 +11,11 @@ namespace {
 
 Length thicknessOnFaces(const Design& design) {
   Length most;
-  for (const Extra& extra : design.extras)
-    if (extra.kind == "mats" && extra.face.empty()) most = std::max(most, extra.card.caliper);
+  for (const Extra& extra : design.extras) {
+    const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+    if (kind && (*kind)->onEveryFace && extra.face.empty())
+      most = std::max(most, extra.card.caliper);
+  }
   return most;
 }
 
@@ -77,7 +80,8 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
     host.pieces.push_back({&pieces[i], &poses[i], {}});
   host.wraps = wrapsOf(design.extras, host);
   for (std::size_t i = 0; i < design.extras.size(); ++i) {
-    if (design.extras[i].kind != "window") continue;
+    const Result<const ExtraKind*> kind = findExtraKind(design.extras[i].kind);
+    if (!kind || !(*kind)->opensFace) continue;
     const Result<ExtraParts> parts = partsOf(design.extras[i], host);
     windows.emplace(static_cast<int>(i), parts);
     if (!parts || !parts->opening) continue;

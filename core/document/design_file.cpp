@@ -14,6 +14,7 @@
 #include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
@@ -21,7 +22,7 @@ namespace {
 using Json = nlohmann::ordered_json;
 
 constexpr std::string_view kFormat = "creasewright-design";
-constexpr Length kNarrowestBoard = Length::nanometres(20'000'000);
+constexpr Length kNarrowestBoard = mm(20);
 
 const ParameterSpec* findSpec(const std::vector<ParameterSpec>& specs, std::string_view key) {
   const auto found = std::ranges::find(specs, key, &ParameterSpec::key);

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "document/suggest.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
@@ -14,7 +15,7 @@ namespace {
 constexpr double kClosestFolds = 4;
 constexpr double kCalipersApart = 10;
 /// Above it folds want a cut-score or two creases (advice of one board mill).
-constexpr Length kThickestScored = Length::nanometres(600'000);
+constexpr Length kThickestScored = mm(0.6);
 constexpr double kSame = 1e-3;      // mm
 constexpr double kParallel = 1e-3;  // sine of the angle between two folds
 

@@ -8,6 +8,7 @@
 #include <vector>
 
 #include "styles/limits_search.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
@@ -70,7 +71,7 @@ std::optional<Change> tried(const BuiltDesign& built, std::string_view axis) {
       if (!reason.ofProduct || (kAxes.at(static_cast<std::size_t>(reason.axis)) == axis) != same)
         continue;
       const Length now = built.design.parameters.length(reason.key);
-      const Length step = making.grid.roundUp(std::max(now / kTrials, Length::nanometres(500'000)));
+      const Length step = making.grid.roundUp(std::max(now / kTrials, mm(0.5)));
       Design larger = built.design;
       larger.extras.clear();
       for (int i = 1; i <= kTrials; ++i) {

@@ -32,12 +32,12 @@ Result<const ExtraKind*> findExtraKind(std::string_view id) {
   return &*found;
 }
 
-Card clearFilm() { return {"clear-film", "Clear film", Length::nanometres(200'000), 0}; }
+Card clearFilm() { return {"clear-film", "Clear film", mm(0.2), 0}; }
 
 Extra standardExtra(const ExtraKind& kind, const Card& card) {
   Extra extra;
   extra.kind = kind.id;
-  extra.card = kind.id == "window" ? clearFilm() : card;
+  extra.card = kind.ofFilm ? clearFilm() : card;
   for (const ParameterSpec& spec : kind.parameters)
     extra.parameters.setCount(spec.key, spec.standard);
   return extra;

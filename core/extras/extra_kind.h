@@ -55,18 +55,44 @@ struct ExtraParts {
   Problems warnings = {};              ///< it is made, but not well
 };
 
-/// A kind of extra. Titles and hints are source text for translation.
+/// What the hand does to add it; app/guide/extra_words.cpp has a sentence for each.
+enum class ExtraAct {
+  SlideBandOn,
+  SlideIntoSleeve,
+  GlueMatsOn,
+  GlueLabelOn,
+  TieTagOn,
+  GlueFilmIn,
+  SetInsertIn,
+  LaySlipIn,
+  TieRibbon
+};
+
+/// Of extras that go to one place, those that others lie on or under come first: films lie on the
+/// other face, labels on mats, slips under inserts.
+enum class ExtraTurn { First, Second, Last };
+
+/// A kind of extra, and what others must know of it.
 struct ExtraKind {
   std::string_view id;
-  std::string_view title;
-  std::string_view summary;
-  bool ofCard = true;    ///< cut from card
-  bool onFace = false;   ///< belongs to one face, which may be chosen
-  bool written = false;  ///< may carry lines of text
+  Worded title;
+  Worded summary;
+  ExtraAct act;
+  ExtraTurn turn = ExtraTurn::Last;
+  bool ofCard = true;           ///< cut from card
+  bool ofFilm = false;          ///< its card is clear film
+  bool onFace = false;          ///< belongs to one face, which may be chosen
+  bool onEveryFace = false;     ///< where no face is chosen, to all of them
+  bool opensFace = false;       ///< cuts an opening into its face, before all others are made
+  bool carriesProduct = false;  ///< the product stands in it
+  bool written = false;         ///< may carry lines of text
+  NetWords words = {};          ///< of its nets' codes, but for commonWords and those of styles
   std::vector<ParameterSpec> parameters;
   /// Errors: ExtraTooLarge, ExtraNoPlace, ExtraFaceUnknown, ParameterTooSmall, ParameterTooLarge;
   /// `where` is the kind's id or the parameter's key.
   std::function<Result<ExtraParts>(const Extra& extra, const Host& host)> build;
+  /// Of what goes round the box: its ways, or none where it finds no place.
+  std::function<std::vector<WrapRound>(const Extra& extra, const Host& host)> runs = {};
 };
 
 std::span<const ExtraKind> extraKinds();

@@ -55,7 +55,7 @@ Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lin
 
 Length punchStep(ToolGrid grid) {
   const bool inches = !grid.isNone() && Length::inches(1, 4).nm() % grid.step().nm() == 0;
-  return inches ? Length::inches(1, 4) : Length::nanometres(5'000'000);
+  return inches ? Length::inches(1, 4) : mm(5);
 }
 
 Length wholeSteps(double mm, ToolGrid grid) {

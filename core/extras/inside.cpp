@@ -3,8 +3,8 @@
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
 #include "fit/round_product.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
+#include "styles/platform_insert.h"
 
 namespace creasewright {
 namespace {
@@ -35,7 +35,7 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   Parameters chosen = standardParameters(style);
   chosen.setCount("round", isRound(*host.product) ? 1 : 0);
   chosen = fit(style, *host.product, host.ease, making, chosen).parameters;
-  const Length least = Length::nanometres(10'000'000);
+  const Length least = mm(10);
   const Length ends = marginFor(inside->length, chosen.length("opening-length"), making.grid);
   const Length sides = marginFor(inside->width, chosen.length("opening-width"), making.grid);
   const Length height = extra.parameters.length("height");
@@ -50,8 +50,8 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
                    {chosen.length("height"), Length::mm(inside->height)}};
   chosen.set("margin", ends);
   chosen.set("side-margin", sides);
-  const Length leastFoot = Length::nanometres(8'000'000);
-  const Length widestFoot = sides - Length::nanometres(4'000'000);
+  const Length leastFoot = mm(8);
+  const Length widestFoot = sides - mm(4);
   chosen.set("foot", std::max(leastFoot, making.grid.roundDown(widestFoot)));
   if (const Problems limits = checkLimits(style, chosen, making); !limits.empty())
     return limits.front();
@@ -85,23 +85,34 @@ Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
 
 ExtraKind platformExtra() {
   return {.id = "platform",
-          .title = "Platform insert",
-          .summary = "A shelf on feet inside the box that holds the product.",
-          .parameters = {{"height", "Height", "Of the legs; 0 takes half the product.",
-                          ParameterKind::Length, 0, fixed(Length()),
-                          fixed(Length::nanometres(500'000'000))}},
+          .title = worded("styles", "Platform insert"),
+          .summary = worded("styles", "A shelf on feet inside the box that holds the product."),
+          .act = ExtraAct::SetInsertIn,
+          .carriesProduct = true,
+          .parameters = {measure("height", worded("styles", "Height"),
+                                 worded("styles", "Of the legs; 0 takes half the product."))
+                             .from(Length())
+                             .to(mm(500))},
           .build = buildPlatform};
 }
 
 ExtraKind slipExtra() {
   return {.id = "greeting-slip",
-          .title = "Greeting slip",
-          .summary = "Fits under the product.",
+          .title = worded("styles", "Greeting slip"),
+          .summary = worded("styles", "Fits under the product."),
+          .act = ExtraAct::LaySlipIn,
+          .turn = ExtraTurn::First,
           .written = true,
-          .parameters = {{"width", "Width", "0 fills the box inside.", ParameterKind::Length, 0,
-                          fixed(Length()), fixed(kLargestSide)},
-                         {"height", "Height", "0 fills the box inside.", ParameterKind::Length, 0,
-                          fixed(Length()), fixed(kLargestSide)}},
+          .words = {.panels = {{"slip", worded("panels", "greeting slip")}},
+                    .pieces = {{"slip", worded("pieces", "greeting slip")}}},
+          .parameters = {measure("width", worded("styles", "Width"),
+                                 worded("styles", "0 fills the box inside."))
+                             .from(Length())
+                             .to(kLargestSide),
+                         measure("height", worded("styles", "Height"),
+                                 worded("styles", "0 fills the box inside."))
+                             .from(Length())
+                             .to(kLargestSide)},
           .build = buildSlip};
 }
 

@@ -5,7 +5,7 @@
 #include "extras/flat_piece.h"
 #include "extras/free_place.h"
 #include "extras/kinds.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -15,7 +15,7 @@ enum class LabelShape { Rectangle, Circle, Oval, Scallop };
 constexpr double kWave = 8;   // mm from tip to tip of a scalloped edge
 constexpr double kClear = 1;  // mm to the edges of the face
 constexpr double kHole = 4;   // mm across
-constexpr Length kSmallest = Length::nanometres(10'000'000);
+constexpr Length kSmallest = mm(10);
 
 struct LabelSize {
   Length width;
@@ -169,39 +169,49 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
 }
 
 std::vector<ParameterSpec> labelParameters() {
-  return {{"shape",
-           "Shape",
-           "Of the label.",
-           ParameterKind::Count,
-           0,
-           fixedCount(0),
-           fixedCount(3),
-           {"Rectangle", "Circle", "Oval", "Scalloped"}},
-          {"width", "Width", "0 chooses a whole step of the punches.", ParameterKind::Length, 0,
-           fixed(Length()), fixed(kLargestSide)},
-          {"height", "Height", "0 chooses a whole step of the punches.", ParameterKind::Length, 0,
-           fixed(Length()), fixed(kLargestSide)},
-          {"mat", "Mat layer", "A layer under it, one step of the punches larger.",
-           ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)}};
+  return {choice("shape", worded("styles", "Shape"), worded("styles", "Of the label."),
+                 {worded("styles", "Rectangle"), worded("styles", "Circle"),
+                  worded("styles", "Oval"), worded("styles", "Scalloped")}),
+          measure("width", worded("styles", "Width"),
+                  worded("styles", "0 chooses a whole step of the punches."))
+              .from(Length())
+              .to(kLargestSide),
+          measure("height", worded("styles", "Height"),
+                  worded("styles", "0 chooses a whole step of the punches."))
+              .from(Length())
+              .to(kLargestSide),
+          toggle("mat", worded("styles", "Mat layer"),
+                 worded("styles", "A layer under it, one step of the punches larger."))
+              .on()};
 }
 
 }  // namespace
 
 ExtraKind labelExtra() {
   return {.id = "label",
-          .title = "Label",
-          .summary = "Glued onto a face, with a mat layer one size larger.",
+          .title = worded("styles", "Label"),
+          .summary = worded("styles", "Glued onto a face, with a mat layer one size larger."),
+          .act = ExtraAct::GlueLabelOn,
           .onFace = true,
           .written = true,
+          .words = {.panels = {{"label", worded("panels", "label")},
+                               {"label-mat", worded("panels", "mat layer")}},
+                    .pieces = {{"label", worded("pieces", "label")},
+                               {"label-mat", worded("pieces", "mat layer")}}},
           .parameters = labelParameters(),
           .build = buildLabel};
 }
 
 ExtraKind tagExtra() {
   return {.id = "tag",
-          .title = "Tag",
-          .summary = "Hangs on a ribbon by a punched hole.",
+          .title = worded("styles", "Tag"),
+          .summary = worded("styles", "Hangs on a ribbon by a punched hole."),
+          .act = ExtraAct::TieTagOn,
           .written = true,
+          .words = {.panels = {{"tag", worded("panels", "tag")},
+                               {"tag-mat", worded("panels", "mat layer of the tag")}},
+                    .pieces = {{"tag", worded("pieces", "tag")},
+                               {"tag-mat", worded("pieces", "mat layer of the tag")}}},
           .parameters = labelParameters(),
           .build = buildTag};
 }

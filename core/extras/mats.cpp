@@ -3,7 +3,7 @@
 
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -152,15 +152,21 @@ Result<ExtraParts> buildMats(const Extra& extra, const Host& host) {
 }  // namespace
 
 ExtraKind matsExtra() {
-  return {
-      .id = "mats",
-      .title = "Mats",
-      .summary = "A decorative layer on every face that shows, or on one.",
-      .onFace = true,
-      .parameters = {{"inset", "Inset", "Card left to be seen at every edge.",
-                      ParameterKind::Length, Length::inches(1, 16).nm(),
-                      fixed(Length::nanometres(500'000)), fixed(Length::nanometres(30'000'000))}},
-      .build = buildMats};
+  return {.id = "mats",
+          .title = worded("styles", "Mats"),
+          .summary = worded("styles", "A decorative layer on every face that shows, or on one."),
+          .act = ExtraAct::GlueMatsOn,
+          .turn = ExtraTurn::Second,
+          .onFace = true,
+          .onEveryFace = true,
+          .words = {.panels = {{"mat", worded("panels", "mat")}},
+                    .pieces = {{"mat", worded("pieces", "mat")}}},
+          .parameters = {measure("inset", worded("styles", "Inset"),
+                                 worded("styles", "Card left to be seen at every edge."))
+                             .standard(Length::inches(1, 16))
+                             .from(mm(0.5))
+                             .to(mm(30))},
+          .build = buildMats};
 }
 
 }  // namespace creasewright

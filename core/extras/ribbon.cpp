@@ -1,5 +1,5 @@
 #include "extras/kinds.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -11,7 +11,7 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const bool cross = extra.parameters.flag("cross");
   const bool inches =
       !host.making.grid.isNone() && Length::inches(1).nm() % host.making.grid.step().nm() == 0;
-  const ToolGrid whole(inches ? Length::inches(1, 2) : Length::nanometres(10'000'000));
+  const ToolGrid whole(inches ? Length::inches(1, 2) : mm(10));
   ExtraParts parts;
   parts.ribbon = RibbonNeed{
       extra.parameters.length("width"),
@@ -20,15 +20,15 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   return parts;
 }
 
-}  // namespace
-
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
-  if (extra.kind != "ribbon" || !outsideOf(host)) return {};
+  if (!outsideOf(host)) return {};
   const double width = extra.parameters.mm("width");
   std::vector<WrapRound> runs{{extra.kind, 0, width}};
   if (extra.parameters.flag("cross")) runs.push_back({extra.kind, 1, width});
   return runs;
 }
+
+}  // namespace
 
 // Cross wrap 2L + 2W + 4H: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in give 50 in
 // without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same geometry.
@@ -40,17 +40,24 @@ double ribbonRound(const std::array<double, 3>& sizes, bool cross) {
 ExtraKind ribbonExtra() {
   return {
       .id = "ribbon",
-      .title = "Ribbon",
-      .summary = "Crosswise or once round, with a bow.",
+      .title = worded("styles", "Ribbon"),
+      .summary = worded("styles", "Crosswise or once round, with a bow."),
+      .act = ExtraAct::TieRibbon,
       .ofCard = false,
-      .parameters = {{"width", "Width", "Of the ribbon.", ParameterKind::Length,
-                      Length::nanometres(15'000'000).nm(), fixed(Length::nanometres(3'000'000)),
-                      fixed(Length::nanometres(80'000'000))},
-                     {"bow", "Bow", "Ribbon for the bow and its ends.", ParameterKind::Length,
-                      Length::nanometres(240'000'000).nm(), fixed(Length()), fixed(kLargestSide)},
-                     {"cross", "Crosswise", "Off: once round the short way.", ParameterKind::Flag,
-                      1, fixedCount(0), fixedCount(1)}},
-      .build = buildRibbon};
+      .parameters = {measure("width", worded("styles", "Width"), worded("styles", "Of the ribbon."))
+                         .standard(mm(15))
+                         .from(mm(3))
+                         .to(mm(80)),
+                     measure("bow", worded("styles", "Bow"),
+                             worded("styles", "Ribbon for the bow and its ends."))
+                         .standard(mm(240))
+                         .from(Length())
+                         .to(kLargestSide),
+                     toggle("cross", worded("styles", "Crosswise"),
+                            worded("styles", "Off: once round the short way."))
+                         .on()},
+      .build = buildRibbon,
+      .runs = ribbonRuns};
 }
 
 }  // namespace creasewright

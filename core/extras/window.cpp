@@ -7,7 +7,7 @@
 #include "extras/flat_piece.h"
 #include "extras/free_place.h"
 #include "extras/kinds.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -141,22 +141,36 @@ Result<ExtraParts> buildWindow(const Extra& extra, const Host& host) {
 }  // namespace
 
 ExtraKind windowExtra() {
-  return {
-      .id = "window",
-      .title = "Window",
-      .summary = "An opening in a face, with clear film behind it.",
-      .onFace = true,
-      .parameters = {{"width", "Width", "0 takes six tenths of the face, or what is free of it.",
-                      ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
-                     {"height", "Height", "0 takes six tenths of the face, or what is free of it.",
-                      ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
-                     {"radius", "Corner radius", "0 for sharp corners.", ParameterKind::Length,
-                      Length::nanometres(3'000'000).nm(), fixed(Length()),
-                      fixed(Length::nanometres(100'000'000))},
-                     {"lap", "Lap of the film", "Glued round the opening.", ParameterKind::Length,
-                      Length::nanometres(6'000'000).nm(), fixed(Length::nanometres(3'000'000)),
-                      fixed(Length::nanometres(30'000'000))}},
-      .build = buildWindow};
+  return {.id = "window",
+          .title = worded("styles", "Window"),
+          .summary = worded("styles", "An opening in a face, with clear film behind it."),
+          .act = ExtraAct::GlueFilmIn,
+          .turn = ExtraTurn::First,
+          .ofFilm = true,
+          .onFace = true,
+          .opensFace = true,
+          .words = {.panels = {{"film", worded("panels", "film")}},
+                    .pieces = {{"film", worded("pieces", "film")}}},
+          .parameters =
+              {measure("width", worded("styles", "Width"),
+                       worded("styles", "0 takes six tenths of the face, or what is free of it."))
+                   .from(Length())
+                   .to(kLargestSide),
+               measure("height", worded("styles", "Height"),
+                       worded("styles", "0 takes six tenths of the face, or what is free of it."))
+                   .from(Length())
+                   .to(kLargestSide),
+               measure("radius", worded("styles", "Corner radius"),
+                       worded("styles", "0 for sharp corners."))
+                   .standard(mm(3))
+                   .from(Length())
+                   .to(mm(100)),
+               measure("lap", worded("styles", "Lap of the film"),
+                       worded("styles", "Glued round the opening."))
+                   .standard(mm(6))
+                   .from(mm(3))
+                   .to(mm(30))},
+          .build = buildWindow};
 }
 
 }  // namespace creasewright

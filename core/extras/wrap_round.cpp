@@ -4,7 +4,6 @@
 #include <cmath>
 
 #include "extras/extra_kind.h"
-#include "extras/kinds.h"
 #include "folding/outside.h"
 #include "folding/upright.h"
 
@@ -49,7 +48,9 @@ std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std:
 std::vector<WrapRound> wrapsOf(std::span<const Extra> extras, const Host& host) {
   std::vector<WrapRound> wraps;
   for (const Extra& extra : extras) {
-    const auto found = extra.kind == "ribbon" ? ribbonRuns(extra, host) : bandRuns(extra, host);
+    const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+    if (!kind || !(*kind)->runs) continue;
+    const std::vector<WrapRound> found = (*kind)->runs(extra, host);
     wraps.insert(wraps.end(), found.begin(), found.end());
   }
   return wraps;

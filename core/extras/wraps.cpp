@@ -4,8 +4,9 @@
 #include "extras/kinds.h"
 #include "fit/blank_on_grid.h"
 #include "folding/upright.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/belly_band.h"
+#include "styles/open_sleeve.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -113,9 +114,7 @@ Parameters fitRound(const Style& style, const Extra& extra, const Host& host, co
 /// Along the box; a third of it where none is chosen.
 Length bandWidth(const Extra& extra, const Host& host, double side) {
   const Length chosen = extra.parameters.length("width");
-  return chosen > Length()
-             ? chosen
-             : std::max(onGridBelow(side / 3, host.making.grid), Length::nanometres(12'700'000));
+  return chosen > Length() ? chosen : std::max(onGridBelow(side / 3, host.making.grid), mm(12.7));
 }
 
 Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
@@ -136,7 +135,7 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const Length overlap = extra.parameters.length("overlap");
   const Length across =
       wrap.parameters.length("around-width") + wrap.parameters.length("ease-width");
-  const Length most = onGridBelow((across - Length::nanometres(10'000'000)).mm(), host.making.grid);
+  const Length most = onGridBelow((across - mm(10)).mm(), host.making.grid);
   wrap.parameters.set("overlap", overlap);
   wrap.parameters.set("wide-part", std::max(most, overlap));
   return buildWrap(wrap, extra, host, *box, girth);
@@ -155,43 +154,63 @@ Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
   return buildWrap(wrap, extra, host, *box, girth);
 }
 
-}  // namespace
-
-std::vector<WrapRound> bandRuns(const Extra& extra, const Host& host) {
-  if (extra.kind != "belly-band" && extra.kind != "sleeve") return {};
+/// Once round the box, over the band's width or its whole length; none where it would not hold or
+/// is longer.
+std::vector<WrapRound> runsOver(const Extra& extra, const Host& host, bool wholeLength) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return {};
   const Girth girth = girthOf(*box);
   if (!holdsRound(host, *box, girth)) return {};
   const double side = box->sizes.at(girth.along);
-  const double width = extra.kind == "sleeve" ? side : bandWidth(extra, host, side).mm();
+  const double width = wholeLength ? side : bandWidth(extra, host, side).mm();
   if (width > side) return {};
   return {{extra.kind, girth.along, width}};
 }
 
+std::vector<WrapRound> bandRuns(const Extra& extra, const Host& host) {
+  return runsOver(extra, host, false);
+}
+
+std::vector<WrapRound> sleeveRuns(const Extra& extra, const Host& host) {
+  return runsOver(extra, host, true);
+}
+
+}  // namespace
+
 ExtraKind bandExtra() {
   return {.id = "belly-band",
-          .title = "Belly band",
-          .summary = "Round the box, its seam near a fold at the back.",
-          .parameters = {{"width", "Band width", "Along the box; 0 takes a third of the box.",
-                          ParameterKind::Length, 0, fixed(Length()), fixed(kLargestSide)},
-                         {"overlap", "Overlap", "Glued lap at the back.", ParameterKind::Length,
-                          Length::inches(3, 8).nm(), smallestFlap(),
-                          fixed(Length::nanometres(50'000'000))}},
-          .build = buildBand};
+          .title = worded("styles", "Belly band"),
+          .summary = worded("styles", "Round the box, its seam near a fold at the back."),
+          .act = ExtraAct::SlideBandOn,
+          .parameters = {measure("width", worded("styles", "Band width"),
+                                 worded("styles", "Along the box; 0 takes a third of the box."))
+                             .from(Length())
+                             .to(kLargestSide),
+                         measure("overlap", worded("styles", "Overlap"),
+                                 worded("styles", "Glued lap at the back."))
+                             .standard(Length::inches(3, 8))
+                             .from(smallestFlap())
+                             .to(mm(50))},
+          .build = buildBand,
+          .runs = bandRuns};
 }
 
 ExtraKind sleeveExtra() {
-  return {.id = "sleeve",
-          .title = "Sleeve",
-          .summary = "An open tube as long as the box.",
-          .parameters = {{"seam", "Glue seam", "Glued inside the front.", ParameterKind::Length,
-                          Length::inches(3, 8).nm(), smallestFlap(),
-                          fixed(Length::nanometres(50'000'000))},
-                         {"thumb-notch", "Thumb notches",
-                          "Half-round notches in front and back at one end.", ParameterKind::Flag,
-                          1, fixedCount(0), fixedCount(1)}},
-          .build = buildSleeve};
+  return {
+      .id = "sleeve",
+      .title = worded("styles", "Sleeve"),
+      .summary = worded("styles", "An open tube as long as the box."),
+      .act = ExtraAct::SlideIntoSleeve,
+      .parameters = {measure("seam", worded("styles", "Glue seam"),
+                             worded("styles", "Glued inside the front."))
+                         .standard(Length::inches(3, 8))
+                         .from(smallestFlap())
+                         .to(mm(50)),
+                     toggle("thumb-notch", worded("styles", "Thumb notches"),
+                            worded("styles", "Half-round notches in front and back at one end."))
+                         .on()},
+      .build = buildSleeve,
+      .runs = sleeveRuns};
 }
 
 }  // namespace creasewright

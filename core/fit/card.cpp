@@ -9,12 +9,13 @@
 #include "base/excerpt.h"
 #include "base/near_texts.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
 
-constexpr Length kThinnest = Length::nanometres(10'000);  // 0.01 mm
-constexpr Length kPoint = Length::nanometres(25'400);     // 1/1000 in
+constexpr Length kThinnest = mm(0.01);
+constexpr Length kPoint = mm(0.0254);  // 1/1000 in
 
 Card stock(const char* id, const char* name, int grams, std::int64_t micrometres) {
   return {id, name, Length::nanometres(micrometres * 1000), static_cast<double>(grams)};

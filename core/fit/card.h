@@ -6,6 +6,7 @@
 
 #include "base/result.h"
 #include "units/length.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
@@ -18,7 +19,7 @@ struct Card {
   bool operator==(const Card&) const = default;
 };
 
-inline constexpr Length kThickestCard = Length::nanometres(3'000'000);
+inline constexpr Length kThickestCard = mm(3);
 inline constexpr double kHeaviestCard = 10'000;  ///< g/m2, beyond any card
 inline constexpr double kUsualBulk = 1.35;       ///< cm3/g, textured cover
 

@@ -8,12 +8,13 @@
 
 #include "base/excerpt.h"
 #include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
 
-constexpr Length kSmallest = Length::nanometres(100'000);       // 0.1 mm
-constexpr Length kLargest = Length::nanometres(1'000'000'000);  // 1 m
+constexpr Length kSmallest = mm(0.1);
+constexpr Length kLargest = mm(1000);  // 1 m
 
 struct ShapeWord {
   std::string_view word;

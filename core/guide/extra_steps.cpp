@@ -11,12 +11,6 @@ bool liesOn(const BuiltPiece& part, int onto) {
          });
 }
 
-/// Films first, for they lie on the other face; labels lie on mats, slips under inserts.
-int rank(const BuiltDesign& built, int extra) {
-  const std::string& kind = built.design.extras[static_cast<std::size_t>(extra)].kind;
-  return kind == "window" || kind == "greeting-slip" ? 0 : kind == "mats" ? 1 : 2;
-}
-
 /// As it lies on the flat sheet of the piece it is glued to.
 Polygon placedOn(const BuiltPiece& onto, const FacePlace& face, const Polygon& outline) {
   const Transform placed = onto.flat.frames[static_cast<std::size_t>(face.panel)].after(face.place);
@@ -29,6 +23,10 @@ Polygon placedOn(const BuiltPiece& onto, const FacePlace& face, const Polygon& o
 }
 
 }  // namespace
+
+const ExtraKind& kindOf(const BuiltDesign& built, int extra) {
+  return **findExtraKind(built.design.extras[static_cast<std::size_t>(extra)].kind);
+}
 
 std::vector<int> piecesOf(const BuiltDesign& built, int extra) {
   std::vector<int> pieces;
@@ -75,7 +73,7 @@ std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece) {
   for (const BuiltPiece& part : built.pieces)
     if (liesOn(part, piece) && std::ranges::find(extras, part.role->extra) == extras.end())
       extras.push_back(part.role->extra);
-  std::ranges::stable_sort(extras, {}, [&](int extra) { return rank(built, extra); });
+  std::ranges::stable_sort(extras, {}, [&](int extra) { return kindOf(built, extra).turn; });
   return extras;
 }
 
@@ -85,7 +83,7 @@ std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing) {
     if (part.role && part.role->placing == placing &&
         std::ranges::find(extras, part.role->extra) == extras.end())
       extras.push_back(part.role->extra);
-  std::ranges::stable_sort(extras, {}, [&](int extra) { return rank(built, extra); });
+  std::ranges::stable_sort(extras, {}, [&](int extra) { return kindOf(built, extra).turn; });
   return extras;
 }
 

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "document/build.h"
+#include "extras/extra_kind.h"
 #include "guide/guide.h"
 
 namespace creasewright {
@@ -18,6 +19,9 @@ std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece);
 
 /// Extras with pieces placed so (Placing::Hanging, Round, Inside).
 std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing);
+
+/// What an extra of a built design is.
+const ExtraKind& kindOf(const BuiltDesign& built, int extra);
 
 /// The extra's own pieces, as indices into BuiltDesign::pieces.
 std::vector<int> piecesOf(const BuiltDesign& built, int extra);

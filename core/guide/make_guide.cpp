@@ -243,9 +243,8 @@ class GuideWriter {
   }
 
   [[nodiscard]] bool hasInsert() const {
-    return std::ranges::any_of(extrasPlaced(built_, Placing::Inside), [this](int extra) {
-      return built_.design.extras[static_cast<std::size_t>(extra)].kind == "platform";
-    });
+    return std::ranges::any_of(extrasPlaced(built_, Placing::Inside),
+                               [this](int extra) { return kindOf(built_, extra).carriesProduct; });
   }
 
   /// After the box's own pieces: they meet, and the whole is measured.

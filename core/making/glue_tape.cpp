@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "making/spans.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
@@ -76,8 +77,7 @@ std::array<Length, 4> tapeWidths(ToolGrid grid) {
   const bool inch = grid.step().nm() > 0 && 25'400'000 % grid.step().nm() == 0;
   if (inch)
     return {Length::inches(1, 2), Length::inches(3, 8), Length::inches(1, 4), Length::inches(1, 8)};
-  return {Length::nanometres(12'000'000), Length::nanometres(9'000'000),
-          Length::nanometres(6'000'000), Length::nanometres(3'000'000)};
+  return {mm(12), mm(9), mm(6), mm(3)};
 }
 
 GlueStrip stripFor(const Polygon& area, const std::array<Length, 4>& widths) {

@@ -1,8 +1,9 @@
+#include "styles/belly_band.h"
+
 #include <algorithm>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -62,7 +63,7 @@ std::vector<Need> bandNeeds(const Room& room, const Parameters&, const Making& m
 }
 
 std::int64_t widestPart(const Parameters& p, const Making&) {
-  const Length smallestRest = Length::nanometres(3'000'000);
+  const Length smallestRest = mm(3);
   return (p.length("around-width") + p.length("ease-width") - smallestRest).nm();
 }
 
@@ -70,30 +71,56 @@ std::int64_t widestPart(const Parameters& p, const Making&) {
 
 Style bellyBand() {
   const Length none;
-  const Length smallest = Length::nanometres(12'000'000);
-  const Length smallestDepth = Length::nanometres(3'000'000);
-  const Length mostEase = Length::nanometres(20'000'000);
+  const Length smallest = mm(12);
+  const Length smallestDepth = mm(3);
+  const Length mostEase = mm(20);
   return {
       .id = "belly-band",
-      .title = "Belly band",
-      .summary = "A band that slides round a box and closes at the back.",
-      .parameters =
-          {{"around-length", "Box length", "Outside length of the box, along the band's edges.",
-            ParameterKind::Length, Length::inches(21, 4).nm(), fixed(smallest),
-            fixed(kLargestSide)},
-           {"around-width", "Box width", "Outside width of the box.", ParameterKind::Length,
-            Length::inches(9, 4).nm(), fixed(smallest), fixed(kLargestSide)},
-           {"around-depth", "Box depth", "Outside depth of the box.", ParameterKind::Length,
-            Length::inches(1).nm(), fixed(smallestDepth), fixed(Length::nanometres(500'000'000))},
-           {"ease-width", "Ease on the width", "Room to slide, on the width.",
-            ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
-           {"ease-length", "Ease on the length", "How much longer than the box the band is.",
-            ParameterKind::Length, Length::inches(1, 16).nm(), fixed(none), fixed(mostEase)},
-           givesWay({"overlap", "Overlap", "Glued lap at the back, narrower than the wide part.",
-                     ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
-                     least(otherPlus("wide-part"), widestPart)}),
-           {"wide-part", "Wide part", "The part of the back that lies on top, lap counted.",
-            ParameterKind::Length, Length::inches(3, 2).nm(), otherPlus("overlap"), widestPart}},
+      .title = worded("styles", "Belly band"),
+      .summary = worded("styles", "A band that slides round a box and closes at the back."),
+      .words = {.stages = {{"wrap-narrow-part", worded("stages", "wrap the narrow part round")},
+                           {"wrap-wide-part",
+                            worded("stages", "wrap the wide part round and glue")}},
+                .panels = {{"side", worded("panels", "side")}, {"lap", worded("panels", "lap")}},
+                .pieces = {{"band", worded("pieces", "band")}}},
+      .parameters = {measure("around-length", worded("styles", "Box length"),
+                             worded("styles", "Outside length of the box, along the band's edges."))
+                         .standard(Length::inches(21, 4))
+                         .from(smallest)
+                         .to(kLargestSide),
+                     measure("around-width", worded("styles", "Box width"),
+                             worded("styles", "Outside width of the box."))
+                         .standard(Length::inches(9, 4))
+                         .from(smallest)
+                         .to(kLargestSide),
+                     measure("around-depth", worded("styles", "Box depth"),
+                             worded("styles", "Outside depth of the box."))
+                         .standard(Length::inches(1))
+                         .from(smallestDepth)
+                         .to(mm(500)),
+                     measure("ease-width", worded("styles", "Ease on the width"),
+                             worded("styles", "Room to slide, on the width."))
+                         .standard(Length::inches(1, 16))
+                         .from(none)
+                         .to(mostEase),
+                     measure("ease-length", worded("styles", "Ease on the length"),
+                             worded("styles", "How much longer than the box the band is."))
+                         .standard(Length::inches(1, 16))
+                         .from(none)
+                         .to(mostEase),
+                     measure(
+                         "overlap", worded("styles", "Overlap"),
+                         worded("styles", "Glued lap at the back, narrower than the wide part."))
+                         .standard(Length::inches(3, 8))
+                         .from(smallestFlap())
+                         .to(least(otherPlus("wide-part"), widestPart))
+                         .givesWay(),
+                     measure(
+                         "wide-part", worded("styles", "Wide part"),
+                         worded("styles", "The part of the back that lies on top, lap counted."))
+                         .standard(Length::inches(3, 2))
+                         .from(otherPlus("overlap"))
+                         .to(widestPart)},
       .easeOn = {true, true, false},
       .needs = bandNeeds,
       .build = buildBand,

@@ -1,7 +1,8 @@
+#include "styles/book_wrap.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/four_walls.h"
 #include "styles/parts/pocket.h"
 
@@ -38,19 +39,23 @@ std::vector<Piece> buildWrap(const Parameters& p, const Making& making) {
 
 Style bookWrap() {
   std::vector<ParameterSpec> parameters = pocketParameters();
-  parameters.push_back(givesWay({"tuck", "Tuck", "How far the cover slides into the pocket.",
-                                 ParameterKind::Length, Length::nanometres(15'000'000).nm(),
-                                 greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
-                                 otherPlus("pocket", -Length::nanometres(3'000'000))}));
+  parameters.push_back(measure("tuck", worded("styles", "Tuck"),
+                               worded("styles", "How far the cover slides into the pocket."))
+                           .standard(mm(15))
+                           .from(greatest(mm(8), smallestFlap()))
+                           .to(otherPlus("pocket", -mm(3)))
+                           .givesWay());
   return {
       .id = "book-wrap",
-      .title = "Book wrap",
-      .summary = "A cover that opens like a matchbook and tucks into a pocket.",
+      .title = worded("styles", "Book wrap"),
+      .summary = worded("styles", "A cover that opens like a matchbook and tucks into a pocket."),
       .lying = Lying::Flat,
       .traits = {.difficulty = 1,
-                 .suits = "Seed packets, tea bags, chocolate squares, face masks, samples."},
+                 .suits = worded(
+                     "styles", "Seed packets, tea bags, chocolate squares, face masks, samples.")},
+      .words = pocketWords() + NetWords{.pieces = {{"wrap", worded("pieces", "wrap")}}},
       .parameters = std::move(parameters),
-      .needs = pocketNeeds,
+      .needs = pocketNeeds(),
       .build = buildWrap,
   };
 }

@@ -1,8 +1,9 @@
+#include "styles/card_wallet.h"
+
 #include <algorithm>
 #include <utility>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/four_walls.h"
 #include "styles/parts/pocket.h"
 
@@ -46,25 +47,32 @@ std::vector<Piece> buildWallet(const Parameters& p, const Making&) {
 Style cardWallet() {
   std::vector<ParameterSpec> parameters = pocketParameters();
   const auto pocket = std::ranges::find(parameters, "pocket", &ParameterSpec::key);
-  pocket->standard = Length::nanometres(60'000'000).nm();
-  pocket->minimum = fixed(Length::nanometres(20'000'000));
+  pocket->standard = mm(60).nm();
+  pocket->minimum = mm(20);
   const auto length = std::ranges::find(parameters, "length", &ParameterSpec::key);
-  length->minimum = greatest(std::move(length->minimum), fixed(Length::nanometres(30'000'000)));
+  length->minimum = greatest(std::move(length->minimum), mm(30));
   const auto width = std::ranges::find(parameters, "width", &ParameterSpec::key);
-  width->minimum = greatest(std::move(width->minimum), fixed(Length::nanometres(30'000'000)));
-  parameters.push_back({"slits", "Slits", "Across the pocket, to slide more cards into.",
-                        ParameterKind::Count, 1, fixedCount(0), fixedCount(3)});
-  parameters.push_back({"thumb-notch", "Thumb notch", "In the pocket's edge.", ParameterKind::Flag,
-                        1, fixedCount(0), fixedCount(1)});
+  width->minimum = greatest(std::move(width->minimum), mm(30));
+  parameters.push_back(number("slits", worded("styles", "Slits"),
+                              worded("styles", "Across the pocket, to slide more cards into."))
+                           .standard(1)
+                           .from(0)
+                           .to(3));
+  parameters.push_back(toggle("thumb-notch", worded("styles", "Thumb notch"),
+                              worded("styles", "In the pocket's edge."))
+                           .on());
   return {
       .id = "card-wallet",
-      .title = "Card wallet",
-      .summary = "Opens like a book; a pocket with slits holds one card or several.",
+      .title = worded("styles", "Card wallet"),
+      .summary =
+          worded("styles", "Opens like a book; a pocket with slits holds one card or several."),
       .lying = Lying::Flat,
       .traits = {.difficulty = 1,
-                 .suits = "Gift cards, vouchers, tickets, banknotes, photographs."},
+                 .suits =
+                     worded("styles", "Gift cards, vouchers, tickets, banknotes, photographs.")},
+      .words = pocketWords() + NetWords{.pieces = {{"wallet", worded("pieces", "wallet")}}},
       .parameters = std::move(parameters),
-      .needs = pocketNeeds,
+      .needs = pocketNeeds(),
       .build = buildWallet,
   };
 }

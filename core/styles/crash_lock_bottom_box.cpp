@@ -1,9 +1,10 @@
+#include "styles/crash_lock_bottom_box.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <utility>
 
-#include "styles/library.h"
 #include "styles/limits.h"
 #include "styles/parts/tuck_box.h"
 
@@ -140,13 +141,6 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   return {{"box", std::move(made), insideOf(box)}};
 }
 
-/// As in a straight tuck box; at the bottom the hooks lie inside the long flaps.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
-          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
-          {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};
-}
-
 /// Long enough for a diagonal whose glue tab holds: the tab is 0.52 of it wide.
 Limit tabFits(double diagonals, Length extra) {
   return [diagonals, extra](const Parameters& p, const Making& m) {
@@ -161,20 +155,32 @@ Style crashLockBottomBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
   for (ParameterSpec& spec : parameters) {
     if (spec.key == "length") {
-      spec.minimum = greatest(spec.minimum, tabFits(2, Length::nanometres(3'000'000)));
-      spec.hint = "The longer side of the opening. The bottom's glue tabs must fit.";
+      spec.minimum = greatest(spec.minimum, tabFits(2, mm(3)));
+      spec.hint =
+          worded("styles", "The longer side of the opening. The bottom's glue tabs must fit.");
     } else if (spec.key == "width") {
-      spec.minimum = greatest(spec.minimum, tabFits(2, Length::nanometres(5'000'000)));
-      spec.hint = "The shorter side of the opening. Two glue tabs of the bottom must fit.";
+      spec.minimum = greatest(spec.minimum, tabFits(2, mm(5)));
+      spec.hint = worded("styles",
+                         "The shorter side of the opening. Two glue tabs of the bottom must fit.");
     }
   }
   return {
       .id = "crash-lock-bottom-box",
-      .title = "Crash-lock bottom box",
-      .summary = "A tuck box whose glued bottom folds flat with it and opens by itself.",
-      .traits = {.difficulty = 3, .suits = "Jars, mugs, sets, boxes kept flat until needed."},
+      .title = worded("styles", "Crash-lock bottom box"),
+      .summary =
+          worded("styles", "A tuck box whose glued bottom folds flat with it and opens by itself."),
+      .traits = {.difficulty = 3,
+                 .suits = worded("styles", "Jars, mugs, sets, boxes kept flat until needed.")},
+      .words =
+          tuckEndWords() +
+          NetWords{.stages = {{"bottom-flaps-up",
+                               worded("stages", "fold the bottom flaps up and their tabs back")},
+                              {"glue-bottom-flat", worded("stages", "glue bottom and seam flat")},
+                              {"open-bottom", worded("stages", "open the box")}},
+                   .panels = {{"bottom-glue-tab", worded("panels", "bottom glue tab")},
+                              {"bottom-hook", worded("panels", "bottom hook")}}},
       .parameters = std::move(parameters),
-      .needs = boxNeeds,
+      .needs = tuckBoxNeeds(),
       .build = buildBox,
   };
 }

@@ -1,10 +1,11 @@
+#include "styles/crossed_seam_pouch.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/regular_polygon.h"
 
 namespace creasewright {
@@ -107,22 +108,40 @@ Style crossedSeamPouch() {
   const Limit fin = smallestFlap();
   return {
       .id = "crossed-seam-pouch",
-      .title = "Crossed-seam pouch",
-      .summary = "A tube closed by two crossed seams: four equal faces.",
+      .title = worded("styles", "Crossed-seam pouch"),
+      .summary = worded("styles", "A tube closed by two crossed seams: four equal faces."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 1, .suits = "Sweets, nuts, tea, favours, small surprises."},
-      .parameters =
-          {{"width", "Width", "Of each face at its seam: half the sheet.", ParameterKind::Length,
-            Length::nanometres(90'000'000).nm(),
-            greatest(fixed(Length::nanometres(30'000'000)), times(4, fin)), fixed(kLargestSide)},
-           {"height", "Height", "From seam to seam on the sheet: six tenths of the width or more.",
-            ParameterKind::Length, Length::nanometres(90'000'000).nm(), shareOfWidth(60),
-            shareOfWidth(250)},
-           givesWay({"fin", "Fin", "The seams at the two ends, glued inside to inside.",
-                     ParameterKind::Length, Length::nanometres(10'000'000).nm(), fin,
-                     partOf("width", 4)}),
-           givesWay({"seam", "Glue seam", "Along the tube, inside.", ParameterKind::Length,
-                     Length::nanometres(10'000'000).nm(), fin, partOf("width", 4)})},
+      .traits = {.difficulty = 1,
+                 .suits = worded("styles", "Sweets, nuts, tea, favours, small surprises.")},
+      .words = {.stages = {{"fins", worded("stages", "fold the fins")},
+                           {"tube", worded("stages", "close the tube and glue the seams")}},
+                .panels = {{"left-fin", worded("panels", "left fin")},
+                           {"right-fin", worded("panels", "right fin")}},
+                .pieces = {{"pouch", worded("pieces", "pouch")}}},
+      .parameters = {measure("width", worded("styles", "Width"),
+                             worded("styles", "Of each face at its seam: half the sheet."))
+                         .standard(mm(90))
+                         .from(greatest(mm(30), times(4, fin)))
+                         .to(kLargestSide),
+                     measure(
+                         "height", worded("styles", "Height"),
+                         worded("styles",
+                                "From seam to seam on the sheet: six tenths of the width or more."))
+                         .standard(mm(90))
+                         .from(shareOfWidth(60))
+                         .to(shareOfWidth(250)),
+                     measure("fin", worded("styles", "Fin"),
+                             worded("styles", "The seams at the two ends, glued inside to inside."))
+                         .standard(mm(10))
+                         .from(fin)
+                         .to(partOf("width", 4))
+                         .givesWay(),
+                     measure("seam", worded("styles", "Glue seam"),
+                             worded("styles", "Along the tube, inside."))
+                         .standard(mm(10))
+                         .from(fin)
+                         .to(partOf("width", 4))
+                         .givesWay()},
       .needs = pouchNeeds,
       .build = buildPouch,
   };

@@ -1,8 +1,10 @@
+#include "styles/drawer_box.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/glued_tray.h"
+#include "styles/parts/needs.h"
 #include "styles/parts/punched_hole.h"
 #include "styles/parts/sleeve.h"
 
@@ -48,11 +50,10 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 /// the depth the seam one more.
 std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t},
-          {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
-          {"depth", Axis::Height, room.eased(Axis::Height) + t},
-          {"sleeve-wider", Axis::Width, kSleeveEase + t * 2},
-          {"sleeve-deeper", Axis::Height, t * 4}};
+  std::vector<Need> needs = needsOf(room, making, {"length", 1}, {"width", 3}, {"depth", 1});
+  needs.push_back({"sleeve-wider", Axis::Width, kSleeveEase + t * 2});
+  needs.push_back({"sleeve-deeper", Axis::Height, t * 4});
+  return needs;
 }
 
 /// Card above and below the hole, and beside it.
@@ -63,40 +64,61 @@ std::int64_t largestHole(const Parameters& p, const Making&) {
 }  // namespace
 
 Style drawerBox() {
-  const Length seamGap = Length::nanometres(3'000'000);
-  const Limit mostLarger = fixed(Length::nanometres(20'000'000));
+  const Length seamGap = mm(3);
+  const Limit mostLarger = mm(20);
   return {
       .id = "drawer-box",
-      .title = "Drawer box",
-      .summary = "A tray that slides in a sleeve, with a hole for a ribbon to pull it by.",
+      .title = worded("styles", "Drawer box"),
+      .summary = worded("styles",
+                        "A tray that slides in a sleeve, with a hole for a ribbon to pull it by."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 2, .suits = "Truffles, jewellery, matches, tea bags, small sets."},
+      .traits = {.difficulty = 2,
+                 .suits = worded("styles", "Truffles, jewellery, matches, tea bags, small sets.")},
       .parameters =
-          {{"length", "Length", "Of the tray, along the sleeve. Two corner tabs must fit.",
-            ParameterKind::Length, Length::inches(4).nm(), shortestTabbedWall(),
-            fixed(kLargestSide)},
-           {"width", "Width", "Of the tray. The sleeve's seam must fit, with 3 mm to spare.",
-            ParameterKind::Length, Length::inches(5, 2).nm(),
-            greatest(fixed(Length::nanometres(12'000'000)), plus(smallestFlap(), seamGap)),
-            fixed(kLargestSide)},
-           {"depth", "Depth", "Of the tray. At least the smallest tab.", ParameterKind::Length,
-            Length::inches(1).nm(), smallestFlap(), fixed(Length::nanometres(300'000'000))},
-           {"sleeve-wider", "Sleeve wider by",
-            "Scored width of sleeve against tray: two cards and the ease between them.",
-            ParameterKind::Length, Length::inches(1, 8).nm(), calipers(2), mostLarger},
-           {"sleeve-deeper", "Sleeve deeper by",
-            "Scored depth of sleeve against tray: two cards, the seam and a little to slide.",
-            ParameterKind::Length, Length::inches(1, 16).nm(), calipers(3), mostLarger},
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "Of the tray, along the sleeve. Two corner tabs must fit."))
+               .standard(Length::inches(4))
+               .from(shortestTabbedWall())
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles", "Of the tray. The sleeve's seam must fit, with 3 mm to spare."))
+               .standard(Length::inches(5, 2))
+               .from(greatest(mm(12), plus(smallestFlap(), seamGap)))
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "Of the tray. At least the smallest tab."))
+               .standard(Length::inches(1))
+               .from(smallestFlap())
+               .to(mm(300)),
+           measure(
+               "sleeve-wider", worded("styles", "Sleeve wider by"),
+               worded("styles",
+                      "Scored width of sleeve against tray: two cards and the ease between them."))
+               .standard(Length::inches(1, 8))
+               .from(calipers(2))
+               .to(mostLarger),
+           measure("sleeve-deeper", worded("styles", "Sleeve deeper by"),
+                   worded("styles",
+                          "Scored depth of sleeve against tray: two cards, the seam and a little "
+                          "to slide."))
+               .standard(Length::inches(1, 16))
+               .from(calipers(3))
+               .to(mostLarger),
            cornerTabParameter("length"),
-           givesWay({"seam", "Glue seam",
-                     "Glued inside the sleeve's front, narrower than the tray.",
-                     ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
-                     otherPlus("width", -seamGap)}),
-           {"ribbon-hole", "Ribbon hole", "A hole in the tray's end for a ribbon pull.",
-            ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
-           {"hole", "Hole", "Across the ribbon hole, at most half the depth.",
-            ParameterKind::Length, Length::nanometres(5'000'000).nm(),
-            fixed(Length::nanometres(3'000'000)), largestHole}},
+           measure("seam", worded("styles", "Glue seam"),
+                   worded("styles", "Glued inside the sleeve's front, narrower than the tray."))
+               .standard(Length::inches(1, 2))
+               .from(smallestFlap())
+               .to(otherPlus("width", -seamGap))
+               .givesWay(),
+           toggle("ribbon-hole", worded("styles", "Ribbon hole"),
+                  worded("styles", "A hole in the tray's end for a ribbon pull."))
+               .on(),
+           measure("hole", worded("styles", "Hole"),
+                   worded("styles", "Across the ribbon hole, at most half the depth."))
+               .standard(mm(5))
+               .from(mm(3))
+               .to(largestHole)},
       .needs = boxNeeds,
       .build = buildBox,
   };

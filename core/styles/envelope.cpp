@@ -1,11 +1,13 @@
+#include "styles/envelope.h"
+
 #include <algorithm>
 #include <functional>
 #include <string>
 
 #include "geometry/region.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/four_walls.h"
+#include "styles/parts/needs.h"
 #include "styles/parts/thumb_notch.h"
 
 namespace creasewright {
@@ -99,40 +101,54 @@ std::vector<Piece> buildEnvelope(const Parameters& p, const Making& making) {
            Cavity{"front", {e.length / 2, e.width / 2, e.depth / 2}, {0, 1, 2}}}};
 }
 
-/// Half a caliper on either side; on the depth the glued flaps too.
-std::vector<Need> envelopeNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t},
-          {"width", Axis::Width, room.eased(Axis::Width) + t},
-          {"depth", Axis::Height, room.eased(Axis::Height) + t * 2}};
-}
-
 }  // namespace
 
 Style envelope() {
-  const Limit least = greatest(fixed(Length::nanometres(30'000'000)), times(4, smallestFlap()));
+  const Limit least = greatest(mm(30), times(4, smallestFlap()));
   return {
       .id = "envelope",
-      .title = "Envelope",
-      .summary =
-          "Double scores give it depth; with straight or with pointed flaps, closed by a seal.",
+      .title = worded("styles", "Envelope"),
+      .summary = worded(
+          "styles",
+          "Double scores give it depth; with straight or with pointed flaps, closed by a seal."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 1, .suits = "Gift cards, letters, seeds, flat sweets, photographs."},
-      .parameters = {{"length", "Length", "Of the front, the longer side.", ParameterKind::Length,
-                      Length::nanometres(110'000'000).nm(), least, fixed(kLargestSide)},
-                     {"width", "Width", "Of the front, from the fold of the flap to the bottom.",
-                      ParameterKind::Length, Length::nanometres(75'000'000).nm(), least,
-                      fixed(kLargestSide)},
-                     {"depth", "Depth",
-                      "Between the double scores. Narrower ones cannot be scored.",
-                      ParameterKind::Length, Length::nanometres(3'000'000).nm(),
-                      fixed(Length::nanometres(3'000'000)), fixed(Length::nanometres(300'000'000))},
-                     givesWay({"flap", "Side flaps", "Glued to the back; without pointed flaps.",
-                               ParameterKind::Length, Length::nanometres(15'000'000).nm(),
-                               smallestFlap(), partOf("length", 2, Length::nanometres(2'000'000))}),
-                     {"diagonal", "Pointed flaps", "Four flaps that meet in diagonals on the back.",
-                      ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)}},
-      .needs = envelopeNeeds,
+      .traits = {.difficulty = 1,
+                 .suits =
+                     worded("styles", "Gift cards, letters, seeds, flat sweets, photographs.")},
+      .words = {.stages = {{"flap", worded("stages", "close the flap")},
+                           {"side-flaps", worded("stages", "fold in the side flaps")},
+                           {"spines", worded("stages", "fold up the strips")},
+                           {"back", worded("stages", "fold the back over and glue it")}},
+                .panels = {{"flap", worded("panels", "flap")}},
+                .pieces = {{"envelope", worded("pieces", "envelope")}}},
+      .parameters = {measure("length", worded("styles", "Length"),
+                             worded("styles", "Of the front, the longer side."))
+                         .standard(mm(110))
+                         .from(least)
+                         .to(kLargestSide),
+                     measure(
+                         "width", worded("styles", "Width"),
+                         worded("styles", "Of the front, from the fold of the flap to the bottom."))
+                         .standard(mm(75))
+                         .from(least)
+                         .to(kLargestSide),
+                     measure("depth", worded("styles", "Depth"),
+                             worded("styles",
+                                    "Between the double scores. Narrower ones cannot be scored."))
+                         .standard(mm(3))
+                         .from(mm(3))
+                         .to(mm(300)),
+                     measure("flap", worded("styles", "Side flaps"),
+                             worded("styles", "Glued to the back; without pointed flaps."))
+                         .standard(mm(15))
+                         .from(smallestFlap())
+                         .to(partOf("length", 2, mm(2)))
+                         .givesWay(),
+                     toggle("diagonal", worded("styles", "Pointed flaps"),
+                            worded("styles", "Four flaps that meet in diagonals on the back."))},
+      .needs =
+          // Half a caliper on either side; on the depth the glued flaps too.
+      holding({"length", 1}, {"width", 1}, {"depth", 2}),
       .build = buildEnvelope,
   };
 }

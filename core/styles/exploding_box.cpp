@@ -1,7 +1,8 @@
+#include "styles/exploding_box.h"
+
 #include <string>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/glued_tray.h"
 
 namespace creasewright {
@@ -93,38 +94,64 @@ std::int64_t lowestWall(const Parameters& p, const Making& m) {
 }  // namespace
 
 Style explodingBox() {
-  const Limit mostLarger = fixed(Length::nanometres(20'000'000));
+  const Limit mostLarger = mm(20);
   return {
       .id = "exploding-box",
-      .title = "Exploding box",
-      .summary = "Layered crosses fall open when the lid is lifted.",
-      .traits = {.difficulty = 1, .suits = "Photographs, messages, vouchers, a small gift inside."},
+      .title = worded("styles", "Exploding box"),
+      .summary = worded("styles", "Layered crosses fall open when the lid is lifted."),
+      .traits = {.difficulty = 1,
+                 .suits =
+                     worded("styles", "Photographs, messages, vouchers, a small gift inside.")},
+      .words = {.pieces = {{"inner-cross", worded("pieces", "inner cross")},
+                           {"middle-cross", worded("pieces", "middle cross")},
+                           {"outer-cross", worded("pieces", "outer cross")}}},
       .parameters =
-          {{"length", "Length", "Of the innermost cross's base. The lid's tabs must fit.",
-            ParameterKind::Length, Length::nanometres(80'000'000).nm(), shortestTabbedWall(),
-            fixed(kLargestSide)},
-           {"width", "Width", "Of the innermost cross's base.", ParameterKind::Length,
-            Length::nanometres(80'000'000).nm(), fixed(Length::nanometres(15'000'000)),
-            fixed(kLargestSide)},
-           {"height", "Height", "Of the outermost walls; each layer inside is lower by the step.",
-            ParameterKind::Length, Length::nanometres(90'000'000).nm(), lowestWall,
-            fixed(kLargestSide)},
-           {"layers", "Layers", "Crosses one in the other, glued base on base.",
-            ParameterKind::Count, 2, fixedCount(1), fixedCount(3)},
-           {"step", "Step", "By which each layer is smaller than the one around it, all round.",
-            ParameterKind::Length, Length::nanometres(5'000'000).nm(),
-            greatest(fixed(Length::nanometres(2'000'000)), calipers(4)),
-            fixed(Length::nanometres(20'000'000))},
-           {"lid-longer", "Lid longer by",
-            "Scored length of lid against the outer cross: two cards and the ease between them.",
-            ParameterKind::Length, Length::inches(1, 8).nm(), calipers(2), mostLarger},
-           {"lid-wider", "Lid wider by",
-            "Scored width of lid against the outer cross: two cards, the lid's two tabs and the "
-            "ease.",
-            ParameterKind::Length, Length::inches(1, 8).nm(), calipers(4), mostLarger},
-           {"lid-depth", "Lid depth", "Deep enough to hold the walls up, at most their height.",
-            ParameterKind::Length, Length::nanometres(25'000'000).nm(), smallestFlap(),
-            otherPlus("height")},
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "Of the innermost cross's base. The lid's tabs must fit."))
+               .standard(mm(80))
+               .from(shortestTabbedWall())
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles", "Of the innermost cross's base."))
+               .standard(mm(80))
+               .from(mm(15))
+               .to(kLargestSide),
+           measure(
+               "height", worded("styles", "Height"),
+               worded("styles", "Of the outermost walls; each layer inside is lower by the step."))
+               .standard(mm(90))
+               .from(lowestWall)
+               .to(kLargestSide),
+           number("layers", worded("styles", "Layers"),
+                  worded("styles", "Crosses one in the other, glued base on base."))
+               .standard(2)
+               .from(1)
+               .to(3),
+           measure("step", worded("styles", "Step"),
+                   worded("styles",
+                          "By which each layer is smaller than the one around it, all round."))
+               .standard(mm(5))
+               .from(greatest(mm(2), calipers(4)))
+               .to(mm(20)),
+           measure("lid-longer", worded("styles", "Lid longer by"),
+                   worded("styles",
+                          "Scored length of lid against the outer cross: two cards and the ease "
+                          "between them."))
+               .standard(Length::inches(1, 8))
+               .from(calipers(2))
+               .to(mostLarger),
+           measure("lid-wider", worded("styles", "Lid wider by"),
+                   worded("styles",
+                          "Scored width of lid against the outer cross: two cards, the lid's two "
+                          "tabs and the ease."))
+               .standard(Length::inches(1, 8))
+               .from(calipers(4))
+               .to(mostLarger),
+           measure("lid-depth", worded("styles", "Lid depth"),
+                   worded("styles", "Deep enough to hold the walls up, at most their height."))
+               .standard(mm(25))
+               .from(smallestFlap())
+               .to(otherPlus("height")),
            cornerTabParameter("length")},
       .needs = boxNeeds,
       .build = buildBox,

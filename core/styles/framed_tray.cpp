@@ -1,9 +1,11 @@
+#include "styles/framed_tray.h"
+
 #include <algorithm>
 #include <cmath>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
+#include "styles/parts/needs.h"
 
 namespace creasewright {
 namespace {
@@ -179,47 +181,71 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   return {{"tray", net.take(), cavity}};
 }
 
-std::vector<Need> trayNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"opening-length", Axis::Length, room.eased(Axis::Length) + making.caliper},
-          {"opening-width", Axis::Width, room.eased(Axis::Width) + making.caliper},
-          {"depth", Axis::Height, room.eased(Axis::Height)}};
-}
-
 }  // namespace
 
 Style framedTray() {
-  const Length smallestOpening = Length::nanometres(10'000'000);
-  const Length widestFrame = Length::nanometres(80'000'000);
+  const Length smallestOpening = mm(10);
+  const Length widestFrame = mm(80);
   return {
       .id = "framed-tray",
-      .title = "Framed tray",
-      .summary = "The product lies in a recess with a mitred rim around it.",
+      .title = worded("styles", "Framed tray"),
+      .summary = worded("styles", "The product lies in a recess with a mitred rim around it."),
       .lying = Lying::Flat,
+      .words = {.stages = {{"roll-long-sides", worded("stages", "roll the long sides")},
+                           {"raise-long-sides", worded("stages", "raise the long sides")},
+                           {"fold-tabs", worded("stages", "fold the tabs")},
+                           {"long-sides-to-tabs",
+                            worded("stages", "raise the long sides against the tabs")},
+                           {"long-sides-over-tabs",
+                            worded("stages", "roll the long sides over the tabs")},
+                           {"short-sides-over-long",
+                            worded("stages", "roll the short sides in, their mitres on top")},
+                           {"shape-long-sides",
+                            worded("stages", "fold the strips and inner walls of the long sides")},
+                           {"shape-short-sides",
+                            worded("stages", "fold the strips and inner walls of the short sides")},
+                           {"roll-short-sides", worded("stages", "roll the short sides")},
+                           {"raise-short-sides", worded("stages", "raise the short sides")}},
+                .panels = {{"frame", worded("panels", "frame")},
+                           {"glue-strip", worded("panels", "glue strip")}}},
       .parameters =
-          {{"opening-length", "Opening length", "Between the inner walls of the short sides.",
-            ParameterKind::Length, Length::inches(7, 2).nm(), fixed(smallestOpening),
-            fixed(kLargestSide)},
-           {"opening-width", "Opening width", "Between the inner walls of the long sides.",
-            ParameterKind::Length, Length::inches(5, 2).nm(), fixed(smallestOpening),
-            fixed(kLargestSide)},
-           {"depth", "Depth", "From the base to the frame. At least the smallest tab.",
-            ParameterKind::Length, Length::inches(1).nm(), smallestFlap(),
-            fixed(Length::nanometres(300'000'000))},
-           {"frame", "Frame", "Width of the rim. At least the smallest glue strip.",
-            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), fixed(widestFrame)},
-           givesWay({"glue-strip", "Glue strip",
-                     "Turned back under the frame, so no wider than the frame.",
-                     ParameterKind::Length, Length::inches(3, 8).nm(), smallestFlap(),
-                     otherPlus("frame")}),
-           {"tab", "Tab width",
-            "Measured up the wall from the base line, so no wider than the depth.",
-            ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(), otherPlus("depth")},
-           {"long-sides-first", "Long sides first",
-            "Roll and glue the long sides before the tabs go in: each tab is then bent and fed "
-            "into "
-            "their open ends.",
-            ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)}},
-      .needs = trayNeeds,
+          {measure("opening-length", worded("styles", "Opening length"),
+                   worded("styles", "Between the inner walls of the short sides."))
+               .standard(Length::inches(7, 2))
+               .from(smallestOpening)
+               .to(kLargestSide),
+           measure("opening-width", worded("styles", "Opening width"),
+                   worded("styles", "Between the inner walls of the long sides."))
+               .standard(Length::inches(5, 2))
+               .from(smallestOpening)
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "From the base to the frame. At least the smallest tab."))
+               .standard(Length::inches(1))
+               .from(smallestFlap())
+               .to(mm(300)),
+           measure("frame", worded("styles", "Frame"),
+                   worded("styles", "Width of the rim. At least the smallest glue strip."))
+               .standard(Length::inches(1, 2))
+               .from(smallestFlap())
+               .to(widestFrame),
+           measure("glue-strip", worded("styles", "Glue strip"),
+                   worded("styles", "Turned back under the frame, so no wider than the frame."))
+               .standard(Length::inches(3, 8))
+               .from(smallestFlap())
+               .to(otherPlus("frame"))
+               .givesWay(),
+           measure("tab", worded("styles", "Tab width"),
+                   worded("styles",
+                          "Measured up the wall from the base line, so no wider than the depth."))
+               .standard(Length::inches(1, 2))
+               .from(smallestFlap())
+               .to(otherPlus("depth")),
+           toggle("long-sides-first", worded("styles", "Long sides first"),
+                  worded("styles",
+                         "Roll and glue the long sides before the tabs go in: each tab is then "
+                         "bent and fed into their open ends."))},
+      .needs = holding({"opening-length", 1}, {"opening-width", 1}, {"depth"}),
       .build = buildTray,
   };
 }

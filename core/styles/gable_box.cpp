@@ -1,7 +1,8 @@
+#include "styles/gable_box.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/gable_limits.h"
 #include "styles/parts/gable_roof.h"
 
@@ -109,18 +110,26 @@ std::vector<Piece> buildGable(const Parameters& p, const Making& making) {
 }  // namespace
 
 Style gableBox() {
-  const Length hookClear = Length::nanometres(2'000'000);  // between hook and ridge
+  const Length hookClear = mm(2);  // between hook and ridge
   std::vector<ParameterSpec> parameters = gableParameters();
   parameters.push_back(
-      {"handle", "Handle", "Above the ridge; from 24 mm on a hole for the hand is cut.",
-       ParameterKind::Length, Length::nanometres(35'000'000).nm(),
-       greatest(fixed(Length::nanometres(15'000'000)), plus(calipers(10), hookClear)),
-       fixed(Length::nanometres(80'000'000))});
+      measure("handle", worded("styles", "Handle"),
+              worded("styles", "Above the ridge; from 24 mm on a hole for the hand is cut."))
+          .standard(mm(35))
+          .from(greatest(mm(15), plus(calipers(10), hookClear)))
+          .to(mm(80)));
   return {
       .id = "gable-box",
-      .title = "Gable box",
-      .summary = "A box to carry: the sides fold in under a roof with a handle.",
-      .traits = {.difficulty = 3, .suits = "Biscuits, sets, picnic boxes, toys."},
+      .title = worded("styles", "Gable box"),
+      .summary = worded("styles", "A box to carry: the sides fold in under a roof with a handle."),
+      .traits = {.difficulty = 3, .suits = worded("styles", "Biscuits, sets, picnic boxes, toys.")},
+      .words =
+          gableWords() +
+          NetWords{.stages = {{"handle", worded("stages", "fold out both halves of the handle")},
+                              {"lock", worded("stages", "hook the halves of the handle together")}},
+                   .panels = {{"hook", worded("panels", "hook")},
+                              {"front-handle", worded("panels", "front handle")},
+                              {"back-handle", worded("panels", "back handle")}}},
       .parameters = std::move(parameters),
       .needs = gableNeeds,
       .build = buildGable,

@@ -1,11 +1,12 @@
+#include "styles/gusseted_bag.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <string>
 #include <utility>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/four_walls.h"
 #include "styles/parts/punched_hole.h"
 #include "styles/parts/regular_polygon.h"
@@ -219,8 +220,7 @@ Length shortestForHoles(const Parameters& p) {
 /// flat, the two gussets lie side by side.
 std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Making& making) {
   const Length t = making.caliper;
-  const Length width = making.grid.roundUp(
-      std::max(room.eased(Axis::Width) + t * 3, Length::nanometres(25'000'000)));
+  const Length width = making.grid.roundUp(std::max(room.eased(Axis::Width) + t * 3, mm(25)));
   return {
       {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
       {"length", Axis::Length,
@@ -234,7 +234,7 @@ std::int64_t shortestBag(const Parameters& p, const Making&) { return shortestFo
 /// Beside the seam the holes find room.
 std::int64_t widestSeam(const Parameters& p, const Making&) {
   const Length half = p.length("length") / 2;
-  if (!p.flag("handle-holes")) return (half * 2 - Length::nanometres(3'000'000)).nm();
+  if (!p.flag("handle-holes")) return (half * 2 - mm(3)).nm();
   return (half - Length::mm(kHolesApart) / 2 - p.length("hole") - Length::mm(kHoleAside)).nm();
 }
 
@@ -246,37 +246,66 @@ std::int64_t lowestBag(const Parameters& p, const Making& m) {
 }  // namespace
 
 Style gussetedBag() {
-  const Length gap = Length::nanometres(3'000'000);
+  const Length gap = mm(3);
   return {
       .id = "gusseted-bag",
-      .title = "Gusseted bag",
-      .summary = "Stands on a block bottom, folds flat with it, with holes for a ribbon handle.",
+      .title = worded("styles", "Gusseted bag"),
+      .summary =
+          worded("styles",
+                 "Stands on a block bottom, folds flat with it, with holes for a ribbon handle."),
       .traits = {.difficulty = 2,
-                 .suits = "Biscuits, coffee, books, several small things at once."},
+                 .suits =
+                     worded("styles", "Biscuits, coffee, books, several small things at once.")},
+      .words = {.stages = {{"open-tube", worded("stages", "open the tube")},
+                           {"fold-bag-flat",
+                            worded("stages", "fold the sides in and the bag flat")},
+                           {"open-bag", worded("stages", "open the bag")}},
+                .panels = {{"back-foot", worded("panels", "back foot")},
+                           {"left-foot", worded("panels", "left foot")},
+                           {"left-back-foot", worded("panels", "left back foot")},
+                           {"right-foot", worded("panels", "right foot")},
+                           {"right-back-foot", worded("panels", "right back foot")},
+                           {"left-front", worded("panels", "left front half")},
+                           {"right-front", worded("panels", "right front half")}},
+                .pieces = {{"bag", worded("pieces", "bag")}}},
       .parameters =
-          {{"length", "Length",
-            "Of front and back, along the bottom. Seam and holes must fit side by side.",
-            ParameterKind::Length, Length::nanometres(110'000'000).nm(),
-            greatest(greatest(fixed(Length::nanometres(30'000'000)), plus(smallestFlap(), gap)),
-                     shortestBag),
-            fixed(kLargestSide)},
-           {"width", "Width",
-            "Of the sides, which fold in along the middle; no wider than the length.",
-            ParameterKind::Length, Length::nanometres(60'000'000).nm(),
-            fixed(Length::nanometres(25'000'000)), otherPlus("length")},
-           {"height", "Height",
-            "At least the width and 30 mm, so that the gussets and the holes find room.",
-            ParameterKind::Length, Length::nanometres(180'000'000).nm(), lowestBag,
-            fixed(Length::nanometres(1'500'000'000))},
-           {"handle-holes", "Handle holes", "Two in front and back, for a ribbon.",
-            ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)},
-           {"hole", "Hole",
-            "Across a hole, at most a fifth of the length and a third of the height.",
-            ParameterKind::Length, Length::nanometres(5'000'000).nm(),
-            fixed(Length::nanometres(3'000'000)), least(partOf("length", 5), partOf("height", 3))},
-           givesWay({"seam", "Glue seam", "Joins the left side to the front, beside the holes.",
-                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), smallestFlap(),
-                     widestSeam})},
+          {measure(
+               "length", worded("styles", "Length"),
+               worded("styles",
+                      "Of front and back, along the bottom. Seam and holes must fit side by side."))
+               .standard(mm(110))
+               .from(greatest(greatest(mm(30), plus(smallestFlap(), gap)), shortestBag))
+               .to(kLargestSide),
+           measure(
+               "width", worded("styles", "Width"),
+               worded("styles",
+                      "Of the sides, which fold in along the middle; no wider than the length."))
+               .standard(mm(60))
+               .from(mm(25))
+               .to(otherPlus("length")),
+           measure(
+               "height", worded("styles", "Height"),
+               worded("styles",
+                      "At least the width and 30 mm, so that the gussets and the holes find room."))
+               .standard(mm(180))
+               .from(lowestBag)
+               .to(mm(1500)),
+           toggle("handle-holes", worded("styles", "Handle holes"),
+                  worded("styles", "Two in front and back, for a ribbon."))
+               .on(),
+           measure(
+               "hole", worded("styles", "Hole"),
+               worded("styles",
+                      "Across a hole, at most a fifth of the length and a third of the height."))
+               .standard(mm(5))
+               .from(mm(3))
+               .to(least(partOf("length", 5), partOf("height", 3))),
+           measure("seam", worded("styles", "Glue seam"),
+                   worded("styles", "Joins the left side to the front, beside the holes."))
+               .standard(mm(12))
+               .from(smallestFlap())
+               .to(widestSeam)
+               .givesWay()},
       .needs = bagNeeds,
       .build = buildBag,
   };

@@ -1,8 +1,9 @@
+#include "styles/hang_tab_tuck_box.h"
+
 #include <algorithm>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/punched_hole.h"
 #include "styles/parts/tuck_box.h"
 
@@ -52,38 +53,40 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   return {{"box", net.take(), insideOf(b)}};
 }
 
-/// As in a straight tuck box: both tuck flaps lie inside the back.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
-          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
-          {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};
-}
-
 /// Card on all sides of the hole: a quarter of the header, and of the back, each way.
 std::int64_t largestHole(const Parameters& p, const Making&) {
-  return std::min(p.length("header"), p.length("length") - Length::nanometres(6'000'000)).nm() / 2;
+  return std::min(p.length("header"), p.length("length") - mm(6)).nm() / 2;
 }
 
 }  // namespace
 
 Style hangTabTuckBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
-  parameters.push_back({"header", "Hang tab", "How far the doubled tab stands above the box.",
-                        ParameterKind::Length, Length::inches(5, 4).nm(),
-                        greatest(fixed(Length::nanometres(16'000'000)),
-                                 plus(smallestFlap(), Length::mm(kTurnedGap))),
-                        fixed(Length::nanometres(100'000'000))});
-  parameters.push_back({"hole", "Hole", "Across the hole for a peg; card must stay on all sides.",
-                        ParameterKind::Length, Length::nanometres(8'000'000).nm(),
-                        fixed(Length::nanometres(3'000'000)), largestHole});
+  parameters.push_back(measure("header", worded("styles", "Hang tab"),
+                               worded("styles", "How far the doubled tab stands above the box."))
+                           .standard(Length::inches(5, 4))
+                           .from(greatest(mm(16), plus(smallestFlap(), Length::mm(kTurnedGap))))
+                           .to(mm(100)));
+  parameters.push_back(
+      measure("hole", worded("styles", "Hole"),
+              worded("styles", "Across the hole for a peg; card must stay on all sides."))
+          .standard(mm(8))
+          .from(mm(3))
+          .to(largestHole));
   return {
       .id = "hang-tab-tuck-box",
-      .title = "Hang-tab tuck box",
-      .summary = "A tuck box whose back runs up into a doubled tab with a hole for a peg.",
+      .title = worded("styles", "Hang-tab tuck box"),
+      .summary = worded("styles",
+                        "A tuck box whose back runs up into a doubled tab with a hole for a peg."),
       .traits = {.difficulty = 1,
-                 .suits = "Light things that hang on a peg: lip balm, soap, pens."},
+                 .suits =
+                     worded("styles", "Light things that hang on a peg: lip balm, soap, pens.")},
+      .words =
+          tuckEndWords() + NetWords{.stages = {{"header", worded("stages", "double the hang tab")}},
+                                    .panels = {{"doubling", worded("panels", "doubling")},
+                                               {"header", worded("panels", "hang tab")}}},
       .parameters = std::move(parameters),
-      .needs = boxNeeds,
+      .needs = tuckBoxNeeds(),
       .build = buildBox,
   };
 }

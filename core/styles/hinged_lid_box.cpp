@@ -1,9 +1,11 @@
+#include "styles/hinged_lid_box.h"
+
 #include <algorithm>
 #include <cmath>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/glued_tray.h"
+#include "styles/parts/needs.h"
 
 namespace creasewright {
 namespace {
@@ -83,15 +85,6 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   return {{"box", net.take(), cavity}};
 }
 
-/// Half a caliper on either side; the ears inside the side walls; the tabs inside front and back
-/// and the tuck flap inside the front's tabs.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t * 3},
-          {"width", Axis::Width, room.eased(Axis::Width) + t * 4},
-          {"depth", Axis::Height, room.eased(Axis::Height) + t}};
-}
-
 /// Deeper ears would leave no front edge after their relief.
 std::int64_t deepestEar(const Parameters& p, const Making&) {
   return (p.length("width") * 3 / 4).nm() - 1'000'000;
@@ -101,32 +94,56 @@ std::int64_t deepestEar(const Parameters& p, const Making&) {
 
 Style hingedLidBox() {
   ParameterSpec tab = cornerTabParameter("length");
-  tab.hint = "Glued inside front and back; as deep as the box at most, so that the ears are free.";
+  tab.hint =
+      worded("styles",
+             "Glued inside front and back; as deep as the box at most, so that the ears are free.");
   tab.maximum = least(std::move(tab.maximum), otherPlus("depth"));
-  const Length tuckGap = Length::nanometres(3'000'000);
+  const Length tuckGap = mm(3);
   return {
       .id = "hinged-lid-box",
-      .title = "Hinged-lid box",
-      .summary = "A box whose lid hinges on the back; side ears and a tuck flap keep it shut.",
+      .title = worded("styles", "Hinged-lid box"),
+      .summary = worded(
+          "styles", "A box whose lid hinges on the back; side ears and a tuck flap keep it shut."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 2, .suits = "Biscuits, tea bags, soap, sets, keepsakes."},
+      .traits = {.difficulty = 2,
+                 .suits = worded("styles", "Biscuits, tea bags, soap, sets, keepsakes.")},
+      .words = {.stages = {{"ears", worded("stages", "fold the ears")},
+                           {"tuck", worded("stages", "fold the tuck flap")}},
+                .panels = {{"left-ear", worded("panels", "left ear")},
+                           {"right-ear", worded("panels", "right ear")}}},
       .parameters =
-          {{"length", "Length", "Along the hinge. Two corner tabs must fit side by side.",
-            ParameterKind::Length, Length::inches(4).nm(),
-            greatest(shortestTabbedWall(), calipers(20)), fixed(kLargestSide)},
-           {"width", "Width", "From hinge to front. The ears and the tuck flap must fit.",
-            ParameterKind::Length, Length::inches(3).nm(), times(2, smallestFlap()),
-            fixed(kLargestSide)},
-           {"depth", "Depth", "From base to lid. At least the smallest tab.", ParameterKind::Length,
-            Length::inches(3, 2).nm(), smallestFlap(), fixed(Length::nanometres(300'000'000))},
-           givesWay({"tuck", "Tuck flap", "Goes in behind the front; no deeper than the box.",
-                     ParameterKind::Length, Length::inches(5, 8).nm(), smallestFlap(),
-                     least(otherPlus("depth"), otherPlus("width", -tuckGap))}),
-           {"ear", "Ears", "Go in beside the side walls; at most three quarters of the width.",
-            ParameterKind::Length, Length::inches(3, 4).nm(), smallestFlap(),
-            least(otherPlus("depth"), deepestEar)},
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "Along the hinge. Two corner tabs must fit side by side."))
+               .standard(Length::inches(4))
+               .from(greatest(shortestTabbedWall(), calipers(20)))
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles", "From hinge to front. The ears and the tuck flap must fit."))
+               .standard(Length::inches(3))
+               .from(times(2, smallestFlap()))
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "From base to lid. At least the smallest tab."))
+               .standard(Length::inches(3, 2))
+               .from(smallestFlap())
+               .to(mm(300)),
+           measure("tuck", worded("styles", "Tuck flap"),
+                   worded("styles", "Goes in behind the front; no deeper than the box."))
+               .standard(Length::inches(5, 8))
+               .from(smallestFlap())
+               .to(least(otherPlus("depth"), otherPlus("width", -tuckGap)))
+               .givesWay(),
+           measure("ear", worded("styles", "Ears"),
+                   worded("styles",
+                          "Go in beside the side walls; at most three quarters of the width."))
+               .standard(Length::inches(3, 4))
+               .from(smallestFlap())
+               .to(least(otherPlus("depth"), deepestEar)),
            std::move(tab)},
-      .needs = boxNeeds,
+      .needs =
+          // Half a caliper on either side; the ears inside the side walls; the tabs inside front
+          // and back and the tuck flap inside the front's tabs.
+      holding({"length", 3}, {"width", 4}, {"depth", 1}),
       .build = buildBox,
   };
 }

@@ -2,17 +2,11 @@
 
 #include <algorithm>
 
-#include "styles/style.h"
+#include "styles/parameter_spec.h"
 
 namespace creasewright {
 
-// Limits as ParameterSpec wants them: raw values of the other parameters.
-using Limit = std::function<std::int64_t(const Parameters&, const Making&)>;
-
-/// Always the same.
-inline Limit fixed(Length length) {
-  return [nm = length.nm()](const Parameters&, const Making&) { return nm; };
-}
+// Limits that styles share.
 
 inline Limit fixedCount(std::int64_t count) {
   return [count](const Parameters&, const Making&) { return count; };
@@ -25,9 +19,7 @@ inline Limit otherPlus(std::string_view key, Length extra = {}) {
 
 /// The smallest flap that holds: 6 mm or ten calipers (common practice, no published source).
 inline Limit smallestFlap() {
-  return [](const Parameters&, const Making& m) {
-    return std::max(Length::nanometres(6'000'000), m.caliper * 10).nm();
-  };
+  return [](const Parameters&, const Making& m) { return std::max(mm(6), m.caliper * 10).nm(); };
 }
 
 /// So many thicknesses of the card.
@@ -70,12 +62,6 @@ inline Limit partOf(std::string_view key, std::int64_t divisor, Length gap = {})
   };
 }
 
-/// A flap that may take the rest, so that blanks lie on the grid (fit/blank_on_grid.h).
-inline ParameterSpec givesWay(ParameterSpec flap) {
-  flap.givesWay = true;
-  return flap;
-}
-
-inline constexpr Length kLargestSide = Length::nanometres(1'000'000'000);
+inline constexpr Length kLargestSide = mm(1000);
 
 }  // namespace creasewright

@@ -179,7 +179,7 @@ class Search {
                                      int way, const Test& test) const {
     const bool up = p.raw(specs_[i].key) < value || (p.raw(specs_[i].key) == value && way > 0);
     for (const ToolGrid grid :
-         {making_.grid, ToolGrid(Length::inches(1, 64)), ToolGrid(Length::nanometres(10'000))}) {
+         {making_.grid, ToolGrid(Length::inches(1, 64)), ToolGrid(mm(0.01))}) {
       if (grid.isNone()) continue;
       const Length raw = Length::nanometres(value);
       const std::int64_t onGrid = (up ? grid.roundUp(raw) : grid.roundDown(raw)).nm();

@@ -1,8 +1,9 @@
+#include "styles/milk_carton_top_box.h"
+
 #include <algorithm>
 #include <string>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/gable_limits.h"
 #include "styles/parts/gable_roof.h"
 
@@ -58,10 +59,7 @@ std::vector<Piece> buildCarton(const Parameters& p, const Making& making) {
   return {{"box", net.take(), insideUnderRoof(walls)}};
 }
 
-Limit leastFin() {
-  return greatest(fixed(Length::nanometres(8'000'000)),
-                  plus(smallestFlap(), Length::nanometres(2'000'000)));
-}
+Limit leastFin() { return greatest(mm(8), plus(smallestFlap(), mm(2))); }
 
 /// A higher fin takes the corners of the two sides through one another on a square carton with a
 /// flat roof (found by sweeps of the fold path; the largest that folded clear was 0.37).
@@ -73,11 +71,13 @@ std::vector<ParameterSpec> cartonParameters() {
   width->minimum = greatest(width->minimum, [](const Parameters& p, const Making& making) {
     return (leastFin()(p, making) * 20 + 6) / 7;
   });
-  parameters.push_back({"fin", "Fin",
-                        "Above the ridge, at most seven twentieths of the width, or the sides "
-                        "would meet on the way in.",
-                        ParameterKind::Length, Length::nanometres(15'000'000).nm(), leastFin(),
-                        mostFin});
+  parameters.push_back(measure("fin", worded("styles", "Fin"),
+                               worded("styles",
+                                      "Above the ridge, at most seven twentieths of the width, or "
+                                      "the sides would meet on the way in."))
+                           .standard(mm(15))
+                           .from(leastFin())
+                           .to(mostFin));
   return parameters;
 }
 
@@ -86,9 +86,14 @@ std::vector<ParameterSpec> cartonParameters() {
 Style milkCartonTopBox() {
   return {
       .id = "milk-carton-top-box",
-      .title = "Milk-carton top box",
-      .summary = "The sides fold in under a roof that ends in a glued fin.",
-      .traits = {.difficulty = 3, .suits = "Sweets, biscuits, tea, small toys."},
+      .title = worded("styles", "Milk-carton top box"),
+      .summary = worded("styles", "The sides fold in under a roof that ends in a glued fin."),
+      .traits = {.difficulty = 3, .suits = worded("styles", "Sweets, biscuits, tea, small toys.")},
+      .words = gableWords() +
+               NetWords{.stages = {{"fin", worded("stages", "fold the fins")}},
+                        .panels = {{"back-fin", worded("panels", "back fin")},
+                                   {"left-front-fin", worded("panels", "left front fin")},
+                                   {"right-front-fin", worded("panels", "right front fin")}}},
       .parameters = cartonParameters(),
       .needs = gableNeeds,
       .build = buildCarton,

@@ -1,7 +1,8 @@
+#include "styles/open_sleeve.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/sleeve.h"
 
 namespace creasewright {
@@ -30,30 +31,41 @@ std::vector<Need> sleeveNeeds(const Room& room, const Parameters&, const Making&
 }  // namespace
 
 Style openSleeve() {
-  const Length seamGap = Length::nanometres(3'000'000);
+  const Length seamGap = mm(3);
   return {
       .id = "open-sleeve",
-      .title = "Open sleeve",
-      .summary = "A flat tube open at both ends, with notches for pushing the content out.",
+      .title = worded("styles", "Open sleeve"),
+      .summary = worded("styles",
+                        "A flat tube open at both ends, with notches for pushing the content out."),
       .lying = Lying::Flat,
       .traits = {.showsProduct = true,
                  .difficulty = 1,
-                 .suits = "Chocolate bars, soap, books, trays and finished boxes."},
+                 .suits =
+                     worded("styles", "Chocolate bars, soap, books, trays and finished boxes.")},
       .parameters =
-          {{"length", "Length", "Along the tube.", ParameterKind::Length, Length::inches(5).nm(),
-            fixed(Length::nanometres(16'000'000)), fixed(kLargestSide)},
-           {"width", "Width", "Of the front. At least the glue seam and 3 mm.",
-            ParameterKind::Length, Length::inches(5, 2).nm(),
-            greatest(fixed(Length::nanometres(12'000'000)), plus(smallestFlap(), seamGap)),
-            fixed(kLargestSide)},
-           {"depth", "Depth", "Of the sides. Narrower ones cannot be scored by hand.",
-            ParameterKind::Length, Length::inches(1, 2).nm(), fixed(Length::nanometres(3'000'000)),
-            fixed(Length::nanometres(500'000'000))},
-           givesWay({"seam", "Glue seam", "Glued inside the front, 3 mm narrower than it or less.",
-                     ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
-                     otherPlus("width", -seamGap)}),
-           {"thumb-notch", "Thumb notches", "Half-round notches in front and back at one end.",
-            ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)}},
+          {measure("length", worded("styles", "Length"), worded("styles", "Along the tube."))
+               .standard(Length::inches(5))
+               .from(mm(16))
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles", "Of the front. At least the glue seam and 3 mm."))
+               .standard(Length::inches(5, 2))
+               .from(greatest(mm(12), plus(smallestFlap(), seamGap)))
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "Of the sides. Narrower ones cannot be scored by hand."))
+               .standard(Length::inches(1, 2))
+               .from(mm(3))
+               .to(mm(500)),
+           measure("seam", worded("styles", "Glue seam"),
+                   worded("styles", "Glued inside the front, 3 mm narrower than it or less."))
+               .standard(Length::inches(1, 2))
+               .from(smallestFlap())
+               .to(otherPlus("width", -seamGap))
+               .givesWay(),
+           toggle("thumb-notch", worded("styles", "Thumb notches"),
+                  worded("styles", "Half-round notches in front and back at one end."))
+               .on()},
       .easeOn = {false, true, false},
       .needs = sleeveNeeds,
       .build = buildSleeve,

@@ -1,8 +1,9 @@
+#include "styles/partition_insert.h"
+
 #include <string>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -87,14 +88,12 @@ std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Making&
           {"height", Axis::Height, room.product[2] * 3 / 4 + Length::nanometres(1)}};
 }
 
-ParameterSpec cellParameter(std::string_view key, std::string_view title) {
-  return {key,
-          title,
-          "From the middle of one divider to the middle of the next.",
-          ParameterKind::Length,
-          Length::nanometres(35'000'000).nm(),
-          fixed(Length::nanometres(10'000'000)),
-          fixed(Length::nanometres(300'000'000))};
+ParameterSpec cellParameter(std::string_view key, Worded title) {
+  return measure(key, title,
+                 worded("styles", "From the middle of one divider to the middle of the next."))
+      .standard(mm(35))
+      .from(mm(10))
+      .to(mm(300));
 }
 
 }  // namespace
@@ -102,21 +101,33 @@ ParameterSpec cellParameter(std::string_view key, std::string_view title) {
 Style partitionInsert() {
   return {
       .id = "partition-insert",
-      .title = "Partition insert",
-      .summary = "Slotted dividers that part a box into cells, one product in each.",
+      .title = worded("styles", "Partition insert"),
+      .summary =
+          worded("styles", "Slotted dividers that part a box into cells, one product in each."),
       .traits = {.showsProduct = true,
                  .suitsRound = true,
                  .difficulty = 1,
-                 .suits = "Small jars, bottles, baubles, truffles, cupcakes."},
-      .parameters = {{"columns", "Columns", "Cells along the length.", ParameterKind::Count, 3,
-                      fixedCount(2), fixedCount(8)},
-                     {"rows", "Rows", "Cells along the width.", ParameterKind::Count, 2,
-                      fixedCount(2), fixedCount(8)},
-                     cellParameter("cell-length", "Cell length"),
-                     cellParameter("cell-width", "Cell width"),
-                     {"height", "Height", "Of the dividers.", ParameterKind::Length,
-                      Length::nanometres(40'000'000).nm(), fixed(Length::nanometres(10'000'000)),
-                      fixed(Length::nanometres(500'000'000))}},
+                 .suits = worded("styles", "Small jars, bottles, baubles, truffles, cupcakes.")},
+      .words = {.panels = {{"divider", worded("panels", "divider")}},
+                .pieces = {{"long-divider", worded("pieces", "long divider")},
+                           {"short-divider", worded("pieces", "short divider")}}},
+      .parameters = {number("columns", worded("styles", "Columns"),
+                            worded("styles", "Cells along the length."))
+                         .standard(3)
+                         .from(2)
+                         .to(8),
+                     number("rows", worded("styles", "Rows"),
+                            worded("styles", "Cells along the width."))
+                         .standard(2)
+                         .from(2)
+                         .to(8),
+                     cellParameter("cell-length", worded("styles", "Cell length")),
+                     cellParameter("cell-width", worded("styles", "Cell width")),
+                     measure("height", worded("styles", "Height"),
+                             worded("styles", "Of the dividers."))
+                         .standard(mm(40))
+                         .from(mm(10))
+                         .to(mm(500))},
       .easeOn = {true, true, false},
       .needs = insertNeeds,
       .build = buildInsert,

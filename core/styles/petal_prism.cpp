@@ -1,9 +1,10 @@
+#include "styles/petal_prism.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/frustum.h"
 #include "styles/parts/prism_limits.h"
 #include "styles/parts/regular_polygon.h"
@@ -53,22 +54,32 @@ std::vector<Need> petalNeeds(const Room& room, const Parameters& chosen, const M
 Style petalPrism() {
   return {
       .id = "petal-prism-box",
-      .title = "Petal prism box",
-      .summary =
-          "A box of three to twelve sides; its petals overlap in a ring and hold each other.",
+      .title = worded("styles", "Petal prism box"),
+      .summary = worded(
+          "styles",
+          "A box of three to twelve sides; its petals overlap in a ring and hold each other."),
       .traits = {.suitsRound = true,
                  .difficulty = 2,
-                 .suits = "Jars, balls, sweets, soap, anything round."},
+                 .suits = worded("styles", "Jars, balls, sweets, soap, anything round.")},
+      .words =
+          prismWords() +
+          NetWords{.stages = {{"petals", worded("stages", "close the petals one over the other")}},
+                   .panels = {{"petal", worded("panels", "petal")}}},
       .parameters = {sidesParameter(),
-                     {"across", "Across the flats",
-                      "From side to opposite side, or twice the way from the middle to a side. The "
-                      "base's tabs must fit.",
-                      ParameterKind::Length, Length::nanometres(80'000'000).nm(), leastAcross(),
-                      fixed(kLargestSide)},
-                     {"height", "Height",
-                      "From the base to the petals. The smallest glue seam must fit.",
-                      ParameterKind::Length, Length::nanometres(80'000'000).nm(),
-                      leastPrismHeight(), fixed(kLargestSide)},
+                     measure("across", worded("styles", "Across the flats"),
+                             worded("styles",
+                                    "From side to opposite side, or twice the way from the middle "
+                                    "to a side. The base's tabs must fit."))
+                         .standard(mm(80))
+                         .from(leastAcross())
+                         .to(kLargestSide),
+                     measure(
+                         "height", worded("styles", "Height"),
+                         worded("styles",
+                                "From the base to the petals. The smallest glue seam must fit."))
+                         .standard(mm(80))
+                         .from(leastPrismHeight())
+                         .to(kLargestSide),
                      wallSeamParameter("across")},
       .needs = petalNeeds,
       .build = buildPetals,

@@ -1,3 +1,5 @@
+#include "styles/pillow_box.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -5,8 +7,7 @@
 #include <string>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/regular_polygon.h"
 
 namespace creasewright {
@@ -203,27 +204,41 @@ std::vector<Need> pillowNeeds(const Room& room, const Parameters&, const Making&
 Style pillowBox() {
   return {
       .id = "pillow-box",
-      .title = "Pillow box",
-      .summary = "Two curved scores at each end press in and hold the box shut.",
+      .title = worded("styles", "Pillow box"),
+      .summary = worded("styles", "Two curved scores at each end press in and hold the box shut."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 1, .suits = "Jewellery, ties, gift cards, sweets, soap slices."},
-      .parameters =
-          {{"length", "Length", "Of the straight sides; the ends curve in from there.",
-            ParameterKind::Length, Length::nanometres(120'000'000).nm(),
-            [](const Parameters& p, const Making&) {
-              return p.length("depth").nm() * 3 / 2 + 20'000'000;
-            },
-            fixed(kLargestSide)},
-           {"width", "Width", "Of front and back, laid flat.", ParameterKind::Length,
-            Length::nanometres(80'000'000).nm(),
-            greatest(fixed(Length::nanometres(50'000'000)), times(6, smallestFlap())),
-            fixed(kLargestSide)},
-           {"depth", "Depth",
-            "In the middle, between the curved scores: a tenth to four tenths of the width.",
-            ParameterKind::Length, Length::nanometres(22'000'000).nm(), partOf("width", 10),
-            [](const Parameters& p, const Making&) { return p.length("width").nm() / 10 * 4; }},
-           {"seam", "Glue seam", "Joins back and front at one side.", ParameterKind::Length,
-            Length::nanometres(10'000'000).nm(), smallestFlap(), partOf("width", 5)}},
+      .traits = {.difficulty = 1,
+                 .suits = worded("styles", "Jewellery, ties, gift cards, sweets, soap slices.")},
+      .words = {.stages = {{"press-in-ends", worded("stages", "press in the curved ends")}},
+                .panels = {{"far-flap", worded("panels", "far flap")},
+                           {"near-flap", worded("panels", "near flap")}}},
+      .parameters = {measure(
+                         "length", worded("styles", "Length"),
+                         worded("styles", "Of the straight sides; the ends curve in from there."))
+                         .standard(mm(120))
+                         .from([](const Parameters& p, const Making&) {
+                           return p.length("depth").nm() * 3 / 2 + 20'000'000;
+                         })
+                         .to(kLargestSide),
+                     measure("width", worded("styles", "Width"),
+                             worded("styles", "Of front and back, laid flat."))
+                         .standard(mm(80))
+                         .from(greatest(mm(50), times(6, smallestFlap())))
+                         .to(kLargestSide),
+                     measure("depth", worded("styles", "Depth"),
+                             worded("styles",
+                                    "In the middle, between the curved scores: a tenth to four "
+                                    "tenths of the width."))
+                         .standard(mm(22))
+                         .from(partOf("width", 10))
+                         .to([](const Parameters& p, const Making&) {
+                           return p.length("width").nm() / 10 * 4;
+                         }),
+                     measure("seam", worded("styles", "Glue seam"),
+                             worded("styles", "Joins back and front at one side."))
+                         .standard(mm(10))
+                         .from(smallestFlap())
+                         .to(partOf("width", 5))},
       .needs = pillowNeeds,
       .build = buildPillow,
   };

@@ -1,9 +1,10 @@
+#include "styles/pitched_roof_box.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/four_walls.h"
 
 namespace creasewright {
@@ -119,37 +120,62 @@ Limit shareOfWidth(std::int64_t hundredths) {
 }  // namespace
 
 Style pitchedRoofBox() {
-  const Length gap = Length::nanometres(3'000'000);
+  const Length gap = mm(3);
   const Limit tab = smallestFlap();
   return {
       .id = "pitched-roof-box",
-      .title = "Pitched-roof box",
-      .summary = "A little house: the back of the roof opens and tucks in at the ridge.",
-      .traits = {.difficulty = 2, .suits = "Biscuits, sweets, calendars and villages of favours."},
+      .title = worded("styles", "Pitched-roof box"),
+      .summary =
+          worded("styles", "A little house: the back of the roof opens and tucks in at the ridge."),
+      .traits = {.difficulty = 2,
+                 .suits = worded("styles", "Biscuits, sweets, calendars and villages of favours.")},
+      .words = {.stages = {{"back-roof", worded("stages", "close the back of the roof")},
+                           {"front-roof", worded("stages", "glue the front of the roof")},
+                           {"gable-flaps", worded("stages", "fold in the gable flaps")},
+                           {"ridge-tuck", worded("stages", "fold the tuck at the ridge")}},
+                .panels = {{"back-flap", worded("panels", "back flap")},
+                           {"front-flap", worded("panels", "front flap")}}},
       .parameters =
-          {{"length", "Length",
-            "Of front and back, along the ridge. Two flaps and the tuck must fit.",
-            ParameterKind::Length, Length::nanometres(80'000'000).nm(),
-            greatest(plus(times(4, tab), Length::nanometres(10'000'000)), plus(tab, gap)),
-            fixed(kLargestSide)},
-           {"width", "Width", "Of the gable walls.", ParameterKind::Length,
-            Length::nanometres(60'000'000).nm(),
-            greatest(fixed(Length::nanometres(30'000'000)), times(5, tab)), fixed(kLargestSide)},
-           {"height", "Height", "Of the walls, up to the eaves. The bottom's glue tab must fit.",
-            ParameterKind::Length, Length::nanometres(60'000'000).nm(),
-            greatest(fixed(Length::nanometres(15'000'000)), calipers(25)), fixed(kLargestSide)},
-           {"rise", "Rise", "Of the ridge over the eaves: a fifth to seven tenths of the width.",
-            ParameterKind::Length, Length::nanometres(25'000'000).nm(), shareOfWidth(20),
-            shareOfWidth(70)},
-           givesWay({"flap", "Gable flap", "Under both slopes of the roof.", ParameterKind::Length,
-                     Length::nanometres(8'000'000).nm(), tab,
-                     least(partOf("width", 5), partOf("length", 4))}),
-           givesWay({"tuck", "Tuck flap", "At the ridge, under the front of the roof.",
-                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), tab,
-                     partOf("width", 2, gap)}),
-           givesWay({"seam", "Glue seam", "Joins the left side to the front.",
-                     ParameterKind::Length, Length::nanometres(12'000'000).nm(), tab,
-                     otherPlus("length", -gap)})},
+          {measure("length", worded("styles", "Length"),
+                   worded("styles",
+                          "Of front and back, along the ridge. Two flaps and the tuck must fit."))
+               .standard(mm(80))
+               .from(greatest(plus(times(4, tab), mm(10)), plus(tab, gap)))
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"), worded("styles", "Of the gable walls."))
+               .standard(mm(60))
+               .from(greatest(mm(30), times(5, tab)))
+               .to(kLargestSide),
+           measure(
+               "height", worded("styles", "Height"),
+               worded("styles", "Of the walls, up to the eaves. The bottom's glue tab must fit."))
+               .standard(mm(60))
+               .from(greatest(mm(15), calipers(25)))
+               .to(kLargestSide),
+           measure("rise", worded("styles", "Rise"),
+                   worded("styles",
+                          "Of the ridge over the eaves: a fifth to seven tenths of the width."))
+               .standard(mm(25))
+               .from(shareOfWidth(20))
+               .to(shareOfWidth(70)),
+           measure("flap", worded("styles", "Gable flap"),
+                   worded("styles", "Under both slopes of the roof."))
+               .standard(mm(8))
+               .from(tab)
+               .to(least(partOf("width", 5), partOf("length", 4)))
+               .givesWay(),
+           measure("tuck", worded("styles", "Tuck flap"),
+                   worded("styles", "At the ridge, under the front of the roof."))
+               .standard(mm(12))
+               .from(tab)
+               .to(partOf("width", 2, gap))
+               .givesWay(),
+           measure("seam", worded("styles", "Glue seam"),
+                   worded("styles", "Joins the left side to the front."))
+               .standard(mm(12))
+               .from(tab)
+               .to(otherPlus("length", -gap))
+               .givesWay()},
       .needs = houseNeeds,
       .build = buildHouse,
   };

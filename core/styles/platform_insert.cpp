@@ -1,9 +1,10 @@
+#include "styles/platform_insert.h"
+
 #include <algorithm>
 #include <numbers>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -85,40 +86,57 @@ std::vector<Need> insertNeeds(const Room& room, const Parameters& chosen, const 
 }  // namespace
 
 Style platformInsert() {
-  const Limit foot = fixed(Length::nanometres(8'000'000));
+  const Limit foot = mm(8);
   return {
       .id = "platform-insert",
-      .title = "Platform insert",
-      .summary = "A shelf on feet with an opening that holds the product upright in its box.",
+      .title = worded("styles", "Platform insert"),
+      .summary = worded(
+          "styles", "A shelf on feet with an opening that holds the product upright in its box."),
       .traits = {.showsProduct = true,
                  .suitsRound = true,
                  .difficulty = 1,
-                 .suits = "Jars, bottles, candles and soap in a larger box."},
+                 .suits = worded("styles", "Jars, bottles, candles and soap in a larger box.")},
+      .words = {.stages = {{"feet", worded("stages", "fold in the feet")},
+                           {"legs", worded("stages", "fold down the legs")}},
+                .pieces = {{"insert", worded("pieces", "insert")}}},
       .parameters =
-          {{"opening-length", "Opening length", "Of the opening; the product goes through it.",
-            ParameterKind::Length, Length::nanometres(50'000'000).nm(),
-            fixed(Length::nanometres(5'000'000)), fixed(kLargestSide)},
-           {"opening-width", "Opening width", "Of the opening.", ParameterKind::Length,
-            Length::nanometres(50'000'000).nm(), fixed(Length::nanometres(5'000'000)),
-            fixed(kLargestSide)},
-           {"margin", "Margin",
-            "Card at both ends of the opening. Make it so wide that the insert is 1 mm shorter "
-            "than the box inside.",
-            ParameterKind::Length, Length::nanometres(15'000'000).nm(),
-            fixed(Length::nanometres(5'000'000)), fixed(Length::nanometres(200'000'000))},
-           {"side-margin", "Side margin",
-            "Card in front of the opening and behind it; the feet lie under it.",
-            ParameterKind::Length, Length::nanometres(15'000'000).nm(),
-            plus(foot, Length::nanometres(2'000'000)), fixed(Length::nanometres(200'000'000))},
-           {"height", "Height", "Of the legs: half the product or more.", ParameterKind::Length,
-            Length::nanometres(25'000'000).nm(), fixed(Length::nanometres(8'000'000)),
-            fixed(Length::nanometres(500'000'000))},
-           givesWay({"foot", "Foot",
-                     "Turned in under the long legs; it must not reach the opening.",
-                     ParameterKind::Length, Length::nanometres(10'000'000).nm(), foot,
-                     otherPlus("side-margin", -Length::nanometres(2'000'000))}),
-           {"round", "Round opening", "For jars, tins and balls.", ParameterKind::Flag, 0,
-            fixedCount(0), fixedCount(1)}},
+          {measure("opening-length", worded("styles", "Opening length"),
+                   worded("styles", "Of the opening; the product goes through it."))
+               .standard(mm(50))
+               .from(mm(5))
+               .to(kLargestSide),
+           measure("opening-width", worded("styles", "Opening width"),
+                   worded("styles", "Of the opening."))
+               .standard(mm(50))
+               .from(mm(5))
+               .to(kLargestSide),
+           measure("margin", worded("styles", "Margin"),
+                   worded("styles",
+                          "Card at both ends of the opening. Make it so wide that the insert is 1 "
+                          "mm shorter than the box inside."))
+               .standard(mm(15))
+               .from(mm(5))
+               .to(mm(200)),
+           measure("side-margin", worded("styles", "Side margin"),
+                   worded("styles",
+                          "Card in front of the opening and behind it; the feet lie under it."))
+               .standard(mm(15))
+               .from(plus(foot, mm(2)))
+               .to(mm(200)),
+           measure("height", worded("styles", "Height"),
+                   worded("styles", "Of the legs: half the product or more."))
+               .standard(mm(25))
+               .from(mm(8))
+               .to(mm(500)),
+           measure(
+               "foot", worded("styles", "Foot"),
+               worded("styles", "Turned in under the long legs; it must not reach the opening."))
+               .standard(mm(10))
+               .from(foot)
+               .to(otherPlus("side-margin", -mm(2)))
+               .givesWay(),
+           toggle("round", worded("styles", "Round opening"),
+                  worded("styles", "For jars, tins and balls."))},
       .easeOn = {true, true, false},
       .needs = insertNeeds,
       .build = buildInsert,

@@ -1,3 +1,5 @@
+#include "styles/platonic_solids.h"
+
 #include <algorithm>
 #include <array>
 #include <cmath>
@@ -5,8 +7,7 @@
 #include <string>
 
 #include "net/pose.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/regular_polygon.h"
 
 namespace creasewright {
@@ -113,8 +114,8 @@ std::int64_t deepestTab(const Solid& solid, const Parameters& p) {
   return Length::mm(p.mm("edge") * 0.4 * slope).nm();
 }
 
-Style solidStyle(std::string_view id, std::string_view title, std::string_view summary,
-                 int difficulty, const Solid& solid) {
+Style solidStyle(std::string_view id, Worded title, Worded summary, int difficulty,
+                 const Solid& solid) {
   const double slope = std::tan(Angle::degrees(solid.taper).radians());
   return {
       .id = id,
@@ -122,20 +123,27 @@ Style solidStyle(std::string_view id, std::string_view title, std::string_view s
       .summary = summary,
       .traits = {.suitsRound = true,
                  .difficulty = difficulty,
-                 .suits = "Small surprises, a ball, or hung up empty."},
+                 .suits = worded("styles", "Small surprises, a ball, or hung up empty.")},
+      .words = {.stages = {{"faces", worded("stages", "fold and close the faces")}},
+                .panels = {{"face", worded("panels", "face")}},
+                .pieces = {{"solid", worded("pieces", "solid")}}},
       .parameters =
-          {{"edge", "Edge", "Of every face. The tabs must fit.", ParameterKind::Length,
-            Length::nanometres(60'000'000).nm(),
-            [slope](const Parameters& p, const Making& m) {
-              return Length::mm(Length::nanometres(smallestFlap()(p, m)).mm() / 0.4 / slope + 0.01)
-                  .nm();
-            },
-            fixed(kLargestSide)},
-           givesWay(
-               {"tab", "Tabs",
-                "Glued inside the face beside them; deeper ones would run to a point.",
-                ParameterKind::Length, Length::nanometres(8'000'000).nm(), smallestFlap(),
-                [solid](const Parameters& p, const Making&) { return deepestTab(solid, p); }})},
+          {measure("edge", worded("styles", "Edge"),
+                   worded("styles", "Of every face. The tabs must fit."))
+               .standard(mm(60))
+               .from([slope](const Parameters& p, const Making& m) {
+                 return Length::mm(Length::nanometres(smallestFlap()(p, m)).mm() / 0.4 / slope +
+                                   0.01)
+                     .nm();
+               })
+               .to(kLargestSide),
+           measure("tab", worded("styles", "Tabs"),
+                   worded("styles",
+                          "Glued inside the face beside them; deeper ones would run to a point."))
+               .standard(mm(8))
+               .from(smallestFlap())
+               .to([solid](const Parameters& p, const Making&) { return deepestTab(solid, p); })
+               .givesWay()},
       .needs = [solid](const Room& room, const Parameters&,
                        const Making& making) { return solidNeeds(solid, room, making); },
       .build = [solid](const Parameters& parameters,
@@ -146,24 +154,25 @@ Style solidStyle(std::string_view id, std::string_view title, std::string_view s
 }  // namespace
 
 Style tetrahedron() {
-  return solidStyle("tetrahedron", "Tetrahedron", "Four triangles.", 1,
-                    {3, 3, 45, {{1, 1}, {1, 2}, {1, 3}}});
+  return solidStyle("tetrahedron", worded("styles", "Tetrahedron"),
+                    worded("styles", "Four triangles."), 1, {3, 3, 45, {{1, 1}, {1, 2}, {1, 3}}});
 }
 
 Style cube() {
-  return solidStyle("cube", "Cube", "Six squares.", 1,
+  return solidStyle("cube", worded("styles", "Cube"), worded("styles", "Six squares."), 1,
                     {4, 3, 40, {{1, 1}, {1, 2}, {1, 3}, {1, 4}, {2, 3}}});
 }
 
 Style octahedron() {
-  return solidStyle("octahedron", "Octahedron", "Eight triangles.", 2,
+  return solidStyle("octahedron", worded("styles", "Octahedron"),
+                    worded("styles", "Eight triangles."), 2,
                     {3, 4, 45, {{1, 1}, {1, 2}, {1, 3}, {2, 2}, {3, 2}, {4, 2}, {5, 3}}});
 }
 
 /// A flower of six; from one petal a face to the second flower.
 Style dodecahedron() {
   return solidStyle(
-      "dodecahedron", "Dodecahedron", "Twelve pentagons.", 3,
+      "dodecahedron", worded("styles", "Dodecahedron"), worded("styles", "Twelve pentagons."), 3,
       {5,
        3,
        30,
@@ -172,7 +181,8 @@ Style dodecahedron() {
 
 /// A strip of ten with five triangles on either side.
 Style icosahedron() {
-  return solidStyle("icosahedron", "Icosahedron", "Twenty triangles.", 3,
+  return solidStyle("icosahedron", worded("styles", "Icosahedron"),
+                    worded("styles", "Twenty triangles."), 3,
                     {3,
                      5,
                      45,

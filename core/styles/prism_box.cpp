@@ -1,9 +1,10 @@
+#include "styles/prism_box.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/frustum.h"
 #include "styles/parts/prism_limits.h"
 #include "styles/parts/regular_polygon.h"
@@ -82,29 +83,41 @@ std::int64_t shallowestLid(const Parameters& p, const Making& m) {
 Style prismBox() {
   return {
       .id = "prism-box-with-lid",
-      .title = "Prism box with lid",
-      .summary = "A box of three to twelve sides with a lift-off lid.",
+      .title = worded("styles", "Prism box with lid"),
+      .summary = worded("styles", "A box of three to twelve sides with a lift-off lid."),
       .traits = {.suitsRound = true,
                  .difficulty = 2,
-                 .suits = "Jars, candles, balls, sweets, anything round."},
+                 .suits = worded("styles", "Jars, candles, balls, sweets, anything round.")},
+      .words = prismWords() +
+               NetWords{.stages = {{"lid-tabs", worded("stages", "fold and glue the lid's tabs")},
+                                   {"lid-walls", worded("stages", "fold the lid's walls")}}},
       .parameters =
           {sidesParameter(),
-           {"across", "Across the flats",
-            "From side to opposite side, or twice the way from the middle to a side. The base's "
-            "tabs must fit.",
-            ParameterKind::Length, Length::nanometres(90'000'000).nm(), leastAcross(),
-            fixed(kLargestSide)},
-           {"height", "Height", "From the base to the rim. The smallest glue seam must fit.",
-            ParameterKind::Length, Length::nanometres(80'000'000).nm(), leastPrismHeight(),
-            fixed(kLargestSide)},
+           measure("across", worded("styles", "Across the flats"),
+                   worded("styles",
+                          "From side to opposite side, or twice the way from the middle to a side. "
+                          "The base's tabs must fit."))
+               .standard(mm(90))
+               .from(leastAcross())
+               .to(kLargestSide),
+           measure("height", worded("styles", "Height"),
+                   worded("styles", "From the base to the rim. The smallest glue seam must fit."))
+               .standard(mm(80))
+               .from(leastPrismHeight())
+               .to(kLargestSide),
            wallSeamParameter("across"),
-           {"lid-wider", "Lid wider by",
-            "Across the flats, lid against box: two cards on each side and the ease.",
-            ParameterKind::Length, Length::nanometres(3'000'000).nm(), calipers(4),
-            fixed(Length::nanometres(20'000'000))},
-           {"lid-depth", "Lid depth", "The tabs between its walls must fit.", ParameterKind::Length,
-            Length::nanometres(25'000'000).nm(), shallowestLid,
-            greatest(shallowestLid, otherPlus("height"))}},
+           measure(
+               "lid-wider", worded("styles", "Lid wider by"),
+               worded("styles",
+                      "Across the flats, lid against box: two cards on each side and the ease."))
+               .standard(mm(3))
+               .from(calipers(4))
+               .to(mm(20)),
+           measure("lid-depth", worded("styles", "Lid depth"),
+                   worded("styles", "The tabs between its walls must fit."))
+               .standard(mm(25))
+               .from(shallowestLid)
+               .to(greatest(shallowestLid, otherPlus("height")))},
       .needs = prismNeeds,
       .build = buildPrism,
   };

@@ -1,9 +1,10 @@
+#include "styles/pyramid_box.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/frustum.h"
 #include "styles/parts/prism_limits.h"
 #include "styles/parts/punched_hole.h"
@@ -79,23 +80,29 @@ std::int64_t leastPyramid(const Parameters& p, const Making&) {
 Style pyramidBox() {
   return {
       .id = "pyramid-box",
-      .title = "Pyramid box",
-      .summary = "Walls lean together over the product and are tied at the tip.",
+      .title = worded("styles", "Pyramid box"),
+      .summary = worded("styles", "Walls lean together over the product and are tied at the tip."),
       .traits = {.suitsRound = true,
                  .difficulty = 1,
-                 .suits = "Truffles, favours, small surprises; the ribbon is the lock."},
+                 .suits = worded("styles",
+                                 "Truffles, favours, small surprises; the ribbon is the lock.")},
+      .words = {.stages = {{"gap-flaps", worded("stages", "fold the gap flaps")}},
+                .panels = {{"gap-flap", worded("panels", "gap flap")}}},
       .parameters = {sidesParameter(),
-                     {"across", "Across the base",
-                      "From side to opposite side, or twice the way from the middle to a side. "
-                      "Every wall is at least 24 mm wide.",
-                      ParameterKind::Length, Length::nanometres(90'000'000).nm(), leastPyramid,
-                      fixed(kLargestSide)},
-                     {"height", "Height",
-                      "From the base to the tip; at least a quarter of the base, so that the walls "
-                      "stand.",
-                      ParameterKind::Length, Length::nanometres(90'000'000).nm(),
-                      greatest(fixed(Length::nanometres(30'000'000)), partOf("across", 4)),
-                      fixed(kLargestSide)}},
+                     measure("across", worded("styles", "Across the base"),
+                             worded("styles",
+                                    "From side to opposite side, or twice the way from the middle "
+                                    "to a side. Every wall is at least 24 mm wide."))
+                         .standard(mm(90))
+                         .from(leastPyramid)
+                         .to(kLargestSide),
+                     measure("height", worded("styles", "Height"),
+                             worded("styles",
+                                    "From the base to the tip; at least a quarter of the base, so "
+                                    "that the walls stand."))
+                         .standard(mm(90))
+                         .from(greatest(mm(30), partOf("across", 4)))
+                         .to(kLargestSide)},
       .needs = pyramidNeeds,
       .build = buildPyramid,
   };

@@ -3,7 +3,37 @@
 #include <algorithm>
 #include <array>
 
-#include "styles/library.h"
+#include "styles/belly_band.h"
+#include "styles/book_wrap.h"
+#include "styles/card_wallet.h"
+#include "styles/crash_lock_bottom_box.h"
+#include "styles/crossed_seam_pouch.h"
+#include "styles/drawer_box.h"
+#include "styles/envelope.h"
+#include "styles/exploding_box.h"
+#include "styles/framed_tray.h"
+#include "styles/gable_box.h"
+#include "styles/gusseted_bag.h"
+#include "styles/hang_tab_tuck_box.h"
+#include "styles/hinged_lid_box.h"
+#include "styles/milk_carton_top_box.h"
+#include "styles/open_sleeve.h"
+#include "styles/partition_insert.h"
+#include "styles/petal_prism.h"
+#include "styles/pillow_box.h"
+#include "styles/pitched_roof_box.h"
+#include "styles/platform_insert.h"
+#include "styles/platonic_solids.h"
+#include "styles/prism_box.h"
+#include "styles/pyramid_box.h"
+#include "styles/reverse_tuck_box.h"
+#include "styles/rolled_wall_tray.h"
+#include "styles/snap_lock_bottom_box.h"
+#include "styles/straight_tuck_box.h"
+#include "styles/tapered_cup.h"
+#include "styles/treat_scoop.h"
+#include "styles/two_piece_box.h"
+#include "styles/wedge_box.h"
 
 namespace creasewright {
 

@@ -1,14 +1,16 @@
+#include "styles/rolled_wall_tray.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/glued_tray.h"
+#include "styles/parts/needs.h"
 
 namespace creasewright {
 namespace {
 
-constexpr Length kTongue = Length::nanometres(5'000'000);  // beyond the foot, the next of the grid
-constexpr Length kLongestTongue = Length::inches(1, 4);    // on any grid
+constexpr Length kTongue = mm(5);                        // beyond the foot, the next of the grid
+constexpr Length kLongestTongue = Length::inches(1, 4);  // on any grid
 constexpr double kSlitPlay = 1;  // mm by which a slit is longer than its tongue is wide
 
 /// All measures in mm.
@@ -96,46 +98,59 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
   return {{"tray", net.take(), cavity}};
 }
 
-/// Half a caliper on either side; the feet lie on the base, the rims on top of the walls.
-std::vector<Need> trayNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper},
-          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper},
-          {"depth", Axis::Height, room.eased(Axis::Height) + making.caliper}};
-}
-
 }  // namespace
 
 Style rolledWallTray() {
-  const Length smallestFoot = Length::nanometres(6'000'000);
-  const Length tongueRoom = kLongestTongue + Length::nanometres(1'000'000);
+  const Length smallestFoot = mm(6);
+  const Length tongueRoom = kLongestTongue + mm(1);
   return {
       .id = "rolled-wall-tray",
-      .title = "Rolled-wall tray",
-      .summary = "A tray without glue: double walls hold the corners and lock into the base.",
+      .title = worded("styles", "Rolled-wall tray"),
+      .summary = worded(
+          "styles", "A tray without glue: double walls hold the corners and lock into the base."),
       .lying = Lying::Flat,
       .traits = {.showsProduct = true,
                  .difficulty = 2,
-                 .suits = "Biscuits, soap, tea-lights, small sets to see and lift out."},
+                 .suits = worded("styles",
+                                 "Biscuits, soap, tea-lights, small sets to see and lift out.")},
+      .words = {.stages = {{"roll-walls", worded("stages", "roll the walls over the tabs")}},
+                .panels = {{"left-tongue", worded("panels", "left tongue")},
+                           {"right-tongue", worded("panels", "right tongue")},
+                           {"rim", worded("panels", "rim")}}},
       .parameters =
-          {{"length", "Length", "Between the single walls. Two corner tabs must fit side by side.",
-            ParameterKind::Length, Length::inches(5).nm(), shortestTabbedWall(),
-            fixed(kLargestSide)},
-           {"width", "Width", "Between the double walls. Both feet and their tongues must fit.",
-            ParameterKind::Length, Length::inches(3).nm(), fixed((smallestFoot + tongueRoom) * 2),
-            fixed(kLargestSide)},
-           {"depth", "Depth", "From the base to the rim. At least the smallest tab.",
-            ParameterKind::Length, Length::inches(1).nm(), smallestFlap(),
-            fixed(Length::nanometres(300'000'000))},
-           {"rim", "Rim", "Thickness of the double walls; a tab and two cards go in.",
-            ParameterKind::Length, Length::nanometres(4'000'000).nm(),
-            greatest(fixed(Length::nanometres(3'000'000)), calipers(4)),
-            fixed(Length::nanometres(40'000'000))},
-           givesWay({"foot", "Foot",
-                     "Lies on the base; the feet and tongues of both sides must not meet.",
-                     ParameterKind::Length, Length::inches(3, 8).nm(), fixed(smallestFoot),
-                     partOf("width", 2, tongueRoom)}),
+          {measure(
+               "length", worded("styles", "Length"),
+               worded("styles", "Between the single walls. Two corner tabs must fit side by side."))
+               .standard(Length::inches(5))
+               .from(shortestTabbedWall())
+               .to(kLargestSide),
+           measure(
+               "width", worded("styles", "Width"),
+               worded("styles", "Between the double walls. Both feet and their tongues must fit."))
+               .standard(Length::inches(3))
+               .from((smallestFoot + tongueRoom) * 2)
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "From the base to the rim. At least the smallest tab."))
+               .standard(Length::inches(1))
+               .from(smallestFlap())
+               .to(mm(300)),
+           measure("rim", worded("styles", "Rim"),
+                   worded("styles", "Thickness of the double walls; a tab and two cards go in."))
+               .standard(mm(4))
+               .from(greatest(mm(3), calipers(4)))
+               .to(mm(40)),
+           measure("foot", worded("styles", "Foot"),
+                   worded("styles",
+                          "Lies on the base; the feet and tongues of both sides must not meet."))
+               .standard(Length::inches(3, 8))
+               .from(smallestFoot)
+               .to(partOf("width", 2, tongueRoom))
+               .givesWay(),
            cornerTabParameter("length")},
-      .needs = trayNeeds,
+      .needs =
+          // Half a caliper on either side; the feet lie on the base, the rims on top of the walls.
+      holding({"length", 1}, {"width", 1}, {"depth", 1}),
       .build = buildTray,
   };
 }

@@ -1,7 +1,8 @@
+#include "styles/snap_lock_bottom_box.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/tuck_box.h"
 
 namespace creasewright {
@@ -122,29 +123,35 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
   return {{"box", net.take(), insideOf(box)}};
 }
 
-/// As in a straight tuck box; at the bottom the tongue lies inside the back panel.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  return {{"length", Axis::Length, room.eased(Axis::Length) + making.caliper * 2},
-          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper * 2},
-          {"height", Axis::Height, room.eased(Axis::Height) + making.caliper * 3}};
-}
-
 }  // namespace
 
 Style snapLockBottomBox() {
   std::vector<ParameterSpec> parameters = tuckBoxParameters();
   parameters.push_back(
-      givesWay({"overlap", "Bottom overlap",
-                "How far the tongue goes in over the back's bottom, at most half the width.",
-                ParameterKind::Length, Length::nanometres(10'000'000).nm(),
-                fixed(Length::nanometres(8'000'000)), partOf("width", 2)}));
+      measure("overlap", worded("styles", "Bottom overlap"),
+              worded("styles",
+                     "How far the tongue goes in over the back's bottom, at most half the width."))
+          .standard(mm(10))
+          .from(mm(8))
+          .to(partOf("width", 2))
+          .givesWay());
   return {
       .id = "snap-lock-bottom-box",
-      .title = "Snap-lock bottom box",
-      .summary = "A tuck box whose bottom folds together by hand and locks without glue.",
-      .traits = {.difficulty = 2, .suits = "Jars, mugs, bottles, candles, heavier things."},
+      .title = worded("styles", "Snap-lock bottom box"),
+      .summary = worded("styles",
+                        "A tuck box whose bottom folds together by hand and locks without glue."),
+      .traits = {.difficulty = 2,
+                 .suits = worded("styles", "Jars, mugs, bottles, candles, heavier things.")},
+      .words =
+          tuckEndWords() +
+          NetWords{.stages = {{"bottom-panel", worded("stages", "fold the bottom panel")},
+                              {"bottom-sides", worded("stages", "fold the sides of the bottom")},
+                              {"bottom-tongue", worded("stages", "tuck in the bottom tongue")}},
+                   .panels = {{"bottom-panel", worded("panels", "bottom panel")},
+                              {"bottom-shoulders", worded("panels", "bottom shoulders")},
+                              {"bottom-tongue", worded("panels", "bottom tongue")}}},
       .parameters = std::move(parameters),
-      .needs = boxNeeds,
+      .needs = tuckBoxNeeds(),
       .build = buildBox,
   };
 }

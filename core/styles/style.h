@@ -11,30 +11,10 @@
 #include "base/problem.h"
 #include "geometry/transform.h"
 #include "net/net.h"
-#include "styles/parameters.h"
-#include "units/tool_grid.h"
+#include "styles/net_words.h"
+#include "styles/parameter_spec.h"
 
 namespace creasewright {
-
-/// What a style must know of the material and tools besides its own parameters.
-struct Making {
-  Length caliper;  ///< thickness of the card
-  ToolGrid grid;
-};
-
-/// One adjustable measure of a style. Titles and hints are source text for translation.
-struct ParameterSpec {
-  std::string_view key;
-  std::string_view title;
-  std::string_view hint;
-  ParameterKind kind = ParameterKind::Length;
-  std::int64_t standard = 0;  ///< default: nanometres, count or flag
-  /// Limits given the other parameters, in the same raw unit; the hint says where they come from.
-  std::function<std::int64_t(const Parameters&, const Making&)> minimum;
-  std::function<std::int64_t(const Parameters&, const Making&)> maximum;
-  std::vector<std::string_view> choices = {};  ///< of a count from 0: what each value stands for
-  bool givesWay = false;  ///< a flap whose width may take the rest, so that blanks lie on the grid
-};
 
 /// The product's own axes, in the order in which sizes are given.
 enum class Axis { Length, Width, Height };
@@ -59,6 +39,11 @@ struct Need {
   Axis axis;
   Length least;
 };
+
+/// The parameters that follow from the product, each with its least value for the cavity to hold
+/// `room`, given the others (a number of sides).
+using StyleNeeds = std::function<std::vector<Need>(const Room& room, const Parameters& chosen,
+                                                   const Making& making)>;
 
 /// The free space inside a folded piece, measured along the product's axes. `panel` gives the
 /// frame; `axes[i]` says which axis of that frame (0 x, 1 y, 2 z) is the product's length, width,
@@ -116,25 +101,23 @@ enum class Lying {
 
 /// What a chooser may filter and rank by.
 struct Traits {
-  bool showsProduct = false;    ///< the product is seen without opening
-  bool suitsRound = false;      ///< made for round things
-  int difficulty = 1;           ///< 1 a first lesson .. 3 for practised hands
-  std::string_view suits = "";  ///< the products it suits, source text for translation
+  bool showsProduct = false;  ///< the product is seen without opening
+  bool suitsRound = false;    ///< made for round things
+  int difficulty = 1;         ///< 1 a first lesson .. 3 for practised hands
+  Worded suits = {};          ///< the products it suits
 };
 
 /// A parametric packaging style.
 struct Style {
   std::string_view id;
-  std::string_view title;
-  std::string_view summary;
+  Worded title;
+  Worded summary;
   Lying lying = Lying::AsGiven;
   Traits traits = {};
+  NetWords words = {};  ///< of its nets' codes, but for commonWords
   std::vector<ParameterSpec> parameters;
   std::array<bool, 3> easeOn{true, true, true};  ///< axes on which the product gets ease
-  /// The parameters that follow from the product, each with its least value for the cavity to hold
-  /// `room`, given the others (a number of sides).
-  std::function<std::vector<Need>(const Room& room, const Parameters& chosen, const Making& making)>
-      needs;
+  StyleNeeds needs;
   /// Builds the pieces; parameters are within their limits.
   std::function<std::vector<Piece>(const Parameters& parameters, const Making& making)> build;
 };

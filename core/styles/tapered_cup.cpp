@@ -1,5 +1,6 @@
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/tapered_cup.h"
+
+#include "styles/parameter_rows.h"
 #include "styles/parts/frustum.h"
 #include "styles/parts/prism_limits.h"
 #include "styles/parts/regular_polygon.h"
@@ -37,29 +38,37 @@ std::vector<Need> cupNeeds(const Room& room, const Parameters& chosen, const Mak
 Style taperedCup() {
   return {
       .id = "tapered-cup",
-      .title = "Tapered cup",
-      .summary = "A cup of three to twelve sides, wider at the top, open.",
+      .title = worded("styles", "Tapered cup"),
+      .summary = worded("styles", "A cup of three to twelve sides, wider at the top, open."),
       .traits = {.showsProduct = true,
                  .suitsRound = true,
                  .difficulty = 2,
-                 .suits = "Sweets, seeds, small plants, pencils."},
-      .parameters = {sidesParameter(),
-                     {"across", "Across the base",
-                      "From side to opposite side of the base, or twice the way from its middle. "
-                      "Its tabs must fit.",
-                      ParameterKind::Length, Length::nanometres(80'000'000).nm(), leastAcross(),
-                      fixed(kLargestSide)},
-                     {"flare", "Wider at the top by",
-                      "At most two thirds of the height, or the base's tabs would not fit.",
-                      ParameterKind::Length, Length::nanometres(20'000'000).nm(), fixed(Length()),
-                      [](const Parameters& p, const Making&) {
-                        return p.length("height").nm() * 2 / 3;
-                      }},
-                     {"height", "Height",
-                      "Upright, from the base to the rim. The smallest glue seam must fit.",
-                      ParameterKind::Length, Length::nanometres(80'000'000).nm(),
-                      leastPrismHeight(), fixed(kLargestSide)},
-                     wallSeamParameter("across")},
+                 .suits = worded("styles", "Sweets, seeds, small plants, pencils.")},
+      .words = prismWords() + NetWords{.pieces = {{"cup", worded("pieces", "cup")}}},
+      .parameters =
+          {sidesParameter(),
+           measure("across", worded("styles", "Across the base"),
+                   worded("styles",
+                          "From side to opposite side of the base, or twice the way from its "
+                          "middle. Its tabs must fit."))
+               .standard(mm(80))
+               .from(leastAcross())
+               .to(kLargestSide),
+           measure("flare", worded("styles", "Wider at the top by"),
+                   worded("styles",
+                          "At most two thirds of the height, or the base's tabs would not fit."))
+               .standard(mm(20))
+               .from(Length())
+               .to([](const Parameters& p, const Making&) {
+                 return p.length("height").nm() * 2 / 3;
+               }),
+           measure("height", worded("styles", "Height"),
+                   worded("styles",
+                          "Upright, from the base to the rim. The smallest glue seam must fit."))
+               .standard(mm(80))
+               .from(leastPrismHeight())
+               .to(kLargestSide),
+           wallSeamParameter("across")},
       .needs = cupNeeds,
       .build = buildCup,
   };

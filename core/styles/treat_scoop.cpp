@@ -1,11 +1,13 @@
+#include "styles/treat_scoop.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 #include <string>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
+#include "styles/parts/needs.h"
 
 namespace creasewright {
 namespace {
@@ -96,15 +98,6 @@ std::vector<Piece> buildScoop(const Parameters& p, const Making&) {
   return {{"scoop", net.take(), cavity}};
 }
 
-/// The walls lean away from the product; at the base they take a caliper, the tabs another one on
-/// both sides of the width.
-std::vector<Need> scoopNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t * 2},
-          {"width", Axis::Width, room.eased(Axis::Width) + t * 4},
-          {"back", Axis::Height, room.eased(Axis::Height) + t}};
-}
-
 /// So that the tabs' slanting ends leave something to glue.
 std::int64_t widestTab(const Parameters& p, const Making&) {
   return std::min(p.length("front").nm() / 4, p.length("length").nm() / 2 - 1'000'000);
@@ -118,38 +111,57 @@ std::int64_t deepestDip(const Parameters& p, const Making&) {
 }  // namespace
 
 Style treatScoop() {
-  const Length gap = Length::nanometres(4'000'000);
+  const Length gap = mm(4);
   return {
       .id = "treat-scoop",
-      .title = "Treat scoop",
-      .summary = "Open and tapered, with a high back and a curved front edge.",
+      .title = worded("styles", "Treat scoop"),
+      .summary = worded("styles", "Open and tapered, with a high back and a curved front edge."),
       .traits = {.showsProduct = true,
                  .difficulty = 1,
-                 .suits = "Popcorn, sweets in bags, biscuits, small gifts to reach into."},
+                 .suits = worded("styles",
+                                 "Popcorn, sweets in bags, biscuits, small gifts to reach into.")},
+      .words = {.pieces = {{"scoop", worded("pieces", "scoop")}}},
       .parameters =
-          {{"length", "Length", "Of the base, along the front. Two tabs must fit.",
-            ParameterKind::Length, Length::nanometres(70'000'000).nm(),
-            greatest(fixed(Length::nanometres(20'000'000)), plus(times(2, smallestFlap()), gap)),
-            fixed(kLargestSide)},
-           {"width", "Width", "Of the base, from front to back.", ParameterKind::Length,
-            Length::nanometres(45'000'000).nm(), fixed(Length::nanometres(15'000'000)),
-            fixed(kLargestSide)},
-           {"back", "Back height", "Upright, from the base to the edge of the back.",
-            ParameterKind::Length, Length::nanometres(110'000'000).nm(),
-            plus(times(4, smallestFlap()), gap), fixed(kLargestSide)},
-           {"front", "Front height", "Upright; lower than the back.", ParameterKind::Length,
-            Length::nanometres(70'000'000).nm(), times(4, smallestFlap()),
-            otherPlus("back", -Length::nanometres(3'000'000))},
-           {"lean", "Lean", "How far the edge of the back stands outside the base.",
-            ParameterKind::Length, Length::nanometres(15'000'000).nm(), partOf("back", 50),
-            partOf("back", 4)},
-           {"dip", "Dip", "How far the front's curved edge dips in the middle.",
-            ParameterKind::Length, Length::nanometres(12'000'000).nm(), fixed(Length()),
-            deepestDip},
-           givesWay({"tab", "Glue tab", "At the ends of the sides, glued inside front and back.",
-                     ParameterKind::Length, Length::nanometres(10'000'000).nm(), smallestFlap(),
-                     widestTab})},
-      .needs = scoopNeeds,
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "Of the base, along the front. Two tabs must fit."))
+               .standard(mm(70))
+               .from(greatest(mm(20), plus(times(2, smallestFlap()), gap)))
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles", "Of the base, from front to back."))
+               .standard(mm(45))
+               .from(mm(15))
+               .to(kLargestSide),
+           measure("back", worded("styles", "Back height"),
+                   worded("styles", "Upright, from the base to the edge of the back."))
+               .standard(mm(110))
+               .from(plus(times(4, smallestFlap()), gap))
+               .to(kLargestSide),
+           measure("front", worded("styles", "Front height"),
+                   worded("styles", "Upright; lower than the back."))
+               .standard(mm(70))
+               .from(times(4, smallestFlap()))
+               .to(otherPlus("back", -mm(3))),
+           measure("lean", worded("styles", "Lean"),
+                   worded("styles", "How far the edge of the back stands outside the base."))
+               .standard(mm(15))
+               .from(partOf("back", 50))
+               .to(partOf("back", 4)),
+           measure("dip", worded("styles", "Dip"),
+                   worded("styles", "How far the front's curved edge dips in the middle."))
+               .standard(mm(12))
+               .from(Length())
+               .to(deepestDip),
+           measure("tab", worded("styles", "Glue tab"),
+                   worded("styles", "At the ends of the sides, glued inside front and back."))
+               .standard(mm(10))
+               .from(smallestFlap())
+               .to(widestTab)
+               .givesWay()},
+      .needs =
+          // The walls lean away from the product; at the base they take a caliper, the tabs another
+          // one on both sides of the width.
+      holding({"length", 2}, {"width", 4}, {"back", 1}),
       .build = buildScoop,
   };
 }

@@ -1,8 +1,10 @@
+#include "styles/two_piece_box.h"
+
 #include <algorithm>
 
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 #include "styles/parts/glued_tray.h"
+#include "styles/parts/needs.h"
 #include "styles/parts/thumb_notch.h"
 
 namespace creasewright {
@@ -45,42 +47,62 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
   const Length t = making.caliper;
   const Length ease = room.lidEase;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t},
-          {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
-          {"depth", Axis::Height, room.eased(Axis::Height) + t},
-          {"lid-longer", Axis::Length, ease + t * 2},
-          {"lid-wider", Axis::Width, ease + t * 4}};
+  std::vector<Need> needs = needsOf(room, making, {"length", 1}, {"width", 3}, {"depth", 1});
+  needs.push_back({"lid-longer", Axis::Length, ease + t * 2});
+  needs.push_back({"lid-wider", Axis::Width, ease + t * 4});
+  return needs;
 }
 
 }  // namespace
 
 Style twoPieceBox() {
-  const Limit mostLarger = fixed(Length::nanometres(20'000'000));
+  const Limit mostLarger = mm(20);
   return {
       .id = "two-piece-box",
-      .title = "Two-piece box",
-      .summary = "A tray with a lift-off lid as deep as you like.",
+      .title = worded("styles", "Two-piece box"),
+      .summary = worded("styles", "A tray with a lift-off lid as deep as you like."),
       .lying = Lying::Flat,
-      .traits = {.difficulty = 1, .suits = "Soap, biscuits, jewellery, cards, anything flat."},
+      .traits = {.difficulty = 1,
+                 .suits = worded("styles", "Soap, biscuits, jewellery, cards, anything flat.")},
       .parameters =
-          {{"length", "Length", "Of the tray. Two corner tabs must fit side by side.",
-            ParameterKind::Length, Length::inches(9, 2).nm(), shortestTabbedWall(),
-            fixed(kLargestSide)},
-           {"width", "Width", "Of the tray.", ParameterKind::Length, Length::inches(3).nm(),
-            fixed(Length::nanometres(10'000'000)), fixed(kLargestSide)},
-           {"depth", "Depth", "Of the tray. At least the smallest tab.", ParameterKind::Length,
-            Length::inches(3, 2).nm(), smallestFlap(), fixed(Length::nanometres(300'000'000))},
-           {"lid-longer", "Lid longer by",
-            "Scored length of lid against tray: two cards and the ease between them.",
-            ParameterKind::Length, Length::inches(1, 8).nm(), calipers(2), mostLarger},
-           {"lid-wider", "Lid wider by",
-            "Scored width of lid against tray: two cards, the lid's two tabs and the ease.",
-            ParameterKind::Length, Length::inches(1, 8).nm(), calipers(4), mostLarger},
-           {"lid-depth", "Lid depth", "As deep as you like, at most as deep as the tray.",
-            ParameterKind::Length, Length::inches(1).nm(), smallestFlap(), otherPlus("depth")},
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "Of the tray. Two corner tabs must fit side by side."))
+               .standard(Length::inches(9, 2))
+               .from(shortestTabbedWall())
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"), worded("styles", "Of the tray."))
+               .standard(Length::inches(3))
+               .from(mm(10))
+               .to(kLargestSide),
+           measure("depth", worded("styles", "Depth"),
+                   worded("styles", "Of the tray. At least the smallest tab."))
+               .standard(Length::inches(3, 2))
+               .from(smallestFlap())
+               .to(mm(300)),
+           measure(
+               "lid-longer", worded("styles", "Lid longer by"),
+               worded("styles",
+                      "Scored length of lid against tray: two cards and the ease between them."))
+               .standard(Length::inches(1, 8))
+               .from(calipers(2))
+               .to(mostLarger),
+           measure(
+               "lid-wider", worded("styles", "Lid wider by"),
+               worded(
+                   "styles",
+                   "Scored width of lid against tray: two cards, the lid's two tabs and the ease."))
+               .standard(Length::inches(1, 8))
+               .from(calipers(4))
+               .to(mostLarger),
+           measure("lid-depth", worded("styles", "Lid depth"),
+                   worded("styles", "As deep as you like, at most as deep as the tray."))
+               .standard(Length::inches(1))
+               .from(smallestFlap())
+               .to(otherPlus("depth")),
            cornerTabParameter("length"),
-           {"thumb-notch", "Thumb notches", "Half-round notches in the lid's long walls.",
-            ParameterKind::Flag, 1, fixedCount(0), fixedCount(1)}},
+           toggle("thumb-notch", worded("styles", "Thumb notches"),
+                  worded("styles", "Half-round notches in the lid's long walls."))
+               .on()},
       .needs = boxNeeds,
       .build = buildBox,
   };

@@ -1,10 +1,11 @@
+#include "styles/wedge_box.h"
+
 #include <algorithm>
 #include <cmath>
 #include <numbers>
 
 #include "net/net_builder.h"
-#include "styles/library.h"
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -85,33 +86,53 @@ std::vector<Need> wedgeNeeds(const Room& room, const Parameters&, const Making& 
 }  // namespace
 
 Style wedgeBox() {
-  const Length least = Length::nanometres(30'000'000);
+  const Length least = mm(30);
   return {
       .id = "wedge-box",
-      .title = "Wedge box",
-      .summary = "A slice with a lid that tucks in: several make a cake.",
-      .traits = {.difficulty = 2, .suits = "A slice of cake, a cheese, favours for a round table."},
-      .parameters = {{"length", "Length", "From the back to the tip, at least half the width.",
-                      ParameterKind::Length, Length::nanometres(110'000'000).nm(),
-                      greatest(plus(times(3, smallestFlap()), least), partOf("width", 2)),
-                      fixed(kLargestSide)},
-                     {"width", "Width",
-                      "Of the back; at least a third of the length, or the tip is too sharp.",
-                      ParameterKind::Length, Length::nanometres(70'000'000).nm(),
-                      greatest(fixed(least), partOf("length", 3)), fixed(kLargestSide)},
-                     {"height", "Height",
-                      "Of the walls. The lid's flaps go down half of it at most.",
-                      ParameterKind::Length, Length::nanometres(50'000'000).nm(),
-                      greatest(fixed(Length::nanometres(16'000'000)), times(2, smallestFlap())),
-                      fixed(kLargestSide)},
-                     givesWay({"tab", "Glue tab", "At the tip and at both ends of the back.",
-                               ParameterKind::Length, Length::nanometres(10'000'000).nm(),
-                               smallestFlap(),
-                               partOf("length", 3, Length::nanometres(10'000'000))}),
-                     givesWay({"tuck", "Tuck flap", "On both sides of the lid.",
-                               ParameterKind::Length, Length::nanometres(12'000'000).nm(),
-                               greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
-                               partOf("height", 2)})},
+      .title = worded("styles", "Wedge box"),
+      .summary = worded("styles", "A slice with a lid that tucks in: several make a cake."),
+      .traits = {.difficulty = 2,
+                 .suits =
+                     worded("styles", "A slice of cake, a cheese, favours for a round table.")},
+      .words = {.stages = {{"back-wall", worded("stages", "raise the back and glue its tabs")},
+                           {"left-wall", worded("stages", "raise the left wall")},
+                           {"lid-flaps", worded("stages", "fold the flaps of the lid")},
+                           {"right-wall",
+                            worded("stages", "raise the right wall and glue it to the tab")}},
+                .panels = {{"left-flap", worded("panels", "left flap")},
+                           {"left-tab", worded("panels", "left tab")},
+                           {"right-flap", worded("panels", "right flap")},
+                           {"right-tab", worded("panels", "right tab")},
+                           {"tip-tab", worded("panels", "tip tab")}}},
+      .parameters =
+          {measure("length", worded("styles", "Length"),
+                   worded("styles", "From the back to the tip, at least half the width."))
+               .standard(mm(110))
+               .from(greatest(plus(times(3, smallestFlap()), least), partOf("width", 2)))
+               .to(kLargestSide),
+           measure("width", worded("styles", "Width"),
+                   worded("styles",
+                          "Of the back; at least a third of the length, or the tip is too sharp."))
+               .standard(mm(70))
+               .from(greatest(least, partOf("length", 3)))
+               .to(kLargestSide),
+           measure("height", worded("styles", "Height"),
+                   worded("styles", "Of the walls. The lid's flaps go down half of it at most."))
+               .standard(mm(50))
+               .from(greatest(mm(16), times(2, smallestFlap())))
+               .to(kLargestSide),
+           measure("tab", worded("styles", "Glue tab"),
+                   worded("styles", "At the tip and at both ends of the back."))
+               .standard(mm(10))
+               .from(smallestFlap())
+               .to(partOf("length", 3, mm(10)))
+               .givesWay(),
+           measure("tuck", worded("styles", "Tuck flap"),
+                   worded("styles", "On both sides of the lid."))
+               .standard(mm(12))
+               .from(greatest(mm(8), smallestFlap()))
+               .to(partOf("height", 2))
+               .givesWay()},
       .needs = wedgeNeeds,
       .build = buildWedge,
   };

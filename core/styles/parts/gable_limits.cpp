@@ -2,29 +2,40 @@
 
 #include <algorithm>
 
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 
 std::vector<ParameterSpec> gableParameters() {
-  const Length gap = Length::nanometres(3'000'000);
-  const Limit leastWidth =
-      greatest(fixed(Length::nanometres(20'000'000)), plus(smallestFlap(), gap));
+  const Length gap = mm(3);
+  const Limit leastWidth = greatest(mm(20), plus(smallestFlap(), gap));
   return {
-      {"length", "Length", "Of front and back; at least the width, or the corners would meet.",
-       ParameterKind::Length, Length::nanometres(110'000'000).nm(), otherPlus("width"),
-       fixed(kLargestSide)},
-      {"width", "Width", "Of the sides that fold in.", ParameterKind::Length,
-       Length::nanometres(70'000'000).nm(), leastWidth, fixed(kLargestSide)},
-      {"height", "Height", "From the bottom to the roof. The bottom's glue tab must fit.",
-       ParameterKind::Length, Length::nanometres(80'000'000).nm(),
-       greatest(fixed(Length::nanometres(15'000'000)), calipers(25)), fixed(kLargestSide)},
-      {"roof", "Roof", "From wall to ridge; half the width would lie flat, the whole is steep.",
-       ParameterKind::Length, Length::nanometres(50'000'000).nm(),
-       [](const Parameters& p, const Making&) { return p.length("width").nm() * 11 / 20; },
-       otherPlus("width")},
-      givesWay({"seam", "Glue seam", "Joins the left side to the front.", ParameterKind::Length,
-                Length::nanometres(12'000'000).nm(), smallestFlap(), otherPlus("length", -gap)})};
+      measure("length", worded("styles", "Length"),
+              worded("styles", "Of front and back; at least the width, or the corners would meet."))
+          .standard(mm(110))
+          .from(otherPlus("width"))
+          .to(kLargestSide),
+      measure("width", worded("styles", "Width"), worded("styles", "Of the sides that fold in."))
+          .standard(mm(70))
+          .from(leastWidth)
+          .to(kLargestSide),
+      measure("height", worded("styles", "Height"),
+              worded("styles", "From the bottom to the roof. The bottom's glue tab must fit."))
+          .standard(mm(80))
+          .from(greatest(mm(15), calipers(25)))
+          .to(kLargestSide),
+      measure("roof", worded("styles", "Roof"),
+              worded("styles",
+                     "From wall to ridge; half the width would lie flat, the whole is steep."))
+          .standard(mm(50))
+          .from([](const Parameters& p, const Making&) { return p.length("width").nm() * 11 / 20; })
+          .to(otherPlus("width")),
+      measure("seam", worded("styles", "Glue seam"),
+              worded("styles", "Joins the left side to the front."))
+          .standard(mm(12))
+          .from(smallestFlap())
+          .to(otherPlus("length", -gap))
+          .givesWay()};
 }
 
 std::vector<Need> gableNeeds(const Room& room, const Parameters&, const Making& making) {

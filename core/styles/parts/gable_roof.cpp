@@ -97,4 +97,13 @@ void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof
   addRoofSeam(net, roof, fold);
 }
 
+NetWords gableWords() {
+  return {.stages = {{"roof", worded("stages", "fold in the sides and close the roof")}},
+          .panels = {{"back-corner", worded("panels", "back corner")},
+                     {"front-corner", worded("panels", "front corner")},
+                     {"roof-seam", worded("panels", "roof seam")},
+                     {"left-gable", worded("panels", "left gable")},
+                     {"right-gable", worded("panels", "right gable")}}};
+}
+
 }  // namespace creasewright

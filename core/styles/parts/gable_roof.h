@@ -1,6 +1,7 @@
 #pragma once
 
 #include "net/net_builder.h"
+#include "styles/net_words.h"
 #include "styles/parts/four_walls.h"
 
 namespace creasewright {
@@ -37,5 +38,8 @@ double roofSeam(const FourWalls& walls, double caliper);
 /// corner's edge along the ridge is called `ridge`, the roofs' `top`.
 void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof,
                   const GableFold& fold);
+
+/// Words of the stages and panels that these parts bring.
+NetWords gableWords();
 
 }  // namespace creasewright

@@ -3,13 +3,13 @@
 #include <algorithm>
 #include <cmath>
 
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
 
 /// Two tabs on one wall stay this far apart.
-constexpr Length kTabGap = Length::nanometres(2'000'000);
+constexpr Length kTabGap = mm(2);
 
 /// A short wall with its tabs; `first` and `second` are the long walls met at the start and the end
 /// of its crease.
@@ -62,14 +62,15 @@ Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& bel
 }
 
 ParameterSpec cornerTabParameter(std::string_view lengthKey) {
-  return givesWay({"tab", "Corner tab",
-                   "Glued inside the long walls; the two on one wall must not meet.",
-                   ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
-                   partOf(lengthKey, 2, kTabGap / 2)});
+  return measure(
+             "tab", worded("styles", "Corner tab"),
+             worded("styles", "Glued inside the long walls; the two on one wall must not meet."))
+      .standard(Length::inches(1, 2))
+      .from(smallestFlap())
+      .to(partOf(lengthKey, 2, kTabGap / 2))
+      .givesWay();
 }
 
-std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall() {
-  return plus(times(2, smallestFlap()), kTabGap);
-}
+Limit shortestTabbedWall() { return plus(times(2, smallestFlap()), kTabGap); }
 
 }  // namespace creasewright

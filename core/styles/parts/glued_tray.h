@@ -39,6 +39,6 @@ Holding lidOn(std::string_view piece, const GluedTray& lid, const GluedTray& bel
 /// Limits of a tab whose partner lies on the same wall of the length `key`.
 ParameterSpec cornerTabParameter(std::string_view lengthKey);
 /// A limit for the length of a wall that holds two tabs of the smallest size.
-std::function<std::int64_t(const Parameters&, const Making&)> shortestTabbedWall();
+Limit shortestTabbedWall();
 
 }  // namespace creasewright

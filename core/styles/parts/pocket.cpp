@@ -3,7 +3,8 @@
 #include <algorithm>
 #include <string>
 
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
+#include "styles/parts/needs.h"
 #include "styles/parts/thumb_notch.h"
 
 namespace creasewright {
@@ -41,31 +42,49 @@ Cavity insideOf(const Pocket& p, double height) {
 }
 
 std::vector<ParameterSpec> pocketParameters() {
-  const Length mm3 = Length::nanometres(3'000'000);
-  const Limit shortest = times(3, greatest(smallestFlap(), fixed(Length::nanometres(8'000'000))));
+  const Length mm3 = mm(3);
+  const Limit shortest = times(3, greatest(smallestFlap(), mm(8)));
   return {
-      {"length", "Length", "Upright, along the longest side of what goes in.",
-       ParameterKind::Length, Length::nanometres(95'000'000).nm(), shortest, fixed(kLargestSide)},
-      {"width", "Width", "Across. Both glue tabs must fit side by side.", ParameterKind::Length,
-       Length::nanometres(65'000'000).nm(),
-       plus(times(2, smallestFlap()), Length::nanometres(10'000'000)), fixed(kLargestSide)},
-      {"depth", "Depth", "Of the strips between the covers. Narrower ones cannot be scored.",
-       ParameterKind::Length, Length::nanometres(6'000'000).nm(), fixed(mm3),
-       fixed(Length::nanometres(300'000'000))},
-      {"pocket", "Pocket", "How high the pocket is, at most three quarters of the length.",
-       ParameterKind::Length, Length::nanometres(30'000'000).nm(),
-       plus(greatest(smallestFlap(), fixed(Length::nanometres(8'000'000))), mm3),
-       [](const Parameters& p, const Making&) { return p.length("length").nm() / 4 * 3; }},
-      givesWay({"tab", "Glue tab", "Holds the pocket's sides on the back.", ParameterKind::Length,
-                Length::nanometres(10'000'000).nm(), smallestFlap(),
-                partOf("width", 2, Length::nanometres(2'000'000))})};
+      measure("length", worded("styles", "Length"),
+              worded("styles", "Upright, along the longest side of what goes in."))
+          .standard(mm(95))
+          .from(shortest)
+          .to(kLargestSide),
+      measure("width", worded("styles", "Width"),
+              worded("styles", "Across. Both glue tabs must fit side by side."))
+          .standard(mm(65))
+          .from(plus(times(2, smallestFlap()), mm(10)))
+          .to(kLargestSide),
+      measure("depth", worded("styles", "Depth"),
+              worded("styles", "Of the strips between the covers. Narrower ones cannot be scored."))
+          .standard(mm(6))
+          .from(mm3)
+          .to(mm(300)),
+      measure("pocket", worded("styles", "Pocket"),
+              worded("styles", "How high the pocket is, at most three quarters of the length."))
+          .standard(mm(30))
+          .from(plus(greatest(smallestFlap(), mm(8)), mm3))
+          .to([](const Parameters& p, const Making&) { return p.length("length").nm() / 4 * 3; }),
+      measure("tab", worded("styles", "Glue tab"),
+              worded("styles", "Holds the pocket's sides on the back."))
+          .standard(mm(10))
+          .from(smallestFlap())
+          .to(partOf("width", 2, mm(2)))
+          .givesWay()};
 }
 
-std::vector<Need> pocketNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
-  return {{"length", Axis::Length, room.eased(Axis::Length) + t},
-          {"width", Axis::Width, room.eased(Axis::Width) + t},
-          {"depth", Axis::Height, room.eased(Axis::Height) + t * 3}};
+StyleNeeds pocketNeeds() { return holding({"length", 1}, {"width", 1}, {"depth", 3}); }
+
+NetWords pocketWords() {
+  return {.stages = {{"cover", worded("stages", "fold the cover over")},
+                     {"cover-spine", worded("stages", "fold the strip of the cover")},
+                     {"pocket", worded("stages", "fold up the pocket and glue its tabs")},
+                     {"pocket-sides", worded("stages", "fold the sides of the pocket")},
+                     {"spine", worded("stages", "fold up the strip")}},
+          .panels = {{"cover", worded("panels", "cover")},
+                     {"left-side", worded("panels", "left side")},
+                     {"pocket", worded("panels", "pocket")},
+                     {"right-side", worded("panels", "right side")}}};
 }
 
 }  // namespace creasewright

@@ -27,6 +27,9 @@ Cavity insideOf(const Pocket& pocket, double height);
 std::vector<ParameterSpec> pocketParameters();
 
 /// A caliper for the walls; on the depth the tabs and what is tucked into the pocket too.
-std::vector<Need> pocketNeeds(const Room& room, const Parameters& chosen, const Making& making);
+StyleNeeds pocketNeeds();
+
+/// Words of the stages and panels that these parts bring.
+NetWords pocketWords();
 
 }  // namespace creasewright

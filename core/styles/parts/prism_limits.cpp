@@ -4,6 +4,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "styles/parameter_rows.h"
 #include "styles/parts/frustum.h"
 #include "styles/parts/regular_polygon.h"
 
@@ -18,13 +19,11 @@ constexpr double kSteepestLean = 1.0 / 3;
 }  // namespace
 
 ParameterSpec sidesParameter() {
-  return {"sides",
-          "Sides",
-          "From a triangle to twelve sides.",
-          ParameterKind::Count,
-          6,
-          fixedCount(kFewestSides),
-          fixedCount(kMostSides)};
+  return number("sides", worded("styles", "Sides"),
+                worded("styles", "From a triangle to twelve sides."))
+      .standard(6)
+      .from(kFewestSides)
+      .to(kMostSides);
 }
 
 int sidesOf(const Parameters& parameters) {
@@ -45,18 +44,20 @@ Limit leastAcross() {
 }
 
 ParameterSpec wallSeamParameter(std::string_view acrossKey) {
-  return givesWay(
-      {"seam", "Glue seam",
-       "Glued inside the first wall: narrower than it, and less than half as deep as it is high.",
-       ParameterKind::Length, Length::nanometres(10'000'000).nm(), smallestFlap(),
-       [acrossKey](const Parameters& p, const Making&) {
-         return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) -
-                           2)
-             .nm();
-       }});
+  return measure("seam", worded("styles", "Glue seam"),
+                 worded("styles",
+                        "Glued inside the first wall: narrower than it, and less than half as deep "
+                        "as it is high."))
+      .standard(mm(10))
+      .from(smallestFlap())
+      .to([acrossKey](const Parameters& p, const Making&) {
+        return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) - 2)
+            .nm();
+      })
+      .givesWay();
 }
 
-Limit leastPrismHeight() { return greatest(fixed(Length::nanometres(20'000'000)), calipers(40)); }
+Limit leastPrismHeight() { return greatest(mm(20), calipers(40)); }
 
 double apothemFor(const Room& room, int sides) {
   const double length = room.eased(Axis::Length).mm();
@@ -66,6 +67,14 @@ double apothemFor(const Room& room, int sides) {
 
 double baseTab(double deepest, double caliper) {
   return std::clamp(deepest, std::max(6.0, 10 * caliper), std::max(10.0, 10 * caliper));
+}
+
+NetWords prismWords() {
+  return {
+      .stages = {{"bottom-tabs", worded("stages", "fold the bottom tabs")},
+                 {"base", worded("stages", "close the base over the tabs")},
+                 {"walls-and-seam", worded("stages", "fold the walls and the seam")},
+                 {"last-wall", worded("stages", "bring the last wall round and glue the seam")}}};
 }
 
 }  // namespace creasewright

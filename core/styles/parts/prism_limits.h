@@ -1,6 +1,7 @@
 #pragma once
 
 #include "styles/limits.h"
+#include "styles/style.h"
 
 namespace creasewright {
 
@@ -25,5 +26,8 @@ double apothemFor(const Room& room, int sides);
 
 /// Depth of the base's glue tabs (mm): as deep as they can be, at most 10 mm.
 double baseTab(double deepest, double caliper);
+
+/// Words of the stages and panels that these parts bring.
+NetWords prismWords();
 
 }  // namespace creasewright

@@ -4,7 +4,8 @@
 #include <cmath>
 #include <utility>
 
-#include "styles/limits.h"
+#include "styles/parameter_rows.h"
+#include "styles/parts/needs.h"
 
 namespace creasewright {
 namespace {
@@ -117,27 +118,57 @@ Cavity insideOf(const TuckBox& b) {
 }
 
 std::vector<ParameterSpec> tuckBoxParameters() {
-  const Limit smallest = greatest(fixed(Length::nanometres(16'000'000)), calipers(20));
-  const Length gap = Length::nanometres(3'000'000);
+  const Limit smallest = greatest(mm(16), calipers(20));
+  const Length gap = mm(3);
   return {
-      {"length", "Length", "The longer side of the opening.", ParameterKind::Length,
-       Length::nanometres(60'000'000).nm(), smallest, fixed(kLargestSide)},
-      {"width", "Width", "The shorter side of the opening. At least the tuck flap and 3 mm.",
-       ParameterKind::Length, Length::nanometres(35'000'000).nm(),
-       greatest(smallest, plus(smallestFlap(), gap)), fixed(kLargestSide)},
-      {"height", "Height", "From lid to lid. The two tuck flaps must not meet.",
-       ParameterKind::Length, Length::nanometres(120'000'000).nm(), smallest, fixed(kLargestSide)},
-      givesWay({"tuck", "Tuck flap", "Goes in behind the front, at most 3 mm less than the width.",
-                ParameterKind::Length, Length::inches(5, 8).nm(),
-                greatest(fixed(Length::nanometres(8'000'000)), smallestFlap()),
-                least(otherPlus("width", -gap), partOf("height", 2))}),
-      givesWay({"seam", "Glue seam", "Joins the back to the right wall, narrower than the width.",
-                ParameterKind::Length, Length::inches(1, 2).nm(), smallestFlap(),
-                otherPlus("width", -gap)})};
+      measure("length", worded("styles", "Length"),
+              worded("styles", "The longer side of the opening."))
+          .standard(mm(60))
+          .from(smallest)
+          .to(kLargestSide),
+      measure("width", worded("styles", "Width"),
+              worded("styles", "The shorter side of the opening. At least the tuck flap and 3 mm."))
+          .standard(mm(35))
+          .from(greatest(smallest, plus(smallestFlap(), gap)))
+          .to(kLargestSide),
+      measure("height", worded("styles", "Height"),
+              worded("styles", "From lid to lid. The two tuck flaps must not meet."))
+          .standard(mm(120))
+          .from(smallest)
+          .to(kLargestSide),
+      measure("tuck", worded("styles", "Tuck flap"),
+              worded("styles", "Goes in behind the front, at most 3 mm less than the width."))
+          .standard(Length::inches(5, 8))
+          .from(greatest(mm(8), smallestFlap()))
+          .to(least(otherPlus("width", -gap), partOf("height", 2)))
+          .givesWay(),
+      measure("seam", worded("styles", "Glue seam"),
+              worded("styles", "Joins the back to the right wall, narrower than the width."))
+          .standard(Length::inches(1, 2))
+          .from(smallestFlap())
+          .to(otherPlus("width", -gap))
+          .givesWay()};
 }
 
-ParameterSpec thumbNotchParameter(std::string_view hint) {
-  return {"thumb-notch", "Thumb notch", hint, ParameterKind::Flag, 0, fixedCount(0), fixedCount(1)};
+StyleNeeds tuckBoxNeeds(std::int64_t tuckFlapsOnWidth) {
+  return holding({"length", 2}, {"width", 1 + tuckFlapsOnWidth}, {"height", 3});
+}
+
+ParameterSpec thumbNotchParameter(Worded hint) {
+  return toggle("thumb-notch", worded("styles", "Thumb notch"), hint);
+}
+
+NetWords tuckEndWords() {
+  return {.stages = {{"bottom-dust-flaps", worded("stages", "fold in the bottom dust flaps")},
+                     {"bottom-tuck", worded("stages", "fold the bottom tuck flap")},
+                     {"bottom-lid", worded("stages", "close the bottom lid")},
+                     {"top-dust-flaps", worded("stages", "fold in the top dust flaps")},
+                     {"top-tuck", worded("stages", "fold the top tuck flap")},
+                     {"top-lid", worded("stages", "close the top lid")}},
+          .panels = {{"top-lid", worded("panels", "top lid")},
+                     {"bottom-lid", worded("panels", "bottom lid")},
+                     {"top-dust-flap", worded("panels", "top dust flap")},
+                     {"bottom-dust-flap", worded("panels", "bottom dust flap")}}};
 }
 
 }  // namespace creasewright

@@ -67,6 +67,12 @@ Cavity insideOf(const TuckBox& box);
 
 /// `length`, `width`, `height`, `tuck` and `seam`.
 std::vector<ParameterSpec> tuckBoxParameters();
-ParameterSpec thumbNotchParameter(std::string_view hint);
+/// Each wall takes half a caliper on either side, the seam on the length and tuck flaps on the
+/// width one more each; at both ends something lies under the lid.
+StyleNeeds tuckBoxNeeds(std::int64_t tuckFlapsOnWidth = 1);
+ParameterSpec thumbNotchParameter(Worded hint);
+
+/// Words of the stages and panels that these parts bring.
+NetWords tuckEndWords();
 
 }  // namespace creasewright

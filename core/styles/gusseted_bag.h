@@ -1,0 +1,9 @@
+#pragma once
+
+#include "styles/style.h"
+
+namespace creasewright {
+
+Style gussetedBag();
+
+}  // namespace creasewright

@@ -1,0 +1,62 @@
+#include "styles/parts/common_words.h"
+
+namespace creasewright {
+
+const NetWords& commonWords() {
+  static const NetWords kWords = {
+      .stages = {{"walls", worded("stages", "fold the walls and glue the seam")},
+                 {"bottom", worded("stages", "close the bottom")},
+                 {"bottom-flaps", worded("stages", "fold in the bottom flaps")},
+                 {"corner-tabs", worded("stages", "fold the corner tabs")},
+                 {"lid", worded("stages", "close the lid")},
+                 {"long-walls", worded("stages", "raise the long walls")},
+                 {"short-walls", worded("stages", "raise the short walls")},
+                 {"tabs", worded("stages", "fold the tabs")},
+                 {"walls-up", worded("stages", "raise the walls")},
+                 {"wrap", worded("stages", "wrap round and glue the seam")},
+                 {"back-and-seam", worded("stages", "fold the back and the seam")},
+                 {"glue-tube-flat", worded("stages", "fold flat and glue the seam")}},
+      .panels = {{"base", worded("panels", "base")},
+                 {"front", worded("panels", "front")},
+                 {"back", worded("panels", "back")},
+                 {"left", worded("panels", "left")},
+                 {"right", worded("panels", "right")},
+                 {"wall", worded("panels", "wall")},
+                 {"inner-wall", worded("panels", "inner wall")},
+                 {"front-tab", worded("panels", "front tab")},
+                 {"back-tab", worded("panels", "back tab")},
+                 {"seam", worded("panels", "seam")},
+                 {"tuck", worded("panels", "tuck flap")},
+                 {"bottom", worded("panels", "bottom")},
+                 {"bottom-flap", worded("panels", "bottom flap")},
+                 {"bottom-side", worded("panels", "bottom side")},
+                 {"foot", worded("panels", "foot")},
+                 {"lid", worded("panels", "lid")},
+                 {"roof", worded("panels", "roof")},
+                 {"tab", worded("panels", "tab")},
+                 {"top", worded("panels", "top")},
+                 {"front-fin", worded("panels", "front fin")},
+                 {"left-back", worded("panels", "left back half")},
+                 {"left-back-fin", worded("panels", "left back fin")},
+                 {"right-back", worded("panels", "right back half")},
+                 {"right-back-fin", worded("panels", "right back fin")}},
+      .pieces = {{"tray", worded("pieces", "tray")},
+                 {"box", worded("pieces", "box")},
+                 {"lid", worded("pieces", "lid")},
+                 {"sleeve", worded("pieces", "sleeve")}}};
+  return kWords;
+}
+
+std::span<const CodeWords> placeWords() {
+  static constexpr CodeWords kPlaces[] = {{"front", worded("places", "front")},
+                                          {"back", worded("places", "back")},
+                                          {"left", worded("places", "left")},
+                                          {"right", worded("places", "right")},
+                                          {"left-front", worded("places", "left front")},
+                                          {"left-back", worded("places", "left back")},
+                                          {"right-front", worded("places", "right front")},
+                                          {"right-back", worded("places", "right back")}};
+  return kPlaces;
+}
+
+}  // namespace creasewright
