@@ -130,11 +130,13 @@ TEST(StyleText, EveryPieceOfAnExtraHasWords) {
   std::set<std::string_view> met;
   for (const ExtraKind& kind : extraKinds()) {
     SCOPED_TRACE(kind.id);
-    auto design = newDesign("two-piece-box", Product{ProductShape::Box, mm(90), mm(70), mm(40)},
-                            Card{}, Ease::Easy, ToolGrid::none());
-    ASSERT_TRUE(design);
-    design->extras = {standardExtra(kind, design->card)};
-    const auto built = build(*design);
+    const auto plain =
+        newDesign("two-piece-box", Product{ProductShape::Box, mm(90), mm(70), mm(40)}, Card{},
+                  Ease::Easy, ToolGrid::none());
+    ASSERT_TRUE(plain);
+    Design design = *plain;
+    design.extras = {standardExtra(kind, design.card)};
+    const auto built = build(design);
     ASSERT_TRUE(built);
     for (const BuiltPiece& piece : built->pieces) {
       if (!piece.role) {
