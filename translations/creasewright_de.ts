@@ -4,7 +4,6 @@
 <context>
     <name>answers</name>
     <message>
-        <location filename="../app/widgets/answer_row.cpp" line="13"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
@@ -12,558 +11,439 @@
 <context>
     <name>cli</name>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="82"/>
         <source>%1: This argument takes one value. Write it once, with its value after it.</source>
         <translation>%1: Dieses Argument nimmt einen Wert. Einmal schreiben, mit dem Wert dahinter.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="85"/>
         <source>%1: This cannot be read. Run creasewright --help to see what can be written.</source>
         <translation>%1: Das ist nicht lesbar. creasewright --help zeigt, was möglich ist.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="92"/>
         <source>Design small gift packaging from folded card. Without a command the window opens.</source>
         <translation>Kleine Geschenkverpackungen aus gefaltetem Karton entwerfen. Ohne Befehl öffnet sich das Fenster.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="96"/>
         <source>designs to open, each in a window of its own</source>
         <translation>Entwürfe, die geöffnet werden, jeder in einem eigenen Fenster</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="99"/>
         <source>print the program&apos;s version</source>
         <translation>die Version des Programms ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="114"/>
         <source>list every style and its measures, or rank them for a product</source>
         <translation>alle Modelle mit ihren Maßen auflisten oder für einen Inhalt ordnen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="117"/>
         <source>a sheet at hand; may be repeated</source>
         <translation>ein vorhandener Bogen; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="120"/>
-        <location filename="../app/cli/arguments.cpp" line="126"/>
-        <location filename="../app/cli/arguments.cpp" line="132"/>
-        <location filename="../app/cli/arguments.cpp" line="182"/>
         <source>for other programs</source>
         <translation>für andere Programme</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="125"/>
         <source>list what can go with a box: bands, mats, labels, windows</source>
         <translation>aufführen, welche Extras es gibt: Banderolen, Zierpapiere, Etiketten, Fenster</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="138"/>
         <source>what goes in, such as box:60x35x120mm or cylinder:40x120mm</source>
         <translation>was hineinkommt, etwa box:60x35x120mm oder cylinder:40x120mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="148"/>
         <source>room around the product</source>
         <translation>Luft um den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="150"/>
         <source>what your ruler or board can hit</source>
         <translation>was sich an Lineal oder Rillbrett einstellen lässt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="156"/>
         <source>write a new design</source>
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="157"/>
         <source>id of a style, such as framed-tray</source>
         <translation>Kennung eines Modells, etwa framed-tray</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="160"/>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß des Modells; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="164"/>
         <source>what goes with the box, such as label:shape=oval,text=Plum jam; may be repeated</source>
         <translation>ein Extra zur Schachtel, etwa label:shape=oval,text=Pflaumenmus; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="170"/>
         <source>how wide the scoring board is, such as 12in or 30cm</source>
         <translation>wie breit das Rillbrett ist, etwa 12in oder 30cm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="172"/>
         <source>title on the printed pages</source>
         <translation>Titel auf den gedruckten Seiten</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="174"/>
-        <location filename="../app/cli/arguments.cpp" line="189"/>
-        <location filename="../app/cli/arguments.cpp" line="221"/>
         <source>file to write</source>
         <translation>Datei, die geschrieben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="180"/>
         <source>run every check: 0 all hold, 1 some fail, 2 unreadable</source>
         <translation>alles prüfen: 0 alles passt, 1 etwas passt nicht, 2 nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="181"/>
         <source>design to check</source>
         <translation>Entwurf, der geprüft wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="187"/>
         <source>write the template or the net</source>
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="188"/>
         <source>design to export</source>
         <translation>Entwurf, der ausgegeben wird</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="191"/>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="192"/>
-        <location filename="../app/cli/arguments.cpp" line="210"/>
-        <location filename="../app/cli/arguments.cpp" line="261"/>
         <source>paper of a PDF: a4, letter ...</source>
         <translation>Papier eines PDF: a4, letter ...</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="194"/>
-        <location filename="../app/cli/arguments.cpp" line="263"/>
         <source>units of printed measures</source>
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="197"/>
         <source>draw the folded box, not the net (PNG, SVG)</source>
         <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="202"/>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="203"/>
         <source>design to explain</source>
         <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="206"/>
         <source>file to write, or a folder for pictures and text</source>
         <translation>zu schreibende Datei, oder ein Ordner für Bilder und Text</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="208"/>
         <source>units of all measures</source>
         <translation>Einheiten aller Maße</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="212"/>
         <source>language of the guide</source>
         <translation>Sprache der Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="218"/>
         <source>plan the sheets of a class</source>
         <translation>die Bögen für einen Kurs planen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="219"/>
         <source>a kit, or the designs everybody makes</source>
         <translation>ein Kurspaket, oder die Entwürfe, die alle machen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="224"/>
         <source>how many of a design each person makes; may be repeated</source>
         <translation>wie viele von einem Entwurf jede Person macht; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="228"/>
         <source>cut only one piece of a design; may be repeated</source>
         <translation>nur ein Teil eines Entwurfs schneiden; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="232"/>
         <source>a rectangle for every bag, such as 4x6in:count=2,card=300gsm,name=Panel; may be repeated</source>
         <translation>ein Rechteck für jede Tüte, etwa 4x6in:count=2,card=300gsm,name=Panel; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="236"/>
         <source>what the class is called</source>
         <translation>wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="238"/>
         <source>how many people</source>
         <translation>wie viele Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="239"/>
         <source>sets more than people</source>
         <translation>Sätze mehr als Personen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="242"/>
         <source>a sheet at hand by name or size; may be repeated</source>
         <translation>ein vorhandener Bogen mit Name oder Größe; mehrfach möglich</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="245"/>
         <source>table of sheets with prices, as CSV</source>
         <translation>Tabelle der Bögen mit Preisen, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="248"/>
         <source>table of tape, ribbon and glue, as CSV</source>
         <translation>Tabelle von Klebeband, Schleifenband und Klebstoff, als CSV</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="250"/>
         <source>names for the bags, one a line</source>
         <translation>Namen für die Tüten, einer je Zeile</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="252"/>
         <source>size of a bag&apos;s label, such as 90x50mm</source>
         <translation>Größe eines Tütenetiketts, etwa 90x50mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="260"/>
         <source>turn no blank against the grain of its sheet</source>
         <translation>keinen Zuschnitt quer zur Laufrichtung seines Bogens drehen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="269"/>
         <source>print this help</source>
         <translation>diese Hilfe ausgeben</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="271"/>
         <source>Usage</source>
         <translation>Aufruf</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="272"/>
         <source>OPTIONS</source>
         <translation>OPTIONEN</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="273"/>
         <source>COMMAND</source>
         <translation>BEFEHL</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="274"/>
         <source>Files</source>
         <translation>Dateien</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="275"/>
         <source>Options</source>
         <translation>Optionen</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="277"/>
         <source>Commands</source>
         <translation>Befehle</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="318"/>
-        <location filename="../app/cli/arguments.cpp" line="326"/>
         <source>%1: The command %2 does not know this. Run creasewright %2 --help to see what it knows.</source>
         <translation>%1: Der Befehl %2 kennt das nicht. creasewright %2 --help zeigt, was er kennt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/check_command.cpp" line="69"/>
         <source>All checks hold.</source>
         <translation>Alles passt.</translation>
     </message>
     <message>
-        <location filename="../app/cli/command_line.cpp" line="79"/>
         <source>There is no display to open a window on. Run creasewright --help for the commands that need none.</source>
         <translation>Es gibt keinen Bildschirm für ein Fenster. creasewright --help zeigt die Befehle, die keinen brauchen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/design_argument.cpp" line="10"/>
         <source>FILE: Name the design to read, such as tray.cwdesign.</source>
         <translation>FILE: Den Entwurf nennen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="26"/>
         <source>-o: Say where to write, such as -o tray.pdf.</source>
         <translation>-o: Angeben, wohin geschrieben wird, etwa -o tray.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="30"/>
         <source>-o: “%1” names no kind of file. Let it end in .%2.</source>
         <translation>-o: „%1“ nennt keine Dateiart. Die Endung muss .%2 sein.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="31"/>
         <source> or .</source>
         <comment>between file endings</comment>
         <translation> oder .</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="34"/>
         <source>--folded: Only a PNG or SVG can show the folded box. Choose such an ending.</source>
         <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Eine solche Endung wählen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="37"/>
-        <location filename="../app/cli/kit_command.cpp" line="35"/>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in oder mm.</translation>
     </message>
     <message>
-        <location filename="../app/cli/export_command.cpp" line="69"/>
         <source>--piece: The design has no piece “%1”. Its pieces are: %2.</source>
         <translation>--piece: Der Entwurf hat kein Teil „%1“. Seine Teile sind: %2.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="26"/>
         <source>--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.</source>
         <translation>--set: „%1“ hat kein Gleichheitszeichen. Möglich ist KEY=VALUE, etwa --set depth=25mm.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="45"/>
         <source>--style: Say which style, such as --style framed-tray. “creasewright styles” lists them.</source>
         <translation>--style: Ein Modell nennen, etwa --style framed-tray. „creasewright styles“ listet sie auf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="50"/>
         <source>-o: Say where to write the design, such as -o tray.cwdesign.</source>
         <translation>-o: Angeben, wohin der Entwurf kommt, etwa -o tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/new_command.cpp" line="53"/>
         <source>-o: “%1” is no name for a design. Let it end in .cwdesign.</source>
         <translation>-o: „%1“ ist kein Name für einen Entwurf. Die Endung muss .cwdesign sein.</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="152"/>
         <source>yes (1)</source>
         <translation>ja (1)</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="152"/>
         <source>no (0)</source>
         <translation>nein (0)</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="183"/>
         <source>%1 to %2</source>
         <translation>%1 bis %2</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="59"/>
         <source>%1 (turned)</source>
         <translation>%1 (gedreht)</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="69"/>
         <source>fits none of the sheets</source>
         <translation>passt auf keinen der Bögen</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="70"/>
         <source>fits %1</source>
         <translation>passt auf %1</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="77"/>
         <source>%1 x %2</source>
         <translation>%1 x %2</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="81"/>
         <source>%1 (%2 times) %3</source>
         <translation>%1 (%2-mal) %3</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="92"/>
         <source>    %1; scores: %2, cuts: %3, glue: %4, difficulty: %5 of 3</source>
         <translation>    %1; Rilllinien: %2, Schnitte: %3, Klebstoff: %4, Schwierigkeit: %5 von 3</translation>
     </message>
     <message>
-        <location filename="../app/cli/suggest_command.cpp" line="99"/>
         <source>    Some checks fail. “creasewright check” names them.</source>
         <translation>    Etwas passt nicht. „creasewright check“ nennt es.</translation>
     </message>
     <message>
-        <location filename="../app/cli/guide_command.cpp" line="27"/>
         <source>-o: Say where to write, such as -o guide.pdf.</source>
         <translation>-o: Angeben, wohin geschrieben wird, etwa -o guide.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/guide_command.cpp" line="30"/>
         <source>-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a folder of pictures.</source>
         <translation>-o: „%1“ nennt keine Art von Anleitung. Die Endung muss .pdf oder .html sein, oder / für einen Ordner mit Bildern.</translation>
     </message>
     <message>
-        <location filename="../app/cli/guide_command.cpp" line="37"/>
         <source>--units: “%1” is no unit here. Write in, mm or both.</source>
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in, mm oder both.</translation>
     </message>
     <message>
-        <location filename="../app/cli/guide_command.cpp" line="41"/>
         <source>--language: “%1” is no language here. Write en or de.</source>
         <translation>--language: „%1“ ist hier keine Sprache. Möglich sind en oder de.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="29"/>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
         <translation>FILE: Ein Kurspaket nennen oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="32"/>
         <source>-o: Say where to write, such as -o class.pdf.</source>
         <translation>-o: Angeben, wohin geschrieben wird, etwa -o class.pdf.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="45"/>
         <source>-o: “%1” names no kind of plan. Let it end in .pdf, .json, .csv or .cwkit, or in / for a folder with all a class needs.</source>
         <translation>-o: „%1“ nennt keine Art von Plan. Die Endung muss .pdf, .json, .csv oder .cwkit sein, oder / für einen Ordner mit allem, was ein Kurs braucht.</translation>
     </message>
     <message>
-        <location filename="../app/cli/number_argument.cpp" line="15"/>
         <source>%1: “%2” will not do. Write a whole number from %3 to %4.</source>
         <translation>%1: „%2“ geht nicht. Eine ganze Zahl von %3 bis %4 schreiben.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_argument.cpp" line="58"/>
         <source>%1: “%2” will not do. Write one of the designs given, an equals sign and a value, such as tray.cwdesign=2.</source>
         <translation>%1: „%2“ geht nicht. Einen der genannten Entwürfe, ein Gleichheitszeichen und einen Wert schreiben, etwa tray.cwdesign=2.</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_argument.cpp" line="203"/>
         <source>--sheet: Say which sheets there are, such as --sheet 12x12.</source>
         <translation>--sheet: Angeben, welche Bögen es gibt, etwa --sheet 12x12.</translation>
     </message>
     <message>
-        <location filename="../app/cli/extra_argument.cpp" line="71"/>
         <source>--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as --extra label:shape=oval,text=Plum jam.</source>
         <translation>--extra: „%1“ hat kein Gleichheitszeichen. Möglich ist KIND:KEY=VALUE,KEY=VALUE, etwa --extra label:shape=oval,text=Pflaumenmus.</translation>
     </message>
     <message>
-        <location filename="../app/cli/blank_argument.cpp" line="42"/>
         <source>--blank: “%1” will not do. Write SIZE:KEY=VALUE,KEY=VALUE with count, card or name, such as --blank 4x6in:count=2,name=Panel.</source>
         <translation>--blank: „%1“ geht nicht. Möglich ist SIZE:KEY=VALUE,KEY=VALUE mit count, card oder name, etwa --blank 4x6in:count=2,name=Panel.</translation>
     </message>
     <message>
-        <location filename="../app/cli/size_argument.cpp" line="29"/>
         <source>%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.</source>
         <translation>%1: „%2“ ist keine Größe. Etwas wie 90x50mm schreiben, jede Seite von %3 bis %4.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="256"/>
         <source>size of a cutting machine&apos;s carrier sheet, such as 12x12in: writes its layouts into a folder</source>
         <translation>Größe der Trägermatte eines Schneideplotters, etwa 12x12in: schreibt ihre Aufteilungen in einen Ordner</translation>
     </message>
     <message>
-        <location filename="../app/cli/kit_command.cpp" line="41"/>
         <source>-o: With --machine name a folder, such as -o machine/.</source>
         <translation>-o: Mit --machine einen Ordner nennen, etwa -o maschine/.</translation>
     </message>
     <message>
-        <location filename="../app/cli/output.cpp" line="51"/>
         <source>The output cannot be written (%1). Send it where there is room and somebody reads it.</source>
         <translation>Die Ausgabe lässt sich nicht schreiben (%1). Dorthin leiten, wo Platz ist und jemand liest.</translation>
     </message>
     <message>
-        <location filename="../app/cli/output_argument.cpp" line="40"/>
         <source>-o: “%1” is no name in UTF-8. Choose another name.</source>
         <translation>-o: „%1“ ist kein Name in UTF-8. Einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/output_argument.cpp" line="47"/>
         <source>-o: “%1” is read here and would be replaced. Choose another name.</source>
         <translation>-o: „%1“ wird hier gelesen und würde ersetzt. Einen anderen Namen wählen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="349"/>
         <source>%1: This argument is empty. Write a value after it or leave it out.</source>
         <translation>%1: Dieses Argument ist leer. Einen Wert dahinter schreiben oder es weglassen.</translation>
     </message>
     <message>
-        <location filename="../app/cli/planning_notice.cpp" line="14"/>
         <source>Planning for %1 s; Ctrl+C gives up.</source>
         <translation>Es wird seit %1 s geplant; Strg+C bricht ab.</translation>
     </message>
     <message>
-        <location filename="../app/cli/planning_notice.cpp" line="21"/>
         <source>The card in work is at most %1 % above the best.</source>
         <translation>Der Karton in Arbeit liegt höchstens %1 % über dem Besten.</translation>
     </message>
     <message>
-        <location filename="../app/cli/check_command.cpp" line="37"/>
         <source>Warning: %1</source>
         <translation>Hinweis: %1</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="146"/>
         <source>card by id (the command cards lists them), or by measure: 0.3mm, 300gsm</source>
         <translation>Karton nach Kennung (der Befehl cards listet sie auf) oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="334"/>
         <source>%1: There is no such command. The commands are styles, extras, cards, new, check, export, guide and kit.</source>
         <translation>%1: Diesen Befehl gibt es nicht. Die Befehle heißen styles, extras, cards, new, check, export, guide und kit.</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="179"/>
         <source>or up to %1</source>
         <translation>oder bis %1</translation>
     </message>
     <message>
-        <location filename="../app/cli/styles_command.cpp" line="159"/>
         <source>automatic (0)</source>
         <translation>automatisch (0)</translation>
     </message>
     <message>
-        <location filename="../app/cli/cards_command.cpp" line="47"/>
         <source>Any other card by its measure: 0.3mm, 12pt, 300gsm or 300gsm@1.3 (bulk).</source>
         <translation>Jeder andere Karton nach seinem Maß: 0.3mm, 12pt, 300gsm oder 300gsm@1.3 (Volumen).</translation>
     </message>
     <message>
-        <location filename="../app/cli/cards_command.cpp" line="31"/>
         <source>weight not known</source>
         <translation>Gewicht unbekannt</translation>
     </message>
     <message>
-        <location filename="../app/cli/cards_command.cpp" line="31"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <location filename="../app/cli/cards_command.cpp" line="29"/>
         <source>%1 mm</source>
         <translation>%1 mm</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="131"/>
         <source>list the cards that can be named, with thickness and weight</source>
         <translation>die Kartons auflisten, die sich nennen lassen, mit Dicke und Gewicht</translation>
     </message>
     <message>
-        <location filename="../app/cli/arguments.cpp" line="244"/>
         <source>cut no blank that nobody needs: the last sheets only in part</source>
         <translation>keinen Zuschnitt schneiden, den niemand braucht: die letzten Bögen nur zum Teil</translation>
     </message>
@@ -571,43 +451,34 @@
 <context>
     <name>creasewright::BlankDialog</name>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="36"/>
         <source>A plain blank</source>
         <translation>Ein einfacher Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="39"/>
-        <location filename="../app/kits/blank_dialog.cpp" line="68"/>
         <source>Panel</source>
         <translation>Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="46"/>
         <source>Name</source>
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="47"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="48"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="53"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="54"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/blank_dialog.cpp" line="61"/>
         <source>A blank measures from 5 mm to 2 m a side.</source>
         <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
     </message>
@@ -615,32 +486,26 @@
 <context>
     <name>creasewright::CardPanel</name>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="28"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="29"/>
         <source>Card stock</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="47"/>
         <source>Measured by you</source>
         <translation>Selbst gemessen</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="50"/>
         <source>%1 g/m²</source>
         <translation>%1 g/m²</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="62"/>
         <source>Card is at least %1 thick.</source>
         <translation>Karton ist mindestens %1 dick.</translation>
     </message>
     <message>
-        <location filename="../app/panels/card_panel.cpp" line="67"/>
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
@@ -648,17 +513,14 @@
 <context>
     <name>creasewright::ChecksPanel</name>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="38"/>
         <source>All checks hold.</source>
         <translation>Alles passt.</translation>
     </message>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="45"/>
         <source>Checks that do not hold</source>
         <translation>Was nicht passt</translation>
     </message>
     <message>
-        <location filename="../app/panels/checks_panel.cpp" line="67"/>
         <source>Click to see the place.</source>
         <translation>Klicken zeigt die Stelle.</translation>
     </message>
@@ -666,72 +528,62 @@
 <context>
     <name>creasewright::Columns</name>
     <message>
-        <location filename="../app/shell/columns.cpp" line="77"/>
         <source>Product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="80"/>
         <source>Style</source>
         <translation>Modell</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="81"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="82"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="83"/>
         <source>Extras</source>
         <translation>Extras</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="114"/>
         <source>Score</source>
         <translation>Rillen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="117"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="115"/>
         <source>Glue</source>
         <translation>Kleben</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="118"/>
         <source>Panels</source>
         <translation>Flächen</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="159"/>
-        <location filename="../app/shell/columns.cpp" line="207"/>
-        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks</source>
         <translation>Prüfung</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="206"/>
         <source>Folded</source>
         <translation>Gefaltet</translation>
     </message>
     <message>
-        <location filename="../app/shell/columns.cpp" line="248"/>
         <source>Checks (%1)</source>
         <translation>Prüfung (%1)</translation>
+    </message>
+    <message>
+        <source>Checks</source>
+        <comment>tab</comment>
+        <translation>Prüfung</translation>
     </message>
 </context>
 <context>
     <name>creasewright::DesignSession</name>
     <message>
-        <location filename="../app/session/design_session.cpp" line="41"/>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
     </message>
@@ -739,92 +591,74 @@
 <context>
     <name>creasewright::ExportDialog</name>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="33"/>
         <source>Template as PDF</source>
         <translation>Vorlage als PDF</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="34"/>
         <source>Pages in true size with score settings, to print anywhere.</source>
         <translation>Seiten in Originalgröße mit Rillmaßen, überall zu drucken.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="35"/>
         <source>Net as SVG</source>
         <translation>Netz als SVG</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="36"/>
         <source>For cutting machines and drawing programs, one group for each kind of line.</source>
         <translation>Für Schneideplotter und Zeichenprogramme, eine Gruppe für jede Linienart.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="38"/>
         <source>Net as DXF</source>
         <translation>Netz als DXF</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="39"/>
         <source>For cutting machines and plotters, one layer for each kind of line.</source>
         <translation>Für Schneideplotter und Zeichenplotter, eine Ebene für jede Linienart.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="40"/>
         <source>Picture of the net as PNG</source>
         <translation>Bild des Netzes als PNG</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="41"/>
         <source>To look at, not to measure.</source>
         <translation>Zum Ansehen, nicht zum Messen.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="42"/>
         <source>Picture of the folded piece as PNG</source>
         <translation>Bild des gefalteten Teils als PNG</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="43"/>
         <source>For a notice or a hand-out.</source>
         <translation>Für einen Aushang oder ein Arbeitsblatt.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="44"/>
         <source>Picture of the folded piece as SVG</source>
         <translation>Bild des gefalteten Teils als SVG</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="45"/>
         <source>The same as lines and areas, sharp at any size.</source>
         <translation>Dasselbe als Linien und Flächen, in jeder Größe scharf.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="46"/>
         <source>Everything as JSON</source>
         <translation>Alles als JSON</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="47"/>
         <source>Panels, scores and plans for other programs.</source>
         <translation>Flächen, Rilllinien und Pläne für andere Programme.</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="58"/>
         <source>Save as a file</source>
         <translation>Als Datei speichern</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="73"/>
         <source>All pieces</source>
         <translation>Alle Teile</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="79"/>
         <source>Save…</source>
         <translation>Speichern …</translation>
     </message>
     <message>
-        <location filename="../app/printing/export_dialog.cpp" line="82"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
@@ -832,37 +666,30 @@
 <context>
     <name>creasewright::ExtraRow</name>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="88"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="90"/>
         <source>Remove %1</source>
         <translation>%1 entfernen</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="103"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="114"/>
         <source>Face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="125"/>
         <source>Text</source>
         <translation>Text</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="177"/>
         <source>Every face</source>
         <translation>Jede Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/extra_row.cpp" line="177"/>
         <source>The largest</source>
         <translation>Die größte</translation>
     </message>
@@ -870,17 +697,14 @@
 <context>
     <name>creasewright::ExtrasPanel</name>
     <message>
-        <location filename="../app/panels/extras_panel.cpp" line="18"/>
         <source>Nothing goes with the box yet.</source>
         <translation>Noch keine Extras.</translation>
     </message>
     <message>
-        <location filename="../app/panels/extras_panel.cpp" line="32"/>
         <source>Add…</source>
         <translation>Hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/panels/extras_panel.cpp" line="33"/>
         <source>Add an extra</source>
         <translation>Ein Extra hinzufügen</translation>
     </message>
@@ -888,169 +712,134 @@
 <context>
     <name>creasewright::FileActions</name>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="39"/>
         <source>&amp;New</source>
         <translation>&amp;Neu</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="40"/>
         <source>&amp;Open…</source>
         <translation>Ö&amp;ffnen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="41"/>
         <source>S&amp;helf…</source>
         <translation>&amp;Regal …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="42"/>
         <source>&amp;Save</source>
         <translation>&amp;Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="43"/>
         <source>Save &amp;as…</source>
         <translation>Speichern &amp;unter …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="44"/>
         <source>&amp;Title, tags, notes…</source>
         <translation>&amp;Titel, Schlagwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="45"/>
         <source>Stoc&amp;k and supplies…</source>
         <translation>&amp;Vorrat und Material …</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="71"/>
         <source>Open &amp;recent</source>
         <translation>&amp;Zuletzt geöffnet</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="86"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeichert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="87"/>
         <source>“%1” has changes that are not saved.</source>
         <translation>„%1“ hat Änderungen, die nicht gespeichert sind.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="89"/>
         <source>Save them now, or leave them behind.</source>
         <translation>Änderungen speichern?</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="90"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="91"/>
         <source>Leave them</source>
         <translation>Nicht speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="92"/>
         <source>Stay here</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="147"/>
         <source>Save the design</source>
         <translation>Entwurf speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="148"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="176"/>
         <source>Open a design</source>
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="177"/>
         <source>Designs (*.cwdesign);;All files (*)</source>
         <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="214"/>
-        <location filename="../app/shell/file_actions.cpp" line="254"/>
         <source>File changed</source>
         <translation>Datei geändert</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="215"/>
-        <location filename="../app/shell/file_actions.cpp" line="255"/>
         <source>“%1” was changed by another program.</source>
         <translation>„%1“ wurde von einem anderen Programm geändert.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="218"/>
         <source>Loading it takes away the changes you have made here.</source>
         <translation>Beim Laden gehen die hier gemachten Änderungen verloren.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="219"/>
         <source>Load it, or go on with the design as it is here.</source>
         <translation>Die Datei laden oder mit dem Entwurf von hier weiterarbeiten.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="220"/>
         <source>Load the file</source>
         <translation>Datei laden</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="221"/>
         <source>Keep this design</source>
         <translation>Entwurf behalten</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="236"/>
         <source>File gone</source>
         <translation>Datei fehlt</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="237"/>
         <source>“%1” was removed or renamed by another program.</source>
         <translation>„%1“ wurde von einem anderen Programm gelöscht oder umbenannt.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="239"/>
         <source>The design is still here. Save it again to keep it.</source>
         <translation>Der Entwurf ist noch da. Zum Behalten wieder speichern.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="240"/>
         <source>Save again</source>
         <translation>Wieder speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="241"/>
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="257"/>
         <source>Saving replaces what that program has written.</source>
         <translation>Speichern ersetzt, was dieses Programm geschrieben hat.</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="258"/>
         <source>Replace it</source>
         <translation>Ersetzen</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="259"/>
         <source>Do not save</source>
         <translation>Nicht speichern</translation>
     </message>
     <message>
-        <location filename="../app/shell/file_actions.cpp" line="266"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1058,27 +847,22 @@
 <context>
     <name>creasewright::FoldPanel</name>
     <message>
-        <location filename="../app/preview/fold_panel.cpp" line="38"/>
         <source>One stage back</source>
         <translation>Eine Faltphase zurück</translation>
     </message>
     <message>
-        <location filename="../app/preview/fold_panel.cpp" line="39"/>
         <source>One stage forward</source>
         <translation>Eine Faltphase weiter</translation>
     </message>
     <message>
-        <location filename="../app/preview/fold_panel.cpp" line="40"/>
         <source>Fold stage</source>
         <translation>Faltphase</translation>
     </message>
     <message>
-        <location filename="../app/preview/fold_panel.cpp" line="101"/>
         <source>Flat</source>
         <translation>Flach</translation>
     </message>
     <message>
-        <location filename="../app/preview/fold_panel.cpp" line="105"/>
         <source>Stage %1 of %2: %3</source>
         <translation>Faltphase %1 von %2: %3</translation>
     </message>
@@ -1086,12 +870,10 @@
 <context>
     <name>creasewright::FoldView</name>
     <message>
-        <location filename="../app/preview/fold_view.cpp" line="44"/>
         <source>Folded piece</source>
         <translation>Gefaltetes Teil</translation>
     </message>
     <message>
-        <location filename="../app/preview/fold_view.cpp" line="45"/>
         <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
         <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
     </message>
@@ -1099,27 +881,22 @@
 <context>
     <name>creasewright::GalleryModel</name>
     <message>
-        <location filename="../app/gallery/gallery_model.cpp" line="13"/>
         <source>%1 x %2</source>
         <translation>%1 x %2</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_model.cpp" line="15"/>
         <source>%1 times %2</source>
         <translation>%1-mal %2</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_model.cpp" line="23"/>
         <source>%1 turned</source>
         <translation>%1 gedreht</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_model.cpp" line="27"/>
         <source>too large for the sheet</source>
         <translation>zu groß für den Bogen</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_model.cpp" line="28"/>
         <source>fits %1</source>
         <translation>passt auf %1</translation>
     </message>
@@ -1127,53 +904,42 @@
 <context>
     <name>creasewright::GalleryView</name>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="37"/>
         <source>Styles</source>
         <translation>Modelle</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="57"/>
         <source>Styles for your product</source>
         <translation>Modelle für den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="62"/>
-        <location filename="../app/gallery/gallery_view.cpp" line="63"/>
         <source>Search</source>
         <translation>Suchen</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="66"/>
         <source>Back to the design</source>
         <translation>Zurück zum Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="84"/>
         <source>Sheet</source>
         <translation>Bogen</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
         <source>Fits on</source>
         <translation>Passt auf</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
         <source>No glue</source>
         <translation>Ohne Klebstoff</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="90"/>
         <source>Shows the product</source>
         <translation>Zeigt den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="91"/>
         <source>For round things</source>
         <translation>Für Rundes</translation>
     </message>
     <message>
-        <location filename="../app/gallery/gallery_view.cpp" line="119"/>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
     </message>
@@ -1181,32 +947,26 @@
 <context>
     <name>creasewright::GlueList</name>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="11"/>
         <source>Glue plan</source>
         <translation>Klebeplan</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="31"/>
         <source>inside</source>
         <translation>Innenseite</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="31"/>
         <source>outside</source>
         <translation>Außenseite</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="36"/>
         <source>%1, on its %2: stick to %3</source>
         <translation>%1, auf der %2: an %3 kleben</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="42"/>
         <source>This piece needs no adhesive.</source>
         <translation>Dieses Teil braucht keinen Klebstoff.</translation>
     </message>
     <message>
-        <location filename="../app/panels/glue_list.cpp" line="34"/>
         <source>%1, on its %2: stick to %3 of the piece “%4”</source>
         <translation>%1, auf der %2: an %3 des Teils „%4“ kleben</translation>
     </message>
@@ -1214,67 +974,54 @@
 <context>
     <name>creasewright::GuideWindow</name>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="39"/>
         <source>Guide</source>
         <translation>Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="41"/>
         <source>Inches and millimetres</source>
         <translation>Zoll und Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="42"/>
         <source>Inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="43"/>
         <source>Millimetres</source>
         <translation>Millimeter</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="51"/>
         <source>Measures in</source>
         <translation>Maße in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="52"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="63"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="64"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="66"/>
         <source>Save as a web page…</source>
         <translation>Als Webseite speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="67"/>
         <source>Web page (*.html)</source>
         <translation>Webseite (*.html)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="68"/>
         <source>Save pictures and text…</source>
         <translation>Bilder und Text speichern …</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="69"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_window.cpp" line="99"/>
         <source>%n page(s)</source>
         <translation>
             <numerusform>%n Seite</numerusform>
@@ -1282,23 +1029,19 @@
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="109"/>
         <source>%1 guide</source>
         <comment>name of a file</comment>
         <translation>%1 Anleitung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="127"/>
         <source>Name of the folder</source>
         <translation>Name des Ordners</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="136"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_window.cpp" line="138"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
@@ -1306,39 +1049,30 @@
 <context>
     <name>creasewright::KitContents</name>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="32"/>
-        <location filename="../app/kits/kit_contents.cpp" line="47"/>
         <source>Everybody makes</source>
         <translation>Jede Person macht</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="35"/>
-        <location filename="../app/kits/kit_contents.cpp" line="36"/>
         <source>How many each person gets</source>
         <translation>Wie viele jede Person bekommt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="37"/>
         <source>What is cut of it</source>
         <translation>Was davon geschnitten wird</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="97"/>
         <source>%1: only %2</source>
         <translation>%1: nur %2</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="136"/>
         <source>plain blank</source>
         <translation>einfacher Zuschnitt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="139"/>
         <source>the whole design</source>
         <translation>der ganze Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_contents.cpp" line="142"/>
         <source>only %1</source>
         <translation>nur %1</translation>
     </message>
@@ -1360,164 +1094,130 @@
 <context>
     <name>creasewright::KitWindow</name>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="60"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="108"/>
         <source>People</source>
         <translation>Personen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="53"/>
         <source>Keep to the grain</source>
         <translation>Laufrichtung einhalten</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="97"/>
         <source>What the class is called</source>
         <translation>Wie der Kurs heißt</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="98"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="103"/>
         <source>No blank is turned against the grain of its sheet.</source>
         <translation>Kein Zuschnitt wird quer zur Laufrichtung seines Bogens gedreht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="108"/>
         <source>Spare sets</source>
         <translation>Reservesätze</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="177"/>
         <source>Add</source>
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="178"/>
         <source>Designs…</source>
         <translation>Entwürfe …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="179"/>
         <source>From the shelf…</source>
         <translation>Aus dem Regal …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="180"/>
         <source>A plain blank…</source>
         <translation>Ein einfacher Zuschnitt …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="181"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="184"/>
         <source>Offcuts…</source>
         <translation>Reststücke …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="187"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>Plan as PDF…</source>
         <translation>Plan als PDF …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="289"/>
         <source>Choose one of several first.</source>
         <translation>Zuerst eines von mehreren wählen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="183"/>
         <source>Names…</source>
         <translation>Namen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="185"/>
         <source>Stock and supplies…</source>
         <translation>Vorrat und Material …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="188"/>
         <source>PDF (*.pdf)</source>
         <translation>PDF (*.pdf)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="189"/>
         <source>Plan as a table…</source>
         <translation>Plan als Tabelle …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="190"/>
         <source>All papers of the class…</source>
         <translation>Alle Unterlagen des Kurses …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="191"/>
         <source>Machine layouts…</source>
         <translation>Für den Schneideplotter …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="192"/>
         <source>Kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="195"/>
         <source>Open kit…</source>
         <translation>Kurspaket öffnen …</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="192"/>
-        <location filename="../app/kits/kit_window.cpp" line="261"/>
         <source>Kit (*.cwkit)</source>
         <translation>Kurspaket (*.cwkit)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="196"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="201"/>
         <source>Designs (*.cwdesign)</source>
         <translation>Entwürfe (*.cwdesign)</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="222"/>
-        <location filename="../app/kits/kit_window.cpp" line="267"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="304"/>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="52"/>
         <source>Cut no extra blanks</source>
         <translation>Keine überzähligen Zuschnitte schneiden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_window.cpp" line="101"/>
         <source>The last sheets are cut only in part, so that no blank is left over.</source>
         <translation>Die letzten Bögen werden nur zum Teil zerschnitten, sodass kein Zuschnitt übrig bleibt.</translation>
     </message>
@@ -1525,85 +1225,66 @@
 <context>
     <name>creasewright::MainWindow</name>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="79"/>
         <source>&amp;File</source>
         <translation>&amp;Datei</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="82"/>
         <source>&amp;Quit</source>
         <translation>&amp;Beenden</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="93"/>
         <source>&amp;Edit</source>
         <translation>&amp;Bearbeiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="103"/>
         <source>&amp;View</source>
         <translation>&amp;Ansicht</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="105"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="106"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="108"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="111"/>
         <source>Styles for your product</source>
         <translation>Modelle für den Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="115"/>
-        <location filename="../app/shell/main_window.cpp" line="131"/>
         <source>As the system</source>
         <translation>Wie das System</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="116"/>
         <source>Light</source>
         <translation>Hell</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="117"/>
         <source>Dark</source>
         <translation>Dunkel</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="130"/>
-        <location filename="../app/shell/main_window.cpp" line="140"/>
         <source>Language</source>
         <translation>Sprache</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="141"/>
         <source>The language changes when you start the program again.</source>
         <translation>Die Sprache wechselt, wenn das Programm neu startet.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="147"/>
         <source>&amp;Help</source>
         <translation>&amp;Hilfe</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="148"/>
-        <location filename="../app/shell/main_window.cpp" line="149"/>
         <source>About Creasewright</source>
         <translation>Über Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="150"/>
         <source>Creasewright designs small gift packaging out of card: from the product on the table to a true-size template on paper.
 
 Free under the MIT licence.</source>
@@ -1612,42 +1293,34 @@ Free under the MIT licence.</source>
 Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="158"/>
         <source>%1[*] – Creasewright</source>
         <translation>%1[*] – Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="176"/>
         <source>Unsaved work</source>
         <translation>Nicht gespeicherte Arbeit</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="177"/>
         <source>“%1” was not saved when the program ended.</source>
         <translation>„%1“ war nicht gespeichert, als das Programm endete.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="177"/>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="180"/>
         <source>It was kept on %1.</source>
         <translation>Zuletzt festgehalten: %1.</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="181"/>
         <source>Restore</source>
         <translation>Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="182"/>
         <source>Discard</source>
         <translation>Verwerfen</translation>
     </message>
     <message>
-        <location filename="../app/shell/main_window.cpp" line="183"/>
         <source>Not now</source>
         <translation>Jetzt nicht</translation>
     </message>
@@ -1655,12 +1328,10 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::MeasuresPanel</name>
     <message>
-        <location filename="../app/panels/measures_panel.cpp" line="95"/>
         <source>Set by hand. The product asks for %1.</source>
         <translation>Selbst eingegeben. Der Inhalt braucht %1.</translation>
     </message>
     <message>
-        <location filename="../app/panels/measures_panel.cpp" line="96"/>
         <source>Set by hand. Ease and card ask for %1.</source>
         <translation>Von Hand gesetzt. Luft und Karton verlangen %1.</translation>
     </message>
@@ -1668,32 +1339,26 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::NamesDialog</name>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="19"/>
         <source>Names and labels</source>
         <translation>Namen und Etiketten</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="27"/>
         <source>The takers&apos; names for the bags, one a line:</source>
         <translation>Die Namen für die Tüten, einer je Zeile:</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="30"/>
         <source>Width of a label</source>
         <translation>Breite eines Etiketts</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="31"/>
         <source>Height of a label</source>
         <translation>Höhe eines Etiketts</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="39"/>
         <source>Keep</source>
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <location filename="../app/kits/names_dialog.cpp" line="56"/>
         <source>A label measures from 20 mm to 2 m a side.</source>
         <translation>Ein Etikett misst je Seite von 20 mm bis 2 m.</translation>
     </message>
@@ -1701,32 +1366,26 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::OffcutDialog</name>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="17"/>
         <source>Offcuts</source>
         <translation>Reststücke</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="21"/>
         <source>No offcut is wide enough to keep.</source>
         <translation>Kein Reststück ist breit genug, um es aufzuheben.</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="22"/>
         <source>Left over in all:</source>
         <translation>Im Ganzen bleibt übrig:</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="28"/>
         <source>They are not enough for mats or labels of every set.</source>
         <translation>Für Zierpapiere oder Etiketten aller Sätze reichen sie nicht.</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="29"/>
         <source>They would be enough for one or the other of these. What you tick is added to the kit, and the sheets are planned anew:</source>
         <translation>Das eine oder andere davon ließe sich daraus schneiden. Angekreuztes kommt ins Kurspaket, und die Bögen werden neu geplant:</translation>
     </message>
     <message>
-        <location filename="../app/kits/offcut_dialog.cpp" line="45"/>
         <source>Add to the kit</source>
         <translation>Ins Kurspaket aufnehmen</translation>
     </message>
@@ -1734,47 +1393,38 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::OutlineTree</name>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="18"/>
         <source>%1 × %2</source>
         <translation>%1 × %2</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="24"/>
         <source>stays put</source>
         <translation>bleibt liegen</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="27"/>
         <source>no fold</source>
         <translation>kein Falz</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="31"/>
         <source>mountain, %1°</source>
         <translation>Berg, %1°</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="30"/>
         <source>valley, %1°</source>
         <translation>Tal, %1°</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="39"/>
         <source>Panel</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="39"/>
         <source>Width × height</source>
         <translation>Breite × Höhe</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="39"/>
         <source>Fold</source>
         <translation>Falz</translation>
     </message>
     <message>
-        <location filename="../app/panels/outline_tree.cpp" line="41"/>
         <source>Panels of the net</source>
         <translation>Flächen des Netzes</translation>
     </message>
@@ -1782,7 +1432,6 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PagePreview</name>
     <message>
-        <location filename="../app/output/page_preview.cpp" line="19"/>
         <source>Preview of the pages</source>
         <translation>Vorschau der Seiten</translation>
     </message>
@@ -1790,32 +1439,26 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PapersMenu</name>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="16"/>
         <source>&amp;Papers</source>
         <translation>&amp;Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="17"/>
         <source>Print the template…</source>
         <translation>Vorlage drucken …</translation>
     </message>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="19"/>
         <source>Guide…</source>
         <translation>Anleitung …</translation>
     </message>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="21"/>
         <source>Class kit…</source>
         <translation>Kurspaket …</translation>
     </message>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="23"/>
         <source>Save as a file…</source>
         <translation>Als Datei sichern …</translation>
     </message>
     <message>
-        <location filename="../app/shell/papers_menu.cpp" line="57"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
@@ -1823,72 +1466,58 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::PrintDialog</name>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="30"/>
         <source>%1 (%2 × %3)</source>
         <translation>%1 (%2 × %3)</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="46"/>
         <source>Print the template</source>
         <translation>Vorlage drucken</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="71"/>
         <source>What takes fewest pages</source>
         <translation>Was am wenigsten Seiten braucht</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="72"/>
         <source>Upright</source>
         <translation>Hochformat</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="73"/>
         <source>Sideways</source>
         <translation>Querformat</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="78"/>
         <source>Paper</source>
         <translation>Papier</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="79"/>
         <source>Direction</source>
         <translation>Richtung</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="80"/>
         <source>Margin your printer leaves</source>
         <translation>Randbreite, die der Drucker frei lässt</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="81"/>
         <source>Printer</source>
         <translation>Drucker</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="83"/>
         <source>No printer found</source>
         <translation>Kein Drucker gefunden</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="98"/>
         <source>Print</source>
         <translation>Drucken</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="99"/>
         <source>Save as PDF…</source>
         <translation>Als PDF speichern …</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="100"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/printing/print_dialog.cpp" line="129"/>
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
         <translation>
             <numerusform>%n Seite in Originalgröße. Ohne Skalierung drucken, dann die Prüfstrecken nachmessen.</numerusform>
@@ -1896,12 +1525,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="149"/>
         <source>The printer “%1” does not take the pages. Check that it is on, or save them as PDF.</source>
         <translation>Der Drucker „%1“ nimmt die Seiten nicht an. Prüfen, ob er eingeschaltet ist, oder als PDF speichern.</translation>
     </message>
     <message>
-        <location filename="../app/printing/print_dialog.cpp" line="155"/>
         <source>PDF documents (*.pdf)</source>
         <translation>PDF-Dokumente (*.pdf)</translation>
     </message>
@@ -1909,53 +1536,42 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ProductPanel</name>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="63"/>
         <source>None</source>
         <translation>Ohne</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="64"/>
         <source>Give the measures of the piece yourself.</source>
         <translation>Die Maße selbst angeben.</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="65"/>
         <source>Shape of the product</source>
         <translation>Form des Inhalts</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="71"/>
         <source>Snug</source>
         <translation>Knapp</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="71"/>
         <source>The product just slips in.</source>
         <translation>Der Inhalt gleitet gerade hinein.</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="72"/>
         <source>Easy</source>
         <translation>Normal</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="73"/>
         <source>The product goes in and out easily.</source>
         <translation>Der Inhalt geht leicht hinein und heraus.</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="74"/>
         <source>Loose</source>
         <translation>Locker</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="75"/>
         <source>Leaves room for tissue or little fingers.</source>
         <translation>Lässt Platz für Seidenpapier oder kleine Finger.</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_panel.cpp" line="76"/>
-        <location filename="../app/panels/product_panel.cpp" line="82"/>
         <source>Ease</source>
         <translation>Luft</translation>
     </message>
@@ -1963,12 +1579,10 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ScoreList</name>
     <message>
-        <location filename="../app/panels/score_list.cpp" line="23"/>
         <source>Score plan</source>
         <translation>Rillplan</translation>
     </message>
     <message>
-        <location filename="../app/panels/score_list.cpp" line="52"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
@@ -1976,27 +1590,22 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::SheetChoice</name>
     <message>
-        <location filename="../app/kits/sheet_choice.cpp" line="38"/>
         <source>Sheets</source>
         <translation>Bögen</translation>
     </message>
     <message>
-        <location filename="../app/kits/sheet_choice.cpp" line="39"/>
         <source>Other sheets</source>
         <translation>Andere Bögen</translation>
     </message>
     <message>
-        <location filename="../app/kits/sheet_choice.cpp" line="56"/>
         <source>No other</source>
         <translation>Keine anderen</translation>
     </message>
     <message>
-        <location filename="../app/kits/sheet_choice.cpp" line="62"/>
         <source>All on the list</source>
         <translation>Alle der Liste</translation>
     </message>
     <message>
-        <location filename="../app/kits/sheet_choice.cpp" line="64"/>
         <source>As saved in the kit</source>
         <translation>Wie im Kurspaket gespeichert</translation>
     </message>
@@ -2004,27 +1613,22 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::SheetView</name>
     <message>
-        <location filename="../app/scene/sheet_view.cpp" line="34"/>
         <source>Sheet with the net</source>
         <translation>Bogen mit dem Netz</translation>
     </message>
     <message>
-        <location filename="../app/scene/sheet_view.cpp" line="35"/>
         <source>The panels are listed as text under “Panels”.</source>
         <translation>Die Flächen stehen als Text unter „Flächen“.</translation>
     </message>
     <message>
-        <location filename="../app/scene/sheet_view.cpp" line="222"/>
         <source>in</source>
         <translation>in</translation>
     </message>
     <message>
-        <location filename="../app/scene/sheet_view.cpp" line="222"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
-        <location filename="../app/scene/sheet_view.cpp" line="233"/>
         <source>%1   %2 × %3</source>
         <translation>%1   %2 × %3</translation>
     </message>
@@ -2032,32 +1636,26 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfModel</name>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="214"/>
         <source>cannot be read</source>
         <translation>nicht lesbar</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="226"/>
         <source>This file cannot be read: %1</source>
         <translation>Diese Datei lässt sich nicht lesen: %1</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="230"/>
         <source>%1 for %2</source>
         <translation>%1 für %2</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="235"/>
         <source>Last used %1</source>
         <translation>Zuletzt benutzt am %1</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="215"/>
         <source>being read…</source>
         <translation>wird gelesen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_model.cpp" line="223"/>
         <source>This file is still being read: %1</source>
         <translation>Diese Datei wird noch gelesen: %1</translation>
     </message>
@@ -2065,99 +1663,78 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ShelfWindow</name>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="41"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="196"/>
         <source>Shelf</source>
         <translation>Regal</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="44"/>
         <source>Search title, style, product, tags, notes</source>
         <translation>Titel, Modell, Inhalt, Schlagwörter, Notizen suchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="45"/>
         <source>Search the shelf</source>
         <translation>Das Regal durchsuchen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="48"/>
         <source>Order</source>
         <translation>Reihenfolge</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="49"/>
         <source>Newest first</source>
         <translation>Neueste zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="50"/>
         <source>Last used first</source>
         <translation>Zuletzt benutzte zuerst</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="51"/>
         <source>By title</source>
         <translation>Nach Titel</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="52"/>
         <source>By style</source>
         <translation>Nach Modell</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="60"/>
         <source>Saved designs</source>
         <translation>Gespeicherte Entwürfe</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="76"/>
         <source>Open</source>
         <translation>Öffnen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="77"/>
         <source>Copy for the present product</source>
         <translation>Für den jetzigen Inhalt kopieren</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="78"/>
         <source>Put the present design here</source>
         <translation>Jetzigen Entwurf hier ablegen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="79"/>
         <source>Title, tags, notes…</source>
         <translation>Titel, Schlagwörter, Notizen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="80"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="185"/>
         <source>Remove</source>
         <translation>Entfernen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="82"/>
         <source>Save all as a bundle…</source>
         <translation>Alle als Sammlung speichern …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="83"/>
         <source>Add a bundle…</source>
         <translation>Eine Sammlung hinzufügen …</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="89"/>
         <source>Close</source>
         <translation>Schließen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="109"/>
         <source>The shelf is empty. Put designs here to find them again.</source>
         <translation>Das Regal ist leer. Hier abgelegte Entwürfe lassen sich wiederfinden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="112"/>
         <source>%n design(s)</source>
         <translation>
             <numerusform>%n Entwurf</numerusform>
@@ -2165,7 +1742,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="115"/>
         <source>%n file(s) that cannot be read</source>
         <translation>
             <numerusform>%n Datei, die nicht lesbar ist</numerusform>
@@ -2173,31 +1749,22 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="123"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="134"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="163"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="180"/>
         <source>Choose a design first.</source>
         <translation>Zuerst einen Entwurf wählen.</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="185"/>
         <source>Move “%1” to the trash?</source>
         <translation>„%1“ in den Papierkorb verschieben?</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="196"/>
-        <location filename="../app/shelf/shelf_window.cpp" line="215"/>
         <source>Bundle (*.cwbundle)</source>
         <translation>Sammlung (*.cwbundle)</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="226"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/shelf/shelf_window.cpp" line="204"/>
         <source>Some designs are still being read. Save the bundle when all are here.</source>
         <translation>Einige Entwürfe werden noch gelesen. Die Sammlung speichern, wenn alle da sind.</translation>
     </message>
@@ -2205,12 +1772,10 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StepList</name>
     <message>
-        <location filename="../app/panels/step_list.cpp" line="14"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/panels/step_list.cpp" line="52"/>
         <source>%1  %2: %3</source>
         <comment>number, title and text of a step</comment>
         <translation>%1  %2: %3</translation>
@@ -2219,63 +1784,50 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StockWindow</name>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="109"/>
         <source>Stock and supplies</source>
         <translation>Vorrat und Material</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="111"/>
         <source>Sheets</source>
         <translation>Bögen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="113"/>
         <source>Supplies</source>
         <translation>Material</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="118"/>
         <source>Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need not be bought.</source>
         <translation>Längen tragen eine Einheit, etwa 12 in, 297 mm oder 25 m. Was vorhanden ist, muss nicht gekauft werden.</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="151"/>
         <source>Add row</source>
         <translation>Zeile hinzufügen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="152"/>
         <source>Remove row</source>
         <translation>Zeile entfernen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="153"/>
         <source>Read table…</source>
         <translation>Tabelle lesen …</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="154"/>
         <source>Write table…</source>
         <translation>Tabelle schreiben …</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="156"/>
         <source>Cancel</source>
         <translation>Abbrechen</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="157"/>
         <source>Save</source>
         <translation>Speichern</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="183"/>
-        <location filename="../app/stock/stock_window.cpp" line="205"/>
         <source>Table (*.csv)</source>
         <translation>Tabelle (*.csv)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="121"/>
         <source>%1 When you save, the old list is kept beside the new one.</source>
         <translation>%1 Beim Speichern bleibt die alte Liste neben der neuen erhalten.</translation>
     </message>
@@ -2283,7 +1835,6 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::StylePanel</name>
     <message>
-        <location filename="../app/panels/style_panel.cpp" line="32"/>
         <source>Change style</source>
         <translation>Modell wechseln</translation>
     </message>
@@ -2291,92 +1842,74 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::ToolBar</name>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="29"/>
         <source>Grid: none</source>
         <translation>Raster: keins</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="32"/>
         <source>Grid: %1</source>
         <translation>Raster: %1</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="43"/>
         <source>Board: any width</source>
         <translation>Brett: jede Breite</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="46"/>
         <source>Board: %1</source>
         <translation>Brett: %1</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="53"/>
         <source>Tools</source>
         <translation>Werkzeuge</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="70"/>
         <source>Papers</source>
         <translation>Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="76"/>
         <source>Template, guide, class and files of this design</source>
         <translation>Vorlage, Anleitung, Kurs und Dateien zu diesem Entwurf</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="93"/>
         <source>mm</source>
         <translation>mm</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="94"/>
         <source>inches</source>
         <translation>Zoll</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="95"/>
         <source>Units</source>
         <translation>Einheiten</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="96"/>
         <source>Units shown and typed</source>
         <translation>Einheit für Anzeige und Eingabe</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="112"/>
         <source>Tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="113"/>
         <source>What your board, trimmer or ruler can hit. Fitted measures snap to it.</source>
         <translation>Was sich an Rillbrett, Papierschneider oder Lineal einstellen lässt. Angepasste Maße rasten darauf ein.</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="133"/>
         <source>Scoring board</source>
         <translation>Rillbrett</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="135"/>
         <source>How wide your scoring board is: longer readings come from the other side.</source>
         <translation>Wie breit das Rillbrett ist: größere Maße werden von der anderen Seite gemessen.</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="158"/>
         <source>Zoom out</source>
         <translation>Verkleinern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="159"/>
         <source>Zoom in</source>
         <translation>Vergrößern</translation>
     </message>
     <message>
-        <location filename="../app/shell/tool_bar.cpp" line="160"/>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
     </message>
@@ -2384,32 +1917,26 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>creasewright::WordsDialog</name>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="27"/>
         <source>Title, tags and notes</source>
         <translation>Titel, Schlagwörter und Notizen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="30"/>
         <source>Words to find it by, with commas between them</source>
         <translation>Wörter zum Wiederfinden, mit Kommas dazwischen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="33"/>
         <source>Title</source>
         <translation>Titel</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="34"/>
         <source>Tags</source>
         <translation>Schlagwörter</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="35"/>
         <source>Notes</source>
         <translation>Notizen</translation>
     </message>
     <message>
-        <location filename="../app/shelf/words_dialog.cpp" line="36"/>
         <source>Keep</source>
         <translation>Übernehmen</translation>
     </message>
@@ -2417,37 +1944,30 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>edits</name>
     <message>
-        <location filename="../app/commands/edits.cpp" line="26"/>
         <source>title, tags and notes</source>
         <translation>Titel, Schlagwörter und Notizen</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="45"/>
         <source>style</source>
         <translation>Modell</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="52"/>
         <source>product</source>
         <translation>Inhalt</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="58"/>
         <source>ease</source>
         <translation>Luft</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="62"/>
         <source>tool grid</source>
         <translation>Werkzeugraster</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="68"/>
         <source>scoring board</source>
         <translation>Rillbrett</translation>
     </message>
     <message>
-        <location filename="../app/commands/edits.cpp" line="74"/>
         <source>card</source>
         <translation>Karton</translation>
     </message>
@@ -2507,16 +2027,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>offcuts</source>
         <translation>Reststücke</translation>
     </message>
+    <message>
+        <source>extra blanks</source>
+        <translation>überzählige Zuschnitte</translation>
+    </message>
 </context>
 <context>
     <name>export</name>
     <message>
-        <location filename="../app/printing/export.cpp" line="34"/>
         <source>the picture is too large</source>
         <translation>das Bild ist zu groß</translation>
     </message>
     <message>
-        <location filename="../app/printing/export.cpp" line="90"/>
         <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
         <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
     </message>
@@ -2524,37 +2046,30 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>fit</name>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="59"/>
         <source>product %1</source>
         <translation>Inhalt %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="62"/>
         <source>ease %1</source>
         <translation>Luft %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="65"/>
         <source>shape %1</source>
         <translation>Form %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="68"/>
         <source>card %1</source>
         <translation>Karton %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="77"/>
         <source>%1 = %2; this style needs %3.</source>
         <translation>%1 = %2; diese Form braucht %3.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="80"/>
         <source>%1 = %2.</source>
         <translation>%1 = %2.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/fit_words.cpp" line="82"/>
         <source>%1 = %2, rounded up to %3.</source>
         <translation>%1 = %2, aufgerundet auf %3.</translation>
     </message>
@@ -2562,42 +2077,34 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>guide</name>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="21"/>
         <source>Cut the openings</source>
         <translation>Die Öffnungen schneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="23"/>
         <source>Cut the slits</source>
         <translation>Die Einschnitte schneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="25"/>
         <source>Cut the mitres</source>
         <translation>Die Gehrungen schneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="27"/>
         <source>Taper the flaps</source>
         <translation>Die Laschen abschrägen</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="29"/>
         <source>Notch the corners</source>
         <translation>Kleine Ecken abschneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="31"/>
         <source>Cut the curves</source>
         <translation>Die Rundungen schneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="33"/>
         <source>Cut away the corners</source>
         <translation>Die Ecken wegschneiden</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="40"/>
         <source>Cut out %n opening(s) while the sheet is still whole and firm.</source>
         <translation>
             <numerusform>%n Öffnung ausschneiden, solange der Bogen noch ganz und fest ist.</numerusform>
@@ -2605,7 +2112,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="43"/>
         <source>Cut %n slit(s); nothing falls out.</source>
         <translation>
             <numerusform>%n Einschnitt schneiden; nichts fällt heraus.</numerusform>
@@ -2613,7 +2119,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="45"/>
         <source>Make %n slanting cut(s), each from the end of one score to the next.</source>
         <translation>
             <numerusform>%n schrägen Schnitt machen, vom Ende einer Rilllinie zur nächsten.</numerusform>
@@ -2621,7 +2126,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="48"/>
         <source>Make %n slanting cut(s), so that the flaps go in easily.</source>
         <translation>
             <numerusform>%n schrägen Schnitt machen, damit die Laschen leicht hineingehen.</numerusform>
@@ -2629,7 +2133,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="50"/>
         <source>Cut off %n small corner(s).</source>
         <translation>
             <numerusform>%n kleine Ecke abschneiden.</numerusform>
@@ -2637,7 +2140,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="52"/>
         <source>Make %n curved cut(s); trace them from the template.</source>
         <translation>
             <numerusform>%n Rundung schneiden, vorher von der Vorlage übertragen.</numerusform>
@@ -2645,7 +2147,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="54"/>
         <source>Make %n straight cut(s).</source>
         <translation>
             <numerusform>%n geraden Schnitt machen.</numerusform>
@@ -2653,7 +2154,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="61"/>
         <source>Cut in from the left edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Vom linken Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
@@ -2661,7 +2161,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="64"/>
         <source>Cut in from the right edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Vom rechten Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
@@ -2669,7 +2168,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="67"/>
         <source>Cut in from the bottom edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Vom unteren Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
@@ -2677,7 +2175,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="70"/>
         <source>Cut in from the top edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Vom oberen Rand bis zur Rilllinie %1 einschneiden, %n-mal.</numerusform>
@@ -2685,12 +2182,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/cut_words.cpp" line="106"/>
         <source>Take away the piece %1.</source>
         <translation>Das Eckstück %1 wegnehmen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="107"/>
         <source>Take away the %n piece(s) %1 to %2.</source>
         <translation>
             <numerusform>Das %n Eckstück %1 bis %2 wegnehmen.</numerusform>
@@ -2698,95 +2193,75 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="24"/>
         <source>Press “%1” onto the inside of “%2”.</source>
         <translation>„%1“ innen auf „%2“ drücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="27"/>
         <source>Press “%1” onto the outside of “%2”.</source>
         <translation>„%1“ außen auf „%2“ drücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="29"/>
         <source>Tuck “%1” in behind “%2”.</source>
         <translation>„%1“ hinter „%2“ einstecken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="32"/>
         <source>Slide “%1” over the outside of “%2”.</source>
         <translation>„%1“ außen über „%2“ schieben.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="34"/>
-        <location filename="../app/guide/join_words.cpp" line="36"/>
         <source>Lock “%1” into “%2”.</source>
         <translation>„%1“ in „%2“ einrasten lassen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="39"/>
         <source>“%1” comes to lie inside “%2”.</source>
         <translation>„%1“ liegt dann innen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="42"/>
         <source>“%1” comes to lie on the outside of “%2”.</source>
         <translation>„%1“ liegt dann außen auf „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="15"/>
         <source>Let the flap bend a little while it slides in.</source>
         <translation>Die Lasche darf sich beim Hineingleiten ein wenig biegen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="18"/>
         <source>Bend each petal a little and lay it over the next; the last goes under the first.</source>
         <translation>Jedes Blütenblatt etwas biegen und über das nächste legen; das letzte kommt unter das erste.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="23"/>
         <source>Roll the card into a tube and pinch its two ends flat, crosswise.</source>
         <translation>Den Karton zu einem Schlauch rollen und beide Enden über Kreuz flach drücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="26"/>
         <source>Press the curved scores in with your thumbs; the card bends by itself.</source>
         <translation>Die gebogenen Rilllinien mit den Daumen eindrücken; der Karton wölbt sich von selbst.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="82"/>
         <source>Put the pieces together</source>
         <translation>Die Teile zusammensetzen</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="88"/>
         <source>The pieces go one into the other: %1.</source>
         <translation>Die Teile zusammensetzen: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="120"/>
-        <location filename="../app/guide/step_words.cpp" line="134"/>
         <source>Take the liner off the tape, or put on the glue, just before.</source>
         <translation>Erst jetzt die Schutzfolie abziehen oder den Klebstoff auftragen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_html.cpp" line="74"/>
         <source>The finished piece</source>
         <translation>Das fertige Teil</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_html.cpp" line="81"/>
         <source>Figure of step %1: %2</source>
         <translation>Bild zu Schritt %1: %2</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_lengths.cpp" line="38"/>
         <source>%1 (%2)</source>
         <comment>a size in inches and in millimetres</comment>
         <translation>%1 (%2)</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="16"/>
         <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
         <translation>
             <numerusform>%n Bogen %1, %2, für das Teil „%3“</numerusform>
@@ -2794,7 +2269,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="33"/>
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n Bogen Karton, %1</numerusform>
@@ -2802,7 +2276,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="36"/>
         <source>%n sheet(s) of card, %1, for the piece “%2”</source>
         <translation>
             <numerusform>%n Bogen Karton, %1, für das Teil „%2“</numerusform>
@@ -2810,7 +2283,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="40"/>
         <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %n Streifen, zusammen %2</numerusform>
@@ -2818,7 +2290,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="43"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -2826,12 +2297,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="45"/>
         <source>%1 of ribbon, %2 wide</source>
         <translation>%1 Schleifenband, %2 breit</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="60"/>
         <source>(a roll of 25 m does for %n)</source>
         <translation>
             <numerusform>(eine 25-m-Rolle reicht für %n Schachtel)</numerusform>
@@ -2839,57 +2308,46 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="68"/>
         <source>Paper trimmer</source>
         <translation>Papierschneider</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="70"/>
         <source>Scoring board and scoring tool</source>
         <translation>Rillbrett und Rillwerkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="73"/>
         <source>Ball stylus, 1 to 1.5 mm</source>
         <translation>Prägestift (Kugel 1 bis 1,5 mm)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="76"/>
         <source>Bone folder</source>
         <translation>Falzbein</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="78"/>
         <source>Scissors, or a craft knife</source>
         <translation>Schere oder Bastelmesser</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="80"/>
         <source>Cutting mat</source>
         <translation>Schneidematte</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="82"/>
         <source>Safety ruler</source>
         <translation>Sicherheitslineal</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="115"/>
         <source>A first lesson</source>
         <translation>Für den Anfang</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="116"/>
         <source>With some practice</source>
         <translation>Mit etwas Übung</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="117"/>
         <source>For practised hands</source>
         <translation>Für geübte Hände</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="131"/>
         <source>about %n minute(s)</source>
         <translation>
             <numerusform>etwa %n Minute</numerusform>
@@ -2897,37 +2355,30 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="151"/>
         <source>You need</source>
         <translation>Material</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="152"/>
         <source>Tools</source>
         <translation>Werkzeug</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="153"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="154"/>
         <source>Steps</source>
         <translation>Schritte</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="29"/>
         <source>Cut the sheet of the piece “%1”</source>
         <translation>Den Bogen für das Teil „%1“ zuschneiden</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="31"/>
         <source>Cut the sheet</source>
         <translation>Den Bogen zuschneiden</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="36"/>
         <source>Trim %n sheet(s) of card to %1.</source>
         <translation>
             <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
@@ -2935,32 +2386,26 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="59"/>
         <source>Lay it down with the face up that becomes the inside, the longer measure as the figure shows.</source>
         <translation>Mit der Innenseite nach oben hinlegen, die lange Kante wie im Bild.</translation>
     </message>
     <message>
-        <location filename="../app/guide/score_words.cpp" line="30"/>
         <source>Score from side to side</source>
         <translation>Von Rand zu Rand rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/score_words.cpp" line="32"/>
         <source>Score the short lines</source>
         <translation>Die kurzen Linien rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/score_words.cpp" line="33"/>
         <source>Score the slanting and curved lines</source>
         <translation>Die schrägen und gebogenen Linien rillen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="66"/>
         <source>Fold and burnish</source>
         <translation>Falten und mit dem Falzbein nachziehen</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="74"/>
         <source>Fold %n line(s) towards you (dashed) and back again.</source>
         <translation>
             <numerusform>%n Linie zu sich hin falten (gestrichelt) und wieder zurück.</numerusform>
@@ -2968,7 +2413,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="77"/>
         <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
         <translation>
             <numerusform>%n Linie von sich weg falten (Strich-Punkt) und wieder zurück.</numerusform>
@@ -2976,12 +2420,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="80"/>
         <source>Press each fold sharp with the bone folder.</source>
         <translation>Jeden Falz mit dem Falzbein kräftig nachziehen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="38"/>
         <source>Trim %n sheet(s) of %1 to %2.</source>
         <translation>
             <numerusform>%n Bogen %1 auf %2 zuschneiden.</numerusform>
@@ -2989,17 +2431,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="53"/>
         <source>Write or print on it: “%1”.</source>
         <translation>Darauf schreiben oder drucken: „%1“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="94"/>
         <source>Turn the sheet over.</source>
         <translation>Den Bogen wenden.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="101"/>
         <source>Keep liquid glue ready for %n place(s): %1.</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle bereithalten: %1.</numerusform>
@@ -3007,7 +2446,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="102"/>
         <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
         <translation>
             <numerusform>%n Streifen Klebeband, %1 breit, aufkleben auf: %2. Die Schutzfolie noch nicht abziehen.</numerusform>
@@ -3015,17 +2453,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="152"/>
         <source>The sheet measures %1.</source>
         <translation>Maß des Zuschnitts: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="154"/>
         <source>The cut edge meets score line %1.</source>
         <translation>Die Schnittkante trifft auf die Rilllinie %1.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="156"/>
         <source>%n piece(s) have come off.</source>
         <translation>
             <numerusform>%n Eckstück liegt auf dem Tisch.</numerusform>
@@ -3033,37 +2468,30 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="158"/>
         <source>“%1” lies flat against the inside of “%2”.</source>
         <translation>„%1“ liegt flach innen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="160"/>
         <source>“%1” lies flat against the outside of “%2”.</source>
         <translation>„%1“ liegt flach außen an „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="163"/>
         <source>The fold of “%1” lies along the edge of “%2”.</source>
         <translation>Der Falz von „%1“ liegt an der Kante von „%2“.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="171"/>
         <source>Outside it measures %1.</source>
         <translation>Außenmaß: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/write_guide.cpp" line="49"/>
         <source>the name must end in .pdf or .html</source>
         <translation>der Name muss auf .pdf oder .html enden</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="16"/>
         <source>Glue on the mats</source>
         <translation>Die Zierpapiere aufkleben</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/extra_words.cpp" line="26"/>
         <source>“%1”: %n piece(s), onto %2.</source>
         <translation>
             <numerusform>„%1“: %n Stück, auf %2.</numerusform>
@@ -3071,114 +2499,92 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="31"/>
         <source>Lay each in the middle of its face, the pattern upright, and press it on.</source>
         <translation>Jedes in die Mitte seiner Fläche legen, das Muster aufrecht, und andrücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="37"/>
         <source>Glue on the label</source>
         <translation>Das Etikett aufkleben</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="39"/>
         <source>Glue the label onto the middle of its mat layer.</source>
         <translation>Das Etikett auf die Mitte seines Rahmenpapiers kleben.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="42"/>
         <source>Glue it onto the middle of “%1”.</source>
         <translation>Auf die Mitte von „%1“ kleben.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="49"/>
         <source>Glue in the film</source>
         <translation>Die Folie einkleben</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="52"/>
         <source>Put narrow tape or glue round the opening of “%1”, on the inside.</source>
         <translation>Schmales Klebeband oder Klebstoff innen rund um die Öffnung von „%1“ anbringen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="54"/>
         <source>Press the film on; it must not reach a fold.</source>
         <translation>Die Folie andrücken; sie darf nicht bis an einen Falz reichen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="60"/>
         <source>Tie the ribbon</source>
         <translation>Das Schleifenband binden</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="66"/>
         <source>Cut %1 of ribbon, %2 wide.</source>
         <translation>%1 Schleifenband abschneiden, %2 breit.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="69"/>
         <source>Lay it under the box, cross it on top, and tie a bow.</source>
         <translation>Unter die Schachtel legen, oben kreuzen und eine Schleife binden.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="70"/>
         <source>Lay it once round the box and tie a bow.</source>
         <translation>Einmal um die Schachtel legen und eine Schleife binden.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="92"/>
         <source>Slide the band on</source>
         <translation>Die Banderole überschieben</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="93"/>
         <source>Slide the band round the box, its seam at the back.</source>
         <translation>Die Banderole über die Schachtel schieben, die Naht nach hinten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="96"/>
         <source>Slide the box into the sleeve</source>
         <translation>Die Schachtel in die Hülse schieben</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="97"/>
         <source>Push it in from one end until both ends are flush.</source>
         <translation>Von einem Ende hineinschieben, bis beide Enden bündig sind.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="100"/>
         <source>Tie on the tag</source>
         <translation>Den Anhänger anbinden</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="101"/>
         <source>Thread ribbon or string through the hole and tie the tag on.</source>
         <translation>Schleifenband oder Kordel durch das Loch fädeln und den Anhänger anbinden.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="104"/>
         <source>Set in the insert</source>
         <translation>Den Einsatz einsetzen</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="107"/>
         <source>Lay in the greeting slip</source>
         <translation>Das Grußkärtchen einlegen</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="81"/>
         <source>%1 → “%2”</source>
         <comment>flaps, target</comment>
         <translation>%1 → „%2“</translation>
     </message>
     <message>
-        <location filename="../app/guide/panel_list.cpp" line="46"/>
         <source>“%1”</source>
         <comment>name of a panel</comment>
         <translation>„%1“</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/panel_list.cpp" line="42"/>
         <source>“%1” (all %n)</source>
         <translation>
             <numerusform>„%1“ (alle %n)</numerusform>
@@ -3186,7 +2592,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="76"/>
         <source>%n more line(s) fold along by themselves.</source>
         <translation>
             <numerusform>%n weitere Linie faltet sich von selbst mit.</numerusform>
@@ -3194,7 +2599,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="62"/>
         <source>(a roll of 25 yd does for %n)</source>
         <translation>
             <numerusform>(eine Rolle von 25 yd reicht für %n Schachtel)</numerusform>
@@ -3202,7 +2606,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="215"/>
         <source>All %n flap(s) lie flat where they belong.</source>
         <translation>
             <numerusform>Die %n Lasche liegt flach, wo sie hingehört.</numerusform>
@@ -3210,32 +2613,26 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="74"/>
         <source>Ball stylus with a fine ball, about 1/16 in</source>
         <translation>Prägestift mit feiner Kugel, etwa 1/16 in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="94"/>
         <source>Blades are sharp: work on a cutting mat along a safety ruler, keep your hand behind the blade, and let adults cut for children.</source>
         <translation>Klingen sind scharf: auf einer Schneidematte am Sicherheitslineal arbeiten, die Hand hinter der Klinge halten, für Kinder schneiden Erwachsene.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="102"/>
         <source>Card, ink, glue and tape may touch food only if their maker says so: wrap food, or line the box.</source>
         <translation>Karton, Farbe, Klebstoff und Klebeband sind nur dann für Lebensmittel geeignet, wenn der Hersteller es angibt: Lebensmittel einwickeln oder die Schachtel auslegen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="40"/>
         <source>Each comes to lie inside its panel: %1.</source>
         <translation>Jede liegt dann innen an ihrer Fläche: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="43"/>
         <source>Each comes to lie on the outside of its panel: %1.</source>
         <translation>Jede liegt dann außen auf ihrer Fläche: %1.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="72"/>
         <source>Fold %n line(s) as the arrows show: %1.</source>
         <translation>
             <numerusform>%n Linie falten, wie die Pfeile zeigen: %1.</numerusform>
@@ -3243,98 +2640,78 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="144"/>
         <source>Follow local rules.</source>
         <translation>Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="98"/>
         <source>Hot glue burns: if you use it in place of liquid glue, let adults do it and keep water at hand to cool skin.</source>
         <translation>Heißkleber verbrennt die Haut: wo er statt Flüssigkleber verwendet wird, kleben Erwachsene; Wasser zum Kühlen bereithalten.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="116"/>
         <source>It goes in from the open side, as the arrow shows.</source>
         <translation>Er kommt von der offenen Seite hinein, wie der Pfeil zeigt.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="108"/>
         <source>Lay it flat into the box; the product goes onto it.</source>
         <translation>Flach in die Schachtel legen; der Inhalt kommt darauf.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="35"/>
-        <location filename="../app/guide/join_words.cpp" line="37"/>
         <source>Lock each into its panel: %1.</source>
         <translation>Jede in ihrer Fläche einrasten lassen: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="108"/>
         <source>No flames in or near card: use LED lights only, with the battery compartment secured.</source>
         <translation>Keine Flammen in oder nahe bei Karton: nur LED-Lichter mit gesichertem Batteriefach.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="25"/>
         <source>Press each onto the inside of its panel: %1.</source>
         <translation>Jede innen auf ihre Fläche drücken: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="28"/>
         <source>Press each onto the outside of its panel: %1.</source>
         <translation>Jede außen auf ihre Fläche drücken: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="88"/>
         <source>Put the adhesive on the inside</source>
         <translation>Den Klebstoff auf die Innenseite auftragen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="87"/>
         <source>Put the adhesive on the outside</source>
         <translation>Den Klebstoff auf die Außenseite auftragen</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="112"/>
         <source>Put the product in</source>
         <translation>Den Inhalt hineinlegen</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="110"/>
         <source>Put the product in before the last panels close.</source>
         <translation>Den Inhalt hineinlegen, bevor sich die letzten Flächen schließen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/extra_words.cpp" line="105"/>
         <source>Set the insert into the box, its opening up.</source>
         <translation>Den Einsatz in die Schachtel setzen, die Öffnung nach oben.</translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="33"/>
         <source>Slide each over the outside of its panel: %1.</source>
         <translation>Jede außen über ihre Fläche schieben: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="115"/>
         <source>Slide it in from one open end, as the arrow shows.</source>
         <translation>Von einem offenen Ende hineinschieben, wie der Pfeil zeigt.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="106"/>
         <source>Small parts can be swallowed: not for children under three.</source>
         <translation>Kleinteile können verschluckt werden: nicht für Kinder unter drei Jahren.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="113"/>
         <source>Stand it in the opening of the insert.</source>
         <translation>In die Öffnung des Einsatzes stellen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="106"/>
         <source>Stay %1 away from folds and edges.</source>
         <translation>%1 Abstand zu Falzen und Rändern halten.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="98"/>
         <source>The other %n cut(s) run as the figure shows.</source>
         <translation>
             <numerusform>Der andere %n Schnitt verläuft, wie das Bild zeigt.</numerusform>
@@ -3342,12 +2719,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_words.cpp" line="90"/>
         <source>The trimmer’s blade is sharp: keep fingers behind the guard, lock the blade after use, and let adults cut for children.</source>
         <translation>Die Klinge am Papierschneider ist scharf: Finger hinter dem Fingerschutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/score_words.cpp" line="50"/>
         <source>Trace %n curved line(s) from the template with a stylus.</source>
         <translation>
             <numerusform>%n gebogene Linie mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
@@ -3355,7 +2730,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/score_words.cpp" line="45"/>
         <source>Trace %n slanting line(s) from the template with a stylus.</source>
         <translation>
             <numerusform>%n schräge Linie mit dem Prägestift von der Vorlage durchdrücken.</numerusform>
@@ -3363,77 +2737,62 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/join_words.cpp" line="30"/>
         <source>Tuck each in behind its panel: %1.</source>
         <translation>Jede hinter ihrer Fläche einstecken: %1.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="42"/>
         <source>Before the side stands upright, curl each tab inwards and put its end into the open end of the long side; push it in as you raise the side.</source>
         <translation>Bevor die Seite aufrecht steht, jede Lasche nach innen rund biegen und ihr Ende in das offene Ende der langen Seite stecken; beim Aufstellen der Seite ganz hineinschieben.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="47"/>
         <source>These sides are deep: roll one after the other, and curl the inner wall in your hand so that it clears the side opposite.</source>
         <translation>Diese Seiten sind tief: eine nach der anderen einrollen und dabei die Innenwand in der Hand rund biegen, damit sie an der gegenüberliegenden Seite vorbeigeht.</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_lengths.cpp" line="43"/>
         <source>1/32 in</source>
         <translation>1/32 in</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_lengths.cpp" line="44"/>
         <source>1/32 in (1 mm)</source>
         <translation>1/32 in (1 mm)</translation>
     </message>
     <message>
-        <location filename="../app/guide/guide_lengths.cpp" line="45"/>
         <source>1 mm</source>
         <translation>1 mm</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="129"/>
         <source>Glue the piece “%1” onto the piece “%2”</source>
         <translation>Das Teil „%1“ auf das Teil „%2“ kleben</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="137"/>
         <source>Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece “%3”, in the middle.</source>
         <translation>Das Teil „%1“, flach wie es ist, mittig auf die Innenseite von „%2“ des Teils „%3“ drücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="140"/>
         <source>Press the piece “%1”, flat as it is, onto the outside of “%2” of the piece “%3”, in the middle.</source>
         <translation>Das Teil „%1“, flach wie es ist, mittig auf die Außenseite von „%2“ des Teils „%3“ drücken.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="167"/>
         <source>A rim of %1 shows all round.</source>
         <translation>Ringsum ist ein Rand von %1 zu sehen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="168"/>
         <source>A rim of %1 shows at left and right, of %2 in front and behind.</source>
         <translation>Links und rechts ist ein Rand von %1 zu sehen, vorn und hinten von %2.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="29"/>
         <source>Press the two folded edges towards each other: the tube opens, the bottom swings down and its two long flaps hook into one another. Help with a finger from inside.</source>
         <translation>Die beiden gefalteten Kanten zueinander drücken: Die Hülle öffnet sich, der Boden klappt herunter, und seine beiden langen Laschen haken sich ineinander. Von innen mit einem Finger nachhelfen.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="34"/>
         <source>Push both sides in along their middle, swing the bottom up onto the outside of the back, and press all creases. So the bag is kept flat until it is filled.</source>
         <translation>Beide Seiten in ihrer Mitte eindrücken, den Boden außen an die Rückwand hochklappen und alle Falze andrücken. So bleibt die Tüte flach, bis sie gefüllt wird.</translation>
     </message>
     <message>
-        <location filename="../app/guide/fold_words.cpp" line="39"/>
         <source>Pull the sides out and push the bottom down from inside.</source>
         <translation>Die Seiten auseinanderziehen und den Boden von innen herunterdrücken.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="71"/>
         <source>Open %n line(s) as the arrows show: %1.</source>
         <translation>
             <numerusform>%n Linie öffnen, wie die Pfeile zeigen: %1.</numerusform>
@@ -3441,7 +2800,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/guide/step_words.cpp" line="44"/>
         <source>Measure it exactly, %1: no mark of the trimmer stands there.</source>
         <translation>Genau messen, %1: Dort steht keine Marke des Papierschneiders.</translation>
     </message>
@@ -3449,22 +2807,18 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>history</name>
     <message>
-        <location filename="../app/shell/history_actions.cpp" line="18"/>
         <source>Undo</source>
         <translation>Rückgängig</translation>
     </message>
     <message>
-        <location filename="../app/shell/history_actions.cpp" line="18"/>
         <source>Undo: %1</source>
         <translation>Rückgängig: %1</translation>
     </message>
     <message>
-        <location filename="../app/shell/history_actions.cpp" line="31"/>
         <source>Redo</source>
         <translation>Wiederherstellen</translation>
     </message>
     <message>
-        <location filename="../app/shell/history_actions.cpp" line="31"/>
         <source>Redo: %1</source>
         <translation>Wiederherstellen: %1</translation>
     </message>
@@ -3472,52 +2826,42 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>kits</name>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="38"/>
         <source>Take care</source>
         <translation>Vorsicht</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="39"/>
         <source>Trimmer blades cut: keep fingers behind the guard, lock the blade after use, and let adults cut for children. Follow local rules.</source>
         <translation>Die Klinge am Papierschneider ist scharf: Finger hinter dem Fingerschutz halten, die Klinge danach sichern, für Kinder schneiden Erwachsene. Örtliche Vorschriften beachten.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="88"/>
         <source>Shopping list</source>
         <translation>Einkaufsliste</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="89"/>
         <source>In each bag</source>
         <translation>In jede Tüte</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="93"/>
         <source>For the teacher</source>
         <translation>Für die Kursleitung</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="95"/>
         <source>What the offcuts could give, one or the other</source>
         <translation>Was die Reststücke hergeben könnten, das eine oder das andere</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="37"/>
         <source>The sheet has one good face: trace and score on the other.</source>
         <translation>Der Bogen hat nur eine schöne Seite: auf der anderen anzeichnen und rillen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="51"/>
         <source>Turn the sheet.</source>
         <translation>Den Bogen drehen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="54"/>
         <source>Take what is left after cut %1, turn it.</source>
         <translation>Den Rest aus Schnitt %1 drehen und anlegen.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="56"/>
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>%n Streifen aus Schnitt %1 um 90° gedreht anlegen.</numerusform>
@@ -3525,17 +2869,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="62"/>
         <source>Set %1, cut</source>
         <translation>%1 einstellen, schneiden</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="62"/>
         <source>Set %1, cut each</source>
         <translation>%1 einstellen, jeden schneiden</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="65"/>
         <source>Set %1, cut %n times</source>
         <translation>
             <numerusform>%1 einstellen, %n-mal schneiden</numerusform>
@@ -3543,7 +2884,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="66"/>
         <source>Set %1, cut each %n times</source>
         <translation>
             <numerusform>%1 einstellen, jeden %n-mal schneiden</numerusform>
@@ -3551,7 +2891,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="72"/>
         <source>%n strip(s)</source>
         <translation>
             <numerusform>%n Streifen</numerusform>
@@ -3559,17 +2898,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="78"/>
         <source>%1; what is left is %2</source>
         <translation>%1; der Rest ist %2</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="91"/>
         <source>Class kit</source>
         <translation>Kurspaket</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="95"/>
         <source>For %n people</source>
         <translation>
             <numerusform>Für %n Person</numerusform>
@@ -3577,7 +2913,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="97"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, und %n Reservesatz</numerusform>
@@ -3585,7 +2920,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="109"/>
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
             <numerusform>%n Bogen zum kleinsten Preis, nachgewiesen: billiger geht es nicht.</numerusform>
@@ -3593,7 +2927,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="111"/>
         <source>%n sheet(s); a cheaper choice is not ruled out.</source>
         <translation>
             <numerusform>%n Bogen; vielleicht geht es billiger.</numerusform>
@@ -3601,7 +2934,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="114"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n Bogen, nachgewiesen: mit weniger geht es nicht.</numerusform>
@@ -3609,7 +2941,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="115"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n Bogen; mindestens %1 sind nötig.</numerusform>
@@ -3617,17 +2948,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="124"/>
         <source>One more person would cost %1 in sheets.</source>
         <translation>Mit einer Person mehr kosten die Bögen %1 mehr.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="129"/>
         <source>One more person would take no further sheet.</source>
         <translation>Mit einer Person mehr wird kein weiterer Bogen gebraucht.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="132"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>Mit einer Person mehr wird %n Bogen mehr gebraucht.</numerusform>
@@ -3635,7 +2963,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="222"/>
         <source>%n offcut(s) of %1</source>
         <translation>
             <numerusform>%n Reststück von %1</numerusform>
@@ -3643,17 +2970,14 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="18"/>
         <source>%1 yd</source>
         <translation>%1 yd</translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="19"/>
         <source>%1 m</source>
         <translation>%1 m</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="32"/>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n Bogen %1, %2 (%3)</numerusform>
@@ -3661,7 +2985,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="41"/>
         <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
         <translation>
             <numerusform>Doppelseitiges Klebeband, %1 breit: %2 in %n Streifen</numerusform>
@@ -3669,7 +2992,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="44"/>
         <source>Ribbon %1 wide: %2 in %n piece(s)</source>
         <translation>
             <numerusform>Schleifenband %1 breit: %2 in %n Stück</numerusform>
@@ -3677,7 +2999,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="47"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Flüssigkleber für %n Stelle</numerusform>
@@ -3685,7 +3006,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="61"/>
         <source>%n pack(s) of %1</source>
         <translation>
             <numerusform>%n Packung %1</numerusform>
@@ -3693,7 +3013,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="68"/>
         <source>%n at hand</source>
         <translation>
             <numerusform>%n vorhanden</numerusform>
@@ -3701,7 +3020,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="69"/>
         <source>%n to buy</source>
         <translation>
             <numerusform>%n zu kaufen</numerusform>
@@ -3709,22 +3027,18 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="72"/>
         <source>costs %1</source>
         <translation>kostet %1</translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="100"/>
         <source>To buy in all: %1, which is %2 a set.</source>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz.</translation>
     </message>
     <message>
-        <location filename="../app/kits/shopping_words.cpp" line="101"/>
         <source>To buy in all: %1, which is %2 a set; some prices are not known.</source>
         <translation>Insgesamt zu kaufen: %1, das sind %2 je Satz; manche Preise sind nicht bekannt.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="163"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n Zuschnitt %1: %2, %3</numerusform>
@@ -3732,7 +3046,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="197"/>
         <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
         <translation>
             <numerusform>%1 für „%2“: das eine Teil kommt aus den Reststücken von %3</numerusform>
@@ -3740,7 +3053,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="207"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Aufteilung %1: %n Bogen %2 so schneiden</numerusform>
@@ -3748,8 +3060,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="143"/>
-        <location filename="../app/kits/kit_words.cpp" line="214"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n-mal %1: %2</numerusform>
@@ -3757,22 +3067,18 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/write_kit.cpp" line="60"/>
         <source>the name must end in .pdf, .json, .csv or .cwkit</source>
         <translation>der Name muss auf .pdf, .json, .csv oder .cwkit enden</translation>
     </message>
     <message>
-        <location filename="../app/kits/bag_labels.cpp" line="43"/>
         <source>Spare set</source>
         <translation>Reservesatz</translation>
     </message>
     <message>
-        <location filename="../app/kits/bag_labels.cpp" line="51"/>
         <source>Name:</source>
         <translation>Name:</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/bag_labels.cpp" line="60"/>
         <source>%n blank(s), see the packing list</source>
         <translation>
             <numerusform>%n Zuschnitt, siehe Packliste</numerusform>
@@ -3780,7 +3086,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="33"/>
         <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
         <translation>
             <numerusform>Am Tag davor: die Bögen schneiden, wie die Aufteilungen zeigen, etwa %n Minute.</numerusform>
@@ -3788,7 +3093,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="36"/>
         <source>Pack %n bag(s) by the list above and put a label on each.</source>
         <translation>
             <numerusform>%n Tüte nach der Liste oben packen und ein Etikett darauf kleben.</numerusform>
@@ -3796,7 +3100,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="42"/>
         <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
         <translation>
             <numerusform>Die Anleitung „%1“ %n-mal drucken, die Vorlage einmal.</numerusform>
@@ -3804,12 +3107,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="45"/>
         <source>%1 Welcome: show the finished pieces, and how blades are used safely.</source>
         <translation>%1 Begrüßung: die fertigen Schachteln zeigen, und wie man sicher mit Klingen umgeht.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="53"/>
         <source>%1 “%2”: %n minute(s), step by step from the guide.</source>
         <translation>
             <numerusform>%1 „%2“: %n Minute, Schritt für Schritt nach der Anleitung.</numerusform>
@@ -3817,52 +3118,42 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="57"/>
         <source>%1 Count the blades and tidy up.</source>
         <translation>%1 Klingen zählen und aufräumen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/teacher_words.cpp" line="58"/>
         <source>%1 The end.</source>
         <translation>%1 Ende.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_saving.cpp" line="31"/>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_saving.cpp" line="56"/>
         <source>Folder for the papers</source>
         <translation>Ordner für die Unterlagen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_saving.cpp" line="65"/>
         <source>Folder for the layouts</source>
         <translation>Ordner für die Aufteilungen</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_pages.cpp" line="91"/>
         <source>Left over, cut beyond what is needed</source>
         <translation>Übrig, über den Bedarf geschnitten</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="32"/>
         <source>Lay the sheet upright as drawn: its grain runs up and down.</source>
         <translation>Den Bogen hochkant legen wie gezeichnet: Die Laufrichtung geht von unten nach oben.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="33"/>
         <source>Lay the sheet on its long side as drawn: its grain runs up and down.</source>
         <translation>Den Bogen quer legen wie gezeichnet: Die Laufrichtung geht von unten nach oben.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="125"/>
         <source>One more person would cost at most %1 in sheets.</source>
         <translation>Mit einer Person mehr kosten die Bögen höchstens %1 mehr.</translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="133"/>
         <source>One more person would take at most %n sheet(s) more.</source>
         <translation>
             <numerusform>Mit einer Person mehr wird höchstens %n Bogen mehr gebraucht.</numerusform>
@@ -3870,7 +3161,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/machine_files.cpp" line="21"/>
         <source>%1, carrier %2: cut %n sheet(s)</source>
         <translation>
             <numerusform>%1, Trägermatte %2: %n Bogen schneiden</numerusform>
@@ -3878,12 +3168,10 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <location filename="../app/kits/machine_files.cpp" line="90"/>
         <source>Carrier sheets of %1 × %2. Test-cut one net of each card before the class; keep hands off a running machine and follow its maker’s safety notes.</source>
         <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
     <message>
-        <location filename="../app/kits/kit_words.cpp" line="33"/>
         <source>Mind the pattern’s way: lay the sheet as drawn.</source>
         <translation>Auf die Richtung des Musters achten: den Bogen wie gezeichnet legen.</translation>
     </message>
@@ -3891,292 +3179,234 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>labels</name>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="20"/>
         <source>%1</source>
         <translation>%1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="21"/>
         <source>page %1 of %2</source>
         <translation>Seite %1 von %2</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="22"/>
         <source>tile %1</source>
         <translation>Blatt %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="23"/>
         <source>blank %1 × %2</source>
         <translation>Zuschnitt %1 × %2</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="26"/>
         <source>The printed face becomes the inside.</source>
         <translation>Die bedruckte Seite wird innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="28"/>
         <source>Measure the bars before you cut: 100 mm and 4 in, both ways.</source>
         <translation>Vor dem Schneiden die Strecken messen: 100 mm und 4 in, in beiden Richtungen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="29"/>
         <source>joins %1</source>
         <translation>hier %1 anlegen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="30"/>
         <source>Cut along the thin frame and butt the tiles; the circles close.</source>
         <translation>Am dünnen Rahmen schneiden und die Blätter Kante an Kante legen; die Kreise müssen sich schließen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="32"/>
         <source>Lines</source>
         <translation>Linien</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="33"/>
         <source>cut</source>
         <translation>schneiden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="34"/>
         <source>score, fold towards you</source>
         <translation>rillen, zu sich hin falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="35"/>
         <source>score, fold away from you</source>
         <translation>rillen, von sich weg falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="36"/>
         <source>perforate</source>
         <translation>perforieren</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="37"/>
         <source>mark only, guides a cut</source>
         <translation>nur anzeichnen, führt einen Schnitt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="39"/>
         <source>glue here</source>
         <translation>hier kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="43"/>
         <source>cut away</source>
         <translation>wegschneiden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="44"/>
         <source>Score settings</source>
         <translation>Rillmaße</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="45"/>
         <source>All four sides:</source>
         <translation>Alle vier Seiten:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="46"/>
         <source>Both short sides:</source>
         <translation>Beide kurzen Seiten:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="47"/>
         <source>Both long sides:</source>
         <translation>Beide langen Seiten:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="48"/>
         <source>Left and right side:</source>
         <translation>Linke und rechte Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="49"/>
         <source>Bottom and top side:</source>
         <translation>Untere und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="58"/>
         <source>Left side:</source>
         <translation>Linke Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="59"/>
         <source>Right side:</source>
         <translation>Rechte Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="60"/>
         <source>Bottom side:</source>
         <translation>Untere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="61"/>
         <source>Top side:</source>
         <translation>Obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="62"/>
         <source>Score all the way across at %L.</source>
         <translation>Über die ganze Breite rillen bei %L.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="64"/>
         <source>Mark all the way across at %L, only to guide a cut.</source>
         <translation>Über die ganze Breite anzeichnen bei %L, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="66"/>
         <source>Score at %L from the %1 corner, from the edge down to line %2.</source>
         <translation>Bei %L von der Ecke %1 rillen, vom Rand bis zur Linie %2.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="69"/>
         <source>Mark at %L from the %1 corner, from the edge down to line %2, only to guide a cut.</source>
         <translation>Bei %L von der Ecke %1 anzeichnen, vom Rand bis zur Linie %2, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="73"/>
         <source>Score at %L from the %1 corner, down to a depth of %2.</source>
         <translation>Bei %L von der Ecke %1 rillen, %2 tief.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="75"/>
         <source>Mark at %L from the %1 corner, down to a depth of %2, only to guide a cut.</source>
         <translation>Bei %L von der Ecke %1 anzeichnen, %2 tief, nur als Hilfe zum Schneiden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="78"/>
         <source>Score from (%1, %2) to (%3, %4), counted from the lower left corner.</source>
         <translation>Von (%1, %2) nach (%3, %4) rillen, gezählt von der Ecke unten links.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="82"/>
         <source>This piece needs no score.</source>
         <translation>Dieses Teil braucht keine Rilllinie.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="83"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="84"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="85"/>
         <source>bottom</source>
         <translation>unten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="86"/>
         <source>top</source>
         <translation>oben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="87"/>
         <source>Measures</source>
         <translation>Maße</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="88"/>
         <source>%1, %2 thick</source>
         <translation>%1, %2 dick</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="89"/>
         <source>yes</source>
         <translation>ja</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="90"/>
         <source>no</source>
         <translation>nein</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="91"/>
         <source>%1: %2</source>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="40"/>
         <source>adhesive on the inside, which is up</source>
         <translation>Klebstoff auf der Innenseite, die oben liegt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="41"/>
         <source>adhesive on the outside, which is up</source>
         <translation>Klebstoff auf der Außenseite, die oben liegt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="42"/>
         <source>already on the other face</source>
         <translation>schon auf der anderen Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="50"/>
         <source>Left and bottom side:</source>
         <translation>Linke und untere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="51"/>
         <source>Left and top side:</source>
         <translation>Linke und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="52"/>
         <source>Right and bottom side:</source>
         <translation>Rechte und untere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="53"/>
         <source>Right and top side:</source>
         <translation>Rechte und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="54"/>
         <source>Left, right and bottom side:</source>
         <translation>Linke, rechte und untere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="55"/>
         <source>Left, right and top side:</source>
         <translation>Linke, rechte und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="56"/>
         <source>Left, bottom and top side:</source>
         <translation>Linke, untere und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="57"/>
         <source>Right, bottom and top side:</source>
         <translation>Rechte, untere und obere Seite:</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="24"/>
         <source>Make %1 of these.</source>
         <translation>%1-mal anfertigen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="25"/>
         <source>One drawing unit is 1 mm.</source>
         <translation>Eine Zeicheneinheit ist 1 mm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="38"/>
         <source>glue on the other face</source>
         <translation>auf der anderen Seite kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/label_text.cpp" line="81"/>
         <source>Trace the %1 curves from the template with a stylus.</source>
         <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
     </message>
@@ -4184,465 +3414,373 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>panels</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="104"/>
         <source>mat</source>
         <translation>Zierpapier</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="105"/>
         <source>label</source>
         <translation>Etikett</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="106"/>
         <source>mat layer</source>
         <translation>Rahmenpapier</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="107"/>
         <source>tag</source>
         <translation>Anhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="108"/>
         <source>mat layer of the tag</source>
         <translation>Rahmenpapier des Anhängers</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="109"/>
         <source>film</source>
         <translation>Folie</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="110"/>
         <source>greeting slip</source>
         <translation>Grußkärtchen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="111"/>
         <source>base</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="112"/>
         <source>front</source>
         <translation>Vorderwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="113"/>
         <source>back</source>
         <translation>Rückwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="114"/>
         <source>left</source>
         <translation>linke Seitenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="115"/>
         <source>right</source>
         <translation>rechte Seitenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="116"/>
         <source>wall</source>
         <translation>Wand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="117"/>
         <source>frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="118"/>
         <source>inner wall</source>
         <translation>Innenwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="119"/>
         <source>glue strip</source>
         <translation>Kleberand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="120"/>
         <source>front tab</source>
         <translation>vordere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="121"/>
         <source>back tab</source>
         <translation>hintere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="122"/>
         <source>side</source>
         <translation>Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="123"/>
         <source>lap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="124"/>
         <source>seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="125"/>
         <source>tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="126"/>
         <source>top lid</source>
         <translation>oberer Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="127"/>
         <source>bottom lid</source>
         <translation>unterer Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="128"/>
         <source>top dust flap</source>
         <translation>obere Staublasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="129"/>
         <source>bottom dust flap</source>
         <translation>untere Staublasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="130"/>
         <source>back corner</source>
         <translation>hintere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="131"/>
         <source>bottom</source>
         <translation>Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="132"/>
         <source>bottom flap</source>
         <translation>Bodenklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="133"/>
         <source>bottom glue tab</source>
         <translation>Boden-Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="134"/>
         <source>bottom hook</source>
         <translation>Bodenhaken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="135"/>
         <source>bottom panel</source>
         <translation>Bodenteil</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="136"/>
         <source>bottom shoulders</source>
         <translation>Bodenschultern</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="137"/>
         <source>bottom side</source>
         <translation>Bodenseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="138"/>
         <source>bottom tongue</source>
         <translation>Bodenzunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="139"/>
         <source>doubling</source>
         <translation>Doppelung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="140"/>
         <source>face</source>
         <translation>Fläche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="141"/>
         <source>foot</source>
         <translation>Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="142"/>
         <source>front corner</source>
         <translation>vordere Ecke</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="144"/>
         <source>gap flap</source>
         <translation>Füllklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="146"/>
         <source>hang tab</source>
         <translation>Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="147"/>
         <source>left ear</source>
         <translation>linkes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="148"/>
         <source>left tongue</source>
         <translation>linke Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="149"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="150"/>
         <source>petal</source>
         <translation>Blütenblatt</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="151"/>
         <source>right ear</source>
         <translation>rechtes Ohr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="152"/>
         <source>right tongue</source>
         <translation>rechte Zunge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="153"/>
         <source>rim</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="154"/>
         <source>roof</source>
         <translation>Dach</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="157"/>
         <source>tab</source>
         <translation>Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="158"/>
         <source>top</source>
         <translation>Oberseite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="159"/>
         <source>left gable</source>
         <translation>linker Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="160"/>
         <source>right gable</source>
         <translation>rechter Giebel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="161"/>
         <source>front handle</source>
         <translation>vorderer Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="162"/>
         <source>back handle</source>
         <translation>hinterer Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="163"/>
         <source>back fin</source>
         <translation>hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="164"/>
         <source>back flap</source>
         <translation>hintere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="166"/>
         <source>cover</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="167"/>
         <source>divider</source>
         <translation>Trennwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="168"/>
         <source>far flap</source>
         <translation>ferne Endklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="169"/>
         <source>flap</source>
         <translation>Klappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="170"/>
         <source>front fin</source>
         <translation>vorderer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="171"/>
         <source>front flap</source>
         <translation>vordere Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="177"/>
         <source>left back half</source>
         <translation>linke hintere Hälfte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="178"/>
         <source>left back fin</source>
         <translation>linker hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="180"/>
         <source>left fin</source>
         <translation>linker Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="181"/>
         <source>left flap</source>
         <translation>linke Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="182"/>
         <source>left front half</source>
         <translation>linke vordere Hälfte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="183"/>
         <source>left front fin</source>
         <translation>linker vorderer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="185"/>
         <source>left side</source>
         <translation>linke Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="186"/>
         <source>left tab</source>
         <translation>linke Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="187"/>
         <source>near flap</source>
         <translation>nahe Endklappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="188"/>
         <source>pocket</source>
         <translation>Tasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="189"/>
         <source>right back half</source>
         <translation>rechte hintere Hälfte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="190"/>
         <source>right back fin</source>
         <translation>rechter hinterer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="192"/>
         <source>right fin</source>
         <translation>rechter Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="193"/>
         <source>right flap</source>
         <translation>rechte Lasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="194"/>
         <source>right front half</source>
         <translation>rechte vordere Hälfte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="195"/>
         <source>right front fin</source>
         <translation>rechter vorderer Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="197"/>
         <source>right side</source>
         <translation>rechte Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="198"/>
         <source>right tab</source>
         <translation>rechte Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="200"/>
         <source>tip tab</source>
         <translation>Lasche an der Spitze</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_text.cpp" line="66"/>
         <source>%1 (%2)</source>
         <comment>face, piece</comment>
         <translation>%1 (%2)</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_text.cpp" line="103"/>
         <source>%1 %2</source>
         <comment>place, part</comment>
         <translation>%2 (%1)</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_text.cpp" line="100"/>
         <source>%1 %2</source>
         <comment>side, part</comment>
         <translation>%2 %1</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="155"/>
         <source>roof seam</source>
         <translation>Dachnaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="156"/>
         <source>hook</source>
         <translation>Haken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="172"/>
         <source>back foot</source>
         <translation>Fuß hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="173"/>
         <source>left foot</source>
         <translation>linker Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="174"/>
         <source>left back foot</source>
         <translation>linker hinterer Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="175"/>
         <source>right foot</source>
         <translation>rechter Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="176"/>
         <source>right back foot</source>
         <translation>rechter hinterer Fuß</translation>
     </message>
@@ -4650,132 +3788,106 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>pieces</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="216"/>
         <source>tray</source>
         <translation>Schale</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="217"/>
         <source>band</source>
         <translation>Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="218"/>
         <source>box</source>
         <translation>Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="219"/>
         <source>cup</source>
         <translation>Becher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="220"/>
         <source>lid</source>
         <translation>Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="221"/>
         <source>sleeve</source>
         <translation>Hülse</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="222"/>
         <source>solid</source>
         <translation>Körper</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="223"/>
         <source>bag</source>
         <translation>Tüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="224"/>
         <source>envelope</source>
         <translation>Umschlag</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="225"/>
         <source>inner cross</source>
         <translation>inneres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="226"/>
         <source>middle cross</source>
         <translation>mittleres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="227"/>
         <source>insert</source>
         <translation>Einsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="228"/>
         <source>long divider</source>
         <translation>lange Trennwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="229"/>
         <source>outer cross</source>
         <translation>äußeres Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="230"/>
         <source>pouch</source>
         <translation>Tüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="231"/>
         <source>scoop</source>
         <translation>Pommestüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="232"/>
         <source>short divider</source>
         <translation>kurze Trennwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="233"/>
         <source>wallet</source>
         <translation>Mappe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="234"/>
         <source>wrap</source>
         <translation>Hülle</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="235"/>
         <source>mat</source>
         <translation>Zierpapier</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="236"/>
         <source>label</source>
         <translation>Etikett</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="237"/>
         <source>mat layer</source>
         <translation>Rahmenpapier</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="238"/>
         <source>tag</source>
         <translation>Anhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="239"/>
         <source>mat layer of the tag</source>
         <translation>Rahmenpapier des Anhängers</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="240"/>
         <source>film</source>
         <translation>Folie</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="241"/>
         <source>greeting slip</source>
         <translation>Grußkärtchen</translation>
     </message>
@@ -4783,42 +3895,34 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>places</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="205"/>
         <source>front</source>
         <translation>vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="206"/>
         <source>back</source>
         <translation>hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="207"/>
         <source>left</source>
         <translation>links</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="208"/>
         <source>right</source>
         <translation>rechts</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="209"/>
         <source>left front</source>
         <translation>links vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="210"/>
         <source>left back</source>
         <translation>links hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="211"/>
         <source>right front</source>
         <translation>rechts vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="212"/>
         <source>right back</source>
         <translation>rechts hinten</translation>
     </message>
@@ -4826,387 +3930,310 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>problems</name>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="85"/>
         <source>“%1”</source>
         <translation>„%1“</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="93"/>
         <source>along its length</source>
         <translation>in der Länge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="96"/>
         <source>across its width</source>
         <translation>in der Breite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="98"/>
         <source>in its height</source>
         <translation>in der Höhe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="156"/>
         <source>“%1” is not a length. Type something like 2 5/16 in, 58.7 mm or 5,87 cm.</source>
         <translation>„%1“ ist keine Länge. Zum Beispiel 2 5/16 in, 58,7 mm oder 5,87 cm eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="159"/>
         <source>“%1” is too large for a length. Stay below 100 m.</source>
         <translation>„%1“ ist als Länge zu groß. Unter 100 m bleiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="161"/>
         <source>“%1” divides by zero. Type a fraction such as 5/16.</source>
         <translation>„%1“ teilt durch null. Einen Bruch wie 5/16 eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="163"/>
         <source>Two panels are called %1. Give one of them another name.</source>
         <translation>Zwei Flächen heißen %1. Einer davon einen anderen Namen geben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="165"/>
         <source>The outline of %1 crosses itself. Change the measures beside it.</source>
         <translation>Der Umriss von %1 kreuzt sich selbst. Die Maße daneben ändern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="168"/>
         <source>The panel %1 has only %2 mm² left. Make the measures beside it larger.</source>
         <translation>Von der Fläche %1 bleiben nur %2 mm². Die Maße daneben größer machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="171"/>
         <source>The panels %1 and %2 overlap on the sheet by %3 mm². Make one of them shorter or narrower.</source>
         <translation>Die Flächen %1 und %2 überdecken sich auf dem Bogen um %3 mm². Eine davon kürzer oder schmaler machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="176"/>
         <source>The score between %1 and %2 leaves the edge they share. Make the flap no longer than that edge.</source>
         <translation>Die Rilllinie zwischen %1 und %2 verlässt ihre gemeinsame Kante. Die Lasche nicht länger als diese Kante machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="181"/>
         <source>The score of %1 is only %2 long. Make the flap wider at its score.</source>
         <translation>Die Rilllinie von %1 ist nur %2 lang. Die Lasche an der Rilllinie breiter machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="184"/>
         <source>The flap %1 is %2 wide; adhesive needs %3. Make the flap wider or choose thinner card.</source>
         <translation>Die Lasche %1 ist %2 breit; Klebstoff braucht %3. Die Lasche breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="189"/>
         <source>An opening reaches over the edge of %1. Make it smaller or move it inwards.</source>
         <translation>Eine Öffnung reicht über den Rand von %1. Kleiner machen oder nach innen rücken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="192"/>
         <source>%1 is to be joined to a panel that does not exist. Name a panel of this net.</source>
         <translation>%1 soll an einer Fläche hängen, die es nicht gibt. Eine Fläche dieses Netzes nennen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="195"/>
         <source>The net falls into %1 pieces. Every panel must hang on the others by a score.</source>
         <translation>Das Netz zerfällt in %1 Teile. Jede Fläche muss mit einer Rilllinie an den anderen hängen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="199"/>
         <source>Folded, %1 stands %3 away from %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet steht %1 um %3 von %2 ab. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="204"/>
         <source>Folded, %3 percent of %1 reaches past %2. Make the flap smaller.</source>
         <translation>Gefaltet ragen %3 Prozent von %1 über %2 hinaus. Die Lasche kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="207"/>
         <source>Folded, the score of %1 lies %3 away from the edge of %2. Change the measures between them so that they meet.</source>
         <translation>Gefaltet liegt die Rilllinie von %1 um %3 neben der Kante von %2. Die Maße dazwischen so ändern, dass sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="212"/>
         <source>Folded, the creases round %1 leave a gap of %2. Change the measures beside it so that they meet.</source>
         <translation>Gefaltet lassen die Falze um %1 eine Lücke von %2. Die Maße daneben ändern, damit sie sich treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="217"/>
         <source>On the way, in the step “%3”, %1 would pass through %2. Fold in another order or make one of them shorter.</source>
         <translation>Unterwegs, im Schritt „%3“, ginge %1 durch %2 hindurch. In anderer Reihenfolge falten oder eines davon kürzen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="224"/>
         <source>There is no style “%1”. Choose one that “creasewright styles” lists.</source>
         <translation>Es gibt kein Modell „%1“. Eines wählen, das „creasewright styles“ aufzählt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="227"/>
         <source>The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.</source>
         <translation>Das Modell %1 hat kein Maß „%2“. „creasewright styles“ zählt die vorhandenen auf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="231"/>
         <source>“%2” cannot be read as %1. Type a length such as 2 5/16 in or 58.7 mm, or a whole number where pieces are counted.</source>
         <translation>„%2“ ist nicht als %1 zu lesen. Eine Länge wie 2 5/16 in oder 58,7 mm eingeben, oder eine ganze Zahl, wo gezählt wird.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="237"/>
         <source>%1 is %2, and %3 is the least that works here. Make it %3 or more.</source>
         <translation>%1 ist %2, nötig sind mindestens %3. Auf %3 oder mehr ändern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="240"/>
         <source>%1 is %2, and %3 is the most that fits here. Make it %3 or less.</source>
         <translation>%1 ist %2, möglich sind höchstens %3. Auf %3 oder weniger ändern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="245"/>
         <source>“%1” is not a product. Type something like box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm or card:85.6x54x0.76mm.</source>
         <translation>„%1“ ist kein Inhalt. Zum Beispiel box:60x35x120mm, cylinder:40x120mm, sphere:42.7mm, tube:35x20x110mm oder card:85.6x54x0.76mm eingeben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="250"/>
         <source>A side of the product is %1. Stay at %2 or below.</source>
         <translation>Eine Seite des Inhalts ist %1. Höchstens %2 nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="252"/>
         <source>A side of the product is %1. Make it at least %2.</source>
         <translation>Eine Seite des Inhalts ist %1. Mindestens %2 nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="256"/>
         <source>The card is %1 thick. Choose one of %2 or less.</source>
         <translation>Der Karton ist %1 dick. Einen von höchstens %2 wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="258"/>
         <source>There is no ease “%1”. Choose snug, easy or loose.</source>
         <translation>„%1“ ist keine Angabe für die Luft. snug (knapp), easy (normal) oder loose (locker) wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="260"/>
         <source>There is no tool grid “%1”. Choose 1/8in, 1/16in, 1mm or none.</source>
         <translation>Es gibt kein Werkzeugraster „%1“. 1/8in, 1/16in, 1mm oder none (keins) wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="262"/>
         <source>There is no extra “%1”. Choose one that “creasewright extras” lists.</source>
         <translation>Es gibt kein Extra „%1“. Eines wählen, das „creasewright extras“ aufführt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="265"/>
         <source>The extra “%1” finds no place on this box. Leave it out or choose another style.</source>
         <translation>Das Extra „%1“ findet an dieser Schachtel keinen Platz. Weglassen oder ein anderes Modell wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="269"/>
         <source>The extra “%1” belongs to a face “%2” that does not show. Choose another face.</source>
         <translation>Das Extra „%1“ gehört zu einer Fläche „%2“, die nicht zu sehen ist. Eine andere Fläche wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="273"/>
         <source>The extra “%1” needs %2, and the box leaves %3. Make it smaller.</source>
         <translation>Das Extra „%1“ braucht %2, und die Schachtel lässt %3. Kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="286"/>
         <source>Two scores on %1 are only %2 apart; below %3 the card may tear or not fold clean. Make the strip wider or choose thinner card.</source>
         <translation>Zwei Rilllinien an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="312"/>
         <source>There is no paper “%1”. Choose one such as a4 or letter.</source>
         <translation>Es gibt kein Papier „%1“. Eines wie a4 oder letter wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="314"/>
         <source>A margin of %1 leaves no room on %2. Choose a smaller margin or larger paper.</source>
         <translation>Eine Randbreite von %1 lässt auf %2 keinen Platz. Eine kleinere Randbreite oder größeres Papier wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="318"/>
         <source>The template would take %1 pages, more than %2. Choose larger paper or a smaller design.</source>
         <translation>Die Vorlage bräuchte %1 Seiten, mehr als %2. Größeres Papier oder einen kleineren Entwurf wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="323"/>
         <source>There is nothing to cut, or nothing to cut it from. Add a design and a sheet.</source>
         <translation>Es fehlt ein Entwurf oder ein Bogen dafür. Einen Entwurf und einen Bogen hinzufügen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="327"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Make the design smaller.</source>
         <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Den Entwurf kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="332"/>
         <source>The blank of “%1”, %2 × %3, is larger than every sheet. Add a sheet such as %4, or make the design smaller.</source>
         <translation>Der Zuschnitt von „%1“, %2 × %3, ist größer als jeder Bogen. Einen Bogen wie %4 hinzufügen oder den Entwurf kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="337"/>
         <source>The sheets at hand do not suffice. Add sheets or take fewer sets.</source>
         <translation>Die vorhandenen Bögen reichen nicht. Bögen hinzufügen oder weniger Sätze nehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="339"/>
         <source>%2 is no number for the field “%1”. Choose one from %3 to %4.</source>
         <translation>%2 ist keine Zahl für das Feld „%1“. Eine von %3 bis %4 wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="352"/>
         <source>“%1” is not a Creasewright kit. Choose a .cwkit file.</source>
         <translation>„%1“ ist kein Creasewright-Kurspaket. Eine Datei .cwkit wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="354"/>
         <source>Row %2 of “%1” cannot be read: “%3”. Correct it and read the table again.</source>
         <translation>Zeile %2 von „%1“ ist nicht lesbar: „%3“. Berichtigen und die Tabelle noch einmal lesen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="357"/>
         <source>The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or add a sheet with the other grain.</source>
         <translation>Der Zuschnitt von „%1“, %2 × %3, passt in Laufrichtung auf keinen Bogen. Drehen lassen oder einen Bogen mit der anderen Laufrichtung hinzufügen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="362"/>
         <source>“%1” has no piece “%2”. Its pieces are: %3.</source>
         <translation>„%1“ hat kein Teil „%2“. Seine Teile sind: %3.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="365"/>
         <source>“%1” cannot be read (%2). Check the name and that you may open it.</source>
         <translation>„%1“ lässt sich nicht lesen (%2). Den Namen prüfen und ob die Datei geöffnet werden darf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="368"/>
         <source>“%1” cannot be written (%2). Choose a folder you may write to, with room left.</source>
         <translation>„%1“ lässt sich nicht schreiben (%2). Einen Ordner wählen, in den geschrieben werden darf und der Platz hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="377"/>
         <source>“%1” is not a Creasewright design. Choose a .cwdesign file.</source>
         <translation>„%1“ ist kein Creasewright-Entwurf. Eine .cwdesign-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="379"/>
         <source>“%1” was saved by a newer Creasewright (format %2; this one reads up to %3). Open it with the newer program.</source>
         <translation>„%1“ wurde mit einem neueren Creasewright gespeichert (Format %2; dieses liest bis %3). Mit dem neueren Programm öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="399"/>
         <source>“%2” is not a value for the field “%1”. Correct it or open another copy.</source>
         <translation>„%2“ ist kein Wert für das Feld „%1“. Berichtigen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="342"/>
         <source>There are %1 names for %2 sets. Raise the number of people or leave names out.</source>
         <translation>%1 Namen für %2 Sätze. Die Zahl der Personen erhöhen oder Namen weglassen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="347"/>
         <source>The cutting plan that was found is wrong (%2 “%1”) and is kept back: a fault of the program. Another number of people or another sheet may do.</source>
         <translation>Der gefundene Schneideplan ist falsch (%2 „%1“) und wird zurückgehalten: ein Fehler des Programms. Mit einer anderen Zahl von Personen oder einem anderen Bogen geht es vielleicht.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="372"/>
         <source>“%1” has %2 bytes, more than the %3 such a file may have. Choose one saved by this program.</source>
         <translation>„%1“ hat %2 Bytes, mehr als die %3, die eine solche Datei haben darf. Eine wählen, die dieses Programm gespeichert hat.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="397"/>
         <source>The file has no field “%1”. Add it or open another copy.</source>
         <translation>Der Datei fehlt das Feld „%1“. Es ergänzen oder eine andere Kopie öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="385"/>
         <source>“%1” is not a Creasewright bundle. Choose a .cwbundle file.</source>
         <translation>„%1“ ist keine Creasewright-Sammlung. Eine .cwbundle-Datei wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="387"/>
         <source>The roll “%1” is %2 m long, more than the %3 m a roll may have. Shorten it.</source>
         <translation>Die Rolle „%1“ ist %2 m lang, mehr als die %3 m, die eine Rolle haben darf. Die Länge verringern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="390"/>
         <source>The list “%1” has %2 entries, more than the %3 it may have. Take some away.</source>
         <translation>Die Liste „%1“ hat %2 Einträge, mehr als die %3, die sie haben darf. Einige wegnehmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="393"/>
         <source>The text of “%1” has %2 characters, more than the %3 it may have. Shorten it.</source>
         <translation>Der Text von „%1“ hat %2 Zeichen, mehr als die %3, die er haben darf. Den Text kürzen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="104"/>
         <source>%1 %2 or more</source>
         <translation>%1 auf %2 oder mehr</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="108"/>
         <source>The folded piece leaves %1 for the product %2, and %3 is needed. Make %4, or choose a snugger ease.</source>
         <translation>Gefaltet bleiben für den Inhalt %2 %1, nötig sind %3. %4 setzen oder weniger Luft wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="112"/>
         <source>The folded piece leaves %1 for the product %2, and %3 is needed. This style does not suit the product: choose another style or a snugger ease.</source>
         <translation>Gefaltet bleiben für den Inhalt %2 %1, nötig sind %3. Diese Form passt nicht zum Inhalt: eine andere Form oder weniger Luft wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="120"/>
         <source>This style cannot be made of this card: nothing is right for %1. Choose thinner card or another style.</source>
         <translation>Diese Form lässt sich aus diesem Karton nicht machen: Für %1 passt kein Maß. Dünneren Karton oder eine andere Form wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="125"/>
         <source>This style does not suit the product: %1 would have to be %2, and %3 is the most it can be. Choose another style.</source>
         <translation>Diese Form passt nicht zum Inhalt: %1 müsste %2 sein, höchstens möglich sind %3. Eine andere Form wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="292"/>
         <source>The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half through on the outside of each fold, or choose thinner card.</source>
         <translation>Der Karton für %1 ist %2 dick; über %3 kann er an der Rilllinie brechen. Jede Linie außen halb durchschneiden oder dünneren Karton wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="297"/>
         <source>The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang over the edge, or choose a wider board.</source>
         <translation>Der Zuschnitt für %1, %2 × %3, ist größer als das Rillbrett von %4. Ihn über den Rand hängen lassen oder ein breiteres Brett wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="302"/>
         <source>The blank of %1, %2 × %3, is larger than every sheet at hand. Get larger card or make the design smaller.</source>
         <translation>Der Zuschnitt für %1, %2 × %3, ist größer als jeder vorhandene Bogen. Größeren Karton besorgen oder den Entwurf kleiner machen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="307"/>
         <source>The template takes %1 pages of %3, more than %2 to put together. Choose larger paper, or draw the blank by its measures.</source>
         <translation>Die Vorlage braucht %1 Seiten %3, mehr als %2 zum Zusammensetzen. Größeres Papier wählen oder den Zuschnitt nach Maß anzeichnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="138"/>
         <source>There is no card “%1”. Choose one that “creasewright cards” lists, or give its thickness, such as 0.3mm, 12pt or 300gsm.</source>
         <translation>Es gibt keinen Karton „%1“. Einen wählen, den „creasewright cards“ auflistet, oder die Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="143"/>
         <source>There is no card “%1”. Like it are: %2. Choose one, or give a thickness, such as 0.3mm, 12pt or 300gsm.</source>
         <translation>Es gibt keinen Karton „%1“. Ähnlich heißen: %2. Einen davon wählen oder eine Dicke angeben, etwa 0.3mm, 12pt oder 300gsm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="276"/>
         <source>The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another face.</source>
         <translation>Das Extra „%1“ findet auf %2 neben %3 keinen Platz. Kleiner machen oder eine andere Fläche wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="281"/>
         <source>The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one of them smaller or choose another face.</source>
         <translation>Das Extra „%1“ auf %2 wird vom Extra „%3“ ganz oder teilweise verdeckt. Eines von beiden kleiner machen oder eine andere Fläche wählen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/problem_text.cpp" line="246"/>
         <source>No cutting plan was found. Plan again without stopping, or add sheets: those at hand may just not suffice.</source>
         <translation>Kein Schnittplan gefunden. Noch einmal planen, ohne anzuhalten, oder Bögen hinzufügen: Die vorhandenen reichen vielleicht knapp nicht.</translation>
     </message>
@@ -5214,67 +4241,50 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>products</name>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="21"/>
-        <location filename="../app/panels/product_fields.cpp" line="31"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="22"/>
-        <location filename="../app/panels/product_fields.cpp" line="33"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="23"/>
-        <location filename="../app/panels/product_fields.cpp" line="25"/>
-        <location filename="../app/panels/product_fields.cpp" line="34"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="25"/>
-        <location filename="../app/panels/product_fields.cpp" line="27"/>
         <source>Diameter</source>
         <translation>Durchmesser</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="29"/>
         <source>Crimp width</source>
         <translation>Breite des Tubenendes</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="30"/>
         <source>Body thickness</source>
         <translation>Dicke des Körpers</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="35"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="43"/>
         <source>Box</source>
         <translation>Quader</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="45"/>
         <source>Cylinder</source>
         <translation>Zylinder</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="47"/>
         <source>Ball</source>
         <translation>Kugel</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="49"/>
         <source>Tube</source>
         <translation>Tube</translation>
     </message>
     <message>
-        <location filename="../app/panels/product_fields.cpp" line="51"/>
         <source>Flat card</source>
         <translation>Karte</translation>
     </message>
@@ -5282,384 +4292,306 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>stages</name>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="18"/>
         <source>roll the long sides</source>
         <translation>die langen Seiten einrollen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="19"/>
         <source>raise the long sides</source>
         <translation>die langen Seiten aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="20"/>
-        <location filename="../app/bridge/core_words.cpp" line="60"/>
         <source>fold the tabs</source>
         <translation>die Laschen falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="29"/>
         <source>roll the short sides</source>
         <translation>die kurzen Seiten einrollen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="30"/>
         <source>raise the short sides</source>
         <translation>die kurzen Seiten aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="31"/>
         <source>wrap the narrow part round</source>
         <translation>den schmalen Teil herumlegen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="32"/>
         <source>wrap the wide part round and glue</source>
         <translation>den breiten Teil herumlegen und kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="33"/>
         <source>fold the walls and glue the seam</source>
         <translation>die Wände falten und die Naht kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="34"/>
         <source>fold in the bottom dust flaps</source>
         <translation>die unteren Staublaschen einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="35"/>
         <source>fold the bottom tuck flap</source>
         <translation>die untere Einstecklasche falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="36"/>
         <source>close the bottom lid</source>
         <translation>den unteren Deckel schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="37"/>
         <source>fold in the top dust flaps</source>
         <translation>die oberen Staublaschen einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="38"/>
         <source>fold the top tuck flap</source>
         <translation>die obere Einstecklasche falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="39"/>
         <source>close the top lid</source>
         <translation>den oberen Deckel schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="40"/>
         <source>close the bottom</source>
         <translation>den Boden schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="41"/>
         <source>fold in the bottom flaps</source>
         <translation>die Bodenklappen einschlagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="42"/>
         <source>fold the bottom panel</source>
         <translation>das Bodenteil einschlagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="43"/>
         <source>fold the sides of the bottom</source>
         <translation>die Seiten des Bodens einschlagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="44"/>
         <source>fold the bottom tabs</source>
         <translation>die Bodenlaschen einschlagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="45"/>
         <source>tuck in the bottom tongue</source>
         <translation>die Bodenzunge einstecken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="46"/>
         <source>fold the corner tabs</source>
         <translation>die Ecklaschen falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="47"/>
         <source>fold the ears</source>
         <translation>die Ohren falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="48"/>
         <source>fold and close the faces</source>
         <translation>die Flächen falten und schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="49"/>
         <source>fold the gap flaps</source>
         <translation>die Füllklappen falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="50"/>
         <source>fold out both halves of the handle</source>
         <translation>beide Hälften des Griffs nach außen falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="51"/>
         <source>double the hang tab</source>
         <translation>den Aufhänger doppelt falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="52"/>
         <source>close the lid</source>
         <translation>den Deckel schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="53"/>
         <source>fold and glue the lid&apos;s tabs</source>
         <translation>die Deckellaschen falten und kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="54"/>
         <source>fold the lid&apos;s walls</source>
         <translation>die Deckelwände falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="55"/>
         <source>raise the long walls</source>
         <translation>die langen Wände aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="56"/>
         <source>close the petals one over the other</source>
         <translation>die Blütenblätter übereinanderlegen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="57"/>
         <source>roll the walls over the tabs</source>
         <translation>die Wände über die Laschen rollen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="58"/>
         <source>fold in the sides and close the roof</source>
         <translation>die Seiten einfalten und das Dach schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="59"/>
         <source>raise the short walls</source>
         <translation>die kurzen Wände aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="61"/>
         <source>raise the walls</source>
         <translation>die Wände aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="62"/>
         <source>wrap round and glue the seam</source>
         <translation>herumlegen und die Naht kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="63"/>
         <source>close the base over the tabs</source>
         <translation>den Boden über die Laschen schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="64"/>
         <source>fold the tuck flap</source>
         <translation>die Einstecklasche falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="65"/>
         <source>fold the back and the seam</source>
         <translation>die Rückwand und die Naht falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="67"/>
         <source>close the back of the roof</source>
         <translation>die hintere Dachhälfte schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="68"/>
         <source>raise the back and glue its tabs</source>
         <translation>die Rückwand aufstellen und ihre Laschen ankleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="69"/>
         <source>fold the cover over</source>
         <translation>den Deckel überschlagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="70"/>
         <source>fold the strip of the cover</source>
         <translation>den Streifen des Deckels falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="71"/>
         <source>fold in the feet</source>
         <translation>die Füße einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="72"/>
-        <location filename="../app/bridge/core_words.cpp" line="74"/>
         <source>fold the fins</source>
         <translation>die Stege falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="75"/>
         <source>close the flap</source>
         <translation>die Klappe schließen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="76"/>
         <source>glue the front of the roof</source>
         <translation>die vordere Dachhälfte ankleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="77"/>
         <source>fold in the gable flaps</source>
         <translation>die Giebellaschen einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="86"/>
         <source>raise the left wall</source>
         <translation>die linke Wand aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="87"/>
         <source>fold down the legs</source>
         <translation>die Beine nach unten falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="88"/>
         <source>fold the flaps of the lid</source>
         <translation>die Laschen des Deckels falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="89"/>
         <source>fold up the pocket and glue its tabs</source>
         <translation>die Tasche hochfalten und ihre Laschen ankleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="90"/>
         <source>fold the sides of the pocket</source>
         <translation>die Seiten der Tasche falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="91"/>
         <source>press in the curved ends</source>
         <translation>die gebogenen Enden eindrücken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="92"/>
         <source>fold the tuck at the ridge</source>
         <translation>die Einstecklasche am First falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="93"/>
         <source>raise the right wall and glue it to the tab</source>
         <translation>die rechte Wand aufstellen und an die Lasche kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="94"/>
         <source>fold in the side flaps</source>
         <translation>die Seitenklappen einfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="95"/>
         <source>fold up the strip</source>
         <translation>den Streifen hochfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="96"/>
         <source>fold up the strips</source>
         <translation>die Streifen hochfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="97"/>
         <source>close the tube and glue the seams</source>
         <translation>den Schlauch schließen und die Nähte kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="98"/>
         <source>fold the back over and glue it</source>
         <translation>die Rückseite überschlagen und ankleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="99"/>
         <source>fold the walls and the seam</source>
         <translation>die Wände und die Klebenaht falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="100"/>
         <source>bring the last wall round and glue the seam</source>
         <translation>die letzte Wand herumführen und die Naht kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="26"/>
         <source>fold the strips and inner walls of the long sides</source>
         <translation>Kleberänder und Innenwände der langen Seiten falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="28"/>
         <source>fold the strips and inner walls of the short sides</source>
         <translation>Kleberänder und Innenwände der kurzen Seiten falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="21"/>
         <source>raise the long sides against the tabs</source>
         <translation>die langen Seiten an den Laschen aufstellen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="22"/>
         <source>roll the long sides over the tabs</source>
         <translation>die langen Seiten über die Laschen einrollen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="24"/>
         <source>roll the short sides in, their mitres on top</source>
         <translation>die kurzen Seiten einrollen, die Gehrungen obenauf</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="73"/>
         <source>hook the halves of the handle together</source>
         <translation>die Hälften des Griffs ineinanderhaken</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="79"/>
         <source>fold the bottom flaps up and their tabs back</source>
         <translation>die Bodenlaschen hochfalten und ihre Klebelaschen zurückfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="80"/>
         <source>glue bottom and seam flat</source>
         <translation>Boden und Klebenaht flach liegend kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="81"/>
         <source>open the box</source>
         <translation>die Schachtel öffnen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="82"/>
         <source>fold flat and glue the seam</source>
         <translation>flach falten und die Klebenaht kleben</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="83"/>
         <source>open the tube</source>
         <translation>die Hülle öffnen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="84"/>
         <source>fold the sides in and the bag flat</source>
         <translation>die Seiten eindrücken und die Tüte flach falten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/core_words.cpp" line="85"/>
         <source>open the bag</source>
         <translation>die Tüte öffnen</translation>
     </message>
@@ -5667,87 +4599,70 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>stock</name>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="28"/>
         <source>Own code</source>
         <translation>Eigene Nummer</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="29"/>
         <source>Name</source>
         <translation>Name</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="30"/>
         <source>Card</source>
         <translation>Karton</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="31"/>
         <source>g/m²</source>
         <translation>g/m²</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="32"/>
         <source>Sold as (65 lb cover)</source>
         <translation>Verkauft als (65 lb cover)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="33"/>
         <source>Thickness</source>
         <translation>Dicke</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="34"/>
         <source>Good faces (1, 2)</source>
         <translation>Schöne Seiten (1, 2)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="35"/>
         <source>Kind</source>
         <translation>Art</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="36"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="37"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="38"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="39"/>
         <source>Pieces in a pack</source>
         <translation>Stück je Packung</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="40"/>
         <source>Price</source>
         <translation>Preis</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="41"/>
         <source>Grain (long, short)</source>
         <translation>Laufrichtung (long, short)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="42"/>
         <source>Pattern upright (1)</source>
         <translation>Muster aufrecht (1)</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="43"/>
         <source>At hand</source>
         <translation>Vorhanden</translation>
     </message>
     <message>
-        <location filename="../app/stock/stock_window.cpp" line="44"/>
         <source>No more (1)</source>
         <translation>Nicht nachzukaufen (1)</translation>
     </message>
@@ -5755,1747 +4670,1398 @@ Frei unter der MIT-Lizenz.</translation>
 <context>
     <name>styles</name>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="12"/>
         <source>Framed tray</source>
         <translation>Rahmenschale</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="13"/>
         <source>The product lies in a recess with a mitred rim around it.</source>
         <translation>Der Inhalt liegt in einer Mulde mit Rahmen auf Gehrung.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="14"/>
         <source>Opening length</source>
         <translation>Länge der Öffnung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="15"/>
         <source>Between the inner walls of the short sides.</source>
         <translation>Zwischen den Innenwänden der kurzen Seiten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="20"/>
         <source>Opening width</source>
         <translation>Breite der Öffnung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="21"/>
         <source>Between the inner walls of the long sides.</source>
         <translation>Zwischen den Innenwänden der langen Seiten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="22"/>
         <source>Depth</source>
         <translation>Tiefe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="23"/>
         <source>From the base to the frame. At least the smallest tab.</source>
         <translation>Vom Boden bis zum Rahmen. Mindestens die kleinste Lasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="24"/>
         <source>Frame</source>
         <translation>Rahmen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="25"/>
         <source>Width of the rim. At least the smallest glue strip.</source>
         <translation>Breite des Randes. Mindestens der kleinste Kleberand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="26"/>
         <source>Glue strip</source>
         <translation>Kleberand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="27"/>
         <source>Turned back under the frame, so no wider than the frame.</source>
         <translation>Unter den Rahmen zurückgelegt, also nicht breiter als der Rahmen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="28"/>
         <source>Tab width</source>
         <translation>Laschenbreite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="29"/>
         <source>Measured up the wall from the base line, so no wider than the depth.</source>
         <translation>An der Wand hoch gemessen, also nicht breiter als die Tiefe.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="31"/>
         <source>Belly band</source>
         <translation>Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="32"/>
         <source>A band that slides round a box and closes at the back.</source>
         <translation>Ein Band, das sich um eine Schachtel schiebt und hinten schließt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="33"/>
         <source>Box length</source>
         <translation>Länge der Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="34"/>
         <source>Outside length of the box, along the band&apos;s edges.</source>
         <translation>Außenlänge der Schachtel, entlang der Kanten des Bandes.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="35"/>
         <source>Box width</source>
         <translation>Breite der Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="36"/>
         <source>Outside width of the box.</source>
         <translation>Außenbreite der Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="37"/>
         <source>Box depth</source>
         <translation>Tiefe der Schachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="38"/>
         <source>Outside depth of the box.</source>
         <translation>Außentiefe der Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="39"/>
         <source>Ease on the width</source>
         <translation>Luft in der Breite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="40"/>
         <source>Room to slide, on the width.</source>
         <translation>Platz zum Schieben, in der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="41"/>
         <source>Ease on the length</source>
         <translation>Luft in der Länge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="42"/>
         <source>How much longer than the box the band is.</source>
         <translation>Wie viel länger als die Schachtel das Band ist.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="43"/>
         <source>Overlap</source>
         <translation>Überlappung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="44"/>
         <source>Glued lap at the back, narrower than the wide part.</source>
         <translation>Geklebte Überlappung hinten, schmaler als der breite Teil.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="45"/>
         <source>Wide part</source>
         <translation>Breiter Teil</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="46"/>
         <source>The part of the back that lies on top, lap counted.</source>
         <translation>Der Teil der Rückseite, der oben liegt, mit Überlappung.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="47"/>
         <source>Straight tuck box</source>
         <translation>Faltschachtel, gerade</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="48"/>
         <source>Four walls with a glued seam; both lids tuck in at the front.</source>
         <translation>Vier Wände mit geklebter Naht; beide Deckel stecken vorn ein.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="49"/>
         <source>Length</source>
         <translation>Länge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="50"/>
         <source>The longer side of the opening.</source>
         <translation>Die längere Seite der Öffnung.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="51"/>
         <source>Width</source>
         <translation>Breite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="52"/>
         <source>The shorter side of the opening. At least the tuck flap and 3 mm.</source>
         <translation>Die kürzere Seite der Öffnung. Mindestens die Einstecklasche und 3 mm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="54"/>
         <source>Height</source>
         <translation>Höhe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="55"/>
         <source>From lid to lid. The two tuck flaps must not meet.</source>
         <translation>Von Deckel zu Deckel. Die Einstecklaschen dürfen sich nicht treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="56"/>
         <source>Tuck flap</source>
         <translation>Einstecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="57"/>
         <source>Goes in behind the front, at most 3 mm less than the width.</source>
         <translation>Steckt hinter der Vorderwand, mindestens 3 mm kürzer als die Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="58"/>
         <source>Glue seam</source>
         <translation>Klebenaht</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="59"/>
         <source>Joins the back to the right wall, narrower than the width.</source>
         <translation>Verbindet Rückseite und rechte Wand, schmaler als die Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="60"/>
         <source>Thumb notch</source>
         <translation>Griffmulde</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="61"/>
         <source>A half-round notch in the front for opening the lids.</source>
         <translation>Eine halbrunde Griffmulde vorn zum Öffnen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="62"/>
         <source>Tubes, bottles, lip balm, soap, anything upright.</source>
         <translation>Tuben, Flaschen, Lippenpflege, Seife, alles Stehende.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="63"/>
         <source>Reverse tuck box</source>
         <translation>Faltschachtel, gegenläufig</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="64"/>
         <source>Four walls with a glued seam; the top tucks in at the front, the bottom behind.</source>
         <translation>Vier Wände mit Klebenaht; oben wird vorn, unten hinten eingesteckt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="67"/>
         <source>Light things that stand: tubes, lip balm, tea-lights.</source>
         <translation>Leichtes, das steht: Tuben, Lippenpflege, Teelichter.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="68"/>
         <source>Half-round notches for opening the lids, one in the front and one in the back.</source>
         <translation>Halbrunde Griffmulden zum Öffnen, eine vorn und eine hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="70"/>
         <source>Hang-tab tuck box</source>
         <translation>Faltschachtel mit Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="71"/>
         <source>A tuck box whose back runs up into a doubled tab with a hole for a peg.</source>
         <translation>Die Rückwand läuft oben in einen doppelten Aufhänger mit Loch aus.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="73"/>
         <source>Light things that hang on a peg: lip balm, soap, pens.</source>
         <translation>Leichtes zum Aufhängen: Lippenpflege, Seife, Stifte.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="74"/>
         <source>Hang tab</source>
         <translation>Aufhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="75"/>
         <source>How far the doubled tab stands above the box.</source>
         <translation>So weit steht der doppelte Aufhänger über die Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="76"/>
         <source>Hole</source>
         <translation>Loch</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="77"/>
         <source>Across the hole for a peg; card must stay on all sides.</source>
         <translation>Durchmesser des Lochs; ringsum muss Karton bleiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="78"/>
         <source>Snap-lock bottom box</source>
         <translation>Schachtel mit Steckboden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="79"/>
         <source>A tuck box whose bottom folds together by hand and locks without glue.</source>
         <translation>Der Boden wird von Hand ineinandergesteckt und hält ohne Klebstoff.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="81"/>
         <source>Jars, mugs, bottles, candles, heavier things.</source>
         <translation>Gläser, Becher, Flaschen, Kerzen, Schwereres.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="82"/>
         <source>Bottom overlap</source>
         <translation>Überlappung am Boden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="83"/>
         <source>How far the tongue goes in over the back&apos;s bottom, at most half the width.</source>
         <translation>So weit reicht die Zunge über den hinteren Boden, höchstens die halbe Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="85"/>
         <source>Crash-lock bottom box</source>
         <translation>Schachtel mit Automatikboden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="86"/>
         <source>A tuck box whose glued bottom folds flat with it and opens by itself.</source>
         <translation>Der geklebte Boden liegt flach mit und stellt sich von selbst auf.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="88"/>
         <source>Jars, mugs, sets, boxes kept flat until needed.</source>
         <translation>Gläser, Becher, Sets; flach gelagert bis zum Gebrauch.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="89"/>
         <source>The longer side of the opening. The bottom&apos;s glue tabs must fit.</source>
         <translation>Die längere Seite der Öffnung. Die Klebelaschen des Bodens müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="90"/>
         <source>The shorter side of the opening. Two glue tabs of the bottom must fit.</source>
         <translation>Die kürzere Seite der Öffnung. Zwei Klebelaschen des Bodens müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="92"/>
         <source>Two-piece box</source>
         <translation>Stülpschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="93"/>
         <source>A tray with a lift-off lid as deep as you like.</source>
         <translation>Eine Schale mit abnehmbarem Deckel in beliebiger Tiefe.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="94"/>
         <source>Soap, biscuits, jewellery, cards, anything flat.</source>
         <translation>Seife, Kekse, Schmuck, Karten, alles Flache.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="95"/>
         <source>Of the tray. Two corner tabs must fit side by side.</source>
         <translation>Der Schale. Zwei Ecklaschen müssen nebeneinander passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="96"/>
         <source>Of the tray.</source>
         <translation>Der Schale.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="97"/>
         <source>Of the tray. At least the smallest tab.</source>
         <translation>Der Schale. Mindestens die kleinste Lasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="98"/>
         <source>Lid longer by</source>
         <translation>Deckel länger um</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="99"/>
         <source>Scored length of lid against tray: two cards and the ease between them.</source>
         <translation>So viel länger ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="101"/>
         <source>Lid wider by</source>
         <translation>Deckel breiter um</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="102"/>
         <source>Scored width of lid against tray: two cards, the lid&apos;s two tabs and the ease.</source>
         <translation>So viel breiter ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken, die zwei Laschen des Deckels und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="104"/>
         <source>Lid depth</source>
         <translation>Deckeltiefe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="105"/>
         <source>As deep as you like, at most as deep as the tray.</source>
         <translation>Beliebig tief, höchstens so tief wie die Schale.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="106"/>
         <source>Corner tab</source>
         <translation>Ecklasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="107"/>
         <source>Glued inside the long walls; the two on one wall must not meet.</source>
         <translation>Innen an die langen Wände geklebt; zwei an einer Wand dürfen sich nicht treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="108"/>
         <source>Thumb notches</source>
         <translation>Griffmulden</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="109"/>
         <source>Half-round notches in the lid&apos;s long walls.</source>
         <translation>Halbrunde Griffmulden in den langen Deckelwänden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="110"/>
         <source>Hinged-lid box</source>
         <translation>Klappdeckelschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="111"/>
         <source>A box whose lid hinges on the back; side ears and a tuck flap keep it shut.</source>
         <translation>Der Deckel hängt an der Rückwand; Seitenohren und Einstecklasche halten ihn zu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="113"/>
         <source>Biscuits, tea bags, soap, sets, keepsakes.</source>
         <translation>Kekse, Teebeutel, Seife, Sets, Andenken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="114"/>
         <source>Along the hinge. Two corner tabs must fit side by side.</source>
         <translation>Entlang des Scharniers. Zwei Ecklaschen müssen nebeneinander passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="115"/>
         <source>From hinge to front. The ears and the tuck flap must fit.</source>
         <translation>Vom Scharnier nach vorn. Ohren und Einstecklasche müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="116"/>
         <source>From base to lid. At least the smallest tab.</source>
         <translation>Vom Boden zum Deckel. Mindestens die kleinste Lasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="117"/>
         <source>Goes in behind the front; no deeper than the box.</source>
         <translation>Greift hinter die Vorderwand; nicht tiefer als die Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="118"/>
         <source>Ears</source>
         <translation>Ohren</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="119"/>
         <source>Go in beside the side walls; at most three quarters of the width.</source>
         <translation>Greifen neben die Seitenwände; höchstens drei Viertel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="121"/>
         <source>Glued inside front and back; as deep as the box at most, so that the ears are free.</source>
         <translation>Innen an Vorder- und Rückwand geklebt; höchstens so tief wie die Schachtel, damit die Ohren frei bleiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="124"/>
         <source>Drawer box</source>
         <translation>Schiebeschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="125"/>
         <source>A tray that slides in a sleeve, with a hole for a ribbon to pull it by.</source>
         <translation>Eine Schale gleitet in einer Hülse; durch ein Loch kommt das Zugband.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="127"/>
         <source>Truffles, jewellery, matches, tea bags, small sets.</source>
         <translation>Pralinen, Schmuck, Streichhölzer, Teebeutel, kleine Sets.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="128"/>
         <source>Of the tray, along the sleeve. Two corner tabs must fit.</source>
         <translation>Der Schale, entlang der Hülse. Zwei Ecklaschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="129"/>
         <source>Of the tray. The sleeve&apos;s seam must fit, with 3 mm to spare.</source>
         <translation>Der Schale. Die Naht der Hülse muss mit 3 mm Luft passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="130"/>
         <source>Sleeve wider by</source>
         <translation>Hülse breiter um</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="131"/>
         <source>Scored width of sleeve against tray: two cards and the ease between them.</source>
         <translation>So viel breiter ist die Hülse von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="133"/>
         <source>Sleeve deeper by</source>
         <translation>Hülse tiefer um</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="134"/>
         <source>Scored depth of sleeve against tray: two cards, the seam and a little to slide.</source>
         <translation>So viel tiefer ist die Hülse von Rilllinie zu Rilllinie: zwei Kartondicken, die Naht und etwas Luft zum Schieben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="137"/>
         <source>Glued inside the sleeve&apos;s front, narrower than the tray.</source>
         <translation>Innen an die Vorderseite der Hülse geklebt, schmaler als die Schale.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="138"/>
         <source>Ribbon hole</source>
         <translation>Bandloch</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="139"/>
         <source>A hole in the tray&apos;s end for a ribbon pull.</source>
         <translation>Ein Loch in der Stirnwand für ein Zugband.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="140"/>
         <source>Across the ribbon hole, at most half the depth.</source>
         <translation>Durchmesser des Bandlochs, höchstens die halbe Tiefe.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="141"/>
         <source>Rolled-wall tray</source>
         <translation>Schale mit Doppelwand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="142"/>
         <source>A tray without glue: double walls hold the corners and lock into the base.</source>
         <translation>Eine Schale ohne Klebstoff: Doppelwände halten die Ecken und rasten im Boden ein.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="144"/>
         <source>Biscuits, soap, tea-lights, small sets to see and lift out.</source>
         <translation>Kekse, Seife, Teelichter, kleine Sets zum Ansehen und Herausheben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="145"/>
         <source>Between the single walls. Two corner tabs must fit side by side.</source>
         <translation>Zwischen den einfachen Wänden. Zwei Ecklaschen müssen nebeneinander passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="146"/>
         <source>Between the double walls. Both feet and their tongues must fit.</source>
         <translation>Zwischen den Doppelwänden. Beide Füße mit Zungen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="147"/>
         <source>From the base to the rim. At least the smallest tab.</source>
         <translation>Vom Boden zum Rand. Mindestens die kleinste Lasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="148"/>
         <source>Rim</source>
         <translation>Rand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="149"/>
         <source>Thickness of the double walls; a tab and two cards go in.</source>
         <translation>Dicke der Doppelwände; eine Lasche und zwei Kartondicken gehen hinein.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="150"/>
         <source>Foot</source>
         <translation>Fuß</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="151"/>
         <source>Lies on the base; the feet and tongues of both sides must not meet.</source>
         <translation>Liegt auf dem Boden; Füße und Zungen beider Seiten dürfen sich nicht treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="153"/>
         <source>Open sleeve</source>
         <translation>Offene Hülse</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="154"/>
         <source>A flat tube open at both ends, with notches for pushing the content out.</source>
         <translation>Eine flache Hülse, an beiden Enden offen, mit Griffmulden zum Herausschieben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="156"/>
         <source>Chocolate bars, soap, books, trays and finished boxes.</source>
         <translation>Schokoladentafeln, Seife, Bücher, Schalen und fertige Schachteln.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="157"/>
         <source>Along the tube.</source>
         <translation>Entlang der Hülse.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="158"/>
         <source>Of the front. At least the glue seam and 3 mm.</source>
         <translation>Der Vorderseite. Mindestens die Klebenaht und 3 mm.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="159"/>
         <source>Of the sides. Narrower ones cannot be scored by hand.</source>
         <translation>Der Seiten. Schmalere lassen sich von Hand nicht rillen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="160"/>
         <source>Glued inside the front, 3 mm narrower than it or less.</source>
         <translation>Innen an die Vorderseite geklebt, mindestens 3 mm schmaler als sie.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="161"/>
         <source>Half-round notches in front and back at one end.</source>
         <translation>Halbrunde Griffmulden vorn und hinten an einem Ende.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="162"/>
         <source>Prism box with lid</source>
         <translation>Mehreckschachtel mit Deckel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="163"/>
         <source>A box of three to twelve sides with a lift-off lid.</source>
         <translation>Eine Schachtel mit drei bis zwölf Seiten und abnehmbarem Deckel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="164"/>
         <source>Jars, candles, balls, sweets, anything round.</source>
         <translation>Gläser, Kerzen, Kugeln, Süßes, alles Runde.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="165"/>
         <source>Sides</source>
         <translation>Seiten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="166"/>
         <source>From a triangle to twelve sides.</source>
         <translation>Vom Dreieck bis zum Zwölfeck.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="167"/>
         <source>Across the flats</source>
         <translation>Weite von Seite zu Seite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="168"/>
         <source>From side to opposite side, or twice the way from the middle to a side. The base&apos;s tabs must fit.</source>
         <translation>Von Seite zu Gegenseite oder der doppelte Weg von der Mitte zu einer Seite. Die Bodenlaschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="171"/>
         <source>From the base to the rim. The smallest glue seam must fit.</source>
         <translation>Vom Boden zum Rand. Die kleinste Klebenaht muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="172"/>
         <source>Glued inside the first wall: narrower than it, and less than half as deep as it is high.</source>
         <translation>Innen an die erste Wand geklebt: schmaler als sie und weniger als halb so tief, wie sie hoch ist.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="175"/>
         <source>Across the flats, lid against box: two cards on each side and the ease.</source>
         <translation>So viel weiter ist der Deckel von Seite zu Seite: zwei Kartondicken je Seite und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="177"/>
         <source>The tabs between its walls must fit.</source>
         <translation>Die Laschen zwischen seinen Wänden müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="178"/>
         <source>Petal prism box</source>
         <translation>Blütenschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="179"/>
         <source>A box of three to twelve sides; its petals overlap in a ring and hold each other.</source>
         <translation>Eine Schachtel mit drei bis zwölf Seiten; die Blütenblätter überlappen im Kreis und halten sich.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="182"/>
         <source>Jars, balls, sweets, soap, anything round.</source>
         <translation>Gläser, Kugeln, Süßes, Seife, alles Runde.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="183"/>
         <source>From the base to the petals. The smallest glue seam must fit.</source>
         <translation>Vom Boden zu den Blütenblättern. Die kleinste Klebenaht muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="184"/>
         <source>Tapered cup</source>
         <translation>Konischer Becher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="185"/>
         <source>A cup of three to twelve sides, wider at the top, open.</source>
         <translation>Ein Becher mit drei bis zwölf Seiten, oben weiter, offen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="186"/>
         <source>Sweets, seeds, small plants, pencils.</source>
         <translation>Süßes, Samen, kleine Pflanzen, Stifte.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="187"/>
         <source>Across the base</source>
         <translation>Bodenweite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="188"/>
         <source>From side to opposite side of the base, or twice the way from its middle. Its tabs must fit.</source>
         <translation>Von Seite zu Gegenseite des Bodens oder der doppelte Weg von der Mitte zu einer Seite. Seine Laschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="191"/>
         <source>Wider at the top by</source>
         <translation>Oben weiter um</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="192"/>
         <source>At most two thirds of the height, or the base&apos;s tabs would not fit.</source>
         <translation>Höchstens zwei Drittel der Höhe, sonst passen die Bodenlaschen nicht.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="194"/>
         <source>Upright, from the base to the rim. The smallest glue seam must fit.</source>
         <translation>Senkrecht vom Boden zum Rand. Die kleinste Klebenaht muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="196"/>
         <source>Pyramid box</source>
         <translation>Pyramide</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="197"/>
         <source>Walls lean together over the product and are tied at the tip.</source>
         <translation>Die Wände neigen sich über dem Inhalt zusammen und werden an der Spitze gebunden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="198"/>
         <source>Truffles, favours, small surprises; the ribbon is the lock.</source>
         <translation>Pralinen, Gastgeschenke, kleine Überraschungen; das Schleifenband ist der Verschluss.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="199"/>
         <source>From side to opposite side, or twice the way from the middle to a side. Every wall is at least 24 mm wide.</source>
         <translation>Von Seite zu Gegenseite oder der doppelte Weg von der Mitte zu einer Seite. Jede Wand ist mindestens 24 mm breit.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="202"/>
         <source>From the base to the tip; at least a quarter of the base, so that the walls stand.</source>
         <translation>Vom Boden zur Spitze; mindestens ein Viertel der Bodenweite, damit die Wände stehen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="205"/>
         <source>Gable box</source>
         <translation>Giebelschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="206"/>
         <source>A box to carry: the sides fold in under a roof with a handle.</source>
         <translation>Zum Tragen: Die Seiten falten sich unter ein Dach mit Griff.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="207"/>
         <source>Biscuits, sets, picnic boxes, toys.</source>
         <translation>Kekse, Sets, Picknick, Spielzeug.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="208"/>
         <source>Of front and back; at least the width, or the corners would meet.</source>
         <translation>Von Vorder- und Rückwand; mindestens die Breite, sonst treffen sich die Ecken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="210"/>
         <source>Of the sides that fold in.</source>
         <translation>Der Seiten, die sich einfalten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="211"/>
         <source>From the bottom to the roof. The bottom&apos;s glue tab must fit.</source>
         <translation>Vom Boden zum Dach. Die Klebelasche des Bodens muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="212"/>
         <source>Roof</source>
         <translation>Dach</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="213"/>
         <source>From wall to ridge; half the width would lie flat, the whole is steep.</source>
         <translation>Von der Wand zum First; die halbe Breite läge flach, die ganze ist steil.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="215"/>
         <source>Joins the left side to the front.</source>
         <translation>Verbindet die linke Seite mit der Vorderwand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="217"/>
         <source>Handle</source>
         <translation>Griff</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="219"/>
         <source>Tetrahedron</source>
         <translation>Tetraeder</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="220"/>
         <source>Four triangles.</source>
         <translation>Vier Dreiecke.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="221"/>
         <source>Small surprises, a ball, or hung up empty.</source>
         <translation>Kleine Überraschungen, eine Kugel oder leer zum Aufhängen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="222"/>
         <source>Edge</source>
         <translation>Kante</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="223"/>
         <source>Of every face. The tabs must fit.</source>
         <translation>Jeder Fläche. Die Laschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="224"/>
         <source>Tabs</source>
         <translation>Laschen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="225"/>
         <source>Glued inside the face beside them; deeper ones would run to a point.</source>
         <translation>Innen an die Nachbarfläche geklebt; tiefere liefen spitz zu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="227"/>
         <source>Cube</source>
         <translation>Würfel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="228"/>
         <source>Six squares.</source>
         <translation>Sechs Quadrate.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="229"/>
         <source>Octahedron</source>
         <translation>Oktaeder</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="230"/>
         <source>Eight triangles.</source>
         <translation>Acht Dreiecke.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="231"/>
         <source>Dodecahedron</source>
         <translation>Dodekaeder</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="232"/>
         <source>Twelve pentagons.</source>
         <translation>Zwölf Fünfecke.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="233"/>
         <source>Icosahedron</source>
         <translation>Ikosaeder</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="234"/>
         <source>Twenty triangles.</source>
         <translation>Zwanzig Dreiecke.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="235"/>
         <source>A cover that opens like a matchbook and tucks into a pocket.</source>
         <translation>Ein Deckel, der sich wie ein Streichholzheft öffnet und in eine Tasche steckt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="236"/>
         <source>A little house: the back of the roof opens and tucks in at the ridge.</source>
         <translation>Ein Häuschen: Die hintere Dachhälfte öffnet sich und steckt am First.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="238"/>
         <source>A shelf on feet with an opening that holds the product upright in its box.</source>
         <translation>Ein Boden auf Füßen, dessen Öffnung den Inhalt aufrecht in der Schachtel hält.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="240"/>
         <source>A slice of cake, a cheese, favours for a round table.</source>
         <translation>Ein Stück Kuchen, ein Käse, Gastgeschenke für einen runden Tisch.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="241"/>
         <source>A slice with a lid that tucks in: several make a cake.</source>
         <translation>Ein Tortenstück mit Steckdeckel: Mehrere ergeben eine Torte.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="242"/>
         <source>A tube closed by two crossed seams: four equal faces.</source>
         <translation>Ein Schlauch, von zwei gekreuzten Nähten geschlossen: vier gleiche Flächen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="248"/>
         <source>Across the pocket, to slide more cards into.</source>
         <translation>Quer über die Tasche, um weitere Karten einzuschieben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="249"/>
         <source>Across. Both glue tabs must fit side by side.</source>
         <translation>Quer. Beide Klebelaschen müssen nebeneinander passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="250"/>
         <source>Along the tube, inside.</source>
         <translation>Längs des Schlauchs, innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="251"/>
         <source>At least the width and 30 mm, so that the gussets and the holes find room.</source>
         <translation>Mindestens die Breite und 30 mm, damit Seitenfalten und Löcher Platz haben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="253"/>
         <source>At the ends of the sides, glued inside front and back.</source>
         <translation>An den Enden der Seiten, innen an Vorder- und Rückwand geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="254"/>
         <source>At the ridge, under the front of the roof.</source>
         <translation>Am First, unter der vorderen Dachhälfte.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="255"/>
         <source>At the tip and at both ends of the back.</source>
         <translation>An der Spitze und an beiden Enden der Rückwand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="256"/>
         <source>Back height</source>
         <translation>Höhe hinten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="257"/>
         <source>Between the double scores. Narrower ones cannot be scored.</source>
         <translation>Zwischen den Doppelrillen. Schmalere lassen sich nicht rillen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="258"/>
         <source>Biscuits, coffee, books, several small things at once.</source>
         <translation>Kekse, Kaffee, Bücher, mehrere kleine Dinge zugleich.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="259"/>
         <source>Biscuits, sweets, calendars and villages of favours.</source>
         <translation>Kekse, Süßes, Kalender und ganze Dörfer von Gastgeschenken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="260"/>
         <source>Book wrap</source>
         <translation>Streichholzheft-Hülle</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="261"/>
         <source>By which each layer is smaller than the one around it, all round.</source>
         <translation>So viel kleiner ist jede Lage ringsum als die nächste außen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="379"/>
         <source>Round the box, its seam near a fold at the back.</source>
         <translation>Um die Schachtel, die Naht hinten, nahe an einem Falz.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="380"/>
         <source>Sleeve</source>
         <translation>Hülse</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="381"/>
         <source>An open tube as long as the box.</source>
         <translation>Eine offene Hülse, so lang wie die Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="382"/>
         <source>Band width</source>
         <translation>Breite der Banderole</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="383"/>
         <source>Along the box; 0 takes a third of the box.</source>
         <translation>Entlang der Schachtel; 0 nimmt ein Drittel der Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="384"/>
         <source>Glued lap at the back.</source>
         <translation>Geklebte Überlappung hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="385"/>
         <source>Glued inside the front.</source>
         <translation>Innen an die Vorderseite geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="386"/>
         <source>Mats</source>
         <translation>Zierpapiere</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="387"/>
         <source>A decorative layer on every face that shows, or on one.</source>
         <translation>Ein Zierpapier auf jeder sichtbaren Fläche oder auf einer.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="388"/>
         <source>Inset</source>
         <translation>Abstand zur Kante</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="389"/>
         <source>Card left to be seen at every edge.</source>
         <translation>Karton, der an jeder Kante sichtbar bleibt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="390"/>
         <source>Label</source>
         <translation>Etikett</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="391"/>
         <source>Glued onto a face, with a mat layer one size larger.</source>
         <translation>Auf eine Fläche geklebt, mit einem Rahmenpapier, eine Größe größer.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="392"/>
         <source>Tag</source>
         <translation>Anhänger</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="393"/>
         <source>Hangs on a ribbon by a punched hole.</source>
         <translation>Hängt mit einem gestanzten Loch an einem Schleifenband.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="394"/>
         <source>Shape</source>
         <translation>Form</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="395"/>
         <source>Of the label.</source>
         <translation>Des Etiketts.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="396"/>
         <source>0 chooses a whole step of the punches.</source>
         <translation>0: automatisch, passend zu einem Motivstanzer.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="397"/>
         <source>Mat layer</source>
         <translation>Rahmenpapier</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="398"/>
         <source>A layer under it, one step of the punches larger.</source>
         <translation>Eine Lage darunter, eine Stanzgröße größer.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="399"/>
         <source>Window</source>
         <translation>Fenster</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="400"/>
         <source>An opening in a face, with clear film behind it.</source>
         <translation>Eine Öffnung in einer Fläche, dahinter Klarsichtfolie.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="402"/>
         <source>Corner radius</source>
         <translation>Eckenradius</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="403"/>
         <source>0 for sharp corners.</source>
         <translation>0 für scharfe Ecken.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="404"/>
         <source>Lap of the film</source>
         <translation>Überlappung der Folie</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="405"/>
         <source>Glued round the opening.</source>
         <translation>Rund um die Öffnung geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="406"/>
         <source>A shelf on feet inside the box that holds the product.</source>
         <translation>Ein Podest in der Schachtel, das den Inhalt hält.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="407"/>
         <source>Greeting slip</source>
         <translation>Grußkärtchen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="408"/>
         <source>Fits under the product.</source>
         <translation>Passt unter den Inhalt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="409"/>
         <source>Of the legs; 0 takes half the product.</source>
         <translation>Der Beine; 0 nimmt den halben Inhalt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="410"/>
         <source>0 fills the box inside.</source>
         <translation>0 füllt die Schachtel innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="411"/>
         <source>Ribbon</source>
         <translation>Schleifenband</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="412"/>
         <source>Crosswise or once round, with a bow.</source>
         <translation>Über Kreuz oder einmal herum, mit Schleife.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="413"/>
         <source>Of the ribbon.</source>
         <translation>Des Schleifenbandes.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="414"/>
         <source>Bow</source>
         <translation>Schleife</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="415"/>
         <source>Ribbon for the bow and its ends.</source>
         <translation>Band für die Schleife und ihre Enden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="416"/>
         <source>Crosswise</source>
         <translation>Über Kreuz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="417"/>
         <source>Off: once round the short way.</source>
         <translation>Aus: einmal herum, den kurzen Weg.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="418"/>
         <source>Rectangle</source>
         <translation>Rechteck</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="419"/>
         <source>Circle</source>
         <translation>Kreis</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="420"/>
         <source>Oval</source>
         <translation>Oval</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="421"/>
         <source>Scalloped</source>
         <translation>Wellenrand</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="422"/>
         <source>Card at both ends of the opening. Make it so wide that the insert is 1 mm shorter than the box inside.</source>
         <translation>Karton an beiden Enden der Öffnung. So breit, dass der Einsatz 1 mm kürzer ist als die Schachtel innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="425"/>
         <source>Side margin</source>
         <translation>Randbreite seitlich</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="426"/>
         <source>Card in front of the opening and behind it; the feet lie under it.</source>
         <translation>Karton vor und hinter der Öffnung; die Füße liegen darunter.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="428"/>
         <source>Round opening</source>
         <translation>Runde Öffnung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="429"/>
         <source>For jars, tins and balls.</source>
         <translation>Für Gläser, Dosen und Kugeln.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="263"/>
         <source>Card wallet</source>
         <translation>Kartenmäppchen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="243"/>
         <source>Above the ridge, at most seven twentieths of the width, or the sides would meet on the way in.</source>
         <translation>Über dem First, höchstens sieben Zwanzigstel der Breite, sonst träfen sich die Seiten auf dem Weg hinein.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="264"/>
         <source>Cell length</source>
         <translation>Fachlänge</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="265"/>
         <source>Cell width</source>
         <translation>Fachbreite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="266"/>
         <source>Cells along the length.</source>
         <translation>Fächer der Länge nach.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="267"/>
         <source>Cells along the width.</source>
         <translation>Fächer der Breite nach.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="268"/>
         <source>Columns</source>
         <translation>Spalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="269"/>
         <source>Crosses one in the other, glued base on base.</source>
         <translation>Kreuze ineinander, Boden auf Boden geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="270"/>
         <source>Deep enough to hold the walls up, at most their height.</source>
         <translation>Tief genug, um die Wände zu halten, höchstens so tief wie diese hoch sind.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="271"/>
         <source>Dip</source>
         <translation>Tiefe der Rundung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="272"/>
         <source>Double scores give it depth; with straight or with pointed flaps, closed by a seal.</source>
         <translation>Doppelrillen geben ihm Tiefe; mit geraden oder spitzen Klappen, mit einem Siegel verschlossen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="275"/>
         <source>Envelope</source>
         <translation>Umschlag</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="276"/>
         <source>Exploding box</source>
         <translation>Explosionsbox</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="277"/>
         <source>Fin</source>
         <translation>Steg</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="278"/>
         <source>Four flaps that meet in diagonals on the back.</source>
         <translation>Vier Klappen, die sich hinten in Diagonalen treffen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="279"/>
         <source>From seam to seam on the sheet: six tenths of the width or more.</source>
         <translation>Von Naht zu Naht auf dem Bogen: mindestens sechs Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="280"/>
         <source>From the back to the tip, at least half the width.</source>
         <translation>Von der Rückwand zur Spitze, mindestens die halbe Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="281"/>
         <source>From the middle of one divider to the middle of the next.</source>
         <translation>Von der Mitte einer Trennwand zur Mitte der nächsten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="282"/>
         <source>Front height</source>
         <translation>Höhe vorn</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="283"/>
         <source>Gable flap</source>
         <translation>Giebellasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="284"/>
         <source>Gift cards, letters, seeds, flat sweets, photographs.</source>
         <translation>Gutscheinkarten, Briefe, Samen, flache Süßigkeiten, Fotos.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="285"/>
         <source>Gift cards, vouchers, tickets, banknotes, photographs.</source>
         <translation>Gutscheinkarten, Gutscheine, Eintrittskarten, Geldscheine, Fotos.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="286"/>
         <source>Glue tab</source>
         <translation>Klebelasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="287"/>
         <source>Glued to the back; without pointed flaps.</source>
         <translation>An die Rückseite geklebt; ohne spitze Klappen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="288"/>
         <source>Gusseted bag</source>
         <translation>Geschenktüte mit Seitenfalten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="289"/>
         <source>Handle holes</source>
         <translation>Grifflöcher</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="290"/>
         <source>Holds the pocket&apos;s sides on the back.</source>
         <translation>Hält die Seiten der Tasche an der Rückseite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="291"/>
         <source>How far the cover slides into the pocket.</source>
         <translation>Wie weit der Deckel in die Tasche gleitet.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="292"/>
         <source>How far the edge of the back stands outside the base.</source>
         <translation>Wie weit der Rand der Rückwand über den Boden hinaussteht.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="293"/>
         <source>How far the front&apos;s curved edge dips in the middle.</source>
         <translation>Wie weit sich der geschwungene vordere Rand in der Mitte senkt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="294"/>
         <source>How high the pocket is, at most three quarters of the length.</source>
         <translation>Wie hoch die Tasche ist, höchstens drei Viertel der Länge.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="295"/>
         <source>In the middle, between the curved scores: a tenth to four tenths of the width.</source>
         <translation>In der Mitte, zwischen den gebogenen Rilllinien: ein bis vier Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="297"/>
         <source>In the pocket&apos;s edge.</source>
         <translation>Im Rand der Tasche.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="298"/>
         <source>Jars, bottles, candles and soap in a larger box.</source>
         <translation>Gläser, Flaschen, Kerzen und Seife in einer größeren Schachtel.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="299"/>
         <source>Jewellery, ties, gift cards, sweets, soap slices.</source>
         <translation>Schmuck, Krawatten, Gutscheinkarten, Süßes, Seifenscheiben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="300"/>
         <source>Joins back and front at one side.</source>
         <translation>Verbindet Rück- und Vorderseite an einer Seite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="301"/>
         <source>Layered crosses fall open when the lid is lifted.</source>
         <translation>Ineinanderliegende Kreuze fallen auf, sobald der Deckel gehoben wird.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="302"/>
         <source>Layers</source>
         <translation>Lagen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="303"/>
         <source>Lean</source>
         <translation>Neigung</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="304"/>
         <source>Margin</source>
         <translation>Randbreite</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="305"/>
         <source>Milk-carton top box</source>
         <translation>Milchtüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="306"/>
         <source>Of each face at its seam: half the sheet.</source>
         <translation>Jeder Fläche an ihrer Naht: der halbe Bogen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="309"/>
         <source>Of front and back, along the ridge. Two flaps and the tuck must fit.</source>
         <translation>Von Vorder- und Rückwand, am First entlang. Zwei Laschen und die Einstecklasche müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="311"/>
         <source>Of front and back, laid flat.</source>
         <translation>Von Vorder- und Rückseite, flach liegend.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="312"/>
         <source>Of the back; at least a third of the length, or the tip is too sharp.</source>
         <translation>Der Rückwand; mindestens ein Drittel der Länge, sonst wird die Spitze zu spitz.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="314"/>
         <source>Of the base, along the front. Two tabs must fit.</source>
         <translation>Des Bodens, an der Vorderseite entlang. Zwei Laschen müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="315"/>
         <source>Of the base, from front to back.</source>
         <translation>Des Bodens, von vorn nach hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="316"/>
         <source>Of the dividers.</source>
         <translation>Der Trennwände.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="317"/>
         <source>Of the front, from the fold of the flap to the bottom.</source>
         <translation>Der Vorderseite, vom Falz der Klappe bis unten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="318"/>
         <source>Of the front, the longer side.</source>
         <translation>Der Vorderseite, die längere Seite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="319"/>
         <source>Of the gable walls.</source>
         <translation>Der Giebelwände.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="320"/>
         <source>Of the innermost cross&apos;s base.</source>
         <translation>Vom Boden des innersten Kreuzes.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="321"/>
         <source>Of the innermost cross&apos;s base. The lid&apos;s tabs must fit.</source>
         <translation>Vom Boden des innersten Kreuzes. Die Laschen des Deckels müssen passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="322"/>
         <source>Of the legs: half the product or more.</source>
         <translation>Der Beine: der halbe Inhalt oder mehr.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="323"/>
         <source>Of the opening.</source>
         <translation>Der Öffnung.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="324"/>
         <source>Of the opening; the product goes through it.</source>
         <translation>Der Öffnung; der Inhalt steht in ihr.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="325"/>
         <source>Of the outermost walls; each layer inside is lower by the step.</source>
         <translation>Der äußersten Wände; jede Lage innen ist um die Stufe niedriger.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="326"/>
         <source>Of the ridge over the eaves: a fifth to seven tenths of the width.</source>
         <translation>Des Firsts über der Traufe: ein Fünftel bis sieben Zehntel der Breite.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="330"/>
         <source>Of the straight sides; the ends curve in from there.</source>
         <translation>Der geraden Seiten; von dort wölben sich die Enden nach innen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="331"/>
         <source>Of the strips between the covers. Narrower ones cannot be scored.</source>
         <translation>Der Streifen zwischen den Deckeln. Schmalere lassen sich nicht rillen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="333"/>
         <source>Of the walls, up to the eaves. The bottom&apos;s glue tab must fit.</source>
         <translation>Der Wände, bis zur Traufe. Die Klebelasche des Bodens muss passen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="334"/>
         <source>Of the walls. The lid&apos;s flaps go down half of it at most.</source>
         <translation>Der Wände. Die Laschen des Deckels reichen höchstens halb hinab.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="335"/>
         <source>On both sides of the lid.</source>
         <translation>An beiden Seiten des Deckels.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="336"/>
         <source>Open and tapered, with a high back and a curved front edge.</source>
         <translation>Offen und nach unten enger, mit hoher Rückwand und geschwungenem vorderem Rand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="337"/>
         <source>Opens like a book; a pocket with slits holds one card or several.</source>
         <translation>Öffnet sich wie ein Buch; eine Tasche mit Schlitzen hält eine oder mehrere Karten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="339"/>
         <source>Partition insert</source>
         <translation>Fächereinsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="340"/>
         <source>Photographs, messages, vouchers, a small gift inside.</source>
         <translation>Fotos, Botschaften, Gutscheine, ein kleines Geschenk darin.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="341"/>
         <source>Pillow box</source>
         <translation>Kissenschachtel</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="342"/>
         <source>Pitched-roof box</source>
         <translation>Häuschen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="343"/>
         <source>Platform insert</source>
         <translation>Podesteinsatz</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="344"/>
         <source>Pocket</source>
         <translation>Tasche</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="345"/>
         <source>Pointed flaps</source>
         <translation>Spitze Klappen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="346"/>
         <source>Popcorn, sweets in bags, biscuits, small gifts to reach into.</source>
         <translation>Popcorn, Süßes in Tütchen, Kekse, kleine Gaben zum Hineingreifen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="347"/>
         <source>Rise</source>
         <translation>Firsthöhe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="348"/>
         <source>Rows</source>
         <translation>Reihen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="349"/>
         <source>Scored length of lid against the outer cross: two cards and the ease between them.</source>
         <translation>So viel länger als das äußere Kreuz ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="352"/>
         <source>Scored width of lid against the outer cross: two cards, the lid&apos;s two tabs and the ease.</source>
         <translation>So viel breiter als das äußere Kreuz ist der Deckel von Rilllinie zu Rilllinie: zwei Kartondicken, die zwei Laschen des Deckels und die Luft.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="355"/>
         <source>Seed packets, tea bags, chocolate squares, face masks, samples.</source>
         <translation>Samentütchen, Teebeutel, Schokoladentäfelchen, Gesichtsmasken, Proben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="356"/>
         <source>Side flaps</source>
         <translation>Seitenklappen</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="357"/>
         <source>Slits</source>
         <translation>Schlitze</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="358"/>
         <source>Slotted dividers that part a box into cells, one product in each.</source>
         <translation>Geschlitzte Trennwände, die eine Schachtel in Fächer teilen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="360"/>
         <source>Small jars, bottles, baubles, truffles, cupcakes.</source>
         <translation>Kleine Gläser, Flaschen, Kugeln, Pralinen, Törtchen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="363"/>
         <source>Step</source>
         <translation>Stufe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="364"/>
         <source>Sweets, biscuits, tea, small toys.</source>
         <translation>Süßes, Kekse, Tee, kleines Spielzeug.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="365"/>
         <source>Sweets, nuts, tea, favours, small surprises.</source>
         <translation>Süßes, Nüsse, Tee, Gastgeschenke, kleine Überraschungen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="367"/>
         <source>The seams at the two ends, glued inside to inside.</source>
         <translation>Die Nähte an beiden Enden, innen auf innen geklebt.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="368"/>
         <source>The sides fold in under a roof that ends in a glued fin.</source>
         <translation>Die Seiten falten sich unter ein Dach ein, das in einem geklebten Steg endet.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="369"/>
         <source>Treat scoop</source>
         <translation>Pommestüte</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="370"/>
         <source>Tuck</source>
         <translation>Einstecktiefe</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="371"/>
         <source>Turned in under the long legs; it must not reach the opening.</source>
         <translation>Unter den langen Beinen nach innen gefaltet; darf nicht bis zur Öffnung reichen.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="372"/>
         <source>Two curved scores at each end press in and hold the box shut.</source>
         <translation>Zwei gebogene Rilllinien an jedem Ende drücken sich ein und halten die Schachtel zu.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="373"/>
         <source>Two in front and back, for a ribbon.</source>
         <translation>Je zwei in Vorder- und Rückwand, für ein Schleifenband.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="374"/>
         <source>Under both slopes of the roof.</source>
         <translation>Unter beiden Dachhälften.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="375"/>
         <source>Upright, along the longest side of what goes in.</source>
         <translation>Aufrecht, entlang der längsten Seite des Inhalts.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="376"/>
         <source>Upright, from the base to the edge of the back.</source>
         <translation>Senkrecht, vom Boden bis zum Rand der Rückwand.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="377"/>
         <source>Upright; lower than the back.</source>
         <translation>Senkrecht; niedriger als hinten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="378"/>
         <source>Wedge box</source>
         <translation>Tortenstück</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="366"/>
         <source>Crossed-seam pouch</source>
         <translation>Beutel mit gekreuzten Nähten</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="16"/>
         <source>Long sides first</source>
         <translation>Lange Seiten zuerst</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="17"/>
         <source>Roll and glue the long sides before the tabs go in: each tab is then bent and fed into their open ends.</source>
         <translation>Die langen Seiten einrollen und kleben, bevor die Laschen hineinkommen: jede Lasche wird dann gebogen und in ihr offenes Ende geschoben.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="218"/>
         <source>Above the ridge; from 24 mm on a hole for the hand is cut.</source>
         <translation>Über dem First; ab 24 mm wird eine Grifföffnung ausgeschnitten.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="361"/>
         <source>Stands on a block bottom, folds flat with it, with holes for a ribbon handle.</source>
         <translation>Steht auf einem Blockboden, lässt sich mit ihm flach falten, mit Löchern für einen Bandgriff.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="307"/>
         <source>Of front and back, along the bottom. Seam and holes must fit side by side.</source>
         <translation>Von Vorder- und Rückwand, am Boden entlang. Klebenaht und Löcher müssen nebeneinander Platz finden.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="216"/>
         <source>Joins the left side to the front, beside the holes.</source>
         <translation>Verbindet die linke Seite mit der Vorderwand, neben den Löchern.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="328"/>
         <source>Of the sides, which fold in along the middle; no wider than the length.</source>
         <translation>Der Seiten, die sich in der Mitte einfalten; nicht breiter als die Länge.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_words.cpp" line="246"/>
         <source>Across a hole, at most a fifth of the length and a third of the height.</source>
         <translation>Quer über ein Loch, höchstens ein Fünftel der Länge und ein Drittel der Höhe.</translation>
     </message>
     <message>
-        <location filename="../app/bridge/style_text.cpp" line="50"/>
         <source>%1 May give way a little so that the blank lies on the grid.</source>
         <translation>%1 Gibt etwas nach, damit der Zuschnitt auf dem Raster liegt.</translation>
     </message>

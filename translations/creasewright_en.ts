@@ -4,7 +4,6 @@
 <context>
     <name>creasewright::GuideWindow</name>
     <message numerus="yes">
-        <location filename="../app/guide/guide_window.cpp" line="99"/>
         <source>%n page(s)</source>
         <translation>
             <numerusform>%n page</numerusform>
@@ -25,7 +24,6 @@
 <context>
     <name>creasewright::PrintDialog</name>
     <message numerus="yes">
-        <location filename="../app/printing/print_dialog.cpp" line="129"/>
         <source>%n page(s) in true size. Print without scaling, then measure the check bars.</source>
         <translation>
             <numerusform>%n page in true size. Print without scaling, then measure the check bars.</numerusform>
@@ -36,7 +34,6 @@
 <context>
     <name>creasewright::ShelfWindow</name>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="112"/>
         <source>%n design(s)</source>
         <translation>
             <numerusform>%n design</numerusform>
@@ -44,7 +41,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/shelf/shelf_window.cpp" line="115"/>
         <source>%n file(s) that cannot be read</source>
         <translation>
             <numerusform>%n file that cannot be read</numerusform>
@@ -55,7 +51,6 @@
 <context>
     <name>guide</name>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="40"/>
         <source>Cut out %n opening(s) while the sheet is still whole and firm.</source>
         <translation>
             <numerusform>Cut out %n opening while the sheet is still whole and firm.</numerusform>
@@ -63,7 +58,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="43"/>
         <source>Cut %n slit(s); nothing falls out.</source>
         <translation>
             <numerusform>Cut %n slit; nothing falls out.</numerusform>
@@ -71,7 +65,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="45"/>
         <source>Make %n slanting cut(s), each from the end of one score to the next.</source>
         <translation>
             <numerusform>Make %n slanting cut, each from the end of one score to the next.</numerusform>
@@ -79,7 +72,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="48"/>
         <source>Make %n slanting cut(s), so that the flaps go in easily.</source>
         <translation>
             <numerusform>Make %n slanting cut, so that the flaps go in easily.</numerusform>
@@ -87,7 +79,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="50"/>
         <source>Cut off %n small corner(s).</source>
         <translation>
             <numerusform>Cut off %n small corner.</numerusform>
@@ -95,7 +86,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="52"/>
         <source>Make %n curved cut(s); trace them from the template.</source>
         <translation>
             <numerusform>Make %n curved cut; trace it from the template.</numerusform>
@@ -103,7 +93,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="54"/>
         <source>Make %n straight cut(s).</source>
         <translation>
             <numerusform>Make %n straight cut.</numerusform>
@@ -111,7 +100,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="61"/>
         <source>Cut in from the left edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Cut in from the left edge up to score line %1, %n time.</numerusform>
@@ -119,7 +107,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="64"/>
         <source>Cut in from the right edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Cut in from the right edge up to score line %1, %n time.</numerusform>
@@ -127,7 +114,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="67"/>
         <source>Cut in from the bottom edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Cut in from the bottom edge up to score line %1, %n time.</numerusform>
@@ -135,7 +121,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="70"/>
         <source>Cut in from the top edge up to score line %1, %n time(s).</source>
         <translation>
             <numerusform>Cut in from the top edge up to score line %1, %n time.</numerusform>
@@ -143,7 +128,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="107"/>
         <source>Take away the %n piece(s) %1 to %2.</source>
         <translation>
             <numerusform>Take away the %n piece %1 to %2.</numerusform>
@@ -151,7 +135,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="33"/>
         <source>%n sheet(s) of card, %1</source>
         <translation>
             <numerusform>%n sheet of card, %1</numerusform>
@@ -159,7 +142,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="36"/>
         <source>%n sheet(s) of card, %1, for the piece “%2”</source>
         <translation>
             <numerusform>%n sheet of card, %1, for the piece “%2”</numerusform>
@@ -167,7 +149,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="40"/>
         <source>Double-sided tape %1 wide: %n strip(s), %2 in all</source>
         <translation>
             <numerusform>Double-sided tape %1 wide: %n strip, %2 in all</numerusform>
@@ -175,7 +156,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="43"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Liquid glue for %n place</numerusform>
@@ -183,7 +163,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="131"/>
         <source>about %n minute(s)</source>
         <translation>
             <numerusform>about %n minute</numerusform>
@@ -191,7 +170,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="36"/>
         <source>Trim %n sheet(s) of card to %1.</source>
         <translation>
             <numerusform>Trim %n sheet of card to %1.</numerusform>
@@ -199,7 +177,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="74"/>
         <source>Fold %n line(s) towards you (dashed) and back again.</source>
         <translation>
             <numerusform>Fold %n line towards you (dashed) and back again.</numerusform>
@@ -207,7 +184,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="77"/>
         <source>Fold %n line(s) away from you (dashes and dots) and back again.</source>
         <translation>
             <numerusform>Fold %n line away from you (dashes and dots) and back again.</numerusform>
@@ -215,7 +191,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="101"/>
         <source>Keep liquid glue ready for %n place(s): %1.</source>
         <translation>
             <numerusform>Keep liquid glue ready for %n place: %1.</numerusform>
@@ -223,7 +198,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="102"/>
         <source>Stick %n strip(s) of %1 tape on: %2. Leave the liner on.</source>
         <translation>
             <numerusform>Stick %n strip of %1 tape on: %2. Leave the liner on.</numerusform>
@@ -231,7 +205,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="156"/>
         <source>%n piece(s) have come off.</source>
         <translation>
             <numerusform>%n piece has come off.</numerusform>
@@ -239,7 +212,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/panel_list.cpp" line="42"/>
         <source>“%1” (all %n)</source>
         <translation>
             <numerusform>“%1” (all %n)</numerusform>
@@ -247,7 +219,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="76"/>
         <source>%n more line(s) fold along by themselves.</source>
         <translation>
             <numerusform>%n more line folds along by itself.</numerusform>
@@ -255,7 +226,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="62"/>
         <source>(a roll of 25 yd does for %n)</source>
         <translation>
             <numerusform>(a roll of 25 yd does for %n)</numerusform>
@@ -263,7 +233,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="215"/>
         <source>All %n flap(s) lie flat where they belong.</source>
         <translation>
             <numerusform>The %n flap lies flat where it belongs.</numerusform>
@@ -271,7 +240,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="72"/>
         <source>Fold %n line(s) as the arrows show: %1.</source>
         <translation>
             <numerusform>Fold %n line as the arrow shows: %1.</numerusform>
@@ -279,7 +247,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/cut_words.cpp" line="98"/>
         <source>The other %n cut(s) run as the figure shows.</source>
         <translation>
             <numerusform>The other %n cut runs as the figure shows.</numerusform>
@@ -287,7 +254,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/score_words.cpp" line="50"/>
         <source>Trace %n curved line(s) from the template with a stylus.</source>
         <translation>
             <numerusform>Trace %n curved line from the template with a stylus.</numerusform>
@@ -295,7 +261,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/score_words.cpp" line="45"/>
         <source>Trace %n slanting line(s) from the template with a stylus.</source>
         <translation>
             <numerusform>Trace %n slanting line from the template with a stylus.</numerusform>
@@ -303,7 +268,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="16"/>
         <source>%n sheet(s) of %1, %2, for the piece “%3”</source>
         <translation>
             <numerusform>%n sheet of %1, %2, for the piece “%3”</numerusform>
@@ -311,7 +275,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/step_words.cpp" line="38"/>
         <source>Trim %n sheet(s) of %1 to %2.</source>
         <translation>
             <numerusform>Trim %n sheet of %1 to %2.</numerusform>
@@ -319,7 +282,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/extra_words.cpp" line="26"/>
         <source>“%1”: %n piece(s), onto %2.</source>
         <translation>
             <numerusform>“%1”: %n piece, onto %2.</numerusform>
@@ -327,7 +289,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/guide_words.cpp" line="60"/>
         <source>(a roll of 25 m does for %n)</source>
         <translation>
             <numerusform>(a roll of 25 m does for %n)</numerusform>
@@ -335,7 +296,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/guide/fold_words.cpp" line="71"/>
         <source>Open %n line(s) as the arrows show: %1.</source>
         <translation>
             <numerusform>Open %n line as the arrow shows: %1.</numerusform>
@@ -346,7 +306,6 @@
 <context>
     <name>kits</name>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="47"/>
         <source>Liquid glue for %n place(s)</source>
         <translation>
             <numerusform>Liquid glue for %n place</numerusform>
@@ -354,7 +313,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="95"/>
         <source>For %n people</source>
         <translation>
             <numerusform>For %n person</numerusform>
@@ -362,7 +320,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="97"/>
         <source>%1, and %n spare set(s)</source>
         <translation>
             <numerusform>%1, and %n spare set</numerusform>
@@ -370,7 +327,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="114"/>
         <source>%n sheet(s), proven: fewer cannot do.</source>
         <translation>
             <numerusform>%n sheet, proven: fewer cannot do.</numerusform>
@@ -378,7 +334,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="115"/>
         <source>%n sheet(s); at least %1 are needed.</source>
         <translation>
             <numerusform>%n sheet; at least %1 is needed.</numerusform>
@@ -386,7 +341,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="132"/>
         <source>One more person would take %n sheet(s) more.</source>
         <translation>
             <numerusform>One more person would take %n sheet more.</numerusform>
@@ -394,7 +348,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="32"/>
         <source>%n sheet(s) of %1, %2 (%3)</source>
         <translation>
             <numerusform>%n sheet of %1, %2 (%3)</numerusform>
@@ -402,7 +355,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="163"/>
         <source>%n blank(s) %1: %2, %3</source>
         <translation>
             <numerusform>%n blank %1: %2, %3</numerusform>
@@ -410,7 +362,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="207"/>
         <source>Layout %1: cut %n sheet(s) of %2 alike</source>
         <translation>
             <numerusform>Layout %1: cut %n sheet of %2</numerusform>
@@ -418,8 +369,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="143"/>
-        <location filename="../app/kits/kit_words.cpp" line="214"/>
         <source>%n of %1: %2</source>
         <translation>
             <numerusform>%n of %1: %2</numerusform>
@@ -427,7 +376,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="109"/>
         <source>%n sheet(s) at the least price, proven: cheaper cannot do.</source>
         <translation>
             <numerusform>%n sheet at the least price, proven: cheaper cannot do.</numerusform>
@@ -435,7 +383,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="111"/>
         <source>%n sheet(s); a cheaper choice is not ruled out.</source>
         <translation>
             <numerusform>%n sheet; a cheaper choice is not ruled out.</numerusform>
@@ -443,7 +390,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="41"/>
         <source>Double-sided tape %1 wide: %2 in %n strip(s)</source>
         <translation>
             <numerusform>Double-sided tape %1 wide: %2 in %n strip</numerusform>
@@ -451,7 +397,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="44"/>
         <source>Ribbon %1 wide: %2 in %n piece(s)</source>
         <translation>
             <numerusform>Ribbon %1 wide: %2 in %n piece</numerusform>
@@ -459,7 +404,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="61"/>
         <source>%n pack(s) of %1</source>
         <translation>
             <numerusform>%n pack of %1</numerusform>
@@ -467,7 +411,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="68"/>
         <source>%n at hand</source>
         <translation>
             <numerusform>%n at hand</numerusform>
@@ -475,7 +418,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/shopping_words.cpp" line="69"/>
         <source>%n to buy</source>
         <translation>
             <numerusform>%n to buy</numerusform>
@@ -483,7 +425,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/bag_labels.cpp" line="60"/>
         <source>%n blank(s), see the packing list</source>
         <translation>
             <numerusform>%n blank, see the packing list</numerusform>
@@ -491,7 +432,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="33"/>
         <source>The day before: cut the sheets as the layouts show, about %n minute(s).</source>
         <translation>
             <numerusform>The day before: cut the sheets as the layouts show, about %n minute.</numerusform>
@@ -499,7 +439,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="36"/>
         <source>Pack %n bag(s) by the list above and put a label on each.</source>
         <translation>
             <numerusform>Pack %n bag by the list above and put a label on each.</numerusform>
@@ -507,7 +446,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="42"/>
         <source>Print %n copy(ies) of the guide “%1”, one of the template.</source>
         <translation>
             <numerusform>Print %n copy of the guide “%1”, one of the template.</numerusform>
@@ -515,7 +453,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/teacher_words.cpp" line="53"/>
         <source>%1 “%2”: %n minute(s), step by step from the guide.</source>
         <translation>
             <numerusform>%1 “%2”: %n minute, step by step from the guide.</numerusform>
@@ -523,7 +460,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="56"/>
         <source>Take %n strip(s) from cut %1, turned.</source>
         <translation>
             <numerusform>Take %n strip from cut %1, turned.</numerusform>
@@ -531,7 +467,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="65"/>
         <source>Set %1, cut %n times</source>
         <translation>
             <numerusform>Set %1, cut %n times</numerusform>
@@ -539,7 +474,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="66"/>
         <source>Set %1, cut each %n times</source>
         <translation>
             <numerusform>Set %1, cut each %n times</numerusform>
@@ -547,7 +481,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="72"/>
         <source>%n strip(s)</source>
         <translation>
             <numerusform>%n strip</numerusform>
@@ -555,7 +488,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="222"/>
         <source>%n offcut(s) of %1</source>
         <translation>
             <numerusform>%n offcut of %1</numerusform>
@@ -563,7 +495,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="197"/>
         <source>%1 for “%2”: all %n piece(s) come out of the offcuts of %3</source>
         <translation>
             <numerusform>%1 for “%2”: all %n piece come out of the offcuts of %3</numerusform>
@@ -571,7 +502,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/kit_words.cpp" line="133"/>
         <source>One more person would take at most %n sheet(s) more.</source>
         <translation>
             <numerusform>One more person would take at most %n sheet more.</numerusform>
@@ -579,7 +509,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <location filename="../app/kits/machine_files.cpp" line="21"/>
         <source>%1, carrier %2: cut %n sheet(s)</source>
         <translation>
             <numerusform>%1, carrier %2: cut %n sheet</numerusform>

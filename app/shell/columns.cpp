@@ -204,7 +204,7 @@ void Columns::arrangeWide() {
 void Columns::arrangeNarrow() {
   checksCard_->hide();
   drawer_->insertTab(0, fold_, tr("Folded"));
-  drawer_->addTab(checks_, tr("Checks"));
+  drawer_->addTab(checks_, tr("Checks", "tab"));
   showCheckCount(static_cast<int>(session_.problems().size()));
   right_->addWidget(drawer_);
   drawer_->setCurrentIndex(0);

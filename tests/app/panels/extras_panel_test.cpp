@@ -9,6 +9,7 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/style_text.h"
 #include "commands/edits.h"
 
 namespace creasewright {
@@ -26,8 +27,7 @@ class ExtrasPanelTest : public ::testing::Test {
     for (auto* button : panel_.findChildren<QToolButton*>())
       if (button->menu() != nullptr)
         for (QAction* action : button->menu()->actions())
-          if (action->text() == QString::fromUtf8((*findExtraKind(kind))->title.data()))
-            action->trigger();
+          if (action->text() == extraTitle(kind)) action->trigger();
   }
 
   DesignSession session_;
