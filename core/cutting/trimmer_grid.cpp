@@ -60,11 +60,14 @@ class Placing {
     return need[0] <= room[0] && need[1] <= room[1];
   }
 
-  /// An offcut that comes off first leaves what the rest needs.
+  /// The mark above where the cut was, if the rest finds room beyond it; else the last that leaves
+  /// it room.
   [[nodiscard]] Length settingOf(const CutNode& cut, const Sides& room) const {
     const std::size_t way = along(cut);
-    if (cut.parts[0].kind != Kind::Offcut) return needOf(cut.parts[0], grid_).at(way);
-    return room.at(way) - needOf(cut.parts[1], grid_).at(way);
+    const Length first = needOf(cut.parts[0], grid_).at(way);
+    const Length most = room.at(way) - needOf(cut.parts[1], grid_).at(way);
+    const Length wanted = std::max(first, grid_.roundUp(cut.at));
+    return wanted <= most ? wanted : std::max(first, grid_.roundDown(most));
   }
 
   ToolGrid grid_;
