@@ -3,7 +3,7 @@
 import collections
 import re
 
-from class_kit import MM
+from class_kit import INCH, MM
 from plan_judge import Faults, mm
 from trim_words import LENGTH, NUMBER, Trimmer, read_size
 
@@ -60,9 +60,15 @@ def layout_sheet(kit, name, notes, faults, where):
     return sheet, (w, h)
 
 
+def may_come_out(told, asked):
+    """What is asked; where a trimmer's marks are inches and that is on none of them, up to four marks more."""
+    on_mark = asked % (INCH // 16) == 0
+    return told.may_be(asked) or (not on_mark and 0 < told.value - asked < 4 * (INCH // 16))
+
+
 def judge_cut_piece(letter, part, blank, may_turn, where, faults):
     sizes = [(blank.w, blank.h)] + ([(blank.h, blank.w)] if may_turn else [])
-    fitting = [size for size in sizes if part.x.may_be(size[0]) and part.y.may_be(size[1])]
+    fitting = [size for size in sizes if may_come_out(part.x, size[0]) and may_come_out(part.y, size[1])]
     if not fitting:
         faults.add("steps", f"{where}: a {letter} comes out as {mm(part.x.value)} x {mm(part.y.value)} mm")
     elif all(min(part.x.value - x, part.y.value - y) < -FINEST for x, y in fitting):

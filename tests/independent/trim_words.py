@@ -37,7 +37,10 @@ class Told:
 
 
 def read_length(text, unit=None):
-    """`2 7/16 in` with set fractions, `~39.69 mm`; without its unit where that is known."""
+    """`2 7/16 in` with set fractions, `~39.69 mm`; without its unit where that is known.
+
+    Where a mark would cut too small the millimetres stand behind it, `~3 13/16 in (97 mm)`: they are what is set.
+    """
     number, _, named = text.partition(" ")
     unit = named or unit
     match = re.fullmatch(rf"(~?)(\d+(?:\.\d+)?)?({FRACTION})?", number)
@@ -78,7 +81,7 @@ class Part:
 SENTENCE = re.compile(
     rf"(?:(?P<sheet>Turn the sheet)\. |Take what is left after cut (?P<rest>\d+), turn it\. "
     rf"|Take (?P<strips>\d+) strips? from cut (?P<cut>\d+), turned\. )?"
-    rf"Set (?P<set>{LENGTH}), cut(?P<each> each)?(?: (?P<times>\d+) times)?: "
+    rf"Set (?P<mark>{LENGTH} \()?(?P<set>{LENGTH})(?(mark)\)), cut(?P<each> each)?(?: (?P<times>\d+) times)?: "
     rf"(?:(?P<off>\d+) strips?|(?P<pieces>\d+) × (?P<letter>[A-Z]+))(?:; what is left is (?P<left>[A-Z]+))?\."
 )
 
