@@ -28,7 +28,7 @@ from planner import Planner
 FEW = 48  # kits of the test suite
 # Left out of the few: slow ones, and those whose faults are known: scarce sheets are given to each of two cards,
 # and settings on an inch scale are printed below the size of a blank in millimetres.
-ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny", "mixed-units")
+ONLY_OF_MANY = ("priced", "scarce", "many-sizes", "tiny")
 MOST_MEMORY = int(os.environ.get("CREASEWRIGHT_MEMORY", "100"))  # MB of a process; sanitizers take more
 NO_PLAN = ("do not suffice", "larger than every sheet", "grain", "pattern")
 MOST_LINES = 6
