@@ -8,7 +8,7 @@
 #include "bridge/problem_text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
-#include "printing/paper_warnings.h"
+#include "own_stock/own_paper_warnings.h"
 #include "styles/parameter_text.h"
 
 namespace creasewright {
@@ -82,7 +82,7 @@ int runCheck(const std::string& file, bool json) {
     const Result<BuiltDesign> built = build(*design);
     problems = built ? everyProblem(*built) : Problems{built.problem()};
     if (built) {
-      std::ranges::copy(paperWarnings(*built), std::back_inserter(problems));
+      std::ranges::copy(ownPaperWarnings(*built), std::back_inserter(problems));
     }
   }
   const bool holds = std::ranges::none_of(problems, isError);

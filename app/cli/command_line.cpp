@@ -1,7 +1,7 @@
 #include "cli/command_line.h"
 
-#include <QApplication>
 #include <QFile>
+#include <QGuiApplication>
 #include <algorithm>
 #include <array>
 #include <clocale>
@@ -84,8 +84,7 @@ int openWindow(int argc, char** argv) {
   for (int i = marked ? 2 : 1; i < argc; ++i) {
     files += QFile::decodeName(argv[i]);
   }
-  const QApplication application(argc, argv);
-  return runWindow(files);
+  return runWindow(argc, argv, files);
 }
 
 }  // namespace

@@ -10,7 +10,7 @@
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
-#include "printing/export.h"
+#include "papers/template/export.h"
 
 namespace creasewright {
 
@@ -61,7 +61,7 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
 QString pieceProblem(const std::string& name, const BuiltDesign& built) {
   QStringList names;
   for (const BuiltPiece& piece : built.pieces) {
-    names.append(text(piece.piece.name));
+    names.append(text(piece.name));
   }
   if (name.empty() || names.contains(text(name))) {
     return {};

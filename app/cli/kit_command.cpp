@@ -11,11 +11,11 @@
 #include "cli/output_argument.h"
 #include "cli/planning_notice.h"
 #include "cli/size_argument.h"
-#include "kits/class_folder.h"
 #include "kits/first_sheet.h"
-#include "kits/machine_files.h"
 #include "kits/plan_kit.h"
-#include "kits/write_kit.h"
+#include "papers/kit/class_folder.h"
+#include "papers/kit/machine_files.h"
+#include "papers/kit/write_kit.h"
 
 namespace creasewright {
 

@@ -26,18 +26,18 @@ struct Entry {
   QString summary;
   const std::vector<ParameterSpec>& specs;
   Parameters parameters;
-  Making making;
+  Workbench bench;
   bool zeroChooses = false;  ///< a length left at 0 is chosen by the program
 };
 
-Making standardMaking() { return {Design().card.caliper, Design().grid}; }
+Workbench standardMaking() { return {Design().card.caliper, Design().grid}; }
 
 std::vector<Entry> styleEntries() {
   std::vector<Entry> entries;
   for (const Style& style : styles()) {
-    const Making making = standardMaking();
+    const Workbench bench = standardMaking();
     entries.push_back({style.id, styleTitle(style), styleSummary(style), style.parameters,
-                       placedOnGrid(style.parameters, standardParameters(style), making), making});
+                       placedOnGrid(style.parameters, standardParameters(style), bench), bench});
   }
   return entries;
 }
@@ -66,7 +66,7 @@ const char* unitName(ParameterKind kind) {
 
 /// What may be set with all others as they are; lengths rounded inwards to what can be typed.
 RawRange rangeOf(const ParameterSpec& spec, const Entry& entry) {
-  RawRange range = possibleRange(entry.specs, entry.parameters, entry.making, spec.key);
+  RawRange range = possibleRange(entry.specs, entry.parameters, entry.bench, spec.key);
   if (spec.kind != ParameterKind::Length) {
     return range;
   }

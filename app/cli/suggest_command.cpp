@@ -32,8 +32,8 @@ std::optional<std::vector<Paper>> readSheets(std::vector<std::string> ids) {
 }
 
 Json blankJson(const BuiltPiece& piece) {
-  return {{"piece", piece.piece.name},
-          {"count", piece.piece.count},
+  return {{"piece", piece.name},
+          {"count", piece.count},
           {"width_mm", piece.flat.width},
           {"height_mm", piece.flat.height}};
 }
@@ -76,10 +76,9 @@ QString blanksLine(const Suggestion& suggestion, Unit unit) {
     const QString size =
         Cli::tr("%1 x %2").arg(lengthText(Length::mm(piece.flat.width), unit, false),
                                lengthText(Length::mm(piece.flat.height), unit));
-    const QString name = pieceTitle(piece.piece.name);
-    blanks << (piece.piece.count > 1
-                   ? Cli::tr("%1 (%2 times) %3").arg(name).arg(piece.piece.count).arg(size)
-                   : QStringLiteral("%1 %2").arg(name, size));
+    const QString name = pieceTitle(piece.name);
+    blanks << (piece.count > 1 ? Cli::tr("%1 (%2 times) %3").arg(name).arg(piece.count).arg(size)
+                               : QStringLiteral("%1 %2").arg(name, size));
   }
   return blanks.join(QStringLiteral(", "));
 }

@@ -12,8 +12,7 @@ QString blankWords(const BuiltPiece& piece, Unit unit) {
   const QString size =
       GalleryModel::tr("%1 x %2").arg(lengthText(Length::mm(piece.flat.width), unit, false),
                                       lengthText(Length::mm(piece.flat.height), unit));
-  return piece.piece.count > 1 ? GalleryModel::tr("%1 times %2").arg(piece.piece.count).arg(size)
-                               : size;
+  return piece.count > 1 ? GalleryModel::tr("%1 times %2").arg(piece.count).arg(size) : size;
 }
 
 QString sheetWords(const Suggestion& suggestion) {

@@ -35,8 +35,8 @@ bool sameOutline(const Polygon& a, const Polygon& b) {
 QStringList differences(const BuiltDesign& a, const BuiltDesign& b) {
   QStringList out;
   for (std::size_t i = 0; i < std::min(a.pieces.size(), b.pieces.size()); ++i) {
-    const Net& before = a.pieces[i].piece.net;
-    const Net& after = b.pieces[i].piece.net;
+    const Net& before = a.pieces[i].net;
+    const Net& after = b.pieces[i].net;
     for (const Panel& panel : before.panels) {
       const auto other = after.find(panel.id);
       if (!other ||

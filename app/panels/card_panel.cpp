@@ -5,7 +5,7 @@
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
-#include "stock/card_box.h"
+#include "stockroom/card_box.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
 

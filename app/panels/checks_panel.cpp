@@ -14,7 +14,7 @@ QStringList panelsOf(const Problem& problem, const BuiltDesign& built) {
   QStringList named;
   const auto add = [&](const std::string& name) {
     for (const BuiltPiece& piece : built.pieces) {
-      if (piece.piece.net.find(name)) {
+      if (piece.net.find(name)) {
         named += text(name);
         return;
       }
@@ -27,8 +27,8 @@ QStringList panelsOf(const Problem& problem, const BuiltDesign& built) {
     }
   }
   if (problem.code == ProblemCode::CavityTooSmall && !built.pieces.empty() &&
-      built.pieces.front().piece.cavity) {
-    add(built.pieces.front().piece.cavity->panel);
+      built.pieces.front().cavity) {
+    add(built.pieces.front().cavity->panel);
   }
   return named;
 }

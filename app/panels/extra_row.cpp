@@ -13,7 +13,7 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "document/build_extras.h"
-#include "stock/card_box.h"
+#include "stockroom/card_box.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 

@@ -23,7 +23,7 @@ void GlueList::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
   for (const BuiltPiece& piece : session_.built().pieces) {
-    const auto& panels = piece.piece.net.panels;
+    const auto& panels = piece.net.panels;
     for (const GlueArea& glue : piece.gluePlan) {
       const std::string& flap = panels[static_cast<std::size_t>(glue.panel)].id;
       const std::string& target =

@@ -77,7 +77,7 @@ QStringList panelsAlong(const BuiltPiece& piece, const std::vector<Segment>& lin
     const bool along = std::ranges::any_of(
         lines, [&](const Segment& line) { return touches(piece.flat, i, line); });
     if (along) {
-      ids += text(piece.piece.net.panels[i].id);
+      ids += text(piece.net.panels[i].id);
     }
   }
   return ids;
@@ -87,7 +87,7 @@ QStringList panelsOfStep(const Step& step, const BuiltDesign& built) {
   const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
   QStringList ids = panelsAlong(piece, linesOf(step, piece.flat));
   const auto add = [&](int panel) {
-    const QString id = text(piece.piece.net.panels.at(static_cast<std::size_t>(panel)).id);
+    const QString id = text(piece.net.panels.at(static_cast<std::size_t>(panel)).id);
     if (!ids.contains(id)) {
       ids += id;
     }

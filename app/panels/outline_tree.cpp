@@ -59,7 +59,7 @@ void OutlineTree::showDesign() {
 }
 
 void OutlineTree::addPiece(const BuiltPiece& piece) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const std::vector<int> whole = wholePanels(net);
   std::vector<QTreeWidgetItem*> items;  // a parent comes before its children
   for (std::size_t i = 0; i < net.panels.size(); ++i) {

@@ -49,7 +49,7 @@ void ScoreList::addPlan(const BuiltPiece& piece) {
     const QString words = labelText(section.heading, unit);
     if (!words.isEmpty() || several) {
       heading = new QTreeWidgetItem(this);
-      heading->setText(0, several ? tr("%1: %2").arg(pieceTitle(piece.piece.name), words) : words);
+      heading->setText(0, several ? tr("%1: %2").arg(pieceTitle(piece.name), words) : words);
       QFont bold = font();
       bold.setBold(true);
       heading->setFont(0, bold);

@@ -2,10 +2,10 @@
 
 #include <QShowEvent>
 
-#include "guide/guide_words.h"
 #include "guide/make_guide.h"
 #include "panels/hover_light.h"
 #include "panels/lit_panels.h"
+#include "papers/guide/guide_words.h"
 
 namespace creasewright {
 

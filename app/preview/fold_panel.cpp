@@ -70,7 +70,7 @@ void FoldPanel::showPiece(int index) {
 int FoldPanel::stageCount() const {
   const auto& pieces = session_.built().pieces;
   const auto index = static_cast<std::size_t>(piece_);
-  return index < pieces.size() ? pieces[index].piece.net.stageCount() : 0;
+  return index < pieces.size() ? pieces[index].net.stageCount() : 0;
 }
 
 void FoldPanel::designChanged() {
@@ -101,7 +101,7 @@ QString FoldPanel::stageWords(int value) const {
     return tr("Flat");
   }
   const int stage = (value - 1) / stepsPerStage;
-  const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].piece.net;
+  const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].net;
   return tr("Stage %1 of %2: %3")
       .arg(QString::number(stage + 1), QString::number(stageCount()),
            stageTitle(net.stages[static_cast<std::size_t>(stage)]));

@@ -8,7 +8,7 @@
 #include <cmath>
 
 #include "folding/loop_closure.h"
-#include "folding/upright.h"
+#include "folding/surfaces/upright.h"
 #include "preview/paint_fold.h"
 #include "widgets/theme.h"
 
@@ -71,7 +71,7 @@ void FoldView::paintEvent(QPaintEvent*) {
     return;
   }
   const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
-  const Piece& piece = pieces[index].piece;
+  const Piece& piece = pieces[index];
   if (!picture_) {
     // What goes onto the box does so when it is finished.
     shown_ = progress_ < 1 ? Dressed{piece.net, foldedPose(piece.net, progress_)}

@@ -3,7 +3,7 @@
 #include <QWidget>
 #include <optional>
 
-#include "folding/scene.h"
+#include "folding/surfaces/scene.h"
 #include "pages/dressing.h"
 #include "session/design_session.h"
 

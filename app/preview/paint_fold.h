@@ -3,7 +3,7 @@
 #include <QPainter>
 #include <QStringList>
 
-#include "folding/scene.h"
+#include "folding/surfaces/scene.h"
 #include "net/net.h"
 
 namespace creasewright {

@@ -13,8 +13,8 @@
 #include "bridge/problem_text.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "papers/template/export.h"
 #include "printing/ask_path.h"
-#include "printing/export.h"
 #include "session/preferences.h"
 
 namespace creasewright {
@@ -72,7 +72,7 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
   }
   piece_->addItem(tr("All pieces"), QString());
   for (const BuiltPiece& piece : session_.built().pieces) {
-    piece_->addItem(pieceTitle(piece.piece.name), text(piece.piece.name));
+    piece_->addItem(pieceTitle(piece.name), text(piece.name));
   }
   piece_->setVisible(session_.built().pieces.size() > 1);
   layout->addWidget(piece_);

@@ -11,15 +11,15 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
-#include "output/page_preview.h"
+#include "papers/template/export.h"
 #include "printing/ask_path.h"
-#include "printing/export.h"
 #include "printing/print_pages.h"
 #include "session/preferences.h"
 #include "units/millimetres.h"
 #include "units/paper.h"
 #include "widgets/labelled_field.h"
 #include "widgets/length_edit.h"
+#include "widgets/page_preview.h"
 
 namespace creasewright {
 

@@ -2,7 +2,7 @@
 
 #include <QDialog>
 
-#include "printing/template_print.h"
+#include "papers/template/template_print.h"
 #include "session/design_session.h"
 
 class QComboBox;

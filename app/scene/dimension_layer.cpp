@@ -18,10 +18,10 @@ constexpr double slope = 12;    // room to move sideways
 /// Distances (mm) of all scores parallel to one side, each once.
 std::vector<double> scoreDistances(const BuiltPiece& piece, bool upright) {
   std::vector<double> found;
-  for (std::size_t i = 0; i < piece.piece.net.creases.size(); ++i) {
+  for (std::size_t i = 0; i < piece.net.creases.size(); ++i) {
     const Segment& s = piece.flat.creases[i];
     const double skew = upright ? s.b.x - s.a.x : s.b.y - s.a.y;
-    if (piece.piece.net.creases[i].kind != CreaseKind::Flat && std::abs(skew) < 1e-6) {
+    if (piece.net.creases[i].kind != CreaseKind::Flat && std::abs(skew) < 1e-6) {
       found.push_back(upright ? s.a.x : s.a.y);
     }
   }

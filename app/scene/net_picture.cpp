@@ -54,8 +54,8 @@ void paintGlue(QPainter& painter, const BuiltPiece& piece, const SheetCamera& ca
 }
 
 void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
-  for (std::size_t i = 0; i < piece.piece.net.creases.size(); ++i) {
-    const Crease& crease = piece.piece.net.creases[i];
+  for (std::size_t i = 0; i < piece.net.creases.size(); ++i) {
+    const Crease& crease = piece.net.creases[i];
     if (crease.kind == CreaseKind::Flat) {
       continue;
     }
@@ -71,8 +71,8 @@ void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera&
 void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
                     const QStringList& highlight) {
   QColor halo = lightTheme().halo;
-  for (std::size_t i = 0; i < piece.piece.net.panels.size(); ++i) {
-    if (!highlight.contains(text(piece.piece.net.panels[i].id))) {
+  for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+    if (!highlight.contains(text(piece.net.panels[i].id))) {
       continue;
     }
     halo.setAlpha(70);

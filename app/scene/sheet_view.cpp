@@ -177,7 +177,7 @@ void SheetView::hover(QPointF at) {
   if (panel != hoveredPanel_) {
     hoveredPanel_ = panel;
     const QString id =
-        panel < 0 ? QString() : text(shown->piece.net.panels[static_cast<std::size_t>(panel)].id);
+        panel < 0 ? QString() : text(shown->net.panels[static_cast<std::size_t>(panel)].id);
     session_.hoverHighlight(panel < 0 ? QStringList() : QStringList(id));
     emit hovered(panel < 0 ? QString() : panelTitle(id.toStdString()));
   }
@@ -231,7 +231,7 @@ void SheetView::paintName(QPainter& painter) {
   const auto index = static_cast<std::size_t>(hoveredPanel_);
   const Bounds box = bounds(shown->flat.panels[index]);
   const QString words = tr("%1   %2 × %3")
-                            .arg(panelTitle(shown->piece.net.panels[index].id),
+                            .arg(panelTitle(shown->net.panels[index].id),
                                  lengthText(Length::mm(box.width()), session_.unit(), false),
                                  lengthText(Length::mm(box.height()), session_.unit()));
   painter.setFont(labelFont(*this));

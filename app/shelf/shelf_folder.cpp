@@ -9,7 +9,7 @@
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "kits/bundle.h"
-#include "stock/stock_store.h"
+#include "own_stock/stock_store.h"
 
 namespace creasewright {
 

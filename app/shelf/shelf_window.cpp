@@ -18,9 +18,9 @@
 #include "document/design_file.h"
 #include "document/file_io.h"
 #include "kits/bundle.h"
+#include "own_stock/stock_store.h"
 #include "session/preferences.h"
 #include "shelf/words_dialog.h"
-#include "stock/stock_store.h"
 #include "widgets/window_size.h"
 
 namespace creasewright {

@@ -232,7 +232,7 @@ void Columns::showPieces() {
     pieces_->removeTab(pieces_->count() - 1);
   }
   for (int i = 0; i < static_cast<int>(pieces.size()); ++i) {
-    const QString title = pieceTitle(pieces[static_cast<std::size_t>(i)].piece.name);
+    const QString title = pieceTitle(pieces[static_cast<std::size_t>(i)].name);
     if (i < pieces_->count()) {
       pieces_->setTabText(i, title);
     } else {

@@ -15,7 +15,7 @@
 #include "session/preferences.h"
 #include "shelf/shelf_window.h"
 #include "shelf/words_dialog.h"
-#include "stock/stock_window.h"
+#include "stockroom/stock_window.h"
 #include "widgets/icon.h"
 #include "widgets/length_edit.h"
 

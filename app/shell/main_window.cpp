@@ -14,7 +14,7 @@
 #include <QUrl>
 
 #include "bridge/text.h"
-#include "printing/paper_warnings.h"
+#include "own_stock/own_paper_warnings.h"
 #include "scene/sheet_view.h"
 #include "session/preferences.h"
 #include "shell/columns.h"
@@ -46,7 +46,7 @@ MainWindow::MainWindow(QWidget* parent)
       autosave_(session_, recoveryFolder()),
       columns_(new Columns(session_, this)),
       files_(new FileActions(session_, this)) {
-  session_.setWarner(paperWarnings);
+  session_.setWarner(ownPaperWarnings);
   setAcceptDrops(true);
   new WheelGuard(this);
   new UndoKeys(this);

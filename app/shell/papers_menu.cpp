@@ -4,9 +4,9 @@
 #include <QMessageBox>
 
 #include "bridge/problem_text.h"
-#include "guide/guide_window.h"
-#include "kits/kit_window.h"
+#include "classroom/kit_window.h"
 #include "printing/export_dialog.h"
+#include "printing/guide_window.h"
 #include "printing/print_dialog.h"
 #include "widgets/length_edit.h"
 

@@ -10,18 +10,15 @@
 
 namespace creasewright {
 
-int runWindow(const QStringList& files, const QString& language) {
+int runWindow(int argc, char** argv, const QStringList& files) {
+  QApplication app(argc, argv);
   // Qt sets the user's locale; core and C libraries must keep writing numbers the same way.
   std::setlocale(LC_NUMERIC, "C");
-  auto* app = qobject_cast<QApplication*>(QCoreApplication::instance());
-  if (app == nullptr) {
-    return 1;
-  }
   QCoreApplication::setOrganizationName(QStringLiteral("Creasewright"));
   QCoreApplication::setApplicationName(QStringLiteral("Creasewright"));
   loadResources();
-  useLanguage(language.isEmpty() ? preferredLanguage() : language);
-  applyTheme(*app, preferredTheme());
+  useLanguage(preferredLanguage());
+  applyTheme(app, preferredTheme());
   QApplication::setWindowIcon(lineIcon(QStringLiteral("creasewright")));
   MainWindow* first = openWindow(files.value(0));
   for (const QString& file : files.mid(1)) {

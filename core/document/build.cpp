@@ -11,10 +11,10 @@
 #include "document/room_advice.h"
 #include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
+#include "folding/cavity/outside.h"
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
-#include "folding/motion_check.h"
-#include "folding/outside.h"
+#include "folding/motion/motion_check.h"
 #include "net/net_problems.h"
 #include "styles/limits_search.h"
 #include "styles/registry.h"
@@ -40,9 +40,8 @@ void checkCavity(const std::string& piece, const CavitySize& have, const Sizes& 
 }
 
 /// The outside of the piece it goes over, with the promised ease; axes that do not count need none.
-Sizes needOver(const Over& over, const BuiltPiece& inner, double caliper) {
-  const Sizes outside =
-      asArray(measureOutside(inner.piece.net, inner.folded, *inner.piece.cavity, caliper));
+Sizes needOver(const GoesOver& over, const BuiltPiece& inner, double caliper) {
+  const Sizes outside = asArray(measureOutside(inner.net, inner.folded, *inner.cavity, caliper));
   Sizes need{};
   for (std::size_t i = 0; i < 3; ++i)
     if (over.axes.at(i)) need.at(i) = outside.at(i) + over.ease.at(i).mm();
@@ -51,59 +50,58 @@ Sizes needOver(const Over& over, const BuiltPiece& inner, double caliper) {
 
 /// What the cavity of `outer` must hold; nothing when nobody asks for anything.
 std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& outer, double caliper) {
-  if (!outer.piece.over) {
+  if (!outer.over) {
     if (!built.design.product) return std::nullopt;
     const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
     return Sizes{room.eased(Axis::Length).mm(), room.eased(Axis::Width).mm(),
                  room.eased(Axis::Height).mm()};
   }
   for (const BuiltPiece& inner : built.pieces)
-    if (inner.piece.name == outer.piece.over->piece && inner.piece.cavity)
-      return needOver(*outer.piece.over, inner, caliper);
+    if (inner.name == outer.over->piece && inner.cavity)
+      return needOver(*outer.over, inner, caliper);
   return std::nullopt;
 }
 
 /// Whether a round product that the free cuboid is too small for stands in the piece all the same.
 bool standsRound(const BuiltDesign& built, BuiltPiece& piece, const Sizes& need, double caliper) {
-  if (piece.piece.over || !built.design.product) return false;
+  if (piece.over || !built.design.product) return false;
   const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
   if (!room.round) return false;
-  const Sizes have = asArray(*piece.cavity);
+  const Sizes have = asArray(*piece.cavitySize);
   bool lacks = false;
   for (std::size_t i = 0; i < 3; ++i) lacks = lacks || have.at(i) < need.at(i) - kSlack;
   if (!lacks) return false;
   const RoundSize size{std::max(need[0], need[1]), need[2], room.ball};
   piece.roundRoom =
-      roundRoom(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, size, piece.cavityBox);
+      roundRoom(piece.net, piece.folded, *piece.cavity, caliper, size, piece.cavityBox);
   return piece.roundRoom.has_value();
 }
 
 void measureCavities(BuiltDesign& built, double caliper) {
   for (BuiltPiece& piece : built.pieces) {
-    if (!piece.piece.cavity) continue;
+    if (!piece.cavity) continue;
     const std::optional<Sizes> need = neededRoom(built, piece, caliper);
     const std::optional<Product>& product = built.design.product;
-    if (!product || !isRound(*product)) piece.piece.cavity->round = false;
+    if (!product || !isRound(*product)) piece.cavity->round = false;
     const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
-    piece.cavityBox =
-        cavityBox(piece.piece.net, piece.folded, *piece.piece.cavity, caliper, wanted);
-    piece.cavity = sizeAlong(*piece.piece.cavity, piece.cavityBox);
+    piece.cavityBox = cavityBox(piece.net, piece.folded, *piece.cavity, caliper, wanted);
+    piece.cavitySize = sizeAlong(*piece.cavity, piece.cavityBox);
     if (need && !standsRound(built, piece, *need, caliper))
-      checkCavity(piece.piece.name, *piece.cavity, *need, built.problems);
+      checkCavity(piece.name, *piece.cavitySize, *need, built.problems);
   }
 }
 
 const BuiltPiece* pieceCalled(const BuiltDesign& built, const std::string& name) {
   for (const BuiltPiece& piece : built.pieces)
-    if (piece.piece.name == name) return &piece;
+    if (piece.name == name) return &piece;
   return nullptr;
 }
 
 /// The face of a glued piece's panel that looks at the other piece's.
 Face meetingFace(const BuiltPiece& piece, const BuiltPiece& other) {
-  const Holding& held = *piece.piece.held;
+  const Holding& held = *piece.held;
   const auto normal = [](const BuiltPiece& of, const std::string& panel) {
-    const std::optional<int> index = of.piece.net.find(panel);
+    const std::optional<int> index = of.net.find(panel);
     return of.folded[static_cast<std::size_t>(index.value_or(0))].normal();
   };
   const Point3 own = held.place.value_or(Transform()).turn(normal(piece, held.panel));
@@ -114,11 +112,11 @@ Face meetingFace(const BuiltPiece& piece, const BuiltPiece& other) {
 /// What glues whole pieces to one another joins the glue plan of the one that takes the adhesive.
 void glueToOneAnother(BuiltDesign& built) {
   for (BuiltPiece& piece : built.pieces) {
-    const std::optional<Holding>& held = piece.piece.held;
+    const std::optional<Holding>& held = piece.held;
     const BuiltPiece* other =
         held && held->by == Hold::Glue ? pieceCalled(built, held->to) : nullptr;
     if (other == nullptr) continue;
-    std::ranges::move(planPieceGlue(*held, piece.piece.net, piece.flat, meetingFace(piece, *other)),
+    std::ranges::move(planPieceGlue(*held, piece.net, piece.flat, meetingFace(piece, *other)),
                       std::back_inserter(piece.gluePlan));
   }
 }
@@ -140,14 +138,14 @@ BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Probl
   built.gluePlan = planGlue(piece.net, built.flat);
   built.waste = findWaste(built.flat);
   built.card = card;
-  built.piece = std::move(piece);
+  static_cast<Piece&>(built) = std::move(piece);
   return built;
 }
 
 Problems everyProblem(const BuiltDesign& built) {
   Problems problems = built.problems;
   for (const BuiltPiece& piece : built.pieces)
-    std::ranges::move(checkFoldPath(piece.piece.net, piece.card.caliper.mm()),
+    std::ranges::move(checkFoldPath(piece.net, piece.card.caliper.mm()),
                       std::back_inserter(problems));
   problems.insert(problems.end(), built.warnings.begin(), built.warnings.end());
   return problems;
@@ -156,15 +154,14 @@ Problems everyProblem(const BuiltDesign& built) {
 Problems limitProblems(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return {style.problem()};
-  const Making making{design.card.caliper, design.grid};
-  Problems found = checkLimits(**style, design.parameters, making);
-  if (!design.product || withinLimits((*style)->parameters, design.parameters, making))
-    return found;
+  const Workbench bench{design.card.caliper, design.grid};
+  Problems found = checkLimits(**style, design.parameters, bench);
+  if (!design.product || withinLimits((*style)->parameters, design.parameters, bench)) return found;
   // What the product lacks room for is said at once.
   std::erase_if(found, [](const Problem& p) { return p.code != ProblemCode::UnknownParameter; });
-  const Fitted fitted = fit(**style, *design.product, design.ease, making, design.parameters);
+  const Fitted fitted = fit(**style, *design.product, design.ease, bench, design.parameters);
   std::ranges::move(adviceFor((*style)->parameters, design.parameters,
-                              raisedTo(fitted, design.parameters), making, floorsOf(fitted)),
+                              raisedTo(fitted, design.parameters), bench, floorsOf(fitted)),
                     std::back_inserter(found));
   return found;
 }
@@ -174,19 +171,19 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   if (!style) return style.problem();
   if (Problems limits = limitProblems(design); !limits.empty()) return std::move(limits.front());
 
-  const Making making{design.card.caliper, design.grid};
+  const Workbench bench{design.card.caliper, design.grid};
   BuiltDesign built;
   built.design = design;
   built.style = *style;
   std::vector<Piece> pieces =
-      (*style)->build(blanksOnGrid(**style, design.parameters, making), making);
+      (*style)->build(blanksOnGrid(**style, design.parameters, bench), bench);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
   glueToOneAnother(built);
   if (design.product)
-    built.reasons = fit(**style, *design.product, design.ease, making, design.parameters).reasons;
-  measureCavities(built, making.caliper.mm());
+    built.reasons = fit(**style, *design.product, design.ease, bench, design.parameters).reasons;
+  measureCavities(built, bench.caliper.mm());
   addExtras(windows, built);
   built.warnings = makingWarnings(built);
   return built;

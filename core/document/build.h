@@ -5,8 +5,8 @@
 
 #include "document/design.h"
 #include "extras/extra_kind.h"
-#include "folding/cavity.h"
-#include "folding/round_room.h"
+#include "folding/cavity/cavity.h"
+#include "folding/cavity/round_room.h"
 #include "making/glue_plan.h"
 #include "making/score_plan.h"
 #include "making/waste.h"
@@ -23,15 +23,14 @@ struct ExtraRole {
   std::optional<Transform> around;  ///< Round: its panel 0 in the frame of the first piece
 };
 
-struct BuiltPiece {
-  Piece piece;
+struct BuiltPiece : Piece {
   Card card;
   FlatNet flat;
   Pose folded;
   ScorePlan scorePlan;
   std::vector<GlueArea> gluePlan;
   std::vector<WastePiece> waste;
-  std::optional<CavitySize> cavity;
+  std::optional<CavitySize> cavitySize;
   CavityBox cavityBox = {};                 ///< where it is, in the frame of the cavity's panel
   std::optional<RoundRoom> roundRoom = {};  ///< where a round product stands that the box is no
                                             ///< room for: between slanting or polygonal walls

@@ -23,7 +23,7 @@ Host hostOf(const Design& design) {
   Host host;
   host.product = design.product;
   host.ease = design.ease;
-  host.making = {design.card.caliper, design.grid};
+  host.bench = {design.card.caliper, design.grid};
   host.onFaces = thicknessOnFaces(design);
   return host;
 }
@@ -31,7 +31,7 @@ Host hostOf(const Design& design) {
 Host hostOf(const BuiltDesign& built) {
   Host host = hostOf(built.design);
   for (const BuiltPiece& piece : built.pieces)
-    if (!piece.role) host.pieces.push_back({&piece.piece, &piece.folded, piece.cavityBox});
+    if (!piece.role) host.pieces.push_back({&piece, &piece.folded, piece.cavityBox});
   host.wraps = wrapsOf(built.design.extras, host);
   return host;
 }
@@ -40,7 +40,7 @@ Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
   const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
   if (!kind) return kind.problem();
   const Problems limits =
-      checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.makingOf(extra));
+      checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.benchOf(extra));
   if (!limits.empty()) return limits.front();
   return (*kind)->build(extra, host);
 }
@@ -48,8 +48,7 @@ Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
 /// Two of a name are told apart by a number.
 std::string freeName(const std::string& wanted, const BuiltDesign& built) {
   const auto taken = [&](const std::string& name) {
-    return std::ranges::any_of(built.pieces,
-                               [&](const BuiltPiece& p) { return p.piece.name == name; });
+    return std::ranges::any_of(built.pieces, [&](const BuiltPiece& p) { return p.name == name; });
   };
   std::string name = wanted;
   for (int i = 2; taken(name); ++i) name = wanted + "-" + std::to_string(i);
@@ -58,10 +57,10 @@ std::string freeName(const std::string& wanted, const BuiltDesign& built) {
 
 void addPieces(int index, ExtraParts parts, BuiltDesign& built) {
   const Extra& extra = built.design.extras[static_cast<std::size_t>(index)];
-  for (ExtraPiece& part : parts.pieces) {
-    part.piece.name = freeName(part.piece.name, built);
-    BuiltPiece piece = buildPiece(std::move(part.piece), extra.card, built.design, built.problems);
-    piece.role = ExtraRole{index, part.placing, std::move(part.faces), part.around};
+  for (ExtraPiece& added : parts.pieces) {
+    added.part.name = freeName(added.part.name, built);
+    BuiltPiece piece = buildPiece(std::move(added.part), extra.card, built.design, built.problems);
+    piece.role = ExtraRole{index, added.placing, std::move(added.faces), added.around};
     built.pieces.push_back(std::move(piece));
   }
   if (!parts.ribbon) return;

@@ -20,10 +20,10 @@ Result<Design> newDesign(std::string_view styleId, std::optional<Product> produc
   design.card = card;
   design.ease = ease;
   design.grid = grid;
-  const Making making{card.caliper, grid};
+  const Workbench bench{card.caliper, grid};
   design.parameters = product
-                          ? fit(**style, *product, ease, making).parameters
-                          : placedOnGrid((*style)->parameters, standardParameters(**style), making);
+                          ? fit(**style, *product, ease, bench).parameters
+                          : placedOnGrid((*style)->parameters, standardParameters(**style), bench);
   return design;
 }
 
@@ -44,9 +44,9 @@ Design withValue(Design design, std::string_view key, std::int64_t raw) {
   if (!style) return design;
   const auto spec = std::ranges::find((*style)->parameters, key, &ParameterSpec::key);
   if (spec == (*style)->parameters.end() || spec->kind == ParameterKind::Length) return design;
-  const Making making{design.card.caliper, design.grid};
-  const bool possible = raw >= spec->minimum(design.parameters, making) &&
-                        raw <= spec->maximum(design.parameters, making);
+  const Workbench bench{design.card.caliper, design.grid};
+  const bool possible = raw >= spec->minimum(design.parameters, bench) &&
+                        raw <= spec->maximum(design.parameters, bench);
   return possible ? refitted(std::move(design)) : design;
 }
 
@@ -55,7 +55,7 @@ Design ontoGrid(Design design, ToolGrid grid) {
   const ToolGrid before = std::exchange(design.grid, grid);
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style || grid.isNone()) return style ? refitted(std::move(design)) : design;
-  const Making making{design.card.caliper, grid};
+  const Workbench bench{design.card.caliper, grid};
   Floors floors;
   if (design.product) {
     const auto fitOn = [&](ToolGrid on) {
@@ -70,7 +70,7 @@ Design ontoGrid(Design design, ToolGrid grid) {
         design.parameters.set(is.reasons[i].key, is.reasons[i].chosen);
   }
   design.parameters =
-      placedOnGrid((*style)->parameters, std::move(design.parameters), making, floors);
+      placedOnGrid((*style)->parameters, std::move(design.parameters), bench, floors);
   return design;
 }
 

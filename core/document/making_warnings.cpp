@@ -36,7 +36,7 @@ bool isFold(const Crease& crease) { return crease.kind != CreaseKind::Flat; }
 
 /// The nearest two folds on each panel.
 void warnOfCloseFolds(const BuiltPiece& piece, Problems& found) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const double limit = std::max(kClosestFolds, kCalipersApart * piece.card.caliper.mm());
   for (std::size_t panel = 0; panel < net.panels.size(); ++panel) {
     double nearest = limit;
@@ -58,12 +58,12 @@ void warnOfCloseFolds(const BuiltPiece& piece, Problems& found) {
 }
 
 void warnOfThickCard(const BuiltPiece& piece, Problems& found) {
-  const auto& creases = piece.piece.net.creases;
+  const auto& creases = piece.net.creases;
   const bool scored = std::ranges::any_of(
       creases, [](const Crease& crease) { return crease.kind == CreaseKind::Score; });
   if (scored && piece.card.caliper > kThickestScored)
     found.push_back({ProblemCode::CardThick,
-                     piece.piece.name,
+                     piece.name,
                      {piece.card.caliper, kThickestScored},
                      Severity::Warning});
 }
@@ -73,7 +73,7 @@ void warnOfBoard(const BuiltPiece& piece, Length board, Problems& found) {
   const Length height = Length::mm(piece.flat.height);
   if (board > Length() && std::max(width, height) > board)
     found.push_back(
-        {ProblemCode::BlankOverBoard, piece.piece.name, {width, height, board}, Severity::Warning});
+        {ProblemCode::BlankOverBoard, piece.name, {width, height, board}, Severity::Warning});
 }
 
 }  // namespace
@@ -86,7 +86,7 @@ Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) 
     };
     if (!sheets.empty() && std::ranges::none_of(sheets, holds))
       found.push_back({ProblemCode::BlankOverSheets,
-                       piece.piece.name,
+                       piece.name,
                        {Length::mm(piece.flat.width), Length::mm(piece.flat.height)},
                        Severity::Warning});
   }

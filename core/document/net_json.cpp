@@ -44,7 +44,7 @@ Json panelsJson(const BuiltPiece& built) {
   for (std::size_t i = 0; i < built.flat.panels.size(); ++i) {
     Json openings = Json::array();
     for (const Polygon& opening : built.flat.openings[i]) openings.push_back(pointsJson(opening));
-    panels.push_back({{"id", built.piece.net.panels[i].id},
+    panels.push_back({{"id", built.net.panels[i].id},
                       {"outline", pointsJson(built.flat.panels[i])},
                       {"openings", std::move(openings)}});
   }
@@ -52,7 +52,7 @@ Json panelsJson(const BuiltPiece& built) {
 }
 
 Json creasesJson(const BuiltPiece& built) {
-  const Net& net = built.piece.net;
+  const Net& net = built.net;
   Json creases = Json::array();
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Crease& crease = net.creases[i];
@@ -80,20 +80,20 @@ Json mateJson(const Net& net, const Mate& mate) {
 /// Joints of whole flaps; what merely rests on something is none.
 Json matesJson(const BuiltPiece& built) {
   Json mates = Json::array();
-  for (const Mate& mate : built.piece.net.mates)
+  for (const Mate& mate : built.net.mates)
     if (mate.method != Method::Rest && mate.patch.empty())
-      mates.push_back(mateJson(built.piece.net, mate));
+      mates.push_back(mateJson(built.net, mate));
   return mates;
 }
 
 /// Joints of a part of a panel, the part in blank coordinates.
 Json patchesJson(const BuiltPiece& built) {
   Json patches = Json::array();
-  for (const Mate& mate : built.piece.net.mates) {
+  for (const Mate& mate : built.net.mates) {
     if (mate.method == Method::Rest || mate.patch.empty()) continue;
     Polygon area;
     for (const Point& p : mate.patch) area.push_back(built.flat.place(mate.panel, p));
-    Json json = mateJson(built.piece.net, mate);
+    Json json = mateJson(built.net, mate);
     json.erase("rim");
     json["area"] = pointsJson(area);
     patches.push_back(std::move(json));
@@ -104,8 +104,8 @@ Json patchesJson(const BuiltPiece& built) {
 /// The cut edges of that name, as lines in blank coordinates.
 Json edgesJson(const BuiltPiece& built, int panel, const std::string& name) {
   const auto i = static_cast<std::size_t>(panel);
-  const std::vector<std::string>& edges = built.piece.net.panels[i].edges;
-  const Polygon& outline = built.piece.net.panels[i].outline;
+  const std::vector<std::string>& edges = built.net.panels[i].edges;
+  const Polygon& outline = built.net.panels[i].outline;
   Json lines = Json::array();
   for (std::size_t k = 0; k < edges.size(); ++k)
     if (edges[k] == name)
@@ -115,7 +115,7 @@ Json edgesJson(const BuiltPiece& built, int panel, const std::string& name) {
 }
 
 Json openEdgesJson(const BuiltPiece& built) {
-  const Net& net = built.piece.net;
+  const Net& net = built.net;
   Json list = Json::array();
   for (const OpenEdges& open : net.openEdges)
     list.push_back({{"a", idOf(net, open.panel)},
@@ -137,8 +137,8 @@ Json frameJson(const Transform& frame) {
 
 /// How a piece is held to another; null for the one that others are held to, and for extras.
 Json heldJson(const BuiltPiece& built) {
-  if (!built.piece.held) return nullptr;
-  const Holding& held = *built.piece.held;
+  if (!built.held) return nullptr;
+  const Holding& held = *built.held;
   Json json{{"by", held.by == Hold::Glue   ? "glue"
                    : held.by == Hold::Slot ? "slot"
                                            : "loose"},
@@ -184,8 +184,8 @@ Json ribbonsJson(const BuiltDesign& built) {
 Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
   Json cuts = Json::array();
   for (const Polyline& cut : cutLines(built.flat)) cuts.push_back(pointsJson(cut));
-  return {{"name", built.piece.name},
-          {"count", built.piece.count},
+  return {{"name", built.name},
+          {"count", built.count},
           {"extra", extraIndexJson(built)},
           {"card", cardJson(built.card)},
           {"blank",
@@ -218,10 +218,10 @@ Json point3Json(Point3 p) {
 /// A corner of the free box and its three edges, as seen with the cavity's panel lying in the flat
 /// net: x and y in the sheet, z above the drawn face.
 Json cavityBoxJson(const BuiltPiece& piece) {
-  const std::string& id = piece.piece.cavity->panel;
-  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  const std::string& id = piece.cavity->panel;
+  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.net.find(id))];
   const Point3 size = piece.cavityBox.high - piece.cavityBox.low;
-  return {{"piece", piece.piece.name},
+  return {{"piece", piece.name},
           {"panel", id},
           {"corner", point3Json(frame.apply(piece.cavityBox.low))},
           {"edges", Json::array({point3Json(frame.turn({size.x, 0, 0})),
@@ -232,8 +232,8 @@ Json cavityBoxJson(const BuiltPiece& piece) {
 /// Where a round product stands, in the same coordinates; null where the free box holds it.
 Json roundRoomJson(const BuiltPiece& piece) {
   if (!piece.roundRoom) return nullptr;
-  const std::string& id = piece.piece.cavity->panel;
-  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  const std::string& id = piece.cavity->panel;
+  const Transform& frame = piece.flat.frames[static_cast<std::size_t>(*piece.net.find(id))];
   return {{"shape", piece.roundRoom->size.ball ? "ball" : "cylinder"},
           {"across", numberJson(piece.roundRoom->size.across)},
           {"foot", point3Json(frame.apply(piece.roundRoom->foot))},
@@ -243,10 +243,10 @@ Json roundRoomJson(const BuiltPiece& piece) {
 /// Of the piece that holds the product.
 Json cavityJson(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
-    if (piece.cavity && !piece.piece.over)
-      return {{"length", numberJson(piece.cavity->length)},
-              {"width", numberJson(piece.cavity->width)},
-              {"height", numberJson(piece.cavity->height)},
+    if (piece.cavitySize && !piece.over)
+      return {{"length", numberJson(piece.cavitySize->length)},
+              {"width", numberJson(piece.cavitySize->width)},
+              {"height", numberJson(piece.cavitySize->height)},
               {"box", cavityBoxJson(piece)},
               {"round", roundRoomJson(piece)}};
   return nullptr;

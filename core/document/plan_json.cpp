@@ -1,6 +1,6 @@
 #include "document/plan_json.h"
 
-#include "folding/needed_bends.h"
+#include "folding/motion/needed_bends.h"
 #include "making/cut_plan.h"
 #include "making/glue_tape.h"
 #include "units/length_text.h"
@@ -145,7 +145,7 @@ Json cutPlanJson(const BuiltPiece& piece) {
   for (const WastePiece& waste : piece.waste)
     plan.push_back(
         {{"kind", "remove"}, {"letter", waste.letter}, {"outline", pointsJson(waste.area.outer)}});
-  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts) {
+  for (const Cut& cut : planCuts(piece.net, piece.flat, piece.waste).cuts) {
     if (cut.kind != CutKind::Opening && cut.kind != CutKind::Slit) {
       plan.push_back(strokeJson(cut));
       continue;
@@ -159,7 +159,7 @@ Json cutPlanJson(const BuiltPiece& piece) {
 }
 
 Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const AdhesivePlan adhesive = planAdhesive(net, piece.gluePlan, planFolds(net, piece.flat), grid);
   Json plan = Json::array();
   for (const GlueArea& area : piece.gluePlan) {
@@ -181,7 +181,7 @@ Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
 }
 
 Json foldPlanJson(const BuiltPiece& piece) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const FoldPlan folds = planFolds(withNeededBends(net, piece.card.caliper.mm()), piece.flat);
   Json burnish = Json::array();
   for (const Fold& fold : folds.burnish) burnish.push_back(foldJson(net, fold));

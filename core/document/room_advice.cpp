@@ -65,21 +65,21 @@ std::string titleOf(const Style& style, std::string_view key) {
 
 /// The least of a few larger values of a measure of the product that gives the axis its room.
 std::optional<Change> tried(const BuiltDesign& built, std::string_view axis) {
-  const Making making{built.design.card.caliper, built.design.grid};
+  const Workbench bench{built.design.card.caliper, built.design.grid};
   for (const bool same : {true, false})
     for (const FitReason& reason : built.reasons) {
       if (!reason.ofProduct || (kAxes.at(static_cast<std::size_t>(reason.axis)) == axis) != same)
         continue;
       const Length now = built.design.parameters.length(reason.key);
-      const Length step = making.grid.roundUp(std::max(now / kTrials, mm(0.5)));
+      const Length step = bench.grid.roundUp(std::max(now / kTrials, mm(0.5)));
       Design larger = built.design;
       larger.extras.clear();
       for (int i = 1; i <= kTrials; ++i) {
-        const Length value = making.grid.roundUp(now + step * i);
+        const Length value = bench.grid.roundUp(now + step * i);
         Parameters wanted = built.design.parameters;
         wanted.set(reason.key, value);
         larger.parameters =
-            movedWithinLimits(built.style->parameters, wanted, making, {{reason.key, value.nm()}})
+            movedWithinLimits(built.style->parameters, wanted, bench, {{reason.key, value.nm()}})
                 .value_or(wanted);
         if (larger.parameters.length(reason.key) == value && holdsRoom(larger, axis))
           return Change{reason.key, value, titleOf(*built.style, reason.key)};
@@ -111,12 +111,12 @@ void share(std::vector<Change> changes, BuiltDesign& built) {
 
 void adviseOnRoom(BuiltDesign& built) {
   if (std::ranges::none_of(built.problems, lacksRoom)) return;
-  const Making making{built.design.card.caliper, built.design.grid};
+  const Workbench bench{built.design.card.caliper, built.design.grid};
   const Fitted fitted{built.design.parameters, built.reasons};
   const Parameters wanted = raisedTo(fitted, built.design.parameters);
-  const auto right = movedWithinLimits(built.style->parameters, wanted, making, floorsOf(fitted));
+  const auto right = movedWithinLimits(built.style->parameters, wanted, bench, floorsOf(fitted));
   if (!right) {
-    const Problems why = adviceFor(built.style->parameters, built.design.parameters, wanted, making,
+    const Problems why = adviceFor(built.style->parameters, built.design.parameters, wanted, bench,
                                    floorsOf(fitted));
     built.problems.insert(built.problems.end(), why.begin(), why.end());
     return;

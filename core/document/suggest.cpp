@@ -23,7 +23,7 @@ int scoreLines(const ScorePlan& plan) {
 /// Strokes of the knife as the guide counts them, after the four that trim the blank.
 int cutCount(const BuiltPiece& piece) {
   int cuts = 4;
-  for (const Cut& cut : planCuts(piece.piece.net, piece.flat, piece.waste).cuts)
+  for (const Cut& cut : planCuts(piece.net, piece.flat, piece.waste).cuts)
     cuts += 1 + static_cast<int>(cut.repeats.size());
   return cuts;
 }
@@ -57,7 +57,7 @@ Suggestion suggestionFrom(BuiltDesign built, std::span<const Paper> stock) {
   suggestion.style = built.style;
   double glue = 0;
   for (const BuiltPiece& piece : built.pieces) {
-    const int count = piece.piece.count;
+    const int count = piece.count;
     suggestion.cardArea += count * piece.flat.width * piece.flat.height;
     suggestion.scores += count * scoreLines(piece.scorePlan);
     suggestion.cuts += count * cutCount(piece);
@@ -95,7 +95,7 @@ namespace {
 /// An insert holds its shape only inside another box: none of its pieces is joined to itself.
 bool isInsert(const BuiltDesign& built) {
   return std::ranges::all_of(built.pieces,
-                             [](const BuiltPiece& piece) { return piece.piece.net.mates.empty(); });
+                             [](const BuiltPiece& piece) { return piece.net.mates.empty(); });
 }
 
 }  // namespace

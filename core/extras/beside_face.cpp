@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "folding/upright.h"
+#include "folding/surfaces/upright.h"
 
 namespace creasewright {
 namespace {
@@ -31,11 +31,11 @@ SideOfFace toldByMates(const Net& net, const Pose& folded, int face, int other) 
 /// How far behind a face the middle of the room is, or no farther than card against card.
 double depthBehind(const Host& host, const HostFace& face) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  if (!piece.piece->cavity) return kClose;
-  const auto owner = piece.piece->net.find(piece.piece->cavity->panel);
+  if (!piece.part->cavity) return kClose;
+  const auto owner = piece.part->net.find(piece.part->cavity->panel);
   if (!owner) return kClose;
   const Point3 seed =
-      (*piece.folded)[static_cast<std::size_t>(*owner)].apply(piece.piece->cavity->seed);
+      (*piece.folded)[static_cast<std::size_t>(*owner)].apply(piece.part->cavity->seed);
   const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
   return std::max(kClose, place.inverse().apply(seed).z);
 }
@@ -66,7 +66,7 @@ SideOfFace sideOf(const Net& net, const Pose& folded, int face, int other, doubl
 
 std::vector<BesideFace> panelsAt(const Host& host, const HostFace& face, SideOfFace side) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const Net& net = piece.piece->net;
+  const Net& net = piece.part->net;
   const Pose& folded = *piece.folded;
   const Region own = region(face.area.outer);
   const double depth = depthBehind(host, face);
@@ -83,12 +83,12 @@ std::vector<BesideFace> panelsAt(const Host& host, const HostFace& face, SideOfF
 
 /// The product's axis to which a face of a piece is square, or nothing.
 std::optional<std::size_t> axisOf(const HostPiece& piece, Point3 normal) {
-  if (!piece.piece->cavity) return std::nullopt;
-  const auto owner = piece.piece->net.find(piece.piece->cavity->panel);
+  if (!piece.part->cavity) return std::nullopt;
+  const auto owner = piece.part->net.find(piece.part->cavity->panel);
   if (!owner) return std::nullopt;
   const Transform& frame = (*piece.folded)[static_cast<std::size_t>(*owner)];
   for (std::size_t i = 0; i < 3; ++i)
-    if (std::abs(dot(frame.turn(unitAlong(piece.piece->cavity->axes.at(i))), normal)) > kParallel)
+    if (std::abs(dot(frame.turn(unitAlong(piece.part->cavity->axes.at(i))), normal)) > kParallel)
       return i;
   return std::nullopt;
 }
@@ -96,9 +96,9 @@ std::optional<std::size_t> axisOf(const HostPiece& piece, Point3 normal) {
 /// Share of the side of a piece's room that its own card closes; the side is square to a product
 /// axis, above or below where the axis is upright.
 bool hasCardOn(const HostPiece& piece, std::size_t axis, std::optional<bool> above) {
-  const Point3 up = uprightOf(*piece.piece);
-  for (std::size_t i = 0; i < piece.piece->net.panels.size(); ++i) {
-    if (!piece.piece->net.panels[i].shows) continue;
+  const Point3 up = uprightOf(*piece.part);
+  for (std::size_t i = 0; i < piece.part->net.panels.size(); ++i) {
+    if (!piece.part->net.panels[i].shows) continue;
     const Point3 outside = (*piece.folded)[i].normal() * -1;
     if (axisOf(piece, outside) != axis) continue;
     if (!above || (dot(outside, up) > 0) == *above) return true;
@@ -109,16 +109,16 @@ bool hasCardOn(const HostPiece& piece, std::size_t axis, std::optional<bool> abo
 /// The piece that this one goes over, where it has card behind the face.
 std::vector<BesideFace> pieceInside(const Host& host, const HostFace& face) {
   const HostPiece& outer = host.pieces[static_cast<std::size_t>(face.piece)];
-  if (!outer.piece->over) return {};
+  if (!outer.part->over) return {};
   const Point3 outside = (*outer.folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
   const std::optional<std::size_t> axis = axisOf(outer, outside);
   if (!axis) return {};
-  const double rise = dot(outside, uprightOf(*outer.piece));
+  const double rise = dot(outside, uprightOf(*outer.part));
   const std::optional<bool> above =
       std::abs(rise) > kParallel ? std::optional(rise > 0) : std::nullopt;
   for (const HostPiece& inner : host.pieces)
-    if (inner.piece->name == outer.piece->over->piece && hasCardOn(inner, *axis, above))
-      return {{inner.piece->name, region(face.area.outer)}};
+    if (inner.part->name == outer.part->over->piece && hasCardOn(inner, *axis, above))
+      return {{inner.part->name, region(face.area.outer)}};
   return {};
 }
 

@@ -23,7 +23,7 @@ enum class Placing {
 
 /// One card piece of an extra.
 struct ExtraPiece {
-  Piece piece;
+  Piece part;
   Placing placing = Placing::OnFace;
   std::vector<FacePlace> faces = {};     ///< OnFace, InFace
   std::optional<Transform> around = {};  ///< Round: its panel 0 in the frame of Host::pieces[0]
@@ -55,7 +55,7 @@ struct ExtraParts {
   Problems warnings = {};              ///< it is made, but not well
 };
 
-/// What the hand does to add it; app/guide/extra_words.cpp has a sentence for each.
+/// What the hand does to add it; app/papers/guide/extra_words.cpp has a sentence for each.
 enum class ExtraAct {
   SlideBandOn,
   SlideIntoSleeve,

@@ -7,8 +7,8 @@
 
 namespace creasewright {
 
-std::vector<Cover> coversOf(const Host& host, const HostFace& face) {
-  std::vector<Cover> covers;
+std::vector<Overlay> overlaysOf(const Host& host, const HostFace& face) {
+  std::vector<Overlay> covers;
   for (const WrapRound& wrap : host.wraps)
     if (Region under = underWrap(host, face, wrap); !under.empty())
       covers.push_back({wrap.kind, std::move(under)});
@@ -50,7 +50,7 @@ Problems coveredBy(const Extra& extra, const Host& host, const HostFace& face,
                    const Region& shape) {
   constexpr double kCounts = 0.5;  // mm2
   Problems covered;
-  for (const Cover& cover : coversOf(host, face)) {
+  for (const Overlay& cover : overlaysOf(host, face)) {
     Problem problem{ProblemCode::ExtraCovered,
                     extra.kind,
                     {faceName(host, face), cover.name},

@@ -9,13 +9,13 @@
 namespace creasewright {
 
 /// What hides a place on a face once the box is finished.
-struct Cover {
+struct Overlay {
   std::string name;  ///< kind of the extra
   Region area;       ///< in the panel's frame
 };
 
 /// The bands, ribbons and labels over a face.
-std::vector<Cover> coversOf(const Host& host, const HostFace& face);
+std::vector<Overlay> overlaysOf(const Host& host, const HostFace& face);
 
 /// A region of the panel's frame as the face stands, its middle at (0, 0).
 Region laidUpright(const HostFace& face, const Region& there);

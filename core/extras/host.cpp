@@ -3,8 +3,8 @@
 #include <algorithm>
 #include <cmath>
 
-#include "folding/outside.h"
-#include "folding/upright.h"
+#include "folding/cavity/outside.h"
+#include "folding/surfaces/upright.h"
 
 namespace creasewright {
 namespace {
@@ -16,16 +16,16 @@ std::array<double, 3> asArray(const CavitySize& size) {
 /// Whether another piece goes over this one.
 bool isCovered(const Host& host, const Piece& piece) {
   return std::ranges::any_of(host.pieces, [&](const HostPiece& other) {
-    return other.piece->over && other.piece->over->piece == piece.name;
+    return other.part->over && other.part->over->piece == piece.name;
   });
 }
 
 /// What a piece adds to the sizes of those before it.
 void widen(std::array<double, 3>& sizes, const HostPiece& piece, double caliper) {
   const std::array<double, 3> own =
-      asArray(measureOutside(piece.piece->net, *piece.folded, *piece.piece->cavity, caliper));
+      asArray(measureOutside(piece.part->net, *piece.folded, *piece.part->cavity, caliper));
   for (std::size_t i = 0; i < 3; ++i) {
-    const bool closes = piece.piece->over && !piece.piece->over->axes.at(i);
+    const bool closes = piece.part->over && !piece.part->over->axes.at(i);
     sizes.at(i) = std::max(closes ? sizes.at(i) + caliper : sizes.at(i), own.at(i));
   }
 }
@@ -53,7 +53,7 @@ Point upIn(const Transform& placed, Point3 up) {
 /// Whether a face looks at somebody in front of the box.
 bool isSeen(const Host& host, const HostFace& face) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const Point3 up = uprightOf(*piece.piece);
+  const Point3 up = uprightOf(*piece.part);
   const Camera eye = camera(frontView(standardView(), up), up);
   const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
   return dot(place.normal(), eye.towardsEye) < -0.2;
@@ -61,7 +61,7 @@ bool isSeen(const Host& host, const HostFace& face) {
 
 HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, Point3 up) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(pieceIndex)];
-  const Panel& panel = piece.piece->net.panels[static_cast<std::size_t>(panelIndex)];
+  const Panel& panel = piece.part->net.panels[static_cast<std::size_t>(panelIndex)];
   HostFace face{pieceIndex, panelIndex, {panel.outline, panel.openings}, {}, {}, 0};
   const Point direction = upIn((*piece.folded)[static_cast<std::size_t>(panelIndex)], up);
   face.upright = turnBetween({0, 1}, direction);
@@ -81,20 +81,20 @@ Point3 unitAlong(int axis) {
 }
 
 std::optional<OutsideBox> outsideOf(const Host& host) {
-  if (host.pieces.empty() || !host.pieces.front().piece->cavity) return std::nullopt;
-  const double caliper = host.making.caliper.mm();
+  if (host.pieces.empty() || !host.pieces.front().part->cavity) return std::nullopt;
+  const double caliper = host.bench.caliper.mm();
   const HostPiece& first = host.pieces.front();
-  const Cavity& cavity = *first.piece->cavity;
-  const auto owner = first.piece->net.find(cavity.panel);
-  if (!owner || first.piece->net.creases.empty()) return std::nullopt;
+  const Cavity& cavity = *first.part->cavity;
+  const auto owner = first.part->net.find(cavity.panel);
+  if (!owner || first.part->net.creases.empty()) return std::nullopt;
   const Transform& frame = (*first.folded)[static_cast<std::size_t>(*owner)];
-  const CavityBox box = outsideBox(first.piece->net, *first.folded, cavity, caliper);
+  const CavityBox box = outsideBox(first.part->net, *first.folded, cavity, caliper);
   OutsideBox outside;
   outside.centre = frame.apply((box.low + box.high) / 2);
-  outside.up = uprightOf(*first.piece);
+  outside.up = uprightOf(*first.part);
   for (std::size_t i = 0; i < 3; ++i) outside.axes.at(i) = frame.turn(unitAlong(cavity.axes.at(i)));
   for (const HostPiece& piece : host.pieces)
-    if (piece.piece->cavity && !piece.piece->net.creases.empty())
+    if (piece.part->cavity && !piece.part->net.creases.empty())
       widen(outside.sizes, piece, caliper);
   for (double& size : outside.sizes) size += 2 * host.onFaces.mm();
   return outside;
@@ -103,7 +103,7 @@ std::optional<OutsideBox> outsideOf(const Host& host) {
 std::vector<HostFace> facesOf(const Host& host) {
   std::vector<HostFace> faces;
   for (std::size_t i = 0; i < host.pieces.size(); ++i) {
-    const Piece& piece = *host.pieces[i].piece;
+    const Piece& piece = *host.pieces[i].part;
     if (isCovered(host, piece)) continue;
     const Point3 up = uprightOf(piece);
     for (std::size_t p = 0; p < piece.net.panels.size(); ++p)
@@ -116,7 +116,7 @@ std::vector<HostFace> facesOf(const Host& host) {
 }
 
 std::string faceName(const Host& host, const HostFace& face) {
-  const Piece& piece = *host.pieces[static_cast<std::size_t>(face.piece)].piece;
+  const Piece& piece = *host.pieces[static_cast<std::size_t>(face.piece)].part;
   return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(face.panel)].id;
 }
 

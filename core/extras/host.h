@@ -7,7 +7,7 @@
 #include "base/result.h"
 #include "extras/extra.h"
 #include "fit/fit.h"
-#include "folding/cavity.h"
+#include "folding/cavity/cavity.h"
 #include "geometry/region.h"
 #include "net/pose.h"
 #include "styles/style.h"
@@ -16,7 +16,7 @@ namespace creasewright {
 
 /// A piece of the box, folded.
 struct HostPiece {
-  const Piece* piece = nullptr;
+  const Piece* part = nullptr;
   const Pose* folded = nullptr;
   CavityBox cavity;  ///< in the frame of the cavity's panel; empty when it has none
 };
@@ -41,14 +41,14 @@ struct Host {
   std::vector<HostPiece> pieces;
   std::optional<Product> product;
   Ease ease = Ease::Easy;
-  Making making;        ///< caliper of the box's card
+  Workbench bench;      ///< caliper of the box's card
   Length onFaces = {};  ///< thickness of what is glued onto the outside faces
   std::vector<WrapRound> wraps = {};
   std::vector<TakenPlace> taken = {};
 
   /// Card and tools an extra is made with.
-  [[nodiscard]] Making makingOf(const Extra& extra) const {
-    return {extra.card.caliper, making.grid};
+  [[nodiscard]] Workbench benchOf(const Extra& extra) const {
+    return {extra.card.caliper, bench.grid};
   }
 };
 

@@ -14,8 +14,8 @@ constexpr double kClear = 1;  // mm smaller than the box inside (common practice
 /// The free space that holds the product, or nothing.
 std::optional<CavitySize> insideOf(const Host& host) {
   for (const HostPiece& piece : host.pieces)
-    if (piece.piece->cavity && !piece.piece->over) {
-      const CavitySize size = sizeAlong(*piece.piece->cavity, piece.cavity);
+    if (piece.part->cavity && !piece.part->over) {
+      const CavitySize size = sizeAlong(*piece.part->cavity, piece.cavity);
       if (std::min({size.length, size.width, size.height}) > 5) return size;
     }
   return std::nullopt;
@@ -30,14 +30,14 @@ Length marginFor(double inside, Length opening, ToolGrid grid) {
 Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   const std::optional<CavitySize> inside = insideOf(host);
   if (!inside || !host.product) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  const Making making = host.makingOf(extra);
+  const Workbench bench = host.benchOf(extra);
   const Style style = platformInsert();
   Parameters chosen = standardParameters(style);
   chosen.setCount("round", isRound(*host.product) ? 1 : 0);
-  chosen = fit(style, *host.product, host.ease, making, chosen).parameters;
+  chosen = fit(style, *host.product, host.ease, bench, chosen).parameters;
   const Length least = mm(10);
-  const Length ends = marginFor(inside->length, chosen.length("opening-length"), making.grid);
-  const Length sides = marginFor(inside->width, chosen.length("opening-width"), making.grid);
+  const Length ends = marginFor(inside->length, chosen.length("opening-length"), bench.grid);
+  const Length sides = marginFor(inside->width, chosen.length("opening-width"), bench.grid);
   const Length height = extra.parameters.length("height");
   if (height > Length()) chosen.set("height", height);
   if (sides < least || ends < least / 2)
@@ -52,18 +52,18 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   chosen.set("side-margin", sides);
   const Length leastFoot = mm(8);
   const Length widestFoot = sides - mm(4);
-  chosen.set("foot", std::max(leastFoot, making.grid.roundDown(widestFoot)));
-  if (const Problems limits = checkLimits(style, chosen, making); !limits.empty())
+  chosen.set("foot", std::max(leastFoot, bench.grid.roundDown(widestFoot)));
+  if (const Problems limits = checkLimits(style, chosen, bench); !limits.empty())
     return limits.front();
   ExtraParts parts;
-  parts.pieces.push_back({std::move(style.build(chosen, making).front()), Placing::Inside});
+  parts.pieces.push_back({std::move(style.build(chosen, bench).front()), Placing::Inside});
   return parts;
 }
 
 Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
   const std::optional<CavitySize> inside = insideOf(host);
   if (!inside) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  const ToolGrid grid = host.making.grid;
+  const ToolGrid grid = host.bench.grid;
   const auto side = [&](std::string_view key, double room) {
     const Length chosen = extra.parameters.length(key);
     return chosen > Length() ? chosen : onGridBelow(room - kClear, grid);

@@ -89,19 +89,19 @@ struct Search {
   const Host& host;
 
   [[nodiscard]] LabelSize sizeAt(const HostFace& face, double share) const {
-    return sizeOf(extra, sizesOf(face) * share, host.making.grid);
+    return sizeOf(extra, sizesOf(face) * share, host.bench.grid);
   }
   /// The outermost layer about its middle.
   [[nodiscard]] Polygon shapeAt(const HostFace& face, double share) const {
     const LabelSize size = sizeAt(face, share);
     return about(outlineOf(shapeOf(extra),
-                           extra.parameters.flag("mat") ? larger(size, host.making.grid) : size));
+                           extra.parameters.flag("mat") ? larger(size, host.bench.grid) : size));
   }
   /// Where a label may lie on a face, as it stands; `seen` leaves out what hides it later.
   [[nodiscard]] Region room(const HostFace& face, bool seen) const {
     Region taken = joined(onFace(host, face));
     if (seen)
-      for (const Cover& cover : coversOf(host, face))
+      for (const Overlay& cover : overlaysOf(host, face))
         taken.insert(taken.end(), cover.area.begin(), cover.area.end());
     return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
   }
@@ -112,10 +112,10 @@ ExtraParts labelAt(const Search& search, const HostFace& face, const Spot& spot)
   const HostFace there = movedTo(face, spot.place);
   const LabelSize size = search.sizeAt(face, spot.share);
   const double layer = extra.card.caliper.mm();
-  double lift = search.host.making.caliper.mm() / 2 + search.host.onFaces.mm() + layer;
+  double lift = search.host.bench.caliper.mm() / 2 + search.host.onFaces.mm() + layer;
   ExtraParts parts;
   if (extra.parameters.flag("mat")) {
-    addLayer("label-mat", extra, larger(size, search.host.making.grid), there, lift, parts);
+    addLayer("label-mat", extra, larger(size, search.host.bench.grid), there, lift, parts);
     lift += layer + 0.1;
   }
   addLayer("label", extra, size, there, lift, parts);
@@ -148,7 +148,7 @@ Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
 
 /// A label that hangs on a ribbon: no face, a hole near its top.
 Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
-  const ToolGrid grid = host.making.grid;
+  const ToolGrid grid = host.bench.grid;
   const LabelSize size = sizeOf(extra, {50, 75}, grid);
   if (std::min(size.width, size.height).mm() < 3 * kHole)
     return Problem{ProblemCode::ParameterTooSmall,

@@ -133,15 +133,15 @@ Result<ExtraParts> buildMats(const Extra& extra, const Host& host) {
     if (!face) return face.problem();
     faces.push_back(*face);
   }
-  const std::vector<Group> groups = groupsOf(faces, extra.parameters.mm("inset"), host.making.grid);
+  const std::vector<Group> groups = groupsOf(faces, extra.parameters.mm("inset"), host.bench.grid);
   if (groups.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  const double lift = (host.making.caliper.mm() + extra.card.caliper.mm()) / 2 + 0.1;
+  const double lift = (host.bench.caliper.mm() + extra.card.caliper.mm()) / 2 + 0.1;
   ExtraParts parts;
   for (std::size_t i = 0; i < groups.size(); ++i) {
     const Group& group = groups[i];
     const std::string name = groups.size() == 1 ? "mat" : "mat-" + std::to_string(i + 1);
     ExtraPiece piece{flatPiece(name, group.area), Placing::OnFace};
-    piece.piece.count = static_cast<int>(group.places.size());
+    piece.part.count = static_cast<int>(group.places.size());
     for (const MatPlace& place : group.places)
       piece.faces.push_back(placeOn(place.face, place.corner * -1, lift));
     parts.pieces.push_back(std::move(piece));

@@ -10,7 +10,7 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const bool cross = extra.parameters.flag("cross");
   const bool inches =
-      !host.making.grid.isNone() && Length::inches(1).nm() % host.making.grid.step().nm() == 0;
+      !host.bench.grid.isNone() && Length::inches(1).nm() % host.bench.grid.step().nm() == 0;
   const ToolGrid whole(inches ? Length::inches(1, 2) : mm(10));
   ExtraParts parts;
   parts.ribbon = RibbonNeed{

@@ -41,7 +41,7 @@ Candidate candidate(const Host& host, const HostFace& face) {
   for (Area& part : joined(onFace(host, face))) beside.push_back(std::move(part));
   c.behind = offset(laidUpright(face, beside), kClear);
   std::vector<Polygon> covers;
-  for (const Cover& cover : coversOf(host, face))
+  for (const Overlay& cover : overlaysOf(host, face))
     for (const Area& part : cover.area) covers.push_back(laidUpright(face, part.outer));
   if (!covers.empty()) c.over = offset(unite(covers), kShown);
   return c;
@@ -55,7 +55,7 @@ struct Search {
     const Bounds room = bounds(laidUpright(face, face.area.outer));
     const auto side = [&](std::string_view key, double whole) {
       const Length chosen = extra.parameters.length(key);
-      return (chosen > Length() ? chosen : onGridBelow(whole * share, host.making.grid)).mm();
+      return (chosen > Length() ? chosen : onGridBelow(whole * share, host.bench.grid)).mm();
     };
     return {side("width", room.width()), side("height", room.height())};
   }
@@ -80,7 +80,7 @@ ExtraParts windowAt(const Search& search, const HostFace& face, const Spot& spot
   const Sides sides = search.sidesAt(face, spot.share);
   const Polygon film = about(search.filmFor(sides), 0);
   ExtraPiece piece{flatPiece("film", {film, {}}), Placing::InFace};
-  const double lift = -(search.host.making.caliper.mm() + extra.card.caliper.mm()) / 2;
+  const double lift = -(search.host.bench.caliper.mm() + extra.card.caliper.mm()) / 2;
   piece.faces.push_back(placeOn(there, bounds(film).low * -1, lift));
   ExtraParts parts;
   parts.pieces.push_back(std::move(piece));

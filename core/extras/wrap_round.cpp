@@ -4,8 +4,8 @@
 #include <cmath>
 
 #include "extras/extra_kind.h"
-#include "folding/outside.h"
-#include "folding/upright.h"
+#include "folding/cavity/outside.h"
+#include "folding/surfaces/upright.h"
 
 namespace creasewright {
 namespace {
@@ -23,22 +23,21 @@ struct AxisOfPiece {
 /// the top and the tray at the bottom.
 std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std::size_t axis) {
   const std::optional<OutsideBox> whole = outsideOf(host);
-  if (!whole || !piece.piece->cavity) return std::nullopt;
-  const Cavity& cavity = *piece.piece->cavity;
-  const auto owner = piece.piece->net.find(cavity.panel);
+  if (!whole || !piece.part->cavity) return std::nullopt;
+  const Cavity& cavity = *piece.part->cavity;
+  const auto owner = piece.part->net.find(cavity.panel);
   if (!owner) return std::nullopt;
   const Transform& frame = (*piece.folded)[static_cast<std::size_t>(*owner)];
-  const CavityBox box =
-      outsideBox(piece.piece->net, *piece.folded, cavity, host.making.caliper.mm());
+  const CavityBox box = outsideBox(piece.part->net, *piece.folded, cavity, host.bench.caliper.mm());
   AxisOfPiece found{frame.turn(unitAlong(cavity.axes.at(axis)))};
   found.middle = dot(frame.apply((box.low + box.high) / 2), found.along);
   const Point3 size = box.high - box.low;
   const double own =
       std::array{size.x, size.y, size.z}.at(static_cast<std::size_t>(cavity.axes.at(axis)));
   const double missing = std::max(0.0, whole->sizes.at(axis) - own) / 2;
-  const double rise = dot(found.along, uprightOf(*piece.piece));
+  const double rise = dot(found.along, uprightOf(*piece.part));
   if (std::abs(rise) < 0.9 || host.pieces.size() == 1) return found;
-  const bool onTop = piece.piece->over && !piece.piece->over->axes.at(axis);
+  const bool onTop = piece.part->over && !piece.part->over->axes.at(axis);
   found.middle += (onTop ? -missing : missing) * (rise > 0 ? 1 : -1);
   return found;
 }

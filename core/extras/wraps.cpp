@@ -3,7 +3,7 @@
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
 #include "fit/blank_on_grid.h"
-#include "folding/upright.h"
+#include "folding/surfaces/upright.h"
 #include "styles/belly_band.h"
 #include "styles/open_sleeve.h"
 #include "styles/parameter_rows.h"
@@ -41,12 +41,12 @@ Girth girthOf(const OutsideBox& box) {
 double coverOn(const Host& host, const OutsideBox& box, Point3 out, double reach) {
   double area = 0;
   const HostPiece& first = host.pieces.front();
-  for (std::size_t i = 0; i < first.piece->net.panels.size(); ++i) {
+  for (std::size_t i = 0; i < first.part->net.panels.size(); ++i) {
     const Transform& place = (*first.folded)[i];
     if (dot(place.normal(), out) > -0.999) continue;
     const double off =
-        dot(place.apply(first.piece->net.panels[i].outline.front()) - box.centre, out);
-    if (off > reach - 2) area += std::abs(signedArea(first.piece->net.panels[i].outline));
+        dot(place.apply(first.part->net.panels[i].outline.front()) - box.centre, out);
+    if (off > reach - 2) area += std::abs(signedArea(first.part->net.panels[i].outline));
   }
   return area;
 }
@@ -85,11 +85,11 @@ struct Wrap {
 
 Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& host,
                              const OutsideBox& box, const Girth& girth) {
-  const Making making = host.makingOf(extra);
-  if (const Problems limits = checkLimits(wrap.style, wrap.parameters, making); !limits.empty())
+  const Workbench bench = host.benchOf(extra);
+  if (const Problems limits = checkLimits(wrap.style, wrap.parameters, bench); !limits.empty())
     return limits.front();
   std::vector<Piece> pieces =
-      wrap.style.build(blanksOnGrid(wrap.style, wrap.parameters, making), making);
+      wrap.style.build(blanksOnGrid(wrap.style, wrap.parameters, bench), bench);
   Piece& piece = pieces.front();
   piece.name = wrap.name;
   const Bounds front = bounds(piece.net.panels.front().outline);
@@ -108,13 +108,13 @@ Parameters fitRound(const Style& style, const Extra& extra, const Host& host, co
   const Product outside{ProductShape::Box, Length::mm(along),
                         Length::mm(box.sizes.at(girth.across)),
                         Length::mm(box.sizes.at(girth.deep))};
-  return fit(style, outside, host.ease, host.makingOf(extra)).parameters;
+  return fit(style, outside, host.ease, host.benchOf(extra)).parameters;
 }
 
 /// Along the box; a third of it where none is chosen.
 Length bandWidth(const Extra& extra, const Host& host, double side) {
   const Length chosen = extra.parameters.length("width");
-  return chosen > Length() ? chosen : std::max(onGridBelow(side / 3, host.making.grid), mm(12.7));
+  return chosen > Length() ? chosen : std::max(onGridBelow(side / 3, host.bench.grid), mm(12.7));
 }
 
 Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
@@ -135,7 +135,7 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const Length overlap = extra.parameters.length("overlap");
   const Length across =
       wrap.parameters.length("around-width") + wrap.parameters.length("ease-width");
-  const Length most = onGridBelow((across - mm(10)).mm(), host.making.grid);
+  const Length most = onGridBelow((across - mm(10)).mm(), host.bench.grid);
   wrap.parameters.set("overlap", overlap);
   wrap.parameters.set("wide-part", std::max(most, overlap));
   return buildWrap(wrap, extra, host, *box, girth);

@@ -17,9 +17,9 @@ constexpr double kMostLost = 0.25;  // of a flap's width
 
 /// Width and height of every blank, one piece after the other.
 std::vector<Length> sidesOf(const Style& style, const Parameters& parameters,
-                            const Making& making) {
+                            const Workbench& bench) {
   std::vector<Length> sides;
-  for (const Piece& piece : style.build(parameters, making)) {
+  for (const Piece& piece : style.build(parameters, bench)) {
     const Pose flat = pose(piece.net, std::vector<Angle>(piece.net.creases.size()));
     Polygon corners;
     for (std::size_t i = 0; i < piece.net.panels.size(); ++i)
@@ -35,28 +35,29 @@ std::vector<Length> sidesOf(const Style& style, const Parameters& parameters,
 }
 
 /// Settings at the board that no tool of the grid hits.
-std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters, const Making& making) {
+std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters,
+                           const Workbench& bench) {
   std::ptrdiff_t off = 0;
-  for (const Piece& piece : style.build(parameters, making))
-    for (const ScoreSetup& setup : planScores(piece.net, flatten(piece.net), making.grid).setups)
+  for (const Piece& piece : style.build(parameters, bench))
+    for (const ScoreSetup& setup : planScores(piece.net, flatten(piece.net), bench.grid).setups)
       off += std::ranges::count_if(setup.readings, [&](const ScoreReading& reading) {
-        return !making.grid.holds(reading.at);
+        return !bench.grid.holds(reading.at);
       });
   return off;
 }
 
 struct Search {
   const Style& style;
-  const Making& making;
+  const Workbench& bench;
 
   [[nodiscard]] std::vector<Length> sides(const Parameters& p) const {
-    return sidesOf(style, p, making);
+    return sidesOf(style, p, bench);
   }
   [[nodiscard]] bool mayBe(const Parameters& p) const {
-    return checkLimits(style, p, making).empty();
+    return checkLimits(style, p, bench).empty();
   }
   [[nodiscard]] std::ptrdiff_t offGrid(const std::vector<Length>& all) const {
-    return std::ranges::count_if(all, [&](Length side) { return !making.grid.holds(side); });
+    return std::ranges::count_if(all, [&](Length side) { return !bench.grid.holds(side); });
   }
 };
 
@@ -99,7 +100,7 @@ std::optional<Parameters> takingRest(const Search& search, const Parameters& now
   const std::optional<double> slope = slopeOf(search, now, key, side);
   if (!slope) return std::nullopt;
   const std::vector<Length> before = search.sides(now);
-  const ToolGrid grid = search.making.grid;
+  const ToolGrid grid = search.bench.grid;
   for (const Length wanted : {grid.roundDown(before.at(side)), grid.roundUp(before.at(side))}) {
     const Parameters then = reaching(search, now, key, side, wanted.mm(), *slope);
     if (!search.mayBe(then) || then.mm(key) < (1 - kMostLost) * now.mm(key)) continue;
@@ -113,7 +114,7 @@ std::optional<Parameters> takingRest(const Search& search, const Parameters& now
 std::optional<Parameters> withSideOnGrid(const Search& search, const Parameters& now,
                                          std::size_t side, std::set<std::string_view>& used) {
   constexpr std::ptrdiff_t kMostCost = 1;
-  const auto offNow = offReadings(search.style, now, search.making);
+  const auto offNow = offReadings(search.style, now, search.bench);
   std::optional<Parameters> best;
   std::string_view taker;
   std::ptrdiff_t least = offNow + kMostCost + 1;
@@ -121,7 +122,7 @@ std::optional<Parameters> withSideOnGrid(const Search& search, const Parameters&
     if (!spec.givesWay || used.contains(spec.key)) continue;
     std::optional<Parameters> then = takingRest(search, now, spec.key, side);
     if (!then) continue;
-    const auto off = offReadings(search.style, *then, search.making);
+    const auto off = offReadings(search.style, *then, search.bench);
     if (off >= least) continue;
     least = off;
     taker = spec.key;
@@ -133,14 +134,14 @@ std::optional<Parameters> withSideOnGrid(const Search& search, const Parameters&
 
 }  // namespace
 
-Parameters blanksOnGrid(const Style& style, const Parameters& parameters, const Making& making) {
-  if (making.grid.isNone()) return parameters;
-  const Search search{style, making};
+Parameters blanksOnGrid(const Style& style, const Parameters& parameters, const Workbench& bench) {
+  if (bench.grid.isNone()) return parameters;
+  const Search search{style, bench};
   Parameters now = parameters;
   std::set<std::string_view> used;
   const std::vector<Length> sides = search.sides(now);
   for (std::size_t side = 0; side < sides.size(); ++side) {
-    if (making.grid.holds(search.sides(now).at(side))) continue;
+    if (bench.grid.holds(search.sides(now).at(side))) continue;
     if (std::optional<Parameters> then = withSideOnGrid(search, now, side, used))
       now = *std::move(then);
   }

@@ -10,6 +10,6 @@ namespace creasewright {
 /// or fall below its limit. Walls stay as they are, and of the settings at the board at most that
 /// of the flap's own score leaves the grid; sides that no flap can bring onto the grid so stay off
 /// it. `parameters` must lie inside their limits.
-Parameters blanksOnGrid(const Style& style, const Parameters& parameters, const Making& making);
+Parameters blanksOnGrid(const Style& style, const Parameters& parameters, const Workbench& bench);
 
 }  // namespace creasewright

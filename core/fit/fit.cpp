@@ -69,12 +69,12 @@ FitReason reasonFor(const Need& need, const Need& cardless, const Need& doubled,
 }
 
 std::vector<FitReason> reasonsOf(const Style& style, const Room& room, const Parameters& chosen,
-                                 const Making& making) {
+                                 const Workbench& bench) {
   Room larger = room;
   for (Length& size : larger.product) size = size * 2;
-  const std::vector<Need> needs = style.needs(room, chosen, making);
-  const std::vector<Need> cardless = style.needs(room, chosen, {Length(), making.grid});
-  const std::vector<Need> doubled = style.needs(larger, chosen, making);
+  const std::vector<Need> needs = style.needs(room, chosen, bench);
+  const std::vector<Need> cardless = style.needs(room, chosen, {Length(), bench.grid});
+  const std::vector<Need> doubled = style.needs(larger, chosen, bench);
   std::vector<FitReason> reasons;
   for (std::size_t i = 0; i < needs.size(); ++i)
     reasons.push_back(reasonFor(needs[i], cardless[i], doubled[i], room));
@@ -99,16 +99,16 @@ void makeSquare(std::vector<FitReason>& reasons) {
 /// A need on the grid, never smaller; more only where the style's own least value asks for it, and
 /// for a round product that of the base's other side.
 void choose(FitReason& reason, const Style& style, const Parameters& parameters,
-            const Making& making, bool round) {
+            const Workbench& bench, bool round) {
   const auto least = [&](std::string_view key) {
     const auto spec = std::ranges::find(style.parameters, key, &ParameterSpec::key);
     return Length::nanometres(spec == style.parameters.end() ? 0
-                                                             : spec->minimum(parameters, making));
+                                                             : spec->minimum(parameters, bench));
   };
   Length low = least(reason.key);
   if (round) low = std::max(low, least(otherSide(reason.key)));
   if (low > reason.needed) reason.floor = low;
-  reason.chosen = making.grid.roundUp(std::max(reason.needed, low));
+  reason.chosen = bench.grid.roundUp(std::max(reason.needed, low));
 }
 
 }  // namespace
@@ -140,21 +140,21 @@ Room roomFor(const Product& product, const Style& style, Ease ease) {
   return room;
 }
 
-Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making) {
-  return fit(style, product, ease, making, standardParameters(style));
+Fitted fit(const Style& style, const Product& product, Ease ease, const Workbench& bench) {
+  return fit(style, product, ease, bench, standardParameters(style));
 }
 
-Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making,
+Fitted fit(const Style& style, const Product& product, Ease ease, const Workbench& bench,
            const Parameters& chosen) {
   const Room room = roomFor(product, style, ease);
-  Fitted fitted{chosen, reasonsOf(style, room, chosen, making)};
+  Fitted fitted{chosen, reasonsOf(style, room, chosen, bench)};
   Parameters& parameters = fitted.parameters;
   if (room.round) makeSquare(fitted.reasons);
   for (FitReason& reason : fitted.reasons) {
-    choose(reason, style, parameters, making, room.round);
+    choose(reason, style, parameters, bench, room.round);
     parameters.set(reason.key, reason.chosen);
   }
-  parameters = placedOnGrid(style.parameters, parameters, making, floorsOf(fitted));
+  parameters = placedOnGrid(style.parameters, parameters, bench, floorsOf(fitted));
   for (FitReason& reason : fitted.reasons) reason.chosen = parameters.length(reason.key);
   return fitted;
 }
@@ -172,19 +172,19 @@ Parameters raisedTo(const Fitted& fitted, Parameters parameters) {
 }
 
 Parameters placedOnGrid(const std::vector<ParameterSpec>& specs, Parameters wanted,
-                        const Making& making, const Floors& floors) {
+                        const Workbench& bench, const Floors& floors) {
   for (const ParameterSpec& spec : specs) {
     if (spec.kind != ParameterKind::Length) continue;
     const Length value = wanted.length(spec.key);
     // A flap that gives way makes the blank no larger.
-    Length placed = spec.givesWay ? std::max(making.grid.roundDown(value), making.grid.step())
-                                  : nearestStep(value, making.grid);
+    Length placed = spec.givesWay ? std::max(bench.grid.roundDown(value), bench.grid.step())
+                                  : nearestStep(value, bench.grid);
     const auto floor = floors.find(spec.key);
     if (floor != floors.end() && placed.nm() < floor->second && value.nm() >= floor->second)
-      placed = making.grid.roundUp(value);
+      placed = bench.grid.roundUp(value);
     wanted.set(spec.key, placed);
   }
-  return movedWithinLimits(specs, wanted, making, floors).value_or(wanted);
+  return movedWithinLimits(specs, wanted, bench, floors).value_or(wanted);
 }
 
 }  // namespace creasewright

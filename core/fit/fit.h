@@ -43,9 +43,9 @@ Room roomFor(const Product& product, const Style& style, Ease ease);
 /// Parameters of `style` for a product: its measures plus ease and caliper, snapped to the grid and
 /// never smaller than needed, rounded once and last; a round product that stands upright gets a
 /// square base. The other parameters at their defaults, moved inside their limits.
-Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making);
+Fitted fit(const Style& style, const Product& product, Ease ease, const Workbench& bench);
 /// The same where the other parameters start from `chosen`.
-Fitted fit(const Style& style, const Product& product, Ease ease, const Making& making,
+Fitted fit(const Style& style, const Product& product, Ease ease, const Workbench& bench,
            const Parameters& chosen);
 
 /// The least values a product asks of a style's parameters.
@@ -57,6 +57,6 @@ Parameters raisedTo(const Fitted& fitted, Parameters parameters);
 /// The style's parameters near `wanted`, every length on the tool grid where its limits let it, all
 /// inside their limits and none below `floors`.
 Parameters placedOnGrid(const std::vector<ParameterSpec>& specs, Parameters wanted,
-                        const Making& making, const Floors& floors = {});
+                        const Workbench& bench, const Floors& floors = {});
 
 }  // namespace creasewright

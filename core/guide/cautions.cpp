@@ -27,7 +27,7 @@ bool mayHoldFood(const BuiltDesign& built) {
   if (std::ranges::find(kOthers, built.style->id) != kOthers.end()) return false;
   if (built.design.product && built.design.product->shape == ProductShape::Card) return false;
   return std::ranges::any_of(built.pieces, [](const BuiltPiece& piece) {
-    return !piece.role && piece.piece.cavity.has_value();
+    return !piece.role && piece.cavity.has_value();
   });
 }
 
@@ -52,7 +52,7 @@ bool hasSmallParts(const BuiltDesign& built, const Guide& guide) {
   return std::ranges::any_of(built.pieces, [](const BuiltPiece& piece) {
     return piece.role &&
            (piece.role->placing == Placing::Hanging || piece.role->placing == Placing::Inside) &&
-           piece.piece.net.creases.empty() &&
+           piece.net.creases.empty() &&
            isSmall({piece.flat.width, piece.flat.height, piece.card.caliper.mm()});
   });
 }

@@ -57,7 +57,7 @@ Step flatExtraStep(const BuiltDesign& built, int extra, int onto) {
     if (part.role->placing == Placing::OnFace) step.figure.turned = true;
     for (const FacePlace& face : part.role->faces) {
       if (face.piece != onto) continue;
-      step.figure.put.push_back(placedOn(host, face, part.piece.net.panels.front().outline));
+      step.figure.put.push_back(placedOn(host, face, part.net.panels.front().outline));
       if (std::ranges::find(step.figure.panels, face.panel) == step.figure.panels.end())
         step.figure.panels.push_back(face.panel);
     }

@@ -32,7 +32,7 @@ void addJoins(const Net& net, const FoldStage& stage, Step& step) {
 }  // namespace
 
 std::vector<Step> foldSteps(const PiecePlans& plans) {
-  const Net& net = plans.built.piece.net;
+  const Net& net = plans.built.net;
   const auto count = static_cast<double>(plans.folds.stages.size());
   std::vector<Step> steps;
   for (std::size_t i = 0; i < plans.folds.stages.size(); ++i) {

@@ -5,8 +5,8 @@
 #include <cmath>
 #include <set>
 
-#include "folding/needed_bends.h"
-#include "folding/outside.h"
+#include "folding/cavity/outside.h"
+#include "folding/motion/needed_bends.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
 #include "guide/fold_steps.h"
@@ -18,17 +18,12 @@ namespace creasewright {
 namespace {
 
 GuidePiece describe(const BuiltPiece& built, double caliper) {
-  GuidePiece piece{built.piece.name,
-                   built.piece.count,
-                   Length::mm(built.flat.width),
-                   Length::mm(built.flat.height),
-                   {},
-                   {},
-                   {}};
+  GuidePiece piece{
+      built.name, built.count, Length::mm(built.flat.width), Length::mm(built.flat.height), {},
+      {},         {}};
   // What is not folded stands in another box and has no outside of its own.
-  if (built.role || !built.piece.cavity || built.piece.net.creases.empty()) return piece;
-  const CavitySize size =
-      measureOutside(built.piece.net, built.folded, *built.piece.cavity, caliper);
+  if (built.role || !built.cavity || built.net.creases.empty()) return piece;
+  const CavitySize size = measureOutside(built.net, built.folded, *built.cavity, caliper);
   piece.outsideLength = Length::mm(size.length);
   piece.outsideWidth = Length::mm(size.width);
   piece.outsideHeight = Length::mm(size.height);
@@ -80,7 +75,7 @@ void addCare(const BuiltDesign& built, Guide& guide) {
 
 PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
   const BuiltPiece& piece = built.pieces[index];
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   PiecePlans plans{static_cast<int>(index),
                    piece,
                    planCuts(net, piece.flat, piece.waste),
@@ -127,7 +122,7 @@ class GuideWriter {
     for (std::size_t i = 0; i < own_; ++i) {
       const auto putting = puttingIn(built_.pieces[i]);
       if (!putting) continue;
-      const CavitySize& size = *built_.pieces[i].cavity;
+      const CavitySize& size = *built_.pieces[i].cavitySize;
       const double room = size.length * size.width * size.height;
       if (putting_ && room >= smallest) continue;
       smallest = room;
@@ -213,7 +208,7 @@ class GuideWriter {
     if (!done) putIn(nullptr);
   }
 
-  [[nodiscard]] int stages() const { return piece(holder_).piece.net.stageCount(); }
+  [[nodiscard]] int stages() const { return piece(holder_).net.stageCount(); }
   [[nodiscard]] int stageBefore(const Step& fold) const {
     return static_cast<int>(std::lround(fold.figure.progressFrom * stages()));
   }

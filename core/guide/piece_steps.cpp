@@ -12,11 +12,11 @@ struct Gluing {
   Transform seen;  ///< the glued panel's frame in that of the panel below
 
   Gluing(const BuiltPiece& upper, const BuiltPiece& lower)
-      : panel(upper.piece.net.find(upper.piece.held->panel).value_or(0)),
-        onto(lower.piece.net.find(upper.piece.held->onto).value_or(0)),
+      : panel(upper.net.find(upper.held->panel).value_or(0)),
+        onto(lower.net.find(upper.held->onto).value_or(0)),
         seen(lower.folded[static_cast<std::size_t>(onto)]
                  .inverse()
-                 .after(upper.piece.held->place.value_or(Transform()))
+                 .after(upper.held->place.value_or(Transform()))
                  .after(upper.folded[static_cast<std::size_t>(panel)])) {}
 };
 
@@ -32,7 +32,7 @@ Bounds placedBounds(const Polygon& outline, const Transform& place) {
 /// How much of the panel below is seen on each side of the one glued onto it.
 CheckLine rimCheck(const Gluing& gluing, const BuiltPiece& upper, const BuiltPiece& lower) {
   const auto outline = [](const BuiltPiece& of, int panel) -> const Polygon& {
-    return of.piece.net.panels[static_cast<std::size_t>(panel)].outline;
+    return of.net.panels[static_cast<std::size_t>(panel)].outline;
   };
   const Bounds above = placedBounds(outline(upper, gluing.panel), gluing.seen);
   const Bounds below = placedBounds(outline(lower, gluing.onto), {});
@@ -40,7 +40,7 @@ CheckLine rimCheck(const Gluing& gluing, const BuiltPiece& upper, const BuiltPie
   check.code = CheckCode::RimAllRound;
   check.panel = gluing.panel;
   check.onto = gluing.onto;
-  check.face = upper.piece.held->face;
+  check.face = upper.held->face;
   check.a = Length::mm(above.low.x - below.low.x);
   check.b = Length::mm(above.low.y - below.low.y);
   return check;
@@ -49,10 +49,10 @@ CheckLine rimCheck(const Gluing& gluing, const BuiltPiece& upper, const BuiltPie
 }  // namespace
 
 std::optional<int> gluedOnto(const BuiltDesign& built, int piece) {
-  const std::optional<Holding>& held = built.pieces[static_cast<std::size_t>(piece)].piece.held;
+  const std::optional<Holding>& held = built.pieces[static_cast<std::size_t>(piece)].held;
   if (!held || held->by != Hold::Glue) return std::nullopt;
   for (std::size_t i = 0; i < built.pieces.size(); ++i)
-    if (!built.pieces[i].role && built.pieces[i].piece.name == held->to) return static_cast<int>(i);
+    if (!built.pieces[i].role && built.pieces[i].name == held->to) return static_cast<int>(i);
   return std::nullopt;
 }
 

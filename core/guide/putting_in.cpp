@@ -81,10 +81,10 @@ bool meets(Ring ring, const Block& block) {
 /// The panels in the frame of the space, but for those it reaches through.
 std::vector<Ring> ringsOf(const BuiltPiece& built, const Pose& pose, const Transform& frame) {
   const Transform into = frame.inverse();
-  const std::vector<std::string>& through = built.piece.cavity->through;
+  const std::vector<std::string>& through = built.cavity->through;
   std::vector<Ring> rings;
-  for (std::size_t i = 0; i < built.piece.net.panels.size(); ++i) {
-    const Panel& panel = built.piece.net.panels[i];
+  for (std::size_t i = 0; i < built.net.panels.size(); ++i) {
+    const Panel& panel = built.net.panels[i];
     if (std::ranges::find(through, panel.id) != through.end()) continue;
     Ring ring;
     for (const Point& p : panel.outline) ring.push_back(coordinates(into.apply(pose[i].apply(p))));
@@ -126,9 +126,9 @@ void setWay(const std::array<std::array<bool, 2>, 3>& free, const Block& core,
 }  // namespace
 
 std::optional<PuttingIn> puttingIn(const BuiltPiece& built) {
-  const Net& net = built.piece.net;
-  if (!built.piece.cavity || !built.cavity || built.piece.over) return {};
-  const std::optional<int> panel = net.find(built.piece.cavity->panel);
+  const Net& net = built.net;
+  if (!built.cavity || !built.cavitySize || built.over) return {};
+  const std::optional<int> panel = net.find(built.cavity->panel);
   const Block core = coreOf(built.cavityBox);
   if (!panel || core.high[0] <= core.low[0]) return {};
   FoldPath path(net);

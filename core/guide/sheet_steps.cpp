@@ -110,7 +110,7 @@ Step adhesiveStep(const PiecePlans& plans, Face face) {
   for (const GlueStrip& strip : plans.adhesive.strips) {
     const GlueArea& area = plans.built.gluePlan[static_cast<std::size_t>(strip.area)];
     if (area.flapFace != face) continue;
-    const bool patch = std::ranges::any_of(plans.built.piece.net.mates, [&](const Mate& mate) {
+    const bool patch = std::ranges::any_of(plans.built.net.mates, [&](const Mate& mate) {
       return mate.panel == area.panel && mate.onto == area.onto && !mate.patch.empty();
     });
     step.adhesive.push_back(

@@ -15,14 +15,13 @@ std::string titleOf(const BuiltDesign& built) {
 }
 
 std::string nameOf(const BuiltDesign& built, const BuiltPiece& piece) {
-  return built.pieces.size() == 1 ? titleOf(built) : titleOf(built) + ": " + piece.piece.name;
+  return built.pieces.size() == 1 ? titleOf(built) : titleOf(built) + ": " + piece.name;
 }
 
 /// The names of a design's pieces, as in a list.
 std::string piecesOf(const BuiltDesign& built) {
   std::string names;
-  for (const BuiltPiece& piece : built.pieces)
-    names += (names.empty() ? "" : ", ") + piece.piece.name;
+  for (const BuiltPiece& piece : built.pieces) names += (names.empty() ? "" : ", ") + piece.name;
   return names;
 }
 
@@ -40,14 +39,13 @@ std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
   bool found = false;
   for (std::size_t p = 0; p < design.pieces.size(); ++p) {
     const BuiltPiece& piece = design.pieces[p];
-    if (!item.cuts(piece.piece.name)) continue;
+    if (!item.cuts(piece.name)) continue;
     found = true;
-    const int perSet = item.perPerson * piece.piece.count;
+    const int perSet = item.perPerson * piece.count;
     addDemand(piece.card,
               {nameOf(design, piece), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
                perSet * built.kit.sets(), true},
-              {static_cast<int>(index), piece.piece.name, perSet, design.pieces.size() == 1, p},
-              built);
+              {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p}, built);
   }
   if (found) return std::nullopt;
   return Problem{

@@ -20,7 +20,7 @@ Drawing linesOf(const BuiltPiece& piece) {
   options.sheet = false;
   options.waste = false;
   options.dimensions = false;
-  return drawNetLines(piece.piece.net, piece.flat, {}, options);
+  return drawNetLines(piece.net, piece.flat, {}, options);
 }
 
 /// A card's plan while its parts are gathered, and the picture of each.
@@ -34,8 +34,8 @@ const BuiltPiece& pieceOf(const BuiltKit& kit, const BlankSource& source) {
 }
 
 void addPiece(const BuiltPiece& piece, int quantity, bool mayTurn, Gathered& card) {
-  card.plan.parts.push_back({piece.piece.name, rimOf(piece.flat), piece.flat.width,
-                             piece.flat.height, quantity, mayTurn});
+  card.plan.parts.push_back(
+      {piece.name, rimOf(piece.flat), piece.flat.width, piece.flat.height, quantity, mayTurn});
   card.pictures.push_back(linesOf(piece));
 }
 

@@ -32,9 +32,8 @@ std::vector<BlankDemand> blanksFor(const ClassKit& kit, const KitItem& item, con
   if (!built || !onlyWarnings(built->problems)) return blanks;
   for (const BuiltPiece& piece : built->pieces)
     if (piece.role)
-      blanks.push_back({piece.piece.name, Length::mm(piece.flat.width),
-                        Length::mm(piece.flat.height),
-                        piece.piece.count * item.perPerson * kit.sets(), !kit.keepGrain});
+      blanks.push_back({piece.name, Length::mm(piece.flat.width), Length::mm(piece.flat.height),
+                        piece.count * item.perPerson * kit.sets(), !kit.keepGrain});
   return blanks;
 }
 

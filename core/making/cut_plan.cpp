@@ -16,13 +16,13 @@ constexpr double kOnLine = 1e-3;      // mm, as the score plan counts
 constexpr double kLongestNotch = 10;  // mm
 
 /// What decides how a straight cut is told.
-struct Sheet {
+struct ScoredSheet {
   std::array<LineView, 2> views;
   std::array<std::vector<double>, 2> full;  // by view
   std::array<std::vector<ShortRun>, 2> marks;
   std::vector<Point> creaseEnds;
 
-  Sheet(const Net& net, const FlatNet& flat) : views(lineViews(net, flat)) {
+  ScoredSheet(const Net& net, const FlatNet& flat) : views(lineViews(net, flat)) {
     for (std::size_t i = 0; i < 2; ++i) full.at(i) = views.at(i).fullPositions();
     for (std::size_t i = 0; i < 2; ++i) marks.at(i) = findCutMarks(views.at(i), full.at(1 - i));
     for (const Segment& crease : flat.creases) {
@@ -35,7 +35,7 @@ struct Sheet {
   }
 };
 
-void tellStart(const Sheet& sheet, std::size_t index, Cut& cut) {
+void tellStart(const ScoredSheet& sheet, std::size_t index, Cut& cut) {
   const LineView& view = sheet.views.at(index);
   Point a = view.turn(cut.line.front());
   Point b = view.turn(cut.line.back());
@@ -54,7 +54,7 @@ void tellStart(const Sheet& sheet, std::size_t index, Cut& cut) {
   cut.line = {view.turn(a), view.turn(b)};
 }
 
-Cut straightCut(const Sheet& sheet, const Segment& stroke) {
+Cut straightCut(const ScoredSheet& sheet, const Segment& stroke) {
   Cut cut;
   cut.line = {stroke.a, stroke.b};
   for (std::size_t i = 0; i < 2; ++i) {
@@ -132,7 +132,7 @@ SheetSide repeatedEdge(SheetSide edge, CutRepeat repeat) {
 }
 
 CutPlan planCuts(const Net& net, const FlatNet& flat, const std::vector<WastePiece>& waste) {
-  const Sheet sheet(net, flat);
+  const ScoredSheet sheet(net, flat);
   const CutStrokes strokes = cutStrokes(flat);
   CutPlan plan{Length::mm(flat.width), Length::mm(flat.height), {}, {}};
   const auto add = [&plan](CutKind kind, const std::vector<Polyline>& lines) {

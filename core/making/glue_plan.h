@@ -4,7 +4,7 @@
 #include <vector>
 
 #include "net/flat_net.h"
-#include "styles/style.h"
+#include "net/piece.h"
 
 namespace creasewright {
 

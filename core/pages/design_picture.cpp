@@ -5,8 +5,8 @@
 
 #include "drawing/arrange.h"
 #include "drawing/net_drawing.h"
-#include "folding/scene.h"
-#include "folding/upright.h"
+#include "folding/surfaces/scene.h"
+#include "folding/surfaces/upright.h"
 #include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 #include "pages/marks.h"
@@ -23,10 +23,10 @@ Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
   options.dimensions = picture.dimensions;
   options.waste = picture.hatching;
   options.sheet = false;
-  Drawing out = drawNet(built.piece.net, built.flat, glue, options).drawing;
-  if (built.piece.count > 1)
+  Drawing out = drawNet(built.net, built.flat, glue, options).drawing;
+  if (built.count > 1)
     out.texts.push_back({.role = Role::Legend,
-                         .label = {"make-count", {std::int64_t{built.piece.count}}, {}},
+                         .label = {"make-count", {std::int64_t{built.count}}, {}},
                          .at = {options.margin, 1},
                          .height = 3});
   return out;
@@ -48,7 +48,7 @@ Drawing withScaleBars(const Drawing& drawing) {
 
 Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
   const Dressed shown = dressed(design, built);
-  const Point3 up = uprightOf(built.piece);
+  const Point3 up = uprightOf(built);
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up));
 }
 
@@ -58,7 +58,7 @@ Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
   constexpr double kApart = 10;
   Drawing out;
   for (const BuiltPiece& built : design.pieces) {
-    if (!options.piece.empty() && built.piece.name != options.piece) continue;
+    if (!options.piece.empty() && built.name != options.piece) continue;
     if (options.folded && options.piece.empty() && !standsAlone(design, built)) continue;
     if (options.extra != kAllExtras && built.role && built.role->extra != options.extra) continue;
     const Drawing part = options.folded ? foldPicture(design, built) : netPicture(built, options);

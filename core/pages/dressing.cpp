@@ -17,7 +17,7 @@ int ownPieces(const BuiltDesign& built) {
 void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out) {
   for (const FacePlace& place : part.role->faces) {
     if (place.piece != onto || part.role->placing == Placing::InFace) continue;
-    out.net.panels.push_back(part.piece.net.panels.front());
+    out.net.panels.push_back(part.net.panels.front());
     out.pose.push_back(folded[static_cast<std::size_t>(place.panel)].after(place.place));
   }
 }
@@ -25,16 +25,16 @@ void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out)
 /// A whole folded piece, its panel 0 at `place` in the frame of panel 0.
 void addWhole(const BuiltPiece& part, const Transform& place, Dressed& out) {
   const int first = static_cast<int>(out.net.panels.size());
-  for (std::size_t i = 0; i < part.piece.net.panels.size(); ++i) {
-    out.net.panels.push_back(part.piece.net.panels[i]);
+  for (std::size_t i = 0; i < part.net.panels.size(); ++i) {
+    out.net.panels.push_back(part.net.panels[i]);
     out.pose.push_back(place.after(part.folded[i]));
   }
-  for (Crease crease : part.piece.net.creases) {
+  for (Crease crease : part.net.creases) {
     crease.parent += first;
     crease.child += first;
     out.net.creases.push_back(crease);
   }
-  for (Mate mate : part.piece.net.mates) {
+  for (Mate mate : part.net.mates) {
     mate.panel += first;
     mate.onto += first;
     out.net.mates.push_back(mate);
@@ -42,26 +42,26 @@ void addWhole(const BuiltPiece& part, const Transform& place, Dressed& out) {
 }
 
 bool isGluedOn(const BuiltPiece& piece) {
-  return piece.piece.held && piece.piece.held->by == Hold::Glue && piece.piece.held->place;
+  return piece.held && piece.held->by == Hold::Glue && piece.held->place;
 }
 
 /// The pieces glued onto the one called `name`, which lies at `place`, and those glued onto them.
 void addGlued(const BuiltDesign& built, const std::string& name, const Transform& place,
               Dressed& out) {
   for (const BuiltPiece& part : built.pieces) {
-    if (!isGluedOn(part) || part.piece.held->to != name) continue;
-    const Transform there = place.after(*part.piece.held->place);
+    if (!isGluedOn(part) || part.held->to != name) continue;
+    const Transform there = place.after(*part.held->place);
     addWhole(part, there, out);
-    addGlued(built, part.piece.name, there, out);
+    addGlued(built, part.name, there, out);
   }
 }
 
 }  // namespace
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
-  Dressed out{piece.piece.net, piece.folded};
+  Dressed out{piece.net, piece.folded};
   if (piece.role) return out;
-  addGlued(built, piece.piece.name, {}, out);
+  addGlued(built, piece.name, {}, out);
   const int index = static_cast<int>(&piece - built.pieces.data());
   for (const BuiltPiece& part : built.pieces) {
     if (!part.role) continue;

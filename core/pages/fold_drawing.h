@@ -1,7 +1,7 @@
 #pragma once
 
 #include "drawing/drawing.h"
-#include "folding/scene.h"
+#include "folding/surfaces/scene.h"
 
 namespace creasewright {
 

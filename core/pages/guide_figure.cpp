@@ -1,161 +1,13 @@
 #include "pages/guide_figure.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 
-#include "drawing/arrange.h"
-#include "folding/loop_closure.h"
-#include "folding/motion_check.h"
-#include "folding/scene.h"
-#include "folding/upright.h"
-#include "making/hand_folds.h"
 #include "pages/design_picture.h"
-#include "pages/fold_drawing.h"
+#include "pages/folded_figure.h"
 #include "pages/sheet_figure.h"
 
 namespace creasewright {
 namespace {
-
-/// Most of the way, so that a flap is still seen where it goes.
-constexpr double kShown = 0.72;
-/// Where card bends, rigid panels would be shown in one another: then an earlier moment.
-constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
-constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
-
-Point3 middleOf(const Panel& panel, const Transform& placed) {
-  Point sum;
-  for (const Point& p : panel.outline) sum = sum + p;
-  return placed.apply(sum / static_cast<double>(panel.outline.size()));
-}
-
-double areaOf(const Panel& panel) { return std::abs(signedArea(panel.outline)); }
-
-bool touch(const Segment& a, const Segment& b) {
-  constexpr double kTouch = 1e-2;  // mm
-  return distance(a.a, b.a) <= kTouch || distance(a.a, b.b) <= kTouch ||
-         distance(a.b, b.a) <= kTouch || distance(a.b, b.b) <= kTouch;
-}
-
-/// The flaps along a line that hang together: the runs of pieces that touch.
-std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
-                                             const std::vector<std::size_t>& line) {
-  std::vector<std::vector<std::size_t>> runs;
-  for (const std::size_t fold : line) {
-    std::vector<std::size_t> run{fold};
-    std::erase_if(runs, [&](const std::vector<std::size_t>& other) {
-      const bool joins = std::ranges::any_of(
-          other, [&](std::size_t k) { return touch(folds[k].line, folds[fold].line); });
-      if (joins) run.insert(run.end(), other.begin(), other.end());
-      return joins;
-    });
-    runs.push_back(std::move(run));
-  }
-  return runs;
-}
-
-/// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
-std::vector<int> movingPanels(const Net& net, const Step& step) {
-  std::vector<int> panels;
-  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    if (step.folds[line.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(step.folds, line)) {
-      const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
-        return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
-      });
-      panels.push_back(step.folds[*largest].child);
-    }
-  }
-  return panels;
-}
-
-/// A bent arrow in picture coordinates with a head of `size` mm, less on a short way.
-void addArrow(Drawing& drawing, const Polyline& way, double size) {
-  double length = 0;
-  for (std::size_t i = 0; i + 1 < way.size(); ++i) length += distance(way[i], way[i + 1]);
-  size = std::clamp(length / 1.5, 0.8, size);
-  drawing.paths.push_back({.role = Role::Legend, .rings = {way}});
-  const Point tip = way.back();
-  const Point last = tip - way[way.size() - 2];
-  const Point along = std::hypot(last.x, last.y) > 1e-9 ? unit(last) : Point{1, 0};
-  const Point across = turnLeft(along);
-  drawing.paths.push_back({.role = Role::Legend,
-                           .rings = {{tip, tip - along * size + across * (size * 0.4),
-                                      tip - along * size - across * (size * 0.4)}},
-                           .closed = true,
-                           .filled = true});
-}
-
-/// Whether the card lies on the table, folded on itself or not.
-bool liesFlat(const Net& net, const Pose& pose) {
-  constexpr double kNearlyFlat = 0.98;  // cosine of 11 degrees
-  for (std::size_t i = 0; i < net.panels.size(); ++i)
-    if (std::abs(dot(pose[i].normal(), pose[0].normal())) < kNearlyFlat) return false;
-  return true;
-}
-
-/// How far a drawing shrinks to fit.
-double scaleInto(double width, double height, const FigureRoom& room) {
-  return std::min(room.width / width, room.height / height);
-}
-
-/// The ways of the moving panels' middles from where they are shown to where they go, in picture
-/// coordinates.
-std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector<Pose>& poses,
-                             const Camera& eye) {
-  std::vector<Polyline> ways;
-  for (const int panel : movingPanels(net, step)) {
-    const auto i = static_cast<std::size_t>(panel);
-    Polyline way;
-    for (const Pose& there : poses) way.push_back(eye.project(middleOf(net.panels[i], there[i])));
-    ways.push_back(std::move(way));
-  }
-  return ways;
-}
-
-Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room) {
-  const Net& net = piece.piece.net;
-  const FigureSpec& spec = step.figure;
-  FoldPath path(net);
-  const auto poseAt = [&](double share) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    const Result<Pose> found = path.pose(progress);
-    return found ? *found : pose(net, progress);
-  };
-  const double shown = shownShare(piece, step);
-  // What goes from flat to flat is done on the table, the face up that becomes the inside.
-  const bool onTable = liesFlat(net, poseAt(0)) && liesFlat(net, poseAt(1));
-  const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece.piece);
-  FoldPicture picture = drawFolded(net, poseAt(shown), standardView(), up);
-  std::vector<Polyline> ways;
-  if (spec.arrows) {
-    std::vector<Pose> poses;
-    constexpr int kSteps = 10;
-    const double first = std::min(0.3, shown);
-    for (int k = 0; k <= kSteps; ++k) poses.push_back(poseAt(first + (1 - first) * k / kSteps));
-    ways = waysOf(net, step, poses, camera(standardView(), up));
-  }
-  if (!spec.way.empty()) {
-    const Camera eye = camera(standardView(), up);
-    Polyline way;
-    for (const Point3& p : spec.way) way.push_back(eye.project(p));
-    ways.push_back(std::move(way));
-  }
-  for (const Polyline& way : ways)
-    for (const Point& p : way) {
-      Bounds& extent = picture.extent;
-      extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
-      extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
-    }
-  const double scale =
-      scaleInto(picture.extent.width() + 2 * kMargin, picture.extent.height() + 2 * kMargin, room);
-  Drawing figure = fittedInto(drawFold(picture, kMargin), room);
-  for (Polyline& way : ways) {
-    for (Point& p : way) p = (p + Point{kMargin, kMargin} - picture.extent.low) * scale;
-    addArrow(figure, way, 2.2);
-  }
-  return figure;
-}
 
 /// The design as it is before some of its extras are there.
 BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& without) {
@@ -177,31 +29,6 @@ Drawing foldedPieces(const BuiltDesign& built, int extra, const FigureRoom& room
 }
 
 }  // namespace
-
-double shownShare(const BuiltPiece& piece, const Step& step) {
-  if (step.bends.empty()) return kShown;
-  const FigureSpec& spec = step.figure;
-  for (const double share : kShownInBends) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    if (!collidesAt(piece.piece.net, piece.card.caliper.mm(), progress)) return share;
-  }
-  return 0;
-}
-
-Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
-  if (drawing.width <= 0 || drawing.height <= 0) return drawing;
-  const double scale = scaleInto(drawing.width, drawing.height, room);
-  for (PathItem& item : drawing.paths)
-    for (Polygon& ring : item.rings)
-      for (Point& p : ring) p = p * scale;
-  for (TextItem& text : drawing.texts) {
-    text.at = text.at * scale;
-    text.height *= scale;
-  }
-  drawing.width *= scale;
-  drawing.height *= scale;
-  return drawing;
-}
 
 Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room) {
   return foldedPieces(built, kAllExtras, room);

@@ -93,7 +93,7 @@ class SheetFigure {
 
   /// Thin and dotted, so that the step's own lines stand out.
   void earlierScores() {
-    const Net& net = piece_.piece.net;
+    const Net& net = piece_.net;
     PathItem lines{.role = Role::CutMark, .rings = {}};
     for (std::size_t i = 0; i < net.creases.size(); ++i) {
       if (net.creases[i].kind == CreaseKind::Flat) continue;

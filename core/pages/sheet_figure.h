@@ -3,7 +3,7 @@
 #include "document/build.h"
 #include "drawing/drawing.h"
 #include "guide/guide.h"
-#include "pages/guide_figure.h"
+#include "pages/figure_room.h"
 
 namespace creasewright {
 

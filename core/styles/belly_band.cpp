@@ -18,7 +18,7 @@ Shape front(double width, double length) {
 
 /// Front, side, back in two overlapping parts, side. The lap is the end of the narrow back that
 /// goes under the wide one; no score divides them.
-std::vector<Piece> buildBand(const Parameters& p, const Making&) {
+std::vector<Piece> buildBand(const Parameters& p, const Workbench&) {
   const double width = p.mm("around-width") + p.mm("ease-width");
   const double length = p.mm("around-length") + p.mm("ease-length");
   const double depth = p.mm("around-depth");
@@ -52,17 +52,17 @@ Length easeOnGrid(Length box, Length ease, ToolGrid grid) {
 
 /// The wrapped box keeps its own measures; ease and one caliper on the width go into the ease. The
 /// depth carries two calipers: half a card on either side and the lap.
-std::vector<Need> bandNeeds(const Room& room, const Parameters&, const Making& making) {
-  const ToolGrid grid = making.grid;
+std::vector<Need> bandNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const ToolGrid grid = bench.grid;
   return {
       {"around-length", Axis::Length, room.product[0]},
       {"ease-length", Axis::Length, easeOnGrid(room.product[0], room.ease[0], grid)},
       {"around-width", Axis::Width, room.product[1]},
-      {"ease-width", Axis::Width, easeOnGrid(room.product[1], room.ease[1] + making.caliper, grid)},
-      {"around-depth", Axis::Height, room.product[2] + making.caliper * 2}};
+      {"ease-width", Axis::Width, easeOnGrid(room.product[1], room.ease[1] + bench.caliper, grid)},
+      {"around-depth", Axis::Height, room.product[2] + bench.caliper * 2}};
 }
 
-std::int64_t widestPart(const Parameters& p, const Making&) {
+std::int64_t widestPart(const Parameters& p, const Workbench&) {
   const Length smallestRest = mm(3);
   return (p.length("around-width") + p.length("ease-width") - smallestRest).nm();
 }

@@ -14,13 +14,13 @@ enum Stage { Sides = 1, Spine, PocketUp, CoverSpine, Cover };
 constexpr double kTuckClear = 0.5;  // mm between the tuck and the pocket's sides, beside the card
 
 /// The cover comes over from the top and its end slides into the pocket.
-std::vector<Piece> buildWrap(const Parameters& p, const Making& making) {
+std::vector<Piece> buildWrap(const Parameters& p, const Workbench& bench) {
   const double length = p.mm("length");
   const Pocket pocket{p.mm("width"), p.mm("depth"), p.mm("pocket"), p.mm("tab"), 0};
   NetBuilder net({"pocket-sides", "spine", "pocket", "cover-spine", "cover"});
   net.root("back", uprightWall(pocket.width, length));
   addPocket(net, pocket, Sides, Spine, PocketUp);
-  const double clear = kTuckClear + making.caliper.mm();
+  const double clear = kTuckClear + bench.caliper.mm();
   const double across = pocket.width - 2 * clear;
   const double tuck = p.mm("tuck");
   net.hinge({"back", "top"}, "back/top", rectangle(pocket.width, pocket.depth), {90, CoverSpine})

@@ -22,7 +22,7 @@ void addSlits(NetBuilder& net, const Pocket& pocket, int count) {
   }
 }
 
-std::vector<Piece> buildWallet(const Parameters& p, const Making&) {
+std::vector<Piece> buildWallet(const Parameters& p, const Workbench&) {
   const double length = p.mm("length");
   Pocket pocket{p.mm("width"), p.mm("depth"), p.mm("pocket"), p.mm("tab"), 0};
   if (p.flag("thumb-notch")) pocket.notch = std::min({10.0, pocket.width / 5, pocket.height / 4});

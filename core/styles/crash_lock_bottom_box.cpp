@@ -113,8 +113,8 @@ void addHookMate(NetBuilder& net, const CrashBottom& b, std::string_view hook,
             {b.hookInset(), d}});
 }
 
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const TuckBox box(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const TuckBox box(parameters, bench);
   const CrashBottom b{box.length, box.width, box.t};
   NetBuilder net({"bottom-flaps-up", "glue-bottom-flat", "open-bottom", "top-dust-flaps",
                   "top-tuck", "top-lid"});
@@ -143,7 +143,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 
 /// Long enough for a diagonal whose glue tab holds: the tab is 0.52 of it wide.
 Limit tabFits(double diagonals, Length extra) {
-  return [diagonals, extra](const Parameters& p, const Making& m) {
+  return [diagonals, extra](const Parameters& p, const Workbench& m) {
     const Length tab = Length::nanometres(smallestFlap()(p, m));
     return (Length::mm(tab.mm() / kTabWidthPerDiagonal * diagonals) + extra).nm();
   };

@@ -50,7 +50,7 @@ void addSeam(NetBuilder& net, const Pouch& t) {
       .mate("seam", "left-back", Face::Inside, Method::Glue, true);
 }
 
-std::vector<Piece> buildPouch(const Parameters& p, const Making&) {
+std::vector<Piece> buildPouch(const Parameters& p, const Workbench&) {
   const Pouch t{p.mm("width"), p.mm("height"), p.mm("fin"), p.mm("seam")};
   const double a = t.side;
   const double h = t.height;
@@ -84,20 +84,20 @@ std::vector<Piece> buildPouch(const Parameters& p, const Making&) {
 
 /// A level cut at a share k of the rise is side (1-k) x side k. A product of half the rise in the
 /// middle of it needs a side twice its length and width together, if it is no wider than long.
-std::vector<Need> pouchNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> pouchNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   const double rise = 2 * (room.eased(Axis::Height) + t * 6).mm();
   const Length length = room.eased(Axis::Length) + t * 6;
   const Length width = room.eased(Axis::Width) + t * 6;
   const Length side = std::max({(length + width) * 2, width * 4, Length::mm(rise / 2.2)});
-  const double half = (making.grid.roundUp(side)).mm() / 2;
+  const double half = (bench.grid.roundUp(side)).mm() / 2;
   return {{"width", Axis::Length, side},
           {"height", Axis::Height, Length::mm(std::max(std::hypot(rise, half), half * 1.3))}};
 }
 
 /// A share of the width, in hundredths.
 Limit shareOfWidth(std::int64_t hundredths) {
-  return [hundredths](const Parameters& p, const Making&) {
+  return [hundredths](const Parameters& p, const Workbench&) {
     return p.length("width").nm() / 100 * hundredths;
   };
 }

@@ -32,32 +32,32 @@ Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
                       tray.depth + p.mm("sleeve-deeper"), p.mm("seam"), 0};
   NetBuilder net({"back-and-seam", "wrap"});
   addSleeve(net, sleeve, 2);
-  const Over over{"tray",
-                  {Length(), Length::mm(p.mm("sleeve-wider") - 2 * t),
-                   Length::mm(p.mm("sleeve-deeper") - 3 * t)},
-                  {true, true, true}};
+  const GoesOver over{"tray",
+                      {Length(), Length::mm(p.mm("sleeve-wider") - 2 * t),
+                       Length::mm(p.mm("sleeve-deeper") - 3 * t)},
+                      {true, true, true}};
   Piece piece{"sleeve", net.take(), insideOf(sleeve), over};
   piece.held = Holding{Hold::Loose, "tray"};
   return piece;
 }
 
-std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
+std::vector<Piece> buildBox(const Parameters& p, const Workbench& bench) {
   const GluedTray tray{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("tab")};
-  return {trayPiece(p, tray), sleevePiece(p, tray, making.caliper.mm())};
+  return {trayPiece(p, tray), sleevePiece(p, tray, bench.caliper.mm())};
 }
 
 /// The tray as in a two-piece box. The sleeve's walls and the tray's take a caliper each way, on
 /// the depth the seam one more.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
-  std::vector<Need> needs = needsOf(room, making, {"length", 1}, {"width", 3}, {"depth", 1});
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
+  std::vector<Need> needs = needsOf(room, bench, {"length", 1}, {"width", 3}, {"depth", 1});
   needs.push_back({"sleeve-wider", Axis::Width, kSleeveEase + t * 2});
   needs.push_back({"sleeve-deeper", Axis::Height, t * 4});
   return needs;
 }
 
 /// Card above and below the hole, and beside it.
-std::int64_t largestHole(const Parameters& p, const Making&) {
+std::int64_t largestHole(const Parameters& p, const Workbench&) {
   return std::min(p.length("depth"), p.length("width")).nm() / 2;
 }
 

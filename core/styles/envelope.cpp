@@ -75,7 +75,7 @@ bool slantsMeet(const Envelope& e, double caliper) {
   return off <= caliper + 0.05;
 }
 
-std::vector<Piece> buildEnvelope(const Parameters& p, const Making& making) {
+std::vector<Piece> buildEnvelope(const Parameters& p, const Workbench& bench) {
   const Envelope e{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("flap"), p.flag("diagonal")};
   NetBuilder net({"side-flaps", "spines", "back", "flap"});
   const Shape strip = rectangle(e.length, e.depth);
@@ -90,7 +90,7 @@ std::vector<Piece> buildEnvelope(const Parameters& p, const Making& making) {
       .open({"front/bottom", "right"}, {"front/left", "left"}, "held-beside")
       .open({"front/top", "left"}, {"front/left", "right"}, "opens")
       .open({"front/top", "right"}, {"front/right", "left"}, "opens");
-  if (slantsMeet(e, making.caliper.mm()))
+  if (slantsMeet(e, bench.caliper.mm()))
     net.open({"front/top/flap", "right"}, {"front/right/flap", "left"}, "opens")
         .open({"front/top/flap", "left"}, {"front/left/flap", "right"}, "opens");
   Polygon over;

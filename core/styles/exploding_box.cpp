@@ -40,7 +40,7 @@ Piece lidPiece(const Parameters& p, const Cross& outer, double t) {
   NetBuilder net(gluedTrayStages());
   const Shape shortWall = rectangle(lid.width, lid.depth);
   addGluedTray(net, lid, rectangle(lid.length, lid.depth), shortWall, shortWall);
-  const Over over{
+  const GoesOver over{
       std::string(kNames[0]),
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
   Piece piece{"lid", net.take(), insideOf(lid), over};
@@ -49,8 +49,8 @@ Piece lidPiece(const Parameters& p, const Cross& outer, double t) {
 }
 
 /// From the innermost cross outwards, each larger and higher by the step; the lid comes last.
-std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
-  const double t = making.caliper.mm();
+std::vector<Piece> buildBox(const Parameters& p, const Workbench& bench) {
+  const double t = bench.caliper.mm();
   const double step = p.mm("step");
   const auto layers = static_cast<int>(p.count("layers"));
   std::vector<Piece> pieces;
@@ -64,7 +64,7 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
         crossPiece(cross, innermost ? kNames[2] : kNames.at(static_cast<std::size_t>(inside)));
     if (around > 0) {
       const Length ease = Length::mm(2 * (step - t));
-      piece.over = Over{pieces.back().name, {ease, ease, Length()}};
+      piece.over = GoesOver{pieces.back().name, {ease, ease, Length()}};
       pieces.back().held =
           Holding{Hold::Glue, piece.name,   "base",
                   "base",     Face::Inside, Transform::translation({step, step, t})};
@@ -76,10 +76,10 @@ std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
 }
 
 /// Walls take half a caliper on either side. The innermost cross is lower by its steps.
-std::vector<Need> boxNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> boxNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const Length t = bench.caliper;
   const Length ease = room.lidEase;
-  const Length lower = making.grid.roundUp(chosen.length("step")) * (chosen.count("layers") - 1);
+  const Length lower = bench.grid.roundUp(chosen.length("step")) * (chosen.count("layers") - 1);
   return {{"length", Axis::Length, room.eased(Axis::Length) + t},
           {"width", Axis::Width, room.eased(Axis::Width) + t},
           {"height", Axis::Height, room.eased(Axis::Height) + t + lower},
@@ -87,7 +87,7 @@ std::vector<Need> boxNeeds(const Room& room, const Parameters& chosen, const Mak
           {"lid-wider", Axis::Width, ease + t * 4}};
 }
 
-std::int64_t lowestWall(const Parameters& p, const Making& m) {
+std::int64_t lowestWall(const Parameters& p, const Workbench& m) {
   return smallestFlap()(p, m) + p.length("step").nm() * (p.count("layers") - 1);
 }
 

@@ -157,7 +157,7 @@ void addShortSide(NetBuilder& net, const Tray& t, const Order& order, const std:
            true);
 }
 
-std::vector<Piece> buildTray(const Parameters& parameters, const Making& making) {
+std::vector<Piece> buildTray(const Parameters& parameters, const Workbench& bench) {
   const Tray t(parameters);
   const Order order = t.longSidesFirst ? longSidesFirst() : tabsFirst(t);
   NetBuilder net(order.stages);
@@ -177,7 +177,7 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Making& making)
                "base/front/frame", "base/back/frame", "base/left/frame", "base/right/frame"});
 
   Cavity cavity{"base", {t.length() / 2, t.width() / 2, t.depth / 2}};
-  cavity.high.z = t.depth + making.caliper.mm() / 2;  // level with the top of the frame
+  cavity.high.z = t.depth + bench.caliper.mm() / 2;  // level with the top of the frame
   return {{"tray", net.take(), cavity}};
 }
 

@@ -92,14 +92,14 @@ void addHandle(NetBuilder& net, const HandleHalf& handle, const GableRoof& roof,
       .showing({front, back, front + "/hook"});
 }
 
-std::vector<Piece> buildGable(const Parameters& p, const Making& making) {
+std::vector<Piece> buildGable(const Parameters& p, const Workbench& bench) {
   const FourWalls walls{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
   const GableRoof roof{walls.width, p.mm("roof")};
   NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "handle", "roof", "lock"});
   addFourWalls(net, walls, Walls);
-  addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
-  addGableRoof(net, walls, roof, {BackAndSeam, Roof, roofSeam(walls, making.caliper.mm())});
-  addHandle(net, {walls.length, p.mm("handle")}, roof, making.caliper.mm());
+  addGluedBottom(net, walls, bench.caliper.mm(), BottomFlaps, Bottom);
+  addGableRoof(net, walls, roof, {BackAndSeam, Roof, roofSeam(walls, bench.caliper.mm())});
+  addHandle(net, {walls.length, p.mm("handle")}, roof, bench.caliper.mm());
   for (const std::string side : {"left", "right"}) {
     const std::string gable = side + "/" + side + "-gable";
     net.open({gable + "/front-corner", "ridge"}, {gable + "/back-corner", "ridge"}, "layers");

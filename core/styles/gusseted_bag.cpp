@@ -187,7 +187,7 @@ void addWalls(NetBuilder& net, const FourWalls& w, double hole) {
                 "right-back-foot", "left-front", "left-back", "left-foot", "left-back-foot"});
 }
 
-std::vector<Piece> buildBag(const Parameters& p, const Making& making) {
+std::vector<Piece> buildBag(const Parameters& p, const Workbench& bench) {
   const FourWalls w{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
   NetBuilder net(
       {"glue-tube-flat", "open-tube", "bottom-flaps", "bottom", "fold-bag-flat", "open-bag"});
@@ -195,7 +195,7 @@ std::vector<Piece> buildBag(const Parameters& p, const Making& making) {
   addBottomFlap(net, w, "right-foot");
   addBottomFlap(net, w, "left-foot");
   addBottomPanel(
-      net, w, making.caliper.mm(),
+      net, w, bench.caliper.mm(),
       {bottomFold(Bottom, [](const FlatBag& bag) { return 90 + bag.bottom; }),
        bottomFold(BottomFlaps, [](const FlatBag& bag) { return 90 + bag.level - bag.bottom; }),
        "back-foot"});
@@ -218,9 +218,9 @@ Length shortestForHoles(const Parameters& p) {
 
 /// Half the width is left above the product, where the gussets fold in when the bag is closed;
 /// flat, the two gussets lie side by side.
-std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Making& making) {
-  const Length t = making.caliper;
-  const Length width = making.grid.roundUp(std::max(room.eased(Axis::Width) + t * 3, mm(25)));
+std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Workbench& bench) {
+  const Length t = bench.caliper;
+  const Length width = bench.grid.roundUp(std::max(room.eased(Axis::Width) + t * 3, mm(25)));
   return {
       {"width", Axis::Width, room.eased(Axis::Width) + t * 3},
       {"length", Axis::Length,
@@ -229,17 +229,17 @@ std::vector<Need> bagNeeds(const Room& room, const Parameters& p, const Making& 
        room.eased(Axis::Height) + t * 3 + width / 2 + Length::mm(kRim) + Length::nanometres(1)}};
 }
 
-std::int64_t shortestBag(const Parameters& p, const Making&) { return shortestForHoles(p).nm(); }
+std::int64_t shortestBag(const Parameters& p, const Workbench&) { return shortestForHoles(p).nm(); }
 
 /// Beside the seam the holes find room.
-std::int64_t widestSeam(const Parameters& p, const Making&) {
+std::int64_t widestSeam(const Parameters& p, const Workbench&) {
   const Length half = p.length("length") / 2;
   if (!p.flag("handle-holes")) return (half * 2 - mm(3)).nm();
   return (half - Length::mm(kHolesApart) / 2 - p.length("hole") - Length::mm(kHoleAside)).nm();
 }
 
 /// The lower half of the height at least is free of the gussets' diagonals and the holes.
-std::int64_t lowestBag(const Parameters& p, const Making& m) {
+std::int64_t lowestBag(const Parameters& p, const Workbench& m) {
   return std::max(p.length("width").nm() + Length::mm(kRim).nm() + 10'000'000, m.caliper.nm() * 25);
 }
 

@@ -27,8 +27,8 @@ enum Stage {
 
 /// The back runs on above the top and is doubled there; the hole goes through both layers. Both
 /// lids hang on the front and tuck in behind, so that the header stands in line with the back.
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const TuckBox b(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const TuckBox b(parameters, bench);
   const double header = parameters.mm("header");
   const double hole = parameters.mm("hole");
   NetBuilder net({"header", "back-and-seam", "walls", "bottom-dust-flaps", "bottom-tuck",
@@ -54,7 +54,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 }
 
 /// Card on all sides of the hole: a quarter of the header, and of the back, each way.
-std::int64_t largestHole(const Parameters& p, const Making&) {
+std::int64_t largestHole(const Parameters& p, const Workbench&) {
   return std::min(p.length("header"), p.length("length") - mm(6)).nm() / 2;
 }
 

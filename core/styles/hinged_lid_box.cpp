@@ -17,13 +17,13 @@ struct Hinged {
   double lidDepth;    // away from the hinge
   double tuckLength;  // along the lid's front
 
-  Hinged(const Parameters& p, const Making& making)
+  Hinged(const Parameters& p, const Workbench& bench)
       : tray{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("tab")},
         tuck(p.mm("tuck")),
         ear(p.mm("ear")),
-        t(making.caliper.mm()),
+        t(bench.caliper.mm()),
         // A hand tool cannot score a caliper's difference.
-        lidDepth(making.grid.isNone() ? tray.width - t : tray.width),
+        lidDepth(bench.grid.isNone() ? tray.width - t : tray.width),
         // The ears fold on the side walls' scores; only what is cut gives way to the card, in the
         // middle: a caliper at either end (common practice, no published source).
         tuckLength(tray.length - 2 * t) {}
@@ -59,8 +59,8 @@ void restOnTabs(NetBuilder& net, const Hinged& h) {
            {{w - reach, from}, {w, from}, {w, to}, {w - reach, to}});
 }
 
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const Hinged h(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const Hinged h(parameters, bench);
   std::vector<std::string> stages = gluedTrayStages();
   stages.insert(stages.end(), {"ears", "tuck", "lid"});
   NetBuilder net(stages);
@@ -86,7 +86,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) 
 }
 
 /// Deeper ears would leave no front edge after their relief.
-std::int64_t deepestEar(const Parameters& p, const Making&) {
+std::int64_t deepestEar(const Parameters& p, const Workbench&) {
   return (p.length("width") * 3 / 4).nm() - 1'000'000;
 }
 

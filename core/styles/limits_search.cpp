@@ -23,17 +23,17 @@ struct Range {
   [[nodiscard]] bool holds(std::int64_t value) const { return value >= low && value <= high; }
 };
 
-Range limitsOf(const ParameterSpec& spec, const Parameters& p, const Making& making) {
-  return {spec.minimum(p, making), spec.maximum(p, making)};
+Range limitsOf(const ParameterSpec& spec, const Parameters& p, const Workbench& bench) {
+  return {spec.minimum(p, bench), spec.maximum(p, bench)};
 }
 
 /// The parameters outside their limits, by index.
 using Outside = std::set<std::size_t>;
 
-Outside outsideOf(Specs specs, const Parameters& p, const Making& making) {
+Outside outsideOf(Specs specs, const Parameters& p, const Workbench& bench) {
   Outside outside;
   for (std::size_t i = 0; i < specs.size(); ++i)
-    if (!limitsOf(specs[i], p, making).holds(p.raw(specs[i].key))) outside.insert(i);
+    if (!limitsOf(specs[i], p, bench).holds(p.raw(specs[i].key))) outside.insert(i);
   return outside;
 }
 
@@ -64,8 +64,8 @@ struct Worse {
 
 class Search {
  public:
-  Search(Specs specs, const Making& making, const Floors& floors)
-      : specs_(specs), making_(making), floors_(floors) {}
+  Search(Specs specs, const Workbench& bench, const Floors& floors)
+      : specs_(specs), making_(bench), floors_(floors) {}
 
   std::optional<Parameters> run(Parameters from) {
     from = tamed(specs_, std::move(from));
@@ -192,7 +192,7 @@ class Search {
   }
 
   Specs specs_;
-  const Making& making_;
+  const Workbench& making_;
   const Floors& floors_;
   Parameters start_;
   std::priority_queue<State, std::vector<State>, Worse> open_;
@@ -208,56 +208,56 @@ Parameters enlarged(Specs specs, Parameters parameters, std::int64_t factor) {
 }
 
 /// Gives back one after the other what need not have changed.
-Parameters closer(Specs specs, Parameters found, const Parameters& wanted, const Making& making) {
+Parameters closer(Specs specs, Parameters found, const Parameters& wanted, const Workbench& bench) {
   for (const ParameterSpec& spec : specs) {
     Parameters tried = found;
     tried.setCount(spec.key, wanted.raw(spec.key));
-    if (withinLimits(specs, tried, making)) found = std::move(tried);
+    if (withinLimits(specs, tried, bench)) found = std::move(tried);
   }
   return found;
 }
 
 }  // namespace
 
-bool withinLimits(Specs specs, const Parameters& parameters, const Making& making) {
+bool withinLimits(Specs specs, const Parameters& parameters, const Workbench& bench) {
   // No limit reaches that far, and limits could not reckon with it.
   for (const ParameterSpec& spec : specs)
     if (std::abs(std::clamp(parameters.raw(spec.key), -2 * kFarthest, 2 * kFarthest)) > kFarthest)
       return false;
   return std::ranges::all_of(specs, [&](const ParameterSpec& spec) {
-    return limitsOf(spec, parameters, making).holds(parameters.raw(spec.key));
+    return limitsOf(spec, parameters, bench).holds(parameters.raw(spec.key));
   });
 }
 
-std::string_view firstOutside(Specs specs, const Parameters& parameters, const Making& making) {
-  const Outside outside = outsideOf(specs, tamed(specs, parameters), making);
+std::string_view firstOutside(Specs specs, const Parameters& parameters, const Workbench& bench) {
+  const Outside outside = outsideOf(specs, tamed(specs, parameters), bench);
   return outside.empty() ? std::string_view() : specs[*outside.begin()].key;
 }
 
 std::optional<Parameters> movedWithinLimits(Specs specs, const Parameters& parameters,
-                                            const Making& making, const Floors& floors) {
-  if (withinLimits(specs, parameters, making)) return parameters;
-  if (auto found = Search(specs, making, floors).run(parameters))
-    return closer(specs, std::move(*found), parameters, making);
+                                            const Workbench& bench, const Floors& floors) {
+  if (withinLimits(specs, parameters, bench)) return parameters;
+  if (auto found = Search(specs, bench, floors).run(parameters))
+    return closer(specs, std::move(*found), parameters, bench);
   // Far from everything: from the style's own measures, larger for thicker card.
   for (const std::int64_t factor : {1, 2, 4, 8}) {
     Parameters start = enlarged(specs, parameters, factor);
     for (const auto& [key, floor] : floors) start.setCount(key, std::max(start.raw(key), floor));
-    if (auto found = Search(specs, making, floors).run(start))
-      return closer(specs, std::move(*found), parameters, making);
+    if (auto found = Search(specs, bench, floors).run(start))
+      return closer(specs, std::move(*found), parameters, bench);
   }
   return std::nullopt;
 }
 
-RawRange possibleRange(Specs specs, const Parameters& parameters, const Making& making,
+RawRange possibleRange(Specs specs, const Parameters& parameters, const Workbench& bench,
                        std::string_view key) {
   const auto spec = std::ranges::find(specs, key, &ParameterSpec::key);
   const std::int64_t now = parameters.raw(key);
-  const Range own = limitsOf(*spec, parameters, making);
+  const Range own = limitsOf(*spec, parameters, bench);
   const auto fits = [&](std::int64_t value) {
     Parameters tried = parameters;
     tried.setCount(key, value);
-    return withinLimits(specs, tried, making);
+    return withinLimits(specs, tried, bench);
   };
   const auto end = [&](std::int64_t limit) {
     std::int64_t inside = now;

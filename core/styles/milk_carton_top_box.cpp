@@ -47,14 +47,14 @@ void addFins(NetBuilder& net, double length, const GableRoof& roof, double fin) 
   }
 }
 
-std::vector<Piece> buildCarton(const Parameters& p, const Making& making) {
+std::vector<Piece> buildCarton(const Parameters& p, const Workbench& bench) {
   const FourWalls walls{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
   const GableRoof roof{walls.width, p.mm("roof")};
   const double fin = p.mm("fin");
   NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "fin", "roof"});
   addFourWalls(net, walls, Walls);
-  addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
-  addGableRoof(net, walls, roof, {BackAndSeam, Roof, roofSeam(walls, making.caliper.mm())});
+  addGluedBottom(net, walls, bench.caliper.mm(), BottomFlaps, Bottom);
+  addGableRoof(net, walls, roof, {BackAndSeam, Roof, roofSeam(walls, bench.caliper.mm())});
   addFins(net, walls.length, roof, fin);
   return {{"box", net.take(), insideUnderRoof(walls)}};
 }
@@ -63,13 +63,15 @@ Limit leastFin() { return greatest(mm(8), plus(smallestFlap(), mm(2))); }
 
 /// A higher fin takes the corners of the two sides through one another on a square carton with a
 /// flat roof (found by sweeps of the fold path; the largest that folded clear was 0.37).
-std::int64_t mostFin(const Parameters& p, const Making&) { return p.length("width").nm() * 7 / 20; }
+std::int64_t mostFin(const Parameters& p, const Workbench&) {
+  return p.length("width").nm() * 7 / 20;
+}
 
 std::vector<ParameterSpec> cartonParameters() {
   std::vector<ParameterSpec> parameters = gableParameters();
   const auto width = std::ranges::find(parameters, "width", &ParameterSpec::key);
-  width->minimum = greatest(width->minimum, [](const Parameters& p, const Making& making) {
-    return (leastFin()(p, making) * 20 + 6) / 7;
+  width->minimum = greatest(width->minimum, [](const Parameters& p, const Workbench& bench) {
+    return (leastFin()(p, bench) * 20 + 6) / 7;
   });
   parameters.push_back(measure("fin", worded("styles", "Fin"),
                                worded("styles",

@@ -10,7 +10,7 @@ namespace {
 
 enum Stage { BackAndSeam = 1, Wrap };
 
-std::vector<Piece> buildSleeve(const Parameters& p, const Making&) {
+std::vector<Piece> buildSleeve(const Parameters& p, const Workbench&) {
   Sleeve sleeve{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("seam"), 0};
   // The seam must not show in the front's notch.
   const double notch = std::min({10.0, sleeve.length / 4, sleeve.width / 2 - sleeve.seam - 1});
@@ -22,10 +22,10 @@ std::vector<Piece> buildSleeve(const Parameters& p, const Making&) {
 
 /// Half a caliper on either side, and the seam inside the front. Ease on the width only: on the
 /// depth a sleeve holds by its spring.
-std::vector<Need> sleeveNeeds(const Room& room, const Parameters&, const Making& making) {
+std::vector<Need> sleeveNeeds(const Room& room, const Parameters&, const Workbench& bench) {
   return {{"length", Axis::Length, room.product[0]},
-          {"width", Axis::Width, room.eased(Axis::Width) + making.caliper},
-          {"depth", Axis::Height, room.eased(Axis::Height) + making.caliper * 2}};
+          {"width", Axis::Width, room.eased(Axis::Width) + bench.caliper},
+          {"depth", Axis::Height, room.eased(Axis::Height) + bench.caliper * 2}};
 }
 
 }  // namespace

@@ -14,7 +14,7 @@
 namespace creasewright {
 
 /// What a style must know of the material and tools besides its own parameters.
-struct Making {
+struct Workbench {
   Length caliper;  ///< thickness of the card
   ToolGrid grid;
 };
@@ -25,17 +25,17 @@ class Limit {
  public:
   Limit() = default;
   Limit(Length always)
-      : find_([nm = always.nm()](const Parameters&, const Making&) { return nm; }) {}
-  template <std::invocable<const Parameters&, const Making&> Find>
+      : find_([nm = always.nm()](const Parameters&, const Workbench&) { return nm; }) {}
+  template <std::invocable<const Parameters&, const Workbench&> Find>
   requires(!std::same_as<std::remove_cvref_t<Find>, Limit>) Limit(Find&& find)
       : find_(std::forward<Find>(find)) {}
 
-  std::int64_t operator()(const Parameters& parameters, const Making& making) const {
-    return find_(parameters, making);
+  std::int64_t operator()(const Parameters& parameters, const Workbench& bench) const {
+    return find_(parameters, bench);
   }
 
  private:
-  std::function<std::int64_t(const Parameters&, const Making&)> find_;
+  std::function<std::int64_t(const Parameters&, const Workbench&)> find_;
 };
 
 /// One adjustable measure of a style; `parameter_rows.h` says how to write one down.

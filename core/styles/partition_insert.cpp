@@ -60,8 +60,8 @@ Piece dividerPiece(const Divider& d, bool slotsAbove, const std::string& name, i
   return piece;
 }
 
-std::vector<Piece> buildInsert(const Parameters& p, const Making& making) {
-  const double t = making.caliper.mm();
+std::vector<Piece> buildInsert(const Parameters& p, const Workbench& bench) {
+  const double t = bench.caliper.mm();
   const auto columns = static_cast<int>(p.count("columns"));
   const auto rows = static_cast<int>(p.count("rows"));
   const Divider along{columns, p.mm("cell-length"), p.mm("height"), t};
@@ -81,8 +81,8 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making& making) {
 }
 
 /// One product a cell. Dividers three quarters as high as the product hold it.
-std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> insertNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   return {{"cell-length", Axis::Length, room.eased(Axis::Length) + t},
           {"cell-width", Axis::Width, room.eased(Axis::Width) + t},
           {"height", Axis::Height, room.product[2] * 3 / 4 + Length::nanometres(1)}};

@@ -24,11 +24,11 @@ Shape petal(int sides, double side) {
   return trapezoid(side, reach, inset, inset);
 }
 
-std::vector<Piece> buildPetals(const Parameters& p, const Making& making) {
+std::vector<Piece> buildPetals(const Parameters& p, const Workbench& bench) {
   const int n = sidesOf(p);
   const double side = sideOf(n, p.mm("across") / 2);
   Frustum walls{n, side, side, p.mm("height"), p.mm("seam"), 0};
-  walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
+  walls.tab = baseTab(walls.deepestTab(), bench.caliper.mm());
   NetBuilder net({"walls-and-seam", "last-wall", "bottom-tabs", "base", "petals"});
   addFrustumWalls(net, walls, LastWall);
   addFrustumBase(net, walls, BottomTabs, Base);
@@ -42,8 +42,8 @@ std::vector<Piece> buildPetals(const Parameters& p, const Making& making) {
 }
 
 /// As in a prism box; of the petals two lie over one another.
-std::vector<Need> petalNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> petalNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const Length t = bench.caliper;
   const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 3},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 4}};

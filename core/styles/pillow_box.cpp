@@ -29,7 +29,7 @@ struct Pillow {
   std::array<double, kStrips + 1> at;      ///< where the rulings cross the width
   std::array<double, kStrips + 1> height;  ///< of the arc over its chord there
 
-  Pillow(const Parameters& p, const Making& making);
+  Pillow(const Parameters& p, const Workbench& bench);
 
   /// How steep strip `i` stands, degrees.
   [[nodiscard]] double slope(int i) const {
@@ -49,12 +49,12 @@ struct Pillow {
   static std::size_t next(int i) { return static_cast<std::size_t>(i) + 1; }
 };
 
-Pillow::Pillow(const Parameters& p, const Making& making)
+Pillow::Pillow(const Parameters& p, const Workbench& bench)
     : length(p.mm("length")),
       width(p.mm("width")),
       bulge(p.mm("depth") / 2),
       seam(p.mm("seam")),
-      caliper(making.caliper.mm()),
+      caliper(bench.caliper.mm()),
       at{},
       height{} {
   const double radius = (width * width / 4 + bulge * bulge) / (2 * bulge);
@@ -162,8 +162,8 @@ void addStrips(NetBuilder& net, const Pillow& b) {
       .meetsIn(Wrap);
 }
 
-std::vector<Piece> buildPillow(const Parameters& p, const Making& making) {
-  const Pillow b(p, making);
+std::vector<Piece> buildPillow(const Parameters& p, const Workbench& bench) {
+  const Pillow b(p, bench);
   NetBuilder net({"glue-tube-flat", "press-in-ends"});
   addStrips(net, b);
   for (const std::string side : {"front", "back"}) {
@@ -189,14 +189,14 @@ std::vector<Piece> buildPillow(const Parameters& p, const Making& making) {
 
 /// In the middle half of the width the bulge is at least 0.7 of its greatest; the ends curve in by
 /// the whole bulge.
-std::vector<Need> pillowNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> pillowNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   const Length thick = room.eased(Axis::Height) + t * 4;
   const Length width = std::max((room.eased(Axis::Width) + t * 6) * 2, thick * 4);
-  const Length depth = std::max(Length::mm(thick.mm() / 0.7), making.grid.roundUp(width) / 8);
+  const Length depth = std::max(Length::mm(thick.mm() / 0.7), bench.grid.roundUp(width) / 8);
   return {{"width", Axis::Width, width},
           {"depth", Axis::Height, depth},
-          {"length", Axis::Length, room.eased(Axis::Length) + making.grid.roundUp(depth) + t * 6}};
+          {"length", Axis::Length, room.eased(Axis::Length) + bench.grid.roundUp(depth) + t * 6}};
 }
 
 }  // namespace
@@ -216,7 +216,7 @@ Style pillowBox() {
                          "length", worded("styles", "Length"),
                          worded("styles", "Of the straight sides; the ends curve in from there."))
                          .standard(mm(120))
-                         .from([](const Parameters& p, const Making&) {
+                         .from([](const Parameters& p, const Workbench&) {
                            return p.length("depth").nm() * 3 / 2 + 20'000'000;
                          })
                          .to(kLargestSide),
@@ -231,7 +231,7 @@ Style pillowBox() {
                                     "tenths of the width."))
                          .standard(mm(22))
                          .from(partOf("width", 10))
-                         .to([](const Parameters& p, const Making&) {
+                         .to([](const Parameters& p, const Workbench&) {
                            return p.length("width").nm() / 10 * 4;
                          }),
                      measure("seam", worded("styles", "Glue seam"),

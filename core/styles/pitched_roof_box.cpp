@@ -90,21 +90,21 @@ void addRoof(NetBuilder& net, const FourWalls& w, const Pitch& roof, double flap
       .showing({"front/roof", "back/roof"});
 }
 
-std::vector<Piece> buildHouse(const Parameters& p, const Making& making) {
+std::vector<Piece> buildHouse(const Parameters& p, const Workbench& bench) {
   const FourWalls walls{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("seam")};
   const Pitch roof{walls.width, p.mm("rise")};
   NetBuilder net({"back-and-seam", "walls", "bottom-flaps", "bottom", "gable-flaps", "front-roof",
                   "ridge-tuck", "back-roof"});
   addFourWalls(net, walls, gableWall(walls, roof), Walls);
-  addGluedBottom(net, walls, making.caliper.mm(), BottomFlaps, Bottom);
+  addGluedBottom(net, walls, bench.caliper.mm(), BottomFlaps, Bottom);
   addRoof(net, walls, roof, p.mm("flap"), p.mm("tuck"));
   return {{"box", net.take(),
            Cavity{"front", {walls.length / 2, walls.height / 2, walls.width / 2}, {0, 2, 1}}}};
 }
 
 /// Walls take half a caliper, the seam and the bottom's flaps inside them one more each.
-std::vector<Need> houseNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> houseNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   return {{"width", Axis::Width, room.eased(Axis::Width) + t * 3},
           {"length", Axis::Length, room.eased(Axis::Length) + t * 2},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 4}};
@@ -112,7 +112,7 @@ std::vector<Need> houseNeeds(const Room& room, const Parameters&, const Making& 
 
 /// A share of the width, in hundredths.
 Limit shareOfWidth(std::int64_t hundredths) {
-  return [hundredths](const Parameters& p, const Making&) {
+  return [hundredths](const Parameters& p, const Workbench&) {
     return p.length("width").nm() / 100 * hundredths;
   };
 }

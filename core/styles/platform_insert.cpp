@@ -42,7 +42,7 @@ Shape topPanel(const Platform& f) {
 }
 
 /// The drawn face comes to lie underneath: legs and feet fold towards it.
-std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
+std::vector<Piece> buildInsert(const Parameters& p, const Workbench&) {
   const Platform f{p.mm("opening-length"), p.mm("opening-width"), p.mm("margin"),
                    p.mm("side-margin"),    p.mm("height"),        p.mm("foot"),
                    p.flag("round")};
@@ -74,8 +74,8 @@ std::vector<Piece> buildInsert(const Parameters& p, const Making&) {
 /// The product stands on the box's floor and goes through the opening, which a caliper makes
 /// easier; half its height holds it. A square product needs a round opening about its corners: the
 /// ellipse about a rectangle is the root of two as long and as wide.
-std::vector<Need> insertNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> insertNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const Length t = bench.caliper;
   const double more = chosen.flag("round") && !room.round ? std::numbers::sqrt2 : 1;
   const auto opening = [&](Axis axis) { return Length::mm((room.eased(axis) + t).mm() * more); };
   return {{"opening-length", Axis::Length, opening(Axis::Length)},

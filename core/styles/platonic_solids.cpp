@@ -96,7 +96,7 @@ std::vector<Piece> buildSolid(const Solid& solid, const Parameters& parameters) 
 
 /// The product fits into the ball inside the faces; half a caliper of the faces and a caliper of
 /// the tabs count.
-std::vector<Need> solidNeeds(const Solid& solid, const Room& room, const Making& making) {
+std::vector<Need> solidNeeds(const Solid& solid, const Room& room, const Workbench& bench) {
   const double l = room.eased(Axis::Length).mm();
   const double w = room.eased(Axis::Width).mm();
   const double h = room.eased(Axis::Height).mm();
@@ -104,7 +104,7 @@ std::vector<Need> solidNeeds(const Solid& solid, const Room& room, const Making&
   const double reach = room.ball    ? std::max({l, w, h}) / 2
                        : room.round ? std::hypot(std::max(l, w), h) / 2
                                     : std::hypot(l, w, h) / 2;
-  const double ball = reach + making.caliper.mm() * 1.5;
+  const double ball = reach + bench.caliper.mm() * 1.5;
   return {{"edge", Axis::Length, Length::mm(ball / solid.inradius() + 1e-6)}};
 }
 
@@ -131,7 +131,7 @@ Style solidStyle(std::string_view id, Worded title, Worded summary, int difficul
           {measure("edge", worded("styles", "Edge"),
                    worded("styles", "Of every face. The tabs must fit."))
                .standard(mm(60))
-               .from([slope](const Parameters& p, const Making& m) {
+               .from([slope](const Parameters& p, const Workbench& m) {
                  return Length::mm(Length::nanometres(smallestFlap()(p, m)).mm() / 0.4 / slope +
                                    0.01)
                      .nm();
@@ -142,12 +142,12 @@ Style solidStyle(std::string_view id, Worded title, Worded summary, int difficul
                           "Glued inside the face beside them; deeper ones would run to a point."))
                .standard(mm(8))
                .from(smallestFlap())
-               .to([solid](const Parameters& p, const Making&) { return deepestTab(solid, p); })
+               .to([solid](const Parameters& p, const Workbench&) { return deepestTab(solid, p); })
                .givesWay()},
       .needs = [solid](const Room& room, const Parameters&,
-                       const Making& making) { return solidNeeds(solid, room, making); },
+                       const Workbench& bench) { return solidNeeds(solid, room, bench); },
       .build = [solid](const Parameters& parameters,
-                       const Making&) { return buildSolid(solid, parameters); },
+                       const Workbench&) { return buildSolid(solid, parameters); },
   };
 }
 

@@ -55,26 +55,26 @@ Piece lidPiece(const Parameters& p, double caliper) {
   Cavity cavity{"top", {side / 2, apothemOf(n, side), depth / 2}};
   cavity.high.z = depth;
   // What goes over a polygon is its flats: see the need for `lid-wider`.
-  Piece piece{"lid", net.take(), cavity, Over{"box", {}, {false, false, false}}};
+  Piece piece{"lid", net.take(), cavity, GoesOver{"box", {}, {false, false, false}}};
   piece.held = Holding{Hold::Loose, "box"};
   return piece;
 }
 
-std::vector<Piece> buildPrism(const Parameters& p, const Making& making) {
-  return {boxPiece(p, making.caliper.mm()), lidPiece(p, making.caliper.mm())};
+std::vector<Piece> buildPrism(const Parameters& p, const Workbench& bench) {
+  return {boxPiece(p, bench.caliper.mm()), lidPiece(p, bench.caliper.mm())};
 }
 
 /// A wall takes half a caliper, a seam or tab inside it one more; the lid's walls and tabs lie
 /// outside the box's walls.
-std::vector<Need> prismNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> prismNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const Length t = bench.caliper;
   const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 3},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 2},
           {"lid-wider", Axis::Width, room.lidEase + t * 4}};
 }
 
-std::int64_t shallowestLid(const Parameters& p, const Making& m) {
+std::int64_t shallowestLid(const Parameters& p, const Workbench& m) {
   return Length::mm(lidTabEnds(sidesOf(p), lidTab(m.caliper.mm())) + 3).nm();
 }
 

@@ -41,7 +41,7 @@ Shape gapFlap(const Frustum& f) {
   return trapezoid(f.ridge(), depth, std::min(atBase, f.ridge() / 2), depth / 2);
 }
 
-std::vector<Piece> buildPyramid(const Parameters& p, const Making&) {
+std::vector<Piece> buildPyramid(const Parameters& p, const Workbench&) {
   const Frustum f = pyramidOf(p);
   NetBuilder net({"gap-flaps", "walls-up"});
   net.root("base", regularPolygon(f.sides, f.bottom));
@@ -63,15 +63,15 @@ std::vector<Piece> buildPyramid(const Parameters& p, const Making&) {
 
 /// At half its height a pyramid is half as wide as its base: there the product's top may be.
 /// Leaning walls and the flaps inside them take up to four calipers.
-std::vector<Need> pyramidNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const double t = making.caliper.mm();
+std::vector<Need> pyramidNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const double t = bench.caliper.mm();
   const double around = apothemFor(room, sidesOf(chosen)) + 4 * t;
   const double top = room.eased(Axis::Height).mm() + 2 * t;
   return {{"across", Axis::Length, Length::mm(4 * around)},
           {"height", Axis::Height, Length::mm(std::max(2 * top, 1.2 * around))}};
 }
 
-std::int64_t leastPyramid(const Parameters& p, const Making&) {
+std::int64_t leastPyramid(const Parameters& p, const Workbench&) {
   return Length::mm(2 * apothemOf(sidesOf(p), kLeastSide)).nm();
 }
 

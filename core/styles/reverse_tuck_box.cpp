@@ -8,8 +8,8 @@ namespace {
 
 /// The top lid on the back, the bottom lid on the front: side by side on a sheet such nets lie
 /// closer together than straight tucks, and the raw edges of the lids point away from one another.
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const TuckBox b(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const TuckBox b(parameters, bench);
   Shape front = frontWall(b);
   Shape back = backWall(b);
   if (parameters.flag("thumb-notch")) {

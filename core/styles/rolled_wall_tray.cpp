@@ -17,15 +17,15 @@ constexpr double kSlitPlay = 1;  // mm by which a slit is longer than its tongue
 struct Rolled {
   double length, opening, depth, rim, foot, tab, t, tongue;
 
-  Rolled(const Parameters& p, const Making& making)
+  Rolled(const Parameters& p, const Workbench& bench)
       : length(p.mm("length")),
         opening(p.mm("width")),
         depth(p.mm("depth")),
         rim(p.mm("rim")),
         foot(p.mm("foot")),
         tab(p.mm("tab")),
-        t(making.caliper.mm()),
-        tongue(making.grid.roundUp(kTongue).mm()) {}
+        t(bench.caliper.mm()),
+        tongue(bench.grid.roundUp(kTongue).mm()) {}
 
   [[nodiscard]] double width() const { return opening + 2 * rim; }
   /// The inner walls go down between the short walls.
@@ -76,8 +76,8 @@ void addShortWall(NetBuilder& net, const Rolled& r, const std::string& side,
   }
 }
 
-std::vector<Piece> buildTray(const Parameters& parameters, const Making& making) {
-  const Rolled r(parameters, making);
+std::vector<Piece> buildTray(const Parameters& parameters, const Workbench& bench) {
+  const Rolled r(parameters, bench);
   NetBuilder net({"corner-tabs", "short-walls", "long-walls", "roll-walls"});
   Shape base = rectangle(r.length, r.width());
   base.edges = {"front", "right", "back", "left"};

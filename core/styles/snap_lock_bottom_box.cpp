@@ -106,8 +106,8 @@ void addTongue(NetBuilder& net, const SnapBottom& b) {
   net.bends(BottomTongue, "tuck-slides-in");
 }
 
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const TuckBox box(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const TuckBox box(parameters, bench);
   const SnapBottom b{box.length, box.width, parameters.mm("overlap"), box.t};
   NetBuilder net({"back-and-seam", "walls", "bottom-panel", "bottom-sides", "bottom-tongue",
                   "top-dust-flaps", "top-tuck", "top-lid"});

@@ -7,8 +7,8 @@ namespace creasewright {
 namespace {
 
 /// Both lids on the back, both notches in the front.
-std::vector<Piece> buildBox(const Parameters& parameters, const Making& making) {
-  const TuckBox b(parameters, making);
+std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {
+  const TuckBox b(parameters, bench);
   Shape front = frontWall(b);
   if (parameters.flag("thumb-notch"))
     front =

@@ -8,7 +8,7 @@
 namespace creasewright {
 namespace {
 
-std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
+std::vector<Piece> buildCup(const Parameters& p, const Workbench& bench) {
   const int n = sidesOf(p);
   const double bottom = p.mm("across");
   Frustum walls{n,
@@ -17,7 +17,7 @@ std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
                 p.mm("height"),
                 p.mm("seam"),
                 0};
-  walls.tab = baseTab(walls.deepestTab(), making.caliper.mm());
+  walls.tab = baseTab(walls.deepestTab(), bench.caliper.mm());
   NetBuilder net({"walls-and-seam", "last-wall", "bottom-tabs", "base"});
   addFrustumWalls(net, walls, 2);
   addFrustumBase(net, walls, 3, 4);
@@ -26,8 +26,8 @@ std::vector<Piece> buildCup(const Parameters& p, const Making& making) {
 
 /// The product stands on the base, where the cup is narrowest. A wall takes half a caliper, a seam
 /// or tab inside it one more; leaning walls a little more than upright ones.
-std::vector<Need> cupNeeds(const Room& room, const Parameters& chosen, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> cupNeeds(const Room& room, const Parameters& chosen, const Workbench& bench) {
+  const Length t = bench.caliper;
   const double around = apothemFor(room, sidesOf(chosen));
   return {{"across", Axis::Length, Length::mm(2 * around + 1e-5) + t * 4},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 2}};
@@ -59,7 +59,7 @@ Style taperedCup() {
                           "At most two thirds of the height, or the base's tabs would not fit."))
                .standard(mm(20))
                .from(Length())
-               .to([](const Parameters& p, const Making&) {
+               .to([](const Parameters& p, const Workbench&) {
                  return p.length("height").nm() * 2 / 3;
                }),
            measure("height", worded("styles", "Height"),

@@ -74,7 +74,7 @@ void addTab(NetBuilder& net, const Scoop& s, const std::string& side, const std:
       .mate(id, "base/" + onto, Face::Inside, Method::Glue, true);
 }
 
-std::vector<Piece> buildScoop(const Parameters& p, const Making&) {
+std::vector<Piece> buildScoop(const Parameters& p, const Workbench&) {
   const Scoop s{p.mm("length"), p.mm("width"), p.mm("front"), p.mm("back"),
                 p.mm("lean"),   p.mm("dip"),   p.mm("tab")};
   Shape base = rectangle(s.length, s.width);
@@ -99,12 +99,12 @@ std::vector<Piece> buildScoop(const Parameters& p, const Making&) {
 }
 
 /// So that the tabs' slanting ends leave something to glue.
-std::int64_t widestTab(const Parameters& p, const Making&) {
+std::int64_t widestTab(const Parameters& p, const Workbench&) {
   return std::min(p.length("front").nm() / 4, p.length("length").nm() / 2 - 1'000'000);
 }
 
 /// A shallow curve: the lowest place stays above half the front.
-std::int64_t deepestDip(const Parameters& p, const Making&) {
+std::int64_t deepestDip(const Parameters& p, const Workbench&) {
   return std::min(p.length("front").nm() / 3, p.length("length").nm() / 4);
 }
 

@@ -29,7 +29,7 @@ Piece lidPiece(const Parameters& p, const GluedTray& tray, double t) {
   NetBuilder net(gluedTrayStages());
   const Shape shortWall = rectangle(lid.width, lid.depth);
   addGluedTray(net, lid, longWall, shortWall, shortWall);
-  const Over over{
+  const GoesOver over{
       "tray",
       {Length::mm(p.mm("lid-longer") - 2 * t), Length::mm(p.mm("lid-wider") - 4 * t), Length()}};
   Piece piece{"lid", net.take(), insideOf(lid), over};
@@ -37,17 +37,17 @@ Piece lidPiece(const Parameters& p, const GluedTray& tray, double t) {
   return piece;
 }
 
-std::vector<Piece> buildBox(const Parameters& p, const Making& making) {
+std::vector<Piece> buildBox(const Parameters& p, const Workbench& bench) {
   const GluedTray tray{p.mm("length"), p.mm("width"), p.mm("depth"), p.mm("tab")};
-  return {trayPiece(tray), lidPiece(p, tray, making.caliper.mm())};
+  return {trayPiece(tray), lidPiece(p, tray, bench.caliper.mm())};
 }
 
 /// Walls take half a caliper on either side; the tabs lie inside both long walls of tray and lid.
 /// Half a caliper of the base counts against the depth.
-std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> boxNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   const Length ease = room.lidEase;
-  std::vector<Need> needs = needsOf(room, making, {"length", 1}, {"width", 3}, {"depth", 1});
+  std::vector<Need> needs = needsOf(room, bench, {"length", 1}, {"width", 3}, {"depth", 1});
   needs.push_back({"lid-longer", Axis::Length, ease + t * 2});
   needs.push_back({"lid-wider", Axis::Width, ease + t * 4});
   return needs;

@@ -55,7 +55,7 @@ void addLid(NetBuilder& net, const Wedge& w) {
       .bends(Lid, "tuck-slides-in");
 }
 
-std::vector<Piece> buildWedge(const Parameters& p, const Making&) {
+std::vector<Piece> buildWedge(const Parameters& p, const Workbench&) {
   const Wedge w{p.mm("length"), p.mm("width"), p.mm("height"), p.mm("tab"), p.mm("tuck")};
   NetBuilder net({"tabs", "left-wall", "right-wall", "back-wall", "lid-flaps", "lid"});
   const Shape side = rectangle(w.side(), w.height);
@@ -74,12 +74,12 @@ std::vector<Piece> buildWedge(const Parameters& p, const Making&) {
 
 /// Half way to the tip a slice is half as wide as its back: there the product may end. The sides
 /// lean by 45 degrees at most, and carry two layers inside.
-std::vector<Need> wedgeNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> wedgeNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   const Length width = room.eased(Axis::Width) * 2 + t * 16;
   const Length length = room.eased(Axis::Length) * 2 + t * 6;
-  return {{"width", Axis::Width, std::max(width, length / 3 + making.grid.step())},
-          {"length", Axis::Length, std::max(length, width / 2 + making.grid.step())},
+  return {{"width", Axis::Width, std::max(width, length / 3 + bench.grid.step())},
+          {"length", Axis::Length, std::max(length, width / 2 + bench.grid.step())},
           {"height", Axis::Height, room.eased(Axis::Height) + t * 2}};
 }
 

@@ -4,7 +4,7 @@
 
 #include "bench/wanted.h"
 #include "document/build.h"
-#include "folding/scene.h"
+#include "folding/surfaces/scene.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -15,7 +15,7 @@ void frame(benchmark::State& state, const Style& style) {
   const Design blank;
   const auto built = bench::wanted(
       build(bench::wanted(newDesign(style.id, {}, blank.card, blank.ease, blank.grid))));
-  const Net& net = built.pieces.front().piece.net;
+  const Net& net = built.pieces.front().net;
   for ([[maybe_unused]] auto _ : state) {
     auto picture = drawFolded(net, pose(net, 0.6), View(), {0, 0, 1});
     bench::wanted(!picture.facets.empty(), "an empty picture");

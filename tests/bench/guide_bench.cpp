@@ -2,10 +2,10 @@
 
 #include "bench/wanted.h"
 #include "bridge/label_text.h"
-#include "guide/guide_html.h"
-#include "guide/guide_pages.h"
 #include "guide/make_guide.h"
 #include "output/pdf_export.h"
+#include "papers/guide/guide_html.h"
+#include "papers/guide/guide_pages.h"
 #include "styles/registry.h"
 
 namespace creasewright {

@@ -1,8 +1,8 @@
 #include <benchmark/benchmark.h>
 
 #include "bench/wanted.h"
-#include "kits/kit_pages.h"
 #include "kits/plan_kit.h"
+#include "papers/kit/kit_pages.h"
 #include "styles/registry.h"
 
 namespace creasewright {

@@ -4,7 +4,7 @@
 
 #include "bench/wanted.h"
 #include "document/build.h"
-#include "folding/motion_check.h"
+#include "folding/motion/motion_check.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -17,7 +17,7 @@ void foldPath(benchmark::State& state, const Style& style) {
       build(bench::wanted(newDesign(style.id, {}, blank.card, blank.ease, blank.grid))));
   for ([[maybe_unused]] auto _ : state) {
     for (const BuiltPiece& piece : built.pieces) {
-      auto problems = checkFoldPath(piece.piece.net, blank.card.caliper.mm());
+      auto problems = checkFoldPath(piece.net, blank.card.caliper.mm());
       bench::wanted(problems.empty(), "a fold path that does not hold");
     }
   }

@@ -6,7 +6,7 @@
 #include "bridge/label_text.h"
 #include "document/build.h"
 #include "output/pdf_export.h"
-#include "printing/template_print.h"
+#include "papers/template/template_print.h"
 
 namespace creasewright {
 namespace {

@@ -10,7 +10,7 @@ import sys
 
 PLANS = re.compile(r"\b(planKit|planCutting|oneMoreFor|offcutUses|withFindings)\s*\(")
 MAY_PLAN = {
-    "app/kits/plan_worker.cpp",  # beside the window
+    "app/classroom/plan_worker.cpp",  # beside the window
     "app/cli/kit_command.cpp",  # for the command line
 }
 BUILDS = re.compile(r"(?<![\w.>:])build\s*\(")
@@ -34,7 +34,7 @@ def wrong_in(name: str, source: str) -> list[str]:
         # PapersMenu::planKit opens the window.
         if name not in ("app/shell/papers_menu.cpp", "app/shell/papers_menu.h"):
             wrong.append(f"{name}: plans ({found.group(1)})")
-    if name.startswith(("app/kits/", "core/kits/", "core/stock/")) and name not in MAY_BUILD and BUILDS.search(source):
+    if name.startswith(("app/papers/kit/", "app/classroom/", "core/kits/", "core/stock/")) and name not in MAY_BUILD and BUILDS.search(source):
         wrong.append(f"{name}: builds a design")
     return wrong
 
@@ -43,8 +43,8 @@ def self_check() -> list[str]:
     """Each rule must be able to fail."""
     samples = {
         "core/kits/a.h": "int f(const ClassKit& kit,\n      const KitPlan& plan);",
-        "app/kits/b.cpp": "auto p = planKit(kit);",
-        "app/kits/c.cpp": "auto b = build(item.design);",
+        "app/classroom/b.cpp": "auto p = planKit(kit);",
+        "app/papers/kit/c.cpp": "auto b = build(item.design);",
     }
     return [f"the check does not notice {name}" for name, source in samples.items() if not wrong_in(name, source)]
 

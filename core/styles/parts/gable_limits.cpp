@@ -28,7 +28,9 @@ std::vector<ParameterSpec> gableParameters() {
               worded("styles",
                      "From wall to ridge; half the width would lie flat, the whole is steep."))
           .standard(mm(50))
-          .from([](const Parameters& p, const Making&) { return p.length("width").nm() * 11 / 20; })
+          .from([](const Parameters& p, const Workbench&) {
+            return p.length("width").nm() * 11 / 20;
+          })
           .to(otherPlus("width")),
       measure("seam", worded("styles", "Glue seam"),
               worded("styles", "Joins the left side to the front."))
@@ -38,12 +40,12 @@ std::vector<ParameterSpec> gableParameters() {
           .givesWay()};
 }
 
-std::vector<Need> gableNeeds(const Room& room, const Parameters&, const Making& making) {
-  const Length t = making.caliper;
+std::vector<Need> gableNeeds(const Room& room, const Parameters&, const Workbench& bench) {
+  const Length t = bench.caliper;
   const Length width = room.eased(Axis::Width) + t * 3;
   return {{"width", Axis::Width, width},
           {"length", Axis::Length,
-           std::max(room.eased(Axis::Length) + t * 2, making.grid.roundUp(width))},
+           std::max(room.eased(Axis::Length) + t * 2, bench.grid.roundUp(width))},
           // Floor, and under the roof a corner on its seam.
           {"height", Axis::Height, room.eased(Axis::Height) + t * 4}};
 }

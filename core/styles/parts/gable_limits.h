@@ -12,7 +12,7 @@ std::vector<ParameterSpec> gableParameters();
 
 /// Walls take half a caliper, the seam and the bottom's flaps inside them one more each; the sides
 /// must not be longer than front and back.
-std::vector<Need> gableNeeds(const Room& room, const Parameters& chosen, const Making& making);
+std::vector<Need> gableNeeds(const Room& room, const Parameters& chosen, const Workbench& bench);
 
 /// The space between the walls, up to the roof.
 Cavity insideUnderRoof(const FourWalls& walls);

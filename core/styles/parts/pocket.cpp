@@ -64,7 +64,9 @@ std::vector<ParameterSpec> pocketParameters() {
               worded("styles", "How high the pocket is, at most three quarters of the length."))
           .standard(mm(30))
           .from(plus(greatest(smallestFlap(), mm(8)), mm3))
-          .to([](const Parameters& p, const Making&) { return p.length("length").nm() / 4 * 3; }),
+          .to([](const Parameters& p, const Workbench&) {
+            return p.length("length").nm() / 4 * 3;
+          }),
       measure("tab", worded("styles", "Glue tab"),
               worded("styles", "Holds the pocket's sides on the back."))
           .standard(mm(10))

@@ -32,7 +32,7 @@ int sidesOf(const Parameters& parameters) {
 }
 
 Limit leastAcross() {
-  return [](const Parameters& p, const Making& m) {
+  return [](const Parameters& p, const Workbench& m) {
     const int n = sidesOf(p);
     // The tabs taper most in the cup that leans most.
     Frustum leaning{n, 10, 0, 30, 0, 0};
@@ -50,7 +50,7 @@ ParameterSpec wallSeamParameter(std::string_view acrossKey) {
                         "as it is high."))
       .standard(mm(10))
       .from(smallestFlap())
-      .to([acrossKey](const Parameters& p, const Making&) {
+      .to([acrossKey](const Parameters& p, const Workbench&) {
         return Length::mm(std::min(sideOf(sidesOf(p), p.mm(acrossKey) / 2), p.mm("height") / 2) - 2)
             .nm();
       })

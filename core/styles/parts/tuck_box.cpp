@@ -37,16 +37,16 @@ HingeAt lidHinge(const TuckBox& b, const TuckEnd& end) {
 
 }  // namespace
 
-TuckBox::TuckBox(const Parameters& p, const Making& making)
+TuckBox::TuckBox(const Parameters& p, const Workbench& bench)
     : length(p.mm("length")),
       width(p.mm("width")),
       height(p.mm("height")),
       tuck(p.mm("tuck")),
       seam(p.mm("seam")),
-      t(making.caliper.mm()),
+      t(bench.caliper.mm()),
       // A hand tool cannot score a caliper's difference.
-      lidDepth(making.grid.isNone() ? width - t : width),
-      backLength(making.grid.isNone() ? length - t : length) {}
+      lidDepth(bench.grid.isNone() ? width - t : width),
+      backLength(bench.grid.isNone() ? length - t : length) {}
 
 double TuckBox::dustDepth() const { return std::min(length / 2 - t, std::max(tuck, width / 2)); }
 

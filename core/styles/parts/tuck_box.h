@@ -13,7 +13,7 @@ struct TuckBox {
   double length, width, height, tuck, seam, t;
   double lidDepth;  ///< the tuck flap lies inside its wall
 
-  TuckBox(const Parameters& parameters, const Making& making);
+  TuckBox(const Parameters& parameters, const Workbench& bench);
 
   double backLength;  ///< it carries the seam, which lies inside the right wall: a caliper less
   /// Where a lid two calipers narrower than the opening starts on the back's edge, from the seam.

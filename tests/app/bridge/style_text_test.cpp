@@ -83,13 +83,13 @@ std::string_view unnumbered(std::string_view code) {
 /// What a piece's codes read, said by the style itself or by all.
 void expectWords(const BuiltPiece& piece, const NetWords& own) {
   const NetWords words = commonWords() + own;
-  EXPECT_TRUE(says(words.pieces, unnumbered(piece.piece.name))) << piece.piece.name;
-  for (const std::string& stage : piece.piece.net.stages) {
+  EXPECT_TRUE(says(words.pieces, unnumbered(piece.name))) << piece.name;
+  for (const std::string& stage : piece.net.stages) {
     EXPECT_TRUE(says(words.stages, stage)) << stage;
   }
   std::set<QString> titles;
   std::set<std::string> ids;
-  for (const Panel& panel : piece.piece.net.panels) {
+  for (const Panel& panel : piece.net.panels) {
     const std::string_view whole = wholeId(panel.id);  // strips of a bent panel share it
     for (std::size_t at = 0; at < whole.size();) {
       const std::size_t end = std::min(whole.find('/', at), whole.size());
@@ -143,8 +143,8 @@ TEST(StyleText, EveryPieceOfAnExtraHasWords) {
         continue;
       }
       met.insert(kind.id);
-      EXPECT_TRUE(pieceWords(unnumbered(piece.piece.name))) << piece.piece.name;
-      for (const Panel& panel : piece.piece.net.panels) {
+      EXPECT_TRUE(pieceWords(unnumbered(piece.name))) << piece.name;
+      for (const Panel& panel : piece.net.panels) {
         const std::string_view whole = wholeId(panel.id);
         EXPECT_TRUE(panelWords(whole.substr(whole.rfind('/') + 1))) << panel.id;
       }

@@ -66,10 +66,10 @@ TEST(LitRows, EachCreaseOfTheNetIsLitByTheLineItLiesOn) {
   const DesignSession session;
   for (const BuiltPiece& piece : session.built().pieces) {
     for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
-      const Crease& crease = piece.piece.net.creases[i];
+      const Crease& crease = piece.net.creases[i];
       const QStringList lit = panelsAlong(piece, {piece.flat.creases[i]});
       for (const int panel : {crease.parent, crease.child}) {
-        const auto& id = piece.piece.net.panels[static_cast<std::size_t>(panel)].id;
+        const auto& id = piece.net.panels[static_cast<std::size_t>(panel)].id;
         EXPECT_TRUE(lit.contains(QString::fromStdString(id))) << id;
       }
     }

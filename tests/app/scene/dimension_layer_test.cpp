@@ -29,7 +29,7 @@ TEST(DimensionLayer, NoTwoLabelsOverlapAtAnyZoomInAnyStyle) {
         const BuiltPiece& piece = built->pieces.front();
         camera.fit(piece.flat.width, piece.flat.height, {0, 0, size, size});
         const auto labels = layDimensions(piece, camera, unit, metrics());
-        ASSERT_GE(labels.size(), piece.piece.net.creases.empty() ? 2U : 3U);
+        ASSERT_GE(labels.size(), piece.net.creases.empty() ? 2U : 3U);
         for (std::size_t i = 0; i < labels.size(); ++i) {
           for (std::size_t k = i + 1; k < labels.size(); ++k) {
             const QRectF both = labels[i].area().intersected(labels[k].area());

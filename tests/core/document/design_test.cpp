@@ -35,8 +35,8 @@ TEST(NewDesign, WithAProductIsFitted) {
     const Result<Design> design =
         newDesign(style.id, product, *findCard("0.3mm"), Ease::Loose, ToolGrid::millimetre());
     ASSERT_TRUE(design.ok());
-    const Making making{Length::mm(0.3), ToolGrid::millimetre()};
-    EXPECT_EQ(design->parameters, fit(style, product, Ease::Loose, making).parameters);
+    const Workbench bench{Length::mm(0.3), ToolGrid::millimetre()};
+    EXPECT_EQ(design->parameters, fit(style, product, Ease::Loose, bench).parameters);
     EXPECT_EQ(design->product, product);
     EXPECT_EQ(design->ease, Ease::Loose);
     EXPECT_EQ(design->grid, ToolGrid::millimetre());

@@ -36,7 +36,7 @@ TEST(NetJson, PlansAreWholeInEveryStyle) {
     const nlohmann::json json = nlohmann::json::parse(writeNetJson(built));
     for (std::size_t i = 0; i < built.pieces.size(); ++i) {
       const nlohmann::json& piece = json["pieces"][i];
-      const Net& net = built.pieces[i].piece.net;
+      const Net& net = built.pieces[i].net;
       EXPECT_EQ(piece["fold_plan"]["stages"].size(), net.stages.size()) << style.id;
       std::size_t joins = 0;
       for (const auto& stage : piece["fold_plan"]["stages"]) joins += stage["joins"].size();

@@ -68,7 +68,7 @@ TEST(OntoGrid, DefaultsGiveNoRoundedReadings) {
         if (!isRegular(style) || hasSlantedCrease(piece.flat)) continue;
         ++judged;
         const auto odd = oddReadings(piece, grid);
-        EXPECT_TRUE(odd.empty()) << style.id << ' ' << piece.piece.name << ' ' << toolGridText(grid)
+        EXPECT_TRUE(odd.empty()) << style.id << ' ' << piece.name << ' ' << toolGridText(grid)
                                  << ' ' << odd.front();
       }
     }

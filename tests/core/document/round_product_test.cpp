@@ -13,9 +13,9 @@ namespace {
 /// The nearest that the middle plane of a panel comes to a line through `foot` along z of the
 /// cavity's panel, between the heights of the product: corners and points between them are tried.
 double clearance(const BuiltPiece& piece, const RoundRoom& room) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const Transform toFrame =
-      piece.folded[static_cast<std::size_t>(*net.find(piece.piece.cavity->panel))].inverse();
+      piece.folded[static_cast<std::size_t>(*net.find(piece.cavity->panel))].inverse();
   double nearest = 1e9;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Polygon& outline = net.panels[i].outline;

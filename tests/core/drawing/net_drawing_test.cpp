@@ -22,9 +22,9 @@ std::string inInches(const Label& label) {
 
 std::vector<Piece> allPieces() {
   std::vector<Piece> pieces;
-  const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
+  const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
   for (const Style& style : styles()) {
-    for (Piece& piece : style.build(standardParameters(style), making)) {
+    for (Piece& piece : style.build(standardParameters(style), bench)) {
       pieces.push_back(std::move(piece));
     }
   }

@@ -47,7 +47,7 @@ inline const BuiltPiece& hostOf(const BuiltDesign& design, const FacePlace& face
 /// A flat piece's outline where it lies on its face, in the panel's frame.
 inline Polygon onFace(const BuiltPiece& piece, const FacePlace& face) {
   Polygon there;
-  for (const Point& p : piece.piece.net.panels.front().outline) {
+  for (const Point& p : piece.net.panels.front().outline) {
     const Point3 at = face.place.apply(p);
     there.push_back({at.x, at.y});
   }

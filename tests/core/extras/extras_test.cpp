@@ -6,7 +6,7 @@
 #include "core/extras/built_extras.h"
 #include "document/build_extras.h"
 #include "document/design_file.h"
-#include "folding/outside.h"
+#include "folding/cavity/outside.h"
 #include "guide/make_guide.h"
 #include "styles/registry.h"
 #include "support/random.h"
@@ -39,10 +39,10 @@ TEST(Extras, MatsLieInsideEveryFaceThatShows) {
     design.extras = {extraOf("mats", design)};
     const BuiltDesign whole = built(design);
     for (const BuiltPiece* mat : piecesOf(whole, 0)) {
-      EXPECT_EQ(mat->piece.count, static_cast<int>(mat->role->faces.size()));
+      EXPECT_EQ(mat->count, static_cast<int>(mat->role->faces.size()));
       for (const FacePlace& face : mat->role->faces) {
         const Panel& panel =
-            hostOf(whole, face).piece.net.panels.at(static_cast<std::size_t>(face.panel));
+            hostOf(whole, face).net.panels.at(static_cast<std::size_t>(face.panel));
         EXPECT_TRUE(panel.shows);
         expectInset(*mat, face, panel, Length::inches(1, 16).mm());
         ++mats;
@@ -63,14 +63,13 @@ TEST(Extras, ABandOrSleeveGoesOverItsBox) {
       const auto pieces = piecesOf(whole, 0);
       if (pieces.empty()) continue;
       const BuiltPiece& box = whole.pieces.front();
-      ASSERT_TRUE(box.piece.cavity) << style.id;
+      ASSERT_TRUE(box.cavity) << style.id;
       const double caliper = design.card.caliper.mm();
-      CavitySize outside = measureOutside(box.piece.net, box.folded, *box.piece.cavity, caliper);
+      CavitySize outside = measureOutside(box.net, box.folded, *box.cavity, caliper);
       std::array<double, 3> sizes{outside.length, outside.width, outside.height};
       std::ranges::sort(sizes);
       const BuiltPiece& band = *pieces.front();
-      const CavitySize inside =
-          measureCavity(band.piece.net, band.folded, *band.piece.cavity, caliper);
+      const CavitySize inside = measureCavity(band.net, band.folded, *band.cavity, caliper);
       if (whole.pieces.size() > 2) continue;  // the lid is the larger one
       // It lies across the longest side; the two others must go through.
       EXPECT_GE(std::max(inside.width, inside.height), sizes[1] - 1e-6) << style.id;
@@ -95,9 +94,9 @@ TEST(Extras, ABandIsRoundedOnce) {
     if (pieces.empty()) continue;
     const BuiltPiece& box = whole.pieces.front();
     const double caliper = design.card.caliper.mm();
-    const CavitySize out = measureOutside(box.piece.net, box.folded, *box.piece.cavity, caliper);
+    const CavitySize out = measureOutside(box.net, box.folded, *box.cavity, caliper);
     const std::array<double, 3> sizes{out.length, out.width, out.height};
-    const double front = bounds(pieces.front()->piece.net.panels.front().outline).width();
+    const double front = bounds(pieces.front()->net.panels.front().outline).width();
     const double meant = easeFor(ProductShape::Box, design.ease).mm() + caliper;
     const bool once = std::ranges::any_of(sizes, [&](double size) {
       const double play = front - size;
@@ -122,7 +121,7 @@ TEST(Extras, MatsAreOnTheGridAndEqualOnesAreOnePiece) {
         EXPECT_FALSE(std::abs(flat.width - mats[k]->flat.width) < 1e-3 &&
                      std::abs(flat.height - mats[k]->flat.height) < 1e-3 &&
                      std::abs(area(flat.outline) - area(mats[k]->flat.outline)) < 1e-3)
-            << style << ' ' << mats[i]->piece.name;
+            << style << ' ' << mats[i]->name;
     }
   }
   // Front and back differ by a caliper, and so would their mats without the grid.
@@ -131,7 +130,7 @@ TEST(Extras, MatsAreOnTheGridAndEqualOnesAreOnePiece) {
   box.extras = {extraOf("mats", box)};
   const BuiltDesign tea = built(box);
   EXPECT_EQ(piecesOf(tea, 0).size(), 3U);
-  for (const BuiltPiece* mat : piecesOf(tea, 0)) EXPECT_EQ(mat->piece.count, 2);
+  for (const BuiltPiece* mat : piecesOf(tea, 0)) EXPECT_EQ(mat->count, 2);
 }
 
 TEST(Extras, TheirNetsAreSoundOnEveryStyle) {
@@ -167,8 +166,7 @@ TEST(Extras, AWindowIsCutAndItsFilmCoversItWithoutReachingAFold) {
   EXPECT_TRUE(whole.problems.empty());
   const BuiltPiece& film = *piecesOf(whole, 0).at(0);
   const FacePlace& face = film.role->faces.at(0);
-  const Panel& panel =
-      hostOf(whole, face).piece.net.panels.at(static_cast<std::size_t>(face.panel));
+  const Panel& panel = hostOf(whole, face).net.panels.at(static_cast<std::size_t>(face.panel));
   ASSERT_EQ(panel.openings.size(), 1U);
   const Polygon sheet = onFace(film, face);
   for (const Point& p : panel.openings[0]) {
@@ -178,7 +176,7 @@ TEST(Extras, AWindowIsCutAndItsFilmCoversItWithoutReachingAFold) {
   }
   for (const Point& p : sheet) EXPECT_GE(clearOf(panel.outline, p), 1 - 1e-4);
   const auto opened = std::ranges::count_if(piecesOf(whole, 1), [](const BuiltPiece* mat) {
-    return !mat->piece.net.panels[0].openings.empty();
+    return !mat->net.panels[0].openings.empty();
   });
   EXPECT_EQ(opened, 1);  // the mat of that face has an opening of its own
 }
@@ -222,8 +220,8 @@ TEST(Extras, APlatformFillsTheBoxAndHoldsTheProduct) {
   const BuiltDesign whole = built(design);
   ASSERT_TRUE(whole.problems.empty());
   const BuiltPiece& insert = *piecesOf(whole, 0).at(0);
-  const Panel& top = insert.piece.net.panels.front();
-  const CavitySize inside = *whole.pieces.front().cavity;
+  const Panel& top = insert.net.panels.front();
+  const CavitySize inside = *whole.pieces.front().cavitySize;
   EXPECT_LE(bounds(top.outline).width(), inside.length - 1 + 1e-6);
   EXPECT_GE(bounds(top.outline).width(), inside.length - 4);
   EXPECT_LE(bounds(top.outline).height(), inside.width - 1 + 1e-6);

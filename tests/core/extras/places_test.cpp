@@ -31,8 +31,8 @@ std::optional<double> hit(const Panel& panel, const Transform& place, Point3 fro
 
 /// How far it is into the room for the product, or only as far as card lies against card.
 double wayIn(const BuiltPiece& piece, Point3 from, Point3 along) {
-  if (!piece.piece.cavity) return kAgainst;
-  const auto owner = piece.piece.net.find(piece.piece.cavity->panel);
+  if (!piece.cavity) return kAgainst;
+  const auto owner = piece.net.find(piece.cavity->panel);
   const Transform to = piece.folded.at(static_cast<std::size_t>(*owner)).inverse();
   const Point3 start = to.apply(from);
   const Point3 way = to.turn(along);
@@ -59,10 +59,10 @@ std::string inTheWay(const BuiltPiece& piece, int face, Point p) {
   const Transform& place = piece.folded.at(static_cast<std::size_t>(face));
   const Point3 from = place.apply(p);
   const double most = wayIn(piece, from, place.normal());
-  for (std::size_t i = 0; i < piece.piece.net.panels.size(); ++i) {
+  for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
     if (static_cast<int>(i) == face) continue;
-    const auto at = hit(piece.piece.net.panels[i], piece.folded[i], from, place.normal());
-    if (at && *at > -kAgainst && *at < most) return piece.piece.net.panels[i].id;
+    const auto at = hit(piece.net.panels[i], piece.folded[i], from, place.normal());
+    if (at && *at > -kAgainst && *at < most) return piece.net.panels[i].id;
   }
   return {};
 }
@@ -105,7 +105,7 @@ Extra someWindow(testing::Random& random, const Design& design, int round) {
 void expectClear(const BuiltDesign& design, const BuiltPiece& film, double lap) {
   const FacePlace& face = film.role->faces.at(0);
   const BuiltPiece& host = hostOf(design, face);
-  const Panel& panel = host.piece.net.panels.at(static_cast<std::size_t>(face.panel));
+  const Panel& panel = host.net.panels.at(static_cast<std::size_t>(face.panel));
   ASSERT_FALSE(panel.openings.empty());
   const Polygon sheet = onFace(film, face);
   for (const Point& p : panel.openings.back()) {
@@ -170,13 +170,13 @@ TEST(ExtraPlaces, NoWindowShowsThePieceInside) {
 void expectSpared(const BuiltPiece& piece, const GlueArea& glue, Point p) {
   const auto flap = static_cast<std::size_t>(glue.panel);
   const Point3 own = piece.flat.frames[flap].inverse().apply(p);
-  for (const Polygon& hole : piece.piece.net.panels[flap].openings)
-    EXPECT_FALSE(within(hole, {own.x, own.y}, 0.9)) << piece.piece.net.panels[flap].id;
+  for (const Polygon& hole : piece.net.panels[flap].openings)
+    EXPECT_FALSE(within(hole, {own.x, own.y}, 0.9)) << piece.net.panels[flap].id;
   if (glue.onto < 0) return;  // onto another piece
   const auto onto = static_cast<std::size_t>(glue.onto);
   const Point3 other = piece.folded[onto].inverse().apply(piece.folded[flap].apply(own));
-  for (const Polygon& hole : piece.piece.net.panels[onto].openings)
-    EXPECT_FALSE(within(hole, {other.x, other.y}, 0.9)) << piece.piece.net.panels[flap].id;
+  for (const Polygon& hole : piece.net.panels[onto].openings)
+    EXPECT_FALSE(within(hole, {other.x, other.y}, 0.9)) << piece.net.panels[flap].id;
 }
 
 TEST(ExtraPlaces, TapeSparesEveryOpening) {
@@ -187,8 +187,8 @@ TEST(ExtraPlaces, TapeSparesEveryOpening) {
       Design design = designOf(random, style, round);
       design.extras = {someWindow(random, design, round)};
       for (const BuiltPiece& piece : built(design).pieces) {
-        const AdhesivePlan plan = planAdhesive(piece.piece.net, piece.gluePlan,
-                                               planFolds(piece.piece.net, piece.flat), design.grid);
+        const AdhesivePlan plan =
+            planAdhesive(piece.net, piece.gluePlan, planFolds(piece.net, piece.flat), design.grid);
         for (const GlueStrip& strip : plan.strips) {
           const Point along = unit(strip.middle.b - strip.middle.a);
           for (const double share : {0.0, 0.25, 0.5, 0.75, 1.0})
@@ -215,9 +215,9 @@ bool isTold(const BuiltDesign& design, const char* hidden, const char* by) {
 bool isUnder(const BuiltPiece& band, const BuiltPiece& host, int face, Point p) {
   const Transform& place = host.folded.at(static_cast<std::size_t>(face));
   const Point3 from = place.apply(p);
-  for (std::size_t i = 0; i < band.piece.net.panels.size(); ++i) {
+  for (std::size_t i = 0; i < band.net.panels.size(); ++i) {
     const Transform there = band.role->around->after(band.folded[i]);
-    const auto at = hit(band.piece.net.panels[i], there, from, place.normal() * -1);
+    const auto at = hit(band.net.panels[i], there, from, place.normal() * -1);
     if (at && *at > -1 && *at < 8) return true;
   }
   return false;
@@ -253,7 +253,7 @@ TEST(ExtraPlaces, NothingIsHiddenUnsaid) {
           if (shown.empty() || !isOneBox || (bands.empty() && whole.ribbons.empty())) continue;
           const FacePlace& face = shown.front()->role->faces.at(0);
           const BuiltPiece& host = hostOf(whole, face);
-          const Panel& panel = host.piece.net.panels.at(static_cast<std::size_t>(face.panel));
+          const Panel& panel = host.net.panels.at(static_cast<std::size_t>(face.panel));
           const bool window = !panel.openings.empty() && std::string_view(kind) == "window";
           const Polygon shape = window ? panel.openings.back() : onFace(*shown.front(), face);
           bool hidden = false;

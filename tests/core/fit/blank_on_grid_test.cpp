@@ -30,10 +30,10 @@ std::vector<Sample> samples() {
         if (*product != '\0') given = *parseProduct(product);
         const Design design = *newDesign(style.id, given, card, Ease::Easy, grid);
         if (!limitProblems(design).empty()) continue;
-        const Making making{card.caliper, grid};
-        const Parameters taken = blanksOnGrid(style, design.parameters, making);
-        EXPECT_TRUE(checkLimits(style, taken, making).empty()) << style.id;
-        all.push_back({design, style.build(design.parameters, making), style.build(taken, making)});
+        const Workbench bench{card.caliper, grid};
+        const Parameters taken = blanksOnGrid(style, design.parameters, bench);
+        EXPECT_TRUE(checkLimits(style, taken, bench).empty()) << style.id;
+        all.push_back({design, style.build(design.parameters, bench), style.build(taken, bench)});
       }
   return all;
 }

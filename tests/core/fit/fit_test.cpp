@@ -22,16 +22,16 @@ TEST(Fit, ChosenIsOnTheGridAndNeverLessThanNeeded) {
   for (const Style& style : styles()) {
     for (int i = 0; i < 300; ++i) {
       const ToolGrid grid = kGrids[random.whole(0, 3)];
-      const Making making{Length::mm(random.between(0.15, 0.6)), grid};
+      const Workbench bench{Length::mm(random.between(0.15, 0.6)), grid};
       const Fitted fitted =
-          fit(style, randomBox(random), static_cast<Ease>(random.whole(0, 2)), making);
+          fit(style, randomBox(random), static_cast<Ease>(random.whole(0, 2)), bench);
       for (const FitReason& reason : fitted.reasons) {
         EXPECT_EQ(reason.product + reason.ease + reason.shape + reason.card, reason.needed);
         EXPECT_GE(reason.chosen, reason.needed) << style.id << ' ' << reason.key;
         EXPECT_TRUE(grid.holds(reason.chosen, {})) << style.id << ' ' << reason.key;
         EXPECT_EQ(reason.chosen, fitted.parameters.length(reason.key));
       }
-      EXPECT_TRUE(checkLimits(style, fitted.parameters, making).empty()) << style.id;
+      EXPECT_TRUE(checkLimits(style, fitted.parameters, bench).empty()) << style.id;
     }
   }
 }
@@ -48,12 +48,12 @@ TEST(Fit, LargerProductNeverShrinksAMeasure) {
   testing::Random random(42);
   for (const Style& style : styles()) {
     for (int i = 0; i < 100; ++i) {
-      const Making making{Length::mm(0.3), kGrids[random.whole(0, 3)]};
+      const Workbench bench{Length::mm(0.3), kGrids[random.whole(0, 3)]};
       const Product small = randomBox(random);
       Product large = small;
       large.width += Length::mm(random.between(0, 20));
-      const Fitted a = fit(style, small, Ease::Easy, making);
-      const Fitted b = fit(style, large, Ease::Easy, making);
+      const Fitted a = fit(style, small, Ease::Easy, bench);
+      const Fitted b = fit(style, large, Ease::Easy, bench);
       for (std::size_t k = 0; k < a.reasons.size(); ++k)
         EXPECT_LE(withItsMeasure(a, k), withItsMeasure(b, k)) << style.id;
     }
@@ -84,11 +84,11 @@ TEST(Fit, BandGetsNoEaseOnItsDepth) {
 TEST(Fit, OnlyMeasuresOfTheProductNameIt) {
   const Product small{ProductShape::Box, Length::mm(60), Length::mm(40), Length::mm(30)};
   const Product large{ProductShape::Box, Length::mm(120), Length::mm(80), Length::mm(60)};
-  const Making making{Length::mm(0.3), ToolGrid::none()};
+  const Workbench bench{Length::mm(0.3), ToolGrid::none()};
   int others = 0;
   for (const Style& style : styles()) {
-    const Fitted a = fit(style, small, Ease::Easy, making);
-    const Fitted b = fit(style, large, Ease::Easy, making);
+    const Fitted a = fit(style, small, Ease::Easy, bench);
+    const Fitted b = fit(style, large, Ease::Easy, bench);
     for (std::size_t i = 0; i < a.reasons.size(); ++i) {
       EXPECT_EQ(a.reasons[i].ofProduct, a.reasons[i].needed != b.reasons[i].needed)
           << style.id << ' ' << a.reasons[i].key;
@@ -106,14 +106,14 @@ TEST(Fit, OnlyMeasuresOfTheProductNameIt) {
 TEST(Fit, RoundProductsTouchEverySideOfAPolygon) {
   const Product candle = *parseProduct("cylinder:50x60mm");
   const Product cube = *parseProduct("box:50x50x60mm");
-  const Making making{Length::mm(0.24), ToolGrid::none()};
+  const Workbench bench{Length::mm(0.24), ToolGrid::none()};
   for (const char* id : {"prism-box-with-lid", "petal-prism-box", "tapered-cup"}) {
     const Style& style = **findStyle(id);
     Parameters chosen = standardParameters(style);
     for (int sides = 3; sides <= 12; ++sides) {
       chosen.setCount("sides", sides);
       const auto needed = [&](const Product& product) {
-        return fit(style, product, Ease::Easy, making, chosen).reasons.front().needed.mm();
+        return fit(style, product, Ease::Easy, bench, chosen).reasons.front().needed.mm();
       };
       const double round = needed(candle);
       EXPECT_GE(round, 53 + 0.24) << id << sides;

@@ -5,7 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/folding/test_nets.h"
-#include "folding/vertices.h"
+#include "support/vertices.h"
 
 namespace creasewright {
 namespace {

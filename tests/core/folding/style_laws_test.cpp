@@ -4,7 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/folding/test_nets.h"
-#include "folding/cavity.h"
+#include "folding/cavity/cavity.h"
 #include "folding/fold_check.h"
 #include "net/flat_net.h"
 #include "styles/registry.h"
@@ -14,7 +14,7 @@
 namespace creasewright {
 namespace {
 
-const Making kMaking{Length::mm(0.3), ToolGrid::sixteenthInch()};
+const Workbench kMaking{Length::mm(0.3), ToolGrid::sixteenthInch()};
 
 struct NamedNet {
   std::string name;

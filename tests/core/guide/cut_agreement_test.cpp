@@ -62,7 +62,7 @@ void expectAgreement(const BuiltDesign& built) {
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
     const Counts inJson = countsInJson(json["pieces"][i]);
     EXPECT_EQ(inJson, countsInGuide(guide, static_cast<int>(i)))
-        << built.style->id << ' ' << built.pieces[i].piece.name;
+        << built.style->id << ' ' << built.pieces[i].name;
   }
 }
 

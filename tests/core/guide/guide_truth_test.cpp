@@ -103,7 +103,7 @@ double farthest(const PaperHand& hand, const BuiltPiece& built, const Pose& fold
     const Transform& placed = hand.parts()[static_cast<std::size_t>(part)].placed;
     for (std::size_t k = 0; k < built.flat.panels[i].size(); ++k)
       far = std::max(far, distance(toRoot.apply(placed.apply(built.flat.panels[i][k])),
-                                   folded[i].apply(built.piece.net.panels[i].outline[k])));
+                                   folded[i].apply(built.net.panels[i].outline[k])));
   }
   return far;
 }
@@ -139,8 +139,8 @@ void expectTruth(const BuiltDesign& built) {
   const Guide guide = makeGuide(built);
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
     const BuiltPiece& piece = built.pieces[i];
-    SCOPED_TRACE(piece.piece.name);
-    const Net& net = piece.piece.net;
+    SCOPED_TRACE(piece.name);
+    const Net& net = piece.net;
     const std::vector<Fold> folds = foldsOf(guide, static_cast<int>(i));
     PaperHand hand;
     bool released = false;

@@ -184,8 +184,8 @@ TEST(MakeGuide, GluedPiecesAreToldWhileTheyLieFlat) {
     if (told.code != S::GluePieces) continue;
     ++joins;
     ASSERT_EQ(told.pieces.size(), 2u);
-    const Piece& upper = built->pieces[static_cast<std::size_t>(told.pieces[0])].piece;
-    const Piece& lower = built->pieces[static_cast<std::size_t>(told.pieces[1])].piece;
+    const Piece& upper = built->pieces[static_cast<std::size_t>(told.pieces[0])];
+    const Piece& lower = built->pieces[static_cast<std::size_t>(told.pieces[1])];
     EXPECT_EQ(upper.held->to, lower.name);
     const auto glue = std::ranges::find_if(guide.steps, [&](const Step& other) {
       return other.piece == told.pieces[0] && other.code == S::ApplyAdhesive;

@@ -62,14 +62,14 @@ bool meets(const Net& net, const Pose& pose, Point3 from, Point3 along) {
 Pose poseAt(const Net& net, double progress) { return foldedPose(net, progress); }
 
 bool isClosed(const BuiltPiece& built, const Pose& pose) {
-  const auto& cavity = *built.piece.cavity;
-  const Transform frame = pose[static_cast<std::size_t>(*built.piece.net.find(cavity.panel))];
+  const auto& cavity = *built.cavity;
+  const Transform frame = pose[static_cast<std::size_t>(*built.net.find(cavity.panel))];
   const CavityBox& box = built.cavityBox;
   const Point3 middle = frame.apply(Point3{
       (box.low.x + box.high.x) / 2, (box.low.y + box.high.y) / 2, (box.low.z + box.high.z) / 2});
   for (const Point3 along : {Point3{1, 0, 0}, Point3{-1, 0, 0}, Point3{0, 1, 0}, Point3{0, -1, 0},
                              Point3{0, 0, 1}, Point3{0, 0, -1}})
-    if (!meets(built.piece.net, pose, middle, frame.turn(along))) return false;
+    if (!meets(built.net, pose, middle, frame.turn(along))) return false;
   return true;
 }
 
@@ -94,11 +94,11 @@ TEST(GuideOrder, TheProductGoesInWhileTheBoxIsOpen) {
         if (step.code != StepCode::PutIn) continue;
         ++times;
         const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(step.piece)];
-        const Pose now = poseAt(piece.piece.net, step.figure.progress);
+        const Pose now = poseAt(piece.net, step.figure.progress);
         ASSERT_EQ(step.figure.way.size(), 2U);
         const Point3 along = step.figure.way[0] - step.figure.way[1];
-        if (piece.piece.cavity->through.empty()) {
-          EXPECT_FALSE(meets(piece.piece.net, now, step.figure.way[1], along));
+        if (piece.cavity->through.empty()) {
+          EXPECT_FALSE(meets(piece.net, now, step.figure.way[1], along));
         }
         // What closes it comes after, if anything does.
         if (isClosed(piece, piece.folded)) {
@@ -110,7 +110,7 @@ TEST(GuideOrder, TheProductGoesInWhileTheBoxIsOpen) {
         }
       }
       const bool holds = std::ranges::any_of(built.pieces, [](const BuiltPiece& piece) {
-        return !piece.role && piece.cavity && piece.piece.cavity && !piece.piece.over;
+        return !piece.role && piece.cavity && piece.cavity && !piece.over;
       });
       EXPECT_EQ(times, holds ? 1 : 0);
     }

@@ -39,7 +39,7 @@ TEST(BuildKit, EveryBlankStandsForItsPiece) {
       if (source.item < 0) continue;
       const BuiltPiece& piece =
           built.items[static_cast<std::size_t>(source.item)]->design.pieces.at(source.at);
-      EXPECT_EQ(piece.piece.name, source.piece);
+      EXPECT_EQ(piece.name, source.piece);
       EXPECT_EQ(card.demands[d].width, Length::mm(piece.flat.width));
       ++pieces;
     }

@@ -144,8 +144,7 @@ std::string place(const Segment& s) {
 
 Verdict judgeCuts(const BuiltPiece& piece) {
   const std::vector<Segment> edges = edgesToCut(piece.flat);
-  const std::vector<Segment> strokes =
-      strokesOf(planCuts(piece.piece.net, piece.flat, piece.waste));
+  const std::vector<Segment> strokes = strokesOf(planCuts(piece.net, piece.flat, piece.waste));
   for (const Segment& edge : edges)
     if (uncovered(edge, strokes) > kPlace) return "no stroke cuts " + place(edge);
   for (std::size_t i = 0; i < strokes.size(); ++i) {
@@ -165,7 +164,7 @@ Verdict judgeCuts(const BuiltPiece& piece) {
 Verdict everyCutIsTold(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
     if (const Verdict verdict = judgeCuts(piece); !verdict.empty())
-      return piece.piece.name + ": " + verdict;
+      return piece.name + ": " + verdict;
   return {};
 }
 

@@ -52,7 +52,7 @@ std::string nameOf(const Net& net, int panel, const std::string& edge) {
 
 const BuiltPiece* ownPiece(const BuiltDesign& built, const std::string& name) {
   for (const BuiltPiece& piece : built.pieces)
-    if (!piece.role && piece.piece.name == name) return &piece;
+    if (!piece.role && piece.name == name) return &piece;
   return nullptr;
 }
 
@@ -63,7 +63,7 @@ struct Box {
 Box boxOf(const BuiltPiece& piece, const Transform& place) {
   Box box;
   for (std::size_t i = 0; i < piece.folded.size(); ++i)
-    for (const Point& corner : piece.piece.net.panels[i].outline) {
+    for (const Point& corner : piece.net.panels[i].outline) {
       const Point3 p = place.apply(piece.folded[i].apply(corner));
       box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y), std::min(box.low.z, p.z)};
       box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y), std::max(box.high.z, p.z)};
@@ -74,31 +74,31 @@ Box boxOf(const BuiltPiece& piece, const Transform& place) {
 /// A glued piece lies with its panel on the stated face of the other's, wholly over it, and stands
 /// inside the other piece with a card's thickness to its walls.
 Verdict lands(const BuiltPiece& piece, const BuiltPiece& other, double caliper) {
-  const Holding& held = *piece.piece.held;
-  const auto panel = piece.piece.net.find(held.panel);
-  const auto onto = other.piece.net.find(held.onto);
-  if (!panel || !onto || !held.place) return piece.piece.name + " is glued to nothing";
+  const Holding& held = *piece.held;
+  const auto panel = piece.net.find(held.panel);
+  const auto onto = other.net.find(held.onto);
+  if (!panel || !onto || !held.place) return piece.name + " is glued to nothing";
   const auto flap = static_cast<std::size_t>(*panel);
   const auto target = static_cast<std::size_t>(*onto);
   const Transform seen =
       other.folded[target].inverse().after(*held.place).after(piece.folded[flap]);
   Polygon outline;
-  for (const Point& corner : piece.piece.net.panels[flap].outline) {
+  for (const Point& corner : piece.net.panels[flap].outline) {
     const Point3 p = seen.apply(corner);
     if (std::abs(p.z - (held.face == Face::Inside ? caliper : -caliper)) > 0.05)
-      return piece.piece.name + " is glued " + std::to_string(p.z) + " mm off its place";
-    if (locate({p.x, p.y}, other.piece.net.panels[target].outline) == Side::Outside)
-      return piece.piece.name + " reaches past what it is glued to";
+      return piece.name + " is glued " + std::to_string(p.z) + " mm off its place";
+    if (locate({p.x, p.y}, other.net.panels[target].outline) == Side::Outside)
+      return piece.name + " reaches past what it is glued to";
     outline.push_back({p.x, p.y});
   }
   const Bounds size = bounds(outline);
-  if (std::min(size.width(), size.height()) < kGlued) return piece.piece.name + " has little glue";
+  if (std::min(size.width(), size.height()) < kGlued) return piece.name + " has little glue";
   const Box in = boxOf(piece, *held.place);
   const Box out = boxOf(other, {});
   if (in.low.x < out.low.x + caliper || in.low.y < out.low.y + caliper ||
       in.high.x > out.high.x - caliper || in.high.y > out.high.y - caliper ||
       in.high.z > out.high.z + caliper)
-    return piece.piece.name + " does not stand inside " + other.piece.name;
+    return piece.name + " does not stand inside " + other.name;
   return {};
 }
 
@@ -111,30 +111,30 @@ Verdict everyPieceIsHeldOrLoose(const BuiltDesign& built) {
     if (piece.role) continue;  // how an extra goes with the box is its Placing
     std::set<std::string> seen;
     const BuiltPiece* at = &piece;
-    while (at->piece.held) {
-      if (!seen.insert(at->piece.name).second) return piece.piece.name + " is held in a ring";
-      const BuiltPiece* other = ownPiece(built, at->piece.held->to);
-      if (other == nullptr) return at->piece.name + " is held to a piece not there";
-      if (at->piece.held->by == Hold::Glue)
+    while (at->held) {
+      if (!seen.insert(at->name).second) return piece.name + " is held in a ring";
+      const BuiltPiece* other = ownPiece(built, at->held->to);
+      if (other == nullptr) return at->name + " is held to a piece not there";
+      if (at->held->by == Hold::Glue)
         if (Verdict wrong = lands(*at, *other, built.design.card.caliper.mm()); !wrong.empty())
           return wrong;
       at = other;
     }
-    if (!first.empty() && first != at->piece.name)
-      return at->piece.name + " is joined to nothing, as is " + first;
-    first = at->piece.name;
+    if (!first.empty() && first != at->name)
+      return at->name + " is joined to nothing, as is " + first;
+    first = at->name;
   }
   return {};
 }
 
 Verdict meetingEdgesAreHeldOrDeclaredOpen(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     for (const Meeting& m : meetingEdges(piece, piece.card.caliper.mm())) {
       if (m.open <= kOpen || (m.across >= 0 && flapHasAPlace(net, m))) continue;
       if (std::ranges::any_of(net.openEdges, [&](const OpenEdges& o) { return declares(o, m); }))
         continue;
-      return piece.piece.name + ": " + nameOf(net, m.panel, m.edge) + " and " +
+      return piece.name + ": " + nameOf(net, m.panel, m.edge) + " and " +
              nameOf(net, m.other, m.otherEdge) + " meet over " + std::to_string(m.length) +
              " mm and stay open over " + std::to_string(m.open);
     }
@@ -144,14 +144,14 @@ Verdict meetingEdgesAreHeldOrDeclaredOpen(const BuiltDesign& built) {
 
 Verdict declaredOpenEdgesMeet(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     if (net.openEdges.empty()) continue;
     const std::vector<Meeting> meetings = meetingEdges(piece, piece.card.caliper.mm());
     for (const OpenEdges& open : net.openEdges) {
       const bool meets = std::ranges::any_of(
           meetings, [&](const Meeting& m) { return m.length >= kMeets && declares(open, m); });
       if (!meets)
-        return piece.piece.name + ": " + nameOf(net, open.panel, open.edge) + " and " +
+        return piece.name + ": " + nameOf(net, open.panel, open.edge) + " and " +
                nameOf(net, open.other, open.otherEdge) + " are declared open and do not meet";
     }
   }

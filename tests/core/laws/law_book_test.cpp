@@ -57,12 +57,12 @@ TEST(Laws, AMissingJointIsNoticed) {
     const Result<BuiltDesign> built = build(design);
     ASSERT_TRUE(built.ok()) << style.id;
     for (std::size_t p = 0; p < built->pieces.size(); ++p)
-      for (std::size_t i = 0; i < built->pieces[p].piece.net.mates.size(); ++i) {
+      for (std::size_t i = 0; i < built->pieces[p].net.mates.size(); ++i) {
         BuiltDesign broken = *built;
-        std::vector<Mate>& mates = broken.pieces[p].piece.net.mates;
+        std::vector<Mate>& mates = broken.pieces[p].net.mates;
         if (mates[i].method == Method::Rest || !mates[i].patch.empty()) continue;
         const std::string flap =
-            broken.pieces[p].piece.net.panels[static_cast<std::size_t>(mates[i].panel)].id;
+            broken.pieces[p].net.panels[static_cast<std::size_t>(mates[i].panel)].id;
         mates.erase(mates.begin() + static_cast<std::ptrdiff_t>(i));
         ++tried;
         const bool seen = !testing::meetingEdgesAreHeldOrDeclaredOpen(broken).empty();
@@ -83,7 +83,7 @@ TEST(Laws, APieceJoinedToNothingIsNoticed) {
   ASSERT_TRUE(built.ok());
   EXPECT_EQ(testing::everyPieceIsHeldOrLoose(*built), "");
   BuiltDesign loose = *built;
-  loose.pieces[0].piece.held.reset();
+  loose.pieces[0].held.reset();
   EXPECT_NE(testing::everyPieceIsHeldOrLoose(loose), "");
 }
 
@@ -126,7 +126,7 @@ TEST(Laws, OuterPiecesGoOverInnerOnesOfAnyProduct) {
       const Result<BuiltDesign> built = build(*design);
       if (!built) continue;
       if (std::ranges::none_of(built->pieces,
-                               [](const BuiltPiece& p) { return p.piece.over.has_value(); }))
+                               [](const BuiltPiece& p) { return p.over.has_value(); }))
         break;
       ++judged;
       EXPECT_EQ(testing::outerPiecesGoOverInnerOnes(*built), "") << testing::describe(*built);
@@ -163,10 +163,10 @@ TEST(Laws, OutsideItsLimitsWhatMustChangeIsNamed) {
     for (int round = 0; round < kSets / 30; ++round) {
       const auto inside = testing::randomInsideLimits(random, style);
       if (!inside) continue;
-      const Making making{inside->card.caliper, inside->grid};
+      const Workbench bench{inside->card.caliper, inside->grid};
       for (const ParameterSpec& spec : style.parameters) {
-        const std::int64_t low = spec.minimum(inside->parameters, making);
-        const std::int64_t high = spec.maximum(inside->parameters, making);
+        const std::int64_t low = spec.minimum(inside->parameters, bench);
+        const std::int64_t high = spec.maximum(inside->parameters, bench);
         for (const std::int64_t value : valuesOutside(low, high)) {
           if (value >= low && value <= high) continue;
           Design design = *inside;

@@ -91,7 +91,7 @@ TEST(Laws, BlankIsTheBoundingBoxOfTheOutline) {
 TEST(Laws, FoldingIsRigidAndLoopsStayClosed) {
   overRandomSets(75, kSets, [](const BuiltDesign& built) {
     for (const BuiltPiece& piece : built.pieces) {
-      const Net& net = piece.piece.net;
+      const Net& net = piece.net;
       FoldPath path(net);
       for (const double progress : {0.17, 0.63, 1.0}) {
         const Result<Pose> folded = path.pose(progress);
@@ -136,10 +136,10 @@ void expectCavitiesHold(const BuiltDesign& larger, const BuiltDesign& smaller) {
   ASSERT_EQ(larger.pieces.size(), smaller.pieces.size());
   for (std::size_t i = 0; i < larger.pieces.size(); ++i) {
     const BuiltPiece& piece = larger.pieces[i];
-    const auto& before = smaller.pieces[i].cavity;
+    const auto& before = smaller.pieces[i].cavitySize;
     if (!before) continue;
     const bool slants = hasSlantedPanel(piece);
-    const CavitySize after = measureCavity(piece.piece.net, piece.folded, *piece.piece.cavity,
+    const CavitySize after = measureCavity(piece.net, piece.folded, *piece.cavity,
                                            larger.design.card.caliper.mm(), *before);
     EXPECT_TRUE(holdsAllOf(after, *before) || (slants && !hasShrunk(larger, smaller)))
         << describe(larger);

@@ -122,7 +122,7 @@ Corners mirrored(Corners corners, const Bounds& root, int axis) {
 
 /// A panel without its mirror image among the panels; empty when each has one.
 std::string panelWithoutTwin(const BuiltPiece& piece, int axis) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   std::vector<Corners> panels;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     Corners corners;
@@ -172,8 +172,8 @@ Verdict doubledMeasuresDoubleTheNet(const BuiltDesign& built) {
   const auto twice = single ? scaled(*single, kFactor) : std::nullopt;
   if (!twice) return {};
   for (std::size_t k = 0; k < single->pieces.size(); ++k) {
-    const Net& small = single->pieces[k].piece.net;
-    const Net& large = twice->pieces[k].piece.net;
+    const Net& small = single->pieces[k].net;
+    const Net& large = twice->pieces[k].net;
     if (small.panels.size() != large.panels.size()) return "other panels at twice the size";
     for (std::size_t i = 0; i < small.panels.size(); ++i) {
       const double off = difference(small.panels[i].outline, large.panels[i].outline, kFactor);
@@ -188,10 +188,10 @@ Verdict doubledMeasuresDoubleTheNet(const BuiltDesign& built) {
 Verdict evenStylesFoldToMirrorImages(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
     for (const Even& even : kEven) {
-      if (even.style != built.design.styleId || even.piece != piece.piece.name) continue;
+      if (even.style != built.design.styleId || even.piece != piece.name) continue;
       std::string alone = even.alongX ? panelWithoutTwin(piece, 0) : "";
       if (alone.empty() && even.alongY) alone = panelWithoutTwin(piece, 1);
-      if (!alone.empty()) return piece.piece.name + ": " + alone + " has no mirror image";
+      if (!alone.empty()) return piece.name + ": " + alone + " has no mirror image";
     }
   return {};
 }

@@ -16,7 +16,7 @@ double depthFrom(const BuiltPiece& piece, int panel, Point3 a, Point3 b) {
   const auto i = static_cast<std::size_t>(panel);
   const Point3 along = unit(b - a);
   double depth = 0;
-  for (const Point& corner : piece.piece.net.panels[i].outline) {
+  for (const Point& corner : piece.net.panels[i].outline) {
     const Point3 from = piece.folded[i].apply(corner) - a;
     depth = std::max(depth, norm(from - along * dot(from, along)));
   }
@@ -34,12 +34,12 @@ Verdict everyCheckHolds(const BuiltDesign& built) {
 /// Scored by hand a crease needs 3 mm (common practice, no published source).
 Verdict creasesAreLongEnoughToScore(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
-    for (const Crease& crease : piece.piece.net.creases) {
+    for (const Crease& crease : piece.net.creases) {
       if (crease.kind == CreaseKind::Flat) continue;
       const auto [a, b] = foldedEnds(piece, crease);
       if (distance(a, b) < 3 - kRounding)
-        return "crease of " + piece.piece.net.panels[static_cast<std::size_t>(crease.child)].id +
-               " is " + std::to_string(distance(a, b)) + " mm long";
+        return "crease of " + piece.net.panels[static_cast<std::size_t>(crease.child)].id + " is " +
+               std::to_string(distance(a, b)) + " mm long";
     }
   return {};
 }
@@ -49,7 +49,7 @@ Verdict creasesAreLongEnoughToScore(const BuiltDesign& built) {
 Verdict flapsAreAsWideAsTheirLimit(const BuiltDesign& built) {
   const double least = std::max(6.0, 10 * built.design.card.caliper.mm());
   for (const BuiltPiece& piece : built.pieces) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     for (const Mate& mate : net.mates) {
       const Crease* crease = net.creaseOf(mate.panel);
       if (mate.method == Method::Rest || crease == nullptr || crease->kind == CreaseKind::Flat)

@@ -39,8 +39,8 @@ double distanceTo(Point3 p, const Line& line) {
 std::vector<Span> creasedSpans(const BuiltPiece& piece, int panel, const Segment& edge) {
   std::vector<Span> spans;
   const Point along = unit(edge.b - edge.a);
-  for (std::size_t i = 0; i < piece.piece.net.creases.size(); ++i) {
-    const Crease& crease = piece.piece.net.creases[i];
+  for (std::size_t i = 0; i < piece.net.creases.size(); ++i) {
+    const Crease& crease = piece.net.creases[i];
     if (crease.parent != panel && crease.child != panel) continue;
     const Segment& line = piece.flat.creases[i];
     if (std::abs(cross(along, line.a - edge.a)) > 1e-4 ||
@@ -58,7 +58,7 @@ std::vector<Span> creasedSpans(const BuiltPiece& piece, int panel, const Segment
 
 std::vector<EdgePart> edgeParts(const BuiltPiece& piece) {
   std::vector<EdgePart> parts;
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Panel& panel = net.panels[i];
     for (std::size_t k = 0; k < panel.outline.size(); ++k) {
@@ -110,16 +110,16 @@ class Joints {
   explicit Joints(const BuiltPiece& piece) : piece_(piece) {}
 
   [[nodiscard]] bool join(int one, int other, Point3 at) const {
-    std::vector<int> group(piece_.piece.net.panels.size());
+    std::vector<int> group(piece_.net.panels.size());
     std::iota(group.begin(), group.end(), 0);
     const auto unite = [&group](int a, int b) {
       const int from = group[static_cast<std::size_t>(a)];
       const int to = group[static_cast<std::size_t>(b)];
       std::ranges::replace(group, from, to);
     };
-    for (const Crease& crease : piece_.piece.net.creases)
+    for (const Crease& crease : piece_.net.creases)
       if (isNear(crease, at)) unite(crease.parent, crease.child);
-    for (const Mate& mate : piece_.piece.net.mates)
+    for (const Mate& mate : piece_.net.mates)
       if (mate.method != Method::Rest && isNear(mate, at)) unite(mate.panel, mate.onto);
     return group[static_cast<std::size_t>(one)] == group[static_cast<std::size_t>(other)];
   }
@@ -132,7 +132,7 @@ class Joints {
 
   [[nodiscard]] bool isNear(const Mate& mate, Point3 at) const {
     const auto flap = static_cast<std::size_t>(mate.panel);
-    const Polygon& area = mate.patch.empty() ? piece_.piece.net.panels[flap].outline : mate.patch;
+    const Polygon& area = mate.patch.empty() ? piece_.net.panels[flap].outline : mate.patch;
     const Point3 seen = piece_.folded[flap].inverse().apply(at);
     return std::abs(seen.z) < kNear && locate({seen.x, seen.y}, area, kNear) != Side::Outside;
   }

@@ -1,6 +1,6 @@
 #include "core/laws/law_book.h"
-#include "folding/motion_check.h"
-#include "folding/needed_bends.h"
+#include "folding/motion/motion_check.h"
+#include "folding/motion/needed_bends.h"
 
 namespace creasewright::testing {
 namespace {
@@ -45,9 +45,9 @@ Landing landing(const Net& net, const Pose& folded, const Mate& mate) {
 /// In stages that declare that the card bends only the end counts.
 Verdict noPanelGoesThroughAnother(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces)
-    for (const Problem& problem : checkFoldPath(piece.piece.net, built.design.card.caliper.mm())) {
+    for (const Problem& problem : checkFoldPath(piece.net, built.design.card.caliper.mm())) {
       Verdict verdict =
-          piece.piece.name + ": " + std::string(codeName(problem.code)) + ' ' + problem.where;
+          piece.name + ": " + std::string(codeName(problem.code)) + ' ' + problem.where;
       for (const ProblemValue& value : problem.values)
         if (const auto* word = std::get_if<std::string>(&value)) verdict += " | " + *word;
       return verdict;
@@ -58,13 +58,13 @@ Verdict noPanelGoesThroughAnother(const BuiltDesign& built) {
 /// A bend is told only where stiff panels would go through one another.
 Verdict noBendIsIdle(const BuiltDesign& built) {
   for (const BuiltPiece& piece : built.pieces) {
-    const Net told = withNeededBends(piece.piece.net, built.design.card.caliper.mm());
+    const Net told = withNeededBends(piece.net, built.design.card.caliper.mm());
     for (std::size_t i = 0; i < told.bends.size(); ++i) {
       Net stiff = told;
       const Bend bend = stiff.bends[i];
       stiff.bends.erase(stiff.bends.begin() + static_cast<std::ptrdiff_t>(i));
       if (checkFoldPath(stiff, built.design.card.caliper.mm()).empty())
-        return piece.piece.name + ": " + bend.why + " in stage " + std::to_string(bend.stage);
+        return piece.name + ": " + bend.why + " in stage " + std::to_string(bend.stage);
     }
   }
   return {};
@@ -75,7 +75,7 @@ Verdict noBendIsIdle(const BuiltDesign& built) {
 Verdict matesLandOnTheirTargets(const BuiltDesign& built) {
   const double caliper = built.design.card.caliper.mm();
   for (const BuiltPiece& piece : built.pieces) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     for (const Mate& mate : net.mates) {
       const Landing found = landing(net, piece.folded, mate);
       if (found.off <= caliper + kSlack && found.outside <= 2 * caliper + kSlack) continue;

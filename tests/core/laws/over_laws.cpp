@@ -18,8 +18,8 @@ struct Wall {
 class AlongAxis {
  public:
   AlongAxis(const BuiltPiece& piece, int axisOfProduct, double caliper)
-      : net_(piece.piece.net), caliper_(caliper) {
-    const Cavity& cavity = *piece.piece.cavity;
+      : net_(piece.net), caliper_(caliper) {
+    const Cavity& cavity = *piece.cavity;
     axis_ = cavity.axes.at(static_cast<std::size_t>(axisOfProduct));
     middle_ = at(cavity.seed, axis_);
     const Transform toCavity =
@@ -73,7 +73,7 @@ class AlongAxis {
 /// Room of a lid's inside over its tray's outside, both sides together, for a design made for a
 /// product: 0.5 mm snug, 1.0 easy, 1.6 loose; a drawer in its sleeve 1/16 in on the width (all
 /// common practice, no published source). Else what the piece itself states.
-double promisedEase(const BuiltDesign& built, const Over& over, int axis) {
+double promisedEase(const BuiltDesign& built, const GoesOver& over, int axis) {
   if (built.design.product && built.design.styleId == "two-piece-box") {
     const Ease ease = built.design.ease;
     return ease == Ease::Snug ? 0.5 : ease == Ease::Easy ? 1.0 : 1.6;
@@ -87,18 +87,17 @@ double promisedEase(const BuiltDesign& built, const Over& over, int axis) {
 Verdict outerPiecesGoOverInnerOnes(const BuiltDesign& built) {
   const double caliper = built.design.card.caliper.mm();
   for (const BuiltPiece& outer : built.pieces) {
-    if (!outer.piece.over || !outer.piece.cavity) continue;
-    const auto inner = std::ranges::find_if(built.pieces, [&](const BuiltPiece& piece) {
-      return piece.piece.name == outer.piece.over->piece;
-    });
-    if (inner == built.pieces.end() || !inner->piece.cavity) return "goes over a piece not there";
+    if (!outer.over || !outer.cavity) continue;
+    const auto inner = std::ranges::find_if(
+        built.pieces, [&](const BuiltPiece& piece) { return piece.name == outer.over->piece; });
+    if (inner == built.pieces.end() || !inner->cavity) return "goes over a piece not there";
     for (const int axis : {0, 1, 2}) {
-      if (!outer.piece.over->axes.at(static_cast<std::size_t>(axis))) continue;
+      if (!outer.over->axes.at(static_cast<std::size_t>(axis))) continue;
       const double have = AlongAxis(outer, axis, caliper).clear();
       const double inside = AlongAxis(*inner, axis, caliper).over();
-      const double ease = promisedEase(built, *outer.piece.over, axis);
+      const double ease = promisedEase(built, *outer.over, axis);
       if (have < inside + ease - 1e-6)
-        return outer.piece.name + " has " + std::to_string(have) + " mm along axis " +
+        return outer.name + " has " + std::to_string(have) + " mm along axis " +
                std::to_string(axis) + " for " + std::to_string(inside) + " mm and " +
                std::to_string(ease) + " mm ease";
     }

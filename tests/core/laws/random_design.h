@@ -24,12 +24,12 @@ inline std::optional<Design> randomInsideLimits(Random& random, const Style& sty
   design.styleId = style.id;
   design.card = {"test", "test card", Length::mm(random.between(0.15, 0.6)), 0};
   design.grid = randomGrid(random);
-  const Making making{design.card.caliper, design.grid};
+  const Workbench bench{design.card.caliper, design.grid};
   design.parameters = standardParameters(style);
   for (int round = 0; round < 3; ++round) {
     for (const ParameterSpec& spec : style.parameters) {
-      const std::int64_t low = spec.minimum(design.parameters, making);
-      std::int64_t high = spec.maximum(design.parameters, making);
+      const std::int64_t low = spec.minimum(design.parameters, bench);
+      std::int64_t high = spec.maximum(design.parameters, bench);
       if (spec.kind == ParameterKind::Length)
         high = std::min(high, std::max<std::int64_t>(low, 300'000'000));
       if (high < low) continue;

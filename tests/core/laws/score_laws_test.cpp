@@ -23,7 +23,7 @@ std::optional<double> apart(const Segment& a, const Segment& b) {
 
 /// The scores of a piece, by the panel they fold; but not the pieces of a traced curve.
 std::map<std::string, Segment> straightScores(const BuiltPiece& piece) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   std::map<std::string, Segment> scores;
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Crease& crease = net.creases[i];
@@ -74,7 +74,7 @@ TEST(ScoreLaws, AScoreThatEndsFlatFoldsOnTheWayAsItsSenseSays) {
       const auto built = build(*design);
       ASSERT_TRUE(built.ok());
       for (const BuiltPiece& piece : built->pieces)
-        for (const Crease& crease : piece.piece.net.creases) {
+        for (const Crease& crease : piece.net.creases) {
           if (!isScored(crease) || crease.angle.degrees() != 0) continue;
           ++found;
           ASSERT_FALSE(crease.way.empty()) << style.id;
@@ -98,7 +98,7 @@ TEST(ScoreLaws, WaysGoForwardFromTheFlatSheet) {
     const auto built = build(design);
     ASSERT_TRUE(built.ok());
     for (const BuiltPiece& piece : built->pieces)
-      for (const Crease& crease : piece.piece.net.creases) {
+      for (const Crease& crease : piece.net.creases) {
         if (crease.way.empty()) continue;
         EXPECT_EQ(crease.way.front().after, 0) << style.id;
         EXPECT_EQ(crease.way.front().angle.degrees(), 0) << style.id;

@@ -10,8 +10,8 @@ namespace creasewright {
 namespace {
 
 CutPlan planOf(const Style& style, const Parameters& parameters) {
-  const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-  const Piece piece = style.build(parameters, making)[0];
+  const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
+  const Piece piece = style.build(parameters, bench)[0];
   const FlatNet flat = flatten(piece.net);
   return planCuts(piece.net, flat, findWaste(flat));
 }

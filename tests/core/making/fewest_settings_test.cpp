@@ -101,7 +101,7 @@ struct Tally {
 
 void judge(const BuiltPiece& piece, ToolGrid grid, Length board, Tally& tally) {
   constexpr std::size_t kMostLines = 13;
-  const ScorePlan plan = planScores(piece.piece.net, piece.flat, grid, board);
+  const ScorePlan plan = planScores(piece.net, piece.flat, grid, board);
   const std::vector<Line> lines = fullLines(plan, piece.flat);
   if (lines.empty()) return;
   if (lines.size() > kMostLines) {
@@ -112,7 +112,7 @@ void judge(const BuiltPiece& piece, ToolGrid grid, Length board, Tally& tally) {
   for (unsigned choice = 1; choice < 1U << lines.size(); ++choice)
     least = std::min(least, costOf(lines, choice, grid, board));
   const Cost told = costOf(plan, piece.flat, grid, board);
-  EXPECT_EQ(told, least) << piece.piece.name << ": " << words(told) << ", but " << words(least)
+  EXPECT_EQ(told, least) << piece.name << ": " << words(told) << ", but " << words(least)
                          << " would do\n"
                          << testing::planText(plan);
   ++tally.judged;
@@ -207,7 +207,7 @@ TEST(FewestSettings, ShortScoresRespectTheBoard) {
       const Length board = Length::mm(random.between(60, 300));
       for (const BuiltPiece& piece : built->pieces)
         for (const ScoreSetup& setup :
-             planScores(piece.piece.net, piece.flat, design->grid, board).setups)
+             planScores(piece.net, piece.flat, design->grid, board).setups)
           for (const ScoreReading& reading : setup.readings) {
             if (reading.run != ScoreRun::Short || reading.at <= board) continue;
             const bool upright =

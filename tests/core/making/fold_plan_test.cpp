@@ -13,8 +13,8 @@ namespace {
 
 TEST(FoldPlan, MatesCloseInTheStageThatBringsThemTogether) {
   const Style& tray = **findStyle("framed-tray");
-  const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-  const Net net = tray.build(standardParameters(tray), making)[0].net;
+  const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
+  const Net net = tray.build(standardParameters(tray), bench)[0].net;
   const FoldPlan plan = planFolds(net, flatten(net));
   // The tabs meet the long walls as these are raised, the strips the base as their sides are
   // rolled, the mitres the long sides' frames with the short ones.
@@ -28,9 +28,9 @@ TEST(FoldPlan, MatesCloseInTheStageThatBringsThemTogether) {
 }
 
 TEST(FoldPlan, EveryFoldAndMateHasItsStage) {
-  const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
+  const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
   for (const Style& style : styles())
-    for (const Piece& piece : style.build(standardParameters(style), making)) {
+    for (const Piece& piece : style.build(standardParameters(style), bench)) {
       const FoldPlan plan = planFolds(piece.net, flatten(piece.net));
       std::set<int> folded;
       std::size_t mates = 0;

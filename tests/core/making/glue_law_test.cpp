@@ -82,8 +82,8 @@ TEST(GlueLaw, EveryLineLiesOnItsPanelAndSparesOpenings) {
       ASSERT_TRUE(built);
       SCOPED_TRACE(testing::describe(*built));
       for (const BuiltPiece& piece : built->pieces) {
-        judge(piece.piece.net, piece.flat, design->grid, tally);
-        const Net holed = punched(piece.piece.net);
+        judge(piece.net, piece.flat, design->grid, tally);
+        const Net holed = punched(piece.net);
         judge(holed, flatten(holed), design->grid, tally);
       }
       if (HasFailure()) return;

@@ -46,13 +46,13 @@ std::vector<Segment> scoresOf(const ScorePlan& plan, const FlatNet& flat, bool f
 }
 
 /// Random parameters inside the limits, or the standard ones where a key cannot move.
-Parameters randomParameters(testing::Random& random, const Style& style, const Making& making) {
+Parameters randomParameters(testing::Random& random, const Style& style, const Workbench& bench) {
   Parameters parameters = standardParameters(style);
   for (const ParameterSpec& spec : style.parameters) {
     if (spec.kind != ParameterKind::Length) continue;
     Parameters tried = parameters;
     tried.set(spec.key, Length::mm(parameters.mm(spec.key) * random.between(0.6, 1.8)));
-    if (checkLimits(style, tried, making).empty()) parameters = tried;
+    if (checkLimits(style, tried, bench).empty()) parameters = tried;
   }
   return parameters;
 }
@@ -95,11 +95,11 @@ TEST(ScorePlan, EveryCreaseHasOneScoreAndNoFullScoreCrossesAPanel) {
   int seen = 0;
   for (const Style& style : styles())
     for (int round = 0; round < 40; ++round) {
-      const Making making{Length::mm(random.between(0.15, 0.6)),
-                          round % 2 == 0 ? ToolGrid::sixteenthInch() : ToolGrid::none()};
-      for (const Piece& piece : style.build(randomParameters(random, style, making), making)) {
+      const Workbench bench{Length::mm(random.between(0.15, 0.6)),
+                            round % 2 == 0 ? ToolGrid::sixteenthInch() : ToolGrid::none()};
+      for (const Piece& piece : style.build(randomParameters(random, style, bench), bench)) {
         const FlatNet flat = flatten(piece.net);
-        const ScorePlan plan = planScores(piece.net, flat, making.grid);
+        const ScorePlan plan = planScores(piece.net, flat, bench.grid);
         expectCoveredOnce(piece.net, flat, plan, piece.name);
         expectClear(piece.net, flat, plan, piece.name);
         ++seen;

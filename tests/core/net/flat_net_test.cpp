@@ -39,8 +39,8 @@ TEST(FlatNet, SlipCaseHasTheBlankOfTheLibraryManual) {
 
 TEST(FlatNet, BlankIsTheBoundingBoxAndWasteTheRestOfIt) {
   for (const Style& style : styles()) {
-    const Making making{Length::mm(0.3), ToolGrid::none()};
-    for (const Piece& piece : style.build(standardParameters(style), making)) {
+    const Workbench bench{Length::mm(0.3), ToolGrid::none()};
+    for (const Piece& piece : style.build(standardParameters(style), bench)) {
       const FlatNet flat = flatten(piece.net);
       ASSERT_EQ(flat.outline.size(), 1U) << style.id;
       const Bounds box = bounds(flat.outline[0].outer);
@@ -73,8 +73,8 @@ double totalLength(const std::vector<Polyline>& lines) {
 /// Each crease and each parting has a panel on both sides, every other cut on one.
 TEST(FlatNet, ScoresAndCutsCoverEveryPanelEdgeOnce) {
   for (const Style& style : styles()) {
-    const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-    for (const Piece& piece : style.build(standardParameters(style), making)) {
+    const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
+    for (const Piece& piece : style.build(standardParameters(style), bench)) {
       const FlatNet flat = flatten(piece.net);
       double edges = 0;
       for (const Polygon& panel : flat.panels) edges += perimeter(panel);
@@ -89,8 +89,8 @@ TEST(FlatNet, ScoresAndCutsCoverEveryPanelEdgeOnce) {
 
 TEST(FlatNet, TrayTabsAreCutFromTheStripsBesideThem) {
   const Style& tray = **findStyle("framed-tray");
-  const Making making{Length::mm(0.3), ToolGrid::sixteenthInch()};
-  const FlatNet flat = flatten(tray.build(testing::tradeTray(), making)[0].net);
+  const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
+  const FlatNet flat = flatten(tray.build(testing::tradeTray(), bench)[0].net);
   // Four tabs, each as long as half the long side less 1/16 in, but for its notch of 1/8 in; each
   // passes four strips.
   EXPECT_NEAR(totalLength(flat.partings), 4 * (5.25 / 2 - 1.0 / 16 - 1.0 / 8) * 25.4, 1e-6);

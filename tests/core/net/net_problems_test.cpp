@@ -4,7 +4,7 @@
 
 #include <gtest/gtest.h>
 
-#include "net/net_text.h"
+#include "support/net_text.h"
 
 namespace creasewright {
 namespace {

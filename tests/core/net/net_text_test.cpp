@@ -1,4 +1,4 @@
-#include "net/net_text.h"
+#include "support/net_text.h"
 
 #include <gtest/gtest.h>
 
@@ -27,8 +27,8 @@ TEST(NetText, ReadsBackWhatItWrote) {
 
 TEST(NetText, RoundTripsEveryStyle) {
   for (const Style& style : styles()) {
-    const Making making{Length::mm(0.25), ToolGrid::none()};
-    for (const Piece& piece : style.build(standardParameters(style), making)) {
+    const Workbench bench{Length::mm(0.25), ToolGrid::none()};
+    for (const Piece& piece : style.build(standardParameters(style), bench)) {
       const std::string text = toText(piece.net);
       const Result<Net> again = netFromText(text);
       ASSERT_TRUE(again.ok()) << style.id;

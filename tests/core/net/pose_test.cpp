@@ -3,7 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "net/flat_net.h"
-#include "net/net_text.h"
+#include "support/net_text.h"
 
 namespace creasewright {
 namespace {

@@ -5,8 +5,9 @@
 #include <gtest/gtest.h>
 
 #include "core/laws/random_design.h"
-#include "folding/motion_check.h"
+#include "folding/motion/motion_check.h"
 #include "guide/make_guide.h"
+#include "pages/folded_figure.h"
 
 namespace creasewright {
 namespace {
@@ -33,8 +34,7 @@ TEST(GuideFigure, NoFoldStepShowsPanelsInOneAnother) {
       for (const Step& step : makeGuide(*built).steps) {
         if (step.code != StepCode::FoldStage) continue;
         const BuiltPiece& piece = built->pieces[static_cast<std::size_t>(step.piece)];
-        EXPECT_FALSE(
-            collidesAt(piece.piece.net, piece.card.caliper.mm(), shownProgress(piece, step)))
+        EXPECT_FALSE(collidesAt(piece.net, piece.card.caliper.mm(), shownProgress(piece, step)))
             << style.id << ' ' << step.stage << ' ' << shownShare(piece, step);
         bent += step.bends.empty() ? 0 : 1;
       }

@@ -37,14 +37,14 @@ struct Printed {
 std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
   std::vector<Printed> all;
   for (const Style& style : styles()) {
-    const Making making{Length::mm(0.3), ToolGrid::none()};
+    const Workbench bench{Length::mm(0.3), ToolGrid::none()};
     Parameters parameters = standardParameters(style);
     for (const ParameterSpec& spec : style.parameters) {
       if (spec.kind == ParameterKind::Length) {
         parameters.set(spec.key, parameters.length(spec.key) * factor);
       }
     }
-    for (const Piece& piece : style.build(parameters, making)) {
+    for (const Piece& piece : style.build(parameters, bench)) {
       const FlatNet flat = flatten(piece.net);
       ScorePlan plan;
       plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {fullAt(Length::mm(10))}});

@@ -21,8 +21,8 @@ std::string words(const Label& label) {
 }
 
 std::vector<Drawing> pagesOf(const BuiltPiece& piece, int count, const char* paper = "a4") {
-  const TemplatePiece printed{.name = piece.piece.name,
-                              .net = &piece.piece.net,
+  const TemplatePiece printed{.name = piece.name,
+                              .net = &piece.net,
                               .flat = &piece.flat,
                               .scorePlan = &piece.scorePlan,
                               .gluePlan = &piece.gluePlan,
@@ -68,7 +68,7 @@ TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
           for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
         double scores = 0;
         for (std::size_t i = 0; i < piece.flat.creases.size(); ++i)
-          if (piece.piece.net.creases[i].kind == CreaseKind::Score)
+          if (piece.net.creases[i].kind == CreaseKind::Score)
             scores += length(piece.flat.creases[i]);
         double drawnCuts = 0;
         double drawnScores = 0;
@@ -123,7 +123,7 @@ TEST(TemplateSheets, TheSheetItselfSaysWhichFaceItIsAndHowOftenItIsMade) {
       const auto built = build(*design);
       ASSERT_TRUE(built);
       for (const BuiltPiece& piece : built->pieces) {
-        if (piece.piece.net.creases.empty()) continue;
+        if (piece.net.creases.empty()) continue;
         if (piece.flat.width > 600 || piece.flat.height > 600) continue;
         const std::vector<Drawing> pages = pagesOf(piece, 2);
         int sheets = 0;

@@ -47,7 +47,7 @@ const Crease& creaseBetween(const Net& net, std::string_view a, std::string_view
 
 /// The angle of panel `id` at its drawn corner nearest to a point of the sheet, degrees.
 double cornerAngle(const BuiltPiece& piece, std::string_view id, Point at) {
-  const Polygon& outline = piece.flat.panels[static_cast<std::size_t>(*piece.piece.net.find(id))];
+  const Polygon& outline = piece.flat.panels[static_cast<std::size_t>(*piece.net.find(id))];
   const std::size_t n = outline.size();
   std::size_t nearest = 0;
   for (std::size_t i = 1; i < n; ++i)
@@ -64,7 +64,7 @@ struct Corner {
 };
 
 Point sheetPoint(const BuiltPiece& piece, std::string_view panel, std::string_view other) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const Crease& crease = creaseBetween(net, panel, other);
   const auto index = static_cast<std::size_t>(&crease - net.creases.data());
   const Segment& line = piece.flat.creases[index];
@@ -84,17 +84,17 @@ void expectFoldsFlat(const BuiltPiece& piece, const Corner& corner,
   EXPECT_NEAR(sector[0] + sector[2], sector[1] + sector[3], 1e-6);
   int valleys = 0;
   for (std::size_t i = 0; i < static_cast<std::size_t>(known); ++i)
-    valleys += creaseBetween(piece.piece.net, corner.panels.at(i), corner.panels.at((i + 1) % 4))
-                       .isValley()
-                   ? 1
-                   : -1;
+    valleys +=
+        creaseBetween(piece.net, corner.panels.at(i), corner.panels.at((i + 1) % 4)).isValley()
+            ? 1
+            : -1;
   EXPECT_EQ(std::abs(valleys + (4 - known)), 2);  // the others are valleys, glued
 }
 
 Point3 lowest(const BuiltPiece& piece, const Pose& pose, Point3& high) {
   Point3 low{1e9, 1e9, 1e9};
   high = {-1e9, -1e9, -1e9};
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   for (std::size_t i = 0; i < net.panels.size(); ++i)
     for (const Point& p : net.panels[i].outline) {
       const Point3 at = pose[i].apply(p);
@@ -105,7 +105,7 @@ Point3 lowest(const BuiltPiece& piece, const Pose& pose, Point3& high) {
 }
 
 Pose after(const BuiltPiece& piece, std::string_view stage) {
-  const Net& net = piece.piece.net;
+  const Net& net = piece.net;
   const auto found = std::ranges::find(net.stages, stage);
   EXPECT_NE(found, net.stages.end());
   const double done = static_cast<double>(found - net.stages.begin() + 1);
@@ -142,7 +142,7 @@ TEST(GussetedBag, ItsCreasesObeyKawasakiAndMaekawaAtEveryVertex) {
 /// back.
 TEST(GussetedBag, LiesFlatWithItsBottomGlued) {
   overDesigns("gusseted-bag", 902, [](const BuiltPiece& piece) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     const Pose flat = after(piece, "fold-bag-flat");
     Point3 high;
     const Point3 low = lowest(piece, flat, high);
@@ -182,7 +182,7 @@ TEST(GussetedBag, LiesFlatWithItsBottomGlued) {
 /// At every size: the seam covers no hole, and leaves 2 mm.
 TEST(GussetedBag, TheSeamCoversNoHandleHole) {
   overDesigns("gusseted-bag", 903, [](const BuiltPiece& piece) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     const auto seam = static_cast<std::size_t>(*net.find("seam"));
     const Pose glued = after(piece, "glue-tube-flat");
     double covers = -1e9;
@@ -212,7 +212,7 @@ TEST(GussetedBag, ShortProductsGetABagWithRoomForItsHoles) {
       ASSERT_TRUE(built);
       EXPECT_TRUE(built->problems.empty()) << length;
       const double seam = built->design.parameters.mm("seam");
-      for (const Polygon& hole : built->pieces[0].piece.net.panels[0].openings)
+      for (const Polygon& hole : built->pieces[0].net.panels[0].openings)
         EXPECT_GE(bounds(hole).low.x, seam + 2 - 1e-3) << length;
     }
   }
@@ -222,7 +222,7 @@ TEST(GussetedBag, ShortProductsGetABagWithRoomForItsHoles) {
 /// degrees; its diagonal folds back while the three others are valleys.
 TEST(CrashLockBottom, ItsGluedCornersObeyKawasakiAndMaekawa) {
   overDesigns("crash-lock-bottom-box", 904, [](const BuiltPiece& piece) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     for (const std::string wall : {"front/left", "front/right"}) {
       const Crease& hinge = creaseBetween(net, wall, wall + "/bottom-side");
       const Crease& diagonal = creaseBetween(net, wall + "/bottom-side", wall + "/bottom-glue-tab");
@@ -245,7 +245,7 @@ TEST(CrashLockBottom, ItsGluedCornersObeyKawasakiAndMaekawa) {
 /// tabs stay on the flaps they are glued to: seen from each flap its tab does not move.
 TEST(CrashLockBottom, IsGluedFlatAndItsTabsStayGluedWhileItOpens) {
   overDesigns("crash-lock-bottom-box", 905, [](const BuiltPiece& piece) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     const Pose glued = after(piece, "glue-bottom-flat");
     for (const Mate& mate : net.mates) {
       if (mate.method != Method::Glue) continue;
@@ -284,7 +284,7 @@ TEST(CrashLockBottom, TheGuideGluesBottomAndSeamFlatAndThenOpens) {
     if (step.code != StepCode::FoldStage) continue;
     told.push_back(step.stage);
     for (const Join& join : step.joins) {
-      const Net& net = built->pieces[0].piece.net;
+      const Net& net = built->pieces[0].net;
       if (join.method == Method::Glue)
         told.push_back(net.panels[static_cast<std::size_t>(join.panel)].id);
     }
@@ -303,7 +303,7 @@ TEST(CrashLockBottom, TheGuideGluesBottomAndSeamFlatAndThenOpens) {
 /// Its seam is pressed on the tube that lies flat, before the ends are pressed in.
 TEST(PillowBox, ItsSeamIsGluedOnTheFlatTube) {
   overDesigns("pillow-box", 906, [](const BuiltPiece& piece) {
-    const Net& net = piece.piece.net;
+    const Net& net = piece.net;
     const Pose glued = after(piece, "glue-tube-flat");
     Point3 high;
     const Point3 low = lowest(piece, glued, high);

@@ -40,7 +40,7 @@ TEST(GableRoof, FoldsTheApexUnderTheRidge) {
                                 Ease::Easy, ToolGrid::none());
   const auto built = build(*design);
   ASSERT_TRUE(built.ok());
-  const Net& net = built->pieces[0].piece.net;
+  const Net& net = built->pieces[0].net;
   const double length = built->design.parameters.mm("length");
   const double width = built->design.parameters.mm("width");
   const double height = built->design.parameters.mm("height");
@@ -58,7 +58,7 @@ TEST(GableRoof, LoopsStayClosedOnTheWay) {
                                 Ease::Easy, ToolGrid::none());
   const auto built = build(*design);
   ASSERT_TRUE(built.ok());
-  FoldPath path(built->pieces[0].piece.net);
+  FoldPath path(built->pieces[0].net);
   for (int i = 0; i <= 20; ++i) EXPECT_TRUE(path.pose(i / 20.0).ok()) << i;
 }
 
@@ -69,7 +69,7 @@ TEST(GableRoof, AllFourCornersOfTheRoofAreJoined) {
                                   ToolGrid::none());
     const auto built = build(*design);
     ASSERT_TRUE(built.ok());
-    const Net& net = built->pieces[0].piece.net;
+    const Net& net = built->pieces[0].net;
     const auto roofs = std::array{*net.find("front/roof"), *net.find("back/roof")};
     for (const char* corner : {"left/left-gable/front-corner", "left/left-gable/back-corner",
                                "right/right-gable/front-corner", "right/right-gable/back-corner"}) {
@@ -99,7 +99,7 @@ TEST(GableBox, TheHalvesOfTheHandleLock) {
     const auto built = build(design);
     ASSERT_TRUE(built.ok());
     const BuiltPiece& box = built->pieces[0];
-    const Net& net = box.piece.net;
+    const Net& net = box.net;
     const int hook = *net.find("front/roof/front-handle/hook");
     const int back = *net.find("back/roof/back-handle");
     ASSERT_EQ(net.slits.size(), 1u);

@@ -3,8 +3,8 @@
 #include <gtest/gtest.h>
 
 #include "document/build.h"
-#include "folding/vertices.h"
 #include "net/net_builder.h"
+#include "support/vertices.h"
 
 namespace creasewright {
 namespace {
@@ -23,12 +23,12 @@ TEST(PartitionInsert, SlotsAndLengthsAreTheTrades) {
   const BuiltDesign built = standard("partition-insert");
   const double t = 0.4;
   for (const BuiltPiece& piece : built.pieces) {
-    const bool along = piece.piece.name == "long-divider";
+    const bool along = piece.name == "long-divider";
     const auto cells =
         static_cast<double>(built.design.parameters.count(along ? "columns" : "rows"));
     const double pitch = built.design.parameters.mm(along ? "cell-length" : "cell-width");
     EXPECT_NEAR(piece.flat.width, cells * pitch - t - 1, 1e-9);
-    const Panel& divider = piece.piece.net.panels[0];
+    const Panel& divider = piece.net.panels[0];
     int slots = 0;
     for (std::size_t i = 0; i + 1 < divider.outline.size(); ++i) {
       const double run = std::abs(divider.outline[i + 1].x - divider.outline[i].x);
@@ -49,7 +49,7 @@ TEST(PartitionInsert, SlotsLetTheDividersPass) {
   for (const BuiltPiece& piece : built.pieces) {
     double low = 1e9;
     double high = -1e9;
-    const Panel& divider = piece.piece.net.panels[0];
+    const Panel& divider = piece.net.panels[0];
     for (std::size_t i = 0; i < divider.outline.size(); ++i) {
       if (divider.edges[i] != "slot") continue;
       low = std::min(low, divider.outline[i].y);
@@ -65,7 +65,7 @@ TEST(PartitionInsert, SlotsLetTheDividersPass) {
 TEST(GussetedBag, GussetsFoldFlat) {
   const BuiltDesign built = standard("gusseted-bag");
   const BuiltPiece& bag = built.pieces[0];
-  const auto vertices = interiorVertices(bag.piece.net, bag.flat);
+  const auto vertices = interiorVertices(bag.net, bag.flat);
   for (const InteriorVertex& vertex : vertices) {
     EXPECT_EQ(vertex.creases.size(), 4u);
     EXPECT_NEAR(vertex.kawasakiExcess(), 0, 1e-9);

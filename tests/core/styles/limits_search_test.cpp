@@ -16,14 +16,13 @@ TEST(PossibleRange, EndsArePossibleAndBeyondThemNothingIs) {
     for (int i = 0; i < 40; ++i) {
       const auto design = testing::randomInsideLimits(random, style);
       if (!design) continue;
-      const Making making{design->card.caliper, design->grid};
+      const Workbench bench{design->card.caliper, design->grid};
       for (const ParameterSpec& spec : style.parameters) {
-        const RawRange range =
-            possibleRange(style.parameters, design->parameters, making, spec.key);
+        const RawRange range = possibleRange(style.parameters, design->parameters, bench, spec.key);
         const auto possible = [&](std::int64_t value) {
           Parameters p = design->parameters;
           p.setCount(spec.key, value);
-          return checkLimits(style, p, making).empty();
+          return checkLimits(style, p, bench).empty();
         };
         EXPECT_TRUE(possible(range.least)) << style.id << ' ' << spec.key;
         EXPECT_TRUE(possible(range.most)) << style.id << ' ' << spec.key;
@@ -39,15 +38,15 @@ TEST(PossibleRange, EndsArePossibleAndBeyondThemNothingIs) {
 /// after the other in a circle.
 TEST(Advice, LinkedLimitsAreToldTogether) {
   const Style& tray = **findStyle("framed-tray");
-  const Making making{Length::mm(0.3), ToolGrid::eighthInch()};
+  const Workbench bench{Length::mm(0.3), ToolGrid::eighthInch()};
   Parameters p = standardParameters(tray);
   p.set("frame", Length::inches(1, 8));
   p.set("glue-strip", Length::inches(1, 4));
-  for (const Problem& problem : checkLimits(tray, p, making)) {
+  for (const Problem& problem : checkLimits(tray, p, bench)) {
     ASSERT_EQ(problem.values.size(), 3U);
     p.set(problem.where, std::get<Length>(problem.values[1]));
   }
-  EXPECT_TRUE(checkLimits(tray, p, making).empty());
+  EXPECT_TRUE(checkLimits(tray, p, bench).empty());
   EXPECT_EQ(p.length("frame"), Length::inches(1, 4));
   EXPECT_EQ(p.length("glue-strip"), Length::inches(1, 4));
 }

@@ -36,8 +36,8 @@ BuiltDesign pillow(const Row& row) {
 
 Point3 corner(const BuiltDesign& built, const std::string& panel, std::size_t index) {
   const BuiltPiece& piece = built.pieces[0];
-  const auto i = static_cast<std::size_t>(*piece.piece.net.find(panel));
-  return piece.folded[i].apply(piece.piece.net.panels[i].outline[index]);
+  const auto i = static_cast<std::size_t>(*piece.net.find(panel));
+  return piece.folded[i].apply(piece.net.panels[i].outline[index]);
 }
 
 /// The table's own values, integrated again.
@@ -63,10 +63,10 @@ TEST(PillowBox, FoldsToTheBulgeAndWidthOfTheClosedFormula) {
     const BuiltPiece& piece = built.pieces[0];
     Point3 low{1e9, 1e9, 1e9};
     Point3 high{-1e9, -1e9, -1e9};
-    for (std::size_t i = 0; i < piece.piece.net.panels.size(); ++i) {
-      const std::string& id = piece.piece.net.panels[i].id;
+    for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+      const std::string& id = piece.net.panels[i].id;
       if (id.find('/') != std::string::npos) continue;
-      for (const Point& p : piece.piece.net.panels[i].outline) {
+      for (const Point& p : piece.net.panels[i].outline) {
         const Point3 at = piece.folded[i].apply(p);
         low = {std::min(low.x, at.x), std::min(low.y, at.y), std::min(low.z, at.z)};
         high = {std::max(high.x, at.x), std::max(high.y, at.y), std::max(high.z, at.z)};
@@ -84,7 +84,7 @@ TEST(PillowBox, FoldsToTheBulgeAndWidthOfTheClosedFormula) {
 /// 90 degrees in the middle, more towards the ends.
 TEST(PillowBox, FoldsAtItsScoreAsTabled) {
   const BuiltDesign built = pillow(kRows[0]);
-  const Net& net = built.pieces[0].piece.net;
+  const Net& net = built.pieces[0].net;
   const auto fold = [&](int strip) {
     const std::string name = "front/near-flap" + (strip == 6 ? "" : '#' + std::to_string(strip));
     return net.creaseOf(*net.find(name))->angle.degrees();
@@ -107,7 +107,7 @@ TEST(PillowBox, EndFlapsOfFrontAndBackCoincide) {
   const Point3 b = corner(built, "back/near-flap", 0);
   const Point3 normal =
       built.pieces[0]
-          .folded[static_cast<std::size_t>(*built.pieces[0].piece.net.find("front/near-flap"))]
+          .folded[static_cast<std::size_t>(*built.pieces[0].net.find("front/near-flap"))]
           .normal();
   EXPECT_NEAR(dot(b - a, normal), 0, 1e-6);
 }

@@ -38,7 +38,7 @@ class PlatonicSolid : public ::testing::TestWithParam<Known> {};
 
 TEST_P(PlatonicSolid, EveryCreaseHasTheDihedralAngle) {
   const BuiltDesign built = builtSolid(GetParam());
-  const Net& net = built.pieces[0].piece.net;
+  const Net& net = built.pieces[0].net;
   for (const Crease& crease : net.creases)
     EXPECT_NEAR(180 - crease.angle.degrees(), GetParam().dihedral, 1e-6);
 }
@@ -46,7 +46,7 @@ TEST_P(PlatonicSolid, EveryCreaseHasTheDihedralAngle) {
 /// Every edge of a folded face lies on an edge of exactly one other face, to 1e-6 mm.
 TEST_P(PlatonicSolid, FacesCloseAllTheWayRound) {
   const BuiltDesign built = builtSolid(GetParam());
-  const Net& net = built.pieces[0].piece.net;
+  const Net& net = built.pieces[0].net;
   std::vector<std::pair<Point3, Point3>> edges;
   int faces = 0;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
@@ -71,7 +71,7 @@ TEST_P(PlatonicSolid, FacesCloseAllTheWayRound) {
 TEST_P(PlatonicSolid, EveryOpenEdgeHasOneTab) {
   const BuiltDesign built = builtSolid(GetParam());
   const int creasesBetweenFaces = GetParam().faces - 1;
-  EXPECT_EQ(static_cast<int>(built.pieces[0].piece.net.mates.size()),
+  EXPECT_EQ(static_cast<int>(built.pieces[0].net.mates.size()),
             GetParam().edges - creasesBetweenFaces);
 }
 
@@ -79,9 +79,9 @@ TEST_P(PlatonicSolid, TheMiddleIsOneInradiusFromEveryFace) {
   const BuiltDesign built = builtSolid(GetParam());
   const BuiltPiece& piece = built.pieces[0];
   const double edge = built.design.parameters.mm("edge");
-  const Point3 middle = piece.piece.cavity->seed;  // the first face's frame is the net's
-  for (std::size_t i = 0; i < piece.piece.net.panels.size(); ++i) {
-    if (!isFace(piece.piece.net.panels[i])) continue;
+  const Point3 middle = piece.cavity->seed;  // the first face's frame is the net's
+  for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+    if (!isFace(piece.net.panels[i])) continue;
     const Transform& place = piece.folded[i];
     EXPECT_NEAR(dot(place.normal(), middle - place.apply(Point{0, 0})), GetParam().inradius * edge,
                 1e-6 * edge + 1e-6 * edge);

@@ -9,7 +9,7 @@
 namespace creasewright {
 namespace {
 
-const Making kMaking{Length::mm(0.3), ToolGrid::none()};
+const Workbench kMaking{Length::mm(0.3), ToolGrid::none()};
 
 TEST(Style, DefaultsAreWithinTheirLimits) {
   for (const Style& style : styles())

@@ -13,7 +13,7 @@
 namespace creasewright {
 namespace {
 
-const Making kHand{Length::mm(0.3), ToolGrid::sixteenthInch()};
+const Workbench kHand{Length::mm(0.3), ToolGrid::sixteenthInch()};
 
 FlatNet flatOf(const char* id, const Parameters& parameters) {
   const Style& style = **findStyle(id);

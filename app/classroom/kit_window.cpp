@@ -1,0 +1,352 @@
+#include "classroom/kit_window.h"
+
+#include <QAction>
+#include <QCheckBox>
+#include <QFile>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLineEdit>
+#include <QMenu>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QSpinBox>
+#include <QToolButton>
+#include <QVBoxLayout>
+
+#include "bridge/problem_text.h"
+#include "bridge/text.h"
+#include "classroom/blank_dialog.h"
+#include "classroom/kit_contents.h"
+#include "classroom/kit_preview.h"
+#include "classroom/names_dialog.h"
+#include "classroom/offcut_dialog.h"
+#include "classroom/sheet_choice.h"
+#include "commands/kit_edits.h"
+#include "document/design_file.h"
+#include "own_stock/stock_store.h"
+#include "papers/kit/kit_words.h"
+#include "shelf/shelf_window.h"
+#include "stockroom/stock_window.h"
+#include "widgets/history_actions.h"
+#include "widgets/icon.h"
+#include "widgets/labelled_field.h"
+#include "widgets/window_size.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int kitSettingsWidth = 264;
+
+}  // namespace
+
+KitWindow::KitWindow(DesignSession& session, QWidget* parent)
+    : QDialog(parent),
+      session_(session),
+      saving_(session, this),
+      title_(new QLineEdit(this)),
+      takers_(new QSpinBox(this)),
+      spares_(new QSpinBox(this)),
+      sheets_(new SheetChoice(session.unit(), this)),
+      grain_(new QCheckBox(tr("Keep to the grain"), this)),
+      extras_(new QCheckBox(tr("Cut no extra blanks"), this)),
+      contents_(new KitContents(kit_, this)),
+      preview_(new KitPreview(kit_, saving_, this)) {
+  setWindowTitle(tr("Class kit"));
+  resize(fittingScreen(*this, {980, 720}));
+  auto* column = new QVBoxLayout;
+  column->setSpacing(4);
+  addControls(column);
+  addButtons(column);
+  auto* left = new QWidget(this);
+  left->setLayout(column);
+  left->setFixedWidth(kitSettingsWidth);
+  auto* layout = new QHBoxLayout(this);
+  layout->addWidget(left);
+  layout->addWidget(preview_, 1);
+  connect(&kit_, &KitSession::changed, this, &KitWindow::showKit);
+  connect(preview_, &KitPreview::planChanged, this, &KitWindow::showWhatCanBeDone);
+  startKit();
+}
+
+/// The open design, from a sheet that holds it.
+void KitWindow::startKit() {
+  sheets_->readList();
+  ClassKit kit;
+  kit.items = {{session_.built().design, 1}};
+  kit.supplies = ownSupplies();
+  const Result<BuiltKit> built = buildKit(kit);
+  kit.stock = sheets_->firstFor(built ? &built.value() : nullptr);
+  kit_.start(kit);
+}
+
+void KitWindow::addControls(QVBoxLayout* column) {
+  title_->setMaxLength(120);
+  title_->setPlaceholderText(tr("What the class is called"));
+  addLabelledField(column, tr("Title"), title_);
+  takers_->setRange(1, kMostTakers);
+  spares_->setRange(0, 50);
+  grain_->setToolTip(tr("No blank is turned against the grain of its sheet."));
+  extras_->setToolTip(tr("The last sheets are cut only in part, so that no blank is left over."));
+  auto* people = new QHBoxLayout;
+  for (const auto& [label, field] :
+       {std::pair{tr("People"), takers_}, {tr("Spare sets"), spares_}}) {
+    auto* half = new QVBoxLayout;
+    half->setSpacing(4);
+    addLabelledField(half, label, field);
+    people->addLayout(half, 1);
+  }
+  column->addLayout(people);
+  column->addWidget(sheets_);
+  column->addWidget(grain_);
+  column->addWidget(extras_);
+  column->addWidget(contents_);
+  connect(title_, &QLineEdit::editingFinished, this, &KitWindow::takeTitle);
+  connect(takers_, &QSpinBox::valueChanged, this, [this](int n) { changeTakers(kit_, n); });
+  connect(spares_, &QSpinBox::valueChanged, this, [this](int n) { changeSpares(kit_, n); });
+  connect(grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
+  connect(extras_, &QCheckBox::toggled, this, [this](bool none) { changeNoExtras(kit_, none); });
+  connect(sheets_, &SheetChoice::changed, this, [this] { changeSheets(kit_, sheets_->sheets()); });
+}
+
+/// What was typed is one step of the kit's history; from then on the field has nothing of its own
+/// to undo.
+void KitWindow::takeTitle() {
+  if (title_->isModified()) {
+    changeKitTitle(kit_, title_->text().trimmed());
+    title_->setModified(false);
+  }
+}
+
+/// All fields say what the kit says.
+void KitWindow::showKit() {
+  const ClassKit& kit = kit_.kit();
+  const QSignalBlocker quietTakers(takers_);
+  const QSignalBlocker quietSpares(spares_);
+  const QSignalBlocker quietGrain(grain_);
+  const QSignalBlocker quietExtras(extras_);
+  const QString title = text(kit.title);
+  if (title != title_->text().trimmed()) {
+    title_->setText(title);
+  }
+  takers_->setValue(kit.takers);
+  spares_->setMaximum(std::max(spares_->maximum(), kit.spares));
+  spares_->setValue(kit.spares);
+  grain_->setChecked(kit.keepGrain);
+  extras_->setChecked(kit.noExtras);
+  sheets_->choose(kit.stock);
+}
+
+void KitWindow::showWhatCanBeDone() {
+  const KitPlan* plan = preview_->plan();
+  for (QAction* action : ofPlan_) {
+    action->setEnabled(plan != nullptr);
+  }
+  offcuts_->setEnabled(plan != nullptr && plan->findings.has_value());
+}
+
+void KitWindow::editStock() {
+  StockWindow window(session_.unit(), this);
+  if (window.exec() == QDialog::Accepted) {
+    sheets_->readList();
+    changeStock(kit_, sheets_->firstFor(kit_.built()), ownSupplies());
+    sheets_->choose(kit_.kit().stock);
+  }
+}
+
+void KitWindow::editNames() {
+  NamesDialog dialog(kit_.kit(), session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    changeNames(kit_, {dialog.names(), dialog.labelWidth(), dialog.labelHeight()});
+  }
+}
+
+/// A button in a row.
+QPushButton* KitWindow::addButton(QHBoxLayout* row, const QString& words,
+                                  std::function<void()> action) {
+  auto* button = new QPushButton(words, this);
+  button->setAutoDefault(false);
+  if (action) {
+    connect(button, &QPushButton::clicked, this, std::move(action));
+  }
+  row->addWidget(button, 1);
+  return button;
+}
+
+/// A button that opens a menu.
+QPushButton* KitWindow::addMenu(QHBoxLayout* row, const QString& words,
+                                const std::vector<MenuLine>& lines) {
+  QPushButton* button = addButton(row, words, {});
+  auto* menu = new QMenu(button);
+  for (const MenuLine& line : lines) {
+    QAction* action = menu->addAction(line.words, this, line.action);
+    if (line.ofPlan) {
+      ofPlan_.push_back(action);
+    }
+  }
+  button->setMenu(menu);
+  return button;
+}
+
+void KitWindow::addButtons(QVBoxLayout* column) {
+  const auto row = [&] {
+    auto* made = new QHBoxLayout;
+    column->addLayout(made);
+    return made;
+  };
+  auto* contents = row();
+  addMenu(contents, tr("Add"),
+          {{tr("Designs…"), [this] { addDesigns(); }},
+           {tr("From the shelf…"), [this] { addFromShelf(); }},
+           {tr("A plain blank…"), [this] { addBlank(); }}});
+  addButton(contents, tr("Remove"), [this] { removeCurrent(); });
+  addHistory(contents);
+  auto* lists = row();
+  addButton(lists, tr("Names…"), [this] { editNames(); });
+  offcuts_ = addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
+  addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
+  column->addStretch(1);
+  addMenu(row(), tr("Save"),
+          {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }, true},
+           {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }, true},
+           {tr("All papers of the class…"), [this] { saveFolder(); }, true},
+           {tr("Machine layouts…"), [this] { saveMats(); }},
+           {tr("Kit…"), [this] { saveKit(); }}})
+      ->setProperty("primary", true);
+  auto* last = row();
+  addButton(last, tr("Open kit…"), [this] { openKit(); });
+  addButton(last, tr("Close"), [this] { reject(); });
+}
+
+/// Undo and redo beside what changes the kit, with the keys of the main window.
+void KitWindow::addHistory(QHBoxLayout* row) {
+  QAction* undo = undoAction(kit_.history(), this);
+  undo->setIcon(lineIcon(QStringLiteral("undo")));
+  undo->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Z));
+  QAction* redo = redoAction(kit_.history(), this);
+  redo->setIcon(lineIcon(QStringLiteral("redo")));
+  redo->setShortcuts(
+      {QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_Z), QKeySequence(Qt::CTRL | Qt::Key_Y)});
+  for (QAction* action : {undo, redo}) {
+    addAction(action);
+    auto* button = new QToolButton(this);
+    button->setDefaultAction(action);
+    button->setAutoRaise(true);
+    row->addWidget(button);
+  }
+}
+
+void KitWindow::addDesigns() {
+  const QStringList files = QFileDialog::getOpenFileNames(
+      this, QString(), QFileInfo(session_.path()).path(), tr("Designs (*.cwdesign)"));
+  for (const QString& file : files) {
+    addDesign(file);
+  }
+}
+
+void KitWindow::addFromShelf() {
+  ShelfWindow shelf(session_, ShelfFolder::ofUser(), this);
+  if (shelf.exec() != QDialog::Accepted) {
+    return;
+  }
+  if (!shelf.chosen().isEmpty()) {
+    addDesign(shelf.chosen());
+  } else if (shelf.copied()) {
+    contents_->addItem({*shelf.copied(), 1});
+  }
+}
+
+void KitWindow::addDesign(const QString& file) {
+  Result<Design> design = readDesignFile(QFile::encodeName(file).toStdString());
+  if (!design) {
+    QMessageBox::warning(this, tr("Creasewright"),
+                         problemSentence(design.problem(), session_.unit()));
+    return;
+  }
+  contents_->addItem({std::move(design).value(), 1});
+}
+
+void KitWindow::addBlank() {
+  const std::vector<KitItem>& items = kit_.kit().items;
+  const Card card = items.empty() ? cards().front() : items.front().design.card;
+  BlankDialog dialog(card, session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    contents_->addBlank(dialog.blank());
+  }
+}
+
+/// Ticked uses become extras of the kit's copies of the designs.
+void KitWindow::showOffcuts() {
+  if (preview_->plan() == nullptr) {
+    return;
+  }
+  OffcutDialog dialog(KitPlan(*preview_->plan()), session_.unit(), this);
+  if (dialog.exec() == QDialog::Accepted) {
+    addOffcutUses(kit_, dialog.chosen());
+  }
+}
+
+void KitWindow::openKit() {
+  const QString file = QFileDialog::getOpenFileName(
+      this, QString(), QFileInfo(session_.path()).path(), tr("Kit (*.cwkit)"));
+  if (file.isEmpty()) {
+    return;
+  }
+  Result<ClassKit> kit = readKitFile(QFile::encodeName(file).toStdString());
+  if (!kit) {
+    QMessageBox::warning(this, tr("Creasewright"), problemSentence(kit.problem(), session_.unit()));
+    return;
+  }
+  ClassKit opened = std::move(kit).value();
+  sheets_->offerSaved(opened.stock);
+  if (opened.stock.empty()) {
+    const Result<BuiltKit> built = buildKit(opened, kit_.built());
+    opened.stock = sheets_->firstFor(built ? &built.value() : nullptr);
+  }
+  if (opened.supplies.empty()) {
+    opened.supplies = kit_.kit().supplies;
+  }
+  changeKit(kit_, std::move(opened));
+  sheets_->choose(kit_.kit().stock);
+}
+
+void KitWindow::removeCurrent() {
+  if (!contents_->removeCurrent()) {
+    preview_->tell(tr("Choose one of several first."));
+  }
+}
+
+/// The plan that is shown when the person has said where it goes: while they choose, a better one
+/// may come.
+void KitWindow::save(const char* ending, const QString& filter) {
+  const QString path = saving_.askFile(kit_.kit(), QLatin1String(ending), filter);
+  tell(preview_->plan() != nullptr && saving_.savePlan(*preview_->plan(), path));
+}
+
+void KitWindow::saveFolder() {
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the papers"));
+  tell(preview_->plan() != nullptr && saving_.saveFolder(*preview_->plan(), folder));
+}
+
+void KitWindow::saveMats() {
+  if (!kit_.isCurrent()) {
+    return;
+  }
+  const QString folder = saving_.askFolder(KitTr::tr("Folder for the layouts"));
+  tell(saving_.saveMats(*kit_.built(), folder));
+}
+
+void KitWindow::saveKit() {
+  const QString ending = QStringLiteral("cwkit");
+  const QString path = saving_.askFile(kit_.kit(), ending, tr("Kit (*.cwkit)"));
+  tell(saving_.saveKit(kit_.kit(), path));
+}
+
+void KitWindow::tell(bool written) {
+  if (written) {
+    preview_->tell(tr("Saved."));
+  }
+}
+
+}  // namespace creasewright

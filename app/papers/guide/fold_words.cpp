@@ -1,0 +1,126 @@
+#include <algorithm>
+#include <iterator>
+
+#include "bridge/style_text.h"
+#include "making/hand_folds.h"
+#include "papers/guide/panel_list.h"
+#include "papers/guide/step_words.h"
+
+namespace creasewright {
+
+namespace {
+
+QString bendSentence(const std::string& why) {
+  if (why == "tuck-slides-in") {
+    return GuideTr::tr("Let the flap bend a little while it slides in.");
+  }
+  if (why == "petals-overlap") {
+    return GuideTr::tr(
+        "Bend each petal a little and lay it over the next; the last goes under the "
+        "first.");
+  }
+  if (why == "tube-pinched") {
+    return GuideTr::tr("Roll the card into a tube and pinch its two ends flat, crosswise.");
+  }
+  if (why == "curved-score") {
+    return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
+  }
+  if (why == "bottom-opens") {
+    return GuideTr::tr(
+        "Press the two folded edges towards each other: the tube opens, the bottom swings down and "
+        "its two long flaps hook into one another. Help with a finger from inside.");
+  }
+  if (why == "folds-flat") {
+    return GuideTr::tr(
+        "Push both sides in along their middle, swing the bottom up onto the outside of the back, "
+        "and press all creases. So the bag is kept flat until it is filled.");
+  }
+  if (why == "opens-again") {
+    return GuideTr::tr("Pull the sides out and push the bottom down from inside.");
+  }
+  if (why == "tabs-fed-in") {
+    return GuideTr::tr(
+        "Before the side stands upright, curl each tab inwards and put its end into the open end "
+        "of the long side; push it in as you raise the side.");
+  }
+  if (why == "inner-walls-curl") {
+    return GuideTr::tr(
+        "These sides are deep: roll one after the other, and curl the inner wall in your hand so "
+        "that it clears the side opposite.");
+  }
+  return {};  // a code without words: the law of bends finds it
+}
+
+/// Every line the step folds, by the panels that move; those of a loop follow by themselves.
+void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
+  int lines = 0;
+  int following = 0;
+  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
+    ++(step.folds[line.front()].loop ? following : lines);
+  }
+  std::vector<int> moved;
+  for (const Fold& fold : step.folds) {
+    if (!fold.bend && !fold.loop) {
+      moved.push_back(fold.child);
+    }
+  }
+  const auto opened = std::ranges::count_if(step.folds, &Fold::opens);
+  const bool opens = 2 * opened >= std::ssize(step.folds);
+  if (lines > 0) {
+    words.sentences.append((opens
+                                ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", lines)
+                                : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines))
+                               .arg(panelList(piece, moved)));
+  }
+  if (following > 0) {
+    words.sentences.append(GuideTr::tr("%n more line(s) fold along by themselves.", "", following));
+  }
+}
+
+StepWords wordTogether(const Step& step, const Guide& guide) {
+  StepWords words;
+  words.title = GuideTr::tr("Put the pieces together");
+  QStringList names;
+  for (const int piece : step.pieces) {
+    names.append(pieceTitle(guide.pieces.at(static_cast<std::size_t>(piece)).name));
+  }
+  words.sentences.append(
+      GuideTr::tr("The pieces go one into the other: %1.").arg(names.join(QStringLiteral(", "))));
+  return words;
+}
+
+}  // namespace
+
+QString turnSentence() { return GuideTr::tr("Turn the sheet over."); }
+
+StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built) {
+  if (step.code == StepCode::PutTogether) {
+    return wordTogether(step, guide);
+  }
+  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
+  StepWords words;
+  words.title = stageTitle(step.stage);
+  if (!words.title.isEmpty()) {
+    words.title[0] = words.title[0].toUpper();
+  }
+  if (step.turn) {
+    words.sentences.append(turnSentence());
+  }
+  if (step.putIn) {
+    words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
+  }
+  addFolds(step, piece, words);
+  for (const std::string& why : step.bends) {
+    words.sentences.append(bendSentence(why));
+  }
+  const bool glued =
+      std::ranges::any_of(step.joins, [](const Join& join) { return join.method == Method::Glue; });
+  if (glued) {
+    words.sentences.append(
+        GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  }
+  addJoinWords(step, piece, words);
+  return words;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,75 @@
+#include "papers/guide/guide_folder.h"
+
+#include <QBuffer>
+
+#include "bridge/label_text.h"
+#include "guide/make_guide.h"
+#include "output/picture.h"
+#include "output/write_folder.h"
+#include "pages/guide_figure.h"
+
+namespace creasewright {
+
+namespace {
+
+QByteArray png(const Drawing& drawing, const Wording& wording) {
+  QByteArray bytes;
+  QBuffer buffer(&bytes);
+  buffer.open(QIODevice::WriteOnly);
+  renderImage(drawing, wording).save(&buffer, "PNG");
+  return bytes;
+}
+
+QString part(const QString& heading, const QStringList& lines) {
+  QString out = heading + QLatin1Char('\n');
+  for (const QString& line : lines) {
+    out += QStringLiteral("- ") + line + QLatin1Char('\n');
+  }
+  return out + QLatin1Char('\n');
+}
+
+QByteArray plainText(const GuideWords& words) {
+  QString out = words.title + QStringLiteral("\n\n");
+  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
+    if (!fact.isEmpty()) {
+      out += fact + QLatin1Char('\n');
+    }
+  }
+  out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
+         part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);
+  int number = 0;
+  for (const StepWords& step : words.steps) {
+    out += QStringLiteral("%1. %2\n").arg(++number).arg(step.title);
+    for (const QString& sentence : step.sentences) {
+      out += sentence + QLatin1Char('\n');
+    }
+    for (const QString& check : step.checks) {
+      out += QStringLiteral("✓ ") + check + QLatin1Char('\n');
+    }
+    out += QLatin1Char('\n');
+  }
+  return out.toUtf8();
+}
+
+FolderFiles filesOf(const BuiltDesign& built, GuideUnits units) {
+  const Guide guide = makeGuide(built);
+  const Wording wording = wordingIn(firstUnit(units));
+  constexpr FigureRoom kPicture{120, 100};
+  FolderFiles files{
+      {QStringLiteral("guide.txt"), plainText(wordGuide(guide, built, units))},
+      {QStringLiteral("finished.png"), png(finishedFigure(built, kPicture), wording)}};
+  for (std::size_t i = 0; i < guide.steps.size(); ++i) {
+    files.emplace_back(QStringLiteral("step-%1.png").arg(i + 1, 2, 10, QLatin1Char('0')),
+                       png(guideFigure(built, guide.steps[i], kPicture), wording));
+  }
+  return files;
+}
+
+}  // namespace
+
+std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits units,
+                                        const QString& folder) {
+  return writeFolder(folder, filesOf(built, units));
+}
+
+}  // namespace creasewright

@@ -1,0 +1,117 @@
+#include "papers/guide/guide_html.h"
+
+#include <QRegularExpression>
+
+#include "bridge/label_text.h"
+#include "bridge/text.h"
+#include "drawing/svg_writer.h"
+#include "drawing/xml_text.h"
+#include "guide/make_guide.h"
+#include "pages/guide_figure.h"
+
+namespace creasewright {
+
+namespace {
+
+const char* const kLook = R"(
+:root { color-scheme: light; }
+body { font: 1rem/1.5 system-ui, sans-serif; color: #23282e; background: #fff; margin: 0; }
+main { max-width: 52rem; margin: 0 auto; padding: 1rem; }
+h1 { font-size: 1.8rem; line-height: 1.2; margin: .5rem 0; overflow-wrap: anywhere; }
+h2 { font-size: 1.25rem; margin: 1.6rem 0 .4rem; color: #005f48; }
+h3 { font-size: 1.05rem; margin: 0 0 .3rem; }
+svg { width: 100%; height: auto; max-height: 22rem; display: block; }
+figure { margin: 0; }
+ul { margin: .3rem 0; padding-left: 1.2rem; }
+ol.steps { list-style: none; margin: 0; padding: 0; }
+ol.steps > li { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1.1fr); gap: 1.2rem;
+  padding: 1rem 0; border-top: 1px solid #d8dbde; break-inside: avoid; }
+.facts { display: flex; flex-wrap: wrap; gap: .2rem 1.4rem; margin: .3rem 0; padding: 0; color: #4a5560; }
+.facts > * { margin: 0; }
+.checks { color: #005f48; list-style: none; padding-left: 0; }
+.checks li::before { content: "\2713\00a0"; }
+.care { border-left: .3rem solid #b35a00; padding-left: .8rem; }
+p { margin: .3rem 0; }
+@media (max-width: 34rem) { ol.steps > li { grid-template-columns: minmax(0, 1fr); } }
+@media print { main { max-width: none; padding: 0; } body { font-size: 10pt; } }
+)";
+
+QString escaped(const QString& words) { return text(xmlText(words.toStdString())); }
+
+/// The picture as part of a page: its groups' ids would stand there more than once.
+QString inlineSvg(const Drawing& drawing, const QString& title, const Wording& wording) {
+  QString svg = QString::fromStdString(writeSvg(drawing, title.toStdString(), wording));
+  svg.remove(0, svg.indexOf(QLatin1String("<svg")));
+  static const QRegularExpression ids(QStringLiteral(" id=\"[^\"]*\""));
+  static const QRegularExpression size(
+      QStringLiteral("^<svg([^>]*) width=\"[^\"]*\" height=\"[^\"]*\""));
+  svg.remove(ids);
+  svg.replace(size, QStringLiteral("<svg\\1 role=\"img\""));
+  return QStringLiteral("<figure>") + svg + QStringLiteral("</figure>\n");
+}
+
+QString list(const QStringList& lines, const char* look = "") {
+  QString out = QStringLiteral("<ul%1>\n").arg(QLatin1String(look));
+  for (const QString& line : lines) {
+    out += QStringLiteral("<li>") + escaped(line) + QStringLiteral("</li>\n");
+  }
+  return out + QStringLiteral("</ul>\n");
+}
+
+QString heading(const QString& words) {
+  return QStringLiteral("<h2>") + escaped(words) + QStringLiteral("</h2>\n");
+}
+
+QString head(const GuideWords& words, const BuiltDesign& built, const Wording& wording) {
+  QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
+  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
+    if (!fact.isEmpty()) {
+      out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
+    }
+  }
+  out += QStringLiteral("</div>\n");
+  return out +
+         inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording);
+}
+
+QString stepItem(int number, const StepWords& words, const Drawing& figure,
+                 const Wording& wording) {
+  QString out = QStringLiteral("<li>\n");
+  out +=
+      inlineSvg(figure, GuideTr::tr("Figure of step %1: %2").arg(number).arg(words.title), wording);
+  out += QStringLiteral("<div>\n<h3>%1. %2</h3>\n").arg(number).arg(escaped(words.title));
+  for (const QString& sentence : words.sentences) {
+    out += QStringLiteral("<p>") + escaped(sentence) + QStringLiteral("</p>\n");
+  }
+  if (!words.checks.isEmpty()) {
+    out += list(words.checks, " class=\"checks\"");
+  }
+  return out + QStringLiteral("</div>\n</li>\n");
+}
+
+}  // namespace
+
+QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& language) {
+  const Guide guide = makeGuide(built);
+  const GuideWords words = wordGuide(guide, built, units);
+  const Wording wording = wordingIn(firstUnit(units));
+  QString out = QStringLiteral(
+                    "<!DOCTYPE html>\n<html lang=\"%1\">\n<head>\n<meta charset=\"utf-8\">\n<meta "
+                    "name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
+                    .arg(escaped(language));
+  out += QStringLiteral("<title>") + escaped(words.title) + QStringLiteral("</title>\n<style>") +
+         QLatin1String(kLook) + QStringLiteral("</style>\n</head>\n<body>\n<main>\n");
+  out += head(words, built, wording);
+  out += heading(suppliesHeading()) + list(words.supplies);
+  out += heading(toolsHeading()) + list(words.tools);
+  out += heading(cautionsHeading()) + list(words.cautions, " class=\"care\"");
+  out += heading(stepsHeading()) + QStringLiteral("<ol class=\"steps\">\n");
+  for (std::size_t i = 0; i < words.steps.size(); ++i) {
+    out += stepItem(static_cast<int>(i) + 1, words.steps[i], guideFigure(built, guide.steps[i]),
+                    wording);
+  }
+  out += QStringLiteral("</ol>\n</main>\n</body>\n</html>\n");
+  return out.toUtf8();
+}
+
+}  // namespace creasewright

@@ -1,0 +1,15 @@
+#pragma once
+
+#include <vector>
+
+#include "drawing/drawing.h"
+#include "papers/guide/guide_words.h"
+#include "units/paper.h"
+
+namespace creasewright {
+
+/// The guide laid out on upright pages, figures beside their sentences; a step is never split
+/// unless it is longer than a page.
+std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper);
+
+}  // namespace creasewright

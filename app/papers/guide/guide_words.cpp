@@ -1,0 +1,156 @@
+#include "papers/guide/guide_words.h"
+
+#include <algorithm>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "guide/guide_time.h"
+#include "papers/guide/step_words.h"
+
+namespace creasewright {
+
+namespace {
+
+/// A sheet of something else than the box's card, by its name.
+QString otherCardWords(const Supply& supply, const BuiltPiece& piece, GuideUnits units) {
+  return GuideTr::tr("%n sheet(s) of %1, %2, for the piece “%3”", "", supply.quantity)
+      .arg(text(piece.card.name), guideSize({supply.width, supply.height}, units),
+           pieceTitle(piece.name));
+}
+
+QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign& built,
+                    GuideUnits units) {
+  switch (supply.kind) {
+    case SupplyKind::Card: {
+      const QString size = guideSize({supply.width, supply.height}, units);
+      if (supply.piece >= 0) {
+        const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(supply.piece));
+        if (piece.card != built.design.card) {
+          return otherCardWords(supply, piece, units);
+        }
+      }
+      if (guide.pieces.size() < 2 || supply.piece < 0) {
+        return GuideTr::tr("%n sheet(s) of card, %1", "", supply.quantity).arg(size);
+      }
+      const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(supply.piece));
+      return GuideTr::tr("%n sheet(s) of card, %1, for the piece “%2”", "", supply.quantity)
+          .arg(size, pieceTitle(piece.name));
+    }
+    case SupplyKind::Tape:
+      return GuideTr::tr("Double-sided tape %1 wide: %n strip(s), %2 in all", "", supply.quantity)
+          .arg(guideLength(supply.width, units), guideLength(supply.length, units));
+    case SupplyKind::LiquidGlue:
+      return GuideTr::tr("Liquid glue for %n place(s)", "", supply.quantity);
+    case SupplyKind::Ribbon:
+      return GuideTr::tr("%1 of ribbon, %2 wide")
+          .arg(guideLength(supply.length, units), guideLength(supply.width, units));
+  }
+  return {};
+}
+
+/// How far a common roll of tape goes: 25 yd where inches are read, else 25 m (common practice, no
+/// published source).
+QString rollWords(Length length, GuideUnits units) {
+  constexpr double kRoll = 25'000;       // mm
+  constexpr double kYards = 25 * 914.4;  // mm
+  const auto pieces = [length](double roll) {
+    return std::max(1, static_cast<int>(roll / length.mm()));
+  };
+  if (units == GuideUnits::Millimetre) {
+    return GuideTr::tr("(a roll of 25 m does for %n)", "", pieces(kRoll));
+  }
+  return GuideTr::tr("(a roll of 25 yd does for %n)", "", pieces(kYards));
+}
+
+QString toolWords(ToolCode tool, GuideUnits units) {
+  switch (tool) {
+    case ToolCode::Trimmer:
+      return GuideTr::tr("Paper trimmer");
+    case ToolCode::ScoringBoard:
+      return GuideTr::tr("Scoring board and scoring tool");
+    case ToolCode::Stylus:
+      return units == GuideUnits::Millimetre
+                 ? GuideTr::tr("Ball stylus, 1 to 1.5 mm")
+                 : GuideTr::tr("Ball stylus with a fine ball, about 1/16 in");
+    case ToolCode::BoneFolder:
+      return GuideTr::tr("Bone folder");
+    case ToolCode::Knife:
+      return GuideTr::tr("Scissors, or a craft knife");
+    case ToolCode::CuttingMat:
+      return GuideTr::tr("Cutting mat");
+    case ToolCode::SafetyRuler:
+      return GuideTr::tr("Safety ruler");
+  }
+  return {};
+}
+
+QString cautionWords(CautionCode caution) {
+  switch (caution) {
+    case CautionCode::Trimmer:
+      return GuideTr::tr(
+          "The trimmer’s blade is sharp: keep fingers behind the guard, lock the blade after use, "
+          "and let adults cut for children.");
+    case CautionCode::Knife:
+      return GuideTr::tr(
+          "Blades are sharp: work on a cutting mat along a safety ruler, keep your hand behind the "
+          "blade, and let adults cut for children.");
+    case CautionCode::HotGlue:
+      return GuideTr::tr(
+          "Hot glue burns: if you use it in place of liquid glue, let adults do it and keep water "
+          "at hand to cool skin.");
+    case CautionCode::FoodContact:
+      return GuideTr::tr(
+          "Card, ink, glue and tape may touch food only if their maker says so: wrap food, or line "
+          "the box.");
+    case CautionCode::SmallParts:
+      return GuideTr::tr("Small parts can be swallowed: not for children under three.");
+    case CautionCode::Flames:
+      return GuideTr::tr(
+          "No flames in or near card: use LED lights only, with the battery compartment secured.");
+  }
+  return {};
+}
+
+QString levelWords(int level) {
+  return level <= 1   ? GuideTr::tr("A first lesson")
+         : level == 2 ? GuideTr::tr("With some practice")
+                      : GuideTr::tr("For practised hands");
+}
+
+}  // namespace
+
+GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
+  GuideWords words;
+  words.style = built.style == nullptr ? QString() : styleTitle(*built.style);
+  words.title = guide.title.empty() ? words.style : text(guide.title);
+  if (guide.finishedHeight > Length()) {
+    words.size =
+        guideSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
+  }
+  words.level = levelWords(guide.level);
+  words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
+  for (const Supply& supply : guide.supplies) {
+    words.supplies.append(supplyWords(supply, guide, built, units));
+    if (supply.kind == SupplyKind::Tape && supply.length > Length()) {
+      words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length, units);
+    }
+  }
+  for (const ToolCode tool : guide.tools) {
+    words.tools.append(toolWords(tool, units));
+  }
+  for (const CautionCode caution : guide.cautions) {
+    words.cautions.append(cautionWords(caution));
+  }
+  words.cautions.append(GuideTr::tr("Follow local rules."));
+  for (const Step& step : guide.steps) {
+    words.steps.push_back(wordStep(step, guide, built, units));
+  }
+  return words;
+}
+
+QString suppliesHeading() { return GuideTr::tr("You need"); }
+QString toolsHeading() { return GuideTr::tr("Tools"); }
+QString cautionsHeading() { return GuideTr::tr("Take care"); }
+QString stepsHeading() { return GuideTr::tr("Steps"); }
+
+}  // namespace creasewright

@@ -1,0 +1,233 @@
+#include "papers/guide/step_words.h"
+
+#include <algorithm>
+#include <map>
+
+#include "bridge/style_text.h"
+#include "bridge/text.h"
+#include "making/hand_folds.h"
+#include "papers/guide/panel_list.h"
+
+namespace creasewright {
+
+namespace {
+
+const BuiltPiece& pieceOf(const Step& step, const BuiltDesign& built) {
+  return built.pieces.at(static_cast<std::size_t>(step.piece));
+}
+
+QString panelName(const BuiltPiece& piece, int panel) {
+  return panelTitle(piece.net.panels.at(static_cast<std::size_t>(panel)).id);
+}
+
+StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units) {
+  const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(step.piece));
+  const QString size = guideSize({step.width, step.height}, units);
+  StepWords words;
+  if (guide.pieces.size() > 1) {
+    words.title = GuideTr::tr("Cut the sheet of the piece “%1”").arg(pieceTitle(piece.name));
+  } else {
+    words.title = GuideTr::tr("Cut the sheet");
+  }
+  const BuiltPiece& cut = pieceOf(step, built);
+  if (cut.card == built.design.card) {
+    words.sentences.append(
+        GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
+  } else {
+    words.sentences.append(GuideTr::tr("Trim %n sheet(s) of %1 to %2.", "", piece.count)
+                               .arg(text(cut.card.name), size));
+  }
+  const ToolGrid grid = built.design.grid;
+  if (units == GuideUnits::Inch && (!grid.holds(step.width) || !grid.holds(step.height))) {
+    words.sentences.append(
+        GuideTr::tr("Measure it exactly, %1: no mark of the trimmer stands there.")
+            .arg(guideSize({step.width, step.height}, GuideUnits::Millimetre)));
+  }
+  if (!cut.net.inscriptions.empty()) {
+    QStringList lines;
+    for (const Inscription& line : cut.net.inscriptions) {
+      lines.append(text(line.text));
+    }
+    words.sentences.append(
+        GuideTr::tr("Write or print on it: “%1”.").arg(lines.join(QStringLiteral(" / "))));
+  }
+  if (cut.net.creases.empty()) {
+    return words;
+  }
+  words.sentences.append(
+      GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
+                  "the figure shows."));
+  return words;
+}
+
+StepWords wordBurnish(const Step& step) {
+  StepWords words;
+  words.title = GuideTr::tr("Fold and burnish");
+  int valleys = 0;
+  int mountains = 0;
+  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
+    ++(step.folds[line.front()].valley ? valleys : mountains);
+  }
+  if (valleys > 0) {
+    words.sentences.append(
+        GuideTr::tr("Fold %n line(s) towards you (dashed) and back again.", "", valleys));
+  }
+  if (mountains > 0) {
+    words.sentences.append(GuideTr::tr(
+        "Fold %n line(s) away from you (dashes and dots) and back again.", "", mountains));
+  }
+  words.sentences.append(GuideTr::tr("Press each fold sharp with the bone folder."));
+  return words;
+}
+
+StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  const BuiltPiece& piece = pieceOf(step, built);
+  StepWords words;
+  words.title = step.figure.turned ? GuideTr::tr("Put the adhesive on the outside")
+                                   : GuideTr::tr("Put the adhesive on the inside");
+  if (step.turn) {
+    words.sentences.append(turnSentence());
+  }
+  std::map<Length, std::vector<int>> byTape;
+  for (const Adhesive& adhesive : step.adhesive) {
+    byTape[adhesive.width].push_back(adhesive.panel);
+  }
+  for (const auto& [width, panels] : byTape) {
+    const int count = static_cast<int>(panels.size());
+    const QString names = panelList(piece, panels);
+    words.sentences.append(
+        width == Length()
+            ? GuideTr::tr("Keep liquid glue ready for %n place(s): %1.", "", count).arg(names)
+            : GuideTr::tr("Stick %n strip(s) of %1 tape on: %2. Leave the liner on.", "", count)
+                  .arg(guideLength(width, units), names));
+  }
+  words.sentences.append(
+      GuideTr::tr("Stay %1 away from folds and edges.").arg(keepAwayWords(units)));
+  return words;
+}
+
+StepWords wordPutIn(const Step& step) {
+  StepWords words;
+  words.title = GuideTr::tr("Put the product in");
+  words.sentences.append(step.onInsert ? GuideTr::tr("Stand it in the opening of the insert.")
+                         : step.through
+                             ? GuideTr::tr("Slide it in from one open end, as the arrow shows.")
+                             : GuideTr::tr("It goes in from the open side, as the arrow shows."));
+  return words;
+}
+
+/// One whole piece is glued onto another, both lying flat.
+StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& built) {
+  const auto upper = static_cast<std::size_t>(step.pieces.front());
+  const Holding& held = *built.pieces.at(upper).held;
+  const QString above = pieceTitle(guide.pieces.at(upper).name);
+  const QString below =
+      pieceTitle(guide.pieces.at(static_cast<std::size_t>(step.pieces.back())).name);
+  const QString onto = panelTitle(held.onto);
+  StepWords words;
+  words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
+  if (step.turn) {
+    words.sentences.append(turnSentence());
+  }
+  words.sentences.append(
+      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(
+      held.face == Face::Inside
+          ? GuideTr::tr("Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece "
+                        "“%3”, in the middle.")
+                .arg(above, onto, below)
+          : GuideTr::tr("Press the piece “%1”, flat as it is, onto the outside of “%2” of the "
+                        "piece “%3”, in the middle.")
+                .arg(above, onto, below));
+  return words;
+}
+
+QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& built,
+                   GuideUnits units) {
+  const BuiltPiece& piece = pieceOf(step, built);
+  const auto name = [&](int panel) { return panelName(piece, panel); };
+  switch (check.code) {
+    case CheckCode::SheetMeasures:
+      return GuideTr::tr("The sheet measures %1.").arg(guideSize({check.a, check.b}, units));
+    case CheckCode::CutMeetsScore:
+      return GuideTr::tr("The cut edge meets score line %1.").arg(check.number);
+    case CheckCode::WasteCount:
+      return GuideTr::tr("%n piece(s) have come off.", "", check.number);
+    case CheckCode::FlapFaceDown:
+      return check.face == Face::Inside ? GuideTr::tr("“%1” lies flat against the inside of “%2”.")
+                                              .arg(name(check.panel), name(check.onto))
+                                        : GuideTr::tr("“%1” lies flat against the outside of “%2”.")
+                                              .arg(name(check.panel), name(check.onto));
+    case CheckCode::CreaseOnRim:
+      return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
+          .arg(name(check.panel), name(check.onto));
+    case CheckCode::RimAllRound:
+      return check.a == check.b
+                 ? GuideTr::tr("A rim of %1 shows all round.").arg(guideLength(check.a, units))
+                 : GuideTr::tr("A rim of %1 shows at left and right, of %2 in front and behind.")
+                       .arg(guideLength(check.a, units), guideLength(check.b, units));
+    case CheckCode::FinishedSize:
+      return GuideTr::tr("Outside it measures %1.")
+          .arg(guideSize({check.a, check.b, check.c}, units));
+  }
+  return {};
+}
+
+StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& built,
+                      GuideUnits units) {
+  switch (step.code) {
+    case StepCode::TrimBlank:
+      return wordTrim(step, guide, built, units);
+    case StepCode::ScoreSides:
+    case StepCode::ShortScores:
+    case StepCode::ScoreFreely:
+      return wordScores(step, pieceOf(step, built), units);
+    case StepCode::FoldAndBurnish:
+      return wordBurnish(step);
+    case StepCode::ApplyAdhesive:
+      return wordAdhesive(step, built, units);
+    case StepCode::FoldStage:
+    case StepCode::PutTogether:
+      return wordFolds(step, guide, built);
+    case StepCode::PutIn:
+      return wordPutIn(step);
+    case StepCode::GluePieces:
+      return wordGluing(step, guide, built);
+    case StepCode::AddExtra:
+      return wordExtra(step, built, units);
+    case StepCode::CutOpenings:
+    case StepCode::CutSlits:
+    case StepCode::CutWaste:
+    case StepCode::CutMitres:
+    case StepCode::CutTapers:
+    case StepCode::CutNotches:
+    case StepCode::CutCurves:
+      return wordCuts(step);
+  }
+  return {};
+}
+
+}  // namespace
+
+StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units) {
+  constexpr int kMostFlaps = 3;  // more are checked with one look
+  const auto isFlap = [](const CheckLine& check) {
+    return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
+  };
+  StepWords words = sentencesOf(step, guide, built, units);
+  const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
+  if (flaps > kMostFlaps) {
+    words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
+  }
+  for (const CheckLine& check : step.checks) {
+    if (flaps <= kMostFlaps || !isFlap(check)) {
+      words.checks.append(checkWords(check, step, built, units));
+    }
+  }
+  words.checks.removeDuplicates();
+  return words;
+}
+
+}  // namespace creasewright

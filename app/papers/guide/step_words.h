@@ -1,0 +1,29 @@
+#pragma once
+
+#include "papers/guide/guide_words.h"
+
+namespace creasewright {
+
+/// One step; `built` gives the panels their names.
+StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
+                   GuideUnits units);
+
+/// Sentences of the cut steps.
+StepWords wordCuts(const Step& step);
+
+/// The sheet lies with its other face up from here on.
+QString turnSentence();
+
+/// Adds what a step joins: every flap and where it goes.
+void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words);
+
+/// Sentences of scoring.
+StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units);
+
+/// Sentences of a fold stage and of putting pieces together.
+StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built);
+
+/// AddExtra.
+StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units);
+
+}  // namespace creasewright

@@ -1,0 +1,115 @@
+#include "papers/kit/kit_pages.h"
+
+#include "bridge/text.h"
+#include "cutting/trimmer_grid.h"
+#include "kits/layout_drawing.h"
+#include "output/page_flow.h"
+#include "pages/figure_room.h"
+#include "papers/kit/bag_labels.h"
+#include "papers/kit/kit_words.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr FigureRoom kPicture{88, 105};
+const QString kDot = QStringLiteral("•");
+
+Drawing headBlock(const KitPlan& plan, double width) {
+  TextBlock block(width);
+  block.add(kitTitle(plan.kit()), kTitleType);
+  block.space(2);
+  block.add(peopleSentence(plan.kit()), kBodyType * 1.1);
+  block.add(sheetsSentence(plan), kBodyType * 1.1);
+  if (plan.findings && plan.findings->oneMore) {
+    block.add(oneMoreSentence(*plan.findings->oneMore), kBodyType * 1.1);
+  }
+  return block.take();
+}
+
+Drawing listBlock(const QString& heading, const QStringList& lines, double width) {
+  TextBlock block(width);
+  block.add(heading, kHeadingType);
+  block.addList(lines, kDot, kBodyType);
+  return block.take();
+}
+
+Drawing cautionBlock(double width) {
+  TextBlock block(width);
+  block.add(KitTr::tr("Take care"), kHeadingType);
+  block.addList({KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
+                           "after use, and let adults cut for children. Follow local rules.")},
+                QStringLiteral("!"), kBodyType);
+  return block.take();
+}
+
+/// A number as wide as the last one of its list.
+QString numberMark(int number, std::size_t last) {
+  constexpr char16_t figureSpace = 0x2007;
+  return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
+}
+
+/// A trimmer that is read in inches has marks every 1/16 in.
+Layout atTrimmer(Layout layout, Unit unit) {
+  if (unit == Unit::Inch) {
+    layout.sheet = ontoTrimmerGrid(layout.sheet, ToolGrid::sixteenthInch());
+  }
+  return layout;
+}
+
+Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
+                    const PageFlow& flow) {
+  const LayoutWords words = wordLayout(number, layout, card, unit);
+  const double width = flow.columnWidth() - kPicture.width - kBlockGap;
+  TextBlock block(width);
+  block.add(words.title, kHeadingType);
+  block.space(1);
+  block.addList(words.notes, QStringLiteral("!"), kBodyType);
+  block.addList(words.blanks, kDot, kBodyType);
+  block.space(1.5);
+  for (const LayoutWords::Cut& cut : words.cuts) {
+    block.addList({cut.sentence}, numberMark(cut.number, words.cuts.size()), kBodyType);
+  }
+  if (!words.offcuts.isEmpty()) {
+    block.space(1.5);
+    block.addList(words.offcuts, kDot, kBodyType);
+  }
+  Drawing text = block.take();
+  if (text.height > flow.columnHeight() - 4) {
+    text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
+  }
+  return ruledAbove(beside(drawLayout(layout, kPicture.width, kPicture.height, card.firstLetter()),
+                           text, kPicture.width + kBlockGap),
+                    flow.columnWidth());
+}
+
+}  // namespace
+
+std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper) {
+  PageFlow flow(paper);
+  const double width = flow.columnWidth();
+  flow.put(headBlock(plan, width));
+  flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(plan, unit), width));
+  flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
+  if (const QStringList over = leftOverLines(plan); !over.isEmpty()) {
+    flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));
+  }
+  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(plan), width));
+  if (const QStringList uses = offcutLines(plan); !uses.isEmpty()) {
+    flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
+  }
+  flow.put(cautionBlock(width));
+  int number = 0;
+  for (const CardPlan& card : plan.cards) {
+    for (const Layout& layout : card.plan.layouts) {
+      flow.put(layoutBlock(++number, atTrimmer(layout, unit), card, unit, flow));
+    }
+  }
+  std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));
+  for (Drawing& page : bagLabels(plan, paper)) {
+    pages.push_back(std::move(page));
+  }
+  return pages;
+}
+
+}  // namespace creasewright

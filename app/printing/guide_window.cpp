@@ -1,0 +1,142 @@
+#include "printing/guide_window.h"
+
+#include <QComboBox>
+#include <QDir>
+#include <QFileDialog>
+#include <QFileInfo>
+#include <QHBoxLayout>
+#include <QLabel>
+#include <QLocale>
+#include <QMessageBox>
+#include <QPushButton>
+#include <QScrollArea>
+#include <QStandardPaths>
+#include <QVBoxLayout>
+
+#include "bridge/problem_text.h"
+#include "bridge/text.h"
+#include "papers/guide/guide_pages.h"
+#include "session/preferences.h"
+#include "widgets/labelled_field.h"
+#include "widgets/page_preview.h"
+#include "widgets/window_size.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int guideSettingsWidth = 220;
+
+}  // namespace
+
+GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
+    : QDialog(parent),
+      session_(session),
+      units_(new QComboBox(this)),
+      paper_(new QComboBox(this)),
+      status_(new QLabel(this)),
+      preview_(new PagePreview(this)) {
+  setWindowTitle(tr("Guide"));
+  resize(fittingScreen(*this, {900, 640}));
+  units_->addItem(tr("Inches and millimetres"), static_cast<int>(GuideUnits::Both));
+  units_->addItem(tr("Inches"), static_cast<int>(GuideUnits::Inch));
+  units_->addItem(tr("Millimetres"), static_cast<int>(GuideUnits::Millimetre));
+  units_->setCurrentIndex(session.unit() == Unit::Inch ? 1 : 2);
+  for (const Paper& paper : papers()) {
+    paper_->addItem(text(paper.name), text(paper.id));
+  }
+  paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
+  auto* column = new QVBoxLayout;
+  column->setSpacing(4);
+  addLabelledField(column, tr("Measures in"), units_);
+  addLabelledField(column, tr("Paper"), paper_);
+  status_->setWordWrap(true);
+  status_->setProperty("quiet", true);
+  column->addWidget(status_);
+  column->addStretch(1);
+  const auto button = [&](const QString& words, auto action) {
+    auto* made = new QPushButton(words, this);
+    connect(made, &QPushButton::clicked, this, action);
+    column->addWidget(made);
+    return made;
+  };
+  button(tr("Save as PDF…"), [this] {
+    save(QStringLiteral("pdf"), tr("PDF (*.pdf)"));
+  })->setProperty("primary", true);
+  button(tr("Save as a web page…"),
+         [this] { save(QStringLiteral("html"), tr("Web page (*.html)")); });
+  button(tr("Save pictures and text…"), [this] { savePictures(); });
+  button(tr("Close"), [this] { reject(); });
+  auto* left = new QWidget(this);
+  left->setLayout(column);
+  left->setFixedWidth(guideSettingsWidth);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidget(preview_);
+  scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
+  auto* layout = new QHBoxLayout(this);
+  layout->addWidget(left);
+  layout->addWidget(scroll, 1);
+  preview_->setPageWidth(previewWidth);
+  connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
+  connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
+  refresh();
+}
+
+GuideChoices GuideWindow::choices() const {
+  GuideChoices out;
+  out.units = static_cast<GuideUnits>(units_->currentData().toInt());
+  if (const auto paper = findPaper(paper_->currentData().toString().toStdString())) {
+    out.paper = *paper;
+  }
+  out.language = QLocale().bcp47Name();
+  out.now = QDateTime::currentDateTime();
+  return out;
+}
+
+void GuideWindow::refresh() {
+  const GuideChoices now = choices();
+  std::vector<Drawing> pages = guidePages(session_.built(), now.units, now.paper);
+  status_->setText(tr("%n page(s)", nullptr, static_cast<int>(pages.size())));
+  preview_->showPages(std::move(pages), firstUnit(now.units));
+}
+
+QString GuideWindow::suggestedPath(const QString& ending) const {
+  const QString folder = session_.path().isEmpty()
+                             ? QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation)
+                             : QFileInfo(session_.path()).path();
+  QString name = session_.displayName();
+  name.replace(QLatin1Char('/'), QLatin1Char('-'));
+  const QString guide = tr("%1 guide", "name of a file").arg(name);
+  return QDir(folder).filePath(ending.isEmpty() ? guide : guide + QLatin1Char('.') + ending);
+}
+
+void GuideWindow::save(const QString& ending, const QString& filter) {
+  QString path = QFileDialog::getSaveFileName(this, QString(), suggestedPath(ending), filter);
+  if (path.isEmpty()) {
+    return;
+  }
+  const QString dotted = QLatin1Char('.') + ending;
+  if (!path.endsWith(dotted, Qt::CaseInsensitive)) {
+    path += dotted;
+  }
+  tell(writeGuide(session_.built(), path, choices()));
+}
+
+void GuideWindow::savePictures() {
+  const QString folder =
+      QFileDialog::getSaveFileName(this, tr("Name of the folder"), suggestedPath({}), QString(),
+                                   nullptr, QFileDialog::ShowDirsOnly);
+  if (!folder.isEmpty()) {
+    tell(writeGuide(session_.built(), folder + QLatin1Char('/'), choices()));
+  }
+}
+
+void GuideWindow::tell(const std::optional<Problem>& problem) {
+  if (problem) {
+    QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
+  } else {
+    status_->setText(tr("Saved."));
+  }
+}
+
+}  // namespace creasewright

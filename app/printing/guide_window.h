@@ -1,0 +1,38 @@
+#pragma once
+
+#include <QDialog>
+
+#include "papers/guide/write_guide.h"
+#include "session/design_session.h"
+
+class QComboBox;
+class QLabel;
+class QScrollArea;
+
+namespace creasewright {
+
+class PagePreview;
+
+/// The guide as its pages will be, with the choice of units and paper; saves PDF, HTML or pictures.
+class GuideWindow : public QDialog {
+  Q_OBJECT
+
+ public:
+  explicit GuideWindow(DesignSession& session, QWidget* parent = nullptr);
+
+ private:
+  void refresh();
+  void save(const QString& ending, const QString& filter);
+  void savePictures();
+  void tell(const std::optional<Problem>& problem);
+  [[nodiscard]] QString suggestedPath(const QString& ending) const;
+  [[nodiscard]] GuideChoices choices() const;
+
+  DesignSession& session_;
+  QComboBox* units_;
+  QComboBox* paper_;
+  QLabel* status_;
+  PagePreview* preview_;
+};
+
+}  // namespace creasewright

@@ -1,0 +1,222 @@
+#include "stockroom/stock_window.h"
+
+#include <QCoreApplication>
+#include <QFile>
+#include <QFileDialog>
+#include <QHBoxLayout>
+#include <QHeaderView>
+#include <QLabel>
+#include <QPushButton>
+#include <QTabWidget>
+#include <QTableWidget>
+#include <QVBoxLayout>
+
+#include "bridge/problem_text.h"
+#include "bridge/text.h"
+#include "output/write_bytes.h"
+#include "own_stock/stock_store.h"
+#include "stock/csv.h"
+#include "widgets/window_size.h"
+
+namespace creasewright {
+
+namespace {
+
+/// Titles of the columns that tables have; others show as they are.
+QString columnTitle(const std::string& name) {
+  constexpr std::pair<std::string_view, const char*> titles[] = {
+      {"code", QT_TRANSLATE_NOOP("stock", "Own code")},
+      {"name", QT_TRANSLATE_NOOP("stock", "Name")},
+      {"card", QT_TRANSLATE_NOOP("stock", "Card")},
+      {"grammage", QT_TRANSLATE_NOOP("stock", "g/m²")},
+      {"basis", QT_TRANSLATE_NOOP("stock", "Sold as (65 lb cover)")},
+      {"caliper", QT_TRANSLATE_NOOP("stock", "Thickness")},
+      {"sides", QT_TRANSLATE_NOOP("stock", "Good faces (1, 2)")},
+      {"kind", QT_TRANSLATE_NOOP("stock", "Kind")},
+      {"width", QT_TRANSLATE_NOOP("stock", "Width")},
+      {"height", QT_TRANSLATE_NOOP("stock", "Height")},
+      {"length", QT_TRANSLATE_NOOP("stock", "Length")},
+      {"pieces", QT_TRANSLATE_NOOP("stock", "Pieces in a pack")},
+      {"price", QT_TRANSLATE_NOOP("stock", "Price")},
+      {"grain", QT_TRANSLATE_NOOP("stock", "Grain (long, short)")},
+      {"pattern", QT_TRANSLATE_NOOP("stock", "Pattern upright (1)")},
+      {"at_hand", QT_TRANSLATE_NOOP("stock", "At hand")},
+      {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")}};
+  for (const auto& [code, title] : titles) {
+    if (code == name) {
+      return QCoreApplication::translate("stock", title);
+    }
+  }
+  return text(name);
+}
+
+void fill(QTableWidget* table, const CsvTable& content) {
+  table->clear();
+  table->setColumnCount(static_cast<int>(content.columns.size()));
+  table->setRowCount(static_cast<int>(content.rows.size()));
+  for (int c = 0; c < table->columnCount(); ++c) {
+    const std::string& name = content.columns[static_cast<std::size_t>(c)];
+    auto* heading = new QTableWidgetItem(columnTitle(name));
+    heading->setData(Qt::UserRole, text(name));
+    table->setHorizontalHeaderItem(c, heading);
+    for (int r = 0; r < table->rowCount(); ++r) {
+      const auto& row = content.rows[static_cast<std::size_t>(r)];
+      table->setItem(r, c, new QTableWidgetItem(text(row[static_cast<std::size_t>(c)])));
+    }
+  }
+  table->resizeColumnsToContents();
+}
+
+QByteArray csvOf(const QTableWidget* table) {
+  CsvTable content;
+  for (int c = 0; c < table->columnCount(); ++c) {
+    content.columns.push_back(
+        table->horizontalHeaderItem(c)->data(Qt::UserRole).toString().toStdString());
+  }
+  for (int r = 0; r < table->rowCount(); ++r) {
+    std::vector<std::string> row;
+    bool empty = true;
+    for (int c = 0; c < table->columnCount(); ++c) {
+      const QTableWidgetItem* item = table->item(r, c);
+      row.push_back(item == nullptr ? std::string() : item->text().trimmed().toStdString());
+      empty = empty && row.back().empty();
+    }
+    if (!empty) {
+      content.rows.push_back(std::move(row));
+    }
+  }
+  return QByteArray::fromStdString(writeCsv(content));
+}
+
+/// A table with all columns that its kind has; one that cannot be read stays as it is.
+template <class Item>
+std::string everyColumn(const std::string& csv,
+                        Result<std::vector<Item>> (*read)(std::string_view, std::string_view),
+                        std::string (*write)(const std::vector<Item>&)) {
+  const Result<std::vector<Item>> items = read(csv, "");
+  return items ? write(*items) : csv;
+}
+
+template <class Value>
+std::optional<Problem> problemOf(const Result<Value>& result) {
+  return result ? std::nullopt : std::optional(result.problem());
+}
+
+}  // namespace
+
+StockWindow::StockWindow(Unit unit, QWidget* parent)
+    : QDialog(parent), unit_(unit), tabs_(new QTabWidget(this)), status_(new QLabel(this)) {
+  setWindowTitle(tr("Stock and supplies"));
+  resize(fittingScreen(*this, {1120, 560}));
+  sheets_ = addTable(tr("Sheets"),
+                     everyColumn(stockCsv().toStdString(), readStockTable, writeStockTable));
+  supplies_ = addTable(tr("Supplies"),
+                       everyColumn(supplyCsv().toStdString(), readSupplyTable, writeSupplyTable));
+  status_->setWordWrap(true);
+  status_->setProperty("quiet", true);
+  status_->setText(
+      tr("Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need "
+         "not be bought."));
+  if (const auto problem = ownListProblem()) {
+    status_->setText(tr("%1 When you save, the old list is kept beside the new one.")
+                         .arg(problemSentence(*problem, unit_)));
+  }
+  auto* layout = new QVBoxLayout(this);
+  layout->addWidget(tabs_, 1);
+  layout->addWidget(status_);
+  addButtons();
+}
+
+QTableWidget* StockWindow::addTable(const QString& title, const std::string& csv) {
+  auto* table = new QTableWidget(tabs_);
+  table->verticalHeader()->hide();
+  table->setAlternatingRowColors(true);
+  table->setAccessibleName(title);
+  if (const auto content = readCsv(csv, "")) {
+    fill(table, *content);
+  }
+  tabs_->addTab(table, title);
+  return table;
+}
+
+void StockWindow::addButtons() {
+  auto* line = new QHBoxLayout;
+  const auto button = [&](const QString& words, auto action) {
+    auto* made = new QPushButton(words, this);
+    made->setAutoDefault(false);
+    connect(made, &QPushButton::clicked, this, action);
+    line->addWidget(made);
+    return made;
+  };
+  button(tr("Add row"), [this] { addRow(); });
+  button(tr("Remove row"), [this] { removeRow(); });
+  button(tr("Read table…"), [this] { importTable(); });
+  button(tr("Write table…"), [this] { exportTable(); });
+  line->addStretch(1);
+  button(tr("Cancel"), [this] { reject(); });
+  button(tr("Save"), [this] {
+    if (saveAll()) {
+      accept();
+    }
+  })->setProperty("primary", true);
+  static_cast<QVBoxLayout*>(layout())->addLayout(line);
+}
+
+QTableWidget* StockWindow::current() const {
+  return static_cast<QTableWidget*>(tabs_->currentWidget());
+}
+
+void StockWindow::addRow() {
+  QTableWidget* table = current();
+  table->insertRow(table->rowCount());
+  table->setCurrentCell(table->rowCount() - 1, 0);
+}
+
+void StockWindow::removeRow() {
+  if (current()->currentRow() >= 0) {
+    current()->removeRow(current()->currentRow());
+  }
+}
+
+void StockWindow::importTable() {
+  const QString path =
+      QFileDialog::getOpenFileName(this, QString(), QString(), tr("Table (*.csv)"));
+  QFile file(path);
+  if (path.isEmpty() || !file.open(QIODevice::ReadOnly)) {
+    return;
+  }
+  const std::string csv = file.readAll().toStdString();
+  std::optional<Problem> problem;
+  std::string whole;
+  if (current() == sheets_) {
+    problem = problemOf(readStockTable(csv, path.toStdString()));
+    whole = everyColumn(csv, readStockTable, writeStockTable);
+  } else {
+    problem = problemOf(readSupplyTable(csv, path.toStdString()));
+    whole = everyColumn(csv, readSupplyTable, writeSupplyTable);
+  }
+  if (const auto content = readCsv(whole, path.toStdString()); told(problem) && content) {
+    fill(current(), *content);
+  }
+}
+
+void StockWindow::exportTable() {
+  const QString path =
+      QFileDialog::getSaveFileName(this, QString(), QString(), tr("Table (*.csv)"));
+  if (!path.isEmpty()) {
+    told(writeBytes(path, csvOf(current())));
+  }
+}
+
+bool StockWindow::told(const std::optional<Problem>& problem) {
+  if (problem) {
+    status_->setText(problemSentence(*problem, unit_));
+  }
+  return !problem;
+}
+
+bool StockWindow::saveAll() {
+  return told(saveStockCsv(csvOf(sheets_))) && told(saveSupplyCsv(csvOf(supplies_)));
+}
+
+}  // namespace creasewright

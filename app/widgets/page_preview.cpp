@@ -1,0 +1,67 @@
+#include "widgets/page_preview.h"
+
+#include <QPaintEvent>
+#include <QPainter>
+
+#include "bridge/label_text.h"
+#include "bridge/paint_drawing.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int gap = 16;  // pixels around a page
+
+}  // namespace
+
+PagePreview::PagePreview(QWidget* parent) : QWidget(parent) {
+  setAccessibleName(tr("Preview of the pages"));
+}
+
+void PagePreview::showPages(std::vector<Drawing> pages, Unit unit) {
+  pages_ = std::move(pages);
+  unit_ = unit;
+  fitHeight();
+  update();
+}
+
+void PagePreview::setPageWidth(int pixels) {
+  pageWidth_ = pixels;
+  fitHeight();
+  update();
+}
+
+void PagePreview::paintEvent(QPaintEvent* event) {
+  QPainter painter(this);
+  painter.setRenderHint(QPainter::Antialiasing);
+  double top = gap;
+  for (const Drawing& page : pages_) {
+    const double k = scale(page);
+    const QRectF sheet(gap, top, page.width * k, page.height * k);
+    top = sheet.bottom() + gap;
+    if (!sheet.intersects(event->rect())) {
+      continue;
+    }
+    painter.setPen(QPen(theme().hairline, 1));
+    painter.setBrush(Qt::white);
+    painter.drawRect(sheet);
+    PaintOptions options;
+    options.scale = k;
+    options.topLeft = sheet.topLeft();
+    options.thinnest = 0.6;
+    paintDrawing(painter, page, wordingIn(unit_), options);
+  }
+}
+
+void PagePreview::fitHeight() {
+  double height = gap;
+  for (const Drawing& page : pages_) {
+    height += page.height * scale(page) + gap;
+  }
+  setFixedSize(pageWidth_ + 2 * gap, static_cast<int>(height));
+}
+
+double PagePreview::scale(const Drawing& page) const { return pageWidth_ / page.width; }
+
+}  // namespace creasewright

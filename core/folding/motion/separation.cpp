@@ -1,0 +1,129 @@
+#include "folding/motion/separation.h"
+
+#include <algorithm>
+#include <cmath>
+#include <limits>
+
+namespace creasewright {
+namespace {
+
+/// Whether all corners of the moving part stay beyond height `from` along a normal that is fixed to
+/// the other part.
+bool staysBeyond(const PlacedShape& moving, Point3 normal, double from, const Twist& twist,
+                 double stray) {
+  const Point3 lever = cross(normal, twist.turn);  // normal . (turn x p) = (normal x turn) . p
+  const double along = dot(normal, twist.shift);
+  return std::ranges::all_of(moving.corners, [&](const Point3& corner) {
+    return dot(normal, corner) - std::abs(dot(lever, corner) + along) - stray >= from;
+  });
+}
+
+/// One pair during one step, and the planes to try.
+class Trial {
+ public:
+  Trial(const PlacedShape& a, const PlacedShape& b, const RelativeMotion& motion, double tolerance)
+      : a_(a), b_(b), motion_(motion), tolerance_(tolerance) {}
+
+  /// Candidates by number: edges of a, edges of b, both sides of a's plane, both of b's, nearest
+  /// points.
+  [[nodiscard]] int count() const { return edgesA() + edgesB() + 5; }
+
+  [[nodiscard]] std::optional<Point3> tryCandidate(int candidate) const {
+    if (candidate < edgesA()) return edgePlane(a_, candidate, true);
+    candidate -= edgesA();
+    if (candidate < edgesB()) return edgePlane(b_, candidate, false);
+    candidate -= edgesB();
+    if (candidate == 4) return nearestPlane();
+    const double sign = candidate % 2 == 0 ? 1 : -1;
+    return facePlane(candidate < 2, sign);
+  }
+
+ private:
+  [[nodiscard]] std::optional<Point3> facePlane(bool ofA, double sign) const {
+    const PlacedShape& fixed = ofA ? a_ : b_;
+    const Point3 normal = fixed.normal() * sign;
+    return check(ofA, normal, dot(normal, fixed.corners.front()));
+  }
+
+  /// A plane square to the line between the nearest points of the two (after Gilbert).
+  [[nodiscard]] std::optional<Point3> nearestPlane() const {
+    constexpr int kRounds = 10;
+    Point3 gap = b_.corners.front() - a_.corners.front();
+    for (int round = 0; round < kRounds; ++round) {
+      const double length = norm(gap);
+      if (length < 1e-9) return std::nullopt;
+      const Point3 normal = gap / length;
+      if (round > 2)
+        if (const auto found = check(true, normal, reach(a_.corners, normal))) return found;
+      const Point3 nearer = support(b_, normal * -1) - support(a_, normal);
+      const Point3 way = nearer - gap;
+      const double square = dot(way, way);
+      if (square < 1e-18) return std::nullopt;
+      gap = gap + way * std::clamp(-dot(gap, way) / square, 0.0, 1.0);
+    }
+    return std::nullopt;
+  }
+
+  [[nodiscard]] int edgesA() const { return static_cast<int>(a_.corners.size()); }
+  [[nodiscard]] int edgesB() const { return static_cast<int>(b_.corners.size()); }
+
+  static Point3 support(const PlacedShape& shape, Point3 direction) {
+    return *std::ranges::max_element(
+        shape.corners, {}, [direction](const Point3& corner) { return dot(direction, corner); });
+  }
+
+  /// `normal` points away from the part it is fixed to, whose reach along it is `from`.
+  [[nodiscard]] std::optional<Point3> check(bool fixedToA, Point3 normal, double from) const {
+    const PlacedShape& moving = fixedToA ? b_ : a_;
+    const double stray = fixedToA ? motion_.strayB : motion_.strayA;
+    if (!staysBeyond(moving, normal, from - tolerance_, motion_.twist, stray)) return std::nullopt;
+    return fixedToA ? normal : normal * -1;
+  }
+
+  /// The plane through an edge and square to its part.
+  [[nodiscard]] std::optional<Point3> edgePlane(const PlacedShape& fixed, int edge,
+                                                bool ofA) const {
+    const auto i = static_cast<std::size_t>(edge);
+    const Point3& from = fixed.corners[i];
+    const Point3& to = fixed.corners[(i + 1) % fixed.corners.size()];
+    const Point3 outward = cross(to - from, fixed.normal());
+    const double length = norm(outward);
+    if (length < 1e-9) return std::nullopt;
+    const Point3 normal = outward / length;
+    return check(ofA, normal, dot(normal, from));
+  }
+
+  const PlacedShape& a_;
+  const PlacedShape& b_;
+  const RelativeMotion& motion_;
+  double tolerance_;
+};
+
+/// False when the two are so near, or move so far, that no plane can keep them apart.
+bool worthTrying(const PlacedShape& a, const PlacedShape& b, const RelativeMotion& motion,
+                 double tolerance) {
+  const double stray = std::min(motion.strayA, motion.strayB);
+  const double room = distance(a.frame.apply(a.shape->centre), b.frame.apply(b.shape->centre)) +
+                      a.shape->radius + b.shape->radius;
+  return stray < room + tolerance;
+}
+
+}  // namespace
+
+std::optional<Point3> separate(const PlacedShape& a, const PlacedShape& b,
+                               const RelativeMotion& motion, double tolerance,
+                               SeparationHint& hint) {
+  if (!worthTrying(a, b, motion, tolerance)) return std::nullopt;
+  const Trial trial(a, b, motion, tolerance);
+  if (hint.candidate >= 0)
+    if (const auto normal = trial.tryCandidate(hint.candidate)) return normal;
+  for (int candidate = 0; candidate < trial.count(); ++candidate) {
+    if (const auto normal = trial.tryCandidate(candidate)) {
+      hint.candidate = candidate;
+      return normal;
+    }
+  }
+  return std::nullopt;
+}
+
+}  // namespace creasewright

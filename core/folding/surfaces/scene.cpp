@@ -1,0 +1,68 @@
+#include "folding/surfaces/scene.h"
+
+#include <algorithm>
+
+#include "folding/keyhole.h"
+#include "folding/surfaces/bsp.h"
+#include "folding/surfaces/scene_parts.h"
+
+namespace creasewright {
+namespace {
+
+/// Half-lit from a lamp to the upper left in front of the picture, so that no face is black.
+double lightOn(Point3 normal, const Camera& camera) {
+  const Point3 lamp = unit(Point3{-0.45, 0.7, 0.55});
+  const Point3 seen{dot(normal, camera.right), dot(normal, camera.up),
+                    dot(normal, camera.towardsEye)};
+  return std::clamp(0.5 + 0.5 * dot(seen, lamp), 0.0, 1.0);
+}
+
+void addFacets(const Plate& plate, const Camera& camera, std::vector<Facet>& facets) {
+  Point3 normal = plate.frame.normal();
+  const double facing = dot(normal, camera.towardsEye);
+  if (facing < 0) normal = normal * -1;
+  const double light = lightOn(normal, camera);
+  const bool solid = plate.owner < 0;
+  const Face face = facing > 0 && !solid ? Face::Inside : Face::Outside;
+  for (const Area& area : plate.shape) {
+    Polygon outline;
+    for (const Point& corner : keyhole(area))
+      outline.push_back(camera.project(plate.frame.apply(corner)));
+    const double size = signedArea(outline);
+    if (std::abs(size) < 1e-6) continue;
+    if (size < 0) std::reverse(outline.begin(), outline.end());
+    facets.push_back({solid ? -1 : plate.owner, face, std::move(outline), light});
+  }
+}
+
+void include(Bounds& extent, Point p, bool& first) {
+  if (first) extent = {p, p};
+  first = false;
+  extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
+  extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
+}
+
+}  // namespace
+
+FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point3 up,
+                       const std::vector<Solid>& solids) {
+  FoldPicture picture;
+  if (pose.size() < net.panels.size()) return picture;
+  const Camera eye = camera(view, up);
+  SceneParts parts = sceneParts(net, pose, solids, eye.towardsEye);
+  const double tolerance = 1e-7 * parts.size;
+  picture.edges = visibleEdges(parts.edges, parts.plates, eye, tolerance);
+  const Bsp tree(std::move(parts.plates), tolerance);
+  for (const Plate* plate : tree.backToFront(eye.towardsEye))
+    addFacets(*plate, eye, picture.facets);
+  bool first = true;
+  for (const Facet& facet : picture.facets)
+    for (const Point& corner : facet.outline) include(picture.extent, corner, first);
+  for (const VisibleEdge& edge : picture.edges) {
+    include(picture.extent, edge.line.a, first);
+    include(picture.extent, edge.line.b, first);
+  }
+  return picture;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,26 @@
+#include "pages/figure_room.h"
+
+#include <algorithm>
+
+namespace creasewright {
+
+double scaleInto(double width, double height, const FigureRoom& room) {
+  return std::min(room.width / width, room.height / height);
+}
+
+Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
+  if (drawing.width <= 0 || drawing.height <= 0) return drawing;
+  const double scale = scaleInto(drawing.width, drawing.height, room);
+  for (PathItem& item : drawing.paths)
+    for (Polygon& ring : item.rings)
+      for (Point& p : ring) p = p * scale;
+  for (TextItem& text : drawing.texts) {
+    text.at = text.at * scale;
+    text.height *= scale;
+  }
+  drawing.width *= scale;
+  drawing.height *= scale;
+  return drawing;
+}
+
+}  // namespace creasewright
