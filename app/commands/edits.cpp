@@ -4,7 +4,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
-#include "commands/change_design.h"
+#include "commands/value_change.h"
 
 namespace creasewright {
 
@@ -15,9 +15,7 @@ struct Say {
 };
 
 void push(DesignSession& session, Design design, const QString& words, const QString& field) {
-  if (design != session.design()) {
-    session.history().push(new ChangeDesign(session, std::move(design), words, field));
-  }
+  pushChange(session, session.design(), std::move(design), words, field);
 }
 
 }  // namespace

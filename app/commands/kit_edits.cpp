@@ -2,7 +2,7 @@
 
 #include <QCoreApplication>
 
-#include "commands/change_kit.h"
+#include "commands/value_change.h"
 
 namespace creasewright {
 
@@ -13,9 +13,7 @@ struct KitSay {
 };
 
 void push(KitSession& session, ClassKit kit, const QString& words, const QString& field = {}) {
-  if (kit != session.kit()) {
-    session.history().push(new ChangeKit(session, std::move(kit), words, field));
-  }
+  pushChange(session, session.kit(), std::move(kit), words, field);
 }
 
 /// The kit with one change made by `edit`.

@@ -1,0 +1,128 @@
+#include "preview/fold_view.h"
+
+#include <QImage>
+#include <QTest>
+#include <QWheelEvent>
+
+#include <gtest/gtest.h>
+
+#include "commands/edits.h"
+
+namespace creasewright {
+namespace {
+
+class FoldViewTest : public ::testing::Test {
+ protected:
+  FoldViewTest() {
+    view_.resize(420, 320);
+    view_.show();
+    EXPECT_TRUE(QTest::qWaitForWindowExposed(&view_));
+  }
+  QImage picture() { return view_.grab().toImage(); }
+  [[nodiscard]] double turn() const { return view_.view().turn.degrees(); }
+  [[nodiscard]] double tilt() const { return view_.view().tilt.degrees(); }
+  void wheel(int notches) {
+    QWheelEvent event({200, 150}, view_.mapToGlobal(QPointF(200, 150)), {}, {0, 120 * notches},
+                      Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
+    QApplication::sendEvent(&view_, &event);
+  }
+  /// Width in pixels of what is painted.
+  int inkedWidth() {
+    const QImage shown = picture();
+    const QRgb ground = shown.pixel(1, 1);
+    int low = shown.width();
+    int high = 0;
+    for (int y = 0; y < shown.height(); ++y)
+      for (int x = 0; x < shown.width(); ++x)
+        if (shown.pixel(x, y) != ground) low = std::min(low, x), high = std::max(high, x);
+    return high - low;
+  }
+
+  DesignSession session_;
+  FoldView view_{session_};
+};
+
+TEST_F(FoldViewTest, DraggingTurnsItAsFarAsTheMouseGoes) {
+  const double turn0 = turn();
+  const double tilt0 = tilt();
+  QTest::mousePress(&view_, Qt::LeftButton, {}, {100, 100});
+  QTest::mouseMove(&view_, {140, 90});
+  QTest::mouseRelease(&view_, Qt::LeftButton, {}, {140, 90});
+  EXPECT_NEAR(std::remainder(turn() - turn0 - 20, 360), 0, 1e-9) << "half a degree a pixel";
+  EXPECT_NEAR(tilt() - tilt0, -5, 1e-9);
+}
+
+TEST_F(FoldViewTest, ArrowKeysTurnByFiveDegreesAndHomeGoesBack) {
+  const double turn0 = turn();
+  const double tilt0 = tilt();
+  QTest::keyClick(&view_, Qt::Key_Right);
+  EXPECT_NEAR(std::remainder(turn() - turn0 - 5, 360), 0, 1e-9);
+  QTest::keyClick(&view_, Qt::Key_Left);
+  QTest::keyClick(&view_, Qt::Key_Left);
+  EXPECT_NEAR(std::remainder(turn() - turn0 + 5, 360), 0, 1e-9);
+  QTest::keyClick(&view_, Qt::Key_Up);
+  EXPECT_NEAR(tilt() - tilt0, 5, 1e-9);
+  QTest::keyClick(&view_, Qt::Key_Down);
+  QTest::keyClick(&view_, Qt::Key_Down);
+  EXPECT_NEAR(tilt() - tilt0, -5, 1e-9);
+  const QImage turned = picture();
+  QTest::keyClick(&view_, Qt::Key_Home);
+  EXPECT_EQ(turn(), turn0);
+  EXPECT_EQ(tilt(), tilt0);
+  EXPECT_NE(picture(), turned);
+}
+
+TEST_F(FoldViewTest, ItNeverTipsOverAndComesRoundInAFullTurn) {
+  const double turn0 = turn();
+  for (int i = 0; i < 72; ++i) QTest::keyClick(&view_, Qt::Key_Right);
+  EXPECT_NEAR(std::remainder(turn() - turn0, 360), 0, 1e-6);
+  EXPECT_LE(std::abs(turn()), 180);
+  for (int i = 0; i < 60; ++i) QTest::keyClick(&view_, Qt::Key_Up);
+  EXPECT_EQ(tilt(), 89);
+  for (int i = 0; i < 60; ++i) QTest::keyClick(&view_, Qt::Key_Down);
+  EXPECT_EQ(tilt(), -89);
+}
+
+TEST_F(FoldViewTest, TheWheelComesCloserAndGoesAway) {
+  const int width = inkedWidth();
+  wheel(-2);
+  EXPECT_NEAR(inkedWidth(), width / (1.15 * 1.15), 4);
+  wheel(2);
+  EXPECT_NEAR(inkedWidth(), width, 2);
+  wheel(-40);
+  EXPECT_NEAR(inkedWidth(), width * 0.3, 4) << "and stays in sight";
+}
+
+TEST_F(FoldViewTest, ProgressIsBetweenFlatAndFolded) {
+  const QImage folded = picture();
+  view_.setProgress(7);
+  EXPECT_EQ(view_.progress(), 1);
+  EXPECT_EQ(picture(), folded);
+  view_.setProgress(-1);
+  EXPECT_EQ(view_.progress(), 0);
+  EXPECT_NE(picture(), folded);
+}
+
+TEST_F(FoldViewTest, LitPanelsAreTintedAndNumbersThatDoNotHoldAreFaint) {
+  const QImage plain = picture();
+  session_.pinHighlight({QStringLiteral("base")});
+  const QImage lit = picture();
+  EXPECT_NE(lit, plain);
+  session_.pinHighlight({});
+  EXPECT_EQ(picture(), plain);
+  changeParameter(session_, "depth", 1);
+  ASSERT_FALSE(session_.isCurrent());
+  const QImage faint = picture();
+  EXPECT_NE(faint, plain);
+  int darkest = 255;
+  int faintest = 255;
+  for (int y = 0; y < plain.height(); ++y)
+    for (int x = 0; x < plain.width(); ++x) {
+      darkest = std::min(darkest, qGray(plain.pixel(x, y)));
+      faintest = std::min(faintest, qGray(faint.pixel(x, y)));
+    }
+  EXPECT_GT(faintest, darkest + 20);
+}
+
+}  // namespace
+}  // namespace creasewright
