@@ -1,0 +1,203 @@
+#!/usr/bin/env python3
+"""Plants one-token faults in core and says which of them no test notices.
+
+    tests/source/mutants.py N SEED [--only core/making] [--jobs 2]
+
+Copies the sources to build/mutants/source, builds them once, then N times changes one token of one file (a sign, a
+bound, a min for a max, true for false, and for or), rebuilds, and runs the tests: those of the file's own room first,
+then all of core's and the command line's, until one fails. Prints each fault and what caught it, and at the end those
+that survived. A fault that changes nothing anyone could see is listed, with its reason, in mutants_equivalent.txt; a
+survivor otherwise shows a missing test. Not part of the normal run: allow some minutes for each survivor.
+"""
+
+from __future__ import annotations
+
+import argparse
+import dataclasses
+import pathlib
+import random
+import re
+import shutil
+import subprocess
+import sys
+
+ROOT = pathlib.Path(__file__).resolve().parents[2]
+WORK = ROOT / "build" / "mutants"
+COPIED = ("CMakeLists.txt", "DEVELOPERS.md", "README.md", "app", "core", "resources", "tests", "translations", ".cmake", ".clang-format")
+EQUIVALENT = pathlib.Path(__file__).with_name("mutants_equivalent.txt")
+
+SWAPS = [
+    (re.compile(r"(?<=[\w)\]]) \+ (?=[\w(])"), " - "),
+    (re.compile(r"(?<=[\w)\]]) - (?=[\w(])"), " + "),
+    (re.compile(r"(?<=[\w)\]]) < (?=[\w(-])"), " <= "),
+    (re.compile(r" <= "), " < "),
+    (re.compile(r"(?<=[\w)\]]) > (?=[\w(-])"), " >= "),
+    (re.compile(r" >= "), " > "),
+    (re.compile(r" == "), " != "),
+    (re.compile(r" != "), " == "),
+    (re.compile(r" && "), " || "),
+    (re.compile(r" \|\| "), " && "),
+    (re.compile(r"\bstd::min\("), "std::max("),
+    (re.compile(r"\bstd::max\("), "std::min("),
+    (re.compile(r"\btrue\b"), "false"),
+    (re.compile(r"\bfalse\b"), "true"),
+    (re.compile(r"\+= "), "-= "),
+    (re.compile(r"-= "), "+= "),
+]
+COMMENT_OR_TEXT = re.compile(r'//[^\n]*|"(?:[^"\\\n]|\\.)*"|^\s*#[^\n]*', re.MULTILINE)
+
+
+@dataclasses.dataclass(frozen=True)
+class Fault:
+    file: str  # as core/making/cut_plan.cpp
+    start: int
+    end: int
+    new: str
+    line: int
+    before: str  # the line, without its indentation
+
+    def planted(self, source: str) -> str:
+        return source[: self.start] + self.new + source[self.end :]
+
+    def __str__(self) -> str:
+        return f"{self.file}:{self.line}: {self.before}   [{self.new.strip()}]"
+
+
+def faults_of(file: str, source: str) -> list[Fault]:
+    """Every place where one token can be another."""
+    hidden = COMMENT_OR_TEXT.sub(lambda found: "~" * len(found.group()), source)
+    found = []
+    for pattern, new in SWAPS:
+        for place in pattern.finditer(hidden):
+            line = source.count("\n", 0, place.start()) + 1
+            text = source.splitlines()[line - 1].strip()
+            if text.startswith(("static_assert", "template", "using", "assert(")) or "operator" in text:
+                continue
+            found.append(Fault(file, place.start(), place.end(), new, line, text))
+    return found
+
+
+def chosen(count: int, seed: int, only: str) -> list[Fault]:
+    """`count` faults; each file in proportion to its places, the same for the same seed and sources."""
+    every = []
+    for path in sorted((ROOT / "core").rglob("*.cpp")):
+        name = path.relative_to(ROOT).as_posix()
+        if name.startswith(only):
+            every += faults_of(name, path.read_text(encoding="utf-8"))
+    random.Random(seed).shuffle(every)
+    return every[:count]
+
+
+def equivalents() -> dict[tuple[str, str, str], str]:
+    """(file, line, new token) -> why nobody could see the difference."""
+    found = {}
+    for line in EQUIVALENT.read_text(encoding="utf-8").splitlines():
+        if line and not line.startswith("#"):
+            file, text, new, reason = (part.strip() for part in line.split(" | "))
+            found[(file, text, new)] = reason
+    return found
+
+
+def bring(of: pathlib.Path, to: pathlib.Path) -> None:
+    """Makes `to` equal to `of`; what is equal keeps its time, so that little is built anew."""
+    if of.is_dir():
+        to.mkdir(parents=True, exist_ok=True)
+        for gone in {entry.name for entry in to.iterdir()} - {entry.name for entry in of.iterdir()}:
+            shutil.rmtree(to / gone) if (to / gone).is_dir() else (to / gone).unlink()
+        for entry in of.iterdir():
+            bring(entry, to / entry.name)
+    elif not to.exists() or to.read_bytes() != of.read_bytes():
+        shutil.copy(of, to)
+
+
+class Copy:
+    """A copy of the sources with its own build."""
+
+    def __init__(self, jobs: int) -> None:
+        self.source, self.build, self.jobs = WORK / "source", WORK / "build", str(jobs)
+        for name in COPIED:
+            bring(ROOT / name, self.source / name)
+        subprocess.run(
+            ["cmake", "-S", str(self.source), "-B", str(self.build), "-G", "Ninja", "-C", str(self.source / ".cmake/ci.cmake"),
+             "-DCREASEWRIGHT_TOGETHER=OFF"],
+            check=True, stdout=subprocess.DEVNULL)  # fmt: skip
+        if not self.builds():
+            sys.exit("the sources do not build")
+
+    def builds(self) -> bool:
+        made = subprocess.run(["ninja", "-C", str(self.build), "-j", self.jobs, "creasewright", "core_tests"], capture_output=True)
+        return made.returncode == 0
+
+    def failing(self, filter_: str, seconds: int) -> str | None:
+        """The name of a test of core that fails, or runs too long; None when all hold."""
+        tests = [str(self.build / "tests/core_tests"), "--gtest_brief=1", "--gtest_fail_fast", f"--gtest_filter={filter_}"]
+        try:
+            ran = subprocess.run(tests, capture_output=True, text=True, errors="replace", timeout=seconds)
+        except subprocess.TimeoutExpired:
+            return "the time limit"
+        if ran.returncode == 0:
+            return None
+        names = re.findall(r"\[  FAILED  \] ([\w./]+)", ran.stdout)
+        return names[0] if names else f"a crash (exit code {ran.returncode})"
+
+    def failing_command_line(self) -> str | None:
+        ran = subprocess.run(
+            ["ctest", "--test-dir", str(self.build), "-R", "^(cli|independent)", "--stop-on-failure", "-j", self.jobs],
+            capture_output=True, text=True, timeout=1800)  # fmt: skip
+        if ran.returncode == 0:
+            return None
+        names = re.findall(r"\d+ - ([\w.]+) \(", ran.stdout)
+        return names[0] if names else "the command line's tests"
+
+
+def suites_of(room: str) -> str:
+    """A filter for the tests that mirror a room of core."""
+    names = set()
+    for path in (ROOT / "tests" / room).glob("*_test.cpp"):
+        names |= set(re.findall(r"^TEST(?:_F|_P)?\((\w+),", path.read_text(encoding="utf-8"), re.MULTILINE))
+    return ":".join(f"{name}.*" for name in sorted(names)) or "-*"
+
+
+def caught_by(copy: Copy, fault: Fault) -> str | None:
+    path = copy.source / fault.file
+    source = path.read_text(encoding="utf-8")
+    path.write_text(fault.planted(source), encoding="utf-8")
+    try:
+        if not copy.builds():
+            return "the compiler"
+        room = fault.file.rsplit("/", 1)[0]
+        own = suites_of(room)
+        return copy.failing(own, 600) or copy.failing(f"-{own}", 2400) or copy.failing_command_line()
+    finally:
+        path.write_text(source, encoding="utf-8")
+
+
+def main() -> int:
+    asks = argparse.ArgumentParser(description=__doc__.splitlines()[0])
+    asks.add_argument("count", type=int)
+    asks.add_argument("seed", type=int)
+    asks.add_argument("--only", default="core/", help="a room, as core/making")
+    asks.add_argument("--jobs", type=int, default=2)
+    asked = asks.parse_args()
+    known = equivalents()
+    copy = Copy(asked.jobs)
+    caught, same, survived = 0, 0, []
+    for fault in chosen(asked.count, asked.seed, asked.only):
+        if reason := known.get((fault.file, fault.before, fault.new.strip())):
+            same += 1
+            print(f"equivalent  {fault}: {reason}", flush=True)
+            continue
+        by = caught_by(copy, fault)
+        if by:
+            caught += 1
+            print(f"caught      {fault} by {by}", flush=True)
+        else:
+            survived.append(fault)
+            print(f"SURVIVED    {fault}", flush=True)
+    judged = caught + len(survived)
+    print(f"{caught} of {judged} caught, {same} equivalent")
+    return 1 if judged and caught < 0.8 * judged else 0
+
+
+if __name__ == "__main__":
+    sys.exit(main())
