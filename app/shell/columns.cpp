@@ -7,6 +7,7 @@
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTabWidget>
+#include <algorithm>
 #include <QVBoxLayout>
 
 #include "bridge/style_text.h"
@@ -205,10 +206,13 @@ void Columns::arrangeNarrow() {
   checksCard_->hide();
   drawer_->insertTab(0, fold_, tr("Folded"));
   drawer_->addTab(checks_, tr("Checks", "tab"));
-  showCheckCount(static_cast<int>(session_.problems().size()));
   right_->addWidget(drawer_);
   drawer_->setCurrentIndex(0);
-  across_->setSizes({leftWidth, width() - leftWidth - narrowRightWidth, narrowRightWidth});
+  showCheckCount(88);  // the longest words: all tabs are to be read in any language
+  const int tabs = std::max(narrowRightWidth, drawer_->tabBar()->sizeHint().width() + 4);
+  showCheckCount(static_cast<int>(session_.problems().size()));
+  right_->setMinimumWidth(tabs);
+  across_->setSizes({leftWidth, width() - leftWidth - tabs, tabs});
   openOnly(sections_.front());
 }
 

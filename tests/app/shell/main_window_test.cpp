@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QLabel>
 #include <QScrollArea>
+#include <QTabBar>
 #include <QTabWidget>
 #include <QTest>
 
@@ -14,6 +15,7 @@
 #include "panels/measures_panel.h"
 #include "scene/sheet_view.h"
 #include "shell/columns.h"
+#include "shell/language.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
@@ -44,6 +46,10 @@ QStringList cutOff(const QWidget& window) {
     if (!room.contains(widget->geometry())) {
       found += name + " sticks out";
     }
+    if (const auto* tabs = qobject_cast<const QTabBar*>(widget);
+        tabs != nullptr && tabs->sizeHint().width() > tabs->width()) {
+      found += name + " does not show all tabs";
+    }
     const QSize least = widget->minimumSizeHint();
     if (!insideScrollArea(widget) && least.isValid() &&
         (widget->width() < least.width() || widget->height() < least.height())) {
@@ -70,6 +76,18 @@ TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
     EXPECT_EQ(window.size(), size);
     EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::wideFrom);
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
+  }
+}
+
+TEST(MainWindow, NothingIsCutOffInAnyLanguage) {
+  for (const char* language : {"de", "en"}) {
+    useLanguage(QString::fromLatin1(language));
+    MainWindow window;
+    show(window, 1000, 640);
+    EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << language;
+    // Failing checks: their number stands in the tab.
+    changeParameter(window.session(), "depth", Length::mm(0.5).nm());
+    EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << language;
   }
 }
 
