@@ -4666,6 +4666,118 @@ Frei unter der MIT-Lizenz.</translation>
         <source>No more (1)</source>
         <translation>Nicht nachzukaufen (1)</translation>
     </message>
+    <message>
+        <source>65 lb cover</source>
+        <translation>Karton 65 lb (cover)</translation>
+    </message>
+    <message>
+        <source>80 lb cover</source>
+        <translation>Karton 80 lb (cover)</translation>
+    </message>
+    <message>
+        <source>100 lb cover</source>
+        <translation>Karton 100 lb (cover)</translation>
+    </message>
+    <message>
+        <source>110 lb cover</source>
+        <translation>Karton 110 lb (cover)</translation>
+    </message>
+    <message>
+        <source>90 lb index</source>
+        <translation>Karteikarton 90 lb</translation>
+    </message>
+    <message>
+        <source>110 lb index</source>
+        <translation>Karteikarton 110 lb</translation>
+    </message>
+    <message>
+        <source>140 lb index</source>
+        <translation>Karteikarton 140 lb</translation>
+    </message>
+    <message>
+        <source>170 lb index</source>
+        <translation>Karteikarton 170 lb</translation>
+    </message>
+    <message>
+        <source>150 lb folder stock</source>
+        <translation>Mappenkarton 150 lb</translation>
+    </message>
+    <message>
+        <source>10 pt coated cover</source>
+        <translation>Gestrichener Karton 10 pt</translation>
+    </message>
+    <message>
+        <source>12 pt coated cover</source>
+        <translation>Gestrichener Karton 12 pt</translation>
+    </message>
+    <message>
+        <source>220 g/m² card</source>
+        <translation>Karton 220 g/m²</translation>
+    </message>
+    <message>
+        <source>300 g/m² card</source>
+        <translation>Karton 300 g/m²</translation>
+    </message>
+    <message>
+        <source>1.5 mm grey board</source>
+        <translation>Graupappe 1,5 mm</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>US Letter</translation>
+    </message>
+    <message>
+        <source>Patterned paper, 12 x 12 in</source>
+        <translation>Musterpapier, 12 x 12 in</translation>
+    </message>
+    <message>
+        <source>Patterned paper, A4</source>
+        <translation>Musterpapier, A4</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 1/8 in</source>
+        <translation>Doppelseitiges Klebeband 1/8 in</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 1/4 in</source>
+        <translation>Doppelseitiges Klebeband 1/4 in</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 3/8 in</source>
+        <translation>Doppelseitiges Klebeband 3/8 in</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 1/2 in</source>
+        <translation>Doppelseitiges Klebeband 1/2 in</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 3 mm</source>
+        <translation>Doppelseitiges Klebeband 3 mm</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 6 mm</source>
+        <translation>Doppelseitiges Klebeband 6 mm</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 9 mm</source>
+        <translation>Doppelseitiges Klebeband 9 mm</translation>
+    </message>
+    <message>
+        <source>Double-sided tape 12 mm</source>
+        <translation>Doppelseitiges Klebeband 12 mm</translation>
+    </message>
+    <message>
+        <source>Ribbon 15 mm</source>
+        <translation>Geschenkband 15 mm</translation>
+    </message>
+    <message>
+        <source>Ribbon 10 mm</source>
+        <translation>Geschenkband 10 mm</translation>
+    </message>
+    <message>
+        <source>Adhesive dots</source>
+        <translation>Klebepunkte</translation>
+    </message>
 </context>
 <context>
     <name>styles</name>

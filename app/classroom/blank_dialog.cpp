@@ -6,6 +6,7 @@
 #include <QVBoxLayout>
 
 #include "base/file_limits.h"
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "stockroom/card_box.h"
 #include "widgets/answer_row.h"
@@ -38,7 +39,7 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
   std::tie(blank_.width, blank_.height) = usualSize(unit);
   name_->setText(tr("Panel"));
   name_->setMaxLength(60);
-  card_->setCard(card, text(card.name));
+  card_->setCard(card, cardName(card));
   connect(card_, &CardBox::cardPicked, this, [this](const Card& picked) { blank_.card = picked; });
   auto* layout = new QVBoxLayout(this);
   auto* form = new QFormLayout;

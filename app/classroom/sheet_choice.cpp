@@ -4,6 +4,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "kits/first_sheet.h"
 #include "own_stock/stock_store.h"
@@ -67,7 +68,7 @@ void SheetChoice::fill() {
   second_->clear();
   second_->addItem(tr("No other"), noSheet);
   for (int i = 0; i < static_cast<int>(stock_.size()); ++i) {
-    const QString name = text(stock_[static_cast<std::size_t>(i)].name);
+    const QString name = stockName(stock_[static_cast<std::size_t>(i)].name);
     first_->addItem(name, i);
     second_->addItem(name, i);
   }

@@ -2,6 +2,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "cli/output.h"
 #include "fit/card.h"
@@ -31,7 +32,7 @@ QString cardLine(const Card& card) {
       card.grammage > 0 ? Cli::tr("%1 g/m²").arg(card.grammage) : Cli::tr("weight not known");
   return QStringLiteral("%1%2%3%4")
       .arg(text(card.id).leftJustified(18), thick.leftJustified(10), weight.leftJustified(20),
-           text(card.name));
+           cardName(card));
 }
 
 }  // namespace

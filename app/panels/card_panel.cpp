@@ -3,6 +3,7 @@
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "stockroom/card_box.h"
@@ -45,7 +46,7 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
 
 void CardPanel::showDesign() {
   const Card& card = session_.design().card;
-  stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : text(card.name));
+  stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : cardName(card));
   caliper_->field().setLength(card.caliper);
   caliper_->setComplaint({});
   caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))

@@ -9,6 +9,7 @@
 #include <algorithm>
 
 #include "bridge/problem_text.h"
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
@@ -187,7 +188,7 @@ void ExtraRow::showCard() {
   if (card_ == nullptr) {
     return;
   }
-  card_->setCard(extra().card, text(extra().card.name));
+  card_->setCard(extra().card, cardName(extra().card));
 }
 
 void ExtraRow::showProblem() {

@@ -7,8 +7,8 @@
 #include <QStackedWidget>
 #include <QTabBar>
 #include <QTabWidget>
-#include <algorithm>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/style_text.h"
 #include "gallery/gallery_view.h"

@@ -3,6 +3,7 @@
 #include <QEvent>
 #include <algorithm>
 
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "own_stock/stock_store.h"
 #include "stock/own_cards.h"
@@ -74,7 +75,7 @@ void CardBox::fill() {
   }
   clear();
   for (const Card& card : listed_) {
-    addItem(text(card.name), text(card.id));
+    addItem(cardName(card), text(card.id));
   }
   const std::size_t row = rowOf(shown_, listed_);
   if (row == listed_.size() && !unlisted_.isEmpty()) {

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "guide/guide_time.h"
@@ -14,7 +15,7 @@ namespace {
 /// A sheet of something else than the box's card, by its name.
 QString otherCardWords(const Supply& supply, const BuiltPiece& piece, GuideUnits units) {
   return GuideTr::tr("%n sheet(s) of %1, %2, for the piece “%3”", "", supply.quantity)
-      .arg(text(piece.card.name), guideSize({supply.width, supply.height}, units),
+      .arg(cardName(piece.card), guideSize({supply.width, supply.height}, units),
            pieceTitle(piece.name));
 }
 

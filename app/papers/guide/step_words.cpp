@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <map>
 
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "making/hand_folds.h"
@@ -36,7 +37,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
         GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
   } else {
     words.sentences.append(GuideTr::tr("Trim %n sheet(s) of %1 to %2.", "", piece.count)
-                               .arg(text(cut.card.name), size));
+                               .arg(cardName(cut.card), size));
   }
   const ToolGrid grid = built.design.grid;
   if (units == GuideUnits::Inch && (!grid.holds(step.width) || !grid.holds(step.height))) {

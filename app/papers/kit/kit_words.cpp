@@ -3,6 +3,7 @@
 #include <QLocale>
 #include <map>
 
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "cutting/trim_steps.h"
@@ -190,7 +191,7 @@ QStringList offcutSizes(const KitPlan& plan, Unit unit) {
     for (const auto& [sides, count] : sizes) {
       lines.append(QStringLiteral("%1 × %2, %3")
                        .arg(count)
-                       .arg(size(sides.first, sides.second, unit), text(card.card().name)));
+                       .arg(size(sides.first, sides.second, unit), cardName(card.card())));
     }
   }
   return lines;
@@ -207,7 +208,7 @@ QStringList offcutLines(const KitPlan& plan) {
     const Card& card = plan.cards.at(static_cast<std::size_t>(use.card)).card();
     lines.append(
         KitTr::tr("%1 for “%2”: all %n piece(s) come out of the offcuts of %3", "", use.blanks)
-            .arg(what, item, text(card.name)));
+            .arg(what, item, cardName(card)));
   }
   return lines;
 }
@@ -217,7 +218,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, U
   const StockSheet& sheet = card.sheetOf(layout);
   words.title = KitTr::tr("Layout %1: cut %n sheet(s) of %2 alike", "", layout.count)
                     .arg(number)
-                    .arg(unbroken(text(sheet.name)));
+                    .arg(unbroken(stockName(sheet.name)));
   const std::vector<int> counts = blanksOf(layout, card.demands().size());
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {

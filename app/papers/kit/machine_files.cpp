@@ -1,6 +1,7 @@
 #include "papers/kit/machine_files.h"
 
 #include "bridge/label_text.h"
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "drawing/svg_writer.h"
@@ -19,7 +20,7 @@ constexpr FigureRoom kCarrierPicture{80, 80};
 
 QString carrierTitle(const MachineCard& plan, std::size_t layout) {
   return KitTr::tr("%1, carrier %2: cut %n sheet(s)", "", plan.layouts[layout].count)
-      .arg(text(plan.card.name))
+      .arg(cardName(plan.card))
       .arg(layout + 1);
 }
 

@@ -1,6 +1,7 @@
 #include <QLocale>
 #include <algorithm>
 
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "kits/shopping.h"
@@ -21,7 +22,8 @@ QString runWords(Length length, Unit unit) {
 
 /// A user's own code in brackets after a name.
 QString coded(const std::string& name, const std::string& code) {
-  return code.empty() ? text(name) : QStringLiteral("%1 [%2]").arg(text(name), text(code));
+  return code.empty() ? stockName(name)
+                      : QStringLiteral("%1 [%2]").arg(stockName(name), text(code));
 }
 
 QString sheetWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
@@ -30,7 +32,7 @@ QString sheetWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
   const QString size =
       lengthText(sheet.width, unit, false) + QStringLiteral(" × ") + lengthText(sheet.height, unit);
   return KitTr::tr("%n sheet(s) of %1, %2 (%3)", "", line.needed)
-      .arg(text(card.name), coded(sheet.name, sheet.code), size);
+      .arg(cardName(card), coded(sheet.name, sheet.code), size);
 }
 
 QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {

@@ -4,6 +4,7 @@
 
 #include "bridge/design_words.h"
 #include "bridge/label_text.h"
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "pages/template_pages.h"
@@ -25,7 +26,9 @@ std::string parameterValue(const ParameterSpec& spec, const Parameters& paramete
 }
 
 std::string cardWords(const Card& card) {
-  return labelText({"card", {card.name.empty() ? card.id : card.name, card.caliper}, {}},
+  return labelText({"card",
+                    {card.name.empty() ? card.id : cardName(card).toStdString(), card.caliper},
+                    {}},
                    Unit::Millimetre)
       .toStdString();
 }

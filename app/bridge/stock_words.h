@@ -1,0 +1,17 @@
+#pragma once
+
+#include <QString>
+#include <string>
+
+#include "fit/card.h"
+
+namespace creasewright {
+
+/// A card's name in the user's language. Cards that come with the program have a translation; a
+/// person's own stand as they are written.
+QString cardName(const Card& card);
+
+/// The same for a sheet or a supply.
+QString stockName(const std::string& name);
+
+}  // namespace creasewright
