@@ -1632,6 +1632,21 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%1   %2 × %3</source>
         <translation>%1   %2 × %3</translation>
     </message>
+    <message numerus="yes">
+        <source>%n fold(s) at one setting</source>
+        <translation>
+            <numerusform>%n Falz bei dieser Einstellung</numerusform>
+            <numerusform>%n Falze bei dieser Einstellung</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fold between %1 and %2</source>
+        <translation>Falz zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>Cut at %1</source>
+        <translation>Schnitt an %1</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ShelfModel</name>

@@ -32,6 +32,16 @@
     </message>
 </context>
 <context>
+    <name>creasewright::SheetView</name>
+    <message numerus="yes">
+        <source>%n fold(s) at one setting</source>
+        <translation>
+            <numerusform>%n fold at one setting</numerusform>
+            <numerusform>%n folds at one setting</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::ShelfWindow</name>
     <message numerus="yes">
         <source>%n design(s)</source>

@@ -5,36 +5,17 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
-#include "panels/hover_light.h"
+#include "session/places.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
 
-QStringList panelsOf(const Problem& problem, const BuiltDesign& built) {
-  QStringList named;
-  const auto add = [&](const std::string& name) {
-    for (const BuiltPiece& piece : built.pieces) {
-      if (piece.net.find(name)) {
-        named += text(name);
-        return;
-      }
-    }
-  };
-  add(problem.where);
-  for (const ProblemValue& value : problem.values) {
-    if (const auto* name = std::get_if<std::string>(&value)) {
-      add(*name);
-    }
-  }
-  if (problem.code == ProblemCode::CavityTooSmall && !built.pieces.empty() &&
-      built.pieces.front().cavity) {
-    add(built.pieces.front().cavity->panel);
-  }
-  return named;
-}
-
 ChecksPanel::ChecksPanel(DesignSession& session, QWidget* parent)
-    : QWidget(parent), session_(session), fine_(new QLabel(this)), list_(new QListWidget(this)) {
+    : QWidget(parent),
+      session_(session),
+      fine_(new QLabel(this)),
+      list_(new QListWidget(this)),
+      lights_(*list_, session.selection()) {
   fine_->setText(QStringLiteral("✓  ") + tr("All checks hold."));
   fine_->setProperty("fine", true);
   fine_->setAlignment(Qt::AlignTop);
@@ -50,9 +31,8 @@ ChecksPanel::ChecksPanel(DesignSession& session, QWidget* parent)
   layout->addStretch(0);
   connect(&session_, &DesignSession::changed, this, &ChecksPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ChecksPanel::showDesign);
-  connect(list_, &QListWidget::currentRowChanged, this, &ChecksPanel::showPlace);
-  connect(list_, &QListWidget::itemClicked, this, [this] { showPlace(list_->currentRow()); });
-  lightUnderMouse(*list_, session_);
+  connect(list_, &QListWidget::currentRowChanged, this, &ChecksPanel::askForParameter);
+  connect(list_, &QListWidget::itemClicked, this, [this] { askForParameter(list_->currentRow()); });
   showDesign();
 }
 
@@ -65,25 +45,24 @@ void ChecksPanel::showDesign() {
         new QListWidgetItem(lineIcon(warning ? QStringLiteral("mind") : QStringLiteral("problem")),
                             problemSentence(problem, session_.unit()), list_);
     item->setToolTip(tr("Click to see the place."));
-    item->setData(Qt::UserRole, panelsOf(problem, session_.built()));
+    item->setData(placeRole, rowPlace(placeOfProblem(session_.built(), problem)));
   }
   const int count = list_->count();
   fine_->setVisible(onlyWarnings(session_.problems()));
   list_->setVisible(count > 0);
+  lights_.tint();
   emit countChanged(count);
 }
 
-void ChecksPanel::showPlace(int row) {
+void ChecksPanel::askForParameter(int row) {
   const auto index = static_cast<std::size_t>(row);
   if (row < 0 || index >= session_.problems().size()) {
     return;
   }
-  const Problem problem = session_.problems()[index];
-  if (session_.design().parameters.has(problem.where)) {
-    emit parameterAsked(text(problem.where));
-    return;
+  const std::string where = session_.problems()[index].where;
+  if (session_.design().parameters.has(where)) {
+    emit parameterAsked(text(where));
   }
-  session_.pinHighlight(panelsOf(problem, session_.built()));
 }
 
 }  // namespace creasewright

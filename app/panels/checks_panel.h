@@ -2,6 +2,7 @@
 
 #include <QListWidget>
 
+#include "panels/row_lights.h"
 #include "session/design_session.h"
 
 class QLabel;
@@ -25,14 +26,12 @@ class ChecksPanel : public QWidget {
 
  private:
   void showDesign();
-  void showPlace(int row);
+  void askForParameter(int row);
 
   DesignSession& session_;
   QLabel* fine_;
   QListWidget* list_;
+  RowLights lights_;
 };
-
-/// Panels a problem is about; empty when it names none of the design's panels.
-QStringList panelsOf(const Problem& problem, const BuiltDesign& built);
 
 }  // namespace creasewright

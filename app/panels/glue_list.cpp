@@ -2,7 +2,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
-#include "panels/hover_light.h"
+#include "session/places.h"
 
 namespace creasewright {
 
@@ -11,18 +11,15 @@ GlueList::GlueList(DesignSession& session, QWidget* parent)
   setAccessibleName(tr("Glue plan"));
   setWordWrap(true);
   connect(&session_, &DesignSession::changed, this, &GlueList::showDesign);
-  connect(this, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
-    session_.pinHighlight(item != nullptr ? item->data(Qt::UserRole).toStringList()
-                                          : QStringList());
-  });
-  lightUnderMouse(*this, session_);
   showDesign();
 }
 
 void GlueList::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
-  for (const BuiltPiece& piece : session_.built().pieces) {
+  const BuiltDesign& built = session_.built();
+  for (std::size_t i = 0; i < built.pieces.size(); ++i) {
+    const BuiltPiece& piece = built.pieces[i];
     const auto& panels = piece.net.panels;
     for (const GlueArea& glue : piece.gluePlan) {
       const std::string& flap = panels[static_cast<std::size_t>(glue.panel)].id;
@@ -35,12 +32,13 @@ void GlueList::showDesign() {
                     .arg(panelTitle(flap), face, panelTitle(target), pieceTitle(glue.piece))
               : tr("%1, on its %2: stick to %3").arg(panelTitle(flap), face, panelTitle(target));
       auto* item = new QListWidgetItem(words, this);
-      item->setData(Qt::UserRole, QStringList{text(flap), text(target)});
+      item->setData(placeRole, rowPlace(placeOfGlue(built, static_cast<int>(i), glue)));
     }
   }
   if (count() == 0) {
     addItem(tr("This piece needs no adhesive."));
   }
+  lights_.tint();
 }
 
 }  // namespace creasewright

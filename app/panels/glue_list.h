@@ -2,6 +2,7 @@
 
 #include <QListWidget>
 
+#include "panels/row_lights.h"
 #include "session/design_session.h"
 
 namespace creasewright {
@@ -17,6 +18,7 @@ class GlueList : public QListWidget {
   void showDesign();
 
   DesignSession& session_;
+  RowLights lights_{*this, session_.selection()};
 };
 
 }  // namespace creasewright

@@ -43,6 +43,17 @@ void LengthRow::setNote(const QString& note) {
 
 void LengthRow::setComplaint(const QString& sentence) { field_->setComplaint(sentence); }
 
+void LengthRow::setLit(bool lit) {
+  if (field_->property("lit").toBool() != lit) {
+    field_->setProperty("lit", lit);
+    field_->style()->unpolish(field_);
+    field_->style()->polish(field_);
+  }
+}
+
+void LengthRow::enterEvent(QEnterEvent*) { emit pointedAt(true); }
+void LengthRow::leaveEvent(QEvent*) { emit pointedAt(false); }
+
 void LengthRow::showNote() {
   const bool wrong = !sentence_.isEmpty();
   line_->setText(wrong ? sentence_ : note_);

@@ -21,6 +21,15 @@ class LengthRow : public QWidget {
   /// Shows a problem instead of the note; empty brings the note back. What the field itself cannot
   /// read comes before both.
   void setComplaint(const QString& sentence);
+  /// Tinted: what it measures is lit elsewhere.
+  void setLit(bool lit);
+
+ signals:
+  void pointedAt(bool in);  ///< the mouse has come or gone
+
+ protected:
+  void enterEvent(QEnterEvent* event) override;
+  void leaveEvent(QEvent* event) override;
 
  private:
   void showNote();

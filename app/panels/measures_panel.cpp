@@ -6,7 +6,7 @@
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
-#include "panels/affected_panels.h"
+#include "session/places.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -17,6 +17,7 @@ MeasuresPanel::MeasuresPanel(DesignSession& session, QWidget* parent)
   layout_->setSpacing(8);
   connect(&session_, &DesignSession::changed, this, &MeasuresPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &MeasuresPanel::showUnit);
+  connect(&session_.selection(), &Selection::changed, this, &MeasuresPanel::showLit);
   showDesign();
 }
 
@@ -53,8 +54,15 @@ void MeasuresPanel::makeRows() {
     changeParameter(session_, key.toStdString(), raw);
   });
   connect(rows_, &ParameterRows::focused, this, [this](const QString& key, bool in) {
-    session_.pinHighlight(in ? affectedPanels(session_.design(), key.toStdString())
-                             : QStringList());
+    Selection& selection = session_.selection();
+    if (in) {
+      selection.keep(placeOf(key.toStdString()));
+    } else if (selection.kept().measure == key) {
+      selection.keep({});
+    }
+  });
+  connect(rows_, &ParameterRows::pointedAt, this, [this](const QString& key, bool in) {
+    session_.selection().hover(in ? placeOf(key.toStdString()) : Place());
   });
   rows_->setUnit(session_.unit());
 }
@@ -64,9 +72,29 @@ void MeasuresPanel::showDesign() {
   if (rows_ == nullptr) {
     return;
   }
+  places_.clear();
   const Design& design = session_.design();
   rows_->setValues(design.parameters, stepOf(design.grid, session_.unit()));
   showNotes();
+  showLit();
+}
+
+void MeasuresPanel::showLit() {
+  if (rows_ == nullptr || styleId_ != session_.design().styleId) {
+    return;
+  }
+  const Place& lit = session_.selection().lit();
+  for (const std::string& key : rows_->lengthKeys()) {
+    rows_->setLit(key, !lit.isEmpty() && lights(lit, placeOf(key)));
+  }
+}
+
+/// Building the design anew for each measure takes a moment: only for what is pointed at.
+const Place& MeasuresPanel::placeOf(const std::string& key) {
+  const auto known = places_.find(key);
+  return known != places_.end()
+             ? known->second
+             : places_.emplace(key, placeOfMeasure(session_.design(), key)).first->second;
 }
 
 void MeasuresPanel::showUnit(Unit unit) {

@@ -1,6 +1,7 @@
 #pragma once
 
 #include <QWidget>
+#include <map>
 #include <string>
 
 #include "panels/parameter_rows.h"
@@ -30,11 +31,14 @@ class MeasuresPanel : public QWidget {
   void showNotes();
   [[nodiscard]] QString noteFor(const std::string& key) const;
   [[nodiscard]] QString complaintFor(const std::string& key) const;
+  void showLit();
+  const Place& placeOf(const std::string& key);
 
   DesignSession& session_;
   QVBoxLayout* layout_;
   std::string styleId_;
   ParameterRows* rows_ = nullptr;
+  std::map<std::string, Place> places_;  // found when they are asked for
 };
 
 }  // namespace creasewright

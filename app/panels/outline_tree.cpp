@@ -7,7 +7,7 @@
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "net/whole_panels.h"
-#include "panels/hover_light.h"
+#include "session/places.h"
 
 namespace creasewright {
 
@@ -41,24 +41,22 @@ OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
   setAccessibleName(tr("Panels of the net"));
   connect(&session_, &DesignSession::changed, this, &OutlineTree::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &OutlineTree::showDesign);
-  connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
-    session_.pinHighlight(item != nullptr ? item->data(0, Qt::UserRole).toStringList()
-                                          : QStringList());
-  });
-  lightUnderMouse(*this, session_);
   showDesign();
 }
 
 void OutlineTree::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
-  for (const BuiltPiece& piece : session_.built().pieces) {
-    addPiece(piece);
+  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) {
+    addPiece(static_cast<int>(i));
   }
   expandAll();
+  lights_.tint();
 }
 
-void OutlineTree::addPiece(const BuiltPiece& piece) {
+void OutlineTree::addPiece(int index) {
+  const BuiltDesign& built = session_.built();
+  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(index)];
   const Net& net = piece.net;
   const std::vector<int> whole = wholePanels(net);
   std::vector<QTreeWidgetItem*> items;  // a parent comes before its children
@@ -72,13 +70,11 @@ void OutlineTree::addPiece(const BuiltPiece& piece) {
     auto* item = crease != nullptr
                      ? new QTreeWidgetItem(items[static_cast<std::size_t>(crease->parent)])
                      : new QTreeWidgetItem(this);
-    QStringList ids;
     Polygon corners;  // in the frame of the first strip
     for (std::size_t k = i; k < net.panels.size(); ++k) {
       if (whole[k] != static_cast<int>(i)) {
         continue;
       }
-      ids.append(text(net.panels[k].id));
       const Transform seen = piece.flat.frames[i].inverse().after(piece.flat.frames[k]);
       for (const Point& p : net.panels[k].outline) {
         const Point3 at = seen.apply(p);
@@ -88,7 +84,11 @@ void OutlineTree::addPiece(const BuiltPiece& piece) {
     item->setText(0, panelTitle(net.panels[i].id));
     item->setText(1, sizeText(corners, session_.unit()));
     item->setText(2, foldText(crease));
-    item->setData(0, Qt::UserRole, ids);
+    item->setData(0, placeRole, rowPlace(placeOfPanel(built, index, static_cast<int>(i))));
+    if (crease != nullptr && crease->kind != CreaseKind::Flat) {
+      const auto number = static_cast<int>(crease - net.creases.data());
+      item->setData(0, alsoLitRole, rowPlace(placeOfCreases(built, index, {number})));
+    }
     items.push_back(item);
   }
 }

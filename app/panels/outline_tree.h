@@ -2,6 +2,7 @@
 
 #include <QTreeWidget>
 
+#include "panels/row_lights.h"
 #include "session/design_session.h"
 
 namespace creasewright {
@@ -16,9 +17,10 @@ class OutlineTree : public QTreeWidget {
 
  private:
   void showDesign();
-  void addPiece(const BuiltPiece& piece);
+  void addPiece(int index);
 
   DesignSession& session_;
+  RowLights lights_{*this, session_.selection()};
 };
 
 }  // namespace creasewright

@@ -47,6 +47,7 @@ void ParameterRows::addLength(const ParameterSpec& spec) {
           [this, key](Length value) { emit edited(key, value.nm()); });
   connect(&row->field(), &LengthEdit::focused, this,
           [this, key](bool in) { emit focused(key, in); });
+  connect(row, &LengthRow::pointedAt, this, [this, key](bool in) { emit pointedAt(key, in); });
   lengths_[std::string(spec.key)] = row;
   layout_->addWidget(row);
 }
@@ -125,6 +126,8 @@ void ParameterRows::setNote(const std::string& key, const QString& note) {
 void ParameterRows::setComplaint(const std::string& key, const QString& sentence) {
   lengths_.at(key)->setComplaint(sentence);
 }
+
+void ParameterRows::setLit(const std::string& key, bool lit) { lengths_.at(key)->setLit(lit); }
 
 std::vector<std::string> ParameterRows::lengthKeys() const {
   std::vector<std::string> keys;

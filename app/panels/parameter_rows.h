@@ -27,6 +27,7 @@ class ParameterRows : public QWidget {
   void setUnit(Unit unit);
   void setNote(const std::string& key, const QString& note);
   void setComplaint(const std::string& key, const QString& sentence);
+  void setLit(const std::string& key, bool lit);
   [[nodiscard]] std::vector<std::string> lengthKeys() const;
   /// The field of a length parameter, or nullptr.
   [[nodiscard]] LengthEdit* lengthField(const std::string& key);
@@ -34,6 +35,7 @@ class ParameterRows : public QWidget {
  signals:
   void edited(const QString& key, qint64 raw);
   void focused(const QString& key, bool in);
+  void pointedAt(const QString& key, bool in);
 
  private:
   void addRow(const ParameterSpec& spec);

@@ -4,9 +4,9 @@
 
 #include "bridge/label_text.h"
 #include "bridge/style_text.h"
+#include "bridge/text.h"
 #include "pages/score_text.h"
-#include "panels/hover_light.h"
-#include "panels/lit_panels.h"
+#include "session/places.h"
 
 namespace creasewright {
 
@@ -23,26 +23,37 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   setAccessibleName(tr("Score plan"));
   connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ScoreList::showDesign);
-  connect(this, &QTreeWidget::currentItemChanged, this, [this](QTreeWidgetItem* item) {
-    session_.pinHighlight(item != nullptr ? item->data(0, Qt::UserRole).toStringList()
-                                          : QStringList());
+  connect(this, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) {
+    if (item->checkState(0) == Qt::Checked) {
+      done_.insert(tickOf(*item));
+    } else {
+      done_.remove(tickOf(*item));
+    }
   });
-  lightUnderMouse(*this, session_);
   showDesign();
+}
+
+/// What a row says, with its heading and style: the same reading again is ticked still.
+QString ScoreList::tickOf(const QTreeWidgetItem& row) const {
+  const QString heading = row.parent() != nullptr ? row.parent()->text(0) : QString();
+  return QStringList{text(session_.design().styleId), heading, row.text(0)}.join(QLatin1Char('\n'));
 }
 
 void ScoreList::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
-  for (const BuiltPiece& piece : session_.built().pieces) {
-    addPlan(piece);
+  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) {
+    addPlan(static_cast<int>(i));
   }
   expandAll();
+  lights_.tint();
 }
 
-void ScoreList::addPlan(const BuiltPiece& piece) {
+void ScoreList::addPlan(int index) {
+  const BuiltDesign& built = session_.built();
+  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(index)];
   const Unit unit = session_.unit();
-  const bool several = session_.built().pieces.size() > 1;
+  const bool several = built.pieces.size() > 1;
   QTreeWidgetItem* heading = nullptr;
   for (const ScoreSection& section :
        scoreText(piece.scorePlan, piece.flat.width, piece.flat.height)) {
@@ -57,7 +68,9 @@ void ScoreList::addPlan(const BuiltPiece& piece) {
     for (std::size_t i = 0; i < section.lines.size(); ++i) {
       auto* line = heading != nullptr ? new QTreeWidgetItem(heading) : new QTreeWidgetItem(this);
       line->setText(0, labelText(section.lines[i], unit));
-      line->setData(0, Qt::UserRole, panelsAlong(piece, section.places[i]));
+      line->setFlags(line->flags() | Qt::ItemIsUserCheckable);
+      line->setCheckState(0, done_.contains(tickOf(*line)) ? Qt::Checked : Qt::Unchecked);
+      line->setData(0, placeRole, rowPlace(placeOfLines(built, index, section.places[i])));
     }
   }
 }

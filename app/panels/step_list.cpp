@@ -3,9 +3,8 @@
 #include <QShowEvent>
 
 #include "guide/make_guide.h"
-#include "panels/hover_light.h"
-#include "panels/lit_panels.h"
 #include "papers/guide/guide_words.h"
+#include "session/places.h"
 
 namespace creasewright {
 
@@ -15,11 +14,6 @@ StepList::StepList(DesignSession& session, QWidget* parent)
   setWordWrap(true);
   connect(&session_, &DesignSession::changed, this, &StepList::refresh);
   connect(&session_, &DesignSession::unitChanged, this, &StepList::refresh);
-  connect(this, &QListWidget::currentItemChanged, this, [this](QListWidgetItem* item) {
-    session_.pinHighlight(item != nullptr ? item->data(Qt::UserRole).toStringList()
-                                          : QStringList());
-  });
-  lightUnderMouse(*this, session_);
 }
 
 /// A list nobody sees need not keep up.
@@ -52,8 +46,9 @@ void StepList::showDesign() {
         tr("%1  %2: %3", "number, title and text of a step")
             .arg(QString::number(i + 1), step.title, step.sentences.join(QLatin1Char(' '))),
         this);
-    item->setData(Qt::UserRole, panelsOfStep(guide.steps[i], built));
+    item->setData(placeRole, rowPlace(placeOfStep(built, guide.steps[i])));
   }
+  lights_.tint();
 }
 
 }  // namespace creasewright

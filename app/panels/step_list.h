@@ -2,6 +2,7 @@
 
 #include <QListWidget>
 
+#include "panels/row_lights.h"
 #include "session/design_session.h"
 
 namespace creasewright {
@@ -21,6 +22,7 @@ class StepList : public QListWidget {
   void showDesign();
 
   DesignSession& session_;
+  RowLights lights_{*this, session_.selection()};
   bool stale_ = true;
 };
 

@@ -58,7 +58,15 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   connect(back, &QToolButton::clicked, this, [this] { stepStage(-1); });
   connect(forward, &QToolButton::clicked, this, [this] { stepStage(1); });
   connect(&session_, &DesignSession::changed, this, &FoldPanel::designChanged);
+  connect(&session_.selection(), &Selection::chosen, this, &FoldPanel::goTo);
   designChanged();
+}
+
+/// To the moment at which what was chosen is done.
+void FoldPanel::goTo(const Place& place) {
+  if (place.progress >= 0 && (place.piece < 0 || place.piece == piece_)) {
+    slider_->setValue(static_cast<int>(std::lround(place.progress * slider_->maximum())));
+  }
 }
 
 void FoldPanel::showPiece(int index) {

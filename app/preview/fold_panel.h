@@ -24,6 +24,7 @@ class FoldPanel : public QWidget {
 
  private:
   void designChanged();
+  void goTo(const Place& place);
   void sliderMoved(int value);
   /// Goes to the end of the stage before or after the present one.
   void stepStage(int by);

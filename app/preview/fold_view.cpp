@@ -1,5 +1,6 @@
 #include "preview/fold_view.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -7,9 +8,10 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/text.h"
 #include "folding/loop_closure.h"
 #include "folding/surfaces/upright.h"
-#include "preview/paint_fold.h"
+#include "session/places.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -41,10 +43,11 @@ FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), s
   setFocusPolicy(Qt::StrongFocus);
   setMinimumSize(200, 150);
   setCursor(Qt::OpenHandCursor);
+  setMouseTracking(true);
   setAccessibleName(tr("Folded piece"));
   setToolTip(tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view."));
   connect(&session_, &DesignSession::changed, this, &FoldView::redraw);
-  connect(&session_, &DesignSession::highlightChanged, this, qOverload<>(&QWidget::update));
+  connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
 }
 
 void FoldView::setProgress(double progress) {
@@ -63,36 +66,102 @@ void FoldView::resetView() {
   redraw();
 }
 
+const BuiltPiece* FoldView::piece() const {
+  const auto& pieces = session_.built().pieces;
+  return pieces.empty() ? nullptr
+                        : &pieces[std::min(static_cast<std::size_t>(piece_), pieces.size() - 1)];
+}
+
+void FoldView::makePicture() {
+  const BuiltPiece& shown = *piece();
+  // What goes onto the box does so when it is finished.
+  shown_ = progress_ < 1 ? Dressed{shown.net, foldedPose(shown.net, progress_)}
+                         : dressed(session_.built(), shown);
+  const Point3 up = uprightOf(shown);
+  picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up);
+  reach_ = reachOf(shown_.net, shown_.pose);
+}
+
+FoldPlace FoldView::place() const {
+  constexpr double margin = 16;
+  return {reach_, QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_};
+}
+
+FoldLight FoldView::light() const {
+  const Place& lit = session_.selection().lit();
+  const BuiltPiece& shown = *piece();
+  if (lit.piece >= 0 && &session_.built().pieces[static_cast<std::size_t>(lit.piece)] != &shown) {
+    return {};
+  }
+  if (lit.creases.empty()) {
+    return {lit.panels, {}};
+  }
+  const Point3 up = uprightOf(shown);
+  const Camera eye = camera(frontView(view_, up), up);
+  FoldLight out;
+  for (const int number : lit.creases) {
+    const Crease& crease = shown.net.creases[static_cast<std::size_t>(number)];
+    const Transform& frame = shown_.pose[static_cast<std::size_t>(crease.parent)];
+    out.lines.push_back(
+        {eye.project(frame.apply(crease.onParent.a)), eye.project(frame.apply(crease.onParent.b))});
+  }
+  return out;
+}
+
+Place FoldView::placeAt(QPointF pixel) {
+  if (piece() == nullptr) {
+    return {};
+  }
+  if (!picture_) {
+    makePicture();
+  }
+  const int panel = panelSeenAt(*picture_, place(), pixel);
+  if (panel < 0) {
+    return {};
+  }
+  // The box's own panels come first, then those of what it is dressed with.
+  const auto& pieces = session_.built().pieces;
+  if (panel < static_cast<int>(piece()->net.panels.size())) {
+    return placeOfPanel(session_.built(), static_cast<int>(piece() - pieces.data()), panel);
+  }
+  return {.panels = {text(shown_.net.panels[static_cast<std::size_t>(panel)].id)}};
+}
+
 void FoldView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  const auto& pieces = session_.built().pieces;
-  if (pieces.empty()) {
+  if (piece() == nullptr) {
     return;
   }
-  const auto index = std::min(static_cast<std::size_t>(piece_), pieces.size() - 1);
-  const Piece& piece = pieces[index];
   if (!picture_) {
-    // What goes onto the box does so when it is finished.
-    shown_ = progress_ < 1 ? Dressed{piece.net, foldedPose(piece.net, progress_)}
-                           : dressed(session_.built(), pieces[index]);
-    const Point3 up = uprightOf(piece);
-    picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up);
-    reach_ = reachOf(shown_.net, shown_.pose);
+    makePicture();
   }
-  constexpr double margin = 16;
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintFold(painter, *picture_, reach_, shown_.net,
-            QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_, session_.highlight());
+  paintFold(painter, *picture_, place(), shown_.net, light());
 }
 
-void FoldView::mousePressEvent(QMouseEvent* event) { last_ = event->position(); }
+void FoldView::mousePressEvent(QMouseEvent* event) {
+  last_ = event->position();
+  pressed_ = last_;
+}
 
 void FoldView::mouseMoveEvent(QMouseEvent* event) {
+  if (event->buttons() == Qt::NoButton) {
+    session_.selection().hover(placeAt(event->position()));
+    return;
+  }
   const QPointF by = event->position() - last_;
   last_ = event->position();
   turn(by.x() * degreesPerPixel, by.y() * degreesPerPixel);
 }
+
+void FoldView::mouseReleaseEvent(QMouseEvent* event) {
+  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance()) {
+    session_.selection().keep(placeAt(event->position()));
+  }
+}
+
+void FoldView::leaveEvent(QEvent*) { session_.selection().hover({}); }
 
 void FoldView::wheelEvent(QWheelEvent* event) {
   zoom_ = std::clamp(zoom_ * std::pow(1.15, event->angleDelta().y() / 120.0), 0.3, 8.0);

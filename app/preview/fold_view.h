@@ -5,12 +5,15 @@
 
 #include "folding/surfaces/scene.h"
 #include "pages/dressing.h"
+#include "preview/paint_fold.h"
 #include "session/design_session.h"
 
 namespace creasewright {
 
 /// The folded piece, turned freely: drag with the mouse, arrow keys by 5 degrees, Home for the
-/// standard view, wheel to come closer.
+/// standard view, wheel to come closer. The face under the mouse is lit in all views, a click keeps
+/// it. The face under the mouse is lit in all views; a click keeps
+/// it.
 class FoldView : public QWidget {
   Q_OBJECT
 
@@ -28,6 +31,8 @@ class FoldView : public QWidget {
   void paintEvent(QPaintEvent* event) override;
   void mousePressEvent(QMouseEvent* event) override;
   void mouseMoveEvent(QMouseEvent* event) override;
+  void mouseReleaseEvent(QMouseEvent* event) override;
+  void leaveEvent(QEvent* event) override;
   void wheelEvent(QWheelEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
   [[nodiscard]] QSize sizeHint() const override { return {420, 320}; }
@@ -35,6 +40,12 @@ class FoldView : public QWidget {
  private:
   void turn(double turnDegrees, double tiltDegrees);
   void redraw();
+  void makePicture();
+  [[nodiscard]] const BuiltPiece* piece() const;
+  [[nodiscard]] FoldPlace place() const;
+  [[nodiscard]] FoldLight light() const;
+  /// What is seen at a pixel, as all views know it.
+  [[nodiscard]] Place placeAt(QPointF pixel);
 
   DesignSession& session_;
   View view_ = standardView();
@@ -42,6 +53,7 @@ class FoldView : public QWidget {
   double zoom_ = 1;
   int piece_ = 0;
   QPointF last_;
+  QPointF pressed_;
   Dressed shown_;                       // the net in the picture
   double reach_ = 0;                    // mm across the picture at most, however it is turned
   std::optional<FoldPicture> picture_;  // made anew when something changed

@@ -1,6 +1,8 @@
 #include "preview/paint_fold.h"
 
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
@@ -36,6 +38,20 @@ QColor facetColour(const Facet& facet, bool lit) {
                           static_cast<float>(card.blueF() * 0.55 + halo.blueF() * 0.45));
 }
 
+/// Whether a visible part lies on a line of the picture.
+bool isPartOf(const Segment& part, const Segment& line) {
+  constexpr double near = 0.05;  // mm
+  const double length = distance(line.a, line.b);
+  if (length < near) {
+    return false;
+  }
+  const Point along = (line.b - line.a) / length;
+  return std::ranges::all_of(std::array{part.a, part.b}, [&](Point p) {
+    const double at = dot(p - line.a, along);
+    return std::abs(dot(p - line.a, turnLeft(along))) < near && at > -near && at < length + near;
+  });
+}
+
 QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   QPolygonF out;
   for (const Point& p : outline) {
@@ -46,12 +62,13 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
 
 }  // namespace
 
-void paintFold(QPainter& painter, const FoldPicture& picture, double reach, const Net& net,
-               const QRectF& room, double zoom, const QStringList& highlight) {
-  const QTransform place = placing(picture.extent, reach, room, zoom);
+void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
+               const Net& net, const FoldLight& light) {
+  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
   for (const Facet& facet : picture.facets) {
-    const bool lit = facet.panel >= 0 &&
-                     highlight.contains(text(net.panels[static_cast<std::size_t>(facet.panel)].id));
+    const bool lit =
+        facet.panel >= 0 &&
+        light.panels.contains(text(net.panels[static_cast<std::size_t>(facet.panel)].id));
     const QColor colour = facetColour(facet, lit);
     // A hairline of the same colour closes the seams between neighbouring facets.
     painter.setPen(QPen(colour, 0.7));
@@ -66,6 +83,26 @@ void paintFold(QPainter& painter, const FoldPicture& picture, double reach, cons
     painter.drawLine(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
                      place.map(QPointF(edge.line.b.x, edge.line.b.y)));
   }
+  painter.setPen(QPen(lightTheme().halo, 3, Qt::SolidLine, Qt::RoundCap));
+  for (const VisibleEdge& edge : picture.edges) {
+    if (std::ranges::any_of(light.lines,
+                            [&](const Segment& line) { return isPartOf(edge.line, line); })) {
+      painter.drawLine(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
+                       place.map(QPointF(edge.line.b.x, edge.line.b.y)));
+    }
+  }
+}
+
+int panelSeenAt(const FoldPicture& picture, const FoldPlace& where, QPointF pixel) {
+  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
+  const QPointF at = place.inverted().map(pixel);
+  // What is painted later hides what is under it.
+  for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet) {
+    if (locate({at.x(), at.y()}, facet->outline) != Side::Outside) {
+      return facet->panel;
+    }
+  }
+  return -1;
 }
 
 }  // namespace creasewright

@@ -2,15 +2,32 @@
 
 #include <QPainter>
 #include <QStringList>
+#include <vector>
 
 #include "folding/surfaces/scene.h"
 #include "net/net.h"
 
 namespace creasewright {
 
-/// Paints the picture of a folded net into `room`, as large as it fits times `zoom`; panels named
-/// in `highlight` are tinted.
-void paintFold(QPainter& painter, const FoldPicture& picture, double reach, const Net& net,
-               const QRectF& room, double zoom, const QStringList& highlight);
+/// Where the picture of a folded net stands on screen: in the middle of `room`, as large as it fits
+/// times `zoom`; `reach` is how wide it is at most, however it is turned (mm).
+struct FoldPlace {
+  double reach = 1;
+  QRectF room;
+  double zoom = 1;
+};
+
+/// What is lit in it: panels by id, or lines in picture coordinates (mm), of which the visible
+/// parts are drawn.
+struct FoldLight {
+  QStringList panels;
+  std::vector<Segment> lines;
+};
+
+void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& place,
+               const Net& net, const FoldLight& light);
+
+/// Index into the net's panels of the face that is seen at `pixel`; -1 for none, or a solid.
+int panelSeenAt(const FoldPicture& picture, const FoldPlace& place, QPointF pixel);
 
 }  // namespace creasewright

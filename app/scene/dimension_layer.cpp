@@ -54,6 +54,8 @@ void addUpright(std::vector<DimensionLabel>& out, const BuiltPiece& piece,
     next.leader << QPointF(pixels[i], edge) << QPointF(pixels[i], edge + straight)
                 << QPointF(places[i], edge + straight + slope) << QPointF(places[i], end);
     next.box.moveCenter({places[i], end + 2 + next.box.width() / 2});
+    next.ofScore = true;
+    next.mm = distances[i];
     out.push_back(next);
   }
 }
@@ -74,6 +76,8 @@ void addLevel(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
     next.leader << QPointF(edge, pixels[i]) << QPointF(edge - straight, pixels[i])
                 << QPointF(edge - straight - slope, places[i]) << QPointF(end, places[i]);
     next.box.moveCenter({end - 2 - next.box.width() / 2, places[i]});
+    next.ofScore = true;
+    next.mm = distances[i];
     out.push_back(next);
   }
 }
@@ -117,9 +121,15 @@ double dimensionRoom(const QFontMetricsF& metrics) {
   return gap + 2 * straight + slope + 4 + metrics.horizontalAdvance(QStringLiteral("~000.00"));
 }
 
-void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& labels) {
+void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& labels,
+                     const std::function<bool(const DimensionLabel&)>& isLit) {
   painter.save();
   for (const DimensionLabel& label : labels) {
+    if (isLit(label)) {
+      QColor halo = theme().halo;
+      halo.setAlpha(90);
+      painter.fillRect(label.area().adjusted(-2, -1, 2, 1), halo);
+    }
     painter.setPen(QPen(theme().hairline.darker(theme().dark ? 70 : 120), 1));
     painter.drawPolyline(label.leader);
     painter.setPen(theme().quietInk);

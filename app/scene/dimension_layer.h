@@ -2,6 +2,7 @@
 
 #include <QPainter>
 #include <QString>
+#include <functional>
 #include <vector>
 
 #include "document/build.h"
@@ -13,8 +14,10 @@ namespace creasewright {
 struct DimensionLabel {
   QString words;
   QPolygonF leader;
-  QRectF box;           ///< of the upright text before turning
-  bool turned = false;  ///< reads from bottom to top
+  QRectF box;            ///< of the upright text before turning
+  bool turned = false;   ///< reads from bottom to top
+  bool ofScore = false;  ///< else of the blank
+  double mm = 0;         ///< of a score: from the left (turned) or the bottom
   /// The place the label takes on screen.
   [[nodiscard]] QRectF area() const;
 };
@@ -27,6 +30,8 @@ std::vector<DimensionLabel> layDimensions(const BuiltPiece& piece, const SheetCa
 /// Room in pixels the labels want on the left and below.
 double dimensionRoom(const QFontMetricsF& metrics);
 
-void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& labels);
+/// `isLit` says which labels are tinted.
+void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& labels,
+                     const std::function<bool(const DimensionLabel&)>& isLit);
 
 }  // namespace creasewright

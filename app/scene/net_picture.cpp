@@ -11,6 +11,8 @@ namespace creasewright {
 
 namespace {
 
+constexpr double litWidth = 7;  // pixels
+
 QRectF sheetRect(const BuiltPiece& piece, const SheetCamera& camera) {
   return {camera.toScreen(Point{0, piece.flat.height}),
           camera.toScreen(Point{piece.flat.width, 0})};
@@ -69,10 +71,18 @@ void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera&
 }
 
 void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
-                    const QStringList& highlight) {
+                    const Place& lit) {
   QColor halo = lightTheme().halo;
+  if (!lit.lines.empty()) {
+    halo.setAlpha(150);
+    painter.setPen(QPen(halo, litWidth, Qt::SolidLine, Qt::RoundCap));
+    for (const Segment& line : lit.lines) {
+      painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
+    }
+    return;
+  }
   for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
-    if (!highlight.contains(text(piece.net.panels[i].id))) {
+    if (!lit.panels.contains(text(piece.net.panels[i].id))) {
       continue;
     }
     halo.setAlpha(70);
@@ -96,8 +106,8 @@ void paintSheet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& c
 }
 
 void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
-              const QStringList& highlight) {
-  paintHighlight(painter, piece, camera, highlight);
+              const Place& lit) {
+  paintHighlight(painter, piece, camera, lit);
   paintGlue(painter, piece, camera);
   paintCreases(painter, piece, camera);
   painter.setPen(screenPen(Role::Cut, camera.scale()));

@@ -1,19 +1,19 @@
 #pragma once
 
 #include <QPainter>
-#include <QStringList>
 
 #include "document/build.h"
 #include "scene/sheet_camera.h"
+#include "session/place.h"
 
 namespace creasewright {
 
 /// The blank lying on the bench with a soft shadow; waste hatched.
 void paintSheet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera);
 
-/// Cuts, scores and glue areas of the net, and a halo on the panels named in `highlight`.
+/// Cuts, scores and glue areas of the net, and a halo on what is lit: its lines, else its panels.
 void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
-              const QStringList& highlight);
+              const Place& lit);
 
 /// Index of the panel at `at` (blank coordinates), or -1.
 int panelAt(const BuiltPiece& piece, Point at);

@@ -1,5 +1,6 @@
 #include "scene/sheet_view.h"
 
+#include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
 #include <QPainter>
@@ -10,6 +11,7 @@
 #include "bridge/text.h"
 #include "scene/net_picture.h"
 #include "scene/ruler.h"
+#include "scene/under_mouse.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -35,7 +37,7 @@ SheetView::SheetView(DesignSession& session, QWidget* parent) : QWidget(parent),
   setAccessibleDescription(tr("The panels are listed as text under “Panels”."));
   connect(&session_, &DesignSession::changed, this, &SheetView::designChanged);
   connect(&session_, &DesignSession::unitChanged, this, qOverload<>(&QWidget::update));
-  connect(&session_, &DesignSession::highlightChanged, this, qOverload<>(&QWidget::update));
+  connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
 }
 
 void SheetView::zoomIn() { zoom(zoomStep, bench().center()); }
@@ -55,7 +57,7 @@ void SheetView::fit() {
 
 void SheetView::showPiece(int index) {
   piece_ = index;
-  hoveredPanel_ = -1;
+  hovered_ = {};
   fit();
 }
 
@@ -76,9 +78,11 @@ void SheetView::paintEvent(QPaintEvent*) {
     painter.setClipRect(bench());
     painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
     paintSheet(painter, *shown, camera_);
-    paintNet(painter, *shown, camera_, session_.highlight());
+    const Place& lit = session_.selection().lit();
+    paintNet(painter, *shown, camera_, lit.piece < 0 || lit.piece == piece_ ? lit : Place());
     painter.setFont(labelFont(*this));
-    paintDimensions(painter, dimensionLabels());
+    paintDimensions(painter, dimensionLabels(),
+                    [this](const DimensionLabel& label) { return isLit(label); });
     painter.restore();
     paintName(painter);
   }
@@ -100,6 +104,7 @@ void SheetView::wheelEvent(QWheelEvent* event) {
 
 void SheetView::mousePressEvent(QMouseEvent* event) {
   dragFrom_ = event->position();
+  pressed_ = event->position();
   setCursor(Qt::ClosedHandCursor);
 }
 
@@ -111,15 +116,18 @@ void SheetView::mouseMoveEvent(QMouseEvent* event) {
   hover(event->position());
 }
 
-void SheetView::mouseReleaseEvent(QMouseEvent*) {
+void SheetView::mouseReleaseEvent(QMouseEvent* event) {
   dragFrom_.reset();
   unsetCursor();
+  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance()) {
+    session_.selection().keep(placeAt(event->position()));
+  }
 }
 
 void SheetView::leaveEvent(QEvent*) {
   mouse_.reset();
-  hoveredPanel_ = -1;
-  session_.hoverHighlight({});
+  hovered_ = {};
+  session_.selection().hover({});
   emit hovered({});
   update();
 }
@@ -169,23 +177,57 @@ void SheetView::pan(QPointF by) {
   update();
 }
 
+Place SheetView::placeAt(QPointF at) const {
+  if (piece() == nullptr) {
+    return {};
+  }
+  const BuiltDesign& built = session_.built();
+  if (bench().contains(at)) {
+    return placeUnder(at, built, piece_, camera_, dimensionLabels());
+  }
+  const bool beside = at.x() < bench().left() || at.x() > bench().right();
+  const Point there = camera_.toSheet(at);
+  return placeAtTick(beside ? there.y : there.x, !beside, lineReach / camera_.scale(), built,
+                     piece_);
+}
+
+QString SheetView::wordsOf(const Place& place) const {
+  if (place.panels.isEmpty()) {
+    return {};
+  }
+  if (place.creases.empty()) {
+    const QString panel = panelTitle(place.panels.front().toStdString());
+    return place.lines.empty() ? panel : tr("Cut at %1").arg(panel);
+  }
+  if (place.creases.size() > 1) {
+    return tr("%n fold(s) at one setting", "", static_cast<int>(place.creases.size()));
+  }
+  return tr("Fold between %1 and %2")
+      .arg(panelTitle(place.panels.front().toStdString()),
+           panelTitle(place.panels.back().toStdString()));
+}
+
+bool SheetView::isLit(const DimensionLabel& label) const {
+  const Place& lit = session_.selection().lit();
+  if (!label.ofScore || lit.creases.empty() || (lit.piece >= 0 && lit.piece != piece_)) {
+    return false;
+  }
+  return lights(lit, placeAtTick(label.mm, label.turned, 1e-3, session_.built(), piece_));
+}
+
 void SheetView::hover(QPointF at) {
   mouse_ = at;
-  const BuiltPiece* shown = piece();
-  const int panel =
-      shown != nullptr && bench().contains(at) ? panelAt(*shown, camera_.toSheet(at)) : -1;
-  if (panel != hoveredPanel_) {
-    hoveredPanel_ = panel;
-    const QString id =
-        panel < 0 ? QString() : text(shown->net.panels[static_cast<std::size_t>(panel)].id);
-    session_.hoverHighlight(panel < 0 ? QStringList() : QStringList(id));
-    emit hovered(panel < 0 ? QString() : panelTitle(id.toStdString()));
+  Place place = placeAt(at);
+  if (place != hovered_) {
+    hovered_ = std::move(place);
+    session_.selection().hover(hovered_);
+    emit hovered(wordsOf(hovered_));
   }
   update();
 }
 
 void SheetView::designChanged() {
-  hoveredPanel_ = -1;
+  hovered_ = {};
   if (piece_ >= static_cast<int>(session_.built().pieces.size())) {
     piece_ = 0;
   }
@@ -225,10 +267,13 @@ void SheetView::paintRulers(QPainter& painter) {
 /// A chip naming the panel under the mouse, at the upper left.
 void SheetView::paintName(QPainter& painter) {
   const BuiltPiece* shown = piece();
-  if (shown == nullptr || hoveredPanel_ < 0) {
+  const auto panel = shown == nullptr || hovered_.panels.isEmpty() || !hovered_.creases.empty()
+                         ? std::nullopt
+                         : shown->net.find(hovered_.panels.front().toStdString());
+  if (!panel) {
     return;
   }
-  const auto index = static_cast<std::size_t>(hoveredPanel_);
+  const auto index = static_cast<std::size_t>(*panel);
   const Bounds box = bounds(shown->flat.panels[index]);
   const QString words = tr("%1   %2 × %3")
                             .arg(panelTitle(shown->net.panels[index].id),

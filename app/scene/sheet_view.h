@@ -10,7 +10,8 @@
 namespace creasewright {
 
 /// The sheet on the bench with the net on it and a ruler on every side. Zoom with the wheel or
-/// + and -, pan by dragging or with the arrow keys, 0 shows the whole sheet.
+/// + and -, pan by dragging or with the arrow keys, 0 shows the whole sheet. What is under the
+/// mouse is lit in all views; a click keeps it, a click on the empty bench lets it go.
 class SheetView : public QWidget {
   Q_OBJECT
 
@@ -46,6 +47,10 @@ class SheetView : public QWidget {
   void zoom(double factor, QPointF at);
   void pan(QPointF by);
   void hover(QPointF at);
+  /// What is under the mouse, on the sheet, beside it, or on a ruler.
+  [[nodiscard]] Place placeAt(QPointF at) const;
+  [[nodiscard]] QString wordsOf(const Place& place) const;
+  [[nodiscard]] bool isLit(const DimensionLabel& label) const;
   void designChanged();
   void paintRulers(QPainter& painter);
   void paintName(QPainter& painter);
@@ -54,9 +59,10 @@ class SheetView : public QWidget {
   SheetCamera camera_;
   int piece_ = 0;
   bool fitted_ = true;  // follow the sheet until the person zooms or pans
-  int hoveredPanel_ = -1;
+  Place hovered_;
   std::optional<QPointF> mouse_;
   std::optional<QPointF> dragFrom_;
+  QPointF pressed_;
 };
 
 }  // namespace creasewright

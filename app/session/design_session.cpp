@@ -5,6 +5,7 @@
 
 #include "bridge/text.h"
 #include "document/design_file.h"
+#include "session/places.h"
 #include "session/preferences.h"
 
 namespace creasewright {
@@ -17,8 +18,11 @@ DesignSession::DesignSession(QObject* parent) : QObject(parent) {
 }
 
 void DesignSession::apply(const Design& design) {
+  const bool otherStyle = design.styleId != design_.styleId;
   design_ = design;
   rebuild();
+  selection_.follow(otherStyle || !current_ ? Place()
+                                            : placeAfterChange(built_, selection_.kept()));
   followGrid();
   emit changed();
 }
@@ -26,8 +30,7 @@ void DesignSession::apply(const Design& design) {
 void DesignSession::start(const Design& design, const QString& path) {
   unsaved_ = false;
   path_ = path;
-  pinned_.clear();
-  hover_.clear();
+  selection_.clear();
   history_.clear();
   history_.setClean();
   apply(design);
@@ -94,20 +97,6 @@ void DesignSession::showUnit(Unit unit) {
   if (unit != unit_) {
     unit_ = unit;
     emit unitChanged(unit);
-  }
-}
-
-void DesignSession::pinHighlight(const QStringList& panels) {
-  if (panels != pinned_) {
-    pinned_ = panels;
-    emit highlightChanged();
-  }
-}
-
-void DesignSession::hoverHighlight(const QStringList& panels) {
-  if (panels != hover_) {
-    hover_ = panels;
-    emit highlightChanged();
   }
 }
 

@@ -7,6 +7,7 @@
 #include <optional>
 
 #include "document/build.h"
+#include "session/selection.h"
 
 namespace creasewright {
 
@@ -53,18 +54,15 @@ class DesignSession : public QObject {
   /// The person's choice.
   void setUnit(Unit unit);
 
-  /// Panels to light up everywhere, by id: those under the mouse, else those of the field or check
-  /// the person is at.
-  [[nodiscard]] const QStringList& highlight() const { return hover_.isEmpty() ? pinned_ : hover_; }
-  void pinHighlight(const QStringList& panels);
-  void hoverHighlight(const QStringList& panels);
+  /// What is lit in all views.
+  [[nodiscard]] Selection& selection() { return selection_; }
+  [[nodiscard]] const Selection& selection() const { return selection_; }
 
  signals:
   void changed();
   void fileChanged();  ///< path or dirty mark
   void stored();       ///< the file at path() holds this design: just read or written
   void unitChanged(Unit unit);
-  void highlightChanged();
 
  private:
   void rebuild();
@@ -81,8 +79,7 @@ class DesignSession : public QObject {
   Warner warner_;
   Unit unit_ = Unit::Millimetre;
   bool unitChosen_ = false;
-  QStringList pinned_;
-  QStringList hover_;
+  Selection selection_;
 };
 
 /// The design a new window starts with; its tool grid goes with the person's unit.

@@ -1,6 +1,7 @@
 #include "shell/columns.h"
 
 #include <QFrame>
+#include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
 #include <QSplitter>
@@ -101,6 +102,11 @@ void Columns::makeMiddle() {
   middle_ = new QWidget(this);
   sheet_ = new SheetView(session_, this);
   connect(sheet_, &SheetView::hovered, this, &Columns::hovered);
+  connect(&session_.selection(), &Selection::chosen, this, [this](const Place& place) {
+    if (place.piece >= 0 && place.piece < pieces_->count()) {
+      pieces_->setCurrentIndex(place.piece);
+    }
+  });
   pieces_ = new QTabBar(this);
   pieces_->setDrawBase(false);
   pieces_->setExpanding(false);
@@ -143,6 +149,13 @@ void Columns::showPage(QWidget* page) {
     each->setSizePolicy(policy, policy);
   }
   pages_->setCurrentWidget(page);
+}
+
+void Columns::keyPressEvent(QKeyEvent* event) {
+  if (event->key() == Qt::Key_Escape) {
+    return session_.selection().clear();
+  }
+  QWidget::keyPressEvent(event);
 }
 
 void Columns::showGallery(bool shown) {

@@ -48,6 +48,10 @@ class Columns : public QWidget {
  signals:
   void hovered(const QString& words);
 
+ protected:
+  /// Esc lets go of what is lit.
+  void keyPressEvent(QKeyEvent* event) override;
+
  private:
   void makeLeft();
   void makeMiddle();

@@ -61,6 +61,19 @@ const Theme& darkTheme() {
 
 const Theme& theme() { return inUse != nullptr ? *inUse : lightTheme(); }
 
+namespace {
+
+/// A surface with a share of the halo over it: what is lit.
+QColor litSurface(const Theme& t) {
+  constexpr float share = 0.35F;
+  const auto mixed = [](float a, float b) { return a + (b - a) * share; };
+  return QColor::fromRgbF(mixed(t.surface.redF(), t.halo.redF()),
+                          mixed(t.surface.greenF(), t.halo.greenF()),
+                          mixed(t.surface.blueF(), t.halo.blueF()));
+}
+
+}  // namespace
+
 QString styleSheetFor(const Theme& t) {
   QFile file(QStringLiteral(":/window.qss"));
   if (!file.open(QIODevice::ReadOnly)) {
@@ -73,7 +86,7 @@ QString styleSheetFor(const Theme& t) {
       {"@bench", t.bench},       {"@surface", t.surface}, {"@raised", t.raised},
       {"@hairline", t.hairline}, {"@quiet", t.quietInk},  {"@ink", t.ink},
       {"@onaccent", t.onAccent}, {"@accent", t.accent},   {"@halo", t.halo},
-      {"@problem", t.problem},   {"@fine", t.fine}};
+      {"@problem", t.problem},   {"@fine", t.fine},       {"@lit", litSurface(t)}};
   for (const auto& [name, colour] : names) {
     sheet.replace(name, colour.name());
   }

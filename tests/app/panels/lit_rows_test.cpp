@@ -5,11 +5,12 @@
 
 #include <gtest/gtest.h>
 
+#include "commands/edits.h"
 #include "panels/glue_list.h"
-#include "panels/lit_panels.h"
 #include "panels/outline_tree.h"
 #include "panels/score_list.h"
 #include "panels/step_list.h"
+#include "session/places.h"
 
 namespace creasewright {
 namespace {
@@ -41,13 +42,15 @@ int litRows(Shown<List>& shown) {
     QMouseEvent move(QEvent::MouseMove, at, list.viewport()->mapToGlobal(at), Qt::NoButton,
                      Qt::NoButton, Qt::NoModifier);
     QApplication::sendEvent(list.viewport(), &move);
-    const QStringList wanted = row.data(Qt::UserRole).toStringList();
-    EXPECT_EQ(shown.session.highlight(), wanted) << row.data().toString().toStdString();
+    const Place wanted = row.siblingAtColumn(0).data(placeRole).value<Place>();
+    const Place& now = shown.session.selection().lit();
+    EXPECT_TRUE(wanted.isEmpty() ? now.isEmpty() : now == wanted)
+        << row.data().toString().toStdString();
     lit += wanted.isEmpty() ? 0 : 1;
   }
   QEvent leave(QEvent::Leave);
   QApplication::sendEvent(list.viewport(), &leave);
-  EXPECT_TRUE(shown.session.highlight().isEmpty()) << "the mouse has gone";
+  EXPECT_TRUE(shown.session.selection().lit().isEmpty()) << "the mouse has gone";
   return lit;
 }
 
@@ -64,16 +67,32 @@ TEST(LitRows, RowsOfEveryListLightTheirPanelsUnderTheMouse) {
 
 TEST(LitRows, EachCreaseOfTheNetIsLitByTheLineItLiesOn) {
   const DesignSession session;
-  for (const BuiltPiece& piece : session.built().pieces) {
+  for (std::size_t p = 0; p < session.built().pieces.size(); ++p) {
+    const BuiltPiece& piece = session.built().pieces[p];
     for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
       const Crease& crease = piece.net.creases[i];
-      const QStringList lit = panelsAlong(piece, {piece.flat.creases[i]});
+      const QStringList lit =
+          placeOfLines(session.built(), static_cast<int>(p), {piece.flat.creases[i]}).panels;
       for (const int panel : {crease.parent, crease.child}) {
         const auto& id = piece.net.panels[static_cast<std::size_t>(panel)].id;
         EXPECT_TRUE(lit.contains(QString::fromStdString(id))) << id;
       }
     }
   }
+}
+
+TEST(LitRows, AScoreThatIsTickedOffStaysSoWhileItReadsTheSame) {
+  DesignSession session;
+  ScoreList list(session);
+  const auto firstLine = [&] { return list.topLevelItem(0)->child(0); };
+  firstLine()->setCheckState(0, Qt::Checked);
+  const QString words = firstLine()->text(0);
+  changeCard(session, *findCard("310gsm"));
+  ASSERT_EQ(firstLine()->text(0), words);
+  EXPECT_EQ(firstLine()->checkState(0), Qt::Checked);
+  changeParameter(session, "glue-strip", Length::mm(12).nm());
+  ASSERT_NE(firstLine()->text(0), words);
+  EXPECT_EQ(firstLine()->checkState(0), Qt::Unchecked) << "another setting is yet to be scored";
 }
 
 }  // namespace

@@ -91,9 +91,9 @@ TEST(MeasuresPanel, AMeasureLightsItsPanelsWhileItHasTheFocus) {
   panel.activateWindow();
   ASSERT_TRUE(QTest::qWaitForWindowActive(&panel));
   ASSERT_TRUE(panel.focusParameter("depth"));
-  EXPECT_FALSE(session.highlight().isEmpty());
+  EXPECT_FALSE(session.selection().kept().isEmpty());
   panel.lengthField("depth")->clearFocus();
-  EXPECT_TRUE(session.highlight().isEmpty());
+  EXPECT_TRUE(session.selection().kept().isEmpty());
 }
 
 TEST(MeasuresPanel, AMeasureSaysWhereItComesFromOrThatItIsSetByHand) {

@@ -105,10 +105,10 @@ TEST_F(FoldViewTest, ProgressIsBetweenFlatAndFolded) {
 
 TEST_F(FoldViewTest, LitPanelsAreTintedAndNumbersThatDoNotHoldAreFaint) {
   const QImage plain = picture();
-  session_.pinHighlight({QStringLiteral("base")});
+  session_.selection().keep({.panels = {QStringLiteral("base")}});
   const QImage lit = picture();
   EXPECT_NE(lit, plain);
-  session_.pinHighlight({});
+  session_.selection().clear();
   EXPECT_EQ(picture(), plain);
   changeParameter(session_, "depth", 1);
   ASSERT_FALSE(session_.isCurrent());

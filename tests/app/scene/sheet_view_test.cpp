@@ -21,17 +21,29 @@ class SheetViewTest : public ::testing::Test {
     view_.show();
     EXPECT_TRUE(QTest::qWaitForWindowExposed(&view_));
   }
+  [[nodiscard]] const Place& lit() const { return session_.selection().lit(); }
   [[nodiscard]] QPointF corner() const { return view_.camera().toScreen(Point{0, 0}); }
-  /// Just inside the panel beside the middle of its longest edge, where other panels seldom lie.
+  /// The point of a panel that lies farthest from its edges, of a grid of points.
   static Point inside(const Polygon& panel) {
-    std::size_t longest = 0;
-    const auto edge = [&](std::size_t i) { return panel[(i + 1) % panel.size()] - panel[i]; };
-    for (std::size_t i = 1; i < panel.size(); ++i)
-      if (std::hypot(edge(i).x, edge(i).y) > std::hypot(edge(longest).x, edge(longest).y))
-        longest = i;
-    const Point middle = panel[longest] + edge(longest) / 2;
-    const Point in = turnLeft(unit(edge(longest))) * (signedArea(panel) > 0 ? 0.4 : -0.4);
-    return middle + in;
+    const Bounds box = bounds(panel);
+    constexpr int kPoints = 40;
+    Point best = panel.front();
+    double deepest = -1;
+    for (int i = 1; i < kPoints; ++i)
+      for (int k = 1; k < kPoints; ++k) {
+        const Point p{box.low.x + box.width() * i / kPoints,
+                      box.low.y + box.height() * k / kPoints};
+        if (locate(p, panel) != Side::Inside) continue;
+        double near = 1e9;
+        for (std::size_t e = 0; e < panel.size(); ++e) {
+          const Point a = panel[e];
+          const Point way = panel[(e + 1) % panel.size()] - a;
+          const double share = std::clamp(dot(p - a, way) / dot(way, way), 0.0, 1.0);
+          near = std::min(near, distance(p, a + way * share));
+        }
+        if (near > deepest) deepest = near, best = p;
+      }
+    return best;
   }
 
   DesignSession session_;
@@ -55,21 +67,66 @@ TEST_F(SheetViewTest, EveryPanelOfEveryStyleIsFoundUnderItsOwnPlace) {
 TEST_F(SheetViewTest, ThePanelUnderTheMouseIsLitAndNamedUntilTheMouseLeaves) {
   QSignalSpy named(&view_, &SheetView::hovered);
   const BuiltPiece& piece = session_.built().pieces.front();
+  int panels = 0;
   for (std::size_t i = 0; i < piece.flat.panels.size(); ++i) {
     const QPointF at = view_.camera().toScreen(inside(piece.flat.panels[i]));
     QTest::mouseMove(&view_, at.toPoint());
-    const int found = panelAt(piece, view_.camera().toSheet(at.toPoint()));
-    ASSERT_GE(found, 0);
-    EXPECT_EQ(
-        session_.highlight(),
-        QStringList(QString::fromStdString(piece.net.panels[static_cast<std::size_t>(found)].id)));
+    if (!lit().creases.empty() || !lit().lines.empty()) continue;  // narrower than the mouse
+    EXPECT_EQ(lit().panels, QStringList(QString::fromStdString(piece.net.panels[i].id)));
     ASSERT_FALSE(named.isEmpty());
     EXPECT_FALSE(named.last().front().toString().isEmpty());
+    ++panels;
   }
+  EXPECT_GT(panels, 10);
   QEvent leave(QEvent::Leave);
   QApplication::sendEvent(&view_, &leave);
-  EXPECT_TRUE(session_.highlight().isEmpty());
+  EXPECT_TRUE(lit().isEmpty());
   EXPECT_TRUE(named.last().front().toString().isEmpty());
+}
+
+TEST_F(SheetViewTest, EveryFoldIsFoundOnItsLine) {
+  const BuiltPiece& piece = session_.built().pieces.front();
+  for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
+    const Segment& line = piece.flat.creases[i];
+    const QPointF at = view_.camera().toScreen((line.a + line.b) / 2);
+    QTest::mouseMove(&view_, at.toPoint());
+    EXPECT_EQ(lit().creases, std::vector<int>{static_cast<int>(i)});
+    ASSERT_EQ(lit().lines.size(), 1U);
+    EXPECT_EQ(lit().lines.front(), line);
+    EXPECT_EQ(lit().panels.size(), 2);
+  }
+}
+
+TEST_F(SheetViewTest, ATickOfARulerAndADimensionLightTheFoldsThere) {
+  const BuiltPiece& piece = session_.built().pieces.front();
+  int found = 0;
+  for (const DimensionLabel& label : view_.dimensionLabels()) {
+    if (!label.ofScore) continue;
+    QTest::mouseMove(&view_, label.area().center().toPoint());
+    const Place byLabel = lit();
+    ASSERT_FALSE(byLabel.creases.empty()) << label.words.toStdString();
+    for (const int crease : byLabel.creases) {
+      const Segment& line = piece.flat.creases[static_cast<std::size_t>(crease)];
+      EXPECT_NEAR(label.turned ? line.a.x : line.a.y, label.mm, 1e-3);
+    }
+    const QPointF on = view_.camera().toScreen(Point{label.mm, label.mm});
+    const QPointF tick = label.turned ? QPointF(on.x(), 8) : QPointF(8, on.y());
+    QTest::mouseMove(&view_, tick.toPoint());
+    EXPECT_EQ(lit(), byLabel) << "at the ruler";
+    ++found;
+  }
+  EXPECT_GE(found, 8);
+}
+
+TEST_F(SheetViewTest, AClickKeepsAThingAndAClickOnTheBenchLetsItGo) {
+  const BuiltPiece& piece = session_.built().pieces.front();
+  const QPoint at = view_.camera().toScreen(inside(piece.flat.panels.front())).toPoint();
+  QTest::mouseClick(&view_, Qt::LeftButton, {}, at);
+  QEvent leave(QEvent::Leave);
+  QApplication::sendEvent(&view_, &leave);
+  EXPECT_EQ(lit().panels, QStringList(QString::fromStdString(piece.net.panels.front().id)));
+  QTest::mouseClick(&view_, Qt::LeftButton, {}, {40, 40});
+  EXPECT_TRUE(lit().isEmpty());
 }
 
 TEST_F(SheetViewTest, KeysZoomAndPanAndZeroShowsTheWholeSheet) {

@@ -154,7 +154,7 @@ TEST(MainWindow, FocusOnAMeasureLightsItsPanels) {
   MainWindow window;
   show(window, 1400, 900);
   window.columns().measures().lengthField("glue-strip")->setFocus();
-  EXPECT_TRUE(window.session().highlight().contains("base/front/glue-strip"));
+  EXPECT_TRUE(window.session().selection().lit().panels.contains("base/front/glue-strip"));
 }
 
 }  // namespace

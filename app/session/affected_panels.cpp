@@ -1,4 +1,4 @@
-#include "panels/affected_panels.h"
+#include "session/affected_panels.h"
 
 #include <cmath>
 

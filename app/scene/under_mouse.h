@@ -1,0 +1,26 @@
+#pragma once
+
+#include <QPointF>
+#include <QRectF>
+#include <vector>
+
+#include "document/build.h"
+#include "scene/dimension_layer.h"
+#include "scene/sheet_camera.h"
+#include "session/place.h"
+
+namespace creasewright {
+
+/// How near the mouse must come to a line, in pixels.
+constexpr double lineReach = 4;
+
+/// What is seen at a pixel of the sheet: a fold or a cut edge near it, else the panel; else what a
+/// dimension beside the sheet speaks of. Empty where there is nothing.
+Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const SheetCamera& camera,
+                 const std::vector<DimensionLabel>& labels);
+
+/// The scores that a tick of the ruler at a border stands for, `along` mm from the sheet's left
+/// (`upright` scores) or its bottom, at most `reach` mm away.
+Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& built, int piece);
+
+}  // namespace creasewright
