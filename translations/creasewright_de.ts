@@ -1647,6 +1647,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Cut at %1</source>
         <translation>Schnitt an %1</translation>
     </message>
+    <message>
+        <source>  ·  follows from no measure</source>
+        <translation>  ·  folgt aus keinem Maß</translation>
+    </message>
+    <message>
+        <source>  ·  pull to change %1</source>
+        <translation>  ·  ziehen ändert %1</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ShelfModel</name>
@@ -4302,6 +4310,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Flat card</source>
         <translation>Karte</translation>
+    </message>
+</context>
+<context>
+    <name>pull</name>
+    <message>
+        <source>Only the product&apos;s own measures move this line.</source>
+        <translation>Nur die Maße des Inhalts bewegen diese Linie.</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>%1  %2</source>
+        <comment>a key and the measure it chooses</comment>
+        <translation>%1  %2</translation>
     </message>
 </context>
 <context>

@@ -83,4 +83,11 @@ void changeParameter(DesignSession& session, std::string_view key, std::int64_t 
   push(session, withValue(session.design(), key, raw), parameterTitle(key), text(key));
 }
 
+void changeMeasures(DesignSession& session, const Parameters& parameters, const QString& words,
+                    const QString& field) {
+  Design design = session.design();
+  design.parameters = parameters;
+  push(session, std::move(design), words, field);
+}
+
 }  // namespace creasewright

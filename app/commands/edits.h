@@ -26,5 +26,8 @@ void changeExtras(DesignSession& session, std::vector<Extra> extras, const QStri
                   const QString& field = {});
 /// `raw` is nanometres, a count or a flag, as the parameter's kind says.
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw);
+/// All measures at once; `words` names the change, `field` as above.
+void changeMeasures(DesignSession& session, const Parameters& parameters, const QString& words,
+                    const QString& field);
 
 }  // namespace creasewright

@@ -6,6 +6,7 @@
 #include <QPainter>
 #include <QWheelEvent>
 #include <cmath>
+#include <map>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -25,6 +26,11 @@ QFont labelFont(const QWidget& widget) {
   QFont font = widget.font();
   font.setPixelSize(12);
   return font;
+}
+
+/// Ctrl: the product's room stays. Alt: off the tool grid.
+LinePull::Grip gripOf(Qt::KeyboardModifiers keys) {
+  return {keys.testFlag(Qt::ControlModifier), keys.testFlag(Qt::AltModifier)};
 }
 
 }  // namespace
@@ -85,6 +91,7 @@ void SheetView::paintEvent(QPaintEvent*) {
                     [this](const DimensionLabel& label) { return isLit(label); });
     painter.restore();
     paintName(painter);
+    paintPull(painter);
   }
   paintRulers(painter);
 }
@@ -103,12 +110,30 @@ void SheetView::wheelEvent(QWheelEvent* event) {
 }
 
 void SheetView::mousePressEvent(QMouseEvent* event) {
-  dragFrom_ = event->position();
   pressed_ = event->position();
-  setCursor(Qt::ClosedHandCursor);
+  pulled_ = false;
+  fittedBefore_ = fitted_;
+  const bool mayPull = event->button() == Qt::LeftButton && piece() != nullptr &&
+                       session_.isCurrent() && bench().contains(pressed_);
+  const auto handle =
+      mayPull ? handleUnder(pressed_, session_.built(), piece_, camera_) : std::nullopt;
+  pull_ = handle ? LinePull::take(session_, *handle) : std::nullopt;
+  if (!pull_) {
+    dragFrom_ = event->position();
+    setCursor(Qt::ClosedHandCursor);
+  }
 }
 
 void SheetView::mouseMoveEvent(QMouseEvent* event) {
+  if (pull_) {
+    mouse_ = event->position();
+    pulled_ = pulled_ ||
+              (event->position() - pressed_).manhattanLength() >= QApplication::startDragDistance();
+    if (pulled_) {
+      pullTo(event->position(), event->modifiers());
+    }
+    return;
+  }
   if (dragFrom_) {
     pan(event->position() - *dragFrom_);
     dragFrom_ = event->position();
@@ -119,6 +144,16 @@ void SheetView::mouseMoveEvent(QMouseEvent* event) {
 void SheetView::mouseReleaseEvent(QMouseEvent* event) {
   dragFrom_.reset();
   unsetCursor();
+  const bool pulled = pulled_;
+  pull_.reset();
+  pulled_ = false;
+  update();
+  if (pulled) {
+    if (fittedBefore_) {
+      fit();
+    }
+    return;
+  }
   if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance()) {
     session_.selection().keep(placeAt(event->position()));
   }
@@ -133,6 +168,9 @@ void SheetView::leaveEvent(QEvent*) {
 }
 
 void SheetView::keyPressEvent(QKeyEvent* event) {
+  if (pullKey(*event) || pullByArrow(*event)) {
+    return;
+  }
   switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -153,6 +191,73 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
     default:
       QWidget::keyPressEvent(event);
   }
+}
+
+QPointF SheetView::firstPanelOnScreen() const {
+  const Bounds first = bounds(piece()->flat.panels.front());
+  return camera_.toScreen((first.low + first.high) / 2);
+}
+
+void SheetView::pullTo(QPointF at, Qt::KeyboardModifiers keys) {
+  const QPointF way = at - pressed_;
+  const Point normal = pull_->normal();
+  const double by = (way.x() * normal.x - way.y() * normal.y) / camera_.scale();
+  fitted_ = false;
+  const QPointF before = firstPanelOnScreen();
+  pull_->moveTo(by, gripOf(keys));
+  camera_.move(before - firstPanelOnScreen());
+  emit hovered(pull_->words().join(QStringLiteral("  ·  ")));
+  update();
+}
+
+/// While a line is in the hand: another measure by its number, or back.
+bool SheetView::pullKey(const QKeyEvent& event) {
+  if (!pull_) {
+    return false;
+  }
+  const QPointF before = firstPanelOnScreen();
+  if (event.key() == Qt::Key_Escape) {
+    pull_->cancel();
+    camera_.move(before - firstPanelOnScreen());
+    pull_.reset();
+  } else if (event.key() >= Qt::Key_1 && event.key() <= Qt::Key_9) {
+    pull_->choose(event.key() - Qt::Key_1);
+    camera_.move(before - firstPanelOnScreen());
+  } else {
+    return false;
+  }
+  update();
+  return true;
+}
+
+/// A kept line goes one step of the grid the way of the arrow, if it can go that way at all.
+bool SheetView::pullByArrow(const QKeyEvent& event) {
+  static const std::map<int, Point> ways{{Qt::Key_Left, {-1, 0}},
+                                         {Qt::Key_Right, {1, 0}},
+                                         {Qt::Key_Up, {0, 1}},
+                                         {Qt::Key_Down, {0, -1}}};
+  const Place& kept = session_.selection().kept();
+  const auto arrow = ways.find(event.key());
+  if (arrow == ways.end() || kept.lines.size() != 1 || kept.piece != piece_ ||
+      !session_.isCurrent()) {
+    return false;
+  }
+  const Segment line = kept.lines.front();
+  const auto handle =
+      handleUnder(camera_.toScreen((line.a + line.b) / 2), session_.built(), piece_, camera_);
+  auto pull = handle ? LinePull::take(session_, *handle) : std::nullopt;
+  const double along = pull ? dot(pull->normal(), arrow->second) : 0;
+  if (std::abs(along) < 0.7) {
+    return false;
+  }
+  const ToolGrid grid = session_.design().grid;
+  const double step = grid.isNone() ? 1 : grid.step().mm();
+  const QPointF before = firstPanelOnScreen();
+  fitted_ = false;
+  pull->moveTo(along > 0 ? step : -step, gripOf(event.modifiers()));
+  camera_.move(before - firstPanelOnScreen());
+  emit hovered(pull->words().join(QStringLiteral("  ·  ")));
+  return true;
 }
 
 const BuiltPiece* SheetView::piece() const {
@@ -215,13 +320,31 @@ bool SheetView::isLit(const DimensionLabel& label) const {
   return lights(lit, placeAtTick(label.mm, label.turned, 1e-3, session_.built(), piece_));
 }
 
+/// Whether the line under the mouse can be pulled: the cursor shows which way, words why not.
+QString SheetView::pullWords(QPointF at) {
+  unsetCursor();
+  if (hovered_.lines.size() != 1 || piece() == nullptr || !bench().contains(at)) {
+    return {};
+  }
+  const auto handle = handleUnder(at, session_.built(), piece_, camera_);
+  const auto pull = handle ? LinePull::take(session_, *handle) : std::nullopt;
+  if (!pull) {
+    return tr("  ·  follows from no measure");
+  }
+  const Point normal = pull->normal();
+  setCursor(std::abs(normal.x) > 0.9   ? Qt::SplitHCursor
+            : std::abs(normal.y) > 0.9 ? Qt::SplitVCursor
+                                       : Qt::SizeAllCursor);
+  return tr("  ·  pull to change %1").arg(pull->measure());
+}
+
 void SheetView::hover(QPointF at) {
   mouse_ = at;
   Place place = placeAt(at);
   if (place != hovered_) {
     hovered_ = std::move(place);
     session_.selection().hover(hovered_);
-    emit hovered(wordsOf(hovered_));
+    emit hovered(wordsOf(hovered_) + pullWords(at));
   }
   update();
 }
@@ -287,6 +410,26 @@ void SheetView::paintName(QPainter& painter) {
   painter.drawRoundedRect(chip, 6, 6);
   painter.setPen(theme().ink);
   painter.drawText(chip, Qt::AlignCenter, words);
+}
+
+/// Beside the pointer: the measure that follows, its limit, and the others to choose from.
+void SheetView::paintPull(QPainter& painter) {
+  if (!pull_ || !pulled_ || !mouse_) {
+    return;
+  }
+  const QString words = pull_->words().join(QLatin1Char('\n'));
+  painter.setFont(labelFont(*this));
+  constexpr int widest = 280;
+  QRectF box = painter.boundingRect(QRectF(0, 0, widest, 400), Qt::TextWordWrap, words);
+  box.adjust(-8, -5, 8, 5);
+  box.moveTopLeft(*mouse_ + QPointF(18, 14));
+  box.moveRight(std::min(box.right(), bench().right() - 4));
+  box.moveBottom(std::min(box.bottom(), bench().bottom() - 4));
+  painter.setPen(QPen(theme().hairline, 1));
+  painter.setBrush(theme().surface);
+  painter.drawRoundedRect(box, 6, 6);
+  painter.setPen(theme().ink);
+  painter.drawText(box.adjusted(8, 5, -8, -5), Qt::TextWordWrap, words);
 }
 
 }  // namespace creasewright

@@ -73,6 +73,29 @@ Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& b
   return creases.empty() ? Place() : placeOfCreases(built, piece, std::move(creases));
 }
 
+std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int piece,
+                                  const SheetCamera& camera) {
+  const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
+  if (part.role) {
+    return std::nullopt;  // what an extra takes follows from the extra
+  }
+  const Point at = camera.toSheet(pixel);
+  double reach = lineReach / camera.scale();
+  std::optional<Handle> found;
+  for (std::size_t i = 0; i < part.flat.panels.size(); ++i) {
+    const Polygon& outline = part.flat.panels[i];
+    for (std::size_t edge = 0; edge < outline.size(); ++edge) {
+      const double away = distanceTo({outline[edge], outline[(edge + 1) % outline.size()]}, at);
+      if (away < reach) {
+        reach = away;
+        found = Handle{piece, part.net.panels[i].id, static_cast<int>(edge),
+                       static_cast<int>(outline.size())};
+      }
+    }
+  }
+  return found;
+}
+
 Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const SheetCamera& camera,
                  const std::vector<DimensionLabel>& labels) {
   const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));

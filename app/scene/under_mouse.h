@@ -2,9 +2,11 @@
 
 #include <QPointF>
 #include <QRectF>
+#include <optional>
 #include <vector>
 
 #include "document/build.h"
+#include "edits/pull.h"
 #include "scene/dimension_layer.h"
 #include "scene/sheet_camera.h"
 #include "session/place.h"
@@ -18,6 +20,10 @@ constexpr double lineReach = 4;
 /// dimension beside the sheet speaks of. Empty where there is nothing.
 Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const SheetCamera& camera,
                  const std::vector<DimensionLabel>& labels);
+
+/// The edge of a panel near a pixel, to take hold of: of those within reach the nearest.
+std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int piece,
+                                  const SheetCamera& camera);
 
 /// The scores that a tick of the ruler at a border stands for, `along` mm from the sheet's left
 /// (`upright` scores) or its bottom, at most `reach` mm away.

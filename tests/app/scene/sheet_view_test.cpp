@@ -193,5 +193,117 @@ TEST_F(SheetViewTest, APieceThatIsNoLongerThereGivesWayToTheFirst) {
   EXPECT_FALSE(view_.dimensionLabels().empty());
 }
 
+/// The fold between the base and a wall, and where the mouse takes it.
+class PullTest : public SheetViewTest {
+ protected:
+  [[nodiscard]] Segment fold(const char* panel) const {
+    const BuiltPiece& piece = session_.built().pieces.front();
+    const Crease& crease = *piece.net.creaseOf(*piece.net.find(panel));
+    return piece.flat.creases[static_cast<std::size_t>(&crease - piece.net.creases.data())];
+  }
+  [[nodiscard]] QPoint onScreen(const Segment& line) const {
+    return view_.camera().toScreen((line.a + line.b) / 2).toPoint();
+  }
+  void drag(QPoint from, QPoint by, Qt::KeyboardModifiers keys = {}) {
+    QTest::mousePress(&view_, Qt::LeftButton, keys, from);
+    for (const double share : {0.5, 0.8, 1.0}) {
+      const QPointF at = QPointF(from) + QPointF(by) * share;
+      QMouseEvent move(QEvent::MouseMove, at, view_.mapToGlobal(at), Qt::NoButton, Qt::LeftButton,
+                       keys);
+      QApplication::sendEvent(&view_, &move);
+    }
+  }
+  void release(QPoint at) { QTest::mouseRelease(&view_, Qt::LeftButton, {}, at); }
+  [[nodiscard]] double mm(const char* key) const { return session_.design().parameters.mm(key); }
+};
+
+TEST_F(PullTest, TheLineStaysUnderTheMouseAndItIsOneStepNamedAfterTheMeasure) {
+  const Design before = session_.design();
+  const QPoint from = onScreen(fold("base/back/wall"));
+  drag(from, {0, -30});
+  const QPoint now = onScreen(fold("base/back/wall"));
+  EXPECT_NEAR(now.y(), from.y() - 30, view_.camera().scale() + 1) << "to the nearest millimetre";
+  EXPECT_NEAR(now.x(), from.x(), 1);
+  EXPECT_GT(mm("frame"), before.parameters.mm("frame") + 5);
+  release(from + QPoint(0, -30));
+  EXPECT_EQ(session_.history().count(), 1);
+  EXPECT_EQ(session_.history().undoText(), "Frame");
+  session_.history().undo();
+  EXPECT_EQ(session_.design(), before);
+}
+
+TEST_F(PullTest, EscapePutsItBackAndANumberChoosesAnotherMeasure) {
+  const Design before = session_.design();
+  const QPoint from = onScreen(fold("base/back/wall"));
+  drag(from, {0, -30});
+  QTest::keyClick(&view_, Qt::Key_2);
+  EXPECT_EQ(mm("frame"), before.parameters.mm("frame"));
+  EXPECT_GT(mm("opening-width"), before.parameters.mm("opening-width") + 10);
+  QTest::keyClick(&view_, Qt::Key_7);
+  EXPECT_GT(mm("opening-width"), before.parameters.mm("opening-width") + 10)
+      << "there is no seventh";
+  QTest::keyClick(&view_, Qt::Key_Escape);
+  EXPECT_EQ(session_.design(), before);
+  release(from + QPoint(0, -30));
+  EXPECT_EQ(session_.history().count(), 0) << "nothing to undo";
+}
+
+TEST_F(PullTest, ControlLeavesTheProductsRoomAndAltTheGrid) {
+  const Design before = session_.design();
+  const QPoint from = onScreen(fold("base/back/wall"));
+  drag(from, {0, -30}, Qt::ControlModifier);
+  release(from + QPoint(0, -30));
+  for (const char* key : {"opening-length", "opening-width", "depth"})
+    EXPECT_EQ(mm(key), before.parameters.mm(key)) << key;
+  EXPECT_NE(session_.design(), before);
+  session_.history().undo();
+  view_.fit();
+  drag(onScreen(fold("base/back/wall")), {0, -31}, Qt::AltModifier);
+  EXPECT_GT(std::abs(mm("frame") - std::round(mm("frame"))), 1e-3) << "off the millimetre";
+}
+
+TEST_F(PullTest, ALimitStopsTheLine) {
+  const QPoint from = onScreen(fold("base/back/wall"));
+  drag(from, {0, 190});
+  EXPECT_TRUE(session_.isCurrent());
+  const double smallest = mm("frame");
+  EXPECT_LT(smallest, 13);
+  release(from + QPoint(0, 190));
+  drag(onScreen(fold("base/back/wall")), {0, 60});
+  EXPECT_EQ(mm("frame"), smallest) << "no farther";
+}
+
+TEST_F(PullTest, AKeptLineGoesAStepOfTheGridByAnArrow) {
+  const QPoint at = onScreen(fold("base/back/wall"));
+  QTest::mouseClick(&view_, Qt::LeftButton, {}, at);
+  const double before = mm("frame");
+  QTest::keyClick(&view_, Qt::Key_Up);
+  EXPECT_NEAR(mm("frame"), before + 1, 1e-9);
+  QTest::keyClick(&view_, Qt::Key_Up);
+  QTest::keyClick(&view_, Qt::Key_Down);
+  EXPECT_NEAR(mm("frame"), before + 1, 1e-9);
+  const QPointF corner = this->corner();
+  QTest::keyClick(&view_, Qt::Key_Left);
+  EXPECT_NE(this->corner(), corner) << "a level line cannot go left: the sheet is moved";
+}
+
+TEST_F(PullTest, EveryLineOfEveryStyleIsPulledWithoutLosingTheDesign) {
+  for (const Style& style : styles()) {
+    changeStyle(session_, style.id);
+    view_.fit();
+    const Design before = session_.design();
+    const BuiltPiece piece = session_.built().pieces.front();
+    for (std::size_t i = 0; i < piece.flat.creases.size(); i += 5) {
+      const QPoint from = onScreen(piece.flat.creases[i]);
+      drag(from, {9, -14});
+      EXPECT_TRUE(session_.isCurrent()) << style.id << i;
+      release(from + QPoint(9, -14));
+      while (session_.design() != before && session_.history().canUndo()) session_.history().undo();
+      ASSERT_EQ(session_.design(), before) << style.id;
+      view_.fit();
+    }
+  }
+}
+
 }  // namespace
 }  // namespace creasewright
