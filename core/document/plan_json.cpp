@@ -196,10 +196,12 @@ Json foldPlanJson(const BuiltPiece& piece) {
                        {"onto", panelId(net, mate.onto)},
                        {"method", methodText(mate.method)}});
     }
+    Json bends = Json::array();
+    for (const BendCode code : stage.bends) bends.push_back(bendName(code));
     stages.push_back({{"stage", stage.code},
                       {"folds", std::move(moves)},
                       {"joins", std::move(joins)},
-                      {"bends", stage.bends}});
+                      {"bends", std::move(bends)}});
   }
   return {{"burnish", std::move(burnish)}, {"stages", std::move(stages)}};
 }

@@ -172,7 +172,7 @@ TEST(MotionCheck, StiffFlapComesDownOutsideTheFront) {
     Net net = tuckEnd(5.5, 90, true);
     net.mates.push_back({*net.find("tuck"), *net.find("front"), Face::Inside, method, true});
     EXPECT_EQ(collisions(net), Named{"panels-collide tuck | front | lid"});
-    net.bends.push_back({4, "tuck-slides-in"});
+    net.bends.push_back({4, BendCode::TuckSlidesIn});
     EXPECT_EQ(collisions(net), Named{});
   }
 }
@@ -228,10 +228,10 @@ TEST(MotionCheck, TabsInsideTheWallCutTheRolledSideInAFineSampling) {
 /// A declared bend hides the way, never the end.
 TEST(MotionCheck, BendingStagesAreJudgedByTheirEnd) {
   Net net = wallsOntoBase(1);
-  net.bends.push_back({1, "tuck-slides-in"});
+  net.bends.push_back({1, BendCode::TuckSlidesIn});
   EXPECT_EQ(collisions(net), Named{});
   net = wallLeaningOver(110);
-  net.bends.push_back({2, "tuck-slides-in"});
+  net.bends.push_back({2, BendCode::TuckSlidesIn});
   EXPECT_EQ(collisions(net), Named{"panels-collide front | left | left"});
 }
 
