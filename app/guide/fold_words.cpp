@@ -48,8 +48,8 @@ QString bendSentence(BendCode why) {
 void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
   int lines = 0;
   int following = 0;
-  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    ++(step.folds[line.front()].loop ? following : lines);
+  for (const HandFold& line : handFolds(step.folds)) {
+    ++(step.folds[line.folds.front()].loop ? following : lines);
   }
   std::vector<int> moved;
   for (const Fold& fold : step.folds) {

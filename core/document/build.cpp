@@ -14,6 +14,7 @@
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion_check.h"
+#include "folding/needed_bends.h"
 #include "folding/outside.h"
 #include "net/net_problems.h"
 #include "styles/limits_search.h"
@@ -144,11 +145,24 @@ BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Probl
   return built;
 }
 
+const Problems& pathProblems(const BuiltPiece& piece) {
+  return piece.wayProblems.get(
+      [&] { return checkFoldPath(piece.piece.net, piece.card.caliper.mm()); });
+}
+
+const FoldPlan& foldPlan(const BuiltPiece& piece) {
+  return piece.folds.get([&] {
+    Net net = piece.piece.net;
+    if (!net.bends.empty())
+      net.bends = neededBends(net, piece.card.caliper.mm(), pathProblems(piece).size());
+    return planFolds(net, piece.flat);
+  });
+}
+
 Problems everyProblem(const BuiltDesign& built) {
   Problems problems = built.problems;
   for (const BuiltPiece& piece : built.pieces)
-    std::ranges::move(checkFoldPath(piece.piece.net, piece.card.caliper.mm()),
-                      std::back_inserter(problems));
+    std::ranges::copy(pathProblems(piece), std::back_inserter(problems));
   problems.insert(problems.end(), built.warnings.begin(), built.warnings.end());
   return problems;
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 #include <set>
+#include <utility>
 
 #include "making/score_plan.h"
 #include "net/flat_net.h"
@@ -38,7 +39,7 @@ std::vector<Length> sidesOf(const Style& style, const Parameters& parameters,
 std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters, const Making& making) {
   std::ptrdiff_t off = 0;
   for (const Piece& piece : style.build(parameters, making))
-    for (const ScoreSetup& setup : planScores(piece.net, flatten(piece.net), making.grid).setups)
+    for (const ScoreSetup& setup : planScores(piece.net, layOut(piece.net), making.grid).setups)
       off += std::ranges::count_if(setup.readings, [&](const ScoreReading& reading) {
         return !making.grid.holds(reading.at);
       });
@@ -48,9 +49,13 @@ std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters, con
 struct Search {
   const Style& style;
   const Making& making;
+  mutable std::vector<std::pair<Parameters, std::vector<Length>>> known = {};
 
+  /// The same are asked for again and again.
   [[nodiscard]] std::vector<Length> sides(const Parameters& p) const {
-    return sidesOf(style, p, making);
+    const auto found = std::ranges::find(known, p, &decltype(known)::value_type::first);
+    if (found != known.end()) return found->second;
+    return known.emplace_back(p, sidesOf(style, p, making)).second;
   }
   [[nodiscard]] bool mayBe(const Parameters& p) const {
     return checkLimits(style, p, making).empty();

@@ -42,8 +42,8 @@ TEST(NeededBends, OnlyThoseWithoutWhichPanelsCollide) {
         .bends(1, BendCode::PetalsOverlap);
     return net.take();
   };
-  EXPECT_TRUE(neededBends(walls(25), 0.3).empty());
-  EXPECT_EQ(neededBends(walls(50), 0.3).size(), 1u);
+  EXPECT_TRUE(withNeededBends(walls(25), 0.3).bends.empty());
+  EXPECT_EQ(withNeededBends(walls(50), 0.3).bends.size(), 1u);
 }
 
 }  // namespace

@@ -299,5 +299,21 @@ TEST(MotionCheck, AgreesWithFineSamplingOnRandomNets) {
   EXPECT_LT(colliding, judged);
 }
 
+/// The check that stops at some problems finds as many as the whole one, with the bends that the
+/// styles declare and without.
+TEST(MotionCheck, StoppingAtSomeProblemsMissesNone) {
+  int met = 0;
+  for (const Style& style : styles())
+    for (const Piece& piece : style.build(standardParameters(style), {mm(0.3), ToolGrid::none()})) {
+      Net net = piece.net;
+      net.bends.clear();
+      const std::size_t all = checkFoldPath(net, kCaliper).size();
+      for (std::size_t many = 1; many < 4; ++many)
+        EXPECT_EQ(foldPathMeets(net, kCaliper, many), all >= many) << style.id;
+      met += all > 0 ? 1 : 0;
+    }
+  EXPECT_GT(met, 5);
+}
+
 }  // namespace
 }  // namespace creasewright
