@@ -15,6 +15,7 @@
 #include "folding/fold_check.h"
 #include "folding/loop_closure.h"
 #include "folding/motion/motion_check.h"
+#include "folding/motion/needed_bends.h"
 #include "net/net_problems.h"
 #include "styles/limits_search.h"
 #include "styles/registry.h"
@@ -142,11 +143,23 @@ BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Probl
   return built;
 }
 
+const Problems& pathProblems(const BuiltPiece& piece) {
+  return piece.wayProblems.get([&] { return checkFoldPath(piece.net, piece.card.caliper.mm()); });
+}
+
+const FoldPlan& foldPlan(const BuiltPiece& piece) {
+  return piece.folds.get([&] {
+    Net net = piece.net;
+    if (!net.bends.empty())
+      net.bends = neededBends(net, piece.card.caliper.mm(), pathProblems(piece).size());
+    return planFolds(net, piece.flat);
+  });
+}
+
 Problems everyProblem(const BuiltDesign& built) {
   Problems problems = built.problems;
   for (const BuiltPiece& piece : built.pieces)
-    std::ranges::move(checkFoldPath(piece.net, piece.card.caliper.mm()),
-                      std::back_inserter(problems));
+    std::ranges::copy(pathProblems(piece), std::back_inserter(problems));
   problems.insert(problems.end(), built.warnings.begin(), built.warnings.end());
   return problems;
 }

@@ -3,10 +3,12 @@
 #include <optional>
 #include <vector>
 
+#include "base/once.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
 #include "folding/cavity/cavity.h"
 #include "folding/cavity/round_room.h"
+#include "making/fold_plan.h"
 #include "making/glue_plan.h"
 #include "making/score_plan.h"
 #include "making/waste.h"
@@ -35,7 +37,15 @@ struct BuiltPiece : Piece {
   std::optional<RoundRoom> roundRoom = {};  ///< where a round product stands that the box is no
                                             ///< room for: between slanting or polygonal walls
   std::optional<ExtraRole> role;            ///< nothing for the box's own pieces
+  Once<Problems> wayProblems = {};          ///< asked for by pathProblems()
+  Once<FoldPlan> folds = {};                ///< asked for by foldPlan()
 };
+
+/// What the way of folding meets (checkFoldPath): found once for a built piece and its copies.
+const Problems& pathProblems(const BuiltPiece& piece);
+
+/// The folds of a piece in their order, with the bends that it needs (neededBends): found once.
+const FoldPlan& foldPlan(const BuiltPiece& piece);
 
 /// Everything that follows from a design. Every output reads this and nothing else.
 struct BuiltDesign {
@@ -56,7 +66,7 @@ BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Probl
 /// Errors: UnknownStyle; the first of limitProblems when a parameter is outside its limits.
 Result<BuiltDesign> build(const Design& design);
 
-/// BuiltDesign::problems, its warnings, and what the way of folding meets (checkFoldPath of every
+/// BuiltDesign::problems, its warnings, and what the way of folding meets (pathProblems of every
 /// piece): too slow for every move of the mouse, quick enough for one change.
 Problems everyProblem(const BuiltDesign& built);
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <cmath>
 #include <optional>
+#include <vector>
 
 #include "document/suggest.h"
 #include "units/millimetres.h"
@@ -38,17 +39,18 @@ bool isFold(const Crease& crease) { return crease.kind != CreaseKind::Flat; }
 void warnOfCloseFolds(const BuiltPiece& piece, Problems& found) {
   const Net& net = piece.net;
   const double limit = std::max(kClosestFolds, kCalipersApart * piece.card.caliper.mm());
+  std::vector<std::vector<Segment>> folds(net.panels.size());
+  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+    if (!isFold(net.creases[i])) continue;
+    for (const int side : {net.creases[i].parent, net.creases[i].child})
+      folds[static_cast<std::size_t>(side)].push_back(piece.flat.creases[i]);
+  }
   for (std::size_t panel = 0; panel < net.panels.size(); ++panel) {
     double nearest = limit;
-    const auto on = [&](const Crease& crease) {
-      const auto index = static_cast<int>(panel);
-      return isFold(crease) && (crease.parent == index || crease.child == index);
-    };
-    for (std::size_t i = 0; i < net.creases.size(); ++i)
-      for (std::size_t k = i + 1; k < net.creases.size(); ++k)
-        if (on(net.creases[i]) && on(net.creases[k]))
-          nearest = std::min(nearest,
-                             apart(piece.flat.creases[i], piece.flat.creases[k]).value_or(limit));
+    const std::vector<Segment>& own = folds[panel];
+    for (std::size_t i = 0; i < own.size(); ++i)
+      for (std::size_t k = i + 1; k < own.size(); ++k)
+        nearest = std::min(nearest, apart(own[i], own[k]).value_or(limit));
     if (nearest < limit - kSame)
       found.push_back({ProblemCode::FoldsClose,
                        net.panels[panel].id,

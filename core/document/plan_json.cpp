@@ -1,6 +1,5 @@
 #include "document/plan_json.h"
 
-#include "folding/motion/needed_bends.h"
 #include "making/cut_plan.h"
 #include "making/glue_tape.h"
 #include "units/length_text.h"
@@ -160,7 +159,7 @@ Json cutPlanJson(const BuiltPiece& piece) {
 
 Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
   const Net& net = piece.net;
-  const AdhesivePlan adhesive = planAdhesive(net, piece.gluePlan, planFolds(net, piece.flat), grid);
+  const AdhesivePlan adhesive = planAdhesive(net, piece.gluePlan, foldPlan(piece), grid);
   Json plan = Json::array();
   for (const GlueArea& area : piece.gluePlan) {
     Json place{{"panel", panelId(net, area.panel)},
@@ -182,7 +181,7 @@ Json gluePlanJson(const BuiltPiece& piece, ToolGrid grid) {
 
 Json foldPlanJson(const BuiltPiece& piece) {
   const Net& net = piece.net;
-  const FoldPlan folds = planFolds(withNeededBends(net, piece.card.caliper.mm()), piece.flat);
+  const FoldPlan& folds = foldPlan(piece);
   Json burnish = Json::array();
   for (const Fold& fold : folds.burnish) burnish.push_back(foldJson(net, fold));
   Json stages = Json::array();
@@ -196,10 +195,12 @@ Json foldPlanJson(const BuiltPiece& piece) {
                        {"onto", panelId(net, mate.onto)},
                        {"method", methodText(mate.method)}});
     }
+    Json bends = Json::array();
+    for (const BendCode code : stage.bends) bends.push_back(bendName(code));
     stages.push_back({{"stage", stage.code},
                       {"folds", std::move(moves)},
                       {"joins", std::move(joins)},
-                      {"bends", stage.bends}});
+                      {"bends", std::move(bends)}});
   }
   return {{"burnish", std::move(burnish)}, {"stages", std::move(stages)}};
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <optional>
 #include <set>
+#include <utility>
 
 #include "making/score_plan.h"
 #include "net/flat_net.h"
@@ -39,7 +40,7 @@ std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters,
                            const Workbench& bench) {
   std::ptrdiff_t off = 0;
   for (const Piece& piece : style.build(parameters, bench))
-    for (const ScoreSetup& setup : planScores(piece.net, flatten(piece.net), bench.grid).setups)
+    for (const ScoreSetup& setup : planScores(piece.net, layOut(piece.net), bench.grid).setups)
       off += std::ranges::count_if(setup.readings, [&](const ScoreReading& reading) {
         return !bench.grid.holds(reading.at);
       });
@@ -49,9 +50,13 @@ std::ptrdiff_t offReadings(const Style& style, const Parameters& parameters,
 struct Search {
   const Style& style;
   const Workbench& bench;
+  mutable std::vector<std::pair<Parameters, std::vector<Length>>> known = {};
 
+  /// The same are asked for again and again.
   [[nodiscard]] std::vector<Length> sides(const Parameters& p) const {
-    return sidesOf(style, p, bench);
+    const auto found = std::ranges::find(known, p, &decltype(known)::value_type::first);
+    if (found != known.end()) return found->second;
+    return known.emplace_back(p, sidesOf(style, p, bench)).second;
   }
   [[nodiscard]] bool mayBe(const Parameters& p) const {
     return checkLimits(style, p, bench).empty();

@@ -53,14 +53,17 @@ void checkPlane(const Landed& landed, Problems& problems) {
 /// The target as far as it holds the flap: openings do not matter for adhesive round them, and what
 /// is only tucked or laid may bridge a notch.
 Region holdOf(const Landed& landed) {
-  if (landed.mate.method == Method::Glue) return region(landed.target.outline);
-  return region(convexHull(landed.target.outline));
+  if (landed.mate.method == Method::Glue) return {{landed.target.outline, {}}};
+  return {{convexHull(landed.target.outline), {}}};
 }
 
 void checkInside(const Landed& landed, Problems& problems) {
-  const Region flap = region(landed.shadow());
-  const Region outside = subtract(flap, holdOf(landed));
   const double whole = std::abs(signedArea(landed.part));
+  const Polygon shadow = landed.shadow();
+  const Polygon& target = landed.target.outline;
+  // So little sticks out that its share, at most the slack along the whole rim, is none.
+  if (liesWellInside(shadow, target, 1e-4 * whole / perimeter(target))) return;
+  const Region outside = subtract({{shadow, {}}}, holdOf(landed));
   const double share = whole > 0 ? area(outside) / whole : 0;
   if (share <= 1e-3) return;
   const double strip = landed.caliper + kSlack;
@@ -71,18 +74,18 @@ void checkInside(const Landed& landed, Problems& problems) {
 /// Distance in mm of `crease` from lying along `edge`: infinite when it turns away from the edge or
 /// lies beside it by more than half its length.
 double distanceAlong(const Segment& crease, const Segment& edge, double tiltLimit) {
-  constexpr double never = std::numeric_limits<double>::infinity();
+  constexpr double kNever = std::numeric_limits<double>::infinity();
   const double edgeLength = length(edge);
-  if (edgeLength < 1e-6) return never;
+  if (edgeLength < 1e-6) return kNever;
   const Point along = unit(edge.b - edge.a);
   const double a = cross(along, crease.a - edge.a);
   const double b = cross(along, crease.b - edge.a);
-  if (std::abs(a - b) > tiltLimit) return never;
+  if (std::abs(a - b) > tiltLimit) return kNever;
   const double from = dot(along, crease.a - edge.a);
   const double to = dot(along, crease.b - edge.a);
   const double shared =
       std::min(std::max(from, to), edgeLength) - std::max(std::min(from, to), 0.0);
-  if (shared < length(crease) / 2) return never;
+  if (shared < length(crease) / 2) return kNever;
   return std::max(std::abs(a), std::abs(b));
 }
 

@@ -10,10 +10,9 @@ constexpr double kClosed = 0.01;  // mm
 constexpr int kStepsPerStage = 24;
 constexpr int kMostHalvings = 4;
 
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
+std::size_t slot(int index) { return static_cast<std::size_t>(index); }
 
 /// The share of the way from `a` to `b`, or beyond it.
-
 std::vector<Angle> mixed(const std::vector<Angle>& a, const std::vector<Angle>& b, double share) {
   std::vector<Angle> result = a;
   for (std::size_t i = 0; i < a.size(); ++i)
@@ -60,7 +59,7 @@ FoldPath::Angles FoldPath::stageStart(int stage) const {
 FoldPath::Angles FoldPath::stepBack(const Angles& from, const Angles& last, double start,
                                     double end, int halvings) const {
   Angles angles = closed(mixed(last, from, 2), end);
-  if (halvings == 0 || solver_.gap(creasewright::pose(net_, angles)) <= kClosed) return angles;
+  if (halvings == 0 || solver_.gap(solver_.pose(angles)) <= kClosed) return angles;
   const double middle = (start + end) / 2;
   const Angles half = stepBack(from, mixed(last, from, 0.5), start, middle, halvings - 1);
   return stepBack(half, from, middle, end, halvings - 1);
@@ -76,19 +75,19 @@ void FoldPath::followBackTo(int node) {
       nodes_.emplace_back(net_.creases.size());
     } else if (bendsAfter(next)) {
       const Angles start = stageStart(net_.stageCount() - (next - 1) / kStepsPerStage);
-      Angles between = mixed(nodes_[at(next - 1 - inStage)], start,
+      Angles between = mixed(nodes_[slot(next - 1 - inStage)], start,
                              static_cast<double>(inStage + 1) / kStepsPerStage);
       takeDriven(between, progressOf(next));
       nodes_.push_back(std::move(between));
     } else {
-      const Angles& last = nodes_[at(inStage == 0 ? next - 1 : next - 2)];
+      const Angles& last = nodes_[slot(inStage == 0 ? next - 1 : next - 2)];
       nodes_.push_back(stepBack(from, last, progressOf(next - 1), progressOf(next), kMostHalvings));
     }
   }
 }
 
-Result<FoldPath::Angles> FoldPath::checked(Angles angles, double progress) const {
-  const Pose placed = creasewright::pose(net_, angles);
+Result<Moment> FoldPath::checked(Angles angles, double progress) const {
+  Pose placed = solver_.pose(angles);
   const double stage = progress * net_.stageCount();
   const bool between = std::abs(stage - std::round(stage)) > 1e-9;
   const bool bending = between && std::ranges::any_of(net_.bends, [stage](const Bend& b) {
@@ -96,30 +95,42 @@ Result<FoldPath::Angles> FoldPath::checked(Angles angles, double progress) const
                        });
   const double open = solver_.gap(placed);
   if (open > kClosed && !bending) {
-    const Crease& crease = net_.creases[at(solver_.widestLoop(placed))];
-    return Problem{ProblemCode::LoopOpen, net_.panels[at(crease.child)].id, {Length::mm(open)}};
+    const Crease& crease = net_.creases[slot(solver_.widestLoop(placed))];
+    return Problem{ProblemCode::LoopOpen, net_.panels[slot(crease.child)].id, {Length::mm(open)}};
   }
   solver_.measureLoops(placed, angles);
-  return angles;
+  return Moment{std::move(angles), std::move(placed)};
 }
 
-Result<std::vector<Angle>> FoldPath::angles(double progress) {
-  if (!solver_.hasLoops() || net_.stageCount() == 0 || progress <= 0)
-    return foldAngles(net_, progress);
+Moment FoldPath::evenly(double progress) const {
+  Angles angles = foldAngles(net_, progress);
+  Pose placed = solver_.pose(angles);
+  return {std::move(angles), std::move(placed)};
+}
+
+Result<Moment> FoldPath::at(double progress) {
+  if (!solver_.hasLoops() || net_.stageCount() == 0 || progress <= 0) return evenly(progress);
   if (progress >= 1) return checked(foldAngles(net_, 1), 1);
   const double place = (1 - progress) * kStepsPerStage * net_.stageCount();
   const int after = static_cast<int>(std::floor(place + 1e-9));
   const double share = std::max(0.0, place - after);
   followBackTo(share < 1e-9 ? after : after + 1);
-  if (share < 1e-9) return checked(nodes_[at(after)], progress);
-  const Angles guess = mixed(nodes_[at(after)], nodes_[at(after + 1)], share);
-  return checked(bendsAfter(after + 1) ? guess : closed(guess, progress), progress);
+  const auto node = [this](int index) -> const Angles& { return nodes_[slot(index)]; };
+  if (share < 1e-9) return checked(node(after), progress);
+  Angles guess = mixed(node(after), node(after + 1), share);
+  return checked(bendsAfter(after + 1) ? std::move(guess) : closed(guess, progress), progress);
+}
+
+Result<std::vector<Angle>> FoldPath::angles(double progress) {
+  Result<Moment> found = at(progress);
+  if (!found) return found.problem();
+  return std::move(found).value().angles;
 }
 
 Result<Pose> FoldPath::pose(double progress) {
-  Result<std::vector<Angle>> found = angles(progress);
+  Result<Moment> found = at(progress);
   if (!found) return found.problem();
-  return creasewright::pose(net_, *found);
+  return std::move(found).value().pose;
 }
 
 Pose foldedPose(const Net& net, double progress) {
@@ -137,19 +148,19 @@ Problems checkLoops(const Net& net, const Pose& folded) {
     if (!crease.loop) continue;
     if (flat.empty()) flat = pose(net, std::vector<Angle>(net.creases.size()));
     const Transform hinge = hingeFrame(crease.onParent);
-    const Transform flatChild = flat[at(crease.parent)].inverse().after(flat[at(crease.child)]);
-    const Transform expected = folded[at(crease.parent)]
+    const Transform flatChild = flat[slot(crease.parent)].inverse().after(flat[slot(crease.child)]);
+    const Transform expected = folded[slot(crease.parent)]
                                    .after(hinge)
                                    .after(Transform::rotationX(crease.angle))
                                    .after(hinge.inverse())
                                    .after(flatChild);
     double open = 0;
-    for (const Point& corner : net.panels[at(crease.child)].outline)
-      open =
-          std::max(open, distance(expected.apply(corner), folded[at(crease.child)].apply(corner)));
+    for (const Point& corner : net.panels[slot(crease.child)].outline)
+      open = std::max(open,
+                      distance(expected.apply(corner), folded[slot(crease.child)].apply(corner)));
     if (open > kClosed)
       problems.push_back(
-          {ProblemCode::LoopOpen, net.panels[at(crease.child)].id, {Length::mm(open)}});
+          {ProblemCode::LoopOpen, net.panels[slot(crease.child)].id, {Length::mm(open)}});
   }
   return problems;
 }

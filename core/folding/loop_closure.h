@@ -10,6 +10,12 @@
 
 namespace creasewright {
 
+/// A net at one moment of its way.
+struct Moment {
+  std::vector<Angle> angles;  ///< by crease
+  Pose pose;
+};
+
 /// The way a net takes from flat to folded. Driven creases follow foldAngles(); the angles of the
 /// others are such that all loops stay closed. They are found step by step backwards from the
 /// declared final angles, each the nearest to the one after it: the flat net belongs to several
@@ -22,10 +28,10 @@ class FoldPath {
  public:
   explicit FoldPath(const Net& net);
 
-  /// One angle per crease at `progress` (0 flat, 1 folded with the declared angles). Every loop is
-  /// closed to 0.01 mm outside bending stages. Error: LoopOpen.
+  /// The net at `progress` (0 flat, 1 folded with the declared angles). Every loop is closed to
+  /// 0.01 mm outside bending stages. Error: LoopOpen.
+  Result<Moment> at(double progress);
   Result<std::vector<Angle>> angles(double progress);
-  /// pose() of those angles.
   Result<Pose> pose(double progress);
 
  private:
@@ -38,7 +44,8 @@ class FoldPath {
   [[nodiscard]] Angles closed(const Angles& guess, double progress) const;
   [[nodiscard]] Angles stepBack(const Angles& from, const Angles& last, double start, double end,
                                 int halvings) const;
-  Result<Angles> checked(Angles angles, double progress) const;
+  [[nodiscard]] Result<Moment> checked(Angles angles, double progress) const;
+  [[nodiscard]] Moment evenly(double progress) const;
 
   const Net& net_;
   LoopSolver solver_;

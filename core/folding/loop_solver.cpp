@@ -56,12 +56,12 @@ struct LoopSolver::System {
   }
 };
 
-LoopSolver::LoopSolver(const Net& net) : net_(net) {
+LoopSolver::LoopSolver(const Net& net) : net_(net), posing_(net) {
   const int count = static_cast<int>(net.creases.size());
   if (std::ranges::none_of(net.creases, &Crease::loop)) return;
   for (int i = 0; i < count; ++i)
     if (!net.creases[at(i)].loop && !net.creases[at(i)].driven) unknowns_.push_back(i);
-  const Pose flat = pose(net, std::vector<Angle>(net.creases.size()));
+  const Pose flat = pose(std::vector<Angle>(net.creases.size()));
   for (int i = 0; i < count; ++i) {
     const Crease& crease = net.creases[at(i)];
     if (!crease.loop) continue;
@@ -117,7 +117,7 @@ LoopSolver::System LoopSolver::linearise(const Pose& placed) const {
 }
 
 double LoopSolver::close(std::vector<Angle>& angles) const {
-  Pose placed = pose(net_, angles);
+  Pose placed = pose(angles);
   double open = squaredGap(placed);
   double damping = 1e-4;
   bool stuck = unknowns_.empty();
@@ -136,7 +136,7 @@ double LoopSolver::close(std::vector<Angle>& angles) const {
       for (std::size_t i = 0; i < turn.size(); ++i)
         tried[at(unknowns_[i])] =
             Angle::radians(angles[at(unknowns_[i])].radians() + turn[i] * shorten);
-      Pose moved = pose(net_, tried);
+      Pose moved = pose(tried);
       const double left = squaredGap(moved);
       if (!(left < open)) continue;
       stuck = open - left < open * 1e-12;

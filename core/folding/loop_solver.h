@@ -22,6 +22,8 @@ class LoopSolver {
   /// stays open, as gap() does.
   double close(std::vector<Angle>& angles) const;
 
+  /// pose() of the net.
+  [[nodiscard]] Pose pose(const std::vector<Angle>& angles) const { return posing_(angles); }
   /// The largest distance in mm between the two places of a loop crease's end.
   [[nodiscard]] double gap(const Pose& placed) const;
   /// Index into Net::creases of the loop with that distance; -1 without loops.
@@ -45,6 +47,7 @@ class LoopSolver {
   [[nodiscard]] System linearise(const Pose& placed) const;
 
   const Net& net_;
+  Posing posing_;
   std::vector<int> unknowns_;  // creases
   std::vector<Loop> loops_;
 };

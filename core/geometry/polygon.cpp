@@ -1,6 +1,7 @@
 #include "geometry/polygon.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "units/angle.h"
 
@@ -11,11 +12,25 @@ Point cornerAfter(const Polygon& polygon, std::size_t i) {
   return polygon[i + 1 == polygon.size() ? 0 : i + 1];
 }
 
+/// Whether all corners lie left of a line, or right of it where `side` is -1, but for `slack` mm.
+bool allLeftOf(const Polygon& corners, const Segment& line, double side, double slack) {
+  const Point way = line.b - line.a;
+  const double least = -slack * std::sqrt(dot(way, way));
+  return std::ranges::all_of(
+      corners, [&](const Point& p) { return cross(way, p - line.a) * side >= least; });
+}
+
 int sign(double value) { return (value > 0) - (value < 0); }
 
 bool onSegment(Point p, const Segment& s) {
   return std::min(s.a.x, s.b.x) <= p.x && p.x <= std::max(s.a.x, s.b.x) &&
          std::min(s.a.y, s.b.y) <= p.y && p.y <= std::max(s.a.y, s.b.y);
+}
+
+/// Whether `p` is so near the box about a segment that it may be near the segment.
+bool near(Point p, const Segment& s, double distance) {
+  return std::min(s.a.x, s.b.x) <= p.x + distance && p.x <= std::max(s.a.x, s.b.x) + distance &&
+         std::min(s.a.y, s.b.y) <= p.y + distance && p.y <= std::max(s.a.y, s.b.y) + distance;
 }
 
 bool meet(const Segment& s, const Segment& t) {
@@ -81,7 +96,8 @@ Side locate(Point p, const Polygon& polygon, double tolerance) {
   for (std::size_t i = 0; i < polygon.size(); ++i) {
     const Point a = polygon[i];
     const Point b = cornerAfter(polygon, i);
-    if (distanceToSegment(p, {a, b}) <= tolerance) return Side::Boundary;
+    if (near(p, {a, b}, tolerance) && distanceToSegment(p, {a, b}) <= tolerance)
+      return Side::Boundary;
     if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
       inside = !inside;
   }
@@ -101,6 +117,21 @@ bool isSimple(const Polygon& polygon) {
     }
   }
   return true;
+}
+
+bool liesWellInside(const Polygon& part, const Polygon& whole, double slack) {
+  for (std::size_t i = 0; i < whole.size(); ++i)
+    if (!allLeftOf(part, {whole[i], cornerAfter(whole, i)}, 1, slack)) return false;
+  return true;
+}
+
+bool partedByEdge(const Polygon& a, const Polygon& b, double slack) {
+  for (const auto& [one, other] : {std::pair{&a, &b}, std::pair{&b, &a}})
+    for (std::size_t i = 0; i < one->size(); ++i) {
+      const Segment edge{(*one)[i], cornerAfter(*one, i)};
+      if (allLeftOf(*other, edge, -1, slack) && allLeftOf(*one, edge, 1, slack)) return true;
+    }
+  return false;
 }
 
 double distanceToSegment(Point p, const Segment& s) {

@@ -30,6 +30,12 @@ Bounds bounds(const Polygon& polygon);
 Side locate(Point p, const Polygon& polygon, double tolerance = 1e-9);
 /// No two edges meet except neighbours at their shared corner.
 bool isSimple(const Polygon& polygon);
+/// Whether all of `part` lies left of every edge of `whole`, but for `slack` mm: then it is inside.
+/// False says nothing of parts in the nooks of a polygon that is not convex.
+bool liesWellInside(const Polygon& part, const Polygon& whole, double slack);
+/// Whether an edge of one of two polygons parts them, but for `slack` mm. False says nothing where
+/// one is not convex.
+bool partedByEdge(const Polygon& a, const Polygon& b, double slack);
 double distanceToSegment(Point p, const Segment& s);
 /// Counter-clockwise convex hull.
 Polygon convexHull(std::vector<Point> points);

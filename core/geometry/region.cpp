@@ -1,6 +1,8 @@
 #include "geometry/region.h"
 
 #include <cmath>
+#include <optional>
+#include <utility>
 
 #include <polyclipping/clipper.hpp>
 
@@ -74,11 +76,26 @@ void collect(const clip::PolyNode& node, Region& into) {
   }
 }
 
+/// The areas of rings none of which is a hole; nothing when one is.
+std::optional<Region> withoutHoles(const clip::Paths& rings) {
+  Region result;
+  for (const clip::Path& ring : rings) {
+    if (ring.size() < 3) continue;
+    if (!clip::Orientation(ring)) return std::nullopt;
+    result.push_back({toPolygon(ring), {}});
+  }
+  return result;
+}
+
+/// Which ring lies in which is only worked out where there are holes: it takes long.
 Region run(clip::ClipType type, const clip::Paths& subject, const clip::Paths& other) {
   clip::Clipper clipper;
   clipper.StrictlySimple(true);
   clipper.AddPaths(subject, clip::ptSubject, true);
   clipper.AddPaths(other, clip::ptClip, true);
+  clip::Paths rings;
+  clipper.Execute(type, rings, clip::pftNonZero, clip::pftNonZero);
+  if (std::optional<Region> plain = withoutHoles(rings)) return std::move(*plain);
   clip::PolyTree tree;
   clipper.Execute(type, tree, clip::pftNonZero, clip::pftNonZero);
   Region result;

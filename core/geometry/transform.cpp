@@ -61,28 +61,15 @@ Transform Transform::frame(Point3 origin, Point3 xAxis, Point3 yAxis) {
   return t;
 }
 
-Point3 Transform::turn(Point3 v) const {
-  return {dot(rows_[0], v), dot(rows_[1], v), dot(rows_[2], v)};
-}
-
-Transform Transform::inverse() const {
+/// As after(rotationX(angle)): the x axis stays.
+Transform Transform::turnedAboutX(Angle angle) const {
+  const Turn r(angle);
   Transform t;
-  t.rows_ = {Point3{rows_[0].x, rows_[1].x, rows_[2].x}, Point3{rows_[0].y, rows_[1].y, rows_[2].y},
-             Point3{rows_[0].z, rows_[1].z, rows_[2].z}};
-  t.shift_ = t.turn(shift_) * -1;
-  return t;
-}
-
-Transform Transform::after(const Transform& inner) const {
-  const Transform columns = inner.inverse();
-  Transform t;
-  // Row i of the product is row i of this times the inner matrix: dot with its columns, which are
-  // the rows of its transpose.
   for (std::size_t i = 0; i < 3; ++i) {
-    t.rows_[i] = {dot(rows_[i], columns.rows_[0]), dot(rows_[i], columns.rows_[1]),
-                  dot(rows_[i], columns.rows_[2])};
+    const Point3& row = rows_[i];
+    t.rows_[i] = {row.x, row.y * r.c + row.z * r.s, row.z * r.c - row.y * r.s};
   }
-  t.shift_ = apply(inner.shift_);
+  t.shift_ = shift_;
   return t;
 }
 

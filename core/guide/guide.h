@@ -133,7 +133,7 @@ struct Step {
   std::vector<Adhesive> adhesive;
   std::string stage;
   std::vector<Join> joins;
-  std::vector<std::string> bends;
+  std::vector<BendCode> bends;
   std::vector<int> pieces;
   bool turn = false;      ///< the sheet is turned over before this step
   bool through = false;   ///< PutIn: slides in from either open end

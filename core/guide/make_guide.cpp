@@ -6,7 +6,6 @@
 #include <set>
 
 #include "folding/cavity/outside.h"
-#include "folding/motion/needed_bends.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
 #include "guide/fold_steps.h"
@@ -76,11 +75,8 @@ void addCare(const BuiltDesign& built, Guide& guide) {
 PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
   const BuiltPiece& piece = built.pieces[index];
   const Net& net = piece.net;
-  PiecePlans plans{static_cast<int>(index),
-                   piece,
-                   planCuts(net, piece.flat, piece.waste),
-                   planFolds(withNeededBends(net, piece.card.caliper.mm()), piece.flat),
-                   {}};
+  PiecePlans plans{
+      static_cast<int>(index), piece, planCuts(net, piece.flat, piece.waste), foldPlan(piece), {}};
   plans.adhesive = planAdhesive(net, piece.gluePlan, plans.folds, built.design.grid);
   return plans;
 }

@@ -15,6 +15,11 @@ constexpr double kSame = 1e-6;        // mm, for places that must agree
 constexpr double kOnLine = 1e-3;      // mm, as the score plan counts
 constexpr double kLongestNotch = 10;  // mm
 
+/// Most points are far from one another, and cost no root.
+bool within(Point p, Point q, double limit) {
+  return std::abs(p.x - q.x) <= limit && std::abs(p.y - q.y) <= limit && distance(p, q) <= limit;
+}
+
 /// What decides how a straight cut is told.
 struct ScoredSheet {
   std::array<LineView, 2> views;
@@ -31,7 +36,7 @@ struct ScoredSheet {
     }
   }
   [[nodiscard]] bool isCreaseEnd(Point p) const {
-    return std::ranges::any_of(creaseEnds, [p](Point end) { return distance(p, end) <= kOnLine; });
+    return std::ranges::any_of(creaseEnds, [p](Point end) { return within(p, end, kOnLine); });
   }
 };
 
@@ -73,7 +78,7 @@ Cut straightCut(const ScoredSheet& sheet, const Segment& stroke) {
 bool sameLine(const Polyline& a, const Polyline& b) {
   if (a.size() != b.size()) return false;
   return std::ranges::all_of(a, [&](Point p) {
-    return std::ranges::any_of(b, [p](Point q) { return distance(p, q) <= kSame; });
+    return std::ranges::any_of(b, [p](Point q) { return within(p, q, kSame); });
   });
 }
 

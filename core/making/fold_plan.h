@@ -24,8 +24,8 @@ struct Fold {
 struct FoldStage {
   std::string code;  ///< as Net::stages
   std::vector<Fold> folds;
-  std::vector<int> mates;          ///< indices into Net::mates that close in this stage
-  std::vector<std::string> bends;  ///< Net::Bend codes: here the card must give
+  std::vector<int> mates;       ///< indices into Net::mates that close in this stage
+  std::vector<BendCode> bends;  ///< here the card must give
 };
 
 struct FoldPlan {

@@ -2,7 +2,10 @@
 
 #include <algorithm>
 #include <cmath>
+#include <map>
+#include <numeric>
 #include <optional>
+#include <utility>
 
 namespace creasewright {
 namespace {
@@ -25,7 +28,7 @@ bool collinear(const Segment& a, const Segment& b) {
 bool runOn(const Segment& a, const Segment& b) {
   for (const auto& [from, at] : {std::pair{a.a, a.b}, std::pair{a.b, a.a}})
     for (const auto& [start, to] : {std::pair{b.a, b.b}, std::pair{b.b, b.a}}) {
-      if (distance(at, start) > kMeet) continue;
+      if (std::abs(at.x - start.x) > kMeet || distance(at, start) > kMeet) continue;
       const Point u = unit(at - from);
       const Point v = unit(to - start);
       if (dot(u, v) > 0 && std::abs(cross(u, v)) <= kCurveTurn) return true;
@@ -33,16 +36,44 @@ bool runOn(const Segment& a, const Segment& b) {
   return false;
 }
 
-/// Whether a piece turns into another: the middles of two curves may lie on one line by chance.
-std::vector<bool> inCurves(const std::vector<Fold>& folds) {
-  std::vector<bool> curved(folds.size());
-  for (std::size_t i = 0; i < folds.size(); ++i)
-    curved[i] = std::ranges::any_of(folds, [&](const Fold& other) {
-      return sameWay(other, folds[i]) && runOn(other.line, folds[i].line) &&
-             !collinear(other.line, folds[i].line);
-    });
-  return curved;
-}
+/// Which folds belong together, every two of them compared once.
+class Lines {
+ public:
+  explicit Lines(const std::vector<Fold>& folds) : curved_(folds.size()), first_(folds.size()) {
+    std::iota(first_.begin(), first_.end(), std::size_t{0});
+    std::vector<std::pair<std::size_t, std::size_t>> aligned;
+    for (std::size_t i = 0; i < folds.size(); ++i)
+      for (std::size_t k = 0; k < i; ++k) {
+        const Segment& a = folds[k].line;
+        const Segment& b = folds[i].line;
+        if (!sameWay(folds[k], folds[i])) continue;
+        const bool onOneLine = collinear(a, b);
+        const bool goesOn = runOn(a, b);
+        if (goesOn && !onOneLine) curved_[i] = curved_[k] = true;
+        if (folds[i].bend || folds[k].bend) continue;
+        if (goesOn) join(i, k);
+        if (onOneLine) aligned.emplace_back(i, k);
+      }
+    // The middles of two curves may lie on one line by chance.
+    for (const auto& [i, k] : aligned)
+      if (!curved_[i] && !curved_[k]) join(i, k);
+  }
+
+  /// The first fold of the line that a fold belongs to.
+  std::size_t lineOf(std::size_t fold) {
+    while (first_[fold] != fold) fold = first_[fold] = first_[first_[fold]];
+    return fold;
+  }
+
+ private:
+  void join(std::size_t a, std::size_t b) {
+    const auto [low, high] = std::minmax({lineOf(a), lineOf(b)});
+    first_[high] = low;
+  }
+
+  std::vector<bool> curved_;  // whether it turns into another
+  std::vector<std::size_t> first_;
+};
 
 /// A piece of a line as it is run along.
 struct Run {
@@ -102,34 +133,33 @@ std::vector<std::vector<std::size_t>> partedAtTips(const std::vector<Fold>& fold
   return parts;
 }
 
+/// Whether the pieces of a line are more than one straight stroke, broken off here and there.
+bool isCurved(const std::vector<Fold>& folds, const std::vector<std::size_t>& line) {
+  constexpr double kParallel = 1e-3;  // sine
+  const auto along = [&](std::size_t fold) {
+    return unit(folds[fold].line.b - folds[fold].line.a);
+  };
+  const Point first = along(line.front());
+  return line.size() > 2 && std::ranges::any_of(line, [&](std::size_t fold) {
+           return std::abs(cross(first, along(fold))) > kParallel;
+         });
+}
+
 }  // namespace
 
-std::vector<std::vector<std::size_t>> handFolds(const std::vector<Fold>& folds) {
-  const std::vector<bool> curved = inCurves(folds);
-  std::vector<std::vector<std::size_t>> lines;
-  for (std::size_t i = 0; i < folds.size(); ++i) {
-    if (folds[i].bend) continue;
-    // Joins every line it belongs to: a piece may close the gap between two.
-    std::vector<std::size_t> line{i};
-    std::erase_if(lines, [&](const std::vector<std::size_t>& other) {
-      const bool joins = std::ranges::any_of(other, [&](std::size_t k) {
-        if (!sameWay(folds[k], folds[i])) return false;
-        const bool straight = !curved[k] && !curved[i];
-        return (straight && collinear(folds[k].line, folds[i].line)) ||
-               runOn(folds[k].line, folds[i].line);
-      });
-      if (joins) line.insert(line.begin(), other.begin(), other.end());
-      return joins;
-    });
-    std::ranges::sort(line);
-    lines.push_back(std::move(line));
-  }
-  std::vector<std::vector<std::size_t>> parted;
-  for (const std::vector<std::size_t>& line : lines)
-    for (std::vector<std::size_t>& part : partedAtTips(folds, line))
-      parted.push_back(std::move(part));
-  std::ranges::sort(parted, {}, [](const std::vector<std::size_t>& line) { return line.front(); });
-  return parted;
+std::vector<HandFold> handFolds(const std::vector<Fold>& folds) {
+  Lines lines(folds);
+  std::map<std::size_t, std::vector<std::size_t>> whole;
+  for (std::size_t i = 0; i < folds.size(); ++i)
+    if (!folds[i].bend) whole[lines.lineOf(i)].push_back(i);
+  std::vector<HandFold> found;
+  for (const auto& [first, line] : whole)
+    for (std::vector<std::size_t>& part : partedAtTips(folds, line)) {
+      const bool curved = isCurved(folds, part);
+      found.push_back({std::move(part), curved});
+    }
+  std::ranges::sort(found, {}, [](const HandFold& line) { return line.folds.front(); });
+  return found;
 }
 
 }  // namespace creasewright

@@ -34,6 +34,8 @@ void sortByRows(Region& pieces) {
 
 /// The parts of an area that only a hair joins, as rounding leaves along the blank's border.
 Region separated(const Area& piece) {
+  // Convex pieces have no neck.
+  if (piece.holes.empty() && liesWellInside(piece.outer, piece.outer, 0)) return {piece};
   const Region cores = offset({piece}, -kNeck);
   if (cores.size() <= 1) return {piece};
   Region parts;

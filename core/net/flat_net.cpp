@@ -34,6 +34,11 @@ Bounds boundsOf(const Net& net, const Pose& frames) {
   return bounds(all);
 }
 
+/// Whether two points are nearer than `limit`; most are not, and cost no root.
+bool nearer(Point a, Point b, double limit) {
+  return std::abs(a.x - b.x) < limit && std::abs(a.y - b.y) < limit && distance(a, b) < limit;
+}
+
 /// `outline` with `p`, which lies on it, as one of its corners.
 Polygon withCorner(Polygon outline, Point p) {
   constexpr double kSame = 1e-6;
@@ -42,7 +47,7 @@ Polygon withCorner(Polygon outline, Point p) {
     return between && std::abs(cross(b - a, p - a)) < kSame * distance(a, b);
   };
   for (std::size_t i = 0; i < outline.size(); ++i) {
-    if (distance(outline[i], p) < kSame) {
+    if (nearer(outline[i], p, kSame)) {
       outline[i] = p;
       return outline;
     }
@@ -74,7 +79,7 @@ void snap(Region& region, const std::vector<Polygon>& panels) {
   const auto nearest = [&](Point& p) {
     for (const Polygon& panel : panels)
       for (const Point& corner : panel)
-        if (distance(p, corner) < kNear) {
+        if (nearer(p, corner, kNear)) {
           p = corner;
           return;
         }
@@ -119,7 +124,7 @@ Point FlatNet::place(int panel, Point p) const {
   return {q.x, q.y};
 }
 
-FlatNet flatten(const Net& net) {
+FlatNet layOut(const Net& net) {
   FlatNet flat;
   flat.frames = pose(net, std::vector<Angle>(net.creases.size()));
   const Bounds box = boundsOf(net, flat.frames);
@@ -136,6 +141,11 @@ FlatNet flatten(const Net& net) {
                             flat.place(crease.parent, crease.onParent.b)});
   for (const Slit& slit : net.slits)
     flat.slits.push_back(placed(flat.frames[static_cast<std::size_t>(slit.panel)], slit.line));
+  return flat;
+}
+
+FlatNet flatten(const Net& net) {
+  FlatNet flat = layOut(net);
   flat.partings = findPartings(flat.panels, flat.creases);
   flat.outline = outlineOf(net, flat);
   flat.waste = wasteOf(flat);

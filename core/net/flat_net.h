@@ -28,6 +28,9 @@ struct FlatNet {
 
 FlatNet flatten(const Net& net);
 
+/// The same without what takes the union of the panels: no partings, outline and waste.
+FlatNet layOut(const Net& net);
+
 /// Every cut as an open or closed polyline in blank coordinates: the outline's rings (closed: first
 /// point repeated), openings, partings and slits.
 std::vector<Polyline> cutLines(const FlatNet& flat);

@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "geometry/polygon.h"
+#include "net/bend_code.h"
 #include "units/angle.h"
 
 namespace creasewright {
@@ -91,10 +92,10 @@ struct Slit {
 };
 
 /// A stage in which the card must bend, so that rigid panels cannot show it without passing through
-/// one another; `why` is a code: `tuck-slides-in`, `gusset`, `petals-overlap`.
+/// one another.
 struct Bend {
   int stage = 1;
-  std::string why;
+  BendCode why = BendCode::TuckSlidesIn;
 };
 
 /// Two cut edges that meet in the folded piece and that nothing holds together there, because such

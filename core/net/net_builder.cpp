@@ -53,8 +53,8 @@ NetBuilder& NetBuilder::loop(HingeAt at, std::string_view other, HingeFold fold)
   return *this;
 }
 
-NetBuilder& NetBuilder::bends(int stage, std::string why) {
-  net_.bends.push_back({stage, std::move(why)});
+NetBuilder& NetBuilder::bends(int stage, BendCode why) {
+  net_.bends.push_back({stage, why});
   return *this;
 }
 

@@ -59,7 +59,7 @@ class NetBuilder {
   /// it.
   NetBuilder& loop(HingeAt at, std::string_view other, HingeFold fold);
   /// Declares that the card bends during a stage.
-  NetBuilder& bends(int stage, std::string why);
+  NetBuilder& bends(int stage, BendCode why);
   NetBuilder& mate(std::string_view panel, std::string_view onto, Face face, Method method,
                    bool rim, Polygon patch = {});
   /// Declares that two cut edges meet and are held by nothing (OpenEdges).

@@ -50,7 +50,8 @@ void checkOverlaps(const Net& net, const FlatNet& flat, Problems& found) {
   for (std::size_t i = 0; i < flat.panels.size(); ++i) {
     for (std::size_t j = i + 1; j < flat.panels.size(); ++j) {
       if (boxesApart(boxes[i], boxes[j])) continue;
-      const Region common = intersect(region(flat.panels[i]), region(flat.panels[j]));
+      if (partedByEdge(flat.panels[i], flat.panels[j], kSamePlace)) continue;
+      const Region common = intersect({{flat.panels[i], {}}}, {{flat.panels[j], {}}});
       if (area(common) <= kOverlapSliver * kOverlapSliver) continue;
       if (offset(common, -kOverlapSliver / 2).empty()) continue;
       found.push_back(

@@ -34,18 +34,25 @@ std::vector<Angle> foldAngles(const Net& net, double progress) {
   return angles;
 }
 
-Pose pose(const Net& net, const std::vector<Angle>& angles) {
-  assert(angles.size() == net.creases.size());
-  Pose placed(net.panels.size());
-  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+Posing::Posing(const Net& net) : panels_(net.panels.size()), creases_(net.creases.size()) {
+  for (std::size_t i = 0; i < creases_; ++i) {
     const Crease& crease = net.creases[i];
     if (crease.loop) continue;
-    const Transform hinge = hingeFrame(crease.onParent).after(Transform::rotationX(angles[i]));
-    placed[static_cast<std::size_t>(crease.child)] =
-        placed[static_cast<std::size_t>(crease.parent)].after(hinge);
+    hinges_.push_back({i, static_cast<std::size_t>(crease.parent),
+                       static_cast<std::size_t>(crease.child), hingeFrame(crease.onParent)});
   }
+}
+
+Pose Posing::operator()(const std::vector<Angle>& angles) const {
+  assert(angles.size() == creases_);
+  Pose placed(panels_);
+  for (const Hinge& hinge : hinges_)
+    placed[hinge.child] =
+        placed[hinge.parent].after(hinge.frame.turnedAboutX(angles[hinge.crease]));
   return placed;
 }
+
+Pose pose(const Net& net, const std::vector<Angle>& angles) { return Posing(net)(angles); }
 
 Pose pose(const Net& net, double progress) { return pose(net, foldAngles(net, progress)); }
 

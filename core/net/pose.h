@@ -25,6 +25,24 @@ std::vector<Angle> foldAngles(const Net& net, double progress);
 /// angles zero this is the flat net.
 Pose pose(const Net& net, const std::vector<Angle>& angles);
 
+/// pose() of one net again and again: what no angle changes is found once.
+class Posing {
+ public:
+  explicit Posing(const Net& net);
+  [[nodiscard]] Pose operator()(const std::vector<Angle>& angles) const;
+
+ private:
+  struct Hinge {
+    std::size_t crease;
+    std::size_t parent;
+    std::size_t child;
+    Transform frame;
+  };
+  std::vector<Hinge> hinges_;  // of the tree, parents first
+  std::size_t panels_;
+  std::size_t creases_;
+};
+
 /// pose(net, foldAngles(net, progress)).
 Pose pose(const Net& net, double progress);
 

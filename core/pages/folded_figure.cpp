@@ -54,9 +54,9 @@ std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
 /// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
 std::vector<int> movingPanels(const Net& net, const Step& step) {
   std::vector<int> panels;
-  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    if (step.folds[line.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(step.folds, line)) {
+  for (const HandFold& line : handFolds(step.folds)) {
+    if (step.folds[line.folds.front()].loop) continue;
+    for (const std::vector<std::size_t>& run : runsOf(step.folds, line.folds)) {
       const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
         return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
       });

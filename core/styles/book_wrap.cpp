@@ -30,7 +30,7 @@ std::vector<Piece> buildWrap(const Parameters& p, const Workbench& bench) {
              roundedFlap(across, tuck, std::min({6.0, tuck / 2, across / 4})),
              {0, Cover, CreaseKind::Flat})
       .mate("back/top/cover/tuck", "back/bottom/pocket", Face::Inside, Method::Tuck, true)
-      .bends(Cover, "tuck-slides-in")
+      .bends(Cover, BendCode::TuckSlidesIn)
       .showing({"back", "back/bottom", "back/top", "back/top/cover"});
   return {{"wrap", net.take(), insideOf(pocket, length)}};
 }

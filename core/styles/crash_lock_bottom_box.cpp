@@ -126,7 +126,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench
   net.meetsIn(GlueFlat);
   addFlap(net, b, {"front", "bottom", b.t, b.flapWidth()});
   addFlap(net, b, {"front/left/back", backEdge(BoxEnd::Bottom), box.fromSeam(), b.flapWidth()});
-  net.bends(OpenUp, "bottom-opens");
+  net.bends(OpenUp, BendCode::BottomOpens);
   addHookMate(net, b, "front/bottom-hook", "front/left/back/bottom");
   addHookMate(net, b, "front/left/back/bottom-hook", "front/bottom");
   addSide(net, b, "front/left", leftEdge(BoxEnd::Bottom), "front/bottom");

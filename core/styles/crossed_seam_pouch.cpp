@@ -76,7 +76,7 @@ std::vector<Piece> buildPouch(const Parameters& p, const Workbench&) {
   net.mate("right/right-fin", "left/left-fin", Face::Inside, Method::Glue, true)
       .mate("left-back/left-back-fin", "front/front-fin", Face::Inside, Method::Glue, true)
       .mate("right-back/right-back-fin", "front/front-fin", Face::Inside, Method::Glue, true)
-      .bends(Tube, "tube-pinched")
+      .bends(Tube, BendCode::TubePinched)
       .showing({"left", "front", "right", "left-back", "right-back"});
   // The lower fin stands in the middle plane: along it, down it, and square to it.
   return {{"pouch", net.take(), Cavity{"left/left-fin", {a / 2, -t.rise() / 2, 0}, {0, 2, 1}}}};

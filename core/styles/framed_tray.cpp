@@ -46,7 +46,7 @@ struct Order {
     stages.emplace_back(stage);
     return static_cast<int>(stages.size());
   }
-  void bend(int stage, const char* why) { bends.push_back({stage, why}); }
+  void bend(int stage, BendCode why) { bends.push_back({stage, why}); }
 };
 
 /// Half of what must be between opposite sides for their sections to swing past one another.
@@ -78,11 +78,11 @@ Order tabsFirst(const Tray& t) {
   order.shortFrame = order.add("short-sides-over-long");
   if (deepLong) {
     order.longShape = order.longFrame;
-    order.bend(order.longFrame, "inner-walls-curl");
+    order.bend(order.longFrame, BendCode::InnerWallsCurl);
   }
   if (deepShort) {
     order.shortShape = order.shortFrame;
-    order.bend(order.shortFrame, "inner-walls-curl");
+    order.bend(order.shortFrame, BendCode::InnerWallsCurl);
   }
   return order;
 }
@@ -95,7 +95,7 @@ Order longSidesFirst() {
   order.tabs = order.add("fold-tabs");
   order.shortShape = order.shortFrame = order.add("roll-short-sides");
   order.shortWall = order.add("raise-short-sides");
-  order.bend(order.shortWall, "tabs-fed-in");
+  order.bend(order.shortWall, BendCode::TabsFedIn);
   return order;
 }
 

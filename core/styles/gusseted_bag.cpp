@@ -199,11 +199,11 @@ std::vector<Piece> buildBag(const Parameters& p, const Workbench& bench) {
       {bottomFold(Bottom, [](const FlatBag& bag) { return 90 + bag.bottom; }),
        bottomFold(BottomFlaps, [](const FlatBag& bag) { return 90 + bag.level - bag.bottom; }),
        "back-foot"});
-  net.meetsIn(Bottom).bends(Bottom, "tuck-slides-in");
+  net.meetsIn(Bottom).bends(Bottom, BendCode::TuckSlidesIn);
   for (const std::string side : {"left", "right"})
     net.mate(side + "-foot/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)
         .meetsIn(Bottom);
-  net.bends(FoldFlat, "folds-flat").bends(OpenBag, "opens-again");
+  net.bends(FoldFlat, BendCode::FoldsFlat).bends(OpenBag, BendCode::OpensAgain);
   Cavity cavity{"front", {w.length / 2, w.height / 3, w.width / 2}, {0, 2, 1}};
   cavity.high.y = w.height;
   return {{"bag", net.take(), cavity}};

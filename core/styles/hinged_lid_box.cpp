@@ -76,7 +76,7 @@ std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench
       .mate(lid + "/left-ear", "base/left", Face::Inside, Method::Tuck, true)
       .mate(lid + "/right-ear", "base/right", Face::Inside, Method::Tuck, true)
       .mate(lid + "/tuck", "base/front", Face::Inside, Method::Tuck, true)
-      .bends(Lid, "tuck-slides-in")
+      .bends(Lid, BendCode::TuckSlidesIn)
       .showing({lid});
   restOnTabs(net, h);
 

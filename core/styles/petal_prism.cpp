@@ -35,7 +35,7 @@ std::vector<Piece> buildPetals(const Parameters& p, const Workbench& bench) {
   for (int k = 1; k <= n; ++k)
     net.hinge({wallName(k), "top"}, wallName(k) + "/petal", petal(n, side), {90, Petals})
         .showing({wallName(k) + "/petal"});
-  net.bends(Petals, "petals-overlap");
+  net.bends(Petals, BendCode::PetalsOverlap);
   Cavity cavity = insideOf(walls);
   cavity.high.z = 1e4;  // the petals end it
   return {{"box", net.take(), cavity}};

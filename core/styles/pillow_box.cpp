@@ -182,7 +182,7 @@ std::vector<Piece> buildPillow(const Parameters& p, const Workbench& bench) {
     for (int i = 1; i + 1 < kStrips; ++i)
       net.mate(flap("back", end, i), flap("front", end, kStrips - 1 - i), Face::Inside,
                Method::Rest, true);
-  net.bends(PressIn, "curved-score");
+  net.bends(PressIn, BendCode::CurvedScore);
   return {{"box", net.take(),
            Cavity{strip("front", kStrips / 2), {b.width / 2, b.length / 2, b.bulge}, {1, 0, 2}}}};
 }

@@ -86,7 +86,7 @@ void addRoof(NetBuilder& net, const FourWalls& w, const Pitch& roof, double flap
             {2 * roof.slope(), RidgeTuck})
       .mate("back/roof/tuck", "front/roof", Face::Inside, Method::Tuck, true)
       .open({"front/roof", "top"}, {"back/roof", "top"}, "opens")
-      .bends(BackRoof, "tuck-slides-in")
+      .bends(BackRoof, BendCode::TuckSlidesIn)
       .showing({"front/roof", "back/roof"});
 }
 

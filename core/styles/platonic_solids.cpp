@@ -88,7 +88,7 @@ std::vector<Piece> buildSolid(const Solid& solid, const Parameters& parameters) 
               regularPolygon(solid.p, side), {fold, 2});
   }
   addTabs(net, solid, NetBuilder(net).take(), side, parameters.mm("tab"));
-  if (solid.p == 3) net.bends(2, "tuck-slides-in");  // the last tabs give on their way in
+  if (solid.p == 3) net.bends(2, BendCode::TuckSlidesIn);  // the last tabs give on their way in
   for (std::size_t k = 0; k <= solid.tree.size(); ++k) net.showing({face(static_cast<int>(k) + 1)});
   return {{"solid", net.take(),
            Cavity{face(1), {side / 2, apothemOf(solid.p, side), solid.inradius() * side}}}};

@@ -55,7 +55,7 @@ std::vector<Piece> buildPyramid(const Parameters& p, const Workbench&) {
               true)
         .showing({wallName(k)});
   }
-  net.bends(2, "tuck-slides-in").showing({"base"});  // each flap behind the next wall
+  net.bends(2, BendCode::TuckSlidesIn).showing({"base"});  // each flap behind the next wall
   Cavity cavity{
       "base", {f.bottom / 2, apothemOf(f.sides, f.bottom), std::min(f.height, p.mm("across")) / 6}};
   return {{"box", net.take(), cavity}};

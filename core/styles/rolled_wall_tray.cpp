@@ -90,7 +90,7 @@ std::vector<Piece> buildTray(const Parameters& parameters, const Workbench& benc
       .open({"base/front/rim", "right"}, {"base/left", "outer"}, "held-beside")
       .open({"base/back/rim", "left"}, {"base/left", "outer"}, "held-beside")
       .open({"base/back/rim", "right"}, {"base/right", "outer"}, "held-beside");
-  net.bends(RollWalls, "inner-walls-curl");
+  net.bends(RollWalls, BendCode::InnerWallsCurl);
   net.showing({"base", "base/front", "base/back", "base/left", "base/right", "base/front/rim",
                "base/back/rim"});
   Cavity cavity{"base", {r.length / 2, r.width() / 2, r.depth / 2}};

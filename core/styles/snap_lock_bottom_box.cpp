@@ -103,7 +103,7 @@ void addTongue(NetBuilder& net, const SnapBottom& b) {
   net.mate("front/bottom-tongue", "front/left/back/bottom-panel", Face::Inside, Method::Lock, true);
   net.open({"front/bottom-shoulders", "outer"}, {"front/left/back/bottom-panel", "outer"},
            "held-beside");
-  net.bends(BottomTongue, "tuck-slides-in");
+  net.bends(BottomTongue, BendCode::TuckSlidesIn);
 }
 
 std::vector<Piece> buildBox(const Parameters& parameters, const Workbench& bench) {

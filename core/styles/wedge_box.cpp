@@ -52,7 +52,7 @@ void addLid(NetBuilder& net, const Wedge& w) {
       .mate("base/back/lid/right-flap", "base/right", Face::Inside, Method::Tuck, true)
       .open({"base/back/lid", "right"}, {"base/left", "outer"}, "opens")
       .open({"base/back/lid", "left"}, {"base/right", "outer"}, "opens")
-      .bends(Lid, "tuck-slides-in");
+      .bends(Lid, BendCode::TuckSlidesIn);
 }
 
 std::vector<Piece> buildWedge(const Parameters& p, const Workbench&) {

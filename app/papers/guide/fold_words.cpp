@@ -10,53 +10,46 @@ namespace creasewright {
 
 namespace {
 
-QString bendSentence(const std::string& why) {
-  if (why == "tuck-slides-in") {
-    return GuideTr::tr("Let the flap bend a little while it slides in.");
+QString bendSentence(BendCode why) {
+  switch (why) {
+    case BendCode::TuckSlidesIn:
+      return GuideTr::tr("Let the flap bend a little while it slides in.");
+    case BendCode::PetalsOverlap:
+      return GuideTr::tr(
+          "Bend each petal a little and lay it over the next; the last goes under the "
+          "first.");
+    case BendCode::TubePinched:
+      return GuideTr::tr("Roll the card into a tube and pinch its two ends flat, crosswise.");
+    case BendCode::CurvedScore:
+      return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
+    case BendCode::BottomOpens:
+      return GuideTr::tr(
+          "Press the two folded edges towards each other: the tube opens, the bottom swings down "
+          "and its two long flaps hook into one another. Help with a finger from inside.");
+    case BendCode::FoldsFlat:
+      return GuideTr::tr(
+          "Push both sides in along their middle, swing the bottom up onto the outside of the "
+          "back, and press all creases. So the bag is kept flat until it is filled.");
+    case BendCode::OpensAgain:
+      return GuideTr::tr("Pull the sides out and push the bottom down from inside.");
+    case BendCode::TabsFedIn:
+      return GuideTr::tr(
+          "Before the side stands upright, curl each tab inwards and put its end into the open end "
+          "of the long side; push it in as you raise the side.");
+    case BendCode::InnerWallsCurl:
+      return GuideTr::tr(
+          "These sides are deep: roll one after the other, and curl the inner wall in your hand so "
+          "that it clears the side opposite.");
   }
-  if (why == "petals-overlap") {
-    return GuideTr::tr(
-        "Bend each petal a little and lay it over the next; the last goes under the "
-        "first.");
-  }
-  if (why == "tube-pinched") {
-    return GuideTr::tr("Roll the card into a tube and pinch its two ends flat, crosswise.");
-  }
-  if (why == "curved-score") {
-    return GuideTr::tr("Press the curved scores in with your thumbs; the card bends by itself.");
-  }
-  if (why == "bottom-opens") {
-    return GuideTr::tr(
-        "Press the two folded edges towards each other: the tube opens, the bottom swings down and "
-        "its two long flaps hook into one another. Help with a finger from inside.");
-  }
-  if (why == "folds-flat") {
-    return GuideTr::tr(
-        "Push both sides in along their middle, swing the bottom up onto the outside of the back, "
-        "and press all creases. So the bag is kept flat until it is filled.");
-  }
-  if (why == "opens-again") {
-    return GuideTr::tr("Pull the sides out and push the bottom down from inside.");
-  }
-  if (why == "tabs-fed-in") {
-    return GuideTr::tr(
-        "Before the side stands upright, curl each tab inwards and put its end into the open end "
-        "of the long side; push it in as you raise the side.");
-  }
-  if (why == "inner-walls-curl") {
-    return GuideTr::tr(
-        "These sides are deep: roll one after the other, and curl the inner wall in your hand so "
-        "that it clears the side opposite.");
-  }
-  return {};  // a code without words: the law of bends finds it
+  return {};
 }
 
 /// Every line the step folds, by the panels that move; those of a loop follow by themselves.
 void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
   int lines = 0;
   int following = 0;
-  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    ++(step.folds[line.front()].loop ? following : lines);
+  for (const HandFold& line : handFolds(step.folds)) {
+    ++(step.folds[line.folds.front()].loop ? following : lines);
   }
   std::vector<int> moved;
   for (const Fold& fold : step.folds) {
@@ -110,7 +103,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
     words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
   }
   addFolds(step, piece, words);
-  for (const std::string& why : step.bends) {
+  for (const BendCode why : step.bends) {
     words.sentences.append(bendSentence(why));
   }
   const bool glued =

@@ -67,8 +67,8 @@ StepWords wordBurnish(const Step& step) {
   words.title = GuideTr::tr("Fold and burnish");
   int valleys = 0;
   int mountains = 0;
-  for (const std::vector<std::size_t>& line : handFolds(step.folds)) {
-    ++(step.folds[line.front()].valley ? valleys : mountains);
+  for (const HandFold& line : handFolds(step.folds)) {
+    ++(step.folds[line.folds.front()].valley ? valleys : mountains);
   }
   if (valleys > 0) {
     words.sentences.append(

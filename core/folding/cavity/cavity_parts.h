@@ -22,7 +22,7 @@ struct Box {
   }
 };
 
-/// The part of `piece` that comes within half a caliper of the box.
-Piece3 within(Piece3 piece, const Box& box, double half);
+/// The part of `piece`, which has corners, that comes within half a caliper of the box.
+Piece3 within(const Piece3& piece, const Box& box, double half);
 
 }  // namespace creasewright

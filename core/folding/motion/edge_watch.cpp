@@ -89,7 +89,16 @@ bool EdgeWatch::crossesAt(const Context& context, const Pose& pose,
   return wayToCrossing(context, pose) == 0 && turnedUp(pose, angles);
 }
 
+/// Whether the neighbour is never turned up during the step, nor nearly.
+bool EdgeWatch::staysDown(const FoldStep& step) const {
+  if (edge_.crease < 0) return false;
+  const std::size_t crease = at(edge_.crease);
+  const double strays = Angle::radians(step.turns[crease] + step.uneven[crease]).degrees();
+  return step.middle[crease].degrees() * side_ + strays < kTurnedUp - kFinest;
+}
+
 bool EdgeWatch::crosses(const Context& context, const PairMotion& motion, FoldStep& step) const {
+  if (staysDown(step)) return false;
   const double moves = motion.mostOfA(step);
   const double way = wayToCrossing(context, step.pose);
   if (way > moves) return false;

@@ -30,6 +30,7 @@ class EdgeWatch {
 
  private:
   [[nodiscard]] double wayToCrossing(const Context& context, const Pose& pose) const;
+  [[nodiscard]] bool staysDown(const FoldStep& step) const;
   [[nodiscard]] bool turnedUp(const Pose& pose, const std::vector<Angle>& angles) const;
 
   const Net* net_;

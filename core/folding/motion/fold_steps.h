@@ -24,9 +24,9 @@ struct Twist {
 struct FoldStep {
   double from = 0;  ///< progress
   double to = 0;
-  std::vector<Angle> start;  ///< by crease
+  const std::vector<Angle>* start = nullptr;  ///< by crease; those of the whole that it is half of
+  const std::vector<Angle>* end = nullptr;
   std::vector<Angle> middle;
-  std::vector<Angle> end;
   Pose pose;                   ///< half way
   std::vector<Twist> twists;   ///< by panel: from half way to the end, with the root at rest
   std::vector<double> turns;   ///< by crease: most radians it turns in half the step
@@ -48,12 +48,12 @@ class FoldSteps {
   /// The whole of a stage (1..stageCount). Nothing when a loop does not close on it; then problem()
   /// says which.
   FoldStep* stage(int stage);
+  /// The net at the end of the stage asked for last.
+  [[nodiscard]] const Moment& stageEnd() const { return stageEnd_; }
   /// The halves of a step; false when a loop does not close.
   bool halve(FoldStep& step);
-  /// Where the panels are at `progress`.
-  std::optional<Pose> poseAt(double progress);
-  /// The angle of each crease at `progress`.
-  std::optional<std::vector<Angle>> anglesAt(double progress);
+  /// The net at `progress`.
+  std::optional<Moment> at(double progress);
   [[nodiscard]] const std::optional<Problem>& problem() const { return problem_; }
 
  private:
@@ -63,6 +63,8 @@ class FoldSteps {
   const Net& net_;
   FoldPath path_;
   std::unique_ptr<FoldStep> stage_;
+  Moment stageStart_;
+  Moment stageEnd_;
   std::optional<Problem> problem_;
 };
 

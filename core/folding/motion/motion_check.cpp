@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <set>
 
 #include "folding/motion/allowed_contacts.h"
@@ -30,12 +31,6 @@ struct FlapWatch {
   std::vector<EdgeWatch> edges;
 };
 
-bool shareCrease(const Net& net, int a, int b) {
-  return std::ranges::any_of(net.creases, [a, b](const Crease& crease) {
-    return std::minmax(crease.parent, crease.child) == std::minmax(a, b);
-  });
-}
-
 bool bendsIn(const Net& net, int stage) {
   return std::ranges::any_of(net.bends, [stage](const Bend& bend) { return bend.stage == stage; });
 }
@@ -47,9 +42,12 @@ class PathCheck {
         steps_(net),
         shapes_(convexShapes(net, tolerance)),
         context_{shapes_, steps_, tolerance},
-        allowed_(allowedContacts(net)) {
-    findPairs();
-    findFlaps();
+        allowed_(allowedContacts(net)),
+        shapesOf_(net.panels.size()) {
+    for (std::size_t i = 0; i < shapes_.size(); ++i) shapesOf_[at(shapes_[i].panel)].push_back(i);
+    const CreaseTree tree(net);
+    findPairs(tree);
+    findFlaps(tree);
   }
 
   /// Whether any two panels cut or pass through one another in one plane, or a flap sticks out over
@@ -58,12 +56,12 @@ class PathCheck {
     const double inStages = progress * net_.stageCount();
     const bool between = std::abs(inStages - std::round(inStages)) > 1e-9;
     FoldStep* step = between ? steps_.stage(static_cast<int>(std::ceil(inStages))) : nullptr;
-    const auto angles = steps_.anglesAt(progress);
-    if (!angles) return false;
+    const auto now = steps_.at(progress);
+    if (!now) return false;
     constexpr double kMoment = 1e-3;  // of a stage
-    const Pose placed = pose(net_, *angles);
-    const auto next = steps_.anglesAt((inStages + kMoment) / net_.stageCount());
-    const Pose soon = next ? pose(net_, *next) : placed;
+    const Pose& placed = now->pose;
+    const auto next = steps_.at((inStages + kMoment) / net_.stageCount());
+    const Pose& soon = next ? next->pose : placed;
     return std::ranges::any_of(pairs_,
                                [&](const PanelPair& pair) {
                                  const bool moves = step != nullptr && pair.motion.movesIn(*step) &&
@@ -73,53 +71,59 @@ class PathCheck {
                                }) ||
            std::ranges::any_of(flaps_, [&](const FlapWatch& flap) {
              return std::ranges::any_of(flap.edges, [&](const EdgeWatch& watch) {
-               return watch.edge().stage <= inStages && watch.crossesAt(context_, placed, *angles);
+               return watch.edge().stage <= inStages &&
+                      watch.crossesAt(context_, placed, now->angles);
              });
            });
   }
 
-  Problems run() {
+  /// All problems, or the first `most` of them and perhaps some more.
+  Problems run(std::size_t most = std::numeric_limits<std::size_t>::max()) {
     for (int stage = 1; stage <= net_.stageCount(); ++stage) {
       FoldStep* step = steps_.stage(stage);
-      const auto end = steps_.poseAt(static_cast<double>(stage) / net_.stageCount());
-      if (step == nullptr || !end) break;
+      if (step == nullptr) break;
+      const Pose& end = steps_.stageEnd().pose;
       checkFolds(*step, stage);
       std::erase_if(pairs_, [&](PanelPair& pair) {
-        const bool hit = collides(pair, *step, *end, stage);
+        const bool hit = problems_.size() < most && collides(pair, *step, end, stage);
         if (hit) report(pair.a, pair.b, stage);
         return hit;
       });
-      for (FlapWatch& flap : flaps_) watchEdges(flap, *step, *end, stage);
+      for (FlapWatch& flap : flaps_)
+        if (problems_.size() < most) watchEdges(flap, *step, end, stage);
+      if (problems_.size() >= most) return std::move(problems_);
     }
     if (steps_.problem()) problems_.push_back(*steps_.problem());
     return std::move(problems_);
   }
 
  private:
-  void findPairs() {
+  void findPairs(const CreaseTree& tree) {
     const int count = static_cast<int>(net_.panels.size());
+    std::set<std::pair<int, int>> joined;
+    for (const Crease& crease : net_.creases)
+      joined.insert(std::minmax(crease.parent, crease.child));
     for (int a = 0; a < count; ++a)
-      for (int b = a + 1; b < count; ++b)
-        if (!shareCrease(net_, a, b)) pairs_.push_back({a, b, {net_, a, b}, {}});
-    for (PanelPair& pair : pairs_)
-      for (std::size_t i = 0; i < shapes_.size(); ++i)
-        for (std::size_t k = 0; k < shapes_.size(); ++k)
-          if (shapes_[i].panel == pair.a && shapes_[k].panel == pair.b)
-            pair.watches.emplace_back(i, k);
+      for (int b = a + 1; b < count; ++b) {
+        if (joined.contains({a, b})) continue;
+        PanelPair& pair = pairs_.emplace_back(PanelPair{a, b, {net_, tree, a, b}, {}});
+        for (const std::size_t i : shapesOf_[at(a)])
+          for (const std::size_t k : shapesOf_[at(b)]) pair.watches.emplace_back(i, k);
+      }
   }
 
   /// A locking tongue goes through its target: it has no face to lie on.
-  void findFlaps() {
+  void findFlaps(const CreaseTree& tree) {
     const std::vector<JoinedEdge> edges = joinedEdges(net_);
     for (const Mate& mate : net_.mates) {
       if (mate.method == Method::Lock) continue;
       const int side = mate.face == Face::Inside ? 1 : -1;
-      FlapWatch flap{&mate, {net_, mate.panel, mate.onto}, {}};
+      FlapWatch flap{&mate, {net_, tree, mate.panel, mate.onto}, {}};
       for (const JoinedEdge& edge : edges) {
         if (edge.panel != mate.onto || edge.neighbour == mate.panel) continue;
         if (edge.crease < 0 && edge.frame == mate.panel) continue;
-        for (std::size_t i = 0; i < shapes_.size(); ++i)
-          if (shapes_[i].panel == mate.panel) flap.edges.emplace_back(net_, edge, i, side);
+        for (const std::size_t i : shapesOf_[at(mate.panel)])
+          flap.edges.emplace_back(net_, edge, i, side);
       }
       flaps_.push_back(std::move(flap));
     }
@@ -130,7 +134,7 @@ class PathCheck {
     std::erase_if(flap.edges, [&](const EdgeWatch& watch) {
       const bool hit =
           (!bent && watch.edge().stage < stage && watch.crosses(context_, flap.motion, step)) ||
-          (watch.edge().stage <= stage && watch.crossesAt(context_, end, step.end));
+          (watch.edge().stage <= stage && watch.crossesAt(context_, end, *step.end));
       if (hit) report(flap.mate->panel, watch.edge().neighbour, stage);
       return hit;
     });
@@ -173,8 +177,8 @@ class PathCheck {
   void checkFolds(const FoldStep& step, int stage) {
     constexpr double kHalfTurn = 180 + 1e-6;
     for (std::size_t i = 0; i < net_.creases.size(); ++i) {
-      const double end = std::abs(step.end[i].degrees());
-      if (end > kHalfTurn && std::abs(step.start[i].degrees()) <= kHalfTurn)
+      const double end = std::abs((*step.end)[i].degrees());
+      if (end > kHalfTurn && std::abs((*step.start)[i].degrees()) <= kHalfTurn)
         report(net_.creases[i].parent, net_.creases[i].child, stage);
     }
   }
@@ -217,6 +221,7 @@ class PathCheck {
   std::vector<ConvexShape> shapes_;
   PairWatch::Context context_;
   std::vector<AllowedContact> allowed_;
+  std::vector<std::vector<std::size_t>> shapesOf_;  // by panel, indices into shapes_
   std::vector<PanelPair> pairs_;
   std::vector<FlapWatch> flaps_;
   std::set<std::pair<int, int>> reported_;
@@ -227,6 +232,10 @@ class PathCheck {
 
 Problems checkFoldPath(const Net& net, double caliper) {
   return PathCheck(net, caliper + kMateSlack).run();
+}
+
+bool foldPathMeets(const Net& net, double caliper, std::size_t many) {
+  return PathCheck(net, caliper + kMateSlack).run(many).size() >= many;
 }
 
 bool collidesAt(const Net& net, double caliper, double progress) {

@@ -24,6 +24,9 @@ namespace creasewright {
 /// the way cannot be followed.
 Problems checkFoldPath(const Net& net, double caliper);
 
+/// Whether checkFoldPath finds `many` problems or more; looks no farther then.
+bool foldPathMeets(const Net& net, double caliper, std::size_t many);
+
 /// Whether panels are in one another at one moment of the way, as in a bending stage; `progress` as
 /// for FoldPath. False where the way cannot be followed.
 bool collidesAt(const Net& net, double caliper, double progress);

@@ -1,28 +1,23 @@
 #include "folding/motion/needed_bends.h"
 
-#include <optional>
-
 #include "folding/motion/motion_check.h"
 
 namespace creasewright {
 
-std::vector<Bend> neededBends(const Net& net, double caliper) {
+std::vector<Bend> neededBends(const Net& net, double caliper, std::size_t found) {
   Net tried = net;
-  std::optional<std::size_t> found;  // problems with all bends, counted when first asked for
   for (std::size_t i = tried.bends.size(); i-- > 0;) {
     const Bend bend = tried.bends[i];
-    tried.bends.erase(tried.bends.begin() + static_cast<std::ptrdiff_t>(i));
-    const std::size_t without = checkFoldPath(tried, caliper).size();
-    if (without == 0) continue;
-    if (!found) found = checkFoldPath(net, caliper).size();
-    if (without > *found)
-      tried.bends.insert(tried.bends.begin() + static_cast<std::ptrdiff_t>(i), bend);
+    const auto place = static_cast<std::ptrdiff_t>(i);
+    tried.bends.erase(tried.bends.begin() + place);
+    if (foldPathMeets(tried, caliper, found + 1))
+      tried.bends.insert(tried.bends.begin() + place, bend);
   }
   return tried.bends;
 }
 
 Net withNeededBends(Net net, double caliper) {
-  net.bends = neededBends(net, caliper);
+  if (!net.bends.empty()) net.bends = neededBends(net, caliper, checkFoldPath(net, caliper).size());
   return net;
 }
 

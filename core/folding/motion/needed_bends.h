@@ -6,10 +6,11 @@
 
 namespace creasewright {
 
-/// Those of a net's bends without which checkFoldPath finds more problems. A style declares where
-/// its card may have to bend; at many measures a tuck flap, say, goes in without. `caliper` in mm.
-/// Takes several checks of the path: too slow for every move of the mouse.
-std::vector<Bend> neededBends(const Net& net, double caliper);
+/// Those of a net's bends without which checkFoldPath finds more problems than the `found` that it
+/// finds with all of them. A style declares where its card may have to bend; at many measures a
+/// tuck flap, say, goes in without. `caliper` in mm. Takes a check of the path for each bend:
+/// foldPlan() keeps what comes of it.
+std::vector<Bend> neededBends(const Net& net, double caliper, std::size_t found);
 
 /// The net with its needed bends alone.
 Net withNeededBends(Net net, double caliper);

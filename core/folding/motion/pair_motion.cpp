@@ -2,8 +2,6 @@
 
 #include <algorithm>
 
-#include "folding/motion/crease_path.h"
-
 namespace creasewright {
 namespace {
 
@@ -21,35 +19,40 @@ double farthestCorner(const Panel& panel, Point from) {
   return farthest;
 }
 
-/// By crease of a path that ends at `last`: how far the last panel's corners can be from it. Each
-/// crease adds its distance from the next one, which no folding changes.
-std::vector<double> reaches(const Net& net, const std::vector<int>& path, int last) {
-  std::vector<double> result(path.size());
-  int panel = last;
-  for (std::size_t i = path.size(); i-- > 0;) {
-    const Crease& crease = net.creases[static_cast<std::size_t>(path[i])];
-    const Point here = middleIn(crease, panel);
-    if (i + 1 == path.size()) {
-      result[i] = farthestCorner(net.panels[static_cast<std::size_t>(panel)], here);
-    } else {
-      const Crease& next = net.creases[static_cast<std::size_t>(path[i + 1])];
-      result[i] = result[i + 1] + distance(here, middleIn(next, panel));
-    }
-    panel = crease.parent == panel ? crease.child : crease.parent;
+/// One after the other from `first` to `last`: the panels that a path of creases goes through.
+std::vector<int> panelsAlong(const Net& net, const std::vector<int>& path, int first) {
+  std::vector<int> panels{first};
+  for (const int index : path) {
+    const Crease& crease = net.creases[static_cast<std::size_t>(index)];
+    panels.push_back(crease.parent == panels.back() ? crease.child : crease.parent);
   }
-  return result;
+  return panels;
 }
 
 }  // namespace
 
-PairMotion::PairMotion(const Net& net, int a, int b)
+/// How far the corners of a panel can be from a crease of the path: each crease in between adds its
+/// distance from the next one, which no folding changes.
+PairMotion::PairMotion(const Net& net, const CreaseTree& tree, int a, int b)
     : a_(static_cast<std::size_t>(a)), b_(static_cast<std::size_t>(b)) {
-  std::vector<int> path = creasePath(net, a, b);
-  const std::vector<double> toB = reaches(net, path, b);
-  std::vector<int> back(path.rbegin(), path.rend());
-  const std::vector<double> toA = reaches(net, back, a);
-  for (std::size_t i = 0; i < path.size(); ++i)
-    hinges_.push_back({static_cast<std::size_t>(path[i]), toA[path.size() - 1 - i], toB[i]});
+  const std::vector<int> path = tree.path(a, b);
+  const std::size_t count = path.size();
+  if (count == 0) return;
+  const auto crease = [&](std::size_t i) -> const Crease& {
+    return net.creases[static_cast<std::size_t>(path[i])];
+  };
+  const std::vector<int> panels = panelsAlong(net, path, a);
+  for (const int index : path) hinges_.push_back({static_cast<std::size_t>(index), 0, 0});
+  std::vector<double> gaps;  // between one crease and the next
+  for (std::size_t i = 0; i + 1 < count; ++i)
+    gaps.push_back(
+        distance(middleIn(crease(i), panels[i + 1]), middleIn(crease(i + 1), panels[i + 1])));
+  hinges_.front().reachA = farthestCorner(net.panels[a_], middleIn(crease(0), a));
+  hinges_.back().reachB = farthestCorner(net.panels[b_], middleIn(crease(count - 1), b));
+  for (std::size_t i = 1; i < count; ++i) {
+    hinges_[i].reachA = hinges_[i - 1].reachA + gaps[i - 1];
+    hinges_[count - 1 - i].reachB = hinges_[count - i].reachB + gaps[count - 1 - i];
+  }
 }
 
 bool PairMotion::movesIn(const FoldStep& step) const {

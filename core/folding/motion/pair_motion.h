@@ -2,6 +2,7 @@
 
 #include <vector>
 
+#include "folding/motion/crease_path.h"
 #include "folding/motion/separation.h"
 
 namespace creasewright {
@@ -9,7 +10,7 @@ namespace creasewright {
 /// How two panels of a net can move against one another.
 class PairMotion {
  public:
-  PairMotion(const Net& net, int a, int b);
+  PairMotion(const Net& net, const CreaseTree& tree, int a, int b);
 
   /// Whether a stage turns a crease between the two; creases that follow loops may turn in any.
   [[nodiscard]] bool movesIn(const FoldStep& step) const;

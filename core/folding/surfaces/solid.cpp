@@ -76,17 +76,17 @@ Solid cylinderSolid(double diameter, double height) {
 }
 
 Solid sphereSolid(double diameter) {
-  constexpr int zones = 12;
+  constexpr int kZones = 12;
   const double radius = diameter / 2;
   const auto zone = [&](int i) {
-    const double latitude = std::numbers::pi * (static_cast<double>(i) / zones - 0.5);
+    const double latitude = std::numbers::pi * (static_cast<double>(i) / kZones - 0.5);
     const double around = radius * std::cos(latitude);
     return ring(around, around, radius + radius * std::sin(latitude));
   };
   Solid solid;
   cap(solid, zone(1), false);
-  cap(solid, zone(zones - 1), true);
-  for (int i = 1; i + 1 < zones; ++i) wall(solid, zone(i), zone(i + 1), true);
+  cap(solid, zone(kZones - 1), true);
+  for (int i = 1; i + 1 < kZones; ++i) wall(solid, zone(i), zone(i + 1), true);
   return solid;
 }
 

@@ -52,7 +52,7 @@ void addGluedBottom(NetBuilder& net, const FourWalls& w, double caliper, int fla
     net.hinge({side, "bottom"}, side + "/bottom-flap",
               trapezoid(w.width, flap, w.width / 8, w.width / 8), {90, flapStage});
   addBottomPanel(net, w, caliper, {{90, bottomStage}, {90, flapStage}});
-  net.bends(bottomStage, "tuck-slides-in");
+  net.bends(bottomStage, BendCode::TuckSlidesIn);
   net.mate("left/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true)
       .mate("right/bottom-flap", "front/bottom", Face::Inside, Method::Rest, true);
 }

@@ -109,7 +109,7 @@ void addTuckEnd(NetBuilder& net, const TuckBox& b, const TuckEnd& end) {
            Method::Tuck, true);
   net.mate(leftDust, lid, Face::Inside, Method::Rest, true);
   net.mate(rightDust, lid, Face::Inside, Method::Rest, true);
-  net.bends(end.lidStage, "tuck-slides-in");
+  net.bends(end.lidStage, BendCode::TuckSlidesIn);
   net.showing({lid});
 }
 

@@ -5,6 +5,8 @@
 #include <gtest/gtest.h>
 
 #include "document/design_file.h"
+#include "folding/motion/motion_check.h"
+#include "folding/motion/needed_bends.h"
 #include "styles/registry.h"
 #include "support/random.h"
 
@@ -113,6 +115,46 @@ TEST(Build, ReadingsStayWithinTheBoard) {
   const Result<Design> read = readDesign(writeDesign(design), "x");
   ASSERT_TRUE(read.ok());
   EXPECT_EQ(*read, design);
+}
+
+/// Guides and files ask for the way of folding again and again: a built piece and its copies find
+/// it once, and it is what the net alone says.
+TEST(Build, TheWayOfFoldingIsFoundOnceForAPieceAndItsCopies) {
+  const Design blank;
+  int bent = 0;
+  for (const Style& style : styles()) {
+    const BuiltDesign built =
+        *build(*newDesign(style.id, std::nullopt, blank.card, blank.ease, blank.grid));
+    const BuiltDesign copy = built;
+    for (std::size_t i = 0; i < built.pieces.size(); ++i) {
+      const BuiltPiece& piece = built.pieces[i];
+      const double caliper = piece.card.caliper.mm();
+      EXPECT_EQ(&foldPlan(piece), &foldPlan(copy.pieces[i]));
+      EXPECT_EQ(&pathProblems(copy.pieces[i]), &pathProblems(piece));
+      EXPECT_EQ(pathProblems(piece), checkFoldPath(piece.net, caliper)) << style.id;
+      std::vector<BendCode> told;
+      for (const FoldStage& stage : foldPlan(piece).stages)
+        told.insert(told.end(), stage.bends.begin(), stage.bends.end());
+      std::vector<BendCode> needed;
+      for (const Bend& bend : withNeededBends(piece.net, caliper).bends) needed.push_back(bend.why);
+      std::ranges::sort(told);
+      std::ranges::sort(needed);
+      EXPECT_EQ(told, needed) << style.id;
+      bent += told.empty() ? 0 : 1;
+    }
+  }
+  EXPECT_GT(bent, 5);
+}
+
+TEST(Once, FindsWhenFirstAskedAndNeverAgain) {
+  int asked = 0;
+  const auto find = [&asked] { return ++asked; };
+  const Once<int> one;
+  const Once<int> copy = one;
+  const Once<int> other;
+  EXPECT_EQ(copy.get(find), 1);
+  EXPECT_EQ(one.get(find), 1);
+  EXPECT_EQ(other.get(find), 2);
 }
 
 }  // namespace

@@ -1,9 +1,11 @@
 #include "geometry/polygon.h"
 
 #include <algorithm>
+#include <cmath>
 
 #include <gtest/gtest.h>
 
+#include "geometry/region.h"
 #include "support/random.h"
 
 namespace creasewright {
@@ -78,6 +80,45 @@ TEST(Polygon, ClippingKeepsTheLeftPart) {
   const Polygon left = clipLeftOf({{0, 0}, {4, 0}, {4, 2}, {0, 2}}, {1, 0}, {1, 1});
   EXPECT_DOUBLE_EQ(signedArea(left), 2);
   EXPECT_DOUBLE_EQ(bounds(left).high.x, 1);
+}
+
+/// A triangle or square, turned and moved at random about the middle.
+Polygon scattered(testing::Random& random) {
+  const int corners = random.whole(3, 5);
+  const double radius = random.between(1, 12);
+  const double turned = random.between(0, 6);
+  const Point middle{random.between(-8, 8), random.between(-8, 8)};
+  Polygon polygon;
+  for (int i = 0; i < corners; ++i) {
+    const double a = turned + i * 2 * 3.14159265358979 / corners;
+    polygon.push_back(middle + Point{std::cos(a), std::sin(a)} * radius);
+  }
+  return polygon;
+}
+
+/// What the quick tests say of random polygons, areas say too; for convex ones with nothing left
+/// over.
+TEST(Polygon, QuickTestsAgreeWithAreas) {
+  testing::Random random(23);
+  int inside = 0;
+  int parted = 0;
+  for (int i = 0; i < 600; ++i) {
+    const Polygon a = scattered(random);
+    const Polygon b = scattered(random);
+    const double outside = area(subtract(region(a), region(b)));
+    const double common = area(intersect(region(a), region(b)));
+    EXPECT_EQ(liesWellInside(a, b, 0), outside < 1e-5) << i;
+    EXPECT_EQ(partedByEdge(a, b, 0), common < 1e-5) << i;
+    inside += liesWellInside(a, b, 0) ? 1 : 0;
+    parted += partedByEdge(a, b, 0) ? 1 : 0;
+  }
+  EXPECT_GT(inside, 20);
+  EXPECT_GT(parted, 50);
+  // In the nook of an L nothing is said; past a slack it is.
+  const Polygon angle{{0, 0}, {4, 0}, {4, 1}, {1, 1}, {1, 4}, {0, 4}};
+  EXPECT_FALSE(liesWellInside({{2, 0.2}, {3, 0.2}, {3, 0.8}}, angle, 0));
+  EXPECT_FALSE(liesWellInside({{0.2, 0.2}, {1.2, 0.2}, {0.2, 0.8}}, angle, 0.1));
+  EXPECT_TRUE(liesWellInside({{0.2, 0.2}, {1.2, 0.2}, {0.2, 0.8}}, angle, 0.3));
 }
 
 }  // namespace

@@ -50,8 +50,8 @@ std::vector<std::string> stagesTold(const Guide& guide) {
 }
 
 /// The bends of all steps.
-std::vector<std::string> bendsTold(const Guide& guide) {
-  std::vector<std::string> told;
+std::vector<BendCode> bendsTold(const Guide& guide) {
+  std::vector<BendCode> told;
   for (const Step& step : guide.steps)
     told.insert(told.end(), step.bends.begin(), step.bends.end());
   return told;
@@ -81,7 +81,7 @@ TEST(MakeGuide, LongSidesFirstIsAChoiceWithABend) {
   EXPECT_EQ(stagesTold(guide),
             (std::vector<std::string>{"roll-long-sides", "raise-long-sides", "fold-tabs",
                                       "roll-short-sides", "raise-short-sides"}));
-  EXPECT_EQ(bendsTold(guide), std::vector<std::string>{"tabs-fed-in"});
+  EXPECT_EQ(bendsTold(guide), std::vector{BendCode::TabsFedIn});
 }
 
 TEST(MakeGuide, FramedTrayHasTheTradesMeasures) {

@@ -228,8 +228,8 @@ TEST(GuideFigures, EveryFlapOfEveryLineToldHasItsArrow) {
     for (const Step& step : makeGuide(built).steps) {
       if (step.code != StepCode::FoldStage) continue;
       int arrows = 0;
-      for (const auto& line : handFolds(step.folds))
-        if (!step.folds[line.front()].loop) arrows += flapsOf(step.folds, line);
+      for (const HandFold& line : handFolds(step.folds))
+        if (!step.folds[line.folds.front()].loop) arrows += flapsOf(step.folds, line.folds);
       EXPECT_EQ(headsOf(guideFigure(built, step)), arrows) << step.stage;
     }
   }

@@ -64,7 +64,8 @@ Verdict noBendIsIdle(const BuiltDesign& built) {
       const Bend bend = stiff.bends[i];
       stiff.bends.erase(stiff.bends.begin() + static_cast<std::ptrdiff_t>(i));
       if (checkFoldPath(stiff, built.design.card.caliper.mm()).empty())
-        return piece.name + ": " + bend.why + " in stage " + std::to_string(bend.stage);
+        return piece.name + ": " + std::string(bendName(bend.why)) + " in stage " +
+               std::to_string(bend.stage);
     }
   }
   return {};

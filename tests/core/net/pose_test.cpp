@@ -53,5 +53,23 @@ TEST(Pose, AtAngleZeroItIsTheFlatNet) {
   }
 }
 
+/// Hinge by hinge, with a rotation made of nothing but its definition.
+TEST(Pose, EveryHingeTurnsItsPanelAboutItsCrease) {
+  const Net net = hinged("37");
+  const std::vector<Angle> angles{Angle::degrees(37), Angle::degrees(-123.4)};
+  const Pose placed = Posing(net)(angles);
+  EXPECT_EQ(placed.size(), net.panels.size());
+  for (std::size_t i = 0; i < angles.size(); ++i) {
+    const Crease& crease = net.creases[i];
+    const Transform byHand = placed[static_cast<std::size_t>(crease.parent)]
+                                 .after(hingeFrame(crease.onParent))
+                                 .after(Transform::rotationX(angles[i]));
+    for (const Point& corner : net.panels[static_cast<std::size_t>(crease.child)].outline)
+      EXPECT_LT(distance(placed[static_cast<std::size_t>(crease.child)].apply(corner),
+                         byHand.apply(corner)),
+                1e-12);
+  }
+}
+
 }  // namespace
 }  // namespace creasewright

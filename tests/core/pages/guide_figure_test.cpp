@@ -54,7 +54,7 @@ TEST(GuideFigure, TabsAreNotShownThroughTheRim) {
   const auto found = std::ranges::find(guide.steps, "raise-short-sides", &Step::stage);
   ASSERT_NE(found, guide.steps.end());
   const Step& last = *found;
-  EXPECT_EQ(last.bends, std::vector<std::string>{"tabs-fed-in"});
+  EXPECT_EQ(last.bends, std::vector{BendCode::TabsFedIn});
   EXPECT_EQ(shownShare(built->pieces[0], last), 0);
 }
 

@@ -42,8 +42,8 @@ void overDesigns(std::uint64_t seed, const Judge& judge) {
 }
 
 /// The stages of a piece that declare a bend, by their code.
-std::multimap<std::string, std::string> bendsOf(const Net& net) {
-  std::multimap<std::string, std::string> bends;
+std::multimap<std::string, BendCode> bendsOf(const Net& net) {
+  std::multimap<std::string, BendCode> bends;
   for (const Bend& bend : net.bends) {
     bends.emplace(net.stages[static_cast<std::size_t>(bend.stage - 1)], bend.why);
   }
@@ -65,7 +65,7 @@ QStringList sentencesOfBend(Guide guide, std::size_t step, const BuiltDesign& bu
 /// code, another for every code, in both languages.
 TEST(BendWords, EveryBendIsToldAtItsStageInBothLanguages) {
   loadResources();
-  std::map<std::string, std::array<QString, 2>> words;
+  std::map<BendCode, std::array<QString, 2>> words;
   int told = 0;
   for (const int language : {0, 1}) {
     useLanguage(language == 0 ? QStringLiteral("en") : QStringLiteral("de"));
@@ -93,7 +93,7 @@ TEST(BendWords, EveryBendIsToldAtItsStageInBothLanguages) {
           ++told;
         }
         EXPECT_TRUE(declared.empty())
-            << built.design.styleId << ": no step tells of " << declared.begin()->second;
+            << built.design.styleId << ": no step tells of " << bendName(declared.begin()->second);
       }
     });
   }
@@ -102,7 +102,7 @@ TEST(BendWords, EveryBendIsToldAtItsStageInBothLanguages) {
   EXPECT_GE(words.size(), 6u);
   std::set<QString> different;
   for (const auto& [code, both] : words) {
-    EXPECT_NE(both[0], both[1]) << code;
+    EXPECT_NE(both[0], both[1]) << bendName(code);
     different.insert(both[0]);
     different.insert(both[1]);
   }

@@ -39,11 +39,11 @@ TEST(NeededBends, OnlyThoseWithoutWhichPanelsCollide) {
     net.root("base", rectangle(60, 60))
         .hinge({"base", "inner"}, "front", rectangle(60, height), {180, 1})
         .hinge({"base", "outer"}, "back", rectangle(60, height), {180, 1})
-        .bends(1, "petals-overlap");
+        .bends(1, BendCode::PetalsOverlap);
     return net.take();
   };
-  EXPECT_TRUE(neededBends(walls(25), 0.3).empty());
-  EXPECT_EQ(neededBends(walls(50), 0.3).size(), 1u);
+  EXPECT_TRUE(withNeededBends(walls(25), 0.3).bends.empty());
+  EXPECT_EQ(withNeededBends(walls(50), 0.3).bends.size(), 1u);
 }
 
 }  // namespace

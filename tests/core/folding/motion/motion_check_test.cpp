@@ -172,7 +172,7 @@ TEST(MotionCheck, StiffFlapComesDownOutsideTheFront) {
     Net net = tuckEnd(5.5, 90, true);
     net.mates.push_back({*net.find("tuck"), *net.find("front"), Face::Inside, method, true});
     EXPECT_EQ(collisions(net), Named{"panels-collide tuck | front | lid"});
-    net.bends.push_back({4, "tuck-slides-in"});
+    net.bends.push_back({4, BendCode::TuckSlidesIn});
     EXPECT_EQ(collisions(net), Named{});
   }
 }
@@ -228,10 +228,10 @@ TEST(MotionCheck, TabsInsideTheWallCutTheRolledSideInAFineSampling) {
 /// A declared bend hides the way, never the end.
 TEST(MotionCheck, BendingStagesAreJudgedByTheirEnd) {
   Net net = wallsOntoBase(1);
-  net.bends.push_back({1, "tuck-slides-in"});
+  net.bends.push_back({1, BendCode::TuckSlidesIn});
   EXPECT_EQ(collisions(net), Named{});
   net = wallLeaningOver(110);
-  net.bends.push_back({2, "tuck-slides-in"});
+  net.bends.push_back({2, BendCode::TuckSlidesIn});
   EXPECT_EQ(collisions(net), Named{"panels-collide front | left | left"});
 }
 
@@ -297,6 +297,22 @@ TEST(MotionCheck, AgreesWithFineSamplingOnRandomNets) {
   EXPECT_GT(judged, 150);
   EXPECT_GT(colliding, judged / 20);
   EXPECT_LT(colliding, judged);
+}
+
+/// The check that stops at some problems finds as many as the whole one, with the bends that the
+/// styles declare and without.
+TEST(MotionCheck, StoppingAtSomeProblemsMissesNone) {
+  int met = 0;
+  for (const Style& style : styles())
+    for (const Piece& piece : style.build(standardParameters(style), {mm(0.3), ToolGrid::none()})) {
+      Net net = piece.net;
+      net.bends.clear();
+      const std::size_t all = checkFoldPath(net, kCaliper).size();
+      for (std::size_t many = 1; many < 4; ++many)
+        EXPECT_EQ(foldPathMeets(net, kCaliper, many), all >= many) << style.id;
+      met += all > 0 ? 1 : 0;
+    }
+  EXPECT_GT(met, 5);
 }
 
 }  // namespace
