@@ -1,7 +1,6 @@
 #include "kits/kit_pages.h"
 
 #include "bridge/text.h"
-#include "cutting/trimmer_grid.h"
 #include "kits/bag_labels.h"
 #include "kits/kit_words.h"
 #include "kits/layout_drawing.h"
@@ -49,14 +48,6 @@ QString numberMark(int number, std::size_t last) {
   return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
 }
 
-/// A trimmer that is read in inches has marks every 1/16 in.
-Layout atTrimmer(Layout layout, Unit unit) {
-  if (unit == Unit::Inch) {
-    layout.sheet = ontoTrimmerGrid(layout.sheet, ToolGrid::sixteenthInch());
-  }
-  return layout;
-}
-
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
                     const PageFlow& flow) {
   const LayoutWords words = wordLayout(number, layout, card, unit);
@@ -101,8 +92,8 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   flow.put(cautionBlock(width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {
-    for (const Layout& layout : card.plan.layouts) {
-      flow.put(layoutBlock(++number, atTrimmer(layout, unit), card, unit, flow));
+    for (const Layout& layout : card.layoutsIn(unit)) {
+      flow.put(layoutBlock(++number, layout, card, unit, flow));
     }
   }
   std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));

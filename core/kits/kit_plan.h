@@ -11,6 +11,8 @@ struct CardPlan {
   std::shared_ptr<const BuiltKit> built;  ///< whose card it is; never null in a plan
   std::size_t index = 0;                  ///< of BuiltKit::cards
   CuttingPlan plan;                       ///< its layouts count ClassKit::stock
+  /// The plan's layouts as they are cut at a trimmer that is read in inches (trimmer_grid.h).
+  std::vector<Layout> inchLayouts = {};
 
   [[nodiscard]] const ClassKit& kit() const { return built->kit; }
   [[nodiscard]] const CardBlanks& blanks() const { return built->cards[index]; }
@@ -18,6 +20,10 @@ struct CardPlan {
   [[nodiscard]] const std::vector<BlankDemand>& demands() const { return blanks().demands; }
   [[nodiscard]] const std::vector<BlankSource>& sources() const { return blanks().sources; }
   [[nodiscard]] int firstLetter() const { return blanks().firstLetter; }
+  /// The plan's layouts as a trimmer of that unit is set.
+  [[nodiscard]] const std::vector<Layout>& layoutsIn(Unit unit) const {
+    return unit == Unit::Inch ? inchLayouts : plan.layouts;
+  }
   /// The sheet a layout is cut from.
   [[nodiscard]] const StockSheet& sheetOf(const Layout& layout) const {
     return built->kit.stock[static_cast<std::size_t>(layout.stock)];
