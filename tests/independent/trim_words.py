@@ -125,9 +125,12 @@ class Trimmer:
                 self.fault(f"nothing is left after cut {words['rest']}")
         elif words["cut"]:
             self.put_down()
-            self.parts = [part.turned() for part in self.strips.pop(int(words["cut"]), [])]
-            if len(self.parts) != int(words["strips"]):
-                self.fault(f"takes {words['strips']} strips from cut {words['cut']}, where {len(self.parts)} lie")
+            lying, wanted = self.strips.pop(int(words["cut"]), []), int(words["strips"])
+            self.parts = [part.turned() for part in lying[:wanted]]
+            if lying[wanted:]:  # strips that are equally wide and cut up otherwise
+                self.strips[int(words["cut"])] = lying[wanted:]
+            if len(self.parts) != wanted:
+                self.fault(f"takes {wanted} strips from cut {words['cut']}, where {len(self.parts)} lie")
         elif self.steps > 1 and not self.parts:
             self.fault("nothing lies at the fence")
 
