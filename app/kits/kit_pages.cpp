@@ -33,12 +33,19 @@ Drawing listBlock(const QString& heading, const QStringList& lines, double width
   return block.take();
 }
 
-Drawing cautionBlock(double width) {
+Drawing cautionBlock(const KitPlan& plan, double width) {
   TextBlock block(width);
   block.add(KitTr::tr("Take care"), kHeadingType);
-  block.addList({KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
-                           "after use, and let adults cut for children. Follow local rules.")},
-                QStringLiteral("!"), kBodyType);
+  QStringList cautions{
+      KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
+                "after use, and let adults cut for children. Follow local rules.")};
+  if (needsKnife(plan)) {
+    cautions.append(
+        KitTr::tr("What is narrower than %1 is cut with a knife, not at the trimmer: on "
+                  "a mat, along a metal ruler, fingers behind its edge.")
+            .arg(lengthText(kLeastStrip, Unit::Millimetre)));
+  }
+  block.addList(cautions, QStringLiteral("!"), kBodyType);
   return block.take();
 }
 
@@ -89,7 +96,7 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   if (const QStringList uses = offcutLines(plan); !uses.isEmpty()) {
     flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
   }
-  flow.put(cautionBlock(width));
+  flow.put(cautionBlock(plan, width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {
     for (const Layout& layout : card.layoutsIn(unit)) {

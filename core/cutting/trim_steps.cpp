@@ -114,6 +114,7 @@ class Trimming {
     step.first = first;
     step.parts = static_cast<int>(whole.nodes.size());
     step.setting = widthOf(run.front(), step.upright);
+    step.knife = std::min(one.width, one.height) < kLeastStrip;
     step.pieces = piecesOf(run);
     step.cuts = last ? step.pieces - 1 : step.pieces;
     if (one.kind == CutNode::Kind::Blank) step.demand = one.demand;

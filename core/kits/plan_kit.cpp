@@ -44,6 +44,17 @@ std::optional<Problem> namesProblem(const ClassKit& kit) {
                  {static_cast<std::int64_t>(kit.names.size()), std::int64_t{kit.sets()}}};
 }
 
+/// Each card easily, from the sheets that the others leave.
+void cutAllEasily(KitPlan& plan, PlanOptions options) {
+  options.trimmer = plan.trimmer;
+  for (CardPlan& card : plan.cards) {
+    std::vector<int> atHand = atHandOf(plan.kit());
+    for (const CardPlan& other : plan.cards)
+      if (&other != &card) takeSheets(atHand, other.plan);
+    cutEasily(options, atHand, card);
+  }
+}
+
 /// A trimmer that is read in inches has marks every 1/16 in.
 std::vector<Layout> onInchMarks(std::vector<Layout> layouts) {
   for (Layout& layout : layouts)
@@ -57,6 +68,25 @@ std::int64_t KitPlan::cost() const {
   std::int64_t sum = 0;
   for (const CardPlan& card : cards) sum += card.plan.cost;
   return sum;
+}
+
+bool KitPlan::isEasy() const {
+  return std::ranges::any_of(cards, [](const CardPlan& card) { return card.fewest.has_value(); });
+}
+
+FewestSheets KitPlan::fewest() const {
+  FewestSheets sum;
+  for (const CardPlan& card : cards) {
+    sum.sheets += card.fewest ? card.fewest->sheets : card.plan.sheets;
+    sum.cost += card.fewest ? card.fewest->cost : card.plan.cost;
+  }
+  return sum;
+}
+
+bool KitPlan::fewestProven() const {
+  return std::ranges::all_of(cards, [](const CardPlan& card) {
+    return (card.fewest ? card.fewest->cost : card.plan.cost) == card.plan.bound;
+  });
 }
 
 Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
@@ -73,6 +103,8 @@ Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
   Result<KitPlan> shared = withStockShared(std::move(plan), options);
   if (!shared) return shared;
   plan = std::move(shared).value();
+  plan.trimmer = options.trimmer.isNone() ? trimmerOf(plan.kit()) : options.trimmer;
+  if (plan.kit().goal == PlanGoal::Easy) cutAllEasily(plan, options);
   for (CardPlan& card : plan.cards) {
     card.inchLayouts = onInchMarks(card.plan.layouts);
     plan.sheets += card.plan.sheets;

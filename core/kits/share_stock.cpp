@@ -9,14 +9,6 @@
 namespace creasewright {
 namespace {
 
-/// Takes the sheets of a plan away.
-void take(std::vector<int>& atHand, const CuttingPlan& plan) {
-  for (const Layout& layout : plan.layouts) {
-    int& left = atHand[static_cast<std::size_t>(layout.stock)];
-    if (left >= 0) left = std::max(0, left - layout.count);
-  }
-}
-
 int usedBy(const CardPlan& card, std::size_t stock) {
   int used = 0;
   for (const Layout& layout : card.plan.layouts)
@@ -133,7 +125,7 @@ Result<KitPlan> sharedInTurn(const KitPlan& plan, const PlanOptions& options) {
     for (std::size_t i = 0; i < order.size() && !problem; ++i) {
       CardPlan& card = trial.cards[order[i]];
       problem = cutAgain(share, atHand, card);
-      take(atHand, card.plan);
+      takeSheets(atHand, card.plan);
     }
     if (problem)
       lack = *problem;
@@ -145,6 +137,13 @@ Result<KitPlan> sharedInTurn(const KitPlan& plan, const PlanOptions& options) {
 }
 
 }  // namespace
+
+void takeSheets(std::vector<int>& atHand, const CuttingPlan& plan) {
+  for (const Layout& layout : plan.layouts) {
+    int& left = atHand[static_cast<std::size_t>(layout.stock)];
+    if (left >= 0) left = std::max(0, left - layout.count);
+  }
+}
 
 Result<KitPlan> withStockShared(KitPlan plan, const PlanOptions& options) {
   const std::vector<std::size_t> over = overdrawn(plan);
