@@ -15,9 +15,9 @@ namespace {
 
 constexpr double kLayoutTrouble = 1;         // sheets
 constexpr double kSettingTrouble = 1.0 / 5;  // sheets
-constexpr std::size_t kMostStates = 60;      // go on from one number of layouts to the next
+constexpr std::size_t kMostStates = 30;      // go on from one number of layouts to the next
 constexpr std::size_t kMoreLayouts = 3;      // than sizes
-constexpr double kTry = 25;                  // steps, for a layout and a number of sheets
+constexpr double kTry = 60;                  // steps, for a layout and a number of sheets
 constexpr double kGatheringShare = 0.4;
 
 struct Chosen {

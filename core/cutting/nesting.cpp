@@ -12,7 +12,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kMostWork = 3e9;  // rows of cells; no further way is begun after so many
+constexpr double kMostWork = 5e8;  // rows of cells; no further way is begun after so many
 
 /// Turned left by a quarter inside its bounds.
 Polygon turned(const Polygon& outline, double height) {

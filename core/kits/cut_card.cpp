@@ -66,12 +66,12 @@ std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHa
 }
 
 void cutEasily(const PlanOptions& options, const std::vector<int>& atHand, CardPlan& card) {
-  constexpr double kSeconds = 0.5;
+  const double most = options.fewestLayouts ? 0.4 : 0.15;  // seconds; less for a quick answer
   const CardStock stock = stockFor(card.kit(), card.card(), atHand);
   CuttingPlan fewest = card.plan;
   for (Layout& layout : fewest.layouts)
     layout.stock = static_cast<int>(std::ranges::find(stock.of, layout.stock) - stock.of.begin());
-  Work work(std::min(kSeconds, options.seconds) * Work::kSecond, [&] {
+  Work work(std::min(most, options.seconds) * Work::kSecond, [&] {
     return !options.goOn || options.goOn({fewest.cost, fewest.bound});
   });
   const EasyOptions easy{options.trimmer, options.noExtras || card.kit().noExtras};
