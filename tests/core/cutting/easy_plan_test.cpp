@@ -55,7 +55,7 @@ TEST(EasyPlan, RandomClassesAreCutEasily) {
   testing::Random random(71);
   Sums easy;
   Sums fewest;
-  for (int round = 0; round < 14; ++round) {
+  for (int round = 0; round < 10; ++round) {
     const bool inches = random.whole(0, 1) == 1;
     const ToolGrid grid = inches ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
     const int takers = random.whole(6, 24);
@@ -88,7 +88,7 @@ TEST(EasyPlan, RandomClassesAreCutEasily) {
     fewest.add(*plan);
   }
   std::cout << "easy " << easy << "\nfewest " << fewest << "\n";
-  EXPECT_GT(easy.plans, 9);
+  EXPECT_GT(easy.plans, 6);
   EXPECT_LT(easy.layouts + easy.settings / 5, fewest.layouts + fewest.settings / 5);
 }
 
