@@ -447,6 +447,14 @@
         <source>cut no blank that nobody needs: the last sheets only in part</source>
         <translation>keinen Zuschnitt schneiden, den niemand braucht: die letzten Bögen nur zum Teil</translation>
     </message>
+    <message>
+        <source>what the sheets are planned for: easy (to cut; for a class) or fewest (sheets)</source>
+        <translation>wofür die Bögen geplant werden: easy (leicht zu schneiden, für einen Kurs) oder fewest (wenigste Bögen)</translation>
+    </message>
+    <message>
+        <source>--plan: “%1” is no plan here. Write easy or fewest.</source>
+        <translation>--plan: „%1“ ist hier kein Plan. easy oder fewest schreiben.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1220,6 +1228,22 @@
     <message>
         <source>The last sheets are cut only in part, so that no blank is left over.</source>
         <translation>Die letzten Bögen werden nur zum Teil zerschnitten, sodass kein Zuschnitt übrig bleibt.</translation>
+    </message>
+    <message>
+        <source>Easy to cut</source>
+        <translation>Leicht zu schneiden</translation>
+    </message>
+    <message>
+        <source>Fewest sheets</source>
+        <translation>Wenigste Bögen</translation>
+    </message>
+    <message>
+        <source>Easy to cut: few layouts of straight strips, settings on the trimmer’s marks, nothing narrow at the trimmer.</source>
+        <translation>Leicht zu schneiden: wenige Aufteilungen aus geraden Streifen, Einstellungen auf den Marken des Papierschneiders, nichts Schmales am Papierschneider.</translation>
+    </message>
+    <message>
+        <source>Plan</source>
+        <translation>Plan</translation>
     </message>
 </context>
 <context>
@@ -2053,6 +2077,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>extra blanks</source>
         <translation>überzählige Zuschnitte</translation>
+    </message>
+    <message>
+        <source>plan</source>
+        <translation>Plan</translation>
     </message>
 </context>
 <context>
@@ -3197,6 +3225,84 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Mind the pattern’s way: lay the sheet as drawn.</source>
         <translation>Auf die Richtung des Musters achten: den Bogen wie gezeichnet legen.</translation>
+    </message>
+    <message>
+        <source>What is narrower than %1 is cut with a knife, not at the trimmer: on a mat, along a metal ruler, fingers behind its edge.</source>
+        <translation>Was schmaler als %1 ist, mit dem Messer schneiden, nicht am Papierschneider: auf einer Schneidematte, am Metalllineal entlang, die Finger hinter dessen Kante.</translation>
+    </message>
+    <message>
+        <source>With knife and ruler %1 wide, cut</source>
+        <translation>Mit Messer und Lineal %1 breit schneiden</translation>
+    </message>
+    <message>
+        <source>With knife and ruler %1 wide, cut each</source>
+        <translation>Mit Messer und Lineal %1 breit jeden schneiden</translation>
+    </message>
+    <message numerus="yes">
+        <source>With knife and ruler %1 wide, cut %n times</source>
+        <translation>
+            <numerusform>Mit Messer und Lineal %1 breit %n-mal schneiden</numerusform>
+            <numerusform>Mit Messer und Lineal %1 breit %n-mal schneiden</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With knife and ruler %1 wide, cut each %n times</source>
+        <translation>
+            <numerusform>Mit Messer und Lineal %1 breit jeden %n-mal schneiden</numerusform>
+            <numerusform>Mit Messer und Lineal %1 breit jeden %n-mal schneiden</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>It costs %1 more in sheets than the cheapest plan.</source>
+        <translation>Die Bögen kosten %1 mehr als beim günstigsten Plan.</translation>
+    </message>
+    <message>
+        <source>Proven: cheaper cannot do.</source>
+        <translation>Nachgewiesen: günstiger geht es nicht.</translation>
+    </message>
+    <message>
+        <source>The cheapest plan costs no less.</source>
+        <translation>Der günstigste Plan kostet nicht weniger.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) more than the plan of fewest sheets.</source>
+        <translation>
+            <numerusform>%n Bogen mehr als beim sparsamsten Plan.</numerusform>
+            <numerusform>%n Bögen mehr als beim sparsamsten Plan.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Proven: fewer cannot do.</source>
+        <translation>Nachgewiesen: mit weniger geht es nicht.</translation>
+    </message>
+    <message>
+        <source>The plan of fewest sheets takes no fewer.</source>
+        <translation>Der sparsamste Plan braucht nicht weniger.</translation>
+    </message>
+    <message>
+        <source>%1 in %2, easy to cut. %3</source>
+        <translation>%1 in %2, leicht zu schneiden. %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n Bogen</numerusform>
+            <numerusform>%n Bögen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n layout(s)</source>
+        <translation>
+            <numerusform>%n Aufteilung</numerusform>
+            <numerusform>%n Aufteilungen</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n carrier sheet(s); by their area the parts take at least %2.</source>
+        <translation>
+            <numerusform>%1: %n Trägermatte; der Fläche nach brauchen die Teile mindestens %2.</numerusform>
+            <numerusform>%1: %n Trägermatten; der Fläche nach brauchen die Teile mindestens %2.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

@@ -525,5 +525,47 @@
             <numerusform>%1, carrier %2: cut %n sheets</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>With knife and ruler %1 wide, cut %n times</source>
+        <translation>
+            <numerusform>With knife and ruler %1 wide, cut %n time</numerusform>
+            <numerusform>With knife and ruler %1 wide, cut %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With knife and ruler %1 wide, cut each %n times</source>
+        <translation>
+            <numerusform>With knife and ruler %1 wide, cut each %n time</numerusform>
+            <numerusform>With knife and ruler %1 wide, cut each %n times</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) more than the plan of fewest sheets.</source>
+        <translation>
+            <numerusform>%n sheet more than the plan of fewest sheets.</numerusform>
+            <numerusform>%n sheets more than the plan of fewest sheets.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n layout(s)</source>
+        <translation>
+            <numerusform>%n layout</numerusform>
+            <numerusform>%n layouts</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n carrier sheet(s); by their area the parts take at least %2.</source>
+        <translation>
+            <numerusform>%1: %n carrier sheet; by their area the parts take at least %2.</numerusform>
+            <numerusform>%1: %n carrier sheets; by their area the parts take at least %2.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -53,6 +53,10 @@ const KitPlan* KitPreview::plan() const {
   return shown_ != nullptr && shown_->ok() ? &shown_->value() : nullptr;
 }
 
+ToolGrid KitPreview::trimmer() const {
+  return saving_.choices().unit == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
+}
+
 void KitPreview::tell(const QString& words) { status_->setText(words); }
 
 void KitPreview::planAnew() {
@@ -60,7 +64,7 @@ void KitPreview::planAnew() {
   shown_ = nullptr;
   stop_->hide();
   if (session_.isCurrent()) {
-    worker_->start(*session_.built(), secondsToPlan);
+    worker_->start(*session_.built(), secondsToPlan, nullptr, trimmer());
   } else {
     worker_->giveUp();
     showProblem(*session_.problem());
@@ -80,12 +84,12 @@ void KitPreview::showPlan(const PlanWorker::Plan& result) {
   if (shown_ != result) {
     showPages(result);
   }
-  if (plan->proven || looking_) {
+  if (plan->fewestProven() || looking_) {
     return;
   }
   looking_ = true;
   stop_->show();
-  worker_->start(*session_.built(), secondsToLook, shown_);
+  worker_->start(*session_.built(), secondsToLook, shown_, trimmer());
 }
 
 void KitPreview::showFindings(const PlanWorker::Plan& plan, const PlanWorker::Plan& withFindings) {

@@ -30,6 +30,8 @@ class KitPreview : public QWidget {
   void planChanged();
 
  private:
+  /// Its marks, as the person measures.
+  [[nodiscard]] ToolGrid trimmer() const;
   void planAnew();
   void showPlan(const PlanWorker::Plan& result);
   void showFindings(const PlanWorker::Plan& plan, const PlanWorker::Plan& withFindings);

@@ -2,10 +2,12 @@
 
 #include <QAction>
 #include <QCheckBox>
+#include <QComboBox>
 #include <QFile>
 #include <QFileDialog>
 #include <QFileInfo>
 #include <QHBoxLayout>
+#include <QLabel>
 #include <QLineEdit>
 #include <QMenu>
 #include <QMessageBox>
@@ -49,6 +51,8 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       takers_(new QSpinBox(this)),
       spares_(new QSpinBox(this)),
       sheets_(new SheetChoice(session.unit(), this)),
+      goal_(new QComboBox(this)),
+      goalCost_(new QLabel(this)),
       grain_(new QCheckBox(tr("Keep to the grain"), this)),
       extras_(new QCheckBox(tr("Cut no extra blanks"), this)),
       contents_(new KitContents(kit_, this)),
@@ -74,6 +78,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
 void KitWindow::startKit() {
   sheets_->readList();
   ClassKit kit;
+  kit.goal = kClassGoal;
   kit.items = {{session_.built().design, 1}};
   kit.supplies = ownSupplies();
   const Result<BuiltKit> built = buildKit(kit);
@@ -99,6 +104,7 @@ void KitWindow::addControls(QVBoxLayout* column) {
   }
   column->addLayout(people);
   column->addWidget(sheets_);
+  addGoal(column);
   column->addWidget(grain_);
   column->addWidget(extras_);
   column->addWidget(contents_);
@@ -108,6 +114,21 @@ void KitWindow::addControls(QVBoxLayout* column) {
   connect(grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
   connect(extras_, &QCheckBox::toggled, this, [this](bool none) { changeNoExtras(kit_, none); });
   connect(sheets_, &SheetChoice::changed, this, [this] { changeSheets(kit_, sheets_->sheets()); });
+}
+
+/// The two plans to choose from, and below them what the easy one costs.
+void KitWindow::addGoal(QVBoxLayout* column) {
+  goal_->addItem(tr("Easy to cut"), static_cast<int>(PlanGoal::Easy));
+  goal_->addItem(tr("Fewest sheets"), static_cast<int>(PlanGoal::Fewest));
+  goal_->setToolTip(
+      tr("Easy to cut: few layouts of straight strips, settings on the trimmer’s "
+         "marks, nothing narrow at the trimmer."));
+  goalCost_->setWordWrap(true);
+  goalCost_->setProperty("quiet", true);
+  addLabelledField(column, tr("Plan"), goal_);
+  column->addWidget(goalCost_);
+  connect(goal_, &QComboBox::currentIndexChanged, this,
+          [this] { changeGoal(kit_, static_cast<PlanGoal>(goal_->currentData().toInt())); });
 }
 
 /// What was typed is one step of the kit's history; from then on the field has nothing of its own
@@ -126,6 +147,7 @@ void KitWindow::showKit() {
   const QSignalBlocker quietSpares(spares_);
   const QSignalBlocker quietGrain(grain_);
   const QSignalBlocker quietExtras(extras_);
+  const QSignalBlocker quietGoal(goal_);
   const QString title = text(kit.title);
   if (title != title_->text().trimmed()) {
     title_->setText(title);
@@ -135,6 +157,7 @@ void KitWindow::showKit() {
   spares_->setValue(kit.spares);
   grain_->setChecked(kit.keepGrain);
   extras_->setChecked(kit.noExtras);
+  goal_->setCurrentIndex(goal_->findData(static_cast<int>(kit.goal)));
   sheets_->choose(kit.stock);
 }
 
@@ -143,6 +166,7 @@ void KitWindow::showWhatCanBeDone() {
   for (QAction* action : ofPlan_) {
     action->setEnabled(plan != nullptr);
   }
+  goalCost_->setText(plan != nullptr ? easyCostSentence(*plan) : QString());
   offcuts_->setEnabled(plan != nullptr && plan->findings.has_value());
 }
 

@@ -9,7 +9,9 @@
 
 class QAction;
 class QCheckBox;
+class QComboBox;
 class QHBoxLayout;
+class QLabel;
 class QLineEdit;
 class QPushButton;
 class QSpinBox;
@@ -42,6 +44,7 @@ class KitWindow : public QDialog {
 
   void startKit();
   void addControls(QVBoxLayout* column);
+  void addGoal(QVBoxLayout* column);
   QPushButton* addButton(QHBoxLayout* row, const QString& words, std::function<void()> action);
   QPushButton* addMenu(QHBoxLayout* row, const QString& words, const std::vector<MenuLine>& lines);
   void addButtons(QVBoxLayout* column);
@@ -71,6 +74,8 @@ class KitWindow : public QDialog {
   QSpinBox* takers_;
   QSpinBox* spares_;
   SheetChoice* sheets_;
+  QComboBox* goal_;
+  QLabel* goalCost_;  ///< of an easy plan, beside the choice
   QCheckBox* grain_;
   QCheckBox* extras_;
   KitContents* contents_;

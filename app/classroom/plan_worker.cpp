@@ -23,12 +23,14 @@ PlanWorker::~PlanWorker() {
   }
 }
 
-void PlanWorker::start(const BuiltKit& kit, double seconds, const Plan& known) {
+void PlanWorker::start(const BuiltKit& kit, double seconds, const Plan& known, ToolGrid trimmer) {
   giveUp();
   running_ = true;
   orders_ = std::make_shared<Orders>();
-  QThread* thread = QThread::create([this, kit, seconds, known, run = run_, orders = orders_] {
-    work(kit, seconds, known, run, orders);
+  PlanOptions options = optionsFor(seconds, run_, orders_);
+  options.trimmer = trimmer;
+  QThread* thread = QThread::create([this, kit, options, known, run = run_, orders = orders_] {
+    work(kit, options, known, run, orders);
   });
   threads_.push_back(thread);
   connect(thread, &QThread::finished, this, [this, thread] {
@@ -39,9 +41,9 @@ void PlanWorker::start(const BuiltKit& kit, double seconds, const Plan& known) {
 }
 
 /// In its own thread.
-void PlanWorker::work(const BuiltKit& kit, double seconds, const Plan& known, int run,
+void PlanWorker::work(const BuiltKit& kit, const PlanOptions& options, const Plan& known, int run,
                       const std::shared_ptr<Orders>& orders) {
-  const Plan plan = betterOf(planKit(kit, optionsFor(seconds, run, orders)), known);
+  const Plan plan = betterOf(planKit(kit, options), known);
   QMetaObject::invokeMethod(
       this, [this, run, plan] { finish(run, plan); }, Qt::QueuedConnection);
   if (!plan->ok() || orders->giveUp) {

@@ -22,9 +22,10 @@ class PlanWorker : public QObject {
   explicit PlanWorker(QObject* parent = nullptr);
   ~PlanWorker() override;
 
-  /// Takes about so many seconds a card at most. A plan `known` of the same kit comes back when
-  /// none is better.
-  void start(const BuiltKit& kit, double seconds, const Plan& known = nullptr);
+  /// `trimmer` as in PlanOptions. Takes about so many seconds a card at most. A plan `known` of the
+  /// same kit comes back when none is better.
+  void start(const BuiltKit& kit, double seconds, const Plan& known = nullptr,
+             ToolGrid trimmer = {});
   /// Ends the planning soon, with the best plan so far.
   void stop();
   /// Ends soon, and nothing more is heard of it.
@@ -45,7 +46,7 @@ class PlanWorker : public QObject {
     std::atomic<bool> giveUp = false;  ///< all of it
   };
 
-  void work(const BuiltKit& kit, double seconds, const Plan& known, int run,
+  void work(const BuiltKit& kit, const PlanOptions& options, const Plan& known, int run,
             const std::shared_ptr<Orders>& orders);
   [[nodiscard]] PlanOptions optionsFor(double seconds, int run,
                                        const std::shared_ptr<Orders>& orders);

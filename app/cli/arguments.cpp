@@ -260,6 +260,10 @@ void Arguments::addKit() {
                  words(Cli::tr("turn no blank against the grain of its sheet")));
   kit_->add_flag("--no-extras", o.noExtras,
                  words(Cli::tr("cut no blank that nobody needs: the last sheets only in part")));
+  kit_->add_option("--plan", o.plan,
+                   words(Cli::tr("what the sheets are planned for: easy (to cut; for a class) or "
+                                 "fewest (sheets)")))
+      ->type_name("easy|fewest");
   kit_->add_option("--paper", o.paper, words(Cli::tr("paper of a PDF: a4, letter ...")))
       ->type_name("NAME");
   kit_->add_option("--units", o.units, words(Cli::tr("units of printed measures")))

@@ -18,9 +18,4 @@ std::optional<Design> readDesignArgument(const std::string& file) {
   return std::move(design).value();
 }
 
-bool measuresInInches(const Design& design) {
-  const ToolGrid grid = design.grid;
-  return !grid.isNone() && grid.step().nm() % Length::inches(1, 64).nm() == 0;
-}
-
 }  // namespace creasewright

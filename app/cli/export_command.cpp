@@ -10,6 +10,7 @@
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "document/design_units.h"
 #include "papers/template/export.h"
 
 namespace creasewright {

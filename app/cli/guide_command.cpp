@@ -11,6 +11,7 @@
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "document/design_units.h"
 #include "papers/guide/write_guide.h"
 #include "shell/language.h"
 

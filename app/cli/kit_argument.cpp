@@ -197,6 +197,19 @@ QString argumentOverLimit(const Problem& problem) {
   return QStringLiteral("FILE");
 }
 
+bool addGoal(const KitOptions& options, ClassKit& kit) {
+  if (options.plan.empty()) {
+    return true;
+  }
+  const std::optional<PlanGoal> goal = findPlanGoal(options.plan);
+  if (!goal) {
+    fail(Cli::tr("--plan: “%1” is no plan here. Write easy or fewest.").arg(shown(options.plan)));
+    return false;
+  }
+  kit.goal = *goal;
+  return true;
+}
+
 bool needsSheets(const KitOptions& options, const ClassKit& kit) {
   if (!kit.stock.empty() || !options.machine.empty()) {
     return false;
@@ -209,6 +222,7 @@ bool needsSheets(const KitOptions& options, const ClassKit& kit) {
 
 std::optional<ClassKit> readKitArguments(const KitOptions& options) {
   ClassKit kit;
+  kit.goal = kClassGoal;
   if (options.files.size() == 1 && namesKit(options.files.front())) {
     std::optional<ClassKit> saved = savedKit(options.files.front());
     if (!saved) {
@@ -222,7 +236,8 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
       !addTable(QStringLiteral("--stock"), options.stock, readStockTable, kit.stock) ||
       !addSheets(options.sheets, kit) || !addBlanks(options.blanks, kit) ||
       !addTable(QStringLiteral("--supplies"), options.supplies, readSupplyTable, kit.supplies) ||
-      !addNames(options, kit) || !addPeople(options, kit) || needsSheets(options, kit)) {
+      !addNames(options, kit) || !addPeople(options, kit) || !addGoal(options, kit) ||
+      needsSheets(options, kit)) {
     return std::nullopt;
   }
   if (!options.label.empty()) {

@@ -61,18 +61,10 @@ std::vector<std::string> inputsOf(const KitOptions& options) {
   return inputs;
 }
 
-/// A class measures as its first design does; one of blanks alone as its first sheet does.
-bool toldInInches(const ClassKit& kit) {
-  if (!kit.items.empty()) {
-    return measuresInInches(kit.items.front().design);
-  }
-  return !kit.stock.empty() && soldByInches(kit.stock.front());
-}
-
 /// Nothing when one of them cannot be read; the problem is told.
 std::optional<KitChoices> choicesFor(const KitOptions& options, const ClassKit& kit) {
   KitChoices choices;
-  const bool inches = options.units.empty() ? toldInInches(kit) : options.units == "in";
+  const bool inches = options.units.empty() ? measuresInInches(kit) : options.units == "in";
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper
                                         : inches               ? "letter"
@@ -117,7 +109,9 @@ std::optional<Problem> writeMachine(const KitOptions& options, const BuiltKit& k
 std::optional<Problem> writePlan(const KitOptions& options, BuiltKit kit,
                                  const KitChoices& choices) {
   PlanningNotice notice;
-  Result<KitPlan> plan = planKit(std::move(kit), notice.options());
+  PlanOptions how = notice.options();
+  how.trimmer = choices.unit == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
+  Result<KitPlan> plan = planKit(std::move(kit), how);
   if (!plan) {
     return plan.problem();
   }

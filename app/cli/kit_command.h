@@ -22,6 +22,7 @@ struct KitOptions {
   std::string label;  ///< WIDTHxHEIGHT
   bool keepGrain = false;
   bool noExtras = false;
+  std::string plan;     ///< easy or fewest
   std::string machine;  ///< WIDTHxHEIGHT of a machine's carrier sheet: layouts for a machine
   std::string paper;
   std::string units;

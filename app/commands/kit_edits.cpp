@@ -63,6 +63,10 @@ void changeNoExtras(KitSession& session, bool noExtras) {
        KitSay::tr("extra blanks"));
 }
 
+void changeGoal(KitSession& session, PlanGoal goal) {
+  push(session, with(session, [&](ClassKit& kit) { kit.goal = goal; }), KitSay::tr("plan"));
+}
+
 void changeSheets(KitSession& session, std::vector<StockSheet> sheets) {
   push(session, with(session, [&](ClassKit& kit) { kit.stock = std::move(sheets); }),
        KitSay::tr("sheets"));

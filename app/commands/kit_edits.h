@@ -16,6 +16,7 @@ void changeTakers(KitSession& session, int takers);
 void changeSpares(KitSession& session, int spares);
 void changeKeepGrain(KitSession& session, bool keepGrain);
 void changeNoExtras(KitSession& session, bool noExtras);
+void changeGoal(KitSession& session, PlanGoal goal);
 void changeSheets(KitSession& session, std::vector<StockSheet> sheets);
 /// Sheets and supplies together, when the person's lists have changed.
 void changeStock(KitSession& session, std::vector<StockSheet> sheets,

@@ -1,6 +1,7 @@
 #include "cutting/bitmap.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 namespace creasewright {
@@ -53,6 +54,28 @@ bool Bitmap::meets(const Bitmap& other, int x, int y) const {
     }
   }
   return false;
+}
+
+int Bitmap::common(const Bitmap& other, int x, int y) const {
+  const auto first = static_cast<std::size_t>(x / kBits);
+  const int shift = x % kBits;
+  int cells = 0;
+  for (int r = 0; r < other.height_; ++r) {
+    const std::uint64_t* mine = row(y + r);
+    const std::uint64_t* theirs = other.row(r);
+    for (std::size_t w = 0; w + 1 < other.stride_; ++w) {
+      if (theirs[w] == 0) continue;
+      cells += std::popcount(mine[first + w] & (theirs[w] << shift));
+      if (shift > 0) cells += std::popcount(mine[first + w + 1] & (theirs[w] >> (kBits - shift)));
+    }
+  }
+  return cells;
+}
+
+int Bitmap::count() const {
+  int cells = 0;
+  for (const std::uint64_t word : words_) cells += std::popcount(word);
+  return cells;
 }
 
 void Bitmap::add(const Bitmap& other, int x, int y) {

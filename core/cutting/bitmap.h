@@ -19,6 +19,10 @@ class Bitmap {
 
   /// Whether `other`, its corner at (x, y), meets a taken cell here; it must lie inside.
   [[nodiscard]] bool meets(const Bitmap& other, int x, int y) const;
+  /// How many cells are taken in both; `other` must lie inside.
+  [[nodiscard]] int common(const Bitmap& other, int x, int y) const;
+  /// How many cells are taken.
+  [[nodiscard]] int count() const;
   /// Takes the cells of `other` with its corner at (x, y).
   void add(const Bitmap& other, int x, int y);
 

@@ -73,6 +73,22 @@ std::vector<CutNode> usefulParts(const CutNode& node, Length& left) {
   return useful;
 }
 
+/// Where nothing is left over, the last part needs no setting of its own if it is the only one of
+/// its kind: of sorted parts the widest such.
+void leaveOneLast(std::vector<CutNode>& parts) {
+  const auto isAlone = [&](std::size_t i) {
+    return (i == 0 || order(parts[i - 1], parts[i]) != 0) &&
+           (i + 1 == parts.size() || order(parts[i], parts[i + 1]) != 0);
+  };
+  if (isAlone(parts.size() - 1)) return;
+  for (std::size_t i = 0; i < parts.size(); ++i)
+    if (isAlone(i)) {
+      std::rotate(parts.begin() + static_cast<std::ptrdiff_t>(i),
+                  parts.begin() + static_cast<std::ptrdiff_t>(i) + 1, parts.end());
+      return;
+    }
+}
+
 }  // namespace
 
 CutNode cutAt(const CutNode& frame, bool upright, Length at) {
@@ -151,6 +167,7 @@ CutNode tidied(const CutNode& node) {
     const Length other = along(b, node.upright);
     return wide != other ? wide > other : order(a, b) < 0;
   });
+  if (left == Length()) leaveOneLast(parts);
   if (left > Length()) {
     CutNode rest = offcut(node);
     (node.upright ? rest.width : rest.height) = left;

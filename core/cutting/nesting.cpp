@@ -1,14 +1,18 @@
 #include "cutting/nesting.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <numeric>
 #include <optional>
+#include <set>
 
-#include "cutting/bitmap.h"
+#include "cutting/nest_spots.h"
 
 namespace creasewright {
 namespace {
+
+constexpr double kMostWork = 5e8;  // rows of cells; no further way is begun after so many
 
 /// Turned left by a quarter inside its bounds.
 Polygon turned(const Polygon& outline, double height) {
@@ -16,12 +20,6 @@ Polygon turned(const Polygon& outline, double height) {
   for (const Point& p : outline) out.push_back({height - p.y, p.x});
   return out;
 }
-
-/// A part in one of its quarter turns, with half its gap all round.
-struct Stamp {
-  int quarters = 0;
-  Bitmap cells{1, 1};
-};
 
 Stamp stampOf(const NestPart& part, int quarters, const NestOptions& options) {
   const Polygon outline = nestedOutline(part, {0, quarters, {}});
@@ -34,7 +32,9 @@ Stamp stampOf(const NestPart& part, int quarters, const NestOptions& options) {
     p.x = std::clamp(p.x, box.low.x - half, box.high.x + half) + half;
     p.y = std::clamp(p.y, box.low.y - half, box.high.y + half) + half;
   }
-  return {quarters, rasterized(ring, options.cell)};
+  Stamp stamp{quarters, rasterized(ring, options.cell)};
+  stamp.halo = haloOf(stamp.cells);
+  return stamp;
 }
 
 std::vector<Stamp> stampsOf(const NestPart& part, const NestOptions& options) {
@@ -43,52 +43,27 @@ std::vector<Stamp> stampsOf(const NestPart& part, const NestOptions& options) {
   return stamps;
 }
 
-struct Spot {
-  int x = 0;
-  int y = 0;
-  std::size_t stamp = 0;
-};
+/// Which parts come first: those of which this is largest.
+enum class Order { Area, Longest, Shortest, Perimeter, Height, Width };
+constexpr std::array kOrders{Order::Area,      Order::Longest, Order::Shortest,
+                             Order::Perimeter, Order::Height,  Order::Width};
 
-/// The lowest, then leftmost place of a stamp.
-std::optional<Spot> placeFor(const Bitmap& mat, const Bitmap& cells, int above) {
-  for (int y = 0; y + cells.height() <= mat.height() && y + cells.height() <= above; ++y)
-    for (int x = 0; x + cells.width() <= mat.width(); ++x)
-      if (!mat.meets(cells, x, y)) return Spot{x, y};
-  return std::nullopt;
-}
-
-/// The place nearest to the lower left corner, over all turns, counting both ways alike: parts grow
-/// from the corner and touch what lies there.
-std::optional<Spot> cornerSpot(const Bitmap& mat, const std::vector<Stamp>& stamps) {
-  std::optional<Spot> best;
-  int nearest = mat.width() + mat.height() + 1;
-  for (std::size_t s = 0; s < stamps.size(); ++s) {
-    const Bitmap& cells = stamps[s].cells;
-    for (int y = 0; y + cells.height() <= mat.height(); ++y) {
-      const int last =
-          std::min(mat.width() - cells.width(), nearest - 1 - y - cells.height() - cells.width());
-      for (int x = 0; x <= last; ++x) {
-        if (mat.meets(cells, x, y)) continue;
-        nearest = x + y + cells.width() + cells.height();
-        best = Spot{x, y, s};
-        break;
-      }
-    }
+double measureOf(const NestPart& part, Order order) {
+  switch (order) {
+    case Order::Area:
+      return std::abs(signedArea(part.outline));
+    case Order::Longest:
+      return std::max(part.width, part.height);
+    case Order::Shortest:
+      return std::min(part.width, part.height);
+    case Order::Perimeter:
+      return part.width + part.height;
+    case Order::Height:
+      return part.height;
+    case Order::Width:
+      return part.width;
   }
-  return best;
-}
-
-/// Of all turns the one whose top stays lowest.
-std::optional<Spot> bestSpot(const Bitmap& mat, const std::vector<Stamp>& stamps) {
-  std::optional<Spot> best;
-  int top = mat.height() + 1;
-  for (std::size_t s = 0; s < stamps.size(); ++s) {
-    const auto spot = placeFor(mat, stamps[s].cells, top - 1);
-    if (!spot) continue;
-    best = Spot{spot->x, spot->y, s};
-    top = spot->y + stamps[s].cells.height();
-  }
-  return best;
+  return 0;
 }
 
 class Nester {
@@ -105,40 +80,31 @@ class Nester {
     std::iota(order_.begin(), order_.end(), std::size_t{0});
   }
 
-  Result<std::vector<MatLayout>> run() {
+  Result<std::vector<MatLayout>> run(int least) {
     for (std::size_t i = 0; i < parts_.size(); ++i)
-      if (!bestSpot(Bitmap(std::max(1, width_), std::max(1, height_)), stamps_[i]))
+      if (!NestMat(std::max(1, width_), std::max(1, height_)).spotFor(stamps_[i], SpotRule::Lowest))
         return Problem{ProblemCode::BlankTooLarge,
                        parts_[i].name,
                        {Length::mm(parts_[i].width), Length::mm(parts_[i].height), std::string()}};
     std::optional<std::vector<MatLayout>> best;
-    for (const Order order : {Order::Area, Order::Longest, Order::Shortest})
-      for (const bool corner : {false, true}) {
-        corner_ = corner;
-        sort(order);
-        std::vector<MatLayout> layouts = fillMats();
+    std::set<std::vector<std::size_t>> orders;
+    for (const Order order : kOrders) {
+      sort(order);
+      if (!orders.insert(order_).second) continue;  // sorted alike already
+      for (const SpotRule rule : {SpotRule::Lowest, SpotRule::Corner, SpotRule::Touching}) {
+        if (best && (matsOf(*best) <= least || work_ >= kMostWork)) return *std::move(best);
+        std::vector<MatLayout> layouts = fillMats(rule);
         if (!best || matsOf(layouts) < matsOf(*best)) best = std::move(layouts);
       }
+    }
     return *std::move(best);
   }
 
  private:
-  /// Which parts come first: the largest, those whose longer or whose shorter side is longest.
-  enum class Order { Area, Longest, Shortest };
-
   void sort(Order order) {
-    std::ranges::stable_sort(order_, std::ranges::greater(), [&](std::size_t i) {
-      const NestPart& part = parts_[i];
-      switch (order) {
-        case Order::Longest:
-          return std::max(part.width, part.height);
-        case Order::Shortest:
-          return std::min(part.width, part.height);
-        case Order::Area:
-          break;
-      }
-      return std::abs(signedArea(part.outline));
-    });
+    std::iota(order_.begin(), order_.end(), std::size_t{0});
+    std::ranges::stable_sort(order_, std::ranges::greater(),
+                             [&](std::size_t i) { return measureOf(parts_[i], order); });
   }
 
   static int matsOf(const std::vector<MatLayout>& layouts) {
@@ -147,12 +113,12 @@ class Nester {
     return mats;
   }
 
-  std::vector<MatLayout> fillMats() {
+  std::vector<MatLayout> fillMats(SpotRule rule) {
     left_.clear();
     for (const NestPart& part : parts_) left_.push_back(part.quantity);
     std::vector<MatLayout> layouts;
     while (std::ranges::any_of(left_, [](int n) { return n > 0; })) {
-      MatLayout layout = fillMat();
+      MatLayout layout = fillMat(rule);
       layout.count = timesOf(layout);
       for (const NestedPart& part : layout.parts)
         left_[static_cast<std::size_t>(part.part)] -= layout.count;
@@ -161,19 +127,20 @@ class Nester {
     return layouts;
   }
 
-  MatLayout fillMat() const {
-    Bitmap mat(width_, height_);
+  MatLayout fillMat(SpotRule rule) {
+    NestMat mat(width_, height_);
     MatLayout layout;
     for (const std::size_t i : order_)
       for (int n = 0; n < left_[i]; ++n) {
-        const auto spot = corner_ ? cornerSpot(mat, stamps_[i]) : bestSpot(mat, stamps_[i]);
+        const auto spot = mat.spotFor(stamps_[i], rule);
         if (!spot) break;
         const Stamp& stamp = stamps_[i][spot->stamp];
-        mat.add(stamp.cells, spot->x, spot->y);
+        mat.put(stamp, *spot);
         layout.parts.push_back({static_cast<int>(i), stamp.quarters,
                                 Point{spot->x * options_.cell, spot->y * options_.cell} +
                                     Point{options_.gap, options_.gap}});
       }
+    work_ += mat.work();
     return layout;
   }
 
@@ -194,7 +161,7 @@ class Nester {
   std::vector<std::vector<Stamp>> stamps_;
   std::vector<int> left_;
   std::vector<std::size_t> order_;
-  bool corner_ = false;  // parts go to the corner, else as low as they can
+  double work_ = 0;
 };
 
 }  // namespace
@@ -207,10 +174,19 @@ Polygon nestedOutline(const NestPart& part, const NestedPart& nested) {
   return outline;
 }
 
+int leastMats(const std::vector<NestPart>& parts, Length matWidth, Length matHeight,
+              const NestOptions& options) {
+  double area = 0;
+  for (const NestPart& part : parts) area += std::abs(signedArea(part.outline)) * part.quantity;
+  const double mat = (matWidth.mm() - 2 * options.gap) * (matHeight.mm() - 2 * options.gap);
+  return static_cast<int>(std::ceil(area / mat - 1e-9));
+}
+
 Result<std::vector<MatLayout>> nest(const std::vector<NestPart>& parts, Length matWidth,
                                     Length matHeight, const NestOptions& options) {
   if (parts.empty()) return Problem{ProblemCode::NoDemand, {}, {}};
-  return Nester(parts, matWidth.mm(), matHeight.mm(), options).run();
+  return Nester(parts, matWidth.mm(), matHeight.mm(), options)
+      .run(leastMats(parts, matWidth, matHeight, options));
 }
 
 }  // namespace creasewright

@@ -37,13 +37,19 @@ struct NestOptions {
   double cell = 1;  ///< mm of the raster; smaller packs closer and takes longer
 };
 
-/// Packs real outlines, several nets to a mat, in several orders, each as low and then as far left
-/// as it goes in any quarter turn, or as near to the corner; the packing of fewest mats is taken.
-/// Concave nets reach into one another. A raster of cells decides:
-/// every cell that a part or its gap touches is taken, so parts never come closer than the gap. No
-/// claim that fewer mats could not do. Errors: NoDemand, BlankTooLarge (where = part).
+/// Packs real outlines, several nets to a mat, in six orders (area, sides, perimeter of the
+/// bounds), each as low and then as far left as it goes in any quarter turn, as near to the corner,
+/// or where it touches most; the packing of fewest mats is taken, and none is looked for that
+/// leastMats() rules out or after a fixed amount of work. Concave nets reach into one another. A
+/// raster of cells decides: every cell that a part or its gap touches is taken, so parts never come
+/// closer than the gap. No claim that fewer mats could not do. Errors: NoDemand, BlankTooLarge
+/// (where = part).
 Result<std::vector<MatLayout>> nest(const std::vector<NestPart>& parts, Length matWidth,
                                     Length matHeight, const NestOptions& options = {});
+
+/// What no packing takes less than, by the parts' area and what a mat has of it inside its gap.
+int leastMats(const std::vector<NestPart>& parts, Length matWidth, Length matHeight,
+              const NestOptions& options = {});
 
 /// The outline of a part where a layout has it.
 Polygon nestedOutline(const NestPart& part, const NestedPart& nested);

@@ -4,6 +4,7 @@
 
 #include "base/result.h"
 #include "cutting/cutting.h"
+#include "units/tool_grid.h"
 
 namespace creasewright {
 
@@ -19,6 +20,7 @@ struct PlanOptions {
       5;  ///< of an ordinary machine: so much work at most (work.h), counted, not timed
   bool fewestLayouts = true;  ///< among plans of one cost look for one of few layouts
   bool noExtras = false;  ///< the last sheets of a layout are cut in part: no blank is left over
+  ToolGrid trimmer = {};  ///< marks of the trimmer an easy plan is cut at; none = the class's own
   std::function<bool(const PlanProgress&)> goOn = {};  ///< false stops; empty = never
 };
 

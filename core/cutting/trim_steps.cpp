@@ -1,6 +1,7 @@
 #include "cutting/trim_steps.h"
 
 #include <algorithm>
+#include <span>
 
 #include "cutting/cut_tree.h"
 
@@ -36,6 +37,32 @@ std::vector<Group> groupsOf(const Nodes& whole) {
   return groups;
 }
 
+Length widthOf(const Group& group, bool upright) {
+  return upright ? group.one().width : group.one().height;
+}
+
+/// Groups that come off with one setting: alike parts, or strips that are equally wide.
+using Run = std::span<const Group>;
+
+std::vector<Run> runsOf(const std::vector<Group>& groups, bool upright) {
+  std::vector<Run> runs;
+  const auto isStrip = [](const Group& group) { return group.one().kind == CutNode::Kind::Cut; };
+  for (std::size_t g = 0; g < groups.size(); ++g) {
+    if (!runs.empty() && isStrip(groups[g]) && isStrip(groups[g - 1]) &&
+        widthOf(groups[g], upright) == widthOf(groups[g - 1], upright))
+      runs.back() = Run(runs.back().data(), runs.back().size() + 1);
+    else
+      runs.emplace_back(&groups[g], 1);
+  }
+  return runs;
+}
+
+int piecesOf(Run run) {
+  int pieces = 0;
+  for (const Group& group : run) pieces += group.count();
+  return pieces;
+}
+
 /// The line on the far side of a part.
 CutLine lineAfter(const CutNode& part, bool upright) {
   return upright ? CutLine{part.x + part.width, part.y, part.height}
@@ -59,37 +86,44 @@ class Trimming {
  private:
   void cutUp(const Pending& whole) {
     const std::vector<Group> groups = groupsOf(whole.nodes);
+    const std::vector<Run> runs = runsOf(groups, whole.nodes.front()->upright);
     std::vector<Pending> strips;
-    for (std::size_t g = 0; g < groups.size(); ++g) {
-      const Group& group = groups[g];
-      const bool last = g + 1 == groups.size();
-      if (group.one().kind == CutNode::Kind::Offcut) continue;
-      const bool left = last && group.count() == 1;
-      if (!left) addStep(whole, group, g == 0, last);
-      if (group.one().kind == CutNode::Kind::Cut)
-        strips.push_back({group.all(), steps_.back().number, left});
-      else if (left)
-        steps_.back().restDemand = group.one().demand;
+    for (std::size_t r = 0; r < runs.size(); ++r) {
+      const Run run = runs[r];
+      const bool last = r + 1 == runs.size();
+      const CutNode& one = run.front().one();
+      if (one.kind == CutNode::Kind::Offcut) continue;
+      const bool left = last && piecesOf(run) == 1;
+      if (!left) addStep(whole, run, r == 0, last);
+      for (const Group& group : run)
+        if (one.kind == CutNode::Kind::Cut)
+          strips.push_back({group.all(), steps_.back().number, left});
+        else if (left)
+          steps_.back().restDemand = one.demand;
     }
     for (const Pending& strip : strips) cutUp(strip);
   }
 
-  void addStep(const Pending& whole, const Group& group, bool first, bool last) {
-    const bool upright = whole.nodes.front()->upright;
+  void addStep(const Pending& whole, Run run, bool first, bool last) {
+    const CutNode& one = run.front().one();
     TrimStep step;
+    step.upright = whole.nodes.front()->upright;
     step.number = static_cast<int>(steps_.size()) + 1;
     step.from = whole.from;
     step.rest = whole.rest;
     step.first = first;
     step.parts = static_cast<int>(whole.nodes.size());
-    step.setting = upright ? group.one().width : group.one().height;
-    step.upright = upright;
-    step.pieces = group.count();
+    step.setting = widthOf(run.front(), step.upright);
+    step.knife = std::min(one.width, one.height) < kLeastStrip;
+    step.pieces = piecesOf(run);
     step.cuts = last ? step.pieces - 1 : step.pieces;
-    if (group.one().kind == CutNode::Kind::Blank) step.demand = group.one().demand;
-    for (const Nodes& members : group.members)
-      for (int i = 0; i < step.cuts; ++i)
-        step.lines.push_back(lineAfter(*members[static_cast<std::size_t>(i)], upright));
+    if (one.kind == CutNode::Kind::Blank) step.demand = one.demand;
+    for (std::size_t i = 0; i < whole.nodes.size(); ++i)
+      for (const Group& group : run)
+        for (const CutNode* part : group.members[i]) {
+          if (last && &group == &run.back() && part == group.members[i].back()) continue;
+          step.lines.push_back(lineAfter(*part, step.upright));
+        }
     steps_.push_back(std::move(step));
   }
 

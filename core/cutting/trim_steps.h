@@ -6,6 +6,10 @@
 
 namespace creasewright {
 
+/// What is narrower cannot be held down under a trimmer's or guillotine's clamp and is cut with
+/// knife and ruler (common practice, no published source).
+inline constexpr Length kLeastStrip = Length::nanometres(20'000'000);
+
 /// Where a blade goes, in the sheet's frame; along its height or its width.
 struct CutLine {
   Length x, y, length;
@@ -25,6 +29,7 @@ struct TrimStep {
   int demand = -1;             ///< the blanks that come off; -1 = strips, cut by a later step
   int pieces = 1;              ///< that come off each part, with the last one where it is as wide
   int restDemand = -1;         ///< a blank that is left over; -1 = none
+  bool knife = false;          ///< a part or what comes off it is narrower than kLeastStrip
   std::vector<CutLine> lines;  ///< of all parts
 };
 

@@ -5,6 +5,7 @@
 #include "base/file_limits.h"
 #include "document/card_json.h"
 #include "document/design_file.h"
+#include "document/design_units.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
@@ -104,6 +105,16 @@ std::optional<Problem> readVersion3(const Fields& fields, ClassKit& kit) {
   return std::nullopt;
 }
 
+/// What version 5 brought: what the sheets are planned for. Older kits keep to fewest sheets.
+std::optional<Problem> readVersion5(const Fields& fields, ClassKit& kit) {
+  const Result<std::string> text = fields.text("plan");
+  if (!text) return text.problem();
+  const std::optional<PlanGoal> goal = findPlanGoal(*text);
+  if (!goal) return fields.unreadable("plan");
+  kit.goal = *goal;
+  return std::nullopt;
+}
+
 Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_t version,
                              std::string_view where) {
   ClassKit kit;
@@ -129,15 +140,43 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
     if (const auto problem = readVersion2(fields, kit)) return *problem;
   if (version >= 3)
     if (const auto problem = readVersion3(fields, kit)) return *problem;
+  if (version >= 5)
+    if (const auto problem = readVersion5(fields, kit)) return *problem;
   return kit;
 }
 
 }  // namespace
 
+std::string_view planGoalText(PlanGoal goal) {
+  switch (goal) {
+    case PlanGoal::Fewest:
+      return "fewest";
+    case PlanGoal::Easy:
+      return "easy";
+  }
+  return {};
+}
+
+std::optional<PlanGoal> findPlanGoal(std::string_view text) {
+  for (const PlanGoal goal : {PlanGoal::Fewest, PlanGoal::Easy})
+    if (planGoalText(goal) == text) return goal;
+  return std::nullopt;
+}
+
+bool measuresInInches(const ClassKit& kit) {
+  return kit.items.empty() ? !kit.stock.empty() && soldByInches(kit.stock.front())
+                           : measuresInInches(kit.items.front().design);
+}
+
+ToolGrid trimmerOf(const ClassKit& kit) {
+  return measuresInInches(kit) ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
+}
+
 std::string writeKit(const ClassKit& kit) {
   Json json{{"format", kFormat},     {"version", kKitVersion}, {"title", kit.title},
             {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
             {"items", Json::array()}};
+  json["plan"] = planGoalText(kit.goal);
   json["keep_grain"] = kit.keepGrain;
   if (kit.noExtras) json["no_extras"] = true;
   json["label"] = {{"width", exactText(kit.labelWidth)}, {"height", exactText(kit.labelHeight)}};

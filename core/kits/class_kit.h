@@ -11,7 +11,7 @@
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 4;
+inline constexpr int kKitVersion = 5;
 inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
@@ -23,6 +23,16 @@ inline bool sameCard(const Card& a, const Card& b) {
   return a.id == b.id && a.caliper == b.caliper &&
          (!a.id.empty() || (a.name == b.name && a.grammage == b.grammage));
 }
+
+/// What the sheets of a class are planned for.
+enum class PlanGoal {
+  Fewest,  ///< fewest sheets, or least price
+  Easy     ///< easy to cut (cutting/easy_plan.h)
+};
+inline constexpr PlanGoal kClassGoal = PlanGoal::Easy;  ///< of a class that is begun
+/// `fewest` or `easy`, as files and the command line name them.
+std::string_view planGoalText(PlanGoal goal);
+std::optional<PlanGoal> findPlanGoal(std::string_view text);
 
 /// A design that everybody makes, or one piece of it that is only cut.
 struct KitItem {
@@ -52,6 +62,7 @@ struct ClassKit {
   int spares = 0;          ///< sets more than takers
   bool keepGrain = false;  ///< every blank upright along the grain of its sheet
   bool noExtras = false;   ///< no blank is cut that nobody needs: the last sheets in part only
+  PlanGoal goal = PlanGoal::Fewest;
   std::vector<StockSheet> stock;
   std::vector<SupplyItem> supplies;
   std::vector<KitItem> items;
@@ -63,6 +74,12 @@ struct ClassKit {
   [[nodiscard]] int sets() const { return takers + spares; }
   bool operator==(const ClassKit&) const = default;
 };
+
+/// Whether a class measures in inches: as its first design does, or, of blanks alone, as its first
+/// sheet is sold.
+bool measuresInInches(const ClassKit& kit);
+/// The marks of the trimmer that a class cuts at: every 1/16 in, or every millimetre.
+ToolGrid trimmerOf(const ClassKit& kit);
 
 /// UTF-8 JSON; designs stand in it whole, lengths as exact texts.
 std::string writeKit(const ClassKit& kit);

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/easy_plan.h"
 #include "kits/cut_sheet.h"
 
 namespace creasewright {
@@ -62,6 +63,24 @@ std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHa
   for (Layout& layout : card.plan.layouts)
     layout.stock = stock.of[static_cast<std::size_t>(layout.stock)];
   return std::nullopt;
+}
+
+void cutEasily(const PlanOptions& options, const std::vector<int>& atHand, CardPlan& card) {
+  const double most = options.fewestLayouts ? 0.4 : 0.15;  // seconds; less for a quick answer
+  const CardStock stock = stockFor(card.kit(), card.card(), atHand);
+  CuttingPlan fewest = card.plan;
+  for (Layout& layout : fewest.layouts)
+    layout.stock = static_cast<int>(std::ranges::find(stock.of, layout.stock) - stock.of.begin());
+  Work work(std::min(most, options.seconds) * Work::kSecond, [&] {
+    return !options.goOn || options.goOn({fewest.cost, fewest.bound});
+  });
+  const EasyOptions easy{options.trimmer, options.noExtras || card.kit().noExtras};
+  std::optional<CuttingPlan> plan = easyPlan(stock.sheets, card.demands(), fewest, easy, work);
+  if (!plan) return;
+  for (Layout& layout : plan->layouts)
+    layout.stock = stock.of[static_cast<std::size_t>(layout.stock)];
+  card.fewest = FewestSheets{fewest.sheets, fewest.cost};
+  card.plan = *std::move(plan);
 }
 
 }  // namespace creasewright

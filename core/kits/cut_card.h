@@ -13,4 +13,8 @@ std::vector<int> atHandOf(const ClassKit& kit);
 /// those of planCutting().
 std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHand, CardPlan& card);
 
+/// Puts an easy plan for `options.trimmer` in the place of a card's plan of fewest sheets, which is
+/// told beside it; where the sheets at hand do for none, the plan stays.
+void cutEasily(const PlanOptions& options, const std::vector<int>& atHand, CardPlan& card);
+
 }  // namespace creasewright

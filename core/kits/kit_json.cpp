@@ -68,7 +68,10 @@ Json cardJson(const CardPlan& card) {
                        {"h", mm(card.demands()[d].height)},
                        {"quantity", card.demands()[d].quantity},
                        {"left_over", over[d]}});
-  return {{"card", card.card().name},      {"demands", std::move(demands)},
+  Json fewest = nullptr;
+  if (card.fewest) fewest = {{"sheets", card.fewest->sheets}, {"cost", card.fewest->cost}};
+  return {{"card", card.card().name},      {"plan", planGoalText(card.goal())},
+          {"fewest", std::move(fewest)},   {"demands", std::move(demands)},
           {"layouts", std::move(layouts)}, {"sheets", card.plan.sheets},
           {"cost", card.plan.cost},        {"bound", card.plan.bound},
           {"proven", card.plan.proven()}};
@@ -95,6 +98,8 @@ std::string kitJson(const KitPlan& plan) {
                   {"title", kit.title},
                   {"takers", kit.takers},
                   {"spares", kit.spares},
+                  {"plan", planGoalText(kit.goal)},
+                  {"trimmer_mm", mm(plan.trimmer.step())},
                   {"sheets", plan.sheets},
                   {"proven", plan.proven},
                   {"one_more", std::move(more)},

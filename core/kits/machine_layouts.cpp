@@ -50,7 +50,8 @@ void addPlain(const BlankDemand& blank, bool mayTurn, Gathered& card) {
 }
 
 Gathered gather(const BuiltKit& kit, const CardBlanks& blanks) {
-  Gathered card{{blanks.card, {}, {}, {}, 0}, {}};
+  Gathered card;
+  card.plan.card = blanks.card;
   const bool mayTurn = !kit.kit.keepGrain;
   for (std::size_t d = 0; d < blanks.demands.size(); ++d) {
     const BlankDemand& demand = blanks.demands[d];
@@ -82,6 +83,7 @@ Result<MachinePlan> planMachine(BuiltKit kit, Length matWidth, Length matHeight,
     Result<std::vector<MatLayout>> layouts = nest(card.plan.parts, matWidth, matHeight, options);
     if (!layouts) return layouts.problem();
     card.plan.layouts = std::move(layouts).value();
+    card.plan.least = leastMats(card.plan.parts, matWidth, matHeight, options);
     for (const MatLayout& layout : card.plan.layouts) {
       card.plan.drawings.push_back(drawMat(layout, card, matWidth, matHeight));
       card.plan.mats += layout.count;

@@ -13,6 +13,7 @@ struct MachineCard {
   std::vector<MatLayout> layouts;
   std::vector<Drawing> drawings;  ///< one for each layout, in true size: cuts, scores, writing
   int mats = 0;
+  int least = 0;  ///< mats that the parts take by their area
 };
 
 /// A class and how a machine cuts it. Copies share what is built.

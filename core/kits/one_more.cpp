@@ -27,17 +27,18 @@ ClassKit oneBeside(const KitPlan& plan) {
 }
 
 /// The plan of another class of the same designs, which are not built again.
-Result<KitPlan> planAs(ClassKit kit, const BuiltKit& known) {
+Result<KitPlan> planAs(ClassKit kit, const BuiltKit& known, ToolGrid trimmer) {
   Result<BuiltKit> built = buildKit(std::move(kit), &known);
   if (!built) return built.problem();
-  return planKit(std::move(built).value(), {.seconds = 1, .fewestLayouts = false});
+  return planKit(std::move(built).value(),
+                 {.seconds = 1, .fewestLayouts = false, .trimmer = trimmer});
 }
 
 }  // namespace
 
 std::optional<OneMore> oneMoreFor(const KitPlan& plan) {
-  const Result<KitPlan> anew = planAs(oneLarger(plan), *plan.built);
-  const Result<KitPlan> beside = planAs(oneBeside(plan), *plan.built);
+  const Result<KitPlan> anew = planAs(oneLarger(plan), *plan.built, plan.trimmer);
+  const Result<KitPlan> beside = planAs(oneBeside(plan), *plan.built, plan.trimmer);
   if (!anew && !beside) return std::nullopt;
   OneMore more{0, 0, true};
   bool priced = true;

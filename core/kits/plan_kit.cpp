@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "cutting/trimmer_grid.h"
 #include "kits/cut_card.h"
 #include "kits/share_stock.h"
 
@@ -43,6 +44,24 @@ std::optional<Problem> namesProblem(const ClassKit& kit) {
                  {static_cast<std::int64_t>(kit.names.size()), std::int64_t{kit.sets()}}};
 }
 
+/// Each card easily, from the sheets that the others leave.
+void cutAllEasily(KitPlan& plan, PlanOptions options) {
+  options.trimmer = plan.trimmer;
+  for (CardPlan& card : plan.cards) {
+    std::vector<int> atHand = atHandOf(plan.kit());
+    for (const CardPlan& other : plan.cards)
+      if (&other != &card) takeSheets(atHand, other.plan);
+    cutEasily(options, atHand, card);
+  }
+}
+
+/// A trimmer that is read in inches has marks every 1/16 in.
+std::vector<Layout> onInchMarks(std::vector<Layout> layouts) {
+  for (Layout& layout : layouts)
+    layout.sheet = ontoTrimmerGrid(layout.sheet, ToolGrid::sixteenthInch());
+  return layouts;
+}
+
 }  // namespace
 
 std::int64_t KitPlan::cost() const {
@@ -51,20 +70,43 @@ std::int64_t KitPlan::cost() const {
   return sum;
 }
 
+bool KitPlan::isEasy() const {
+  return std::ranges::any_of(cards, [](const CardPlan& card) { return card.fewest.has_value(); });
+}
+
+FewestSheets KitPlan::fewest() const {
+  FewestSheets sum;
+  for (const CardPlan& card : cards) {
+    sum.sheets += card.fewest ? card.fewest->sheets : card.plan.sheets;
+    sum.cost += card.fewest ? card.fewest->cost : card.plan.cost;
+  }
+  return sum;
+}
+
+bool KitPlan::fewestProven() const {
+  return std::ranges::all_of(cards, [](const CardPlan& card) {
+    return (card.fewest ? card.fewest->cost : card.plan.cost) == card.plan.bound;
+  });
+}
+
 Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
   if (const std::optional<Problem> problem = namesProblem(kit.kit)) return *problem;
   KitPlan plan;
   plan.built = std::make_shared<const BuiltKit>(std::move(kit));
+  const std::vector<int> atHand = atHandOf(plan.kit());
   Budget budget(options, plan.built->cards.size());
   for (std::size_t c = 0; c < plan.built->cards.size(); ++c) {
-    CardPlan& card = plan.cards.emplace_back(CardPlan{plan.built, c, {}});
-    if (const auto problem = cutCard(budget.next(), atHandOf(plan.kit()), card)) return *problem;
+    CardPlan& card = plan.cards.emplace_back(CardPlan{.built = plan.built, .index = c, .plan = {}});
+    if (const auto problem = cutCard(budget.next(), atHand, card)) return *problem;
     budget.spend(card.plan.work);
   }
   Result<KitPlan> shared = withStockShared(std::move(plan), options);
   if (!shared) return shared;
   plan = std::move(shared).value();
-  for (const CardPlan& card : plan.cards) {
+  plan.trimmer = options.trimmer.isNone() ? trimmerOf(plan.kit()) : options.trimmer;
+  if (plan.kit().goal == PlanGoal::Easy) cutAllEasily(plan, options);
+  for (CardPlan& card : plan.cards) {
+    card.inchLayouts = onInchMarks(card.plan.layouts);
     plan.sheets += card.plan.sheets;
     plan.proven = plan.proven && card.plan.proven();
   }

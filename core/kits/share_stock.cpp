@@ -9,32 +9,23 @@
 namespace creasewright {
 namespace {
 
-/// Takes the sheets of a plan away.
-void take(std::vector<int>& atHand, const CuttingPlan& plan) {
-  for (const Layout& layout : plan.layouts) {
-    int& left = atHand[static_cast<std::size_t>(layout.stock)];
-    if (left >= 0) left = std::max(0, left - layout.count);
-  }
-}
-
-/// Which of ClassKit::stock the cards use more of than is at hand.
-std::vector<std::size_t> overdrawn(const KitPlan& plan) {
-  std::vector<std::size_t> over;
-  std::vector<int> atHand = atHandOf(plan.kit());
-  std::vector<int> used(atHand.size());
-  for (const CardPlan& card : plan.cards)
-    for (const Layout& layout : card.plan.layouts)
-      used[static_cast<std::size_t>(layout.stock)] += layout.count;
-  for (std::size_t s = 0; s < used.size(); ++s)
-    if (atHand[s] >= 0 && used[s] > atHand[s]) over.push_back(s);
-  return over;
-}
-
 int usedBy(const CardPlan& card, std::size_t stock) {
   int used = 0;
   for (const Layout& layout : card.plan.layouts)
     if (static_cast<std::size_t>(layout.stock) == stock) used += layout.count;
   return used;
+}
+
+/// Which of ClassKit::stock the cards use more of than is at hand.
+std::vector<std::size_t> overdrawn(const KitPlan& plan) {
+  std::vector<std::size_t> over;
+  for (std::size_t s = 0; s < plan.kit().stock.size(); ++s) {
+    const int atHand = plan.kit().stock[s].atHand;
+    int used = 0;
+    for (const CardPlan& card : plan.cards) used += usedBy(card, s);
+    if (atHand >= 0 && used > atHand) over.push_back(s);
+  }
+  return over;
 }
 
 /// The card anew from other sheets at hand. What bounds it alone bounds it here too: no card
@@ -48,10 +39,51 @@ std::optional<Problem> cutAgain(const PlanOptions& options, const std::vector<in
   return problem;
 }
 
-/// Plans of each card with at most so many sheets of one kind, and the shares that cost least in
-/// all. Nothing when there are too many to plan, or no shares do.
-std::optional<KitPlan> sharedBest(const KitPlan& plan, std::size_t stock,
-                                  const PlanOptions& options) {
+/// How a card is cut with at most 0, 1, 2 ... sheets of a scarce kind; nothing where that has no
+/// plan.
+using PlansByShare = std::vector<std::optional<CardPlan>>;
+
+PlansByShare plansByShare(const CardPlan& card, std::size_t stock, const PlanOptions& options) {
+  std::vector<int> limits = atHandOf(card.kit());
+  const int most = std::min(limits[stock], usedBy(card, stock));
+  PlansByShare plans;
+  for (int own = 0; own <= most; ++own) {
+    std::optional<CardPlan>& plan = plans.emplace_back(card);
+    limits[stock] = own;
+    if (own < usedBy(card, stock) && cutAgain(options, limits, *plan)) plan.reset();
+  }
+  return plans;
+}
+
+/// The plan of each card, such that they use no more than `atHand` together and cost least; none
+/// when no shares do.
+std::vector<const CardPlan*> cheapestShares(const std::vector<PlansByShare>& cards, int atHand) {
+  const auto sums = static_cast<std::size_t>(atHand) + 1;
+  std::vector<std::optional<std::int64_t>> cost(sums, 0);  // by sheets at most, of the cards so far
+  std::vector<std::vector<std::size_t>> own;               // by card, of the cheapest of each sum
+  for (const PlansByShare& plans : cards) {
+    std::vector<std::optional<std::int64_t>> next(sums);
+    own.emplace_back(sums, 0);
+    for (std::size_t n = 0; n < plans.size(); ++n)
+      for (std::size_t all = n; plans[n] && all < sums; ++all) {
+        const std::optional<std::int64_t>& before = cost[all - n];
+        if (!before || (next[all] && *next[all] <= *before + plans[n]->plan.cost)) continue;
+        next[all] = *before + plans[n]->plan.cost;
+        own.back()[all] = n;
+      }
+    cost = std::move(next);
+  }
+  if (!cost.back()) return {};
+  std::vector<const CardPlan*> chosen(cards.size());
+  std::size_t all = sums - 1;
+  for (std::size_t c = cards.size(); c-- > 0; all -= own[c][all])
+    chosen[c] = &*cards[c][own[c][all]];
+  return chosen;
+}
+
+/// The shares of one scarce kind of sheet that cost least in all. Nothing when there are too many
+/// to plan, or no shares do.
+std::optional<KitPlan> sharedBest(KitPlan plan, std::size_t stock, const PlanOptions& options) {
   constexpr int kMostPlans = 80;
   const int atHand = plan.kit().stock[stock].atHand;
   int plans = 0;
@@ -59,33 +91,12 @@ std::optional<KitPlan> sharedBest(const KitPlan& plan, std::size_t stock,
   if (plans > kMostPlans) return std::nullopt;
   PlanOptions share = options;
   share.seconds = options.seconds / plans;
-  std::vector<std::optional<KitPlan>> best(static_cast<std::size_t>(atHand) + 1);
-  std::ranges::fill(best, plan);
-  std::vector<std::int64_t> cost(best.size());
-  for (std::size_t c = 0; c < plan.cards.size(); ++c) {
-    std::vector<std::optional<KitPlan>> next(best.size());
-    std::vector<std::int64_t> nextCost(best.size());
-    const int most = std::min(atHand, usedBy(plan.cards[c], stock));
-    for (int own = 0; own <= most; ++own) {
-      std::vector<int> limits = atHandOf(plan.kit());
-      limits[stock] = own;
-      CardPlan card = plan.cards[c];
-      if (own < usedBy(card, stock) && cutAgain(share, limits, card)) continue;
-      for (int all = own; all <= atHand; ++all) {
-        const auto before = static_cast<std::size_t>(all - own);
-        const auto now = static_cast<std::size_t>(all);
-        if (!best[before]) continue;
-        const std::int64_t sum = cost[before] + card.plan.cost;
-        if (next[now] && nextCost[now] <= sum) continue;
-        next[now] = best[before];
-        next[now]->cards[c] = card;
-        nextCost[now] = sum;
-      }
-    }
-    best = std::move(next);
-    cost = std::move(nextCost);
-  }
-  return best.back();
+  std::vector<PlansByShare> cards;
+  for (const CardPlan& card : plan.cards) cards.push_back(plansByShare(card, stock, share));
+  const std::vector<const CardPlan*> chosen = cheapestShares(cards, atHand);
+  if (chosen.empty()) return std::nullopt;
+  for (std::size_t c = 0; c < chosen.size(); ++c) plan.cards[c] = *chosen[c];
+  return plan;
 }
 
 /// The cards in every order of up to four; more only as they come and the other way.
@@ -114,7 +125,7 @@ Result<KitPlan> sharedInTurn(const KitPlan& plan, const PlanOptions& options) {
     for (std::size_t i = 0; i < order.size() && !problem; ++i) {
       CardPlan& card = trial.cards[order[i]];
       problem = cutAgain(share, atHand, card);
-      take(atHand, card.plan);
+      takeSheets(atHand, card.plan);
     }
     if (problem)
       lack = *problem;
@@ -126,6 +137,13 @@ Result<KitPlan> sharedInTurn(const KitPlan& plan, const PlanOptions& options) {
 }
 
 }  // namespace
+
+void takeSheets(std::vector<int>& atHand, const CuttingPlan& plan) {
+  for (const Layout& layout : plan.layouts) {
+    int& left = atHand[static_cast<std::size_t>(layout.stock)];
+    if (left >= 0) left = std::max(0, left - layout.count);
+  }
+}
 
 Result<KitPlan> withStockShared(KitPlan plan, const PlanOptions& options) {
   const std::vector<std::size_t> over = overdrawn(plan);

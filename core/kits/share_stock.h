@@ -11,4 +11,7 @@ namespace creasewright {
 /// others of planCutting(); PlanFaulty where still more is cut than is at hand.
 Result<KitPlan> withStockShared(KitPlan plan, const PlanOptions& options);
 
+/// Takes the sheets of a plan away from what is at hand (-1 = any number).
+void takeSheets(std::vector<int>& atHand, const CuttingPlan& plan);
+
 }  // namespace creasewright

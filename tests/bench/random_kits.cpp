@@ -6,10 +6,11 @@
 #include <ctime>
 
 #include "core/cutting/plan_check.h"
+#include "cutting/fewer_settings.h"
 #include "cutting/plan_cutting.h"
 
 // Plans random class kits of the harder kind (core/cutting/random_kits.h). Prints each plan with
-// its bound and seconds of CPU, and how many are proven.
+// its bound and seconds of CPU, how many are proven, and the settings and cuts of all layouts.
 //   creasewright_random_kits [kits] [seed] [most sizes] [fewest sizes]
 
 int main(int count, char** words) {
@@ -24,6 +25,9 @@ int main(int count, char** words) {
   double gaps = 0;
   double slowest = 0;
   double all = 0;
+  int layouts = 0;
+  int settings = 0;
+  int cuts = 0;
   bool fine = true;
   for (int k = 0; k < kits; ++k) {
     const testing::RandomKit kit =
@@ -47,10 +51,17 @@ int main(int count, char** words) {
     proven += plan->proven() ? 1 : 0;
     worst = std::max(worst, gap);
     gaps += gap;
+    for (const Layout& layout : plan->layouts) {
+      const TrimEffort effort = trimEffort(layout.sheet);
+      ++layouts;
+      settings += effort.settings;
+      cuts += effort.cuts;
+    }
     slowest = std::max(slowest, took);
     all += took;
   }
   std::printf("%d of %d proven, mean gap %.3f %%, largest %.2f %%, %.1f s in all, slowest %.2f s\n",
               proven, kits, gaps / std::max(1, kits), worst, all, slowest);
+  std::printf("%d layouts, %d settings of the trimmer, %d cuts\n", layouts, settings, cuts);
   return fine ? 0 : 1;
 }

@@ -20,10 +20,30 @@ def parts(cuts, x, y, w, h):
 
 
 class Kit(ProgramTest):
-    def plan(self, *arguments):
+    def plan(self, *arguments, goal="fewest"):
         out = self.folder / "plan.json"
-        self.succeed("kit", *arguments, "-o", out)
+        self.succeed("kit", *arguments, *(("--plan", goal) if goal else ()), "-o", out)
         return json.loads(out.read_text(encoding="utf-8"))
+
+    def test_a_class_gets_an_easy_plan_and_is_told_what_it_costs(self):
+        words = ("--blank", "120x72mm:name=Panel,count=2", "--blank", "31x78mm:name=Strip,count=3",
+                 "--blank", "12x40mm:name=Tag", "--sheet", "a4", "--takers", "12")  # fmt: skip
+        fewest, easy = self.plan(*words), self.plan(*words, goal="easy")
+        self.assertEqual(self.plan(*words, goal=""), easy)
+        self.assertEqual((fewest["plan"], easy["plan"]), ("fewest", "easy"))
+        card = easy["cards"][0]
+        self.assertEqual(card["fewest"], {key: fewest["cards"][0][key] for key in ("sheets", "cost")})
+        self.assertIsNone(fewest["cards"][0]["fewest"])
+        self.assertEqual(card["proven"], card["cost"] == card["bound"])
+        self.check(easy)
+        kit = self.folder / "easy.cwkit"
+        self.succeed("kit", *words, "-o", kit)
+        self.assertEqual(self.plan(kit, goal="")["plan"], "easy")
+        out = self.folder / "plan.csv"
+        self.succeed("kit", kit, "-o", out)
+        rows = out.read_text(encoding="utf-8").splitlines()
+        self.assertTrue(all(row.endswith(",easy") for row in rows[1:]), rows)
+        self.refuse("kit", *words, "--plan", "quick", "-o", out, naming="quick")
 
     def test_the_cut_trees_give_the_blanks(self):
         plan = self.plan(self.design(), "--takers", "12", "--spares", "1", "--sheet", "12x12", "--sheet", "tabloid")

@@ -53,6 +53,7 @@ class Kit:
     keep_grain: bool = False
     names: list = dataclasses.field(default_factory=list)
     units: str = "mm"
+    plan: str = "fewest"  # or "easy"
 
     @property
     def sets(self):
@@ -104,7 +105,7 @@ def write_kit(kit, folder):
         card = f"card={blank.card}," if blank.card else ""
         words += ["--blank", f"{length_text(blank.w)}x{length_text(blank.h)}:count={blank.per_set},{card}name={blank.name}"]
     words += ["--stock", str(folder / "sheets.csv"), "--takers", str(kit.takers), "--spares", str(kit.spares)]
-    words += ["--units", kit.units]
+    words += ["--units", kit.units, "--plan", kit.plan]
     if kit.names:
         (folder / "names.txt").write_text("\n".join(kit.names) + "\n", encoding="utf-8")
         words += ["--names", str(folder / "names.txt")]

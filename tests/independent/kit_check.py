@@ -78,6 +78,8 @@ def judge_kit(planner, kind, chance, thorough):
             wrong.append(f"no-plan: said is: {said}")
         return kit, wrong, "no plan"
     wrong += plan_judge.judge_plan(kit, plan)
+    if kit.plan == "easy":
+        wrong += kit_laws.judge_easy(planner, kit, plan)
     if thorough or (chance.random() < 0.2 if best else True):
         wrong += kit_laws.judge_papers(planner, kit, plan)
     if thorough or unit:

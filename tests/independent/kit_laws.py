@@ -5,6 +5,7 @@ import json
 import math
 import shlex
 
+import easy_judge
 import every_cut
 import paper
 import paper_judge
@@ -21,6 +22,11 @@ def judge_papers(planner, kit, plan):
     wrong += same_judge.judge_same(kit, plan, pages)
     wrong += same_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
     return wrong + judge_saved(planner, folder / "class.cwkit", plan)
+
+
+def judge_easy(planner, kit, plan):
+    fewest, said = planner.plan(dataclasses.replace(kit, plan="fewest"))
+    return easy_judge.judge_easy(kit, plan, fewest) if fewest else [f"no-plan: an easy plan, and for fewest said is: {said}"]
 
 
 def judge_saved(planner, file, plan):

@@ -6,7 +6,7 @@ looked for anew, and numbers and costs are added up. Every fault is a line that 
 
 import collections
 
-from class_kit import MM
+from class_kit import INCH, MM
 
 LEAST_OFFCUT = 20 * MM  # a side of what the file lists as an offcut
 
@@ -21,6 +21,33 @@ def nm(value):
 
 def mm(length):
     return f"{length / MM:g}"
+
+
+def mark_of(kit):
+    """The marks of the trimmer that a kit is cut at."""
+    return INCH // 16 if kit.units == "in" else MM
+
+
+def up(length, mark):
+    return -(-length // mark) * mark
+
+
+def is_held(kit, card, w, h):
+    return any(
+        (w <= x and h <= y) or (kit.may_turn(sheet) and h <= x and w <= y)
+        for sheet in kit.sheets_for(card)
+        for x, y in [kit.laid(sheet)]
+    )
+
+
+def cut_size(kit, card, blank):
+    """The sides that an easy plan cuts a blank to: on the marks where a sheet holds that, first its width."""
+    w, h = blank.w, blank.h
+    if is_held(kit, card, up(w, mark_of(kit)), h):
+        w = up(w, mark_of(kit))
+    if is_held(kit, card, w, up(h, mark_of(kit))):
+        h = up(h, mark_of(kit))
+    return w, h
 
 
 class Faults(list):
@@ -70,9 +97,10 @@ def follow(cuts, x, y, w, h, faults, where):
     return follow(first, x, y, w, at, faults, where) + follow(second, x, y + at, w, h - at, faults, where)
 
 
-def judge_piece(piece, blank, may_turn, where, faults):
+def judge_piece(piece, wanted, blank, may_turn, where, faults):
+    """`wanted` = the sides that the blank is cut to."""
     size = (nm(piece["w"]), nm(piece["h"]))
-    if size != ((blank.h, blank.w) if piece["turned"] else (blank.w, blank.h)):
+    if size != (wanted[::-1] if piece["turned"] else wanted):
         faults.add("size", f"{where}: {blank.name} is {mm(size[0])} x {mm(size[1])} mm, turned {piece['turned']}")
     if piece["turned"] and not may_turn and blank.w != blank.h:
         faults.add("turned", f"{where}: {blank.name} is turned against grain or pattern")
@@ -90,7 +118,7 @@ def judge_places(places, w, h, where, faults):
         faults.add("guillotine", f"{where}: no cuts from edge to edge part the pieces")
 
 
-def judge_layout(layout, kit, card, blanks, where, faults):
+def judge_layout(layout, kit, card, blanks, sizes, where, faults):
     """How many of each blank a sheet gives, and the sheet; None where that cannot be said."""
     sheet = next((s for s in kit.sheets_for(card) if s.name == layout["stock"]), None)
     if sheet is None:
@@ -109,7 +137,7 @@ def judge_layout(layout, kit, card, blanks, where, faults):
             faults.add("name", f"{where}: nobody asked for {piece['name']}")
             return None
         demand = named[piece["name"]]
-        judge_piece(piece, blanks[demand], kit.may_turn(sheet), where, faults)
+        judge_piece(piece, sizes[demand], blanks[demand], kit.may_turn(sheet), where, faults)
         x, y, pw, ph = (nm(piece[key]) for key in "xywh")
         told.append((demand, x, y, pw, ph))
         places.append((x, y, x + pw, y + ph))
@@ -138,9 +166,10 @@ def judge_card(told, kit, card, blanks, used, faults):
     if [(d["name"], nm(d["w"]), nm(d["h"])) for d in told["demands"]] != [(b.name, b.w, b.h) for b in blanks]:
         faults.add("demands", f"{where}: the blanks are not those asked for")
         return
+    sizes = [cut_size(kit, card, blank) if told["plan"] == "easy" else (blank.w, blank.h) for blank in blanks]
     have, sheets, cost = collections.Counter(), 0, 0
     for number, layout in enumerate(told["layouts"], 1):
-        judged = judge_layout(layout, kit, card, blanks, f"{where}, layout {number}", faults)
+        judged = judge_layout(layout, kit, card, blanks, sizes, f"{where}, layout {number}", faults)
         if judged is None:
             continue
         sheet, counts = judged
@@ -186,6 +215,8 @@ def judge_plan(kit, plan):
     for sheet, count in used.items():
         if sheet.limit and count > sheet.owned:
             faults.add("at-hand", f"{count} sheets of {sheet.name} are cut, {sheet.owned} are at hand")
+    if plan["plan"] != kit.plan or any(card["plan"] != "fewest" for card in plan["cards"] if kit.plan == "fewest"):
+        faults.add("goal", f"{plan['plan']} is told, {kit.plan} is wanted")
     if plan["sheets"] != sum(card["sheets"] for card in plan["cards"]):
         faults.add("sheets", f"{plan['sheets']} in all is not the sum of the cards")
     if plan["proven"] != all(card["proven"] for card in plan["cards"]):

@@ -232,10 +232,19 @@ def whole_sheets_kit(chance):
     return Kit([dataclasses.replace(sheet, pattern=pattern) for sheet in sheets], blanks, takers=takers), cost
 
 
+def easy_kit(chance):
+    """A class that wants an easy plan, some with blanks too small for the trimmer."""
+    kit = chance.choice((plain_kit, inch_kit, mixed_units_kit, odd_kit, grained_kit, scarce_kit, priced_kit))(chance)
+    kit.plan = "easy"
+    if chance.random() < 0.4:
+        kit.blanks.append(Blank("Small", chance.randint(6, 19) * MM, chance.randint(6, 80) * MM, chance.randint(1, 3)))
+    return kit
+
+
 KINDS = {
     "plain": plain_kit, "priced": priced_kit, "scarce": scarce_kit, "grained": grained_kit, "patterned": patterned_kit,
     "odd": odd_kit, "inch": inch_kit, "mixed-units": mixed_units_kit, "two-cards": two_card_kit,
-    "many-sizes": many_sizes_kit, "tiny": tiny_blanks_kit,
+    "many-sizes": many_sizes_kit, "tiny": tiny_blanks_kit, "easy": easy_kit,
 }  # fmt: skip
 
 

@@ -27,14 +27,32 @@ def judge_one_more(head, more, faults):
         faults.add("one-more", f"{head}: {more} stands in the file")
 
 
+def judge_easy_cost(head, plan, faults):
+    """How many sheets, or what price, an easy plan takes beyond that of fewest sheets."""
+    told = re.search(r"(\d+) sheets? more than the plan of fewest|costs ([\d.,]+) more in sheets", head)
+    fewest = [card["fewest"] or card for card in plan["cards"]]
+    more = plan["sheets"] - sum(card["sheets"] for card in fewest)
+    dearer = sum(card["cost"] for card in plan["cards"]) - sum(card["cost"] for card in fewest)
+    have = (int(told[1]) if told[1] else money(told[2])) if told else 0
+    if have != max(0, dearer if "cheape" in head else more):
+        faults.add("easy-cost", f"{head}: {more} sheets, {dearer} in coins")
+    if ("Proven:" in head) != (have == 0 and plan["proven"]):
+        faults.add("proof", f"{head}: the file says proven {plan['proven']}")
+
+
 def judge_same(kit, plan, paper):
     """Faults where the pages tell another plan than its file does."""
     faults = Faults()
     head = " ".join(paper.head[1:])
-    sheets = re.search(r"(\d+) sheets?(?:,| at|;)", head)
+    sheets = re.search(r"(\d+) sheets?(?:,| at|;| in \d+ layouts?, easy)", head)
     if not sheets or int(sheets[1]) != plan["sheets"]:
         faults.add("sheets", f"{head}: {plan['sheets']} stand in the file")
-    if plan["proven"] != ("sheets, proven:" in head.replace("sheet,", "sheets,") or "price, proven:" in head):
+    easy = any(card["fewest"] for card in plan["cards"])
+    if easy != ("easy to cut" in head):
+        faults.add("goal", f"{head}: the file says easy {easy}")
+    if easy:
+        judge_easy_cost(head, plan, faults)
+    elif plan["proven"] != ("sheets, proven:" in head.replace("sheet,", "sheets,") or "price, proven:" in head):
         faults.add("proof", f"{head}: the file says proven {plan['proven']}")
     least = re.search(r"at least (\d+) are needed", head)
     bound = sum(card["bound"] for card in plan["cards"])

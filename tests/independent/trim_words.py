@@ -16,6 +16,7 @@ LOWERED = dict(zip("₀₁₂₃₄₅₆₇₈₉", "0123456789"))
 FRACTION = rf"[{''.join(RAISED)}]+⁄[{''.join(LOWERED)}]+"
 NUMBER = rf"~?(?:\d+(?:\.\d+)?{FRACTION}|\d+(?:\.\d+)?|{FRACTION})"
 LENGTH = rf"{NUMBER} (?:mm|in)"
+LEAST_STRIP = 20 * MM  # held down at a trimmer (common practice, no published source)
 RASTER = {"mm": MM // 100, "in": INCH // 16}
 
 
@@ -81,7 +82,7 @@ class Part:
 SENTENCE = re.compile(
     rf"(?:(?P<sheet>Turn the sheet)\. |Take what is left after cut (?P<rest>\d+), turn it\. "
     rf"|Take (?P<strips>\d+) strips? from cut (?P<cut>\d+), turned\. )?"
-    rf"Set (?P<mark>{LENGTH} \()?(?P<set>{LENGTH})(?(mark)\)), cut(?P<each> each)?(?: (?P<times>\d+) times)?: "
+    rf"(?:Set |(?P<knife>With knife and ruler ))(?P<mark>{LENGTH} \()?(?P<set>{LENGTH})(?(mark)\))(?(knife) wide), cut(?P<each> each)?(?: (?P<times>\d+) times)?: "
     rf"(?:(?P<off>\d+) strips?|(?P<pieces>\d+) × (?P<letter>[A-Z]+))(?:; what is left is (?P<left>[A-Z]+))?\."
 )
 
@@ -125,9 +126,12 @@ class Trimmer:
                 self.fault(f"nothing is left after cut {words['rest']}")
         elif words["cut"]:
             self.put_down()
-            self.parts = [part.turned() for part in self.strips.pop(int(words["cut"]), [])]
-            if len(self.parts) != int(words["strips"]):
-                self.fault(f"takes {words['strips']} strips from cut {words['cut']}, where {len(self.parts)} lie")
+            lying, wanted = self.strips.pop(int(words["cut"]), []), int(words["strips"])
+            self.parts = [part.turned() for part in lying[:wanted]]
+            if lying[wanted:]:  # strips that are equally wide and cut up otherwise
+                self.strips[int(words["cut"])] = lying[wanted:]
+            if len(self.parts) != wanted:
+                self.fault(f"takes {wanted} strips from cut {words['cut']}, where {len(self.parts)} lie")
         elif self.steps > 1 and not self.parts:
             self.fault("nothing lies at the fence")
 
@@ -141,6 +145,7 @@ class Trimmer:
         if bool(words["each"]) != (len(self.parts) > 1):
             self.fault(f"{'each of ' if words['each'] else ''}{len(self.parts)} parts are cut")
         told = int(words["off"] or words["pieces"])
+        narrow = min(side.value for part in self.parts for side in (setting, part.x, part.y)) < LEAST_STRIP
         off, rests = [], []
         for part in self.parts:
             if setting.value * times > part.along().value + part.along().slack + times * setting.slack:
@@ -156,6 +161,8 @@ class Trimmer:
             off, rests = off + rests, []
         elif told != len(off):
             self.fault(f"{told} are told to come off, {len(off)} do")
+        if narrow != bool(words["knife"]):
+            self.fault(f"{words['set']}: {'at the trimmer, too narrow for it' if narrow else 'with a knife, though it is wide'}")
         self.keep(words, off, rests)
 
     def keep(self, words, off, rests):

@@ -22,8 +22,8 @@ QString number(Length length) { return QString::number(length.mm(), 'f', 3); }
 }  // namespace
 
 QByteArray kitCsv(const KitPlan& plan) {
-  QStringList lines{
-      QStringLiteral("card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned")};
+  QStringList lines{QStringLiteral(
+      "card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned,plan")};
   int layouts = 0;
   for (const CardPlan& card : plan.cards) {
     for (const Layout& layout : card.plan.layouts) {
@@ -44,7 +44,8 @@ QByteArray kitCsv(const KitPlan& plan) {
             number(node.y),
             number(node.width),
             number(node.height),
-            node.turned ? QStringLiteral("1") : QStringLiteral("0")};
+            node.turned ? QStringLiteral("1") : QStringLiteral("0"),
+            QString::fromUtf8(planGoalText(card.goal()).data())};
         lines.append(fields.join(QLatin1Char(',')));
       });
     }

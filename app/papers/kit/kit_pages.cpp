@@ -1,7 +1,6 @@
 #include "papers/kit/kit_pages.h"
 
 #include "bridge/text.h"
-#include "cutting/trimmer_grid.h"
 #include "kits/layout_drawing.h"
 #include "output/page_flow.h"
 #include "pages/figure_room.h"
@@ -34,12 +33,19 @@ Drawing listBlock(const QString& heading, const QStringList& lines, double width
   return block.take();
 }
 
-Drawing cautionBlock(double width) {
+Drawing cautionBlock(const KitPlan& plan, double width) {
   TextBlock block(width);
   block.add(KitTr::tr("Take care"), kHeadingType);
-  block.addList({KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
-                           "after use, and let adults cut for children. Follow local rules.")},
-                QStringLiteral("!"), kBodyType);
+  QStringList cautions{
+      KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
+                "after use, and let adults cut for children. Follow local rules.")};
+  if (needsKnife(plan)) {
+    cautions.append(
+        KitTr::tr("What is narrower than %1 is cut with a knife, not at the trimmer: on "
+                  "a mat, along a metal ruler, fingers behind its edge.")
+            .arg(lengthText(kLeastStrip, Unit::Millimetre)));
+  }
+  block.addList(cautions, QStringLiteral("!"), kBodyType);
   return block.take();
 }
 
@@ -47,14 +53,6 @@ Drawing cautionBlock(double width) {
 QString numberMark(int number, std::size_t last) {
   constexpr char16_t figureSpace = 0x2007;
   return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
-}
-
-/// A trimmer that is read in inches has marks every 1/16 in.
-Layout atTrimmer(Layout layout, Unit unit) {
-  if (unit == Unit::Inch) {
-    layout.sheet = ontoTrimmerGrid(layout.sheet, ToolGrid::sixteenthInch());
-  }
-  return layout;
 }
 
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
@@ -98,11 +96,11 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   if (const QStringList uses = offcutLines(plan); !uses.isEmpty()) {
     flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
   }
-  flow.put(cautionBlock(width));
+  flow.put(cautionBlock(plan, width));
   int number = 0;
   for (const CardPlan& card : plan.cards) {
-    for (const Layout& layout : card.plan.layouts) {
-      flow.put(layoutBlock(++number, atTrimmer(layout, unit), card, unit, flow));
+    for (const Layout& layout : card.layoutsIn(unit)) {
+      flow.put(layoutBlock(++number, layout, card, unit, flow));
     }
   }
   std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));

@@ -1,6 +1,7 @@
 #include "papers/kit/kit_words.h"
 
 #include <QLocale>
+#include <algorithm>
 #include <map>
 
 #include "bridge/stock_words.h"
@@ -67,8 +68,24 @@ QString settingText(Length setting, Unit unit) {
              : QStringLiteral("%1 (%2)").arg(words, lengthText(setting, Unit::Millimetre));
 }
 
+/// What is too narrow for the trimmer.
+QString cutWithKnife(const TrimStep& step, const QString& width) {
+  if (step.cuts == 1) {
+    return (step.parts == 1 ? KitTr::tr("With knife and ruler %1 wide, cut")
+                            : KitTr::tr("With knife and ruler %1 wide, cut each"))
+        .arg(width);
+  }
+  return (step.parts == 1
+              ? KitTr::tr("With knife and ruler %1 wide, cut %n times", "", step.cuts)
+              : KitTr::tr("With knife and ruler %1 wide, cut each %n times", "", step.cuts))
+      .arg(width);
+}
+
 QString setAndCut(const TrimStep& step, Unit unit) {
   const QString setting = settingText(step.setting, unit);
+  if (step.knife) {
+    return cutWithKnife(step, setting);
+  }
   if (step.cuts == 1) {
     return (step.parts == 1 ? KitTr::tr("Set %1, cut") : KitTr::tr("Set %1, cut each"))
         .arg(setting);
@@ -108,7 +125,47 @@ QString peopleSentence(const ClassKit& kit) {
                          : KitTr::tr("%1, and %n spare set(s)", "", kit.spares).arg(people);
 }
 
+QString easyCostSentence(const KitPlan& plan) {
+  if (!plan.isEasy()) {
+    return {};
+  }
+  const FewestSheets fewest = plan.fewest();
+  const bool priced =
+      std::ranges::all_of(plan.cards, [](const CardPlan& card) { return card.plan.priced; });
+  if (priced) {
+    if (plan.cost() > fewest.cost) {
+      return KitTr::tr("It costs %1 more in sheets than the cheapest plan.")
+          .arg(moneyText(plan.cost() - fewest.cost));
+    }
+    return plan.proven ? KitTr::tr("Proven: cheaper cannot do.")
+                       : KitTr::tr("The cheapest plan costs no less.");
+  }
+  if (plan.sheets > fewest.sheets) {
+    return KitTr::tr("%n sheet(s) more than the plan of fewest sheets.", "",
+                     plan.sheets - fewest.sheets);
+  }
+  return plan.proven ? KitTr::tr("Proven: fewer cannot do.")
+                     : KitTr::tr("The plan of fewest sheets takes no fewer.");
+}
+
+bool needsKnife(const KitPlan& plan) {
+  return std::ranges::any_of(plan.cards, [](const CardPlan& card) {
+    return std::ranges::any_of(card.plan.layouts, [](const Layout& layout) {
+      return std::ranges::any_of(trimSteps(layout), &TrimStep::knife);
+    });
+  });
+}
+
 QString sheetsSentence(const KitPlan& plan) {
+  if (plan.isEasy()) {
+    int layouts = 0;
+    for (const CardPlan& card : plan.cards) {
+      layouts += static_cast<int>(card.plan.layouts.size());
+    }
+    return KitTr::tr("%1 in %2, easy to cut. %3")
+        .arg(KitTr::tr("%n sheet(s)", "", plan.sheets), KitTr::tr("%n layout(s)", "", layouts),
+             easyCostSentence(plan));
+  }
   std::int64_t bound = 0;
   bool priced = false;
   for (const CardPlan& card : plan.cards) {

@@ -20,8 +20,12 @@ QString kitTitle(const ClassKit& kit);
 QString peopleSentence(const ClassKit& kit);
 /// How many sheets, and whether fewer could do.
 QString sheetsSentence(const KitPlan& plan);
+/// What an easy plan costs beside the plan of fewest sheets; empty where that is what is cut.
+QString easyCostSentence(const KitPlan& plan);
 /// What one more person would take.
 QString oneMoreSentence(const OneMore& more);
+/// Whether something is cut with a knife, being too narrow for the trimmer.
+bool needsKnife(const KitPlan& plan);
 /// Blanks that are cut beyond what is asked for, a line for each kind.
 QStringList leftOverLines(const KitPlan& plan);
 /// A price as people write it.

@@ -93,6 +93,13 @@ std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices&
           .arg(lengthText(choices.width, choices.unit, false),
                lengthText(choices.height, choices.unit)),
       kBodyType);
+  for (const MachineCard& card : plan.cards) {
+    head.add(KitTr::tr("%1: %n carrier sheet(s); by their area the parts take at least %2.", "",
+                       card.mats)
+                 .arg(text(card.card.name))
+                 .arg(card.least),
+             kBodyType);
+  }
   flow.put(head.take());
   const std::vector<QString> starts = fileStarts(plan);
   for (std::size_t c = 0; c < plan.cards.size(); ++c) {

@@ -3,6 +3,7 @@
 #include <QAction>
 #include <QComboBox>
 #include <QFileDialog>
+#include <QLabel>
 #include <QLineEdit>
 #include <QListWidget>
 #include <QMenu>
@@ -12,6 +13,7 @@
 #include <QTemporaryDir>
 #include <QTest>
 #include <QTimer>
+#include <algorithm>
 
 #include <gtest/gtest.h>
 
@@ -80,6 +82,29 @@ class KitWindowTest : public ::testing::Test {
   KitWindow window_{session_};
   UndoKeys keys_;
 };
+
+TEST_F(KitWindowTest, TheChoiceOfPlanTellsWhatAnEasyOneCosts) {
+  ASSERT_TRUE(isPlanned());
+  EXPECT_EQ(kit().kit().goal, PlanGoal::Easy);
+  ASSERT_TRUE(plan()->isEasy());
+  const auto isTold = [this](const QString& words) {
+    const QList<QLabel*> labels = window_.findChildren<QLabel*>();
+    return std::ranges::any_of(labels, [&](const QLabel* label) { return label->text() == words; });
+  };
+  EXPECT_TRUE(isTold(easyCostSentence(*plan())));
+  const QList<QComboBox*> boxes = window_.findChildren<QComboBox*>();
+  const auto choice = std::ranges::find_if(
+      boxes, [](const QComboBox* box) { return box->accessibleName() == QStringLiteral("Plan"); });
+  ASSERT_NE(choice, boxes.end());
+  const QString cost = easyCostSentence(*plan());
+  (*choice)->setCurrentIndex((*choice)->findText(QStringLiteral("Fewest sheets")));
+  EXPECT_EQ(kit().kit().goal, PlanGoal::Fewest);
+  ASSERT_TRUE(isPlanned());
+  EXPECT_FALSE(plan()->isEasy());
+  EXPECT_FALSE(isTold(cost));
+  kit().history().undo();
+  EXPECT_EQ((*choice)->currentText(), QStringLiteral("Easy to cut"));
+}
 
 TEST_F(KitWindowTest, FieldsFollowTheHistoryWithItsKeys) {
   auto* takers = spin("People");
