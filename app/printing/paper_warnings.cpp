@@ -9,7 +9,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::size_t manyPages = 6;
+constexpr std::size_t kManyPages = 6;
 
 std::vector<Paper> sheetsAtHand() {
   std::vector<Paper> sheets;
@@ -31,16 +31,16 @@ Problems paperWarnings(const BuiltDesign& built) {
   TemplateOptions options;
   options.setup.paper = *paper;
   const auto pages = templatePages(built, options);
-  if (pages && pages->size() > manyPages) {
+  if (pages && pages->size() > kManyPages) {
     found.push_back({ProblemCode::ManyPages,
                      {},
-                     {static_cast<std::int64_t>(pages->size()), std::int64_t{manyPages},
+                     {static_cast<std::int64_t>(pages->size()), std::int64_t{kManyPages},
                       std::string(paper->name)},
                      Severity::Warning});
   }
   if (!pages && pages.problem().code == ProblemCode::TooManyTiles) {
     Problem many{ProblemCode::ManyPages, {}, pages.problem().values, Severity::Warning};
-    many.values[1] = std::int64_t{manyPages};
+    many.values[1] = std::int64_t{kManyPages};
     many.values.emplace_back(std::string(paper->name));
     found.push_back(std::move(many));
   }

@@ -16,8 +16,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr double zoomStep = 1.25;
-constexpr double panStep = 40;  // pixels
+constexpr double kZoomStep = 1.25;
+constexpr double kPanStep = 40;  // pixels
 
 QFont labelFont(const QWidget& widget) {
   QFont font = widget.font();
@@ -38,8 +38,8 @@ SheetView::SheetView(DesignSession& session, QWidget* parent) : QWidget(parent),
   connect(&session_, &DesignSession::highlightChanged, this, qOverload<>(&QWidget::update));
 }
 
-void SheetView::zoomIn() { zoom(zoomStep, bench().center()); }
-void SheetView::zoomOut() { zoom(1 / zoomStep, bench().center()); }
+void SheetView::zoomIn() { zoom(kZoomStep, bench().center()); }
+void SheetView::zoomOut() { zoom(1 / kZoomStep, bench().center()); }
 
 void SheetView::fit() {
   fitted_ = true;
@@ -94,7 +94,7 @@ void SheetView::resizeEvent(QResizeEvent* event) {
 
 void SheetView::wheelEvent(QWheelEvent* event) {
   const double notches = event->angleDelta().y() / 120.0;
-  zoom(std::pow(zoomStep, notches), event->position());
+  zoom(std::pow(kZoomStep, notches), event->position());
   event->accept();
 }
 
@@ -135,13 +135,13 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Home:
       return fit();
     case Qt::Key_Left:
-      return pan({panStep, 0});
+      return pan({kPanStep, 0});
     case Qt::Key_Right:
-      return pan({-panStep, 0});
+      return pan({-kPanStep, 0});
     case Qt::Key_Up:
-      return pan({0, panStep});
+      return pan({0, kPanStep});
     case Qt::Key_Down:
-      return pan({0, -panStep});
+      return pan({0, -kPanStep});
     default:
       QWidget::keyPressEvent(event);
   }
@@ -154,7 +154,8 @@ const BuiltPiece* SheetView::piece() const {
 }
 
 QRectF SheetView::bench() const {
-  return QRectF(rect()).adjusted(rulerThickness, rulerThickness, -rulerThickness, -rulerThickness);
+  return QRectF(rect()).adjusted(kRulerThickness, kRulerThickness, -kRulerThickness,
+                                 -kRulerThickness);
 }
 
 void SheetView::zoom(double factor, QPointF at) {
@@ -197,7 +198,7 @@ void SheetView::designChanged() {
 
 void SheetView::paintRulers(QPainter& painter) {
   const BuiltPiece* shown = piece();
-  const double t = rulerThickness;
+  const double t = kRulerThickness;
   const double w = width();
   const double h = height();
   const double wide = shown != nullptr ? shown->flat.width : 0;

@@ -68,7 +68,7 @@ TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
     MainWindow window;
     show(window, size.width(), size.height());
     EXPECT_EQ(window.size(), size);
-    EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::wideFrom);
+    EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::kWideFrom);
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
   }
 }
