@@ -9,7 +9,7 @@ build_packages=(
 )
 
 test_packages=(
-  libgtest-dev libbenchmark-dev clang-format
+  libgtest-dev libbenchmark-dev clang-format clang-tidy
   poppler-utils librsvg2-bin qpdf python3 xvfb
 )
 

@@ -332,10 +332,6 @@
         <translation>--units: „%1“ ist hier keine Einheit. Möglich sind in, mm oder both.</translation>
     </message>
     <message>
-        <source>--language: “%1” is no language here. Write en or de.</source>
-        <translation>--language: „%1“ ist hier keine Sprache. Möglich sind en oder de.</translation>
-    </message>
-    <message>
         <source>FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.</source>
         <translation>FILE: Ein Kurspaket nennen oder die Entwürfe, die alle machen, etwa tray.cwdesign.</translation>
     </message>
@@ -412,10 +408,6 @@
         <translation>Karton nach Kennung (der Befehl cards listet sie auf) oder Maß: 0.3mm, 300gsm</translation>
     </message>
     <message>
-        <source>%1: There is no such command. The commands are styles, extras, cards, new, check, export, guide and kit.</source>
-        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle heißen styles, extras, cards, new, check, export, guide und kit.</translation>
-    </message>
-    <message>
         <source>or up to %1</source>
         <translation>oder bis %1</translation>
     </message>
@@ -454,6 +446,24 @@
     <message>
         <source>--plan: “%1” is no plan here. Write easy or fewest.</source>
         <translation>--plan: „%1“ ist hier kein Plan. easy oder fewest schreiben.</translation>
+    </message>
+    <message>
+        <source>%1 and %2</source>
+        <comment>a list and its last</comment>
+        <translation>%1 und %2</translation>
+    </message>
+    <message>
+        <source>%1: There is no such command. The commands are %2.</source>
+        <translation>%1: Diesen Befehl gibt es nicht. Die Befehle heißen %2.</translation>
+    </message>
+    <message>
+        <source>--language: “%1” is no language here. Write %2.</source>
+        <translation>--language: „%1“ ist hier keine Sprache. Möglich sind %2.</translation>
+    </message>
+    <message>
+        <source> or </source>
+        <comment>between choices</comment>
+        <translation> oder </translation>
     </message>
 </context>
 <context>
@@ -3538,6 +3548,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Trace the %1 curves from the template with a stylus.</source>
         <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
+    </message>
+</context>
+<context>
+    <name>languages</name>
+    <message>
+        <source>English</source>
+        <comment>its own name</comment>
+        <translation>Deutsch</translation>
     </message>
 </context>
 <context>

@@ -5,16 +5,16 @@
 namespace creasewright {
 
 QPen screenPen(Role role, double scale) {
-  constexpr double thinnest = 1.2;     // pixels
-  constexpr double smallestScale = 2;  // pixels per mm of the dash pattern
+  constexpr double kThinnest = 1.2;     // pixels
+  constexpr double kSmallestScale = 2;  // pixels per mm of the dash pattern
   const RoleStyle& style = roleStyle(role);
-  const double width = std::max(style.width * scale, thinnest);
+  const double width = std::max(style.width * scale, kThinnest);
   QPen pen(roleColour(role), width);
   pen.setCapStyle(Qt::FlatCap);
   pen.setJoinStyle(Qt::MiterJoin);
   QList<qreal> dashes;
   for (const double mm : style.dashes) {
-    dashes.push_back(mm * std::max(scale, smallestScale) / width);
+    dashes.push_back(mm * std::max(scale, kSmallestScale) / width);
   }
   if (!dashes.isEmpty()) {
     pen.setDashPattern(dashes);

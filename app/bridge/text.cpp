@@ -29,16 +29,16 @@ QString digits(const QString& plain, const std::array<char16_t, 10>& set) {
 /// `2 5/16` -> `2⁵⁄₁₆`: raised numerator, fraction slash, lowered denominator.
 QString withSetFractions(const QString& plain) {
   static const QRegularExpression fraction(QStringLiteral("(\\d+ )?(\\d+)/(\\d+)"));
-  static constexpr std::array<char16_t, 10> raised{u'⁰', u'¹', u'²', u'³', u'⁴',
-                                                   u'⁵', u'⁶', u'⁷', u'⁸', u'⁹'};
-  static constexpr std::array<char16_t, 10> lowered{u'₀', u'₁', u'₂', u'₃', u'₄',
-                                                    u'₅', u'₆', u'₇', u'₈', u'₉'};
+  static constexpr std::array<char16_t, 10> kRaised{u'⁰', u'¹', u'²', u'³', u'⁴',
+                                                    u'⁵', u'⁶', u'⁷', u'⁸', u'⁹'};
+  static constexpr std::array<char16_t, 10> kLowered{u'₀', u'₁', u'₂', u'₃', u'₄',
+                                                     u'₅', u'₆', u'₇', u'₈', u'₉'};
   const auto match = fraction.match(plain);
   if (!match.hasMatch()) {
     return plain;
   }
-  const QString set = match.captured(1).trimmed() + digits(match.captured(2), raised) +
-                      QChar(0x2044) + digits(match.captured(3), lowered);
+  const QString set = match.captured(1).trimmed() + digits(match.captured(2), kRaised) +
+                      QChar(0x2044) + digits(match.captured(3), kLowered);
   return plain.left(match.capturedStart()) + set + plain.mid(match.capturedEnd());
 }
 

@@ -31,7 +31,7 @@ KitPreview::KitPreview(KitSession& session, const KitSaving& saving, QWidget* pa
   status_->setProperty("quiet", true);
   stop_->setAutoDefault(false);
   stop_->hide();
-  pages_->setPageWidth(previewWidth);
+  pages_->setPageWidth(kPreviewWidth);
   auto* top = new QHBoxLayout;
   top->addWidget(status_, 1);
   top->addWidget(stop_);

@@ -1,5 +1,7 @@
 #include "cli/cards_command.h"
 
+#include <memory>
+
 #include <nlohmann/json.hpp>
 
 #include "bridge/stock_words.h"
@@ -35,8 +37,6 @@ QString cardLine(const Card& card) {
            cardName(card));
 }
 
-}  // namespace
-
 int runCards(bool json) {
   if (json) {
     printCardsJson();
@@ -48,5 +48,19 @@ int runCards(bool json) {
   printLine(Cli::tr("Any other card by its measure: 0.3mm, 12pt, 300gsm or 300gsm@1.3 (bulk)."));
   return ExitHolds;
 }
+
+QString cardsHelp() {
+  return Cli::tr("list the cards that can be named, with thickness and weight");
+}
+
+std::function<int()> prepareCards(Grammar& grammar) {
+  const auto json = std::make_shared<bool>();
+  grammar.flag("--json", *json, Cli::tr("for other programs"));
+  return [json] { return runCards(*json); };
+}
+
+}  // namespace
+
+Command cardsCommand() { return {"cards", cardsHelp, prepareCards}; }
 
 }  // namespace creasewright

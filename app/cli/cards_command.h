@@ -1,9 +1,11 @@
 #pragma once
 
+#include "cli/command.h"
+
 namespace creasewright {
 
-/// Lists the cards that can be named, thickness and weight beside each; `json` as DEVELOPERS.md
+/// Lists the cards that can be named, thickness and weight beside each; `--json` as DEVELOPERS.md
 /// describes it.
-int runCards(bool json);
+Command cardsCommand();
 
 }  // namespace creasewright

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <iterator>
+#include <memory>
 
 #include <nlohmann/json.hpp>
 
@@ -70,10 +71,13 @@ void printText(const Problems& problems, bool holds, Unit unit) {
   }
 }
 
-}  // namespace
+struct CheckOptions {
+  std::string file;
+  bool json = false;
+};
 
-int runCheck(const std::string& file, bool json) {
-  const std::optional<Design> design = readDesignArgument(file);
+int runCheck(const CheckOptions& options) {
+  const std::optional<Design> design = readDesignArgument(options.file);
   if (!design) {
     return ExitUsage;
   }
@@ -87,8 +91,21 @@ int runCheck(const std::string& file, bool json) {
   }
   const bool holds = std::ranges::none_of(problems, isError);
   const Unit unit = unitOf(design->grid);
-  json ? printJson(problems, holds, unit) : printText(problems, holds, unit);
+  options.json ? printJson(problems, holds, unit) : printText(problems, holds, unit);
   return holds ? ExitHolds : ExitFails;
 }
+
+QString checkHelp() { return Cli::tr("run every check: 0 all hold, 1 some fail, 2 unreadable"); }
+
+std::function<int()> prepareCheck(Grammar& grammar) {
+  const auto options = std::make_shared<CheckOptions>();
+  grammar.file(options->file, Cli::tr("design to check"));
+  grammar.flag("--json", options->json, Cli::tr("for other programs"));
+  return [options] { return runCheck(*options); };
+}
+
+}  // namespace
+
+Command checkCommand() { return {"check", checkHelp, prepareCheck}; }
 
 }  // namespace creasewright

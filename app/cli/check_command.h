@@ -1,11 +1,10 @@
 #pragma once
 
-#include <string>
+#include "cli/command.h"
 
 namespace creasewright {
 
-/// Builds the design in `file` and lists every problem: 0 all checks hold, 1 some fail, 2
-/// unreadable.
-int runCheck(const std::string& file, bool json);
+/// Builds a design and lists every problem: 0 all checks hold, 1 some fail, 2 unreadable.
+Command checkCommand();
 
 }  // namespace creasewright

@@ -47,4 +47,17 @@ std::optional<Choices> readChoices(const ChoiceOptions& options, const char* pro
   return std::nullopt;
 }
 
+void addProduct(Grammar& grammar, const char* name, ChoiceOptions& choices) {
+  grammar.value(name, "SHAPE", choices.product,
+                Cli::tr("what goes in, such as box:60x35x120mm or cylinder:40x120mm"));
+}
+
+void addMaterial(Grammar& grammar, ChoiceOptions& choices) {
+  grammar.value("--card", "ID", choices.card,
+                Cli::tr("card by id (the command cards lists them), or by measure: 0.3mm, 300gsm"));
+  grammar.value("--ease", "snug|easy|loose", choices.ease, Cli::tr("room around the product"));
+  grammar.value("--grid", "1/16in|1/8in|1mm|none", choices.grid,
+                Cli::tr("what your ruler or board can hit"));
+}
+
 }  // namespace creasewright

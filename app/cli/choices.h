@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "cli/grammar.h"
 #include "document/design.h"
 
 namespace creasewright {
@@ -28,5 +29,9 @@ struct Choices {
 /// Nothing when one cannot be read (the problem is told); `productArgument` is the name under which
 /// the product was given.
 std::optional<Choices> readChoices(const ChoiceOptions& options, const char* productArgument);
+
+/// The arguments that `choices` is filled by: the product's under its `name`, and card, ease, grid.
+void addProduct(Grammar& grammar, const char* name, ChoiceOptions& choices);
+void addMaterial(Grammar& grammar, ChoiceOptions& choices);
 
 }  // namespace creasewright

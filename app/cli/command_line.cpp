@@ -8,17 +8,21 @@
 #include <memory>
 #include <string_view>
 
+#include "bridge/language.h"
 #include "cli/arguments.h"
+#include "cli/commands.h"
 #include "cli/output.h"
-#include "shell/language.h"
 #include "shell/run_window.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 8> kCommands{"styles", "new", "check",  "export",
-                                                    "guide",  "kit", "extras", "cards"};
+/// The command that `word` names, or nullptr.
+const Command* commandCalled(std::string_view word) {
+  const auto found = std::ranges::find(commands(), word, &Command::name);
+  return found == commands().end() ? nullptr : &*found;
+}
 
 bool looksLikeAFile(const char* argument) {
   return std::string_view(argument).ends_with(".cwdesign") ||
@@ -35,7 +39,7 @@ bool opensWindow(int argc, char** argv) {
   if (first == "--") {
     return argc > 2;
   }
-  if (std::ranges::count(kCommands, first) > 0) {
+  if (commandCalled(first) != nullptr) {
     return false;
   }
   return argc == 2 ? !first.starts_with('-') : std::all_of(argv + 1, argv + argc, looksLikeAFile);
@@ -49,13 +53,9 @@ bool hasDisplay() {
 
 /// Only PDF and PNG are painted by Qt; the other commands start quicker without its painting.
 bool paints(int argc, char** argv) {
-  const std::string_view command = argc > 2 ? argv[1] : "";
-  if (command == "guide" || command == "kit") {
-    return true;
-  }
-  return command == "export" && std::any_of(argv + 2, argv + argc, [](std::string_view argument) {
-           return argument.ends_with(".pdf") || argument.ends_with(".png");
-         });
+  const Command* command = argc > 2 ? commandCalled(argv[1]) : nullptr;
+  return command != nullptr && command->paints != nullptr &&
+         command->paints({argv + 2, argv + argc});
 }
 
 /// Standard error is for our one sentence: Qt's own remarks about the machine stay unsaid.

@@ -3,8 +3,10 @@
 #include <QDateTime>
 #include <QFileInfo>
 #include <QStringList>
-#include <array>
+#include <algorithm>
+#include <memory>
 #include <optional>
+#include <string_view>
 
 #include "bridge/text.h"
 #include "cli/design_argument.h"
@@ -16,6 +18,16 @@
 namespace creasewright {
 
 namespace {
+
+/// An empty text means that the argument was not given.
+struct ExportOptions {
+  std::string file;
+  std::string output;
+  std::string piece;
+  std::string paper;
+  std::string units;
+  bool folded = false;
+};
 
 QString endingOf(const ExportOptions& options) {
   return QFileInfo(text(options.output)).suffix().toLower();
@@ -71,8 +83,6 @@ QString pieceProblem(const std::string& name, const BuiltDesign& built) {
       .arg(shown(name), names.join(QStringLiteral(", ")));
 }
 
-}  // namespace
-
 int runExport(const ExportOptions& options) {
   const std::optional<Design> design = readDesignArgument(options.file);
   if (!design) {
@@ -100,5 +110,29 @@ int runExport(const ExportOptions& options) {
   }
   return ExitHolds;
 }
+
+QString exportHelp() { return Cli::tr("write the template or the net"); }
+
+std::function<int()> prepareExport(Grammar& grammar) {
+  const auto o = std::make_shared<ExportOptions>();
+  grammar.file(o->file, Cli::tr("design to export"));
+  grammar.value("-o,--output", "OUT.(svg|dxf|pdf|png|json)", o->output, Cli::tr("file to write"));
+  grammar.value("--piece", "NAME", o->piece, Cli::tr("only this piece"));
+  grammar.value("--paper", "NAME", o->paper, Cli::tr("paper of a PDF: a4, letter ..."));
+  grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
+  grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
+  return [o] { return runExport(*o); };
+}
+
+/// Other files are written without Qt's painting, and quicker.
+bool exportPaints(std::span<const char* const> arguments) {
+  return std::ranges::any_of(arguments, [](std::string_view argument) {
+    return argument.ends_with(".pdf") || argument.ends_with(".png");
+  });
+}
+
+}  // namespace
+
+Command exportCommand() { return {"export", exportHelp, prepareExport, exportPaints}; }
 
 }  // namespace creasewright

@@ -1,20 +1,10 @@
 #pragma once
 
-#include <string>
+#include "cli/command.h"
 
 namespace creasewright {
 
-/// What `export` was asked for; an empty text means the argument was not given.
-struct ExportOptions {
-  std::string file;
-  std::string output;
-  std::string piece;
-  std::string paper;
-  std::string units;
-  bool folded = false;
-};
-
-/// Writes one file; its name's ending says which kind. PDF and PNG need a QGuiApplication.
-int runExport(const ExportOptions& options);
+/// Writes one file; its name's ending says which kind. PDF and PNG are painted.
+Command exportCommand();
 
 }  // namespace creasewright

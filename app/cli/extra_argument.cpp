@@ -4,6 +4,7 @@
 
 #include "bridge/text.h"
 #include "cli/output.h"
+#include "cli/settings_argument.h"
 #include "extras/extra_kind.h"
 
 namespace creasewright {
@@ -20,15 +21,6 @@ std::vector<std::string> linesOf(std::string_view written) {
     written.remove_prefix(std::min(end + 1, written.size()));
   }
   return lines;
-}
-
-/// The first `KEY=VALUE` of a list, taken off it; a text takes all the rest.
-std::string_view nextSetting(std::string_view& rest) {
-  const bool isText = rest.starts_with("text=");
-  const std::size_t end = isText ? rest.size() : std::min(rest.find(','), rest.size());
-  const std::string_view setting = rest.substr(0, end);
-  rest.remove_prefix(std::min(end + 1, rest.size()));
-  return setting;
 }
 
 Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view value,
@@ -55,26 +47,21 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
 }  // namespace
 
 std::optional<Extra> readExtraArgument(const std::string& argument, const Design& design) {
-  std::string_view rest = argument;
-  const std::size_t colon = std::min(rest.find(':'), rest.size());
-  const Result<const ExtraKind*> kind = findExtraKind(rest.substr(0, colon));
+  const auto [head, settings] = readSettings(argument, "text");
+  const Result<const ExtraKind*> kind = findExtraKind(head);
   if (!kind) {
     fail(argumentName, kind.problem());
     return std::nullopt;
   }
-  rest.remove_prefix(std::min(colon + 1, rest.size()));
   Extra extra = ontoGrid(standardExtra(**kind, design.card), design.grid);
-  while (!rest.empty()) {
-    const std::string_view setting = nextSetting(rest);
-    const std::size_t equals = setting.find('=');
-    if (equals == std::string_view::npos) {
+  for (const Setting& setting : settings) {
+    if (!setting.equals) {
       fail(Cli::tr("--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as "
                    "--extra label:shape=oval,text=Plum jam.")
-               .arg(shown(setting)));
+               .arg(shown(setting.written)));
       return std::nullopt;
     }
-    Result<Extra> changed = withSetting(std::move(extra), setting.substr(0, equals),
-                                        setting.substr(equals + 1), design.grid);
+    Result<Extra> changed = withSetting(std::move(extra), setting.key, setting.value, design.grid);
     if (!changed) {
       fail(argumentName, changed.problem());
       return std::nullopt;

@@ -3,23 +3,37 @@
 #include <QDateTime>
 #include <QFileInfo>
 #include <QLocale>
-#include <algorithm>
-#include <array>
+#include <memory>
 #include <optional>
 
+#include "bridge/language.h"
 #include "bridge/text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
 #include "document/design_units.h"
 #include "papers/guide/write_guide.h"
-#include "shell/language.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr std::array<std::string_view, 2> kLanguages{"en", "de"};
+/// An empty text means that the argument was not given.
+struct GuideOptions {
+  std::string file;
+  std::string output;
+  std::string paper;
+  std::string units;
+  std::string language;
+};
+
+QStringList languageCodes() {
+  QStringList codes;
+  for (const Language& language : languages()) {
+    codes += language.code;
+  }
+  return codes;
+}
 
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const GuideOptions& options) {
@@ -38,9 +52,9 @@ QString usageProblem(const GuideOptions& options) {
     return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.")
         .arg(shown(options.units));
   }
-  if (!options.language.empty() && std::ranges::count(kLanguages, options.language) == 0) {
-    return Cli::tr("--language: “%1” is no language here. Write en or de.")
-        .arg(shown(options.language));
+  if (!options.language.empty() && !languageCodes().contains(text(options.language))) {
+    return Cli::tr("--language: “%1” is no language here. Write %2.")
+        .arg(shown(options.language), languageCodes().join(Cli::tr(" or ", "between choices")));
   }
   return {};
 }
@@ -53,8 +67,6 @@ GuideUnits unitsFor(const GuideOptions& options, const Design& design) {
   const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
   return inches ? GuideUnits::Inch : GuideUnits::Millimetre;
 }
-
-}  // namespace
 
 int runGuide(const GuideOptions& options) {
   const std::optional<Design> design = readDesignArgument(options.file);
@@ -93,5 +105,25 @@ int runGuide(const GuideOptions& options) {
   }
   return ExitHolds;
 }
+
+QString guideHelp() { return Cli::tr("write the illustrated guide"); }
+
+std::function<int()> prepareGuide(Grammar& grammar) {
+  const auto o = std::make_shared<GuideOptions>();
+  grammar.file(o->file, Cli::tr("design to explain"));
+  grammar.value("-o,--output", "OUT.(pdf|html)|FOLDER/", o->output,
+                Cli::tr("file to write, or a folder for pictures and text"));
+  grammar.value("--units", "in|mm|both", o->units, Cli::tr("units of all measures"));
+  grammar.value("--paper", "NAME", o->paper, Cli::tr("paper of a PDF: a4, letter ..."));
+  grammar.value("--language", languageCodes().join(QLatin1Char('|')).toUtf8(), o->language,
+                Cli::tr("language of the guide"));
+  return [o] { return runGuide(*o); };
+}
+
+bool guidePaints(std::span<const char* const>) { return true; }
+
+}  // namespace
+
+Command guideCommand() { return {"guide", guideHelp, prepareGuide, guidePaints}; }
 
 }  // namespace creasewright

@@ -1,19 +1,10 @@
 #pragma once
 
-#include <string>
+#include "cli/command.h"
 
 namespace creasewright {
 
-/// What `guide` was asked for; an empty text means the argument was not given.
-struct GuideOptions {
-  std::string file;
-  std::string output;
-  std::string paper;
-  std::string units;
-  std::string language;
-};
-
-/// Writes the illustrated guide; PDF and picture folders need a QGuiApplication.
-int runGuide(const GuideOptions& options);
+/// Writes the illustrated guide; PDF and picture folders are painted.
+Command guideCommand();
 
 }  // namespace creasewright

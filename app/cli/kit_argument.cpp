@@ -8,6 +8,7 @@
 #include "cli/design_argument.h"
 #include "cli/number_argument.h"
 #include "cli/output.h"
+#include "cli/settings_argument.h"
 #include "cli/size_argument.h"
 #include "document/file_io.h"
 #include "units/millimetres.h"
@@ -17,7 +18,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr SideLimits sheetLimits{mm(20), mm(5000)};
+constexpr SideLimits kSheetLimits{mm(20), mm(5000)};
 
 bool namesKit(const std::string& file) {
   return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
@@ -48,12 +49,12 @@ std::optional<std::pair<KitItem*, std::string>> itemNamed(const char* argument,
                                                           const std::string& written,
                                                           const KitOptions& options,
                                                           ClassKit& kit) {
-  const std::size_t equals = written.rfind('=');
-  if (equals != std::string::npos && options.files.size() == kit.items.size()) {
-    const auto file = std::ranges::find(options.files, written.substr(0, equals));
+  const Setting setting = readSetting(written, true);
+  if (setting.equals && options.files.size() == kit.items.size()) {
+    const auto file = std::ranges::find(options.files, setting.key);
     if (file != options.files.end()) {
       return std::pair{&kit.items[static_cast<std::size_t>(file - options.files.begin())],
-                       written.substr(equals + 1)};
+                       std::string(setting.value)};
     }
   }
   fail(Cli::tr("%1: “%2” will not do. Write one of the designs given, an equals sign and a value, "
@@ -92,7 +93,7 @@ bool addSheets(const std::vector<std::string>& sheets, ClassKit& kit) {
     } else if (sheet.find('x') == std::string::npos) {
       fail(QStringLiteral("--sheet"), paper.problem());
       return false;
-    } else if (const auto size = readSize("--sheet", sheet, sheetLimits)) {
+    } else if (const auto size = readSize("--sheet", sheet, kSheetLimits)) {
       kit.stock.push_back({text(sheet).toStdString(), size->first, size->second, 0, -1});
     } else {
       return false;
@@ -184,12 +185,12 @@ bool addNames(const KitOptions& options, ClassKit& kit) {
 
 /// The argument that brought what no kit holds.
 QString argumentOverLimit(const Problem& problem) {
-  constexpr std::pair<std::string_view, const char*> arguments[] = {{"names", "--names"},
-                                                                    {"title", "--title"},
-                                                                    {"blanks", "--blank"},
-                                                                    {"supplies", "--supplies"},
-                                                                    {"stock", "--stock"}};
-  for (const auto& [field, argument] : arguments) {
+  constexpr std::pair<std::string_view, const char*> kArguments[] = {{"names", "--names"},
+                                                                     {"title", "--title"},
+                                                                     {"blanks", "--blank"},
+                                                                     {"supplies", "--supplies"},
+                                                                     {"stock", "--stock"}};
+  for (const auto& [field, argument] : kArguments) {
     if (problem.where.starts_with(field)) {
       return QLatin1String(argument);
     }

@@ -2,6 +2,7 @@
 
 #include <QDateTime>
 #include <QFileInfo>
+#include <memory>
 #include <optional>
 
 #include "bridge/text.h"
@@ -130,8 +131,6 @@ std::optional<Problem> writePlan(const KitOptions& options, BuiltKit kit,
   return writeKitPlan(whole, output, choices);
 }
 
-}  // namespace
-
 int runKit(const KitOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
@@ -161,5 +160,61 @@ int runKit(const KitOptions& options) {
   return told(machine ? writeMachine(options, *built, *machine)
                       : writePlan(options, std::move(built).value(), *choices));
 }
+
+QString kitHelp() { return Cli::tr("plan the sheets of a class"); }
+
+/// What is written, and what is made, of what, for whom.
+void addKitContents(Grammar& grammar, KitOptions& o) {
+  grammar.files(o.files, Cli::tr("a kit, or the designs everybody makes"));
+  grammar.value("-o,--output", "OUT.(pdf|json|csv|cwkit) | FOLDER/", o.output,
+                Cli::tr("file to write"));
+  grammar.values("--count", "FILE=NUMBER", o.counts,
+                 Cli::tr("how many of a design each person makes; may be repeated"));
+  grammar.values("--only", "FILE=PIECE", o.only,
+                 Cli::tr("cut only one piece of a design; may be repeated"));
+  grammar.values("--blank", "SIZE[:KEY=VALUE,...]", o.blanks,
+                 Cli::tr("a rectangle for every bag, such as 4x6in:count=2,card=300gsm,"
+                         "name=Panel; may be repeated"));
+  grammar.value("--title", "TEXT", o.title, Cli::tr("what the class is called"));
+  grammar.value("--takers", "NUMBER", o.takers, Cli::tr("how many people"));
+  grammar.value("--spares", "NUMBER", o.spares, Cli::tr("sets more than people"));
+  grammar.values("--sheet", "NAME|SIZE", o.sheets,
+                 Cli::tr("a sheet at hand by name or size; may be repeated"));
+  grammar.value("--stock", "FILE.csv", o.stock, Cli::tr("table of sheets with prices, as CSV"));
+  grammar.value("--supplies", "FILE.csv", o.supplies,
+                Cli::tr("table of tape, ribbon and glue, as CSV"));
+  grammar.value("--names", "FILE", o.names, Cli::tr("names for the bags, one a line"));
+}
+
+/// How it is cut and printed.
+void addKitMaking(Grammar& grammar, KitOptions& o) {
+  grammar.value("--label", "WIDTHxHEIGHT", o.label,
+                Cli::tr("size of a bag's label, such as 90x50mm"));
+  grammar.value("--machine", "WIDTHxHEIGHT", o.machine,
+                Cli::tr("size of a cutting machine's carrier sheet, such as 12x12in: writes its "
+                        "layouts into a folder"));
+  grammar.flag("--keep-grain", o.keepGrain,
+               Cli::tr("turn no blank against the grain of its sheet"));
+  grammar.flag("--no-extras", o.noExtras,
+               Cli::tr("cut no blank that nobody needs: the last sheets only in part"));
+  grammar.value("--plan", "easy|fewest", o.plan,
+                Cli::tr("what the sheets are planned for: easy (to cut; for a class) or "
+                        "fewest (sheets)"));
+  grammar.value("--paper", "NAME", o.paper, Cli::tr("paper of a PDF: a4, letter ..."));
+  grammar.value("--units", "in|mm", o.units, Cli::tr("units of printed measures"));
+}
+
+std::function<int()> prepareKit(Grammar& grammar) {
+  const auto options = std::make_shared<KitOptions>();
+  addKitContents(grammar, *options);
+  addKitMaking(grammar, *options);
+  return [options] { return runKit(*options); };
+}
+
+bool kitPaints(std::span<const char* const>) { return true; }
+
+}  // namespace
+
+Command kitCommand() { return {"kit", kitHelp, prepareKit, kitPaints}; }
 
 }  // namespace creasewright

@@ -3,6 +3,8 @@
 #include <string>
 #include <vector>
 
+#include "cli/command.h"
+
 namespace creasewright {
 
 /// What `kit` was asked for; an empty text means the argument was not given.
@@ -28,7 +30,7 @@ struct KitOptions {
   std::string units;
 };
 
-/// Plans a class from a kit, or from designs and blanks; a PDF or a folder needs a QGuiApplication.
-int runKit(const KitOptions& options);
+/// Plans a class from a kit, or from designs and blanks; a PDF or a folder is painted.
+Command kitCommand();
 
 }  // namespace creasewright

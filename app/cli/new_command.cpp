@@ -1,6 +1,7 @@
 #include "cli/new_command.h"
 
 #include <algorithm>
+#include <memory>
 #include <optional>
 
 #include "bridge/problem_text.h"
@@ -9,6 +10,7 @@
 #include "cli/extra_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "cli/settings_argument.h"
 #include "document/build.h"
 #include "document/design_file.h"
 #include "document/limit_problems.h"
@@ -18,18 +20,26 @@ namespace creasewright {
 
 namespace {
 
+/// An empty text means that the argument was not given.
+struct NewOptions {
+  std::string style;
+  ChoiceOptions choices;
+  std::vector<std::string> settings;  ///< KEY=VALUE, in order
+  std::vector<std::string> extras;    ///< KIND:KEY=VALUE,…
+  std::string title;
+  std::string output;
+};
+
 /// Applies every --set in order; nothing when one cannot be read (the problem is told).
 std::optional<Design> withSettings(Design design, const std::vector<std::string>& settings) {
-  for (const std::string& setting : settings) {
-    const std::size_t equals = setting.find('=');
-    if (equals == std::string::npos) {
+  for (const std::string& written : settings) {
+    const Setting setting = readSetting(written);
+    if (!setting.equals) {
       fail(Cli::tr("--set: “%1” has no equals sign. Write KEY=VALUE, such as --set depth=25mm.")
-               .arg(shown(setting)));
+               .arg(shown(written)));
       return std::nullopt;
     }
-    const std::string_view whole = setting;
-    Result<Design> changed =
-        withParameter(std::move(design), whole.substr(0, equals), whole.substr(equals + 1));
+    Result<Design> changed = withParameter(std::move(design), setting.key, setting.value);
     if (!changed) {
       fail(QStringLiteral("--set"), changed.problem());
       return std::nullopt;
@@ -96,8 +106,6 @@ std::optional<Problem> extraProblem(const Design& design) {
   return std::nullopt;
 }
 
-}  // namespace
-
 int runNew(const NewOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) {
     return fail(problem);
@@ -150,5 +158,28 @@ int runNew(const NewOptions& options) {
   }
   return ExitHolds;
 }
+
+QString newHelp() { return Cli::tr("write a new design"); }
+
+std::function<int()> prepareNew(Grammar& grammar) {
+  const auto o = std::make_shared<NewOptions>();
+  grammar.value("--style", "ID", o->style, Cli::tr("id of a style, such as framed-tray"));
+  addProduct(grammar, "--product", o->choices);
+  grammar.values("--set", "KEY=VALUE", o->settings,
+                 Cli::tr("one measure of the style; may be repeated"));
+  grammar.values("--extra", "KIND[:KEY=VALUE,...]", o->extras,
+                 Cli::tr("what goes with the box, such as label:shape=oval,text=Plum jam; "
+                         "may be repeated"));
+  addMaterial(grammar, o->choices);
+  grammar.value("--board", "WIDTH", o->choices.board,
+                Cli::tr("how wide the scoring board is, such as 12in or 30cm"));
+  grammar.value("--title", "TEXT", o->title, Cli::tr("title on the printed pages"));
+  grammar.value("-o,--output", "FILE.cwdesign", o->output, Cli::tr("file to write"));
+  return [o] { return runNew(*o); };
+}
+
+}  // namespace
+
+Command newCommand() { return {"new", newHelp, prepareNew}; }
 
 }  // namespace creasewright

@@ -8,7 +8,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::chrono::seconds noticePause{4};
+constexpr std::chrono::seconds kNoticePause{4};
 
 QString noticeLine(int seconds, const PlanProgress& progress) {
   const QString start = Cli::tr("Planning for %1 s; Ctrl+C gives up.").arg(seconds);
@@ -47,8 +47,8 @@ PlanOptions PlanningNotice::options() {
 
 void PlanningNotice::run() {
   std::unique_lock lock(guard_);
-  for (int told = 1; !ended_.wait_for(lock, noticePause, [this] { return end_; }); ++told) {
-    fail(noticeLine(told * static_cast<int>(noticePause.count()), progress_));
+  for (int told = 1; !ended_.wait_for(lock, kNoticePause, [this] { return end_; }); ++told) {
+    fail(noticeLine(told * static_cast<int>(kNoticePause.count()), progress_));
   }
 }
 

@@ -1,10 +1,13 @@
 #include "cli/styles_command.h"
 
+#include <memory>
+
 #include <nlohmann/json.hpp>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "cli/output.h"
+#include "cli/suggest_command.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
 #include "styles/limits_search.h"
@@ -201,10 +204,41 @@ int run(const std::vector<Entry>& entries, const char* what, bool json) {
   return ExitHolds;
 }
 
+struct StylesOptions {
+  SuggestOptions suggest;
+  bool json = false;
+};
+
+QString stylesHelp() {
+  return Cli::tr("list every style and its measures, or rank them for a product");
+}
+
+std::function<int()> prepareStyles(Grammar& grammar) {
+  const auto o = std::make_shared<StylesOptions>();
+  addProduct(grammar, "--for", o->suggest.choices);
+  addMaterial(grammar, o->suggest.choices);
+  grammar.values("--sheet", "NAME", o->suggest.sheets, Cli::tr("a sheet at hand; may be repeated"));
+  grammar.flag("--json", o->json, Cli::tr("for other programs"));
+  return [o] {
+    return o->suggest.choices.product.empty() ? run(styleEntries(), "styles", o->json)
+                                              : runSuggest(o->suggest, o->json);
+  };
+}
+
+QString extrasHelp() {
+  return Cli::tr("list what can go with a box: bands, mats, labels, windows");
+}
+
+std::function<int()> prepareExtras(Grammar& grammar) {
+  const auto json = std::make_shared<bool>();
+  grammar.flag("--json", *json, Cli::tr("for other programs"));
+  return [json] { return run(extraEntries(), "extras", *json); };
+}
+
 }  // namespace
 
-int runStyles(bool json) { return run(styleEntries(), "styles", json); }
+Command stylesCommand() { return {"styles", stylesHelp, prepareStyles}; }
 
-int runExtras(bool json) { return run(extraEntries(), "extras", json); }
+Command extrasCommand() { return {"extras", extrasHelp, prepareExtras}; }
 
 }  // namespace creasewright

@@ -1,11 +1,14 @@
 #pragma once
 
+#include "cli/command.h"
+
 namespace creasewright {
 
-/// Lists every style with its parameters; `json` as DEVELOPERS.md describes it.
-int runStyles(bool json);
+/// Lists every style with its parameters, or ranks all for a product (suggest_command.h); `--json`
+/// as DEVELOPERS.md describes it.
+Command stylesCommand();
 
-/// The same for every kind of extra.
-int runExtras(bool json);
+/// The same list for every kind of extra.
+Command extrasCommand();
 
 }  // namespace creasewright

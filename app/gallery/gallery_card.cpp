@@ -9,12 +9,12 @@ namespace creasewright {
 
 namespace {
 
-constexpr int edge = 8;
-constexpr int between = 8;
-constexpr int lines = 4;  // of the text's height: name, blank (two lines at most), sheet
+constexpr int kCardEdge = 8;
+constexpr int kBetween = 8;
+constexpr int kLines = 4;  // of the text's height: name, blank (two lines at most), sheet
 
 QRect cardRect(const QRect& cell) {
-  return cell.adjusted(between / 2, between / 2, -between / 2, -between / 2);
+  return cell.adjusted(kBetween / 2, kBetween / 2, -kBetween / 2, -kBetween / 2);
 }
 
 void paintGround(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
@@ -29,21 +29,21 @@ void paintGround(QPainter& painter, const QRect& card, const QStyleOptionViewIte
 
 /// Paper stays white in both palettes, so the pictures stand on a light ground of their own.
 void paintPictures(QPainter& painter, const QRect& card, const QModelIndex& index) {
-  const QRect ground(card.left() + edge, card.top() + edge, card.width() - 2 * edge,
-                     GalleryModel::foldedSize.height() + edge);
+  const QRect ground(card.left() + kCardEdge, card.top() + kCardEdge, card.width() - 2 * kCardEdge,
+                     GalleryModel::kFoldedSize.height() + kCardEdge);
   painter.setPen(Qt::NoPen);
   painter.setBrush(lightTheme().bench);
   painter.drawRoundedRect(ground, 4, 4);
   const auto folded = index.data(GalleryModel::FoldedRole).value<QPixmap>();
-  painter.drawPixmap(ground.left() + edge / 2, ground.top() + edge / 2, folded);
+  painter.drawPixmap(ground.left() + kCardEdge / 2, ground.top() + kCardEdge / 2, folded);
   const auto net = index.data(GalleryModel::NetRole).value<QPixmap>();
-  const QRect netGround(ground.right() - GalleryModel::netSize.width() - edge,
-                        ground.bottom() - GalleryModel::netSize.height() - edge,
-                        GalleryModel::netSize.width() + edge,
-                        GalleryModel::netSize.height() + edge);
+  const QRect netGround(ground.right() - GalleryModel::kNetSize.width() - kCardEdge,
+                        ground.bottom() - GalleryModel::kNetSize.height() - kCardEdge,
+                        GalleryModel::kNetSize.width() + kCardEdge,
+                        GalleryModel::kNetSize.height() + kCardEdge);
   painter.setBrush(Qt::white);
   painter.drawRoundedRect(netGround, 4, 4);
-  painter.drawPixmap(netGround.left() + edge / 2, netGround.top() + edge / 2, net);
+  painter.drawPixmap(netGround.left() + kCardEdge / 2, netGround.top() + kCardEdge / 2, net);
 }
 
 void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
@@ -54,9 +54,9 @@ void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem
   painter.setFont(bold);
   painter.setPen(t.ink);
   const int height = option.fontMetrics.lineSpacing();
-  QRect line(card.left() + edge + 2,
-             card.top() + GalleryModel::foldedSize.height() + 2 * edge + edge / 2 + 2,
-             card.width() - 2 * edge - 4, height);
+  QRect line(card.left() + kCardEdge + 2,
+             card.top() + GalleryModel::kFoldedSize.height() + 2 * kCardEdge + kCardEdge / 2 + 2,
+             card.width() - 2 * kCardEdge - 4, height);
   painter.drawText(
       line, Qt::AlignLeft | Qt::AlignVCenter,
       QFontMetrics(bold).elidedText(index.data().toString(), Qt::ElideRight, line.width()));
@@ -90,9 +90,10 @@ void GalleryCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize GalleryCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-  return {GalleryModel::foldedSize.width() + GalleryModel::netSize.width() + 5 * edge + between,
-          GalleryModel::foldedSize.height() + lines * option.fontMetrics.lineSpacing() + 3 * edge +
-              between};
+  return {
+      GalleryModel::kFoldedSize.width() + GalleryModel::kNetSize.width() + 5 * kCardEdge + kBetween,
+      GalleryModel::kFoldedSize.height() + kLines * option.fontMetrics.lineSpacing() +
+          3 * kCardEdge + kBetween};
 }
 
 }  // namespace creasewright

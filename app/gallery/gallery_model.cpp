@@ -57,7 +57,7 @@ QString GalleryModel::detail(const Suggestion& suggestion) const {
 QPixmap GalleryModel::picture(Entry& entry, bool folded) const {
   QPixmap& kept = folded ? entry.folded : entry.net;
   if (kept.isNull()) {
-    kept = designPixmap(entry.suggestion.built, folded, folded ? foldedSize : netSize,
+    kept = designPixmap(entry.suggestion.built, folded, folded ? kFoldedSize : kNetSize,
                         devicePixelRatio_);
   }
   return kept;

@@ -21,8 +21,8 @@ class GalleryModel : public QAbstractListModel {
     FitsRole,                   ///< bool: fits a sheet of the stock
     ChosenRole                  ///< bool: the style of the design in hand
   };
-  static constexpr QSize foldedSize{188, 132};
-  static constexpr QSize netSize{64, 56};
+  static constexpr QSize kFoldedSize{188, 132};
+  static constexpr QSize kNetSize{64, 56};
 
   using QAbstractListModel::QAbstractListModel;
 

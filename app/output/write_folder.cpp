@@ -8,9 +8,9 @@
 namespace creasewright {
 
 QString fileNamePart(const QString& title) {
-  constexpr int longest = 40;
+  constexpr int kLongest = 40;
   QString out;
-  for (const QChar c : title.left(longest)) {
+  for (const QChar c : title.left(kLongest)) {
     out += c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
   }
   return out;

@@ -45,7 +45,7 @@ void ChecksPanel::showDesign() {
         new QListWidgetItem(lineIcon(warning ? QStringLiteral("mind") : QStringLiteral("problem")),
                             problemSentence(problem, session_.unit()), list_);
     item->setToolTip(tr("Click to see the place."));
-    item->setData(placeRole, rowPlace(placeOfProblem(session_.built(), problem)));
+    item->setData(kPlaceRole, rowPlace(placeOfProblem(session_.built(), problem)));
   }
   const int count = list_->count();
   fine_->setVisible(onlyWarnings(session_.problems()));

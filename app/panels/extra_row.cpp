@@ -22,7 +22,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int textHeight = 56;
+constexpr int kTextHeight = 56;
 
 QString linesText(const std::vector<std::string>& lines) {
   QStringList list;
@@ -117,7 +117,7 @@ void ExtraRow::makeFace() {
 
 void ExtraRow::makeText() {
   text_ = new QPlainTextEdit(this);
-  text_->setFixedHeight(textHeight);
+  text_->setFixedHeight(kTextHeight);
   text_->setTabChangesFocus(true);
   connect(text_, &QPlainTextEdit::textChanged, this, [this] {
     const std::vector<std::string> lines = linesOf(text_->toPlainText());

@@ -32,7 +32,7 @@ void GlueList::showDesign() {
                     .arg(panelTitle(flap), face, panelTitle(target), pieceTitle(glue.piece))
               : tr("%1, on its %2: stick to %3").arg(panelTitle(flap), face, panelTitle(target));
       auto* item = new QListWidgetItem(words, this);
-      item->setData(placeRole, rowPlace(placeOfGlue(built, static_cast<int>(i), glue)));
+      item->setData(kPlaceRole, rowPlace(placeOfGlue(built, static_cast<int>(i), glue)));
     }
   }
   if (count() == 0) {

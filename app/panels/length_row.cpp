@@ -8,7 +8,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int fieldWidth = 112;
+constexpr int kFieldWidth = 112;
 
 }  // namespace
 
@@ -18,7 +18,7 @@ LengthRow::LengthRow(const QString& label, QWidget* parent)
   title->setBuddy(field_);
   title->setWordWrap(true);
   field_->setAccessibleName(label);
-  field_->setFixedWidth(fieldWidth);
+  field_->setFixedWidth(kFieldWidth);
   line_->setProperty("quiet", true);
   line_->setWordWrap(true);
   line_->hide();

@@ -84,10 +84,10 @@ void OutlineTree::addPiece(int index) {
     item->setText(0, panelTitle(net.panels[i].id));
     item->setText(1, sizeText(corners, session_.unit()));
     item->setText(2, foldText(crease));
-    item->setData(0, placeRole, rowPlace(placeOfPanel(built, index, static_cast<int>(i))));
+    item->setData(0, kPlaceRole, rowPlace(placeOfPanel(built, index, static_cast<int>(i))));
     if (crease != nullptr && crease->kind != CreaseKind::Flat) {
       const auto number = static_cast<int>(crease - net.creases.data());
-      item->setData(0, alsoLitRole, rowPlace(placeOfCreases(built, index, {number})));
+      item->setData(0, kAlsoLitRole, rowPlace(placeOfCreases(built, index, {number})));
     }
     items.push_back(item);
   }

@@ -15,7 +15,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int largestCount = 999;
+constexpr int kLargestCount = 999;
 
 }  // namespace
 
@@ -68,7 +68,7 @@ void ParameterRows::addBeside(const ParameterSpec& spec, QWidget* field) {
 void ParameterRows::addCount(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* field = new QSpinBox(this);
-  field->setRange(0, largestCount);
+  field->setRange(0, kLargestCount);
   field->setKeyboardTracking(false);  // a number counts when it is typed whole
   connect(field, &QSpinBox::valueChanged, this,
           [this, key](int value) { emit edited(key, value); });

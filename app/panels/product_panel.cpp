@@ -13,9 +13,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr int noProduct = -1000;
-constexpr ProductShape shapes[] = {ProductShape::Box, ProductShape::Cylinder, ProductShape::Sphere,
-                                   ProductShape::Tube, ProductShape::Card};
+constexpr int kNoProduct = -1000;
+constexpr ProductShape kShapes[] = {ProductShape::Box, ProductShape::Cylinder, ProductShape::Sphere,
+                                    ProductShape::Tube, ProductShape::Card};
 
 const Length smallest = mm(0.1);  // 0.1 mm, as parseProduct
 const Length largest = mm(1000);  // 1 m
@@ -58,10 +58,10 @@ ProductPanel::ProductPanel(DesignSession& session, QWidget* parent)
 }
 
 void ProductPanel::addShapes(QVBoxLayout* layout) {
-  for (const ProductShape shape : shapes) {
+  for (const ProductShape shape : kShapes) {
     shapes_->add(static_cast<int>(shape), shapeTitle(shape), lineIcon(shapeIcon(shape)));
   }
-  shapes_->add(noProduct, tr("None"), lineIcon(QStringLiteral("none")),
+  shapes_->add(kNoProduct, tr("None"), lineIcon(QStringLiteral("none")),
                tr("Give the measures of the piece yourself."));
   shapes_->setAccessibleName(tr("Shape of the product"));
   connect(shapes_, &ChoiceRow::picked, this, &ProductPanel::pickShape);
@@ -87,7 +87,7 @@ void ProductPanel::addEase(QVBoxLayout* layout) {
 
 void ProductPanel::showDesign() {
   const auto& product = session_.design().product;
-  shapes_->choose(product ? static_cast<int>(product->shape) : noProduct);
+  shapes_->choose(product ? static_cast<int>(product->shape) : kNoProduct);
   ease_->choose(static_cast<int>(session_.design().ease));
   easeBox_->setVisible(product.has_value());
   if (!product) {
@@ -124,7 +124,7 @@ void ProductPanel::makeRows(ProductShape shape) {
 }
 
 void ProductPanel::pickShape(int id) {
-  if (id == noProduct) {
+  if (id == kNoProduct) {
     changeProduct(session_, std::nullopt);
     return;
   }

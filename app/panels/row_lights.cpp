@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-Place placeAt(const QModelIndex& row, int role = placeRole) {
+Place placeAt(const QModelIndex& row, int role = kPlaceRole) {
   return row.siblingAtColumn(0).data(role).value<Place>();
 }
 
@@ -77,7 +77,7 @@ void RowLights::tint() {
   QAbstractItemModel& model = *list_.model();
   const QSignalBlocker quiet(&list_);
   forEachRow(model, {}, [&](const QModelIndex& row) {
-    const bool asFold = !lit.creases.empty() && lights(lit, placeAt(row, alsoLitRole));
+    const bool asFold = !lit.creases.empty() && lights(lit, placeAt(row, kAlsoLitRole));
     const bool on = !lit.isEmpty() && (lights(lit, placeAt(row)) || asFold);
     if (row.data(Qt::BackgroundRole).isValid() == on) {
       return;

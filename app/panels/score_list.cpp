@@ -70,7 +70,7 @@ void ScoreList::addPlan(int index) {
       line->setText(0, labelText(section.lines[i], unit));
       line->setFlags(line->flags() | Qt::ItemIsUserCheckable);
       line->setCheckState(0, done_.contains(tickOf(*line)) ? Qt::Checked : Qt::Unchecked);
-      line->setData(0, placeRole, rowPlace(placeOfLines(built, index, section.places[i])));
+      line->setData(0, kPlaceRole, rowPlace(placeOfLines(built, index, section.places[i])));
     }
   }
 }

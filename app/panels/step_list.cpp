@@ -46,7 +46,7 @@ void StepList::showDesign() {
         tr("%1  %2: %3", "number, title and text of a step")
             .arg(QString::number(i + 1), step.title, step.sentences.join(QLatin1Char(' '))),
         this);
-    item->setData(placeRole, rowPlace(placeOfStep(built, guide.steps[i])));
+    item->setData(kPlaceRole, rowPlace(placeOfStep(built, guide.steps[i])));
   }
   lights_.tint();
 }

@@ -12,7 +12,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr QSize pictureSize{96, 72};
+constexpr QSize kPictureSize{96, 72};
 
 }  // namespace
 
@@ -28,7 +28,7 @@ StylePanel::StylePanel(DesignSession& session, QWidget* parent)
   title_->setFont(bold);
   summary_->setProperty("quiet", true);
   summary_->setWordWrap(true);
-  picture_->setFixedSize(pictureSize);
+  picture_->setFixedSize(kPictureSize);
   auto* change = new QPushButton(tr("Change style"), this);
   change->setObjectName(QStringLiteral("change-style"));
   auto* words = new QVBoxLayout;
@@ -56,7 +56,7 @@ void StylePanel::showDesign() {
   }
   title_->setText(styleTitle(*built.style));
   summary_->setText(styleSummary(*built.style));
-  picture_->setPixmap(designPixmap(built, true, pictureSize, devicePixelRatioF()));
+  picture_->setPixmap(designPixmap(built, true, kPictureSize, devicePixelRatioF()));
 }
 
 }  // namespace creasewright

@@ -16,7 +16,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int stepsPerStage = 100;
+constexpr int kStepsPerStage = 100;
 
 QToolButton* stepButton(const QString& icon, const QString& words, QWidget* parent) {
   auto* button = new QToolButton(parent);
@@ -82,11 +82,11 @@ int FoldPanel::stageCount() const {
 }
 
 void FoldPanel::designChanged() {
-  const int last = std::max(1, stageCount()) * stepsPerStage;
+  const int last = std::max(1, stageCount()) * kStepsPerStage;
   if (slider_->maximum() != last) {
     slider_->setRange(0, last);
-    slider_->setSingleStep(stepsPerStage / 10);
-    slider_->setPageStep(stepsPerStage);
+    slider_->setSingleStep(kStepsPerStage / 10);
+    slider_->setPageStep(kStepsPerStage);
     slider_->setValue(last);
   }
   sliderMoved(slider_->value());
@@ -98,17 +98,17 @@ void FoldPanel::sliderMoved(int value) {
 }
 
 void FoldPanel::stepStage(int by) {
-  const double at = static_cast<double>(slider_->value()) / stepsPerStage;
+  const double at = static_cast<double>(slider_->value()) / kStepsPerStage;
   const int next =
       by > 0 ? static_cast<int>(std::floor(at)) + 1 : static_cast<int>(std::ceil(at)) - 1;
-  slider_->setValue(next * stepsPerStage);
+  slider_->setValue(next * kStepsPerStage);
 }
 
 QString FoldPanel::stageWords(int value) const {
   if (value == 0 || stageCount() == 0) {
     return tr("Flat");
   }
-  const int stage = (value - 1) / stepsPerStage;
+  const int stage = (value - 1) / kStepsPerStage;
   const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].net;
   return tr("Stage %1 of %2: %3")
       .arg(QString::number(stage + 1), QString::number(stageCount()),

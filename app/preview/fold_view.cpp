@@ -18,9 +18,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr double keyStep = 5;  // degrees
-constexpr double degreesPerPixel = 0.5;
-constexpr double steepest = 89;
+constexpr double kKeyStep = 5;  // degrees
+constexpr double kDegreesPerPixel = 0.5;
+constexpr double kSteepest = 89;
 
 /// Largest distance in mm between two corners of the posed net's bounding cuboid: however it is
 /// turned, the picture is no wider.
@@ -83,8 +83,8 @@ void FoldView::makePicture() {
 }
 
 FoldPlace FoldView::place() const {
-  constexpr double margin = 16;
-  return {reach_, QRectF(rect()).adjusted(margin, margin, -margin, -margin), zoom_};
+  constexpr double kMargin = 16;
+  return {reach_, QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin), zoom_};
 }
 
 FoldLight FoldView::light() const {
@@ -152,7 +152,7 @@ void FoldView::mouseMoveEvent(QMouseEvent* event) {
   }
   const QPointF by = event->position() - last_;
   last_ = event->position();
-  turn(by.x() * degreesPerPixel, by.y() * degreesPerPixel);
+  turn(by.x() * kDegreesPerPixel, by.y() * kDegreesPerPixel);
 }
 
 void FoldView::mouseReleaseEvent(QMouseEvent* event) {
@@ -172,13 +172,13 @@ void FoldView::wheelEvent(QWheelEvent* event) {
 void FoldView::keyPressEvent(QKeyEvent* event) {
   switch (event->key()) {
     case Qt::Key_Left:
-      return turn(-keyStep, 0);
+      return turn(-kKeyStep, 0);
     case Qt::Key_Right:
-      return turn(keyStep, 0);
+      return turn(kKeyStep, 0);
     case Qt::Key_Up:
-      return turn(0, keyStep);
+      return turn(0, kKeyStep);
     case Qt::Key_Down:
-      return turn(0, -keyStep);
+      return turn(0, -kKeyStep);
     case Qt::Key_Home:
       return resetView();
     default:
@@ -188,7 +188,8 @@ void FoldView::keyPressEvent(QKeyEvent* event) {
 
 void FoldView::turn(double turnDegrees, double tiltDegrees) {
   view_.turn = Angle::degrees(std::remainder(view_.turn.degrees() + turnDegrees, 360));
-  view_.tilt = Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -steepest, steepest));
+  view_.tilt =
+      Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -kSteepest, kSteepest));
   redraw();
 }
 

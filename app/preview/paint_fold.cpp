@@ -40,15 +40,15 @@ QColor facetColour(const Facet& facet, bool lit) {
 
 /// Whether a visible part lies on a line of the picture.
 bool isPartOf(const Segment& part, const Segment& line) {
-  constexpr double near = 0.05;  // mm
+  constexpr double kNear = 0.05;  // mm
   const double length = distance(line.a, line.b);
-  if (length < near) {
+  if (length < kNear) {
     return false;
   }
   const Point along = (line.b - line.a) / length;
   return std::ranges::all_of(std::array{part.a, part.b}, [&](Point p) {
     const double at = dot(p - line.a, along);
-    return std::abs(dot(p - line.a, turnLeft(along))) < near && at > -near && at < length + near;
+    return std::abs(dot(p - line.a, turnLeft(along))) < kNear && at > -kNear && at < length + kNear;
   });
 }
 

@@ -25,7 +25,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int guideSettingsWidth = 220;
+constexpr int kGuideSettingsWidth = 220;
 
 }  // namespace
 
@@ -69,14 +69,14 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   button(tr("Close"), [this] { reject(); });
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(guideSettingsWidth);
+  left->setFixedWidth(kGuideSettingsWidth);
   auto* scroll = new QScrollArea(this);
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addWidget(scroll, 1);
-  preview_->setPageWidth(previewWidth);
+  preview_->setPageWidth(kPreviewWidth);
   connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   refresh();

@@ -25,7 +25,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int settingsWidth = 264;
+constexpr int kSettingsWidth = 264;
 
 QString paperTitle(const Paper& paper, Unit unit) {
   return PrintDialog::tr("%1 (%2 × %3)")
@@ -53,7 +53,7 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
   addButtons(column);
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(settingsWidth);
+  left->setFixedWidth(kSettingsWidth);
   scroll_->setWidget(preview_);
   scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);

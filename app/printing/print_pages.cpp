@@ -12,7 +12,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr double mmPerInch = 25.4;
+constexpr double kMmPerInch = 25.4;
 
 QPageLayout layoutFor(const Drawing& page) {
   const bool sideways = page.width > page.height;
@@ -49,7 +49,7 @@ bool printPages(const std::vector<Drawing>& pages, const QString& printer, const
     return false;
   }
   PaintOptions options;
-  options.scale = device.resolution() / mmPerInch;
+  options.scale = device.resolution() / kMmPerInch;
   for (std::size_t i = 0; i < pages.size(); ++i) {
     if (i > 0) {
       device.setPageLayout(layoutFor(pages[i]));

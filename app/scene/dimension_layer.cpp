@@ -11,9 +11,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr double gap = 4;       // pixels from the sheet to the leader
-constexpr double straight = 5;  // straight parts of the leader
-constexpr double slope = 12;    // room to move sideways
+constexpr double kLeaderGap = 4;  // pixels from the sheet to the leader
+constexpr double kStraight = 5;   // straight parts of the leader
+constexpr double kSlope = 12;     // room to move sideways
 
 /// Distances (mm) of all scores parallel to one side, each once.
 std::vector<double> scoreDistances(const BuiltPiece& piece, bool upright) {
@@ -47,12 +47,12 @@ void addUpright(std::vector<DimensionLabel>& out, const BuiltPiece& piece,
     pixels.push_back(camera.toScreen(Point{mm, 0}).x());
   }
   const std::vector<double> places = spreadApart(pixels, metrics.height());
-  const double edge = camera.toScreen(Point{0, 0}).y() + gap;
+  const double edge = camera.toScreen(Point{0, 0}).y() + kLeaderGap;
   for (std::size_t i = 0; i < distances.size(); ++i) {
     DimensionLabel next = label(distances[i], unit, metrics, true);
-    const double end = edge + 2 * straight + slope;
-    next.leader << QPointF(pixels[i], edge) << QPointF(pixels[i], edge + straight)
-                << QPointF(places[i], edge + straight + slope) << QPointF(places[i], end);
+    const double end = edge + 2 * kStraight + kSlope;
+    next.leader << QPointF(pixels[i], edge) << QPointF(pixels[i], edge + kStraight)
+                << QPointF(places[i], edge + kStraight + kSlope) << QPointF(places[i], end);
     next.box.moveCenter({places[i], end + 2 + next.box.width() / 2});
     next.ofScore = true;
     next.mm = distances[i];
@@ -69,12 +69,12 @@ void addLevel(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
     pixels.push_back(camera.toScreen(Point{0, mm}).y());
   }
   const std::vector<double> places = spreadApart(pixels, metrics.height());
-  const double edge = camera.toScreen(Point{0, 0}).x() - gap;
+  const double edge = camera.toScreen(Point{0, 0}).x() - kLeaderGap;
   for (std::size_t i = 0; i < distances.size(); ++i) {
     DimensionLabel next = label(distances[i], unit, metrics, false);
-    const double end = edge - 2 * straight - slope;
-    next.leader << QPointF(edge, pixels[i]) << QPointF(edge - straight, pixels[i])
-                << QPointF(edge - straight - slope, places[i]) << QPointF(end, places[i]);
+    const double end = edge - 2 * kStraight - kSlope;
+    next.leader << QPointF(edge, pixels[i]) << QPointF(edge - kStraight, pixels[i])
+                << QPointF(edge - kStraight - kSlope, places[i]) << QPointF(end, places[i]);
     next.box.moveCenter({end - 2 - next.box.width() / 2, places[i]});
     next.ofScore = true;
     next.mm = distances[i];
@@ -88,11 +88,15 @@ void addBlank(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
   const QPointF high = camera.toScreen(Point{piece.flat.width, piece.flat.height});
   const QPointF low = camera.toScreen(Point{0, 0});
   DimensionLabel wide = label(piece.flat.width, unit, metrics, false);
-  wide.leader << QPointF(low.x(), high.y() - gap) << QPointF(high.x(), high.y() - gap);
-  wide.box.moveCenter({(low.x() + high.x()) / 2, high.y() - gap - 2 - wide.box.height() / 2});
+  wide.leader << QPointF(low.x(), high.y() - kLeaderGap)
+              << QPointF(high.x(), high.y() - kLeaderGap);
+  wide.box.moveCenter(
+      {(low.x() + high.x()) / 2, high.y() - kLeaderGap - 2 - wide.box.height() / 2});
   DimensionLabel tall = label(piece.flat.height, unit, metrics, true);
-  tall.leader << QPointF(high.x() + gap, high.y()) << QPointF(high.x() + gap, low.y());
-  tall.box.moveCenter({high.x() + gap + 2 + tall.box.height() / 2, (low.y() + high.y()) / 2});
+  tall.leader << QPointF(high.x() + kLeaderGap, high.y())
+              << QPointF(high.x() + kLeaderGap, low.y());
+  tall.box.moveCenter(
+      {high.x() + kLeaderGap + 2 + tall.box.height() / 2, (low.y() + high.y()) / 2});
   out.push_back(wide);
   out.push_back(tall);
 }
@@ -118,7 +122,8 @@ std::vector<DimensionLabel> layDimensions(const BuiltPiece& piece, const SheetCa
 }
 
 double dimensionRoom(const QFontMetricsF& metrics) {
-  return gap + 2 * straight + slope + 4 + metrics.horizontalAdvance(QStringLiteral("~000.00"));
+  return kLeaderGap + 2 * kStraight + kSlope + 4 +
+         metrics.horizontalAdvance(QStringLiteral("~000.00"));
 }
 
 void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& labels,

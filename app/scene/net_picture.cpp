@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr double litWidth = 7;  // pixels
+constexpr double kLitWidth = 7;  // pixels
 
 QRectF sheetRect(const BuiltPiece& piece, const SheetCamera& camera) {
   return {camera.toScreen(Point{0, piece.flat.height}),
@@ -21,8 +21,8 @@ QRectF sheetRect(const BuiltPiece& piece, const SheetCamera& camera) {
 void paintShadow(QPainter& painter, const QRectF& sheet) {
   painter.setPen(Qt::NoPen);
   QColor shadow = theme().shadow;
-  constexpr int layers = 8;
-  for (int i = layers; i > 0; --i) {
+  constexpr int kLayers = 8;
+  for (int i = kLayers; i > 0; --i) {
     shadow.setAlpha(theme().dark ? 14 : 7);
     painter.setBrush(shadow);
     painter.drawRoundedRect(sheet.adjusted(-i * 0.5, 1, i + 0.5, i + 1.5), i, i);
@@ -31,9 +31,9 @@ void paintShadow(QPainter& painter, const QRectF& sheet) {
 
 void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rings, double degrees,
                    const SheetCamera& camera) {
-  constexpr double pixels = 7;  // between lines, so that zooming out does not make it grey
+  constexpr double kPixels = 7;  // between lines, so that zooming out does not make it grey
   painter.setPen(QPen(roleColour(role), 1));
-  for (const Segment& line : hatch(rings, pixels / camera.scale(), degrees)) {
+  for (const Segment& line : hatch(rings, kPixels / camera.scale(), degrees)) {
     painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
   }
 }
@@ -75,7 +75,7 @@ void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamer
   QColor halo = lightTheme().halo;
   if (!lit.lines.empty()) {
     halo.setAlpha(150);
-    painter.setPen(QPen(halo, litWidth, Qt::SolidLine, Qt::RoundCap));
+    painter.setPen(QPen(halo, kLitWidth, Qt::SolidLine, Qt::RoundCap));
     for (const Segment& line : lit.lines) {
       painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
     }

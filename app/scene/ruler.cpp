@@ -18,26 +18,26 @@ struct Marks {
   double labelled = 1;  ///< what a labelled mark adds to the number shown
 };
 
-constexpr double inch = 25.4;
+constexpr double kInch = 25.4;
 
 Marks marksFor(Unit unit, double scale) {
-  constexpr double closest = 4;  // pixels between marks
-  constexpr double labelRoom = 34;
-  static constexpr std::array<Marks, 6> metric{{{1, 5, 10, 10},
-                                                {2, 5, 10, 20},
-                                                {5, 2, 10, 50},
-                                                {10, 5, 10, 100},
-                                                {20, 5, 10, 200},
-                                                {50, 2, 10, 500}}};
-  static constexpr std::array<Marks, 6> imperial{{{inch / 16, 8, 16, 1},
-                                                  {inch / 8, 4, 8, 1},
-                                                  {inch / 4, 2, 4, 1},
-                                                  {inch / 2, 2, 2, 1},
-                                                  {inch, 2, 4, 4},
-                                                  {inch, 4, 12, 12}}};
-  const auto& table = unit == Unit::Inch ? imperial : metric;
+  constexpr double kClosest = 4;  // pixels between marks
+  constexpr double kLabelRoom = 34;
+  static constexpr std::array<Marks, 6> kMetric{{{1, 5, 10, 10},
+                                                 {2, 5, 10, 20},
+                                                 {5, 2, 10, 50},
+                                                 {10, 5, 10, 100},
+                                                 {20, 5, 10, 200},
+                                                 {50, 2, 10, 500}}};
+  static constexpr std::array<Marks, 6> kImperial{{{kInch / 16, 8, 16, 1},
+                                                   {kInch / 8, 4, 8, 1},
+                                                   {kInch / 4, 2, 4, 1},
+                                                   {kInch / 2, 2, 2, 1},
+                                                   {kInch, 2, 4, 4},
+                                                   {kInch, 4, 12, 12}}};
+  const auto& table = unit == Unit::Inch ? kImperial : kMetric;
   for (const Marks& marks : table) {
-    if (marks.step * scale >= closest && marks.step * marks.perLabel * scale >= labelRoom) {
+    if (marks.step * scale >= kClosest && marks.step * marks.perLabel * scale >= kLabelRoom) {
       return marks;
     }
   }
@@ -77,7 +77,7 @@ void paintMark(QPainter& painter, const Ruler& ruler, double at, double size) {
 }
 
 void paintNumber(QPainter& painter, const Ruler& ruler, double at, double number) {
-  constexpr double reach = 40;
+  constexpr double kReach = 40;
   const QString words = QString::number(std::lround(number));
   const QRectF& r = ruler.area;
   const double half = r.height() < r.width() ? r.height() : r.width();
@@ -88,7 +88,7 @@ void paintNumber(QPainter& painter, const Ruler& ruler, double at, double number
     painter.translate(ruler.border == SheetSide::Left ? r.left() + 8 : r.right() - 8, at);
     painter.rotate(-90);
   }
-  painter.drawText(QRectF(-reach, -half / 2, 2 * reach, half), Qt::AlignCenter, words);
+  painter.drawText(QRectF(-kReach, -half / 2, 2 * kReach, half), Qt::AlignCenter, words);
   painter.restore();
 }
 
@@ -113,7 +113,7 @@ void paintMarks(QPainter& painter, const Ruler& ruler, const SheetCamera& camera
 
 void paintPointer(QPainter& painter, const Ruler& ruler, QPointF mouse) {
   painter.setPen(QPen(theme().accent, 1.5));
-  paintMark(painter, ruler, isLevel(ruler.border) ? mouse.x() : mouse.y(), rulerThickness);
+  paintMark(painter, ruler, isLevel(ruler.border) ? mouse.x() : mouse.y(), kRulerThickness);
 }
 
 }  // namespace

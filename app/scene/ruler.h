@@ -9,7 +9,7 @@
 
 namespace creasewright {
 
-constexpr int rulerThickness = 26;  ///< pixels
+constexpr int kRulerThickness = 26;  ///< pixels
 
 /// A ruler along one border of the view. Each one starts at another corner of the sheet (left at
 /// the top, right at the bottom, bottom at the left, top at the right), as a board measures from

@@ -6,8 +6,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr double smallest = 0.2;
-constexpr double largest = 60;
+constexpr double kSmallest = 0.2;
+constexpr double kLargest = 60;
 
 }  // namespace
 
@@ -29,7 +29,7 @@ QPolygonF SheetCamera::toScreen(const Polygon& polygon) const {
 }
 
 void SheetCamera::zoom(double factor, QPointF pixel) {
-  const double next = std::clamp(scale_ * factor, smallest, largest);
+  const double next = std::clamp(scale_ * factor, kSmallest, kLargest);
   origin_ = pixel + (origin_ - pixel) * (next / scale_);
   scale_ = next;
 }
@@ -38,7 +38,7 @@ void SheetCamera::fit(double width, double height, const QRectF& room) {
   if (width <= 0 || height <= 0 || room.isEmpty()) {
     return;
   }
-  scale_ = std::clamp(std::min(room.width() / width, room.height() / height), smallest, largest);
+  scale_ = std::clamp(std::min(room.width() / width, room.height() / height), kSmallest, kLargest);
   origin_ = {room.center().x() - width * scale_ / 2, room.center().y() + height * scale_ / 2};
 }
 

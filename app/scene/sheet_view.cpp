@@ -19,8 +19,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr double zoomStep = 1.25;
-constexpr double panStep = 40;  // pixels
+constexpr double kZoomStep = 1.25;
+constexpr double kPanStep = 40;  // pixels
 
 QFont labelFont(const QWidget& widget) {
   QFont font = widget.font();
@@ -46,8 +46,8 @@ SheetView::SheetView(DesignSession& session, QWidget* parent) : QWidget(parent),
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
 }
 
-void SheetView::zoomIn() { zoom(zoomStep, bench().center()); }
-void SheetView::zoomOut() { zoom(1 / zoomStep, bench().center()); }
+void SheetView::zoomIn() { zoom(kZoomStep, bench().center()); }
+void SheetView::zoomOut() { zoom(1 / kZoomStep, bench().center()); }
 
 void SheetView::fit() {
   fitted_ = true;
@@ -105,7 +105,7 @@ void SheetView::resizeEvent(QResizeEvent* event) {
 
 void SheetView::wheelEvent(QWheelEvent* event) {
   const double notches = event->angleDelta().y() / 120.0;
-  zoom(std::pow(zoomStep, notches), event->position());
+  zoom(std::pow(kZoomStep, notches), event->position());
   event->accept();
 }
 
@@ -181,13 +181,13 @@ void SheetView::keyPressEvent(QKeyEvent* event) {
     case Qt::Key_Home:
       return fit();
     case Qt::Key_Left:
-      return pan({panStep, 0});
+      return pan({kPanStep, 0});
     case Qt::Key_Right:
-      return pan({-panStep, 0});
+      return pan({-kPanStep, 0});
     case Qt::Key_Up:
-      return pan({0, panStep});
+      return pan({0, kPanStep});
     case Qt::Key_Down:
-      return pan({0, -panStep});
+      return pan({0, -kPanStep});
     default:
       QWidget::keyPressEvent(event);
   }
@@ -267,7 +267,8 @@ const BuiltPiece* SheetView::piece() const {
 }
 
 QRectF SheetView::bench() const {
-  return QRectF(rect()).adjusted(rulerThickness, rulerThickness, -rulerThickness, -rulerThickness);
+  return QRectF(rect()).adjusted(kRulerThickness, kRulerThickness, -kRulerThickness,
+                                 -kRulerThickness);
 }
 
 void SheetView::zoom(double factor, QPointF at) {
@@ -292,7 +293,7 @@ Place SheetView::placeAt(QPointF at) const {
   }
   const bool beside = at.x() < bench().left() || at.x() > bench().right();
   const Point there = camera_.toSheet(at);
-  return placeAtTick(beside ? there.y : there.x, !beside, lineReach / camera_.scale(), built,
+  return placeAtTick(beside ? there.y : there.x, !beside, kLineReach / camera_.scale(), built,
                      piece_);
 }
 
@@ -362,7 +363,7 @@ void SheetView::designChanged() {
 
 void SheetView::paintRulers(QPainter& painter) {
   const BuiltPiece* shown = piece();
-  const double t = rulerThickness;
+  const double t = kRulerThickness;
   const double w = width();
   const double h = height();
   const double wide = shown != nullptr ? shown->flat.width : 0;
@@ -419,8 +420,8 @@ void SheetView::paintPull(QPainter& painter) {
   }
   const QString words = pull_->words().join(QLatin1Char('\n'));
   painter.setFont(labelFont(*this));
-  constexpr int widest = 280;
-  QRectF box = painter.boundingRect(QRectF(0, 0, widest, 400), Qt::TextWordWrap, words);
+  constexpr int kWidest = 280;
+  QRectF box = painter.boundingRect(QRectF(0, 0, kWidest, 400), Qt::TextWordWrap, words);
   box.adjust(-8, -5, 8, 5);
   box.moveTopLeft(*mouse_ + QPointF(18, 14));
   box.moveRight(std::min(box.right(), bench().right() - 4));

@@ -80,7 +80,7 @@ std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int p
     return std::nullopt;  // what an extra takes follows from the extra
   }
   const Point at = camera.toSheet(pixel);
-  double reach = lineReach / camera.scale();
+  double reach = kLineReach / camera.scale();
   std::optional<Handle> found;
   for (std::size_t i = 0; i < part.flat.panels.size(); ++i) {
     const Polygon& outline = part.flat.panels[i];
@@ -100,7 +100,7 @@ Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const Sheet
                  const std::vector<DimensionLabel>& labels) {
   const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
   const Point at = camera.toSheet(pixel);
-  const double reach = lineReach / camera.scale();
+  const double reach = kLineReach / camera.scale();
   if (const int crease = creaseNear(part, at, reach); crease >= 0) {
     return placeOfCreases(built, piece, {crease});
   }

@@ -14,7 +14,7 @@
 namespace creasewright {
 
 /// How near the mouse must come to a line, in pixels.
-constexpr double lineReach = 4;
+constexpr double kLineReach = 4;
 
 /// What is seen at a pixel of the sheet: a fold or a cut edge near it, else the panel; else what a
 /// dimension beside the sheet speaks of. Empty where there is nothing.

@@ -20,12 +20,12 @@ ParameterKind kindOf(const Style& style, std::string_view key) {
 }
 
 bool sameOutline(const Polygon& a, const Polygon& b) {
-  constexpr double tolerance = 1e-4;  // mm
+  constexpr double kTolerance = 1e-4;  // mm
   if (a.size() != b.size()) {
     return false;
   }
   for (std::size_t i = 0; i < a.size(); ++i) {
-    if (distance(a[i], b[i]) > tolerance) {
+    if (distance(a[i], b[i]) > kTolerance) {
       return false;
     }
   }

@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int delayMs = 3000;  // with the time to write, within the five seconds promised
+constexpr int kDelayMs = 3000;  // with the time to write, within the five seconds promised
 
 const QString copyEnding = QStringLiteral(".cwdesign");
 
@@ -44,7 +44,7 @@ std::optional<Recovered> readCopy(const QFileInfo& copy) {
 Autosave::Autosave(DesignSession& session, const QString& folder, QObject* parent)
     : QObject(parent), session_(session), folder_(folder), file_(newFile(folder)) {
   timer_.setSingleShot(true);
-  timer_.setInterval(delayMs);
+  timer_.setInterval(kDelayMs);
   connect(&timer_, &QTimer::timeout, this, &Autosave::keep);
   // Not started anew at each change: who works without a pause must not wait for one.
   connect(&session_, &DesignSession::changed, this, [this] {

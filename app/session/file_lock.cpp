@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::size_t longestWords = 64 * 1024;
+constexpr std::size_t kLongestWords = 64 * 1024;
 
 }  // namespace
 
@@ -42,8 +42,8 @@ FileLock::~FileLock() {
 }
 
 QString FileLock::words() const {
-  QByteArray bytes(static_cast<qsizetype>(longestWords), '\0');
-  const ssize_t count = ::pread(descriptor_, bytes.data(), longestWords, 0);
+  QByteArray bytes(static_cast<qsizetype>(kLongestWords), '\0');
+  const ssize_t count = ::pread(descriptor_, bytes.data(), kLongestWords, 0);
   return QString::fromUtf8(bytes.left(std::max<ssize_t>(0, count)));
 }
 

@@ -9,16 +9,16 @@ namespace creasewright {
 
 namespace {
 
-constexpr int settleMs = 250;  // a program that writes does so in several steps
-constexpr int laterMs = 1500;
-constexpr qint64 mostRead = 8 * 1024 * 1024;  // more than any design may have
+constexpr int kSettleMs = 250;  // a program that writes does so in several steps
+constexpr int kLaterMs = 1500;
+constexpr qint64 kMostRead = 8 * 1024 * 1024;  // more than any design may have
 
 QByteArray fingerprint(const QString& path) {
   QFile file(path);
   if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) {
     return {};
   }
-  return QCryptographicHash::hash(file.read(mostRead), QCryptographicHash::Sha256);
+  return QCryptographicHash::hash(file.read(kMostRead), QCryptographicHash::Sha256);
 }
 
 }  // namespace
@@ -26,7 +26,7 @@ QByteArray fingerprint(const QString& path) {
 FileWatch::FileWatch(DesignSession& session, QObject* parent) : QObject(parent), session_(session) {
   timer_.setSingleShot(true);
   connect(&timer_, &QTimer::timeout, this, &FileWatch::look);
-  const auto soon = [this] { timer_.start(settleMs); };
+  const auto soon = [this] { timer_.start(kSettleMs); };
   connect(&watcher_, &QFileSystemWatcher::fileChanged, this, soon);
   connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, soon);
   // Folders of other machines tell nothing: whoever comes back to the window finds out then.
@@ -59,7 +59,7 @@ void FileWatch::accept() {
   watch();
 }
 
-void FileWatch::later() { timer_.start(laterMs); }
+void FileWatch::later() { timer_.start(kLaterMs); }
 
 void FileWatch::follow() {
   if (session_.path() != path_) {

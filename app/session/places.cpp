@@ -12,20 +12,21 @@ namespace creasewright {
 
 namespace {
 
-constexpr double sameLine = 0.02;  // mm
-constexpr double shortest = 0.2;   // mm of a line that two have in common
+constexpr double kSameLine = 0.02;  // mm
+constexpr double kShortest = 0.2;   // mm of a line that two have in common
 
 /// Whether two segments lie on one line and share a part of it.
 bool overlap(const Segment& a, const Segment& b) {
   const Point along = unit(a.b - a.a);
   const Point across = turnLeft(along);
-  if (std::abs(dot(b.a - a.a, across)) > sameLine || std::abs(dot(b.b - a.a, across)) > sameLine) {
+  if (std::abs(dot(b.a - a.a, across)) > kSameLine ||
+      std::abs(dot(b.b - a.a, across)) > kSameLine) {
     return false;
   }
   const double from = dot(b.a - a.a, along);
   const double to = dot(b.b - a.a, along);
   const double length = dot(a.b - a.a, along);
-  return std::min(length, std::max(from, to)) - std::max(0.0, std::min(from, to)) > shortest;
+  return std::min(length, std::max(from, to)) - std::max(0.0, std::min(from, to)) > kShortest;
 }
 
 bool touches(const Polygon& ring, const Segment& line) {

@@ -10,7 +10,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int recentLimit = 8;
+constexpr int kRecentLimit = 8;
 
 QVariant setting(const char* key) { return QSettings().value(QLatin1String(key)); }
 
@@ -98,7 +98,7 @@ void rememberFile(const QString& path) {
   const QString full = QFileInfo(path).absoluteFilePath();
   files.removeAll(full);
   files.prepend(full);
-  keep("recent", files.mid(0, recentLimit));
+  keep("recent", files.mid(0, kRecentLimit));
 }
 
 }  // namespace creasewright

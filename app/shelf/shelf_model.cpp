@@ -17,8 +17,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::chrono::milliseconds firstPatience{150};  // what is read by then shows at once
-constexpr std::chrono::milliseconds lookEvery{60};
+constexpr std::chrono::milliseconds kFirstPatience{150};  // what is read by then shows at once
+constexpr std::chrono::milliseconds kLookEvery{60};
 
 QString styleName(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
@@ -54,7 +54,7 @@ QString tagsOf(const Design& design) { return wordsOf(design).tags.join(QStringL
 
 ShelfModel::ShelfModel(ShelfFolder folder, QObject* parent)
     : QAbstractListModel(parent), folder_(std::move(folder)) {
-  timer_.setInterval(lookEvery);
+  timer_.setInterval(kLookEvery);
   connect(&timer_, &QTimer::timeout, this, [this] { take({}); });
   timer_.start();
   reload();
@@ -82,7 +82,7 @@ void ShelfModel::reload() {
   drawing_.clear();
   reader_.read(std::move(paths));
   filter();
-  take(firstPatience);
+  take(kFirstPatience);
 }
 
 bool ShelfModel::isReading(std::chrono::milliseconds patience) {
@@ -181,12 +181,12 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
   if (known != pictures_.constEnd()) {
     return *known;
   }
-  QPixmap made(pictureSize);
+  QPixmap made(kPictureSize);
   made.fill(Qt::transparent);
   if (entry.design) {
     if (!drawing_.contains(entry.path)) {
       drawing_.insert(entry.path);
-      reader_.draw(entry.path, *entry.design, pictureSize);
+      reader_.draw(entry.path, *entry.design, kPictureSize);
     }
     return made;  // until it comes
   }
@@ -195,9 +195,9 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
   }
   {
     QPainter painter(&made);
-    constexpr int side = 48;
-    const QPixmap sign = lineIcon(QStringLiteral("problem")).pixmap(side, side);
-    painter.drawPixmap((made.width() - side) / 2, (made.height() - side) / 2, sign);
+    constexpr int kSide = 48;
+    const QPixmap sign = lineIcon(QStringLiteral("problem")).pixmap(kSide, kSide);
+    painter.drawPixmap((made.width() - kSide) / 2, (made.height() - kSide) / 2, sign);
   }
   pictures_.insert(entry.path, made);
   return made;
@@ -237,7 +237,7 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
       return lines.join(QLatin1Char('\n'));
     }
     case Qt::SizeHintRole:
-      return QSize(pictureSize.width() + 16, pictureSize.height() + 50);
+      return QSize(kPictureSize.width() + 16, kPictureSize.height() + 50);
     default:
       return {};
   }

@@ -18,7 +18,7 @@ class ShelfModel : public QAbstractListModel {
 
  public:
   enum class Order { Newest, Title, Style, LastUse };
-  static constexpr QSize pictureSize{150, 110};
+  static constexpr QSize kPictureSize{150, 110};
 
   explicit ShelfModel(ShelfFolder folder, QObject* parent = nullptr);
 

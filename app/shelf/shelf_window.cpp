@@ -27,7 +27,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int buttonsWidth = 210;
+constexpr int kButtonsWidth = 210;
 
 }  // namespace
 
@@ -55,7 +55,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   list_->setResizeMode(QListView::Adjust);
   list_->setUniformItemSizes(true);
   list_->setMovement(QListView::Static);
-  list_->setIconSize(ShelfModel::pictureSize);
+  list_->setIconSize(ShelfModel::kPictureSize);
   list_->setSpacing(6);
   list_->setAccessibleName(tr("Saved designs"));
   auto* top = new QHBoxLayout;
@@ -68,7 +68,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   const auto button = [&](const QString& words, auto action) {
     auto* made = new QPushButton(words, this);
     made->setAutoDefault(false);
-    made->setMinimumWidth(buttonsWidth);
+    made->setMinimumWidth(kButtonsWidth);
     connect(made, &QPushButton::clicked, this, action);
     column->addWidget(made);
     return made;
@@ -82,7 +82,7 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   button(tr("Save all as a bundle…"), [this] { exportAll(); });
   button(tr("Add a bundle…"), [this] { importBundle(); });
   status_->setWordWrap(true);
-  status_->setMaximumWidth(buttonsWidth);
+  status_->setMaximumWidth(kButtonsWidth);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
   column->addStretch(1);

@@ -13,8 +13,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int longestTitle = 120;
-constexpr int dialogWidth = 420;
+constexpr int kDialogWidth = 420;
 
 }  // namespace
 
@@ -25,8 +24,7 @@ WordsDialog::WordsDialog(const DesignWords& words, QWidget* parent)
       notes_(new QPlainTextEdit(words.notes, this)) {
   title_->setMaxLength(static_cast<int>(kLongestTitle));
   setWindowTitle(tr("Title, tags and notes"));
-  setMinimumWidth(dialogWidth);
-  title_->setMaxLength(longestTitle);
+  setMinimumWidth(kDialogWidth);
   tags_->setPlaceholderText(tr("Words to find it by, with commas between them"));
   notes_->setTabChangesFocus(true);
   auto* layout = new QVBoxLayout(this);

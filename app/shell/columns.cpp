@@ -31,9 +31,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr int leftWidth = 300;
-constexpr int rightWidth = 420;
-constexpr int narrowRightWidth = 300;
+constexpr int kLeftWidth = 300;
+constexpr int kRightWidth = 420;
+constexpr int kNarrowRightWidth = 300;
 
 QFrame* card(QWidget* content, QWidget* parent) {
   auto* frame = new QFrame(parent);
@@ -70,7 +70,7 @@ void Columns::makeLeft() {
   left_ = new QScrollArea(this);
   left_->setWidgetResizable(true);
   left_->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
-  left_->setFixedWidth(leftWidth);
+  left_->setFixedWidth(kLeftWidth);
   leftContent_ = new QWidget(left_);
   auto* layout = new QVBoxLayout(leftContent_);
   layout->setContentsMargins(0, 0, 4, 0);
@@ -180,7 +180,7 @@ void Columns::makeRight() {
 }
 
 void Columns::arrangeFor(int windowWidth) {
-  const bool narrow = windowWidth < wideFrom;
+  const bool narrow = windowWidth < kWideFrom;
   if (arranged_ && narrow == narrow_) {
     return;
   }
@@ -209,7 +209,7 @@ void Columns::arrangeWide() {
   checksCard_->show();
   right_->setMinimumWidth(0);
   right_->setMaximumWidth(QWIDGETSIZE_MAX);
-  across_->setSizes({leftWidth, width() - leftWidth - rightWidth, rightWidth});
+  across_->setSizes({kLeftWidth, width() - kLeftWidth - kRightWidth, kRightWidth});
   for (Section* section : sections_) {
     section->setOpen(true);
   }
@@ -222,10 +222,10 @@ void Columns::arrangeNarrow() {
   right_->addWidget(drawer_);
   drawer_->setCurrentIndex(0);
   showCheckCount(88);  // the longest words: all tabs are to be read in any language
-  const int tabs = std::max(narrowRightWidth, drawer_->tabBar()->sizeHint().width() + 4);
+  const int tabs = std::max(kNarrowRightWidth, drawer_->tabBar()->sizeHint().width() + 4);
   showCheckCount(static_cast<int>(session_.problems().size()));
   right_->setMinimumWidth(tabs);
-  across_->setSizes({leftWidth, width() - leftWidth - tabs, tabs});
+  across_->setSizes({kLeftWidth, width() - kLeftWidth - tabs, tabs});
   openOnly(sections_.front());
 }
 

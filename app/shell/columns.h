@@ -31,7 +31,7 @@ class Columns : public QWidget {
   explicit Columns(DesignSession& session, QWidget* parent = nullptr);
 
   /// Below this width (pixels) the narrow arrangement is used.
-  static constexpr int wideFrom = 1280;
+  static constexpr int kWideFrom = 1280;
   void arrangeFor(int windowWidth);
   [[nodiscard]] bool isNarrow() const { return narrow_; }
 

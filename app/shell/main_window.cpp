@@ -12,7 +12,10 @@
 #include <QScreen>
 #include <QStatusBar>
 #include <QUrl>
+#include <algorithm>
+#include <iterator>
 
+#include "bridge/language.h"
 #include "bridge/text.h"
 #include "own_stock/own_paper_warnings.h"
 #include "scene/sheet_view.h"
@@ -128,10 +131,9 @@ void MainWindow::makeViewMenu() {
   }
   menu->addSeparator();
   auto* languages = menu->addMenu(tr("Language"));
-  const std::pair<QString, QString> names[] = {{tr("As the system"), {}},
-                                               {QStringLiteral("English"), "en"},
-                                               {QStringLiteral("Deutsch"), "de"}};
-  for (const auto& [words, code] : names) {
+  std::vector<Language> choice{{{}, tr("As the system")}};
+  std::ranges::copy(creasewright::languages(), std::back_inserter(choice));
+  for (const auto& [code, words] : choice) {
     auto* action = languages->addAction(words);
     action->setCheckable(true);
     action->setChecked(code == preferredLanguage());

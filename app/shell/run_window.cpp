@@ -3,8 +3,8 @@
 #include <QApplication>
 #include <clocale>
 
+#include "bridge/language.h"
 #include "session/preferences.h"
-#include "shell/language.h"
 #include "shell/main_window.h"
 #include "widgets/icon.h"
 

@@ -12,7 +12,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int fewestLetters = 12;
+constexpr int kFewestLetters = 12;
 
 /// The row of a card that is listed under its id, or that weighs and measures the same.
 std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
@@ -29,7 +29,7 @@ std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
 
 CardBox::CardBox(QWidget* parent) : QComboBox(parent) {
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  setMinimumContentsLength(fewestLetters);
+  setMinimumContentsLength(kFewestLetters);
   connect(this, &QComboBox::activated, this, [this](int row) {
     if (row >= 0 && row < static_cast<int>(listed_.size())) {
       const Card picked = listed_[static_cast<std::size_t>(row)];

@@ -24,7 +24,7 @@ namespace {
 
 /// Titles of the columns that tables have; others show as they are.
 QString columnTitle(const std::string& name) {
-  constexpr std::pair<std::string_view, const char*> titles[] = {
+  constexpr std::pair<std::string_view, const char*> kTitles[] = {
       {"code", QT_TRANSLATE_NOOP("stock", "Own code")},
       {"name", QT_TRANSLATE_NOOP("stock", "Name")},
       {"card", QT_TRANSLATE_NOOP("stock", "Card")},
@@ -42,7 +42,7 @@ QString columnTitle(const std::string& name) {
       {"pattern", QT_TRANSLATE_NOOP("stock", "Pattern upright (1)")},
       {"at_hand", QT_TRANSLATE_NOOP("stock", "At hand")},
       {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")}};
-  for (const auto& [code, title] : titles) {
+  for (const auto& [code, title] : kTitles) {
     if (code == name) {
       return QCoreApplication::translate("stock", title);
     }

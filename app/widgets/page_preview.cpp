@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int gap = 16;  // pixels around a page
+constexpr int kGap = 16;  // pixels around a page
 
 }  // namespace
 
@@ -35,11 +35,11 @@ void PagePreview::setPageWidth(int pixels) {
 void PagePreview::paintEvent(QPaintEvent* event) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  double top = gap;
+  double top = kGap;
   for (const Drawing& page : pages_) {
     const double k = scale(page);
-    const QRectF sheet(gap, top, page.width * k, page.height * k);
-    top = sheet.bottom() + gap;
+    const QRectF sheet(kGap, top, page.width * k, page.height * k);
+    top = sheet.bottom() + kGap;
     if (!sheet.intersects(event->rect())) {
       continue;
     }
@@ -55,11 +55,11 @@ void PagePreview::paintEvent(QPaintEvent* event) {
 }
 
 void PagePreview::fitHeight() {
-  double height = gap;
+  double height = kGap;
   for (const Drawing& page : pages_) {
-    height += page.height * scale(page) + gap;
+    height += page.height * scale(page) + kGap;
   }
-  setFixedSize(pageWidth_ + 2 * gap, static_cast<int>(height));
+  setFixedSize(pageWidth_ + 2 * kGap, static_cast<int>(height));
 }
 
 double PagePreview::scale(const Drawing& page) const { return pageWidth_ / page.width; }

@@ -7,7 +7,7 @@
 namespace creasewright {
 
 /// Pixels at which the text of a page can be read.
-inline constexpr int previewWidth = 560;
+inline constexpr int kPreviewWidth = 560;
 
 /// Pages as they will come out of the printer, one below the other, white on the bench.
 class PagePreview : public QWidget {

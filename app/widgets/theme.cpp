@@ -63,10 +63,10 @@ const Theme& theme() { return inUse != nullptr ? *inUse : lightTheme(); }
 
 namespace {
 
-/// A surface with a share of the halo over it: what is lit.
+/// A surface with a kShare of the halo over it: what is lit.
 QColor litSurface(const Theme& t) {
-  constexpr float share = 0.35F;
-  const auto mixed = [](float a, float b) { return a + (b - a) * share; };
+  constexpr float kShare = 0.35F;
+  const auto mixed = [](float a, float b) { return a + (b - a) * kShare; };
   return QColor::fromRgbF(mixed(t.surface.redF(), t.halo.redF()),
                           mixed(t.surface.greenF(), t.halo.greenF()),
                           mixed(t.surface.blueF(), t.halo.blueF()));

@@ -6,8 +6,8 @@
 namespace creasewright {
 
 QSize fittingScreen(const QWidget& window, QSize wanted) {
-  constexpr QSize frame{16, 48};
-  return wanted.boundedTo(window.screen()->availableSize() - frame);
+  constexpr QSize kFrame{16, 48};
+  return wanted.boundedTo(window.screen()->availableSize() - kFrame);
 }
 
 }  // namespace creasewright

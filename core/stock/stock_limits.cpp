@@ -19,9 +19,9 @@ std::optional<Problem> sheetProblem(const StockSheet& sheet) {
 std::optional<Problem> supplyProblem(const SupplyItem& item) {
   if (auto problem = textsProblem({{"name", item.name}, {"code", item.code}})) return problem;
   if (item.length > kLongestRoll) {
-    constexpr std::int64_t metre = 1'000'000'000;
+    constexpr std::int64_t kMetre = 1'000'000'000;
     return Problem{
-        ProblemCode::RollTooLong, item.name, {item.length.mm() / 1000, kLongestRoll.nm() / metre}};
+        ProblemCode::RollTooLong, item.name, {item.length.mm() / 1000, kLongestRoll.nm() / kMetre}};
   }
   if (auto problem = countWithin("pieces", item.pieces, 0, kMostCounted)) return problem;
   if (auto problem = countWithin("price", item.price, 0, kDearest)) return problem;

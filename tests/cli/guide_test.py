@@ -3,7 +3,9 @@
 import unittest
 import xml.etree.ElementTree
 
-from program import TRAY, ProgramTest
+from program import SAMPLES, TRAY, ProgramTest
+
+TRANSLATIONS = SAMPLES.parents[1] / "translations"
 
 
 class Guide(ProgramTest):
@@ -39,6 +41,14 @@ class Guide(ProgramTest):
         self.assertEqual(len(pages), 4)
         self.assertIn('lang="de"', out.read_text(encoding="utf-8"))
         self.assertIn("Örtliche Vorschriften", out.read_text(encoding="utf-8"))
+
+    def test_the_languages_are_those_of_the_translations(self):
+        codes = sorted(file.stem.split("_")[1] for file in TRANSLATIONS.glob("creasewright_*.ts"))
+        self.assertIn("de", codes)
+        self.assertIn("|".join(["en", *(code for code in codes if code != "en")]), self.succeed("guide", "--help"))
+        sentence = self.refuse("guide", self.design(), "-o", self.folder / "g.html", "--language", "xx", naming="--language")
+        for code in codes:
+            self.assertRegex(sentence, rf"\b{code}\b")
 
     def test_a_guide_speaks_in_the_units_of_its_grid(self):
         for grid, units in (("1mm", "mm"), ("1/16in", "in")):

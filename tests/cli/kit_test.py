@@ -20,6 +20,11 @@ def parts(cuts, x, y, w, h):
 
 
 class Kit(ProgramTest):
+    def test_a_file_may_have_an_equals_sign_in_its_name(self):
+        design = self.design().rename(self.folder / "odd=name.cwdesign")
+        plan = self.plan(design, "--count", f"{design}=2", "--takers", "3", "--spares", "0", "--sheet", "12x12")
+        self.assertEqual([demand["quantity"] for card in plan["cards"] for demand in card["demands"]], [6])
+
     def plan(self, *arguments, goal="fewest"):
         out = self.folder / "plan.json"
         self.succeed("kit", *arguments, *(("--plan", goal) if goal else ()), "-o", out)

@@ -5,7 +5,7 @@
 
 #include <gtest/gtest.h>
 
-#include "shell/language.h"
+#include "bridge/language.h"
 #include "widgets/theme.h"
 
 namespace {

@@ -7,7 +7,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr std::size_t manyPages = 6;
+constexpr std::size_t kManyPages = 6;
 
 }  // namespace
 
@@ -17,16 +17,16 @@ Problems paperWarnings(const BuiltDesign& built, const std::vector<Paper>& sheet
   TemplateOptions options;
   options.setup.paper = printed;
   const auto pages = templatePages(built, options);
-  if (pages && pages->size() > manyPages) {
+  if (pages && pages->size() > kManyPages) {
     found.push_back({ProblemCode::ManyPages,
                      {},
-                     {static_cast<std::int64_t>(pages->size()), std::int64_t{manyPages},
+                     {static_cast<std::int64_t>(pages->size()), std::int64_t{kManyPages},
                       std::string(printed.name)},
                      Severity::Warning});
   }
   if (!pages && pages.problem().code == ProblemCode::TooManyTiles) {
     Problem many{ProblemCode::ManyPages, {}, pages.problem().values, Severity::Warning};
-    many.values[1] = std::int64_t{manyPages};
+    many.values[1] = std::int64_t{kManyPages};
     many.values.emplace_back(std::string(printed.name));
     found.push_back(std::move(many));
   }

@@ -10,10 +10,10 @@ namespace creasewright {
 namespace {
 
 /// As many codes as there are: codeName knows no name for numbers past the last one.
-constexpr int lastCode = static_cast<int>(ProblemCode::FieldUnreadable);
+constexpr int kLastCode = static_cast<int>(ProblemCode::FieldUnreadable);
 
 TEST(ProblemText, EveryCodeHasASentenceWithItsValues) {
-  for (int i = 0; i <= lastCode; ++i) {
+  for (int i = 0; i <= kLastCode; ++i) {
     const auto code = static_cast<ProblemCode>(i);
     const Problem problem{code, "somewhere", {Length::mm(18), Length::mm(15), std::int64_t{3}}};
     const QString sentence = problemSentence(problem, Unit::Millimetre);

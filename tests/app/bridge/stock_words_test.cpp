@@ -2,8 +2,8 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "own_stock/stock_store.h"
-#include "shell/language.h"
 
 namespace creasewright {
 namespace {

@@ -42,7 +42,7 @@ int litRows(Shown<List>& shown) {
     QMouseEvent move(QEvent::MouseMove, at, list.viewport()->mapToGlobal(at), Qt::NoButton,
                      Qt::NoButton, Qt::NoModifier);
     QApplication::sendEvent(list.viewport(), &move);
-    const Place wanted = row.siblingAtColumn(0).data(placeRole).value<Place>();
+    const Place wanted = row.siblingAtColumn(0).data(kPlaceRole).value<Place>();
     const Place& now = shown.session.selection().lit();
     EXPECT_TRUE(wanted.isEmpty() ? now.isEmpty() : now == wanted)
         << row.data().toString().toStdString();

@@ -21,7 +21,7 @@ SheetCamera camera() {
 }
 
 Ruler rulerAt(SheetSide border) {
-  const double t = rulerThickness;
+  const double t = kRulerThickness;
   const QRectF level(50, border == SheetSide::Top ? 24 : 450, 600, t);
   const QRectF upright(border == SheetSide::Left ? 24 : 650, 50, t, 400);
   const bool isLevel = border == SheetSide::Top || border == SheetSide::Bottom;
@@ -107,7 +107,7 @@ TEST(Ruler, InchesAreMarkedInSixteenths) {
 
 TEST(Ruler, ThePointerStandsAcrossTheRuler) {
   const std::set<int> found =
-      marksOf(SheetSide::Top, Unit::Millimetre, rulerThickness - 2, QPointF(333, 200));
+      marksOf(SheetSide::Top, Unit::Millimetre, kRulerThickness - 2, QPointF(333, 200));
   EXPECT_TRUE(near(found, 333));
   EXPECT_FALSE(near(found, 353));
 }

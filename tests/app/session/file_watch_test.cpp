@@ -14,7 +14,7 @@
 namespace creasewright {
 namespace {
 
-constexpr int patience = 5000;  // ms; what is waited for comes within a second
+constexpr int kPatience = 5000;  // ms; what is waited for comes within a second
 
 /// A design saved in a file of its own, watched.
 struct Watched {
@@ -48,7 +48,7 @@ TEST(FileWatch, EachChangeOfAnotherProgramIsNoticed) {
   for (const char* title : {"first", "second", "third"}) {
     file.told.clear();
     file.writeOutside(title);
-    ASSERT_TRUE(file.told.wait(patience)) << title;
+    ASSERT_TRUE(file.told.wait(kPatience)) << title;
     EXPECT_EQ(file.watch.state(), FileState::Changed);
     file.watch.accept();
     EXPECT_EQ(file.watch.state(), FileState::AsKnown);
@@ -58,13 +58,13 @@ TEST(FileWatch, EachChangeOfAnotherProgramIsNoticed) {
 TEST(FileWatch, ARemovedFileIsNoticedAndSoIsItsReturn) {
   Watched file;
   ASSERT_TRUE(QFile::remove(file.path));
-  ASSERT_TRUE(file.told.wait(patience));
+  ASSERT_TRUE(file.told.wait(kPatience));
   EXPECT_EQ(file.watch.state(), FileState::Gone);
   file.watch.accept();
   EXPECT_EQ(file.watch.state(), FileState::AsKnown);
   file.told.clear();
   file.writeOutside("back");
-  ASSERT_TRUE(file.told.wait(patience));
+  ASSERT_TRUE(file.told.wait(kPatience));
   EXPECT_EQ(file.watch.state(), FileState::Changed);
 }
 

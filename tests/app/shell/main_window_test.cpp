@@ -9,13 +9,13 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "commands/edits.h"
 #include "gallery/gallery_view.h"
 #include "panels/checks_panel.h"
 #include "panels/measures_panel.h"
 #include "scene/sheet_view.h"
 #include "shell/columns.h"
-#include "shell/language.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
@@ -74,7 +74,7 @@ TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
     MainWindow window;
     show(window, size.width(), size.height());
     EXPECT_EQ(window.size(), size);
-    EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::wideFrom);
+    EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::kWideFrom);
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
   }
 }

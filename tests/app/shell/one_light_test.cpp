@@ -193,9 +193,9 @@ TEST_F(OneLight, EveryRowOfEveryList) {
   for (QAbstractItemView* view : lists) {
     int places = 0;
     forEachRow(*view->model(), {}, [&](const QModelIndex& row) {
-      if (row.data(placeRole).value<Place>().isEmpty()) return;
+      if (row.data(kPlaceRole).value<Place>().isEmpty()) return;
       pointAt(*view, row);
-      ASSERT_EQ(lit(), row.data(placeRole).value<Place>());
+      ASSERT_EQ(lit(), row.data(kPlaceRole).value<Place>());
       const Shown now = shown();
       EXPECT_NE(now.sheet, nothing_.sheet) << row.data().toString().toStdString();
       EXPECT_TRUE(row.data(Qt::BackgroundRole).isValid()) << "and itself";
@@ -215,7 +215,7 @@ TEST_F(OneLight, AClickKeepsARowMovesTheFoldAndEscapeLetsItGo) {
   int flat = 0;
   int stages = 0;
   for (int row = 0; row < list.count(); ++row) {
-    const Place place = list.item(row)->data(placeRole).value<Place>();
+    const Place place = list.item(row)->data(kPlaceRole).value<Place>();
     if (place.isEmpty()) continue;
     list.scrollToItem(list.item(row));
     QTest::mouseClick(list.viewport(), Qt::LeftButton, {},

@@ -1,13 +1,14 @@
 #include <QCoreApplication>
+#include <QDir>
 #include <QFile>
 #include <QXmlStreamReader>
 #include <set>
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "bridge/problem_text.h"
 #include "bridge/style_text.h"
-#include "shell/language.h"
 
 namespace creasewright {
 namespace {
@@ -65,6 +66,28 @@ TEST(Translations, GermanSpeaksGermanAndWritesACommaInDecimals) {
             "„Laschenbreite“ ist 30,5 mm, möglich sind höchstens 12 mm. Auf 12 mm oder weniger "
             "ändern.");
   EXPECT_EQ(panel, "Wand vorn");
+}
+
+/// A language is named once: by its file, which says what the language calls itself.
+TEST(Translations, EveryLanguageIsOfferedByItsOwnName) {
+  loadResources();
+  std::set<QString> files;
+  for (const QString& file :
+       QDir(CREASEWRIGHT_SOURCE_DIR "/translations").entryList({"creasewright_*.ts"})) {
+    files.insert(file.mid(13).chopped(3));
+  }
+  std::set<QString> offered;
+  std::set<QString> names;
+  for (const Language& language : languages()) {
+    offered.insert(language.code);
+    names.insert(language.ownName);
+  }
+  EXPECT_EQ(offered, files);
+  EXPECT_EQ(names.size(), files.size()) << "a language without a name of its own";
+  ASSERT_GE(languages().size(), 2U);
+  EXPECT_EQ(languages()[0].code, QStringLiteral("en"));
+  EXPECT_EQ(languages()[0].ownName, QStringLiteral("English"));
+  EXPECT_TRUE(names.contains(QStringLiteral("Deutsch")));
 }
 
 TEST(Translations, EnglishCountsPages) {

@@ -4,12 +4,12 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "core/laws/random_design.h"
 #include "folding/motion/needed_bends.h"
 #include "guide/make_guide.h"
 #include "pages/guide_figure.h"
 #include "papers/guide/guide_words.h"
-#include "shell/language.h"
 #include "styles/registry.h"
 
 namespace creasewright {

@@ -8,6 +8,7 @@
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "core/laws/random_design.h"
@@ -16,7 +17,6 @@
 #include "guide/make_guide.h"
 #include "net/whole_panels.h"
 #include "papers/guide/guide_words.h"
-#include "shell/language.h"
 
 // The worded steps hold every score, cut, join, fold and strip of the plans. The sentences are read
 // back here and compared with the plans themselves, by code that words nothing.

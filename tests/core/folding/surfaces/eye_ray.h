@@ -22,16 +22,16 @@ inline bool inRing(Point p, const Polygon& ring) {
 
 /// Where an eye ray meets a panel: its nearness to the eye, or -infinity when it passes by.
 inline double hit(const Panel& panel, const Transform& place, const Camera& eye, Point seen) {
-  constexpr double never = -std::numeric_limits<double>::infinity();
+  constexpr double kNever = -std::numeric_limits<double>::infinity();
   const Point3 start = eye.right * seen.x + eye.up * seen.y;
   const Point3 normal = place.normal();
   const double facing = dot(normal, eye.towardsEye);
-  if (std::abs(facing) < 1e-9) return never;
+  if (std::abs(facing) < 1e-9) return kNever;
   const double nearness = dot(normal, place.apply(Point{0, 0}) - start) / facing;
   const Point3 local = place.inverse().apply(start + eye.towardsEye * nearness);
-  if (!inRing({local.x, local.y}, panel.outline)) return never;
+  if (!inRing({local.x, local.y}, panel.outline)) return kNever;
   for (const Polygon& opening : panel.openings)
-    if (inRing({local.x, local.y}, opening)) return never;
+    if (inRing({local.x, local.y}, opening)) return kNever;
   return nearness;
 }
 

@@ -27,26 +27,26 @@ int paintedAt(const FoldPicture& picture, Point p) {
 /// pixels that have another panel within one pixel. Returns the number of pixels compared.
 int expectPaintedLikeSeen(const Net& net, const Pose& placed, const View& view,
                           const std::string& name) {
-  constexpr int raster = 60;
+  constexpr int kRaster = 60;
   const FoldPicture picture = drawFolded(net, placed, view, kUp);
   const Camera eye = camera(view, kUp);
   const Bounds box = picture.extent;
-  const Point pixel{box.width() / raster, box.height() / raster};
+  const Point pixel{box.width() / kRaster, box.height() / kRaster};
   const auto at = [&](int x, int y) {
     return Point{box.low.x + (x + 0.4371) * pixel.x, box.low.y + (y + 0.5719) * pixel.y};
   };
   std::vector<int> seen;
-  for (int y = 0; y < raster; ++y)
-    for (int x = 0; x < raster; ++x)
+  for (int y = 0; y < kRaster; ++y)
+    for (int x = 0; x < kRaster; ++x)
       seen.push_back(testing::nearestPanel(net, placed, eye, at(x, y)));
   int compared = 0;
   int wrong = 0;
-  for (int y = 1; y + 1 < raster; ++y) {
-    for (int x = 1; x + 1 < raster; ++x) {
-      const int panel = seen[y * raster + x];
+  for (int y = 1; y + 1 < kRaster; ++y) {
+    for (int x = 1; x + 1 < kRaster; ++x) {
+      const int panel = seen[y * kRaster + x];
       bool steady = panel != kNone;
       for (int near = 0; near < 9; ++near)
-        steady = steady && seen[(y + near / 3 - 1) * raster + x + near % 3 - 1] == panel;
+        steady = steady && seen[(y + near / 3 - 1) * kRaster + x + near % 3 - 1] == panel;
       if (!steady) continue;
       ++compared;
       if (paintedAt(picture, at(x, y)) != panel) ++wrong;

@@ -17,7 +17,7 @@ const Point3 kUp{0, 0, 1};
 /// `margin` mm of the ray or a panel within `margin` of the point, where the answer could turn.
 std::optional<bool> inView(const Net& net, const Pose& placed, const Camera& eye, Point3 point,
                            const SpaceEdge& edge) {
-  constexpr double margin = 0.02;
+  constexpr double kMargin = 0.02;
   const Point seen = eye.project(point);
   const double own = eye.nearness(point);
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
@@ -25,7 +25,7 @@ std::optional<bool> inView(const Net& net, const Pose& placed, const Camera& eye
     if (edge.plates[0] == index || edge.plates[1] == index) continue;
     const double here = testing::hit(net.panels[i], placed[i], eye, seen);
     for (const Point aside :
-         {Point{margin, 0}, Point{-margin, 0}, Point{0, margin}, Point{0, -margin}}) {
+         {Point{kMargin, 0}, Point{-kMargin, 0}, Point{0, kMargin}, Point{0, -kMargin}}) {
       const double there = testing::hit(net.panels[i], placed[i], eye, seen + aside);
       if (std::isinf(there) != std::isinf(here)) return std::nullopt;
     }

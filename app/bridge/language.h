@@ -1,11 +1,22 @@
 #pragma once
 
 #include <QString>
+#include <vector>
 
 namespace creasewright {
 
 /// Makes icons, style sheet and translations that are linked into the program known to Qt.
 void loadResources();
+
+/// A language that the program speaks.
+struct Language {
+  QString code;     ///< `de`
+  QString ownName;  ///< `Deutsch`
+};
+
+/// All of them: those translated in translations/ (app/CMakeLists.txt lists the files), English
+/// first. Needs loadResources().
+std::vector<Language> languages();
 
 /// Speaks `language` (`de`, `en`); empty follows the system. Texts of Qt's own follow along.
 void useLanguage(const QString& language);

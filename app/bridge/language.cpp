@@ -1,9 +1,11 @@
-#include "shell/language.h"
+#include "bridge/language.h"
 
 #include <QCoreApplication>
+#include <QDir>
 #include <QLibraryInfo>
 #include <QLocale>
 #include <QTranslator>
+#include <algorithm>
 #include <memory>
 #include <vector>
 
@@ -26,6 +28,18 @@ void install(const QLocale& locale, const QString& name, const QString& folder) 
   }
 }
 
+const QString translationsFolder = QStringLiteral(":/translations");
+
+/// What a language calls itself, as its own file says.
+QString ownName(const QString& code) {
+  constexpr const char* kEnglish[] = QT_TRANSLATE_NOOP3("languages", "English", "its own name");
+  QTranslator words;
+  const QString own = words.load(QStringLiteral("creasewright_") + code, translationsFolder)
+                          ? words.translate("languages", kEnglish[0], kEnglish[1])
+                          : QString();
+  return own.isEmpty() ? QLatin1String(kEnglish[0]) : own;
+}
+
 }  // namespace
 
 void loadResources() { initResources(); }
@@ -40,7 +54,18 @@ void useLanguage(const QString& language) {
   // With no language set the words are English, and need English plurals.
   const QLocale locale = chosen.language() == QLocale::C ? QLocale(QLocale::English) : chosen;
   install(locale, QStringLiteral("qtbase"), QLibraryInfo::path(QLibraryInfo::TranslationsPath));
-  install(locale, QStringLiteral("creasewright"), QStringLiteral(":/translations"));
+  install(locale, QStringLiteral("creasewright"), translationsFolder);
+}
+
+std::vector<Language> languages() {
+  std::vector<Language> all;
+  for (const QString& file : QDir(translationsFolder).entryList({"creasewright_*.qm"})) {
+    const QString code = file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
+    all.push_back({code, ownName(code)});
+  }
+  std::ranges::stable_partition(
+      all, [](const Language& one) { return one.code == QLatin1String("en"); });
+  return all;
 }
 
 }  // namespace creasewright

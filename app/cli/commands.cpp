@@ -1,0 +1,20 @@
+#include "cli/commands.h"
+
+#include "cli/cards_command.h"
+#include "cli/check_command.h"
+#include "cli/export_command.h"
+#include "cli/guide_command.h"
+#include "cli/kit_command.h"
+#include "cli/new_command.h"
+#include "cli/styles_command.h"
+
+namespace creasewright {
+
+const std::vector<Command>& commands() {
+  static const std::vector<Command> all{stylesCommand(), extrasCommand(), cardsCommand(),
+                                        newCommand(),    checkCommand(),  exportCommand(),
+                                        guideCommand(),  kitCommand()};
+  return all;
+}
+
+}  // namespace creasewright
