@@ -2864,6 +2864,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Measure it exactly, %1: no mark of the trimmer stands there.</source>
         <translation>Genau messen, %1: Dort steht keine Marke des Papierschneiders.</translation>
     </message>
+    <message>
+        <source>Double-sided tape, %1: %2 in all</source>
+        <translation>Doppelseitiges Klebeband, %1: insgesamt %2</translation>
+    </message>
+    <message>
+        <source>Parts to cut</source>
+        <translation>Zuschnitte</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -3490,14 +3498,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>%1: %2</translation>
     </message>
     <message>
-        <source>adhesive on the inside, which is up</source>
-        <translation>Klebstoff auf der Innenseite, die oben liegt</translation>
-    </message>
-    <message>
-        <source>adhesive on the outside, which is up</source>
-        <translation>Klebstoff auf der Außenseite, die oben liegt</translation>
-    </message>
-    <message>
         <source>already on the other face</source>
         <translation>schon auf der anderen Seite</translation>
     </message>
@@ -3548,6 +3548,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Trace the %1 curves from the template with a stylus.</source>
         <translation>Die %1 gebogenen Linien mit dem Prägestift von der Vorlage durchzeichnen.</translation>
+    </message>
+    <message>
+        <source>adhesive, inside up</source>
+        <translation>Klebstoff, Innenseite oben</translation>
+    </message>
+    <message>
+        <source>adhesive, outside up</source>
+        <translation>Klebstoff, Außenseite oben</translation>
     </message>
 </context>
 <context>

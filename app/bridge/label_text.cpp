@@ -37,8 +37,8 @@ const char* sourceText(std::string_view code) {
       {"legend-cut-mark", QT_TRANSLATE_NOOP("labels", "mark only, guides a cut")},
       {"legend-glue-behind", QT_TRANSLATE_NOOP("labels", "glue on the other face")},
       {"legend-glue", QT_TRANSLATE_NOOP("labels", "glue here")},
-      {"glue-inside", QT_TRANSLATE_NOOP("labels", "adhesive on the inside, which is up")},
-      {"glue-outside", QT_TRANSLATE_NOOP("labels", "adhesive on the outside, which is up")},
+      {"glue-inside", QT_TRANSLATE_NOOP("labels", "adhesive, inside up")},
+      {"glue-outside", QT_TRANSLATE_NOOP("labels", "adhesive, outside up")},
       {"glue-behind", QT_TRANSLATE_NOOP("labels", "already on the other face")},
       {"legend-waste", QT_TRANSLATE_NOOP("labels", "cut away")},
       {"score-heading", QT_TRANSLATE_NOOP("labels", "Score settings")},
@@ -116,6 +116,9 @@ QString valueText(const ProblemValue& value, Unit unit) {
 QString labelText(const Label& label, Unit unit) {
   if (label.code.empty()) {
     return text(label.literal);
+  }
+  if (label.code == "reading") {  // a length on a map, whose sheet says the unit
+    return lengthText(std::get<Length>(label.values.at(0)), unit, false);
   }
   const char* source = sourceText(label.code);
   if (source == nullptr) {

@@ -56,7 +56,7 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
     return;
   }
   const QColor fill = item.role == Role::Face ? toColor(faceColour(item.light, item.inside))
-                                              : toColor(roleStyle(item.role).colour);
+                                              : toColor(styleOf(item).colour);
   const QPainterPath path = outline(item);
   painter.fillPath(path, fill);
   if (item.role == Role::Face) {
@@ -71,6 +71,7 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording) 
   }
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(kFontPixels);
+  font.setBold(item.bold);
   font.setHintingPreference(QFont::PreferNoHinting);
   const QString words = text(wording(item.label));
   const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
@@ -83,7 +84,7 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording) 
   const double size = item.height / kFontPixels;
   painter.scale(size, -size);
   painter.setFont(font);
-  painter.setPen(toColor(roleStyle(item.role).colour));
+  painter.setPen(toColor(textColour(item)));
   painter.drawText(QPointF(shift, 0), words);
   painter.restore();
 }

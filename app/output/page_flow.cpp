@@ -3,32 +3,44 @@
 #include <algorithm>
 
 #include "drawing/arrange.h"
+#include "drawing/type_width.h"
 #include "pages/text_lines.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr double kMargin = 15;  // mm
-constexpr double kFoot = 8;     // mm for the page's number
-constexpr double kLead = 1.4;   // line pitch by type size
-constexpr double kIndent = 4;   // mm of a list, at least
+constexpr double kFoot = 7;    // mm for the page's number
+constexpr double kIndent = 4;  // mm of a list, at least
 
 }  // namespace
 
-void TextBlock::add(const QString& words, double type, double indent) {
-  for (const std::string& line : wrapped(words.toStdString(), width_ - indent, type)) {
-    down_ += type * kLead;
-    lines_.push_back({Role::Legend, Label::plain(line), {indent, -down_}, type, Anchor::Left, 0});
+void TextBlock::put(const QString& words, const TypeStyle& type, double at, double down) {
+  lines_.push_back({.role = Role::Legend,
+                    .label = Label::plain(words.toStdString()),
+                    .at = {at, -down},
+                    .height = type.height,
+                    .bold = type.bold,
+                    .like = type.like});
+}
+
+void TextBlock::add(const QString& words, const TypeStyle& type, double indent) {
+  const auto measure = [&type](const std::string& line) {
+    return typeWidth(line, type.height, type.bold);
+  };
+  for (const std::string& line : wrapped(words.toStdString(), width_ - indent, measure)) {
+    down_ += type.height * type.lead;
+    put(QString::fromStdString(line), type, indent, down_);
   }
 }
 
-void TextBlock::addList(const QStringList& lines, const QString& mark, double type) {
+void TextBlock::addList(const QStringList& lines, const QString& mark, const TypeStyle& type) {
+  const double indent =
+      std::max(kIndent, typeWidth(mark.toStdString(), type.height, type.bold) + 1);
   for (const QString& line : lines) {
-    const double at = down_ + type * kLead;
-    add(line, type, std::max(kIndent, textWidth(mark.toStdString(), type) + 1));
-    lines_.push_back(
-        {Role::Legend, Label::plain(mark.toStdString()), {0, -at}, type, Anchor::Left, 0});
+    const double at = down_ + type.height * type.lead;
+    add(line, type, indent);
+    put(mark, type, 0, at);
   }
 }
 
@@ -37,23 +49,33 @@ Drawing TextBlock::take() const {
   return moved(std::move(out), {0, down_ + 1});
 }
 
-PageFlow::PageFlow(const Paper& paper) : width_(paper.width.mm()), height_(paper.height.mm()) {
+PageFlow::PageFlow(const Paper& paper, double margin)
+    : width_(paper.width.mm()), height_(paper.height.mm()), margin_(margin) {
   newPage();
 }
 
-double PageFlow::columnWidth() const { return width_ - 2 * kMargin; }
-double PageFlow::columnHeight() const { return height_ - 2 * kMargin - kFoot; }
+double PageFlow::columnWidth() const { return width_ - 2 * margin_; }
+double PageFlow::columnHeight() const { return height_ - 2 * margin_ - kFoot; }
 
 void PageFlow::newPage() {
   pages_.push_back({width_, height_, {}, {}});
-  free_ = height_ - kMargin;
+  free_ = height_ - margin_;
+}
+
+bool PageFlow::empty() const { return free_ >= height_ - margin_; }
+
+void PageFlow::startPage() {
+  if (!empty()) {
+    newPage();
+  }
 }
 
 void PageFlow::put(const Drawing& block) {
-  if (free_ - block.height < kMargin + kFoot && free_ < height_ - kMargin) {
-    newPage();
+  constexpr double kRounding = 1e-6;
+  if (free_ - block.height < margin_ + kFoot - kRounding) {
+    startPage();
   }
-  append(pages_.back(), moved(block, {kMargin, free_ - block.height}));
+  append(pages_.back(), moved(block, {margin_, free_ - block.height}));
   free_ -= block.height + kBlockGap;
 }
 
@@ -61,12 +83,12 @@ std::vector<Drawing> PageFlow::take(const QString& title) {
   const std::string words = shortened(title.toStdString(), columnWidth() - 40, kBodyType);
   for (std::size_t i = 0; i < pages_.size(); ++i) {
     pages_[i].texts.push_back(
-        {Role::Legend, Label::plain(words), {kMargin, kMargin}, kBodyType, Anchor::Left, 0});
+        {Role::Legend, Label::plain(words), {margin_, margin_}, kBodyType, Anchor::Left, 0});
     const Label number{"page-of",
                        {static_cast<std::int64_t>(i + 1), static_cast<std::int64_t>(pages_.size())},
                        {}};
     pages_[i].texts.push_back(
-        {Role::Legend, number, {width_ - kMargin, kMargin}, kBodyType, Anchor::Right, 0});
+        {Role::Legend, number, {width_ - margin_, margin_}, kBodyType, Anchor::Right, 0});
   }
   return std::move(pages_);
 }

@@ -2,6 +2,7 @@
 
 #include <QString>
 #include <QStringList>
+#include <optional>
 #include <vector>
 
 #include "drawing/drawing.h"
@@ -15,17 +16,36 @@ inline constexpr double kHeadingType = 4.4;
 inline constexpr double kBodyType = 3.2;
 inline constexpr double kBlockGap = 6;  ///< between blocks, and between a figure and its text
 
-/// Text running down from the top of a block of its own, broken to a width in mm.
+/// How words look: type size in mm, and in the colour of a role.
+struct TypeStyle {
+  double height = kBodyType;
+  bool bold = false;
+  double lead = 1.4;  ///< line pitch by type size
+  std::optional<Role> like = std::nullopt;
+};
+
+/// Text running down from the top of a block of its own, broken to a width in mm as the painter
+/// will set it.
 class TextBlock {
  public:
   explicit TextBlock(double width) : width_(width) {}
 
-  void add(const QString& words, double type, double indent = 0);
-  void addList(const QStringList& lines, const QString& mark, double type);
+  void add(const QString& words, const TypeStyle& type, double indent = 0);
+  void add(const QString& words, double height, double indent = 0) {
+    add(words, TypeStyle{height}, indent);
+  }
+  void addList(const QStringList& lines, const QString& mark, const TypeStyle& type);
+  void addList(const QStringList& lines, const QString& mark, double height) {
+    addList(lines, mark, TypeStyle{height});
+  }
+  /// Words at the left of the last line.
+  void beside(const QString& words, const TypeStyle& type) { put(words, type, 0, down_); }
   void space(double mm) { down_ += mm; }
   [[nodiscard]] Drawing take() const;
 
  private:
+  void put(const QString& words, const TypeStyle& type, double at, double down);
+
   double width_;
   double down_ = 0;
   std::vector<TextItem> lines_;
@@ -34,19 +54,24 @@ class TextBlock {
 /// Blocks one below the other on as many upright pages as they need; a block is never split.
 class PageFlow {
  public:
-  explicit PageFlow(const Paper& paper);
+  /// `margin` mm stay free on all sides; the last line above the lower one is the foot.
+  explicit PageFlow(const Paper& paper, double margin = 15);
 
   [[nodiscard]] double columnWidth() const;
   [[nodiscard]] double columnHeight() const;
   void put(const Drawing& block);
+  /// What comes next stands on a new page, unless this one is still empty.
+  void startPage();
   /// All pages, each with `title` and its number at the foot.
   std::vector<Drawing> take(const QString& title);
 
  private:
   void newPage();
+  [[nodiscard]] bool empty() const;
 
   double width_;
   double height_;
+  double margin_;
   double free_ = 0;  // everything below it is free
   std::vector<Drawing> pages_;
 };

@@ -59,6 +59,10 @@ struct TextItem {
   double height = 3;  ///< type size in mm
   Anchor anchor = Anchor::Left;
   double turnDegrees = 0;  ///< counter-clockwise
+  bool bold = false;
+  bool reversed = false;  ///< in white, on a filled ground
+  /// In the colour of this role, though it is none of its kind.
+  std::optional<Role> like = std::nullopt;
 };
 
 /// A vector picture in millimetres, x right, y up, from (0, 0) to (width, height): the one source

@@ -81,6 +81,11 @@ const RoleStyle& roleStyle(Role role) {
 
 const RoleStyle& styleOf(const PathItem& item) { return roleStyle(item.like.value_or(item.role)); }
 
+Colour textColour(const TextItem& text) {
+  if (text.reversed) return {0xFF, 0xFF, 0xFF};
+  return roleStyle(text.like.value_or(text.role)).colour;
+}
+
 std::span<const Role> paintOrder() {
   static constexpr std::array kOrder{
       Role::Sheet,     Role::Face,        Role::Edge,   Role::Waste,    Role::Glue,

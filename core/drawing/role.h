@@ -33,6 +33,9 @@ const RoleStyle& roleStyle(Role role);
 /// How an item is drawn: as its role, or like another one. Its layer is always its role's.
 const RoleStyle& styleOf(const PathItem& item);
 
+/// White, or the colour of the text's role or of the one it is like.
+Colour textColour(const TextItem& text);
+
 /// Every role in the order in which layers are painted, lowest first.
 std::span<const Role> paintOrder();
 

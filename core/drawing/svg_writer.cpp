@@ -86,8 +86,8 @@ class SvgText {
     }
     out_ += '"';
     if (item.filled) {
-      const Colour fill = item.role == Role::Face ? faceColour(item.light, item.inside)
-                                                  : roleStyle(item.role).colour;
+      const Colour fill =
+          item.role == Role::Face ? faceColour(item.light, item.inside) : styleOf(item).colour;
       const std::string colour = hexColour(fill);
       out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
       // Neighbouring facets share an edge: a stroke of the same colour closes the seam between
@@ -108,7 +108,8 @@ class SvgText {
     out_ += "<text x=\"" + x + "\" y=\"" + y + "\" font-family=\"sans-serif\" font-size=\"" +
             numberText(item.height) + "\" text-anchor=\"" +
             std::string(kAnchors[static_cast<std::size_t>(item.anchor)]) + "\" fill=\"" +
-            hexColour(roleStyle(item.role).colour) + "\" stroke=\"none\"";
+            hexColour(textColour(item)) + "\" stroke=\"none\"";
+    if (item.bold) out_ += " font-weight=\"bold\"";
     if (item.turnDegrees != 0) {
       out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";
     }

@@ -7,14 +7,18 @@
 #include "drawing/hatching.h"
 #include "drawing/spread.h"
 #include "making/cut_plan.h"
+#include "pages/number_mark.h"
 
 namespace creasewright {
 namespace {
 
 constexpr double kType = 2.8;        // mm
 constexpr double kReadingRoom = 20;  // mm beside the sheet for readings
+constexpr double kSizeRoom = 9;      // mm beside the sheet for its own measure
 constexpr double kLegendRow = 5;     // mm
+constexpr double kLegendWidth = 56;  // mm, for its words
 constexpr double kTick = 3;          // mm from the sheet to a reading
+constexpr double kMark = 2.3;        // mm, radius of a step's number
 
 bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
 bool far(SheetSide side) { return side == SheetSide::Right || side == SheetSide::Top; }
@@ -26,17 +30,37 @@ class SheetFigure {
  public:
   SheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room)
       : piece_(piece), step_(step) {
-    const bool measured = step.figure.settings || step.code == StepCode::TrimBlank;
-    const double beside = measured ? kReadingRoom : 2;
-    scale_ = std::min((room.width - 2 * beside) / piece.flat.width,
-                      (room.height - 2 * beside) / piece.flat.height);
+    // The sheet's own measures stand at two sides only.
+    const bool trim = step.code == StepCode::TrimBlank;
+    const double near = step.figure.settings ? kReadingRoom : trim ? kSizeRoom : 2;
+    const double away = trim ? 2 : near;
     const double below =
         step.figure.adhesive ? kLegendRow * (step.figure.behind.empty() ? 1 : 2) : 0;
-    if (below > 0)
-      scale_ = std::min(scale_, (room.height - 2 * beside - below) / piece.flat.height);
-    origin_ = {beside, beside + below};
-    out_.width = piece.flat.width * scale_ + 2 * beside;
-    out_.height = piece.flat.height * scale_ + 2 * beside + below;
+    scale_ = std::min((room.width - near - away) / piece.flat.width,
+                      (room.height - near - away - below) / piece.flat.height);
+    origin_ = {near, near + below};
+    out_.width = piece.flat.width * scale_ + near + away;
+    out_.height = piece.flat.height * scale_ + near + away + below;
+    if (below > 0 && out_.width < std::min(kLegendWidth, room.width)) {
+      origin_.x += (std::min(kLegendWidth, room.width) - out_.width) / 2;
+      out_.width = std::min(kLegendWidth, room.width);
+    }
+  }
+
+  /// Marks groups of cuts with their numbers.
+  void number(const std::vector<std::vector<Cut>>& groups, int first) {
+    std::vector<Segment> busy;
+    for (const std::vector<Cut>& group : groups)
+      for (const Segment& stroke : strokesOf(group)) busy.push_back(stroke);
+    for (const WastePiece& waste : piece_.waste) {
+      const Point letter = inside(at(waste.area.outer));
+      if (step_.figure.wasteHatched) busy.push_back({letter, letter});
+    }
+    for (const std::vector<Cut>& group : groups) {
+      const Point spot = spotBeside(strokesOf(group), busy);
+      busy.push_back({spot, spot});
+      numbers_.emplace_back(first++, spot);
+    }
   }
 
   Drawing draw() {
@@ -57,6 +81,7 @@ class SheetFigure {
     if (step_.figure.adhesive) glueLegend();
     if (step_.code == StepCode::TrimBlank) size();
     readings();
+    for (const auto& [number, spot] : numbers_) addNumberMark(out_, number, spot, kMark);
     return std::move(out_);
   }
 
@@ -115,12 +140,18 @@ class SheetFigure {
       std::vector<Polygon> rings{at(waste.area.outer)};
       for (const Polygon& hole : waste.area.holes) rings.push_back(at(hole));
       hatched(Role::Waste, rings, 1.6, -45);
-      const Bounds box = bounds(rings[0]);
-      const double high = std::min(kType, box.height() * 0.8);
-      if (high < 1.5 || box.width() < 1.5) continue;
+      const double high = letterHeight(rings[0]);
+      if (high <= 0) continue;
       const Point middle = inside(rings[0]);
       text(middle - Point{0, high * 0.35}, Label::plain(waste.letter), high, Anchor::Centre);
     }
+  }
+
+  /// Of the letter on a piece of waste; none on a very small one.
+  static double letterHeight(const Polygon& ring) {
+    const Bounds box = bounds(ring);
+    const double high = std::min(kType, box.height() * 0.8);
+    return high < 1.5 || box.width() < 1.5 ? 0 : high;
   }
 
   /// The middle of the widest level cut through the middle of a ring.
@@ -181,6 +212,50 @@ class SheetFigure {
       line(Role::Cut, cut.line);
       for (const CutRepeat repeat : cut.repeats) line(Role::Cut, repeated(cut.line, repeat, w, h));
     }
+  }
+
+  /// All straight parts of cuts and their repeats, on the page.
+  [[nodiscard]] std::vector<Segment> strokesOf(const std::vector<Cut>& cuts) const {
+    std::vector<Segment> strokes;
+    const auto add = [&](const Polyline& points) {
+      for (std::size_t i = 0; i + 1 < points.size(); ++i)
+        strokes.push_back({at(points[i]), at(points[i + 1])});
+    };
+    for (const Cut& cut : cuts) {
+      add(cut.line);
+      for (const CutRepeat repeat : cut.repeats)
+        add(repeated(cut.line, repeat, piece_.flat.width, piece_.flat.height));
+    }
+    return strokes;
+  }
+
+  /// Room for a mark on the sheet beside one of `strokes`, as clear of all that is `busy` as a
+  /// mark needs.
+  [[nodiscard]] Point spotBeside(const std::vector<Segment>& strokes,
+                                 const std::vector<Segment>& busy) const {
+    constexpr double kBeside = kMark + 0.7;
+    Point best = strokes.empty() ? origin_ : (strokes[0].a + strokes[0].b) / 2;
+    double widest = -1;
+    for (const Segment& stroke : strokes) {
+      if (distance(stroke.a, stroke.b) < 1e-6) continue;
+      const Point across = turnLeft(unit(stroke.b - stroke.a)) * kBeside;
+      for (const double share : {0.5, 0.3, 0.7})
+        for (const Point spot : {stroke.a + (stroke.b - stroke.a) * share + across,
+                                 stroke.a + (stroke.b - stroke.a) * share - across}) {
+          if (spot.x < kMark || spot.y < kMark || spot.x > out_.width - kMark ||
+              spot.y > out_.height - kMark)
+            continue;
+          double room = 1e9;
+          for (const Segment& other : busy)
+            room =
+                std::min(room, distanceToSegment(spot, other) - (other.a == other.b ? kMark : 0));
+          if (std::min(room, kBeside) > widest + 1e-3) {
+            widest = std::min(room, kBeside);
+            best = spot;
+          }
+        }
+    }
+    return best;
   }
 
   void glue(const Polygon& area) {
@@ -282,12 +357,29 @@ class SheetFigure {
   Point origin_;
   Drawing out_;
   std::array<std::vector<Mark>, 4> labels_;
+  std::vector<std::pair<int, Point>> numbers_;
 };
 
 }  // namespace
 
 Drawing sheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room) {
   return SheetFigure(piece, step, room).draw();
+}
+
+Drawing cutMap(const BuiltPiece& piece, const std::vector<const Step*>& steps, int firstNumber,
+               const FigureRoom& room) {
+  Step all = *steps.front();
+  all.cuts.clear();
+  for (const Step* step : steps) {
+    all.cuts.insert(all.cuts.end(), step->cuts.begin(), step->cuts.end());
+    all.waste.insert(all.waste.end(), step->waste.begin(), step->waste.end());
+    all.figure.wasteHatched = all.figure.wasteHatched || step->figure.wasteHatched;
+  }
+  SheetFigure figure(piece, all, room);
+  std::vector<std::vector<Cut>> groups;
+  for (const Step* step : steps) groups.push_back(step->cuts);
+  figure.number(groups, firstNumber);
+  return figure.draw();
 }
 
 }  // namespace creasewright

@@ -1,83 +1,325 @@
 #include "papers/guide/guide_pages.h"
 
+#include <algorithm>
+#include <array>
+#include <map>
+#include <span>
+#include <utility>
+
+#include "bridge/label_text.h"
 #include "drawing/arrange.h"
 #include "guide/make_guide.h"
 #include "output/page_flow.h"
+#include "output/page_grid.h"
 #include "pages/guide_figure.h"
+#include "pages/score_map.h"
+#include "pages/sheet_figure.h"
+#include "papers/guide/guide_cells.h"
+#include "papers/guide/recipe_card.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr FigureRoom kFigure{76, 62};
+constexpr double kMapWidth = 122;  // mm, a map with its readings
+constexpr std::array kScoreMapHeights{118.0, 100.0, 84.0};
+constexpr std::array kCutMapHeights{92.0, 76.0};
+constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all words below
+constexpr std::size_t kMostColumns = 3;
+constexpr double kBesideHeight = 44;  // mm, of the picture of a step that has a row of its own
+/// Heights of pictures by CellWidth.
+constexpr std::array kBoxes{42.0, 42.0, 50.0, 50.0};
+constexpr double kMargin = 12;         // mm, of a page
+constexpr double kBesideLeast = 40;    // mm, and at most:
+constexpr double kBesideWidth = 64;    // mm, of the picture of a step that has a row of its own
+constexpr double kWidestPicture = 92;  // mm, in a cell
+constexpr double kUnderPicture = 3;    // mm
+constexpr double kRule = 3;            // mm above each block
+constexpr double kStepGap = 3.5;       // mm between steps that share a map
 
-Drawing headBlock(const GuideWords& words, const BuiltDesign& built, double width) {
-  TextBlock title(width);
-  title.add(words.title, kTitleType);
-  title.space(2);
-  TextBlock facts(width - kFigure.width - kBlockGap);
-  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
-    if (!fact.isEmpty()) {
-      facts.add(fact, kBodyType * 1.1);
+enum class MapKind { None, Scores, Cuts };
+
+MapKind kindOf(const Step& step) {
+  switch (step.code) {
+    case StepCode::TrimBlank:
+    case StepCode::ScoreSides:
+    case StepCode::ShortScores:
+    case StepCode::ScoreFreely:
+    case StepCode::FoldAndBurnish:
+      return MapKind::Scores;
+    case StepCode::CutOpenings:
+    case StepCode::CutSlits:
+    case StepCode::CutWaste:
+    case StepCode::CutMitres:
+    case StepCode::CutTapers:
+    case StepCode::CutNotches:
+    case StepCode::CutCurves:
+      return MapKind::Cuts;
+    case StepCode::ApplyAdhesive:
+    case StepCode::FoldStage:
+    case StepCode::GluePieces:
+    case StepCode::PutTogether:
+    case StepCode::PutIn:
+    case StepCode::AddExtra:
+      break;
+  }
+  return MapKind::None;
+}
+
+/// Steps that stand together: those of one map, or a single one.
+struct Part {
+  std::size_t first = 0;
+  std::size_t count = 1;
+  MapKind map = MapKind::None;
+};
+
+bool anyScores(const std::vector<Step>& steps, std::size_t from, std::size_t to) {
+  for (std::size_t i = from; i < to; ++i) {
+    if (!steps[i].settings.empty() || !steps[i].freeScores.empty()) {
+      return true;
     }
   }
-  facts.space(3);
-  facts.add(suppliesHeading(), kHeadingType);
-  facts.addList(words.supplies, QStringLiteral("•"), kBodyType);
-  facts.space(3);
-  facts.add(toolsHeading(), kHeadingType);
-  facts.addList(words.tools, QStringLiteral("•"), kBodyType);
-  const Drawing below =
-      beside(finishedFigure(built, {kFigure.width, 80}), facts.take(), kFigure.width + kBlockGap);
-  const Drawing top = title.take();
-  Drawing out{width, top.height + below.height + 2, {}, {}};
-  append(out, moved(top, {0, below.height + 2}));
-  append(out, below);
-  return out;
+  return false;
 }
 
-Drawing cautionBlock(const GuideWords& words, double width) {
-  TextBlock block(width);
-  block.add(cautionsHeading(), kHeadingType);
-  block.addList(words.cautions, QStringLiteral("!"), kBodyType);
-  return block.take();
-}
-
-Drawing stepText(int number, const StepWords& words, double width) {
-  TextBlock text(width);
-  text.add(QStringLiteral("%1  %2").arg(number).arg(words.title), kHeadingType);
-  text.space(1.5);
-  for (const QString& sentence : words.sentences) {
-    text.add(sentence, kBodyType);
-    text.space(1);
+std::vector<Part> partsOf(const Guide& guide) {
+  std::vector<Part> parts;
+  const std::vector<Step>& steps = guide.steps;
+  for (std::size_t i = 0; i < steps.size();) {
+    const MapKind kind = kindOf(steps[i]);
+    std::size_t end = i + 1;
+    while (kind != MapKind::None && end < steps.size() && kindOf(steps[end]) == kind &&
+           steps[end].piece == steps[i].piece && steps[end].code != StepCode::TrimBlank) {
+      ++end;
+    }
+    if (kind == MapKind::Scores && !anyScores(steps, i, end)) {
+      end = i + 1;
+    }
+    parts.push_back({i, end - i, end - i > 1 ? kind : MapKind::None});
+    i = end;
   }
-  text.addList(words.checks, QStringLiteral("✓"), kBodyType);
-  return text.take();
+  return parts;
 }
 
-/// The figure left, the words right.
-Drawing stepBlock(int number, const StepWords& words, const Drawing& figure, const PageFlow& flow) {
-  const double width = flow.columnWidth();
-  Drawing text = stepText(number, words, width - kFigure.width - kBlockGap);
-  if (text.height > flow.columnHeight() - 4) {
-    text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
+class GuidePages {
+ public:
+  GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper)
+      : built_(built),
+        guide_(makeGuide(built)),
+        words_(wordGuide(guide_, built, units)),
+        wording_(wordingIn(firstUnit(units))),
+        parts_(partsOf(guide_)),
+        flow_(paper, kMargin) {}
+
+  std::vector<Drawing> write() {
+    const std::array heads{fitted(recipeCard(words_, built_, flow_.columnWidth(), false)),
+                           fitted(recipeCard(words_, built_, flow_.columnWidth(), true))};
+    std::vector<GridItem> items{{{heads[0].height, heads[1].height}, {}}};
+    for (const Part& part : parts_) {
+      items.push_back(measured(part));
+    }
+    for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
+      if (row.newPage) {
+        flow_.startPage();
+      }
+      const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
+      flow_.put(row.first == 0 ? heads.at(row.form) : ruled(drawn(row, heights)));
+    }
+    return flow_.take(words_.title);
   }
-  return ruledAbove(beside(figure, text, kFigure.width + kBlockGap), width);
-}
+
+ private:
+  [[nodiscard]] double column(std::size_t columns) const {
+    const auto count = static_cast<double>(columns);
+    return (flow_.columnWidth() - (count - 1) * kBlockGap) / count;
+  }
+
+  [[nodiscard]] Drawing fitted(Drawing block) const {
+    const double room = flow_.columnHeight() - kRule;
+    return block.height > room ? fittedInto(std::move(block), {flow_.columnWidth(), room}) : block;
+  }
+
+  [[nodiscard]] Drawing ruled(Drawing block) const {
+    return ruledAbove(fitted(std::move(block)), flow_.columnWidth());
+  }
+
+  [[nodiscard]] Drawing text(std::size_t step, double width) const {
+    return stepText(static_cast<int>(step) + 1, words_.steps[step], width);
+  }
+
+  [[nodiscard]] std::vector<Drawing> texts(const Part& part, double width) const {
+    std::vector<Drawing> all;
+    for (std::size_t i = part.first; i < part.first + part.count; ++i) {
+      all.push_back(text(i, width));
+    }
+    return all;
+  }
+
+  [[nodiscard]] GridItem measured(const Part& part) const {
+    GridItem item;
+    const double room = flow_.columnHeight() - kRule;
+    const auto high = [room](double height) { return std::min(height, room) + kRule; };
+    if (part.map != MapKind::None) {
+      for (std::size_t form = 0; form < forms(part); ++form) {
+        item.alone.push_back(high(mapBlock(part, form).height));
+      }
+      return item;
+    }
+    item.alone = {high(besideBlock(part.first).height)};
+    for (std::size_t i = 0; i < kCellWidths; ++i) {
+      const auto width = static_cast<CellWidth>(i);
+      const double picture = figure(part.first, width).height + kUnderPicture;
+      const double words = text(part.first, wide(width)).height;
+      item.cell[i] = {picture, std::min(words, room - picture) + kRule};
+    }
+    return item;
+  }
+
+  static std::span<const double> mapHeights(const Part& part) {
+    if (part.map == MapKind::Scores) {
+      return kScoreMapHeights;
+    }
+    return kCutMapHeights;
+  }
+
+  static std::size_t forms(const Part& part) { return mapHeights(part).size() + 1; }
+
+  [[nodiscard]] Drawing map(const Part& part, const FigureRoom& room) const {
+    std::vector<const Step*> steps;
+    for (std::size_t i = part.first; i < part.first + part.count; ++i) {
+      steps.push_back(&guide_.steps[i]);
+    }
+    const BuiltPiece& piece = built_.pieces.at(static_cast<std::size_t>(steps.front()->piece));
+    if (part.map == MapKind::Scores) {
+      return scoreMap(piece, steps, room, wording_);
+    }
+    return cutMap(piece, steps, static_cast<int>(part.first) + 1, room);
+  }
+
+  [[nodiscard]] Drawing mapBlock(const Part& part, std::size_t form) const {
+    const std::span<const double> heights = mapHeights(part);
+    if (form < heights.size()) {
+      return mapBesideWords(part, {kMapWidth, heights[form]});
+    }
+    const double width = flow_.columnWidth();
+    const Drawing picture = map(part, {width, kWholeMapHeight});
+    std::vector<Drawing> blocks = textRows(part.first, part.first + part.count);
+    blocks.insert(blocks.begin(), moved(picture, {(width - picture.width) / 2, 0}));
+    return stacked(blocks, kStepGap);
+  }
+
+  /// The map left, the first steps' words at its right and the others below, as it takes the least
+  /// height.
+  [[nodiscard]] Drawing mapBesideWords(const Part& part, const FigureRoom& room) const {
+    const Drawing picture = map(part, room);
+    const double at = kMapWidth + kBlockGap;
+    const std::vector<Drawing> narrow = texts(part, flow_.columnWidth() - at);
+    Drawing best;
+    for (std::size_t k = 1; k <= part.count; ++k) {
+      const std::vector<Drawing> right(narrow.begin(),
+                                       narrow.begin() + static_cast<std::ptrdiff_t>(k));
+      std::vector<Drawing> blocks = textRows(part.first + k, part.first + part.count);
+      blocks.insert(blocks.begin(), beside(picture, stacked(right, kStepGap), at));
+      Drawing block = stacked(blocks, kStepGap);
+      if (k == 1 || block.height <= best.height) {
+        best = std::move(block);
+      }
+    }
+    return best;
+  }
+
+  /// The words of the steps from `from` to before `to`, up to three beside one another.
+  [[nodiscard]] std::vector<Drawing> textRows(std::size_t from, std::size_t to) const {
+    std::vector<Drawing> rows;
+    while (from < to) {
+      const std::size_t columns = std::min(to - from, kMostColumns);
+      rows.push_back(columns == 2 ? textPair(from) : textColumns(from, columns));
+      from += columns;
+    }
+    return rows;
+  }
+
+  [[nodiscard]] Drawing textColumns(std::size_t from, std::size_t columns) const {
+    std::vector<Drawing> row;
+    for (std::size_t k = 0; k < columns; ++k) {
+      row.push_back(text(from + k, column(columns)));
+    }
+    return inColumns(row, column(columns), kBlockGap);
+  }
+
+  /// Two steps, the longer one in two of three columns where that is lower.
+  [[nodiscard]] Drawing textPair(std::size_t from) const {
+    Drawing best = textColumns(from, 2);
+    const double narrow = column(3);
+    const double wide = 2 * narrow + kBlockGap;
+    for (const double left : {narrow, wide}) {
+      const double right = narrow + wide - left;
+      Drawing pair = beside(text(from, left), text(from + 1, right), left + kBlockGap);
+      if (pair.height < best.height - 2) {
+        best = std::move(pair);
+      }
+    }
+    return best;
+  }
+
+  [[nodiscard]] double wide(CellWidth cell) const {
+    return cellWidth(cell, flow_.columnWidth(), kBlockGap);
+  }
+
+  [[nodiscard]] const Drawing& figure(std::size_t step, CellWidth cell) const {
+    Drawing& known = figures_[{step, cell}];
+    if (known.width <= 0) {
+      const double width = std::min(wide(cell), kWidestPicture);
+      known =
+          guideFigure(built_, guide_.steps[step], {width, kBoxes[static_cast<std::size_t>(cell)]});
+    }
+    return known;
+  }
+
+  /// A step that has a row of its own: the picture left, the words right.
+  [[nodiscard]] Drawing besideBlock(std::size_t step) const {
+    const Drawing picture = guideFigure(built_, guide_.steps[step], {kBesideWidth, kBesideHeight});
+    const double column = std::max(picture.width, kBesideLeast);
+    const Drawing words = text(step, flow_.columnWidth() - column - kBlockGap);
+    Drawing block = beside({column, picture.height, {}, {}}, words, column + kBlockGap);
+    append(block, moved(picture, {(column - picture.width) / 2, block.height - picture.height}));
+    return block;
+  }
+
+  [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
+    const Part& part = parts_[row.first - 1];
+    if (part.map != MapKind::None) {
+      return mapBlock(part, row.form);
+    }
+    if (row.shape.empty()) {
+      return besideBlock(part.first);
+    }
+    Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
+    double at = 0;
+    for (std::size_t k = 0; k < row.count; ++k) {
+      const std::size_t step = parts_[row.first - 1 + k].first;
+      const double width = wide(row.shape[k]);
+      const Drawing cell =
+          stepCell(figure(step, row.shape[k]), heights.picture, text(step, width), width);
+      append(out, moved(cell, {at, out.height - cell.height}));
+      at += width + kBlockGap;
+    }
+    return out;
+  }
+
+  const BuiltDesign& built_;
+  Guide guide_;
+  GuideWords words_;
+  Wording wording_;
+  std::vector<Part> parts_;
+  PageFlow flow_;
+  mutable std::map<std::pair<std::size_t, CellWidth>, Drawing> figures_;
+};
 
 }  // namespace
 
 std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper) {
-  const Guide guide = makeGuide(built);
-  const GuideWords words = wordGuide(guide, built, units);
-  PageFlow flow(paper);
-  flow.put(headBlock(words, built, flow.columnWidth()));
-  flow.put(cautionBlock(words, flow.columnWidth()));
-  for (std::size_t i = 0; i < words.steps.size(); ++i) {
-    flow.put(stepBlock(static_cast<int>(i) + 1, words.steps[i],
-                       guideFigure(built, guide.steps[i], kFigure), flow));
-  }
-  return flow.take(words.title);
+  return GuidePages(built, units, paper).write();
 }
 
 }  // namespace creasewright

@@ -63,6 +63,28 @@ QString rollWords(Length length, GuideUnits units) {
   return GuideTr::tr("(a roll of 25 yd does for %n)", "", pieces(kYards));
 }
 
+/// The same in few words.
+QString tapeWords(const Supply& tape, GuideUnits units) {
+  return GuideTr::tr("Double-sided tape, %1: %2 in all")
+      .arg(guideLength(tape.width, units), guideLength(tape.length, units));
+}
+
+/// A, B … Z, AA, AB …
+QString letterOf(std::size_t index) {
+  QString letter;
+  for (std::size_t rest = index + 1; rest > 0; rest = (rest - 1) / 26) {
+    letter.prepend(QChar(static_cast<char16_t>(u'A' + (rest - 1) % 26)));
+  }
+  return letter;
+}
+
+PartWords partWords(std::size_t index, const Supply& supply, const BuiltDesign& built,
+                    GuideUnits units) {
+  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(supply.piece));
+  return {letterOf(index), pieceTitle(piece.name), QStringLiteral("%1 ×").arg(supply.quantity),
+          guideSize({supply.width, supply.height}, units), cardName(piece.card)};
+}
+
 QString toolWords(ToolCode tool, GuideUnits units) {
   switch (tool) {
     case ToolCode::Trimmer:
@@ -135,6 +157,12 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
     if (supply.kind == SupplyKind::Tape && supply.length > Length()) {
       words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length, units);
     }
+    if (supply.kind == SupplyKind::Card && supply.piece >= 0) {
+      words.parts.push_back(partWords(words.parts.size(), supply, built, units));
+    } else {
+      words.sticking.append(supply.kind == SupplyKind::Tape ? tapeWords(supply, units)
+                                                            : words.supplies.last());
+    }
   }
   for (const ToolCode tool : guide.tools) {
     words.tools.append(toolWords(tool, units));
@@ -150,6 +178,7 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
 }
 
 QString suppliesHeading() { return GuideTr::tr("You need"); }
+QString partsHeading() { return GuideTr::tr("Parts to cut"); }
 QString toolsHeading() { return GuideTr::tr("Tools"); }
 QString cautionsHeading() { return GuideTr::tr("Take care"); }
 QString stepsHeading() { return GuideTr::tr("Steps"); }

@@ -23,6 +23,15 @@ struct StepWords {
   QStringList checks;  ///< what must be true before the next step
 };
 
+/// A sheet to be cut, as a row of a table.
+struct PartWords {
+  QString letter;
+  QString name;
+  QString count;
+  QString size;
+  QString card;
+};
+
 /// A guide in the user's language: whole sentences for its codes and numbers.
 struct GuideWords {
   QString title;
@@ -30,7 +39,9 @@ struct GuideWords {
   QString size;  ///< finished, empty when no piece holds a product
   QString level;
   QString time;
-  QStringList supplies;
+  QStringList supplies;          ///< all of them as sentences
+  std::vector<PartWords> parts;  ///< those that are sheets, as a table
+  QStringList sticking;          ///< those that are not
   QStringList tools;
   QStringList cautions;
   std::vector<StepWords> steps;
@@ -40,6 +51,7 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
 
 /// Headings of a guide's parts.
 QString suppliesHeading();
+QString partsHeading();
 QString toolsHeading();
 QString cautionsHeading();
 QString stepsHeading();

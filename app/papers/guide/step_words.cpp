@@ -213,7 +213,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
 
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units) {
-  constexpr int kMostFlaps = 3;  // more are checked with one look
+  constexpr int kMostFlaps = 2;  // more are checked with one look
   const auto isFlap = [](const CheckLine& check) {
     return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
   };

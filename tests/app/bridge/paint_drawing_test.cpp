@@ -35,6 +35,33 @@ std::vector<double> runs(const QImage& image, int y) {
   return found;
 }
 
+/// White on a disc, and bold strokes thicker than plain ones.
+TEST(PaintText, ReversedIsWhiteAndBoldIsThicker) {
+  const auto dark = [](bool bold, bool reversed) {
+    Drawing drawing{20, 20, {}, {}};
+    if (reversed) {
+      drawing.paths.push_back({.role = Role::Legend,
+                               .rings = {{{0, 0}, {20, 0}, {20, 20}, {0, 20}}},
+                               .closed = true,
+                               .filled = true,
+                               .like = Role::Valley});
+    }
+    drawing.texts.push_back({.label = Label::plain("8"),
+                             .at = {10, 5},
+                             .height = 12,
+                             .anchor = Anchor::Centre,
+                             .bold = bold,
+                             .reversed = reversed});
+    const QImage image = painted(drawing, 10);
+    int count = 0;
+    for (int y = 0; y < image.height(); ++y)
+      for (int x = 0; x < image.width(); ++x) count += qGray(image.pixel(x, y)) < 128 ? 1 : 0;
+    return count;
+  };
+  EXPECT_GT(dark(true, false), 1.2 * dark(false, false));
+  EXPECT_NEAR(200 * 200 - dark(true, true), dark(true, false), 0.05 * dark(true, false));
+}
+
 class PaintedRole : public ::testing::TestWithParam<Role> {};
 
 TEST_P(PaintedRole, DashesAndWidthAreExactInMillimetres) {

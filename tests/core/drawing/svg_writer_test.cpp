@@ -61,6 +61,17 @@ TEST(SvgWriter, OneGroupForEachRoleWithExactDashes) {
   EXPECT_EQ(count(svg, "stroke-dasharray=\"4 1.5 0.5 1.5\""), 1);
 }
 
+TEST(SvgWriter, BoldAndReversedTextsSaySo) {
+  Drawing drawing{10, 10, {}, {}};
+  drawing.texts.push_back(
+      {.label = Label::plain("7"), .at = {5, 5}, .bold = true, .reversed = true});
+  drawing.texts.push_back({.label = Label::plain("plain"), .at = {1, 1}, .like = Role::Valley});
+  const std::string svg = writeSvg(drawing, "t", words);
+  EXPECT_EQ(count(svg, "font-weight=\"bold\""), 1);
+  EXPECT_EQ(count(svg, "fill=\"#FFFFFF\""), 1);
+  EXPECT_EQ(count(svg, "fill=\"#005F48\""), 1);
+}
+
 TEST(SvgWriter, HostileTextsAreEscaped) {
   Drawing drawing{10, 10, {}, {}};
   drawing.texts.push_back({.label = Label::plain("</text><script>&\x01"), .at = {}});

@@ -1,0 +1,163 @@
+#include "output/page_grid.h"
+
+#include <algorithm>
+#include <limits>
+
+namespace creasewright {
+
+namespace {
+
+// What counts, from heavy to light: pages, a page with an empty third, room left, uneven rows.
+constexpr double kPage = 1e6;
+constexpr double kEmptyThird = 1e4;
+constexpr double kRoom = 300;      // for a whole page left free
+constexpr double kSmallForm = 12;  // for each form below the preferred one
+constexpr double kAloneCost = 9;   // a step that could stand in a row
+
+struct Shape {
+  std::span<const CellWidth> cells;
+  double cost;
+};
+
+constexpr std::array kThirds{CellWidth::Third, CellWidth::Third, CellWidth::Third};
+constexpr std::array kHalves{CellWidth::Half, CellWidth::Half};
+constexpr std::array kLastWide{CellWidth::Quarter, CellWidth::Quarter, CellWidth::Half};
+constexpr std::array kMiddleWide{CellWidth::Quarter, CellWidth::Half, CellWidth::Quarter};
+constexpr std::array kFirstWide{CellWidth::Half, CellWidth::Quarter, CellWidth::Quarter};
+constexpr std::array kRightWide{CellWidth::Third, CellWidth::TwoThirds};
+constexpr std::array kLeftWide{CellWidth::TwoThirds, CellWidth::Third};
+constexpr std::array kShapes{Shape{kThirds, 0},     Shape{kHalves, 2},    Shape{kLastWide, 8},
+                             Shape{kMiddleWide, 8}, Shape{kFirstWide, 8}, Shape{kRightWide, 4},
+                             Shape{kLeftWide, 4}};
+
+const GridItem::Cell& cellOf(const GridItem& item, CellWidth width) {
+  return item.cell[static_cast<std::size_t>(width)];
+}
+
+/// Fills page after page; what follows a page does not depend on what stands before it.
+class RowSearch {
+ public:
+  RowSearch(const std::vector<GridItem>& items, double height, double gap)
+      : items_(items), height_(height), gap_(gap), best_(items.size() + 1) {
+    best_.back().cost = 0;
+    for (std::size_t i = items.size(); i-- > 0;) {
+      start_ = i;
+      fill(i, 0, 0);
+    }
+  }
+
+  [[nodiscard]] std::vector<GridRow> rows() const {
+    std::vector<GridRow> all;
+    for (std::size_t i = 0; i < items_.size();) {
+      bool first = true;
+      for (GridRow row : best_[i].page) {
+        row.newPage = first;
+        first = false;
+        i = row.first + row.count;
+        all.push_back(row);
+      }
+    }
+    return all;
+  }
+
+ private:
+  struct Best {
+    double cost = std::numeric_limits<double>::infinity();
+    std::vector<GridRow> page;
+  };
+
+  /// All ways to go on on a page that holds the items from `start_` to before `next`.
+  void fill(std::size_t next, double used, double cost) {
+    if (next > start_) {
+      close(next, used, cost);
+    }
+    if (next == items_.size()) {
+      return;
+    }
+    const std::vector<double>& alone = items_[next].alone;
+    const bool cell = cellOf(items_[next], CellWidth::Half).words > 0;
+    for (std::size_t form = 0; form < alone.size(); ++form) {
+      row({next, 1, form, {}, false}, alone[form], used,
+          cost + (cell ? kAloneCost : 0) + kSmallForm * static_cast<double>(form));
+    }
+    for (const Shape& shape : kShapes) {
+      const std::size_t count = shape.cells.size();
+      const std::span<const GridItem> cells(items_.data() + next,
+                                            std::min(count, items_.size() - next));
+      if (cells.size() < count || std::ranges::any_of(cells, [](const GridItem& item) {
+            return cellOf(item, CellWidth::Half).words <= 0;
+          })) {
+        continue;
+      }
+      const RowHeights heights = rowHeights(cells, shape.cells);
+      double room = 0;
+      for (std::size_t k = 0; k < count; ++k) {
+        room += heights.words - cellOf(cells[k], shape.cells[k]).words;
+      }
+      row({next, count, 0, shape.cells, false}, heights.sum(), used,
+          cost + shape.cost + room / static_cast<double>(count) / 10);
+    }
+  }
+
+  void row(const GridRow& row, double high, double used, double cost) {
+    const double after = used + (used > 0 ? gap_ : 0) + high;
+    if (used > 0 && after > height_) {
+      return;
+    }
+    page_.push_back(row);
+    fill(row.first + row.count, after, cost);
+    page_.pop_back();
+  }
+
+  void close(std::size_t next, double used, double cost) {
+    if (next < items_.size()) {
+      const double room = std::max(0.0, height_ - used) / height_;
+      cost += kRoom * room * room + (room > 1.0 / 3 ? kEmptyThird : 0);
+    }
+    cost += kPage + best_[next].cost;
+    if (cost < best_[start_].cost) {
+      best_[start_] = {cost, page_};
+    }
+  }
+
+  const std::vector<GridItem>& items_;
+  double height_;
+  double gap_;
+  std::size_t start_ = 0;
+  std::vector<GridRow> page_;
+  std::vector<Best> best_;
+};
+
+}  // namespace
+
+double cellWidth(CellWidth cell, double width, double gap) {
+  const double quarter = (width - 3 * gap) / 4;
+  const double third = (width - 2 * gap) / 3;
+  switch (cell) {
+    case CellWidth::Quarter:
+      return quarter;
+    case CellWidth::Third:
+      return third;
+    case CellWidth::Half:
+      return 2 * quarter + gap;
+    case CellWidth::TwoThirds:
+      return 2 * third + gap;
+  }
+  return width;
+}
+
+RowHeights rowHeights(std::span<const GridItem> cells, std::span<const CellWidth> shape) {
+  RowHeights heights;
+  for (std::size_t k = 0; k < shape.size(); ++k) {
+    const GridItem::Cell& cell = cellOf(cells[k], shape[k]);
+    heights.picture = std::max(heights.picture, cell.picture);
+    heights.words = std::max(heights.words, cell.words);
+  }
+  return heights;
+}
+
+std::vector<GridRow> arrangeRows(const std::vector<GridItem>& items, double height, double gap) {
+  return RowSearch(items, height, gap).rows();
+}
+
+}  // namespace creasewright

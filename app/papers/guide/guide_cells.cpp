@@ -1,0 +1,68 @@
+#include "papers/guide/guide_cells.h"
+
+#include <algorithm>
+
+#include "drawing/arrange.h"
+#include "output/page_flow.h"
+#include "pages/number_mark.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr double kDisc = 3.1;     // mm, radius of a step's number
+constexpr double kTitleAt = 8.6;  // mm from the left
+
+}  // namespace
+
+Drawing stepText(int number, const StepWords& words, double width) {
+  TextBlock text(width);
+  text.add(words.title, TypeStyle{kStepTitleType, true, kStepLead}, kTitleAt);
+  text.space(1.6);
+  for (const QString& sentence : words.sentences) {
+    text.add(sentence, TypeStyle{.height = kStepType, .lead = kStepLead});
+    text.space(0.9);
+  }
+  text.addList(words.checks, QStringLiteral("✓"),
+               TypeStyle{.height = kStepType, .lead = kStepLead, .like = Role::Valley});
+  Drawing out = text.take();
+  const Point centre{kDisc, out.height - kStepTitleType * kStepLead + kStepTitleType * 0.365};
+  addNumberMark(out, number, centre, kDisc);
+  return out;
+}
+
+Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width) {
+  Drawing out{width, boxHeight + text.height, {}, {}};
+  append(out, moved(picture, {(width - picture.width) / 2, out.height - picture.height}));
+  append(out, text);
+  return out;
+}
+
+Drawing stacked(const std::vector<Drawing>& blocks, double gap) {
+  Drawing out;
+  for (const Drawing& block : blocks) {
+    out.width = std::max(out.width, block.width);
+    out.height += block.height + (&block == &blocks.front() ? 0 : gap);
+  }
+  double free = out.height;
+  for (const Drawing& block : blocks) {
+    append(out, moved(block, {0, free - block.height}));
+    free -= block.height + gap;
+  }
+  return out;
+}
+
+Drawing inColumns(const std::vector<Drawing>& blocks, double column, double gap) {
+  Drawing out;
+  for (const Drawing& block : blocks) {
+    out.height = std::max(out.height, block.height);
+  }
+  for (const Drawing& block : blocks) {
+    append(out, moved(block, {out.width, out.height - block.height}));
+    out.width += column + gap;
+  }
+  out.width = std::max(0.0, out.width - gap);
+  return out;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,27 @@
+#pragma once
+
+#include <vector>
+
+#include "drawing/drawing.h"
+#include "papers/guide/guide_words.h"
+
+namespace creasewright {
+
+/// Type of the steps, mm: sentences 10.5 pt, to be read in the hand.
+inline constexpr double kStepType = 3.7;
+inline constexpr double kStepTitleType = 4.2;
+inline constexpr double kStepLead = 1.28;  ///< line pitch by type size
+
+/// A step's words with its number in a disc: title, sentences, checks, set to `width` mm.
+Drawing stepText(int number, const StepWords& words, double width);
+
+/// A picture above the words, all `width` mm wide; the words begin `boxHeight` mm below the top.
+Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width);
+
+/// Drawings below one another, `gap` mm apart.
+Drawing stacked(const std::vector<Drawing>& blocks, double gap);
+
+/// Drawings side by side from the left, each in a column of `column` mm, level at the top.
+Drawing inColumns(const std::vector<Drawing>& blocks, double column, double gap);
+
+}  // namespace creasewright

@@ -1,0 +1,293 @@
+#include <QFontMetricsF>
+#include <QRectF>
+#include <algorithm>
+#include <array>
+#include <cmath>
+#include <map>
+#include <numeric>
+
+#include <gtest/gtest.h>
+
+#include "bridge/label_text.h"
+#include "bridge/text.h"
+#include "document/design_file.h"
+#include "drawing/type_width.h"
+#include "guide/make_guide.h"
+#include "papers/guide/guide_pages.h"
+#include "shell/language.h"
+#include "styles/registry.h"
+
+// The pages of a hand-out as a reader finds them: all texts are measured here in the font they are
+// painted in, and not by what the pages were laid out with.
+namespace creasewright {
+namespace {
+
+struct Form {
+  const char* language;
+  const char* paper;
+  GuideUnits units;
+};
+constexpr std::array kForms{
+    Form{"en", "letter", GuideUnits::Inch}, Form{"en", "a4", GuideUnits::Both},
+    Form{"de", "a4", GuideUnits::Millimetre}, Form{"de", "letter", GuideUnits::Inch}};
+
+constexpr double kMargin = 12;  // mm
+constexpr double kFoot = 7;
+
+struct Inked {
+  QString words;
+  QRectF ink;  // mm, y up
+  TextItem item;
+};
+
+/// The room that the ink of a text takes on the page.
+Inked inked(const TextItem& item, const Wording& wording) {
+  QFont font(QStringLiteral("DejaVu Sans"));
+  font.setPixelSize(1000);
+  font.setBold(item.bold);
+  const QFontMetricsF metrics(font);
+  const QString words = text(wording(item.label));
+  const double size = item.height / 1000;
+  const double width = metrics.horizontalAdvance(words) * size;
+  const QRectF tight = metrics.tightBoundingRect(words);
+  const double left = item.anchor == Anchor::Left     ? 0
+                      : item.anchor == Anchor::Centre ? -width / 2
+                                                      : -width;
+  const QRectF level(left, -tight.bottom() * size, width, tight.height() * size);
+  const bool turned = std::abs(item.turnDegrees - 90) < 1;
+  const QRectF box =
+      turned ? QRectF(-level.bottom(), level.left(), level.height(), level.width()) : level;
+  return {words, box.translated(item.at.x, item.at.y), item};
+}
+
+std::vector<Inked> textsOf(const Drawing& page, const Wording& wording) {
+  std::vector<Inked> texts;
+  for (const TextItem& item : page.texts) {
+    texts.push_back(inked(item, wording));
+  }
+  return texts;
+}
+
+void expectReadable(const std::vector<Inked>& texts, const Drawing& page) {
+  for (std::size_t i = 0; i < texts.size(); ++i) {
+    const QRectF& ink = texts[i].ink;
+    const QString& words = texts[i].words;
+    EXPECT_TRUE(ink.left() > kMargin - 0.1 && ink.right() < page.width - kMargin + 0.1 &&
+                ink.top() > kMargin - 1 && ink.bottom() < page.height - kMargin + 0.1)
+        << words.toStdString() << ' ' << ink.left() << ".." << ink.right() << ", " << ink.top()
+        << ".." << ink.bottom();
+    // The letter on a small piece of waste is as small as the piece.
+    EXPECT_GE(texts[i].item.height, words.size() == 1 ? 1.5 : 2.3) << words.toStdString();
+    for (std::size_t k = i + 1; k < texts.size(); ++k) {
+      const QRectF both = ink.intersected(texts[k].ink);
+      EXPECT_FALSE(both.width() > 0.1 && both.height() > 0.1)
+          << '"' << words.toStdString() << "\" over \"" << texts[k].words.toStdString() << '"';
+    }
+  }
+}
+
+/// Numbers on discs: those of the words are larger than those in pictures.
+bool isNumberOf(const Inked& text, bool words) {
+  return text.item.reversed && (text.item.height > 3.1) == words;
+}
+
+/// What stands left of something on the same level is read before it.
+std::vector<int> numbersInReadingOrder(std::vector<Inked> texts) {
+  std::erase_if(texts, [](const Inked& each) { return !isNumberOf(each, true); });
+  std::ranges::sort(texts, [](const Inked& a, const Inked& b) {
+    const double step = b.item.at.y - a.item.at.y;
+    return std::abs(step) > 1 ? step < 0 : a.item.at.x < b.item.at.x;
+  });
+  std::vector<int> numbers;
+  for (const Inked& each : texts) {
+    numbers.push_back(each.words.toInt());
+  }
+  return numbers;
+}
+
+QString together(QString words) { return words.remove(QLatin1Char(' ')); }
+
+void expectAllSaid(const QString& told, const GuideWords& words) {
+  qsizetype at = 0;
+  for (const StepWords& step : words.steps) {
+    for (const QString& sentence : QStringList{step.title} + step.sentences + step.checks) {
+      const qsizetype found = told.indexOf(together(sentence), at);
+      EXPECT_GE(found, at) << sentence.toStdString();
+      at = std::max(at, found);
+    }
+  }
+}
+
+/// The share of the page's height that is free above its foot.
+double freeShare(const Drawing& page, const std::vector<Inked>& texts) {
+  double low = page.height;
+  const double foot = kMargin + kFoot;
+  for (const Inked& each : texts) {
+    if (each.item.at.y > foot - 0.1) {
+      low = std::min(low, each.ink.top());
+    }
+  }
+  for (const PathItem& path : page.paths) {
+    for (const Polygon& ring : path.rings) {
+      for (const Point& p : ring) {
+        low = std::min(low, p.y);
+      }
+    }
+  }
+  return (low - foot) / (page.height - 2 * kMargin - kFoot);
+}
+
+struct Found {
+  int pages = 0;
+  double emptiest = 0;  // of all pages but the last
+};
+
+Found expectLaw(const BuiltDesign& built, const Form& form) {
+  SCOPED_TRACE(std::string(form.language) + ' ' + form.paper);
+  useLanguage(QString::fromLatin1(form.language));
+  const Wording wording = wordingIn(firstUnit(form.units));
+  const GuideWords words = wordGuide(makeGuide(built), built, form.units);
+  const std::vector<Drawing> pages = guidePages(built, form.units, *findPaper(form.paper));
+  Found found{static_cast<int>(pages.size()), 0};
+  std::vector<int> numbers;
+  QString told;
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    SCOPED_TRACE("page " + std::to_string(i + 1));
+    const std::vector<Inked> texts = textsOf(pages[i], wording);
+    expectReadable(texts, pages[i]);
+    const std::vector<int> here = numbersInReadingOrder(texts);
+    numbers.insert(numbers.end(), here.begin(), here.end());
+    for (const Inked& each : texts) {
+      told += together(each.words);
+    }
+    if (i + 1 < pages.size()) {
+      found.emptiest = std::max(found.emptiest, freeShare(pages[i], texts));
+    }
+  }
+  useLanguage(QStringLiteral("en"));
+  std::vector<int> all(words.steps.size());
+  std::iota(all.begin(), all.end(), 1);
+  EXPECT_EQ(numbers, all);
+  expectAllSaid(told, words);
+  return found;
+}
+
+/// The most pages of each style as it comes, in any of the forms; looked at page by page.
+const std::map<std::string, int, std::less<>> kMostPages{{"framed-tray", 5},
+                                                         {"straight-tuck-box", 4},
+                                                         {"reverse-tuck-box", 4},
+                                                         {"hang-tab-tuck-box", 5},
+                                                         {"snap-lock-bottom-box", 4},
+                                                         {"crash-lock-bottom-box", 5},
+                                                         {"two-piece-box", 5},
+                                                         {"hinged-lid-box", 3},
+                                                         {"drawer-box", 4},
+                                                         {"rolled-wall-tray", 3},
+                                                         {"partition-insert", 2},
+                                                         {"platform-insert", 2},
+                                                         {"wedge-box", 4},
+                                                         {"pitched-roof-box", 5},
+                                                         {"exploding-box", 6},
+                                                         {"open-sleeve", 3},
+                                                         {"belly-band", 2},
+                                                         {"book-wrap", 3},
+                                                         {"envelope", 3},
+                                                         {"card-wallet", 3},
+                                                         {"gusseted-bag", 5},
+                                                         {"crossed-seam-pouch", 3},
+                                                         {"pillow-box", 2},
+                                                         {"treat-scoop", 3},
+                                                         {"prism-box-with-lid", 5},
+                                                         {"petal-prism-box", 4},
+                                                         {"tapered-cup", 4},
+                                                         {"pyramid-box", 2},
+                                                         {"gable-box", 5},
+                                                         {"milk-carton-top-box", 4},
+                                                         {"tetrahedron", 3},
+                                                         {"cube", 3},
+                                                         {"octahedron", 4},
+                                                         {"dodecahedron", 4},
+                                                         {"icosahedron", 3}};
+
+/// No text is cut off or lies on another, each step stands once and in order with all its words,
+/// and no page but the last leaves a third of itself empty.
+TEST(GuidePagesLaw, EveryStyleReadsInOrderOnFullPages) {
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    Design design;
+    design.styleId = style.id;
+    design.parameters = standardParameters(style);
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    const auto most = kMostPages.find(style.id);
+    ASSERT_NE(most, kMostPages.end());
+    for (const Form& form : kForms) {
+      const Found found = expectLaw(*built, form);
+      EXPECT_LE(found.pages, most->second) << form.language << ' ' << form.paper;
+      EXPECT_LT(found.emptiest, 1.0 / 3 + 0.005) << form.language << ' ' << form.paper;
+    }
+  }
+}
+
+int pagesFor(const char* style, std::optional<Product> product, ToolGrid grid, const Form& form) {
+  const auto design =
+      newDesign(style, product, {"test", "test card", Length::mm(0.3), 0}, Ease::Easy, grid);
+  const auto built = build(*design);
+  return expectLaw(*built, form).pages;
+}
+
+/// A tray for a bar of soap on four pages, a plain box on three, to readers of inches and of
+/// millimetres.
+TEST(GuidePagesLaw, ATrayTakesFourPagesAndATuckBoxThree) {
+  const Product soap = *parseProduct("box:105x32x22mm");
+  constexpr std::array kReaders{Form{"en", "letter", GuideUnits::Inch},
+                                Form{"en", "a4", GuideUnits::Millimetre},
+                                Form{"de", "a4", GuideUnits::Millimetre}};
+  for (const Form& form : kReaders) {
+    const ToolGrid grid =
+        form.units == GuideUnits::Millimetre ? ToolGrid::millimetre() : ToolGrid::sixteenthInch();
+    EXPECT_LE(pagesFor("framed-tray", soap, grid, form), 4) << form.language << ' ' << form.paper;
+    EXPECT_LE(pagesFor("straight-tuck-box", std::nullopt, grid, form), 3)
+        << form.language << ' ' << form.paper;
+  }
+}
+
+/// Cuts of one piece share a picture, in which each step's number stands once.
+TEST(GuidePagesLaw, CutsShareAPictureThatShowsEachOfTheirNumbers) {
+  int shared = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    Design design;
+    design.styleId = style.id;
+    design.parameters = standardParameters(style);
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    const Guide guide = makeGuide(*built);
+    std::vector<int> expected;
+    for (std::size_t i = 0; i < guide.steps.size(); ++i) {
+      const auto cuts = [&](std::size_t k) {
+        return k < guide.steps.size() && !guide.steps[k].cuts.empty() &&
+               guide.steps[k].piece == guide.steps[i].piece;
+      };
+      if (cuts(i) && (cuts(i + 1) || (i > 0 && cuts(i - 1)))) {
+        expected.push_back(static_cast<int>(i) + 1);
+      }
+    }
+    shared += static_cast<int>(expected.size());
+    std::vector<int> marked;
+    const Wording wording = wordingIn(Unit::Inch);
+    for (const Drawing& page : guidePages(*built, GuideUnits::Inch, *findPaper("a4"))) {
+      for (const Inked& each : textsOf(page, wording)) {
+        if (isNumberOf(each, false)) {
+          marked.push_back(each.words.toInt());
+        }
+      }
+    }
+    std::ranges::sort(marked);
+    EXPECT_EQ(marked, expected);
+  }
+  EXPECT_GT(shared, 40);
+}
+
+}  // namespace
+}  // namespace creasewright

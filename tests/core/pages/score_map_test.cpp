@@ -1,0 +1,106 @@
+#include "pages/score_map.h"
+
+#include <algorithm>
+#include <cmath>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "guide/make_guide.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+std::string words(const Label& label) {
+  if (label.code.empty()) return label.literal;
+  return std::to_string(std::lround(std::get<Length>(label.values.at(0)).mm()));
+}
+
+struct Mapped {
+  BuiltDesign built;
+  Drawing map;
+  std::size_t lines = 0;         // that the steps score
+  std::multiset<long> readings;  // of the steps, micrometres, one for each setup
+};
+
+/// The maps of all pieces of a style as it comes.
+std::vector<Mapped> mapsOf(const Style& style) {
+  Design design;
+  design.styleId = style.id;
+  design.parameters = standardParameters(style);
+  const Result<BuiltDesign> built = build(design);
+  EXPECT_TRUE(built.ok());
+  const Guide guide = makeGuide(*built);
+  std::vector<Mapped> maps;
+  for (std::size_t piece = 0; piece < built->pieces.size(); ++piece) {
+    Mapped mapped{*built, {}, 0, {}};
+    std::vector<const Step*> steps;
+    for (const Step& step : guide.steps) {
+      if (step.piece != static_cast<int>(piece)) continue;
+      if (step.settings.empty() && step.freeScores.empty()) continue;
+      steps.push_back(&step);
+      mapped.lines += step.freeScores.size();
+      for (const ScoreSetup& setup : step.settings) {
+        mapped.lines += setup.sides.size() * setup.readings.size();
+        for (const ScoreReading& reading : setup.readings)
+          mapped.readings.insert(std::lround(reading.at.mm() * 1000));
+      }
+    }
+    if (steps.empty()) continue;
+    mapped.map = scoreMap(built->pieces[piece], steps, {122, 118}, words);
+    maps.push_back(std::move(mapped));
+  }
+  return maps;
+}
+
+/// Every line that is scored is drawn, every setting is written, and all within the room.
+TEST(ScoreMap, DrawsEveryLineAndWritesEveryReading) {
+  int seen = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    for (const Mapped& each : mapsOf(style)) {
+      ++seen;
+      const auto lines = std::ranges::count_if(each.map.paths, [](const PathItem& item) {
+        return item.role == Role::Valley || item.role == Role::Mountain ||
+               item.role == Role::CutMark;
+      });
+      EXPECT_EQ(static_cast<std::size_t>(lines), each.lines);
+      std::set<long> written;
+      for (const TextItem& text : each.map.texts)
+        if (text.label.code == "reading") {
+          EXPECT_TRUE(text.bold);
+          written.insert(std::lround(std::get<Length>(text.label.values.at(0)).mm() * 1000));
+        }
+      EXPECT_EQ(written, std::set<long>(each.readings.begin(), each.readings.end()));
+      EXPECT_LE(each.map.width, 122 + 1e-6);
+      EXPECT_LE(each.map.height, 118 + 1e-6);
+    }
+  }
+  EXPECT_GT(seen, 30);
+}
+
+/// The trade's framed tray: four settings from all sides, numbered 1 to 4 from the fence, once.
+TEST(ScoreMap, NumbersLinesFromTheFence) {
+  const Drawing map = mapsOf(**findStyle("framed-tray")).front().map;
+  std::vector<std::pair<double, std::string>> rings;
+  std::vector<std::pair<double, double>> readings;
+  const double top = std::ranges::max(map.texts, {}, [](const TextItem& t) { return t.at.y; }).at.y;
+  for (const TextItem& text : map.texts) {
+    if (text.label.code.empty()) rings.emplace_back(text.at.x, text.label.literal);
+    if (text.label.code == "reading" && text.at.y > top - 12)
+      readings.emplace_back(text.at.x, std::get<Length>(text.label.values.at(0)).mm());
+  }
+  std::ranges::sort(rings);
+  std::ranges::sort(readings);
+  ASSERT_EQ(rings.size(), 4U);
+  ASSERT_EQ(readings.size(), 4U);
+  for (std::size_t i = 0; i < rings.size(); ++i) {
+    EXPECT_EQ(rings[i].second, std::to_string(i + 1));
+    EXPECT_NEAR(rings[i].first, readings[i].first, 1e-6);
+    EXPECT_GT(readings[i].second, i > 0 ? readings[i - 1].second : 0);
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
