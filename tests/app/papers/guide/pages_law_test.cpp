@@ -9,12 +9,12 @@
 #include <gtest/gtest.h>
 
 #include "bridge/label_text.h"
+#include "bridge/language.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
 #include "drawing/type_width.h"
 #include "guide/make_guide.h"
 #include "papers/guide/guide_pages.h"
-#include "shell/language.h"
 #include "styles/registry.h"
 
 // The pages of a hand-out as a reader finds them: all texts are measured here in the font they are
