@@ -7,7 +7,10 @@ namespace creasewright {
 namespace {
 
 PlanWorker::Plan betterOf(Result<KitPlan> plan, const PlanWorker::Plan& known) {
-  const bool keep = known != nullptr && known->ok() && (!plan || (*known)->cost() < plan->cost());
+  const bool isKnown = known != nullptr && known->ok();
+  // Stopped before its easy plan was made: the one that is shown stays.
+  const bool hard = isKnown && (*known)->isEasy() && plan.ok() && !plan->isEasy();
+  const bool keep = isKnown && (!plan || hard || (*known)->cost() < plan->cost());
   return keep ? known : std::make_shared<const Result<KitPlan>>(std::move(plan));
 }
 

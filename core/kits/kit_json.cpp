@@ -92,6 +92,8 @@ std::string kitJson(const KitPlan& plan) {
     const OneMore& one = *plan.findings->oneMore;
     more = {{"sheets", one.sheets}, {"price", one.price}, {"proven", one.proven}};
   }
+  Json trimmer = nullptr;
+  if (kit.goal == PlanGoal::Easy) trimmer = mm(plan.trimmer.step());
   const Json json{{"format", "creasewright-kit-plan"},
                   {"version", 1},
                   {"units", "mm"},
@@ -99,7 +101,7 @@ std::string kitJson(const KitPlan& plan) {
                   {"takers", kit.takers},
                   {"spares", kit.spares},
                   {"plan", planGoalText(kit.goal)},
-                  {"trimmer_mm", mm(plan.trimmer.step())},
+                  {"trimmer_mm", std::move(trimmer)},
                   {"sheets", plan.sheets},
                   {"proven", plan.proven},
                   {"one_more", std::move(more)},

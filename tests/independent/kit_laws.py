@@ -21,7 +21,7 @@ def judge_papers(planner, kit, plan):
     wrong = paper_judge.judge_paper(kit, pages)
     wrong += same_judge.judge_same(kit, plan, pages)
     wrong += same_judge.judge_table(kit, plan, (folder / "plan.csv").read_text(encoding="utf-8"))
-    return wrong + judge_saved(planner, folder / "class.cwkit", plan)
+    return wrong + judge_saved(planner, kit, folder / "class.cwkit", plan)
 
 
 def judge_easy(planner, kit, plan):
@@ -29,10 +29,10 @@ def judge_easy(planner, kit, plan):
     return easy_judge.judge_easy(kit, plan, fewest) if fewest else [f"no-plan: an easy plan, and for fewest said is: {said}"]
 
 
-def judge_saved(planner, file, plan):
-    """The saved kit gives the same plan, whatever else the machine does."""
+def judge_saved(planner, kit, file, plan):
+    """The saved kit gives the same plan for the same trimmer, whatever else the machine does."""
     again = planner.folder / "again.json"
-    said = planner.run(["kit", str(file)], again)
+    said = planner.run(["kit", str(file), "--units", kit.units], again)
     if said:
         return [f"saved: the saved kit gives no plan: {said}"]
     other = json.loads(again.read_text(encoding="utf-8"))

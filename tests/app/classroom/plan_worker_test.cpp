@@ -96,6 +96,23 @@ TEST(PlanWorker, AKnownPlanComesBackWhenNoneIsBetter) {
   }
 }
 
+/// A search that is stopped before its easy plan is made must not put the plan of fewest sheets in
+/// the place of the easy one that is shown.
+TEST(PlanWorker, AnEasyPlanStaysEasyWhenTheSearchIsStopped) {
+  ClassKit kit = kitFor(7);
+  kit.goal = PlanGoal::Easy;
+  const auto known = std::make_shared<const Result<KitPlan>>(testing::planOf(kit));
+  ASSERT_TRUE(known->ok() && (*known)->isEasy());
+  PlanWorker worker;
+  PlanWorker::Plan got;
+  QObject::connect(&worker, &PlanWorker::done, [&](const PlanWorker::Plan& done) { got = done; });
+  worker.start(buildKit(kit).value(), 60, known);
+  worker.stop();
+  ASSERT_TRUE(QTest::qWaitFor([&] { return got != nullptr; }, 40'000));
+  ASSERT_TRUE(got->ok());
+  EXPECT_TRUE((*got)->isEasy());
+}
+
 TEST(PlanWorker, NothingIsHeardOfWhatIsGivenUp) {
   PlanWorker worker;
   int heard = 0;
