@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cstdint>
+#include <functional>
 #include <optional>
 
 #include "drawing/arrange.h"
@@ -9,6 +10,7 @@
 #include "pages/legend.h"
 #include "pages/marks.h"
 #include "pages/notes.h"
+#include "pages/notes_room.h"
 #include "pages/page_canvas.h"
 #include "pages/score_text.h"
 #include "pages/text_lines.h"
@@ -26,8 +28,11 @@ struct PiecePlan {
   Drawing legend;
   Tiling tiling;
   std::optional<PageFrame> bare;  // one page with the net on the whole printable area
-  std::vector<Drawing> notes;
+  bool turned = false;            // lines against the blank
+  std::vector<Drawing> notes;     // pages of their own
   PageFrame notesFrame;
+  std::optional<std::size_t> notesTile;  // the page with the net that has room for all notes
+  Drawing notesBeside;                   // on that page
 };
 
 class TemplateWriter {
@@ -71,7 +76,10 @@ class TemplateWriter {
     if (!tiling) return tiling.problem();
     out.tiling = std::move(tiling).value();
     if (out.tiling.tiles.size() > 1) planBare(out);
-    if (!out.bare && out.tiling.turned) out.lines = turnedLeft(std::move(out.lines));
+    if (!out.bare && out.tiling.turned) {
+      out.lines = turnedLeft(std::move(out.lines));
+      out.turned = true;
+    }
     out.notesFrame = pageFrame(setup_, setup_.orientation == Orientation::Sideways, foot);
     Bounds area = out.notesFrame.cell;
     area.low = area.low + Point{6, 3};
@@ -80,6 +88,7 @@ class TemplateWriter {
     const ScorePlan& scores = *piece.scorePlan;
     if (!piece.extra || !scores.setups.empty() || !scores.freeScores.empty())
       out.notes = setNotes(noteLines(piece), area);
+    if (!out.notes.empty()) placeNotes(out);
     return out;
   }
 
@@ -116,17 +125,66 @@ class TemplateWriter {
         if (!canvas.placeBars() || !canvas.placeHead(sheetHead(plan, "999", ""))) continue;
         plan.bare = frame;
         plan.lines = lines;
+        plan.turned = turned;
         return;
       }
     }
   }
 
+  /// Notes go where a page with the net has room for them, the last one first, and have a page of
+  /// their own only if none has.
+  void placeNotes(PiecePlan& plan) {
+    constexpr std::size_t kTried = 3;
+    const std::size_t pages = plan.bare ? 1 : plan.tiling.tiles.size();
+    for (std::size_t tried = 0; tried < std::min(pages, kTried) && !plan.notesTile; ++tried) {
+      const std::size_t tile = pages - 1 - tried;
+      bool whole = true;
+      PageCanvas canvas = plan.bare ? barePage(plan, "999", whole) : tilePage(plan, tile, "999");
+      const PageFrame& frame = plan.bare ? *plan.bare : plan.tiling.frame;
+      std::optional<Drawing> notes =
+          notesInFreeRoom({scoreLines(*plan.piece), measureLines(*plan.piece)}, canvas.take(),
+                          netOn(plan, tile), frame.printable, wording_);
+      if (!notes || !whole) continue;
+      plan.notesTile = tile;
+      plan.notesBeside = std::move(*notes);
+      plan.notes.clear();
+    }
+  }
+
+  /// Where the net's lines lie on a page.
+  static Point shift(const PiecePlan& plan, std::size_t tile) {
+    if (plan.bare) return plan.bare->printable.high - Point{plan.lines.width, plan.lines.height};
+    return plan.tiling.frame.cell.low - plan.tiling.tiles[tile].window.low;
+  }
+
+  /// The net's areas on a page.
+  static std::vector<Polygon> netOn(const PiecePlan& plan, std::size_t tile) {
+    const FlatNet& flat = *plan.piece->flat;
+    std::vector<Polygon> rings;
+    for (const Area& area : flat.outline) {
+      Polygon ring;
+      for (const Point& p : area.outer)
+        ring.push_back((plan.turned ? Point{flat.height - p.y, p.x} : p) + shift(plan, tile));
+      rings.push_back(std::move(ring));
+    }
+    return rings;
+  }
+
+  void putNotes(PageCanvas& canvas, const PiecePlan& plan, std::size_t tile) const {
+    if (plan.notesTile != tile) return;
+    canvas.put(plan.notesBeside);
+    const Bounds box = textBounds(plan.notesBeside, wording_);
+    canvas.avoid(box);
+    canvas.space().block(box);
+  }
+
   /// The net in the upper right corner of the printable area: what room there is goes to the left
   /// and to the foot, where bars and legend are looked for.
-  static PageCanvas bareCanvas(const PageFrame& frame, const Drawing& lines) {
+  template <typename Change = std::identity>
+  static PageCanvas bareCanvas(const PageFrame& frame, const Drawing& lines, Change change = {}) {
     PageCanvas canvas(frame);
     const Point at = frame.printable.high - Point{lines.width, lines.height};
-    canvas.put(moved(lines, at));
+    canvas.put(change(moved(lines, at)));
     canvas.avoid({at, frame.printable.high});
     canvas.keepApart(1.5);
     return canvas;
@@ -157,29 +215,40 @@ class TemplateWriter {
     return out;
   }
 
-  [[nodiscard]] std::vector<NoteLine> noteLines(const TemplatePiece& piece) const {
-    const auto say = [this](std::string code) { return wording_({std::move(code), {}, {}}); };
-    std::vector<NoteLine> lines;
-    lines.push_back({say("score-heading"), 4.2, 0, 0});
+  [[nodiscard]] std::vector<NoteLine> scoreLines(const TemplatePiece& piece) const {
+    std::vector<NoteLine> lines{{wording_({"score-heading", {}, {}}), 4.2, 0, 0}};
     for (const ScoreSection& section :
          scoreText(*piece.scorePlan, piece.flat->width, piece.flat->height)) {
       const std::string words = wording_(section.heading);
       if (!words.empty()) lines.push_back({words, 3.4, 0, 2});
       for (const Label& line : section.lines) lines.push_back({wording_(line), 3.4, 5, 0.8});
     }
-    if (piece.extra) return lines;
-    if (!text_.measures.empty()) lines.push_back({say("measures-heading"), 4.2, 0, 6});
-    for (const auto& [title, value] : text_.measures) {
+    return lines;
+  }
+
+  [[nodiscard]] std::vector<NoteLine> measureLines(const TemplatePiece& piece) const {
+    std::vector<NoteLine> lines;
+    if (piece.extra || text_.measures.empty()) return lines;
+    lines.push_back({wording_({"measures-heading", {}, {}}), 4.2, 0, 6});
+    for (const auto& [title, value] : text_.measures)
       lines.push_back({wording_({"parameter", {title, value}, {}}), 3.4, 0, 0.4});
-    }
+    return lines;
+  }
+
+  [[nodiscard]] std::vector<NoteLine> noteLines(const TemplatePiece& piece) const {
+    std::vector<NoteLine> lines = scoreLines(piece);
+    const std::vector<NoteLine> measures = measureLines(piece);
+    lines.insert(lines.end(), measures.begin(), measures.end());
     return lines;
   }
 
   void drawPiece(const PiecePlan& plan) {
+    bool whole = true;
     if (plan.bare) {
-      drawBare(plan);
+      pages_.push_back(barePage(plan, nextNumber(), whole).take());
     } else {
-      for (const Tile& tile : plan.tiling.tiles) drawTile(plan, tile);
+      for (std::size_t tile = 0; tile < plan.tiling.tiles.size(); ++tile)
+        pages_.push_back(tilePage(plan, tile, nextNumber()).take());
     }
     for (const Drawing& notes : plan.notes) {
       PageCanvas canvas(plan.notesFrame);
@@ -192,20 +261,34 @@ class TemplateWriter {
 
   std::string nextNumber() { return std::to_string(pages_.size() + 1); }
 
-  void drawBare(const PiecePlan& plan) {
-    PageCanvas canvas = bareCanvas(*plan.bare, plan.lines);
-    canvas.placeBars();
-    canvas.placeHead(sheetHead(plan, nextNumber(), ""));
-    // The notes page repeats the legend, so here it may be left out for want of room.
-    canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_, glueFaces(*plan.piece)),
-                 plan.bare->printable.low);
-    pages_.push_back(canvas.take());
+  /// Lines of the net on a page, without hatching under notes.
+  [[nodiscard]] Drawing cleared(const PiecePlan& plan, std::size_t tile, Drawing lines) const {
+    if (plan.notesTile != tile) return lines;
+    return clearedOfHatching(std::move(lines), textBounds(plan.notesBeside, wording_));
   }
 
-  void drawTile(const PiecePlan& plan, const Tile& tile) {
+  /// `whole`: the legend found room too.
+  [[nodiscard]] PageCanvas barePage(const PiecePlan& plan, const std::string& number,
+                                    bool& whole) const {
+    PageCanvas canvas = bareCanvas(
+        *plan.bare, plan.lines, [&](Drawing lines) { return cleared(plan, 0, std::move(lines)); });
+    putNotes(canvas, plan, 0);
+    canvas.placeBars();
+    canvas.placeHead(sheetHead(plan, number, ""));
+    // A notes page repeats the legend, so here it may be left out for want of room.
+    whole = canvas.place(drawLegend(legendRoles(plan.lines), 60, wording_, glueFaces(*plan.piece)),
+                         plan.bare->printable.low);
+    return canvas;
+  }
+
+  [[nodiscard]] PageCanvas tilePage(const PiecePlan& plan, std::size_t index,
+                                    const std::string& number) const {
+    const Tile& tile = plan.tiling.tiles[index];
     const Bounds& cell = plan.tiling.frame.cell;
     PageCanvas canvas(plan.tiling.frame);
-    canvas.put(moved(clipped(plan.lines, tile.window), cell.low - tile.window.low));
+    canvas.put(
+        cleared(plan, index, moved(clipped(plan.lines, tile.window), cell.low - tile.window.low)));
+    putNotes(canvas, plan, index);
     const bool many = plan.tiling.tiles.size() > 1;
     // Marks belong to the cell, so they come before the parts around it and look for room in it.
     if (many) {
@@ -213,13 +296,13 @@ class TemplateWriter {
       canvas.put(marks);
     }
     canvas.avoid(cell);
-    furnish(canvas, plan, sheetHead(plan, nextNumber(), many ? tile.name : ""),
-            many ? &tile : nullptr);
-    pages_.push_back(canvas.take());
+    furnish(canvas, plan, sheetHead(plan, number, many ? tile.name : ""), many ? &tile : nullptr);
+    return canvas;
   }
 
   /// Head, bars, legend, map and hints around the cell.
-  void furnish(PageCanvas& canvas, const PiecePlan& plan, const PageHead& head, const Tile* tile) {
+  void furnish(PageCanvas& canvas, const PiecePlan& plan, const PageHead& head,
+               const Tile* tile) const {
     const PageFrame& frame = canvas.frame();
     const Bounds& all = frame.printable;
     canvas.placeHead(head);

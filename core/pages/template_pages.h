@@ -32,8 +32,9 @@ struct TemplateText {
 };
 
 /// The template in true size, one drawing of the paper's size in mm for each page: for each piece
-/// its tiles and a page of notes (score settings, measures). A blank that fits the printable area
-/// keeps to one page. Errors: MarginTooLarge, TooManyTiles.
+/// its tiles, with the notes (score settings, measures) in free room of one of them, or on a page
+/// of their own. A blank that fits the printable area keeps to one page. Errors: MarginTooLarge,
+/// TooManyTiles.
 Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
                                           const PageSetup& setup, const TemplateText& text,
                                           const Wording& wording);

@@ -129,7 +129,7 @@ TEST_P(PrintedOn, TextsOverlapNeitherEachOtherNorTheCuts) {
 
 TEST_P(PrintedOn, EveryPageHasTheFourCheckBars) {
   for (const Printed& printed : print()) {
-    ASSERT_GE(printed.pages.size(), 2U);  // a tile and the notes
+    ASSERT_GE(printed.pages.size(), 1U);
     for (const Drawing& page : printed.pages) {
       for (const bool upright : {false, true}) {
         EXPECT_TRUE(hasBar(page, 100, upright)) << printed.name;

@@ -140,5 +140,102 @@ TEST(TemplateSheets, TheSheetItselfSaysWhichFaceItIsAndHowOftenItIsMade) {
   EXPECT_GT(tiled, 10);
 }
 
+/// A style as it comes, smaller and larger, where its limits allow.
+std::vector<BuiltDesign> threeSizes(const Style& style) {
+  std::vector<BuiltDesign> sizes;
+  for (const double share : {1.0, 0.7, 1.4}) {
+    Design design;
+    design.styleId = style.id;
+    design.parameters = standardParameters(style);
+    for (const ParameterSpec& row : style.parameters)
+      if (row.kind == ParameterKind::Length)
+        design.parameters.set(row.key, Length::mm(design.parameters.mm(row.key) * share));
+    auto built = build(design);
+    if (built && built->problems.empty()) sizes.push_back(std::move(*built));
+  }
+  return sizes;
+}
+
+struct PageCount {
+  int pages = 0;
+  int net = 0;    // with a part of the net
+  int noted = 0;  // pieces whose settings are told
+};
+
+/// Settings are told once for each piece, on a page with its net where that has room: never on more
+/// pages than one for each piece beside its net, as it was before, and off the net itself.
+TEST(TemplateSheets, NotesStandBesideTheNetAndSavePages) {
+  PageCount all;
+  for (const Style& style : styles()) {
+    for (const BuiltDesign& built : threeSizes(style)) {
+      for (const char* paper : {"letter", "a4"}) {
+        for (const BuiltPiece& piece : built.pieces) {
+          const std::vector<Drawing> pages = pagesOf(piece, 1, paper);
+          PageCount count{static_cast<int>(pages.size()), 0, 0};
+          for (const Drawing& page : pages) {
+            const bool net = lengthOf(page, Role::Cut) > 0 || says(page, "<tile");
+            count.net += net ? 1 : 0;
+            count.noted += says(page, "<score-heading>") ? 1 : 0;
+          }
+          EXPECT_EQ(count.noted, 1) << style.id << ' ' << paper;
+          EXPECT_LE(count.pages, count.net + 1) << style.id << ' ' << paper;
+          all = {all.pages + count.pages, all.net + count.net, all.noted + count.noted};
+        }
+      }
+    }
+  }
+  // With a page of its own for the notes of each piece it was 644.
+  EXPECT_EQ(all.net + all.noted, 644);
+  EXPECT_LE(all.pages, 442);
+}
+
+/// No word of the notes lies on card that stays, nor on hatching.
+TEST(TemplateSheets, NotesKeepOffTheNet) {
+  int judged = 0;
+  int noted = 0;
+  const auto ofNotes = [](const std::string& said) {
+    return said.starts_with("<score") || said.starts_with("<mark") || said.starts_with("<measures");
+  };
+  for (const Style& style : styles())
+    for (const BuiltDesign& built : threeSizes(style))
+      for (const BuiltPiece& piece : built.pieces) {
+        // One page, the net in one part: where its panels lie is found from a line of their own.
+        const std::vector<Drawing> pages = pagesOf(piece, 1, "a3");
+        if (pages.size() != 1) continue;
+        const Drawing& page = pages.front();
+        const auto sheet = std::ranges::find_if(page.paths, [&](const PathItem& item) {
+          if (item.role != Role::Positions || !item.closed) return false;
+          const Bounds box = bounds(item.rings.front());
+          return (std::abs(box.width() - piece.flat.width) < 1e-6 &&
+                  std::abs(box.height() - piece.flat.height) < 1e-6) ||
+                 (std::abs(box.height() - piece.flat.width) < 1e-6 &&
+                  std::abs(box.width() - piece.flat.height) < 1e-6);
+        });
+        ASSERT_NE(sheet, page.paths.end()) << style.id;
+        const Bounds box = bounds(sheet->rings.front());
+        if (std::abs(box.width() - piece.flat.width) > 1e-6) continue;  // lies turned
+        ++judged;
+        for (const TextItem& text : page.texts) {
+          if (!ofNotes(words(text.label))) continue;
+          ++noted;
+          const Bounds ink = bounds(textBox(text, words(text.label)));
+          for (const Polygon& panel : piece.flat.panels) {
+            Polygon placed;
+            for (const Point& p : panel) placed.push_back(p + box.low);
+            for (const Point corner : {ink.low, ink.high, (ink.low + ink.high) / 2})
+              EXPECT_NE(locate(corner, placed, 1e-3), Side::Inside)
+                  << style.id << ' ' << words(text.label);
+          }
+          for (const PathItem& item : page.paths) {
+            if (item.role != Role::Waste || item.like) continue;
+            for (const Polygon& line : item.rings)
+              EXPECT_TRUE(clippedLine(line, ink).empty()) << style.id << ' ' << words(text.label);
+          }
+        }
+      }
+  EXPECT_GT(judged, 20);
+  EXPECT_GT(noted, 100);
+}
+
 }  // namespace
 }  // namespace creasewright
