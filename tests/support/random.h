@@ -16,7 +16,9 @@ class Random {
     return low + (high - low) * (static_cast<double>(engine_() >> 11) * 0x1p-53);
   }
   int whole(int low, int high) {  ///< both included
-    return low + static_cast<int>(engine_() % static_cast<std::uint64_t>(high - low + 1));
+    const std::int64_t span = std::int64_t{high} - low + 1;
+    return static_cast<int>(
+        low + static_cast<std::int64_t>(engine_() % static_cast<std::uint64_t>(span)));
   }
 
  private:
