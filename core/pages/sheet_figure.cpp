@@ -41,6 +41,11 @@ class SheetFigure {
     origin_ = {near, near + below};
     out_.width = piece.flat.width * scale_ + near + away;
     out_.height = piece.flat.height * scale_ + near + away + below;
+    if (trim) {  // a measure may be longer than the side it stands at
+      constexpr double kHalfMeasure = 10;
+      out_.width = std::max(out_.width, near + piece.flat.width * scale_ / 2 + kHalfMeasure);
+      out_.height = std::max(out_.height, near + piece.flat.height * scale_ / 2 + kHalfMeasure);
+    }
     if (below > 0 && out_.width < std::min(kLegendWidth, room.width)) {
       origin_.x += (std::min(kLegendWidth, room.width) - out_.width) / 2;
       out_.width = std::min(kLegendWidth, room.width);

@@ -112,8 +112,9 @@ class GuidePages {
         flow_(paper, kMargin) {}
 
   std::vector<Drawing> write() {
-    const std::array heads{fitted(recipeCard(words_, built_, flow_.columnWidth(), false)),
-                           fitted(recipeCard(words_, built_, flow_.columnWidth(), true))};
+    const double width = flow_.columnWidth();
+    const std::array heads{fitted(recipeCard(words_, built_, width)),
+                           fitted(recipeCard(words_, built_, width, flow_.columnHeight() - kRule))};
     std::vector<GridItem> items{{{heads[0].height, heads[1].height}, {}}};
     for (const Part& part : parts_) {
       items.push_back(measured(part));

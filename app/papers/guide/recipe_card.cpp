@@ -124,25 +124,30 @@ Drawing cautionBlock(const GuideWords& words, double width) {
 
 }  // namespace
 
-Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width, bool large) {
-  const FigureRoom room = large ? FigureRoom{width, kLargePicture} : kPicture;
-  const Drawing picture = finishedFigure(built, room);
-  const double aside = (room.width - picture.width) / 2;
-  std::vector<Drawing> blocks{titleBlock(words, width)};
-  if (large) {
-    blocks.push_back(moved(picture, {aside, 0}));
-    blocks.push_back(needsBlock(words, width));
-  } else {
-    const double right = room.width + kBlockGap;
-    Drawing top = beside({0, picture.height, {}, {}}, needsBlock(words, width - right), right);
-    append(top, moved(picture, {aside, top.height - picture.height}));
-    blocks.push_back(std::move(top));
-  }
+Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
+                   std::optional<double> height) {
+  std::vector<Drawing> blocks;
   if (words.parts.size() > kFewParts) {
     blocks.push_back(partsTable(words.parts, width));
   }
   blocks.push_back(cautionBlock(words, width));
-  return stacked(blocks, large ? 6 : 3.5);
+  const Drawing title = titleBlock(words, width);
+  if (!height) {
+    const double right = kPicture.width + kBlockGap;
+    const Drawing picture = finishedFigure(built, kPicture);
+    Drawing top = beside({0, picture.height, {}, {}}, needsBlock(words, width - right), right);
+    append(top,
+           moved(picture, {(kPicture.width - picture.width) / 2, top.height - picture.height}));
+    blocks.insert(blocks.begin(), {title, top});
+    return stacked(blocks, 3.5);
+  }
+  constexpr double kGap = 6;
+  blocks.insert(blocks.begin(), {title, needsBlock(words, width)});
+  const double room = *height - stacked(blocks, kGap).height - kGap;
+  const Drawing picture =
+      finishedFigure(built, {width, std::clamp(room, kPicture.height, kLargePicture)});
+  blocks.insert(blocks.begin() + 1, moved(picture, {(width - picture.width) / 2, 0}));
+  return stacked(blocks, kGap);
 }
 
 }  // namespace creasewright

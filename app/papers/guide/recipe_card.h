@@ -1,11 +1,15 @@
 #pragma once
 
+#include <optional>
+
 #include "papers/guide/guide_words.h"
 
 namespace creasewright {
 
 /// The head of a hand-out, `width` mm wide: the finished box, facts in one line, parts as a table,
-/// what sticks, tools, cautions. With a `large` picture it fills most of a page.
-Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width, bool large);
+/// what sticks, tools, cautions. Given a `height`, the picture stands above all that and grows
+/// until the card fills most of it.
+Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
+                   std::optional<double> height = {});
 
 }  // namespace creasewright

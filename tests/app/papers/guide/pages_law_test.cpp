@@ -12,7 +12,7 @@
 #include "bridge/language.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
-#include "drawing/type_width.h"
+#include "extras/extra_kind.h"
 #include "guide/make_guide.h"
 #include "papers/guide/guide_pages.h"
 #include "styles/registry.h"
@@ -227,6 +227,29 @@ TEST(GuidePagesLaw, EveryStyleReadsInOrderOnFullPages) {
       EXPECT_LT(found.emptiest, 1.0 / 3 + 0.005) << form.language << ' ' << form.paper;
     }
   }
+}
+
+/// With bands, mats, labels and all else that fits together the laws are the same.
+TEST(GuidePagesLaw, StylesWithTheirExtrasReadInOrderToo) {
+  int extras = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    Design design;
+    design.styleId = style.id;
+    design.parameters = standardParameters(style);
+    for (const ExtraKind& kind : extraKinds()) {
+      Design more = design;
+      more.extras.push_back(standardExtra(kind, more.card));
+      if (const auto built = build(more); built && built->problems.empty()) {
+        design = more;
+      }
+    }
+    extras += static_cast<int>(design.extras.size());
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    expectLaw(*built, extras % 2 == 0 ? kForms[0] : kForms[2]);
+  }
+  EXPECT_GT(extras, 60);
 }
 
 int pagesFor(const char* style, std::optional<Product> product, ToolGrid grid, const Form& form) {
