@@ -15,6 +15,7 @@
 #include <QSpinBox>
 #include <QToolButton>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
@@ -39,7 +40,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kitSettingsWidth = 264;
+constexpr int kLeastSettings = 264;  // pixels
+constexpr int kMostSettings = 350;
 
 }  // namespace
 
@@ -65,7 +67,8 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   addButtons(column);
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(kitSettingsWidth);
+  // As wide as the words of the language need.
+  left->setFixedWidth(std::clamp(left->sizeHint().width(), kLeastSettings, kMostSettings));
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addWidget(preview_, 1);

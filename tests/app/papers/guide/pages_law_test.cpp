@@ -172,7 +172,8 @@ Found expectLaw(const BuiltDesign& built, const Form& form) {
   return found;
 }
 
-/// The most pages of each style as it comes, in any of the forms; looked at page by page.
+/// The most pages of each style as it comes, in any of the forms; as counted; about eight of them
+/// were looked at.
 const std::map<std::string, int, std::less<>> kMostPages{{"framed-tray", 5},
                                                          {"straight-tuck-box", 4},
                                                          {"reverse-tuck-box", 4},
