@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr FigureRoom kPicture{88, 105};
+constexpr FigureRoom kLayoutPicture{88, 105};
 const QString kDot = QStringLiteral("•");
 
 Drawing headBlock(const KitPlan& plan, double width) {
@@ -58,7 +58,7 @@ QString numberMark(int number, std::size_t last) {
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
                     const PageFlow& flow) {
   const LayoutWords words = wordLayout(number, layout, card, unit);
-  const double width = flow.columnWidth() - kPicture.width - kBlockGap;
+  const double width = flow.columnWidth() - kLayoutPicture.width - kBlockGap;
   TextBlock block(width);
   block.add(words.title, kHeadingType);
   block.space(1);
@@ -76,9 +76,10 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   if (text.height > flow.columnHeight() - 4) {
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
   }
-  return ruledAbove(beside(drawLayout(layout, kPicture.width, kPicture.height, card.firstLetter()),
-                           text, kPicture.width + kBlockGap),
-                    flow.columnWidth());
+  return ruledAbove(
+      beside(drawLayout(layout, kLayoutPicture.width, kLayoutPicture.height, card.firstLetter()),
+             text, kLayoutPicture.width + kBlockGap),
+      flow.columnWidth());
 }
 
 }  // namespace

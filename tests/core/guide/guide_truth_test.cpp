@@ -180,10 +180,7 @@ void expectTruth(const BuiltDesign& built) {
 TEST(GuideTruth, EveryStyleAsItComes) {
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    const auto built = build(design);
+    const auto built = build(testing::asItComes(style));
     ASSERT_TRUE(built);
     expectTruth(*built);
     if (HasFailure()) return;

@@ -5,6 +5,7 @@
 #include <optional>
 
 #include "document/build.h"
+#include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "support/random.h"
 
@@ -14,6 +15,25 @@ inline ToolGrid randomGrid(Random& random) {
   const std::array<ToolGrid, 4> grids{ToolGrid::none(), ToolGrid::eighthInch(),
                                       ToolGrid::sixteenthInch(), ToolGrid::millimetre()};
   return grids.at(static_cast<std::size_t>(random.whole(0, 3)));
+}
+
+/// A style's design as it comes, without a product.
+inline Design asItComes(const Style& style) {
+  Design design;
+  design.styleId = style.id;
+  design.parameters = standardParameters(style);
+  return design;
+}
+
+/// The same with every kind of extra that fits beside those before it.
+inline Design withItsExtras(const Style& style) {
+  Design design = asItComes(style);
+  for (const ExtraKind& kind : extraKinds()) {
+    Design more = design;
+    more.extras.push_back(standardExtra(kind, more.card));
+    if (const auto built = build(more); built && built->problems.empty()) design = more;
+  }
+  return design;
 }
 
 /// A design without a product whose parameters are drawn one after the other between their limits

@@ -11,8 +11,8 @@
 #include "bridge/label_text.h"
 #include "bridge/language.h"
 #include "bridge/text.h"
+#include "core/laws/random_design.h"
 #include "document/design_file.h"
-#include "extras/extra_kind.h"
 #include "guide/make_guide.h"
 #include "papers/guide/guide_pages.h"
 #include "styles/registry.h"
@@ -215,10 +215,7 @@ const std::map<std::string, int, std::less<>> kMostPages{{"framed-tray", 5},
 TEST(GuidePagesLaw, EveryStyleReadsInOrderOnFullPages) {
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    const auto built = build(design);
+    const auto built = build(testing::asItComes(style));
     ASSERT_TRUE(built);
     const auto most = kMostPages.find(style.id);
     ASSERT_NE(most, kMostPages.end());
@@ -235,16 +232,7 @@ TEST(GuidePagesLaw, StylesWithTheirExtrasReadInOrderToo) {
   int extras = 0;
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    for (const ExtraKind& kind : extraKinds()) {
-      Design more = design;
-      more.extras.push_back(standardExtra(kind, more.card));
-      if (const auto built = build(more); built && built->problems.empty()) {
-        design = more;
-      }
-    }
+    const Design design = testing::withItsExtras(style);
     extras += static_cast<int>(design.extras.size());
     const auto built = build(design);
     ASSERT_TRUE(built);
@@ -281,10 +269,7 @@ TEST(GuidePagesLaw, CutsShareAPictureThatShowsEachOfTheirNumbers) {
   int shared = 0;
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    const auto built = build(design);
+    const auto built = build(testing::asItComes(style));
     ASSERT_TRUE(built);
     const Guide guide = makeGuide(*built);
     std::vector<int> expected;

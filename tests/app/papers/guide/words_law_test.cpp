@@ -635,10 +635,7 @@ TEST(WordsLaw, EveryStyleAsItComes) {
   useLanguage(QStringLiteral("en"));
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    const auto built = build(design);
+    const auto built = build(testing::asItComes(style));
     ASSERT_TRUE(built);
     expectLaw(*built);
   }
@@ -650,16 +647,7 @@ TEST(WordsLaw, EveryStyleWithItsExtras) {
   int extras = 0;
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    Design design;
-    design.styleId = style.id;
-    design.parameters = standardParameters(style);
-    for (const ExtraKind& kind : extraKinds()) {
-      Design more = design;
-      more.extras.push_back(standardExtra(kind, more.card));
-      if (const auto built = build(more); built && built->problems.empty()) {
-        design = more;
-      }
-    }
+    const Design design = testing::withItsExtras(style);
     extras += static_cast<int>(design.extras.size());
     const auto built = build(design);
     ASSERT_TRUE(built);
