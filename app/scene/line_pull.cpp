@@ -11,7 +11,7 @@ namespace creasewright {
 
 namespace {
 
-struct Say {
+struct PullSay {
   Q_DECLARE_TR_FUNCTIONS(pull)
 };
 
@@ -84,10 +84,10 @@ QString LinePull::measure() const { return parameterTitle(ways_.front().key); }
 QStringList LinePull::words() const {
   const PullWay* by = way(grip_);
   if (by == nullptr) {
-    return {Say::tr("Only the product's own measures move this line.")};
+    return {PullSay::tr("Only the product's own measures move this line.")};
   }
   const Unit unit = session_->unit();
-  QStringList lines{Say::tr("%1: %2").arg(
+  QStringList lines{PullSay::tr("%1: %2").arg(
       parameterTitle(by->key), lengthText(session_->design().parameters.length(by->key), unit))};
   if (stopped_) {
     lines += problemSentence(*stopped_, unit);
@@ -99,7 +99,7 @@ QStringList LinePull::words() const {
     }
     ++index;
     if (&other != by) {
-      lines += Say::tr("%1  %2", "a key and the measure it chooses")
+      lines += PullSay::tr("%1  %2", "a key and the measure it chooses")
                    .arg(QString::number(index), parameterTitle(other.key));
     }
   }

@@ -16,7 +16,7 @@ namespace {
 
 constexpr int kStage = 100;  // slider steps of one stage
 
-struct Shown {
+struct ShownFold {
   DesignSession session;
   FoldPanel panel{session};
 
@@ -28,7 +28,7 @@ struct Shown {
 };
 
 TEST(FoldPanel, TheSliderGoesFromFlatThroughEveryNamedStageOfEveryStyle) {
-  Shown shown;
+  ShownFold shown;
   for (const Style& style : styles()) {
     changeStyle(shown.session, style.id);
     QSlider& slider = shown.panel.slider();
@@ -50,7 +50,7 @@ TEST(FoldPanel, TheSliderGoesFromFlatThroughEveryNamedStageOfEveryStyle) {
 }
 
 TEST(FoldPanel, ButtonsGoToTheEndOfTheStageBeforeOrAfter) {
-  Shown shown;
+  ShownFold shown;
   ASSERT_GE(shown.stages(), 3);
   QSlider& slider = shown.panel.slider();
   slider.setValue(130);
@@ -70,7 +70,7 @@ TEST(FoldPanel, ButtonsGoToTheEndOfTheStageBeforeOrAfter) {
 }
 
 TEST(FoldPanel, AChangedMeasureLeavesTheStageAlone) {
-  Shown shown;
+  ShownFold shown;
   shown.panel.slider().setValue(150);
   changeProduct(shown.session, *parseProduct("box:90x40x22mm"));
   EXPECT_EQ(shown.panel.slider().value(), 150);
@@ -80,7 +80,7 @@ TEST(FoldPanel, AChangedMeasureLeavesTheStageAlone) {
 }
 
 TEST(FoldPanel, EachPieceHasItsOwnStages) {
-  Shown shown;
+  ShownFold shown;
   changeStyle(shown.session, "drawer-box");
   const auto& pieces = shown.session.built().pieces;
   ASSERT_GT(pieces.size(), 1U);
