@@ -11,6 +11,7 @@
 #include "cli/settings_argument.h"
 #include "cli/size_argument.h"
 #include "document/file_io.h"
+#include "papers/kit/write_kit.h"
 #include "units/millimetres.h"
 #include "units/paper.h"
 
@@ -19,10 +20,6 @@ namespace creasewright {
 namespace {
 
 constexpr SideLimits kSheetLimits{mm(20), mm(5000)};
-
-bool namesKit(const std::string& file) {
-  return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
-}
 
 std::optional<ClassKit> savedKit(const std::string& file) {
   Result<ClassKit> kit = readKitFile(file);
@@ -224,7 +221,7 @@ bool needsSheets(const KitOptions& options, const ClassKit& kit) {
 std::optional<ClassKit> readKitArguments(const KitOptions& options) {
   ClassKit kit;
   kit.goal = kClassGoal;
-  if (options.files.size() == 1 && namesKit(options.files.front())) {
+  if (options.files.size() == 1 && namesKit(text(options.files.front()))) {
     std::optional<ClassKit> saved = savedKit(options.files.front());
     if (!saved) {
       return std::nullopt;

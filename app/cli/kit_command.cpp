@@ -150,7 +150,7 @@ int runKit(const KitOptions& options) {
       return ExitUsage;
     }
   }
-  if (!machine && endsAsKit(text(options.output))) {
+  if (!machine && namesKit(text(options.output))) {
     return told(writeKitFile(*kit, text(options.output)));
   }
   Result<BuiltKit> built = buildKit(std::move(*kit));
