@@ -18,7 +18,7 @@ namespace {
 
 constexpr int lowestList = 44;
 constexpr int highestList = 104;
-constexpr int countWidth = 70;
+constexpr int kCountWidth = 104;
 
 }  // namespace
 
@@ -32,7 +32,7 @@ KitContents::KitContents(KitSession& session, QWidget* parent)
   list_->setMaximumHeight(highestList);
   list_->setAccessibleName(tr("Everybody makes"));
   count_->setRange(1, kMostPerPerson);
-  count_->setFixedWidth(countWidth);
+  count_->setFixedWidth(kCountWidth);
   count_->setAccessibleName(tr("How many each person gets"));
   count_->setToolTip(tr("How many each person gets"));
   piece_->setAccessibleName(tr("What is cut of it"));

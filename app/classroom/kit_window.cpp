@@ -15,7 +15,6 @@
 #include <QSpinBox>
 #include <QToolButton>
 #include <QVBoxLayout>
-#include <algorithm>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
@@ -41,7 +40,6 @@ namespace creasewright {
 namespace {
 
 constexpr int kLeastSettings = 264;  // pixels
-constexpr int kMostSettings = 350;
 
 }  // namespace
 
@@ -67,8 +65,7 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
   addButtons(column);
   auto* left = new QWidget(this);
   left->setLayout(column);
-  // As wide as the words of the language need.
-  left->setFixedWidth(std::clamp(left->sizeHint().width(), kLeastSettings, kMostSettings));
+  fitToWords(*left, kLeastSettings);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
   layout->addWidget(preview_, 1);

@@ -69,7 +69,7 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   button(tr("Close"), [this] { reject(); });
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(kGuideSettingsWidth);
+  fitToWords(*left, kGuideSettingsWidth);
   auto* scroll = new QScrollArea(this);
   scroll->setWidget(preview_);
   scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);

@@ -20,6 +20,7 @@
 #include "widgets/labelled_field.h"
 #include "widgets/length_edit.h"
 #include "widgets/page_preview.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -53,7 +54,7 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
   addButtons(column);
   auto* left = new QWidget(this);
   left->setLayout(column);
-  left->setFixedWidth(kSettingsWidth);
+  fitToWords(*left, kSettingsWidth);
   scroll_->setWidget(preview_);
   scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);

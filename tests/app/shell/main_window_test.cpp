@@ -10,54 +10,21 @@
 #include <gtest/gtest.h>
 
 #include "bridge/language.h"
+#include "classroom/kit_window.h"
 #include "commands/edits.h"
 #include "gallery/gallery_view.h"
 #include "panels/checks_panel.h"
 #include "panels/measures_panel.h"
+#include "printing/export_dialog.h"
+#include "printing/guide_window.h"
+#include "printing/print_dialog.h"
 #include "scene/sheet_view.h"
 #include "shell/columns.h"
+#include "support/cut_off.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
 namespace {
-
-bool insideScrollArea(const QWidget* widget) {
-  for (const QWidget* up = widget->parentWidget(); up != nullptr; up = up->parentWidget()) {
-    if (qobject_cast<const QAbstractScrollArea*>(up) != nullptr) {
-      return true;
-    }
-  }
-  return false;
-}
-
-/// Visible widgets that stick out of their parent, or are smaller than they need.
-QStringList cutOff(const QWidget& window) {
-  QStringList found;
-  for (const QWidget* widget : window.findChildren<QWidget*>()) {
-    if (!widget->isVisible() || widget->isWindow()) {
-      continue;
-    }
-    const QString name =
-        QString("%1 “%2”").arg(widget->metaObject()->className(), widget->accessibleName());
-    // What scrolls may be longer than its view, but never wider.
-    const QRect room = insideScrollArea(widget)
-                           ? widget->parentWidget()->rect().adjusted(0, -10000, 0, 10000)
-                           : widget->parentWidget()->rect();
-    if (!room.contains(widget->geometry())) {
-      found += name + " sticks out";
-    }
-    if (const auto* tabs = qobject_cast<const QTabBar*>(widget);
-        tabs != nullptr && tabs->sizeHint().width() > tabs->width()) {
-      found += name + " does not show all tabs";
-    }
-    const QSize least = widget->minimumSizeHint();
-    if (!insideScrollArea(widget) && least.isValid() &&
-        (widget->width() < least.width() || widget->height() < least.height())) {
-      found += name + " is too small";
-    }
-  }
-  return found;
-}
 
 /// Shown and laid out; on a busy machine that takes its time.
 void show(MainWindow& window, int width, int height) {
@@ -89,6 +56,26 @@ TEST(MainWindow, NothingIsCutOffInAnyLanguage) {
     changeParameter(window.session(), "depth", Length::mm(0.5).nm());
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << language;
   }
+}
+
+template <class Dialog>
+void expectWordsWhole(const char* name) {
+  for (const char* language : {"de", "en"}) {
+    useLanguage(QString::fromLatin1(language));
+    DesignSession session;
+    Dialog dialog(session);
+    dialog.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+    (void)QTest::qWaitFor([&] { return cutOff(dialog).isEmpty(); });
+    EXPECT_EQ(cutOff(dialog).join("; ").toStdString(), "") << name << ' ' << language;
+  }
+}
+
+TEST(Dialogs, NothingIsCutOffInAnyLanguage) {
+  expectWordsWhole<GuideWindow>("guide");
+  expectWordsWhole<PrintDialog>("print");
+  expectWordsWhole<ExportDialog>("export");
+  expectWordsWhole<KitWindow>("class kit");
 }
 
 TEST(MainWindow, TheGalleryTakesTheMiddleAndGivesItBack) {

@@ -180,6 +180,7 @@ TEST(FewerSettings, KeepsBlanksAndOffcutOfLargerLayouts) {
     if (neat && (!now || trimmingWork(*neat) < trimmingWork(*now))) now = neat;
     if (!now) continue;
     ++layouts;
+    const WorkShare share(work, 0.1 * Work::kSecond);  // as a plan gives each layout
     const auto fewer = fewerSettings(*now, demands, true, work);
     before += trimEffort(*now).settings;
     after += trimEffort(fewer ? *fewer : *now).settings;
