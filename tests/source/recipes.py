@@ -80,9 +80,15 @@ class Tree:
     def name(self, file):
         return file.relative_to(self.into).as_posix()
 
+    def entry(self, donor):
+        """How a source is compiled; where sources are built in batches, how its half's batches are."""
+        known = self.commands.get(self.root / donor)
+        target = "creasewright_core.dir" if str(donor).startswith("core/") else "creasewright_app.dir"
+        return known or next(entry for entry in self.commands.values() if target in entry["command"])
+
     def flags(self, donor):
         """Those of a source of the tree, for the copy's headers, without precompiled ones."""
-        entry = self.commands[self.root / donor]
+        entry = self.entry(donor)
         words = shlex.split(entry["command"])[1:]
         keep, skip = [], False
         for word in words:
@@ -98,7 +104,7 @@ class Tree:
         return [moved(word) for word in keep], pathlib.Path(entry["directory"])
 
     def compiler(self, donor):
-        words = shlex.split(self.commands[self.root / donor]["command"])
+        words = shlex.split(self.entry(donor)["command"])
         return next(word for word in words if not word.endswith("ccache") and "=" not in word)
 
     def compile(self, file, donor, *more):
