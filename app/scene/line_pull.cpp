@@ -56,7 +56,7 @@ void LinePull::moveTo(double byMm, Grip grip) {
   stopped_.reset();
   Design now = start_;
   if (by != nullptr) {
-    Pulled pulled = pull(start_, handle_, by->key, byMm, grip.offGrid);
+    Pulled pulled = pull(start_, handle_, *by, byMm, grip.offGrid);
     stopped_ = std::move(pulled.stopped);
     now = withValue(std::move(now), by->key, pulled.value.nm());
   }

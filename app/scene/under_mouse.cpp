@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "geometry/polygon.h"
 #include "scene/net_picture.h"
 #include "session/places.h"
 
@@ -9,18 +10,11 @@ namespace creasewright {
 
 namespace {
 
-double distanceTo(const Segment& line, Point p) {
-  const Point way = line.b - line.a;
-  const double longSquare = dot(way, way);
-  const double share = longSquare > 0 ? std::clamp(dot(p - line.a, way) / longSquare, 0.0, 1.0) : 0;
-  return distance(p, line.a + way * share);
-}
-
 /// The nearest fold within reach, or -1.
 int creaseNear(const BuiltPiece& piece, Point at, double reach) {
   int found = -1;
   for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
-    const double away = distanceTo(piece.flat.creases[i], at);
+    const double away = distanceToSegment(at, piece.flat.creases[i]);
     if (piece.net.creases[i].kind != CreaseKind::Flat && away <= reach) {
       reach = away;
       found = static_cast<int>(i);
@@ -35,7 +29,7 @@ std::vector<Segment> cutNear(const BuiltPiece& piece, Point at, double reach) {
   for (const Polyline& line : cutLines(piece.flat)) {
     for (std::size_t i = 0; i + 1 < line.size(); ++i) {
       const Segment part{line[i], line[i + 1]};
-      const double away = distanceTo(part, at);
+      const double away = distanceToSegment(at, part);
       if (away <= reach) {
         reach = away;
         found = {part};
@@ -85,7 +79,8 @@ std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int p
   for (std::size_t i = 0; i < part.flat.panels.size(); ++i) {
     const Polygon& outline = part.flat.panels[i];
     for (std::size_t edge = 0; edge < outline.size(); ++edge) {
-      const double away = distanceTo({outline[edge], outline[(edge + 1) % outline.size()]}, at);
+      const double away =
+          distanceToSegment(at, {outline[edge], outline[(edge + 1) % outline.size()]});
       if (away < reach) {
         reach = away;
         found = Handle{piece, part.net.panels[i].id, static_cast<int>(edge),

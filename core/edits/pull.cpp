@@ -179,16 +179,16 @@ std::vector<PullWay> waysToPull(const Design& design, const Handle& handle) {
   return ways;
 }
 
-Pulled pull(const Design& design, const Handle& handle, std::string_view key, double byMm,
+Pulled pull(const Design& design, const Handle& handle, const PullWay& way, double byMm,
             bool offGrid) {
+  const std::string_view key = way.key;
   const std::int64_t from = design.parameters.raw(key);
   const Pulled still{Length::nanometres(from), 0, std::nullopt};
   const Result<const Style*> style = findStyle(design.styleId);
-  const std::vector<PullWay> ways = waysToPull(design, handle);
-  const auto way = std::ranges::find(ways, key, &PullWay::key);
-  if (!style || way == ways.end()) return still;
+  if (!style) return still;
   const Pulling pulling(**style, design, handle);
-  Length wanted = Length::mm(pulling.valueFor(key, way->perMm, byMm));
+  if (!pulling.isThere()) return still;
+  Length wanted = Length::mm(pulling.valueFor(key, way.perMm, byMm));
   const bool onGrid = !offGrid && !design.grid.isNone();
   if (onGrid) wanted = design.grid.nearest(wanted);
   auto [raw, stopped] = allowed(**style, design, key, from, wanted.nm());

@@ -37,10 +37,10 @@ struct Pulled {
   std::optional<Problem> stopped;  ///< the limit that the hand ran into
 };
 
-/// The measure `key` with which the line comes to lie `byMm` farther along its outward normal (mm),
-/// as near as its limits and its shape let it and, unless `offGrid`, on the tool grid. `design` is
-/// the one before the pull.
-Pulled pull(const Design& design, const Handle& handle, std::string_view key, double byMm,
+/// The value of `way`, one of waysToPull(design, handle), with which the line comes to lie `byMm`
+/// farther along its outward normal (mm), as near as its limits and its shape let it and, unless
+/// `offGrid`, on the tool grid. `design` is the one before the pull.
+Pulled pull(const Design& design, const Handle& handle, const PullWay& way, double byMm,
             bool offGrid);
 
 /// The outward normal of the line on the blank, and its middle seen from the middle of the piece's

@@ -55,6 +55,13 @@ int cornersOf(const BuiltDesign& built, const Handle& handle) {
       net.panels[static_cast<std::size_t>(*net.find(handle.panel))].outline.size());
 }
 
+PullWay wayOf(const Design& design, const Handle& handle, std::string_view key) {
+  for (const PullWay& way : waysToPull(design, handle))
+    if (way.key == key) return way;
+  ADD_FAILURE() << "no such way: " << key;
+  return {};
+}
+
 TEST(Pull, TheStrongestMeasureComesFirst) {
   const Design design = tray();
   // The fold at the top of the front wall: a deeper tray moves it by as much, a wider opening
@@ -73,22 +80,26 @@ TEST(Pull, ALineGoesWhereItIsPulled) {
   const Design design = tray();
   const Handle handle = edgeOf(design, "base/front/wall", {0, -1});
   const Length depth = design.parameters.length("depth");
-  EXPECT_EQ(pull(design, handle, "depth", 5, false).value, depth + Length::mm(5));
-  EXPECT_EQ(pull(design, handle, "depth", 5.4, false).value, depth + Length::mm(5)) << "the grid";
-  EXPECT_NEAR(pull(design, handle, "depth", 5.4, true).value.mm(), depth.mm() + 5.4, 1e-5);
-  EXPECT_EQ(pull(design, handle, "opening-width", 5, false).value,
+  EXPECT_EQ(pull(design, handle, wayOf(design, handle, "depth"), 5, false).value,
+            depth + Length::mm(5));
+  EXPECT_EQ(pull(design, handle, wayOf(design, handle, "depth"), 5.4, false).value,
+            depth + Length::mm(5))
+      << "the grid";
+  EXPECT_NEAR(pull(design, handle, wayOf(design, handle, "depth"), 5.4, true).value.mm(),
+              depth.mm() + 5.4, 1e-5);
+  EXPECT_EQ(pull(design, handle, wayOf(design, handle, "opening-width"), 5, false).value,
             design.parameters.length("opening-width") + Length::mm(10));
-  EXPECT_EQ(pull(design, handle, "depth", 0, false).value, depth);
+  EXPECT_EQ(pull(design, handle, wayOf(design, handle, "depth"), 0, false).value, depth);
 }
 
 TEST(Pull, ALimitStopsTheHandAndIsNamed) {
   const Design design = tray();
   const Handle handle = edgeOf(design, "base/front/wall", {0, -1});
-  const Pulled in = pull(design, handle, "depth", -500, false);
+  const Pulled in = pull(design, handle, wayOf(design, handle, "depth"), -500, false);
   ASSERT_TRUE(in.stopped);
   EXPECT_EQ(in.stopped->code, ProblemCode::ParameterTooSmall);
   EXPECT_LT(in.value, design.parameters.length("depth"));
-  const Pulled out = pull(design, handle, "depth", 5000, false);
+  const Pulled out = pull(design, handle, wayOf(design, handle, "depth"), 5000, false);
   ASSERT_TRUE(out.stopped);
   EXPECT_EQ(out.stopped->code, ProblemCode::ParameterTooLarge);
   EXPECT_TRUE(design.grid.holds(out.value));
@@ -127,7 +138,7 @@ TEST(Pull, EveryLineOfEveryStyleFollowsTheHand) {
       if (!place || lengthOf(before, handle) < 3) continue;  // the small sides of a rounded corner
       for (const PullWay& way : waysToPull(design, handle)) {
         const double by = random.between(-3, 3);
-        const Pulled found = pull(design, handle, way.key, by, true);
+        const Pulled found = pull(design, handle, way, by, true);
         Design after = design;
         after.parameters.setCount(way.key, found.value.nm());
         const auto built = build(after);
