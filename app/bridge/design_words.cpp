@@ -7,9 +7,7 @@ namespace creasewright {
 
 DesignWords wordsOf(const Design& design) {
   DesignWords words{text(design.title), {}, text(design.notes)};
-  for (const std::string& tag : design.tags) {
-    words.tags.append(text(tag));
-  }
+  for (const std::string& tag : design.tags) words.tags.append(text(tag));
   return words;
 }
 
@@ -22,11 +20,8 @@ Design withWords(Design design, const DesignWords& words) {
   design.title = words.title.trimmed().toStdString();
   design.notes = words.notes.trimmed().toStdString();
   design.tags.clear();
-  for (const QString& tag : words.tags) {
-    if (!tag.trimmed().isEmpty()) {
-      design.tags.push_back(tag.trimmed().toStdString());
-    }
-  }
+  for (const QString& tag : words.tags)
+    if (!tag.trimmed().isEmpty()) design.tags.push_back(tag.trimmed().toStdString());
   return design;
 }
 

@@ -114,27 +114,18 @@ QString valueText(const ProblemValue& value, Unit unit) {
 }  // namespace
 
 QString labelText(const Label& label, Unit unit) {
-  if (label.code.empty()) {
-    return text(label.literal);
-  }
-  if (label.code == "reading") {  // a length on a map, whose sheet says the unit
+  if (label.code.empty()) return text(label.literal);
+  if (label.code == "reading")  // a length on a map, whose sheet says the unit
     return lengthText(std::get<Length>(label.values.at(0)), unit, false);
-  }
   const char* source = sourceText(label.code);
-  if (source == nullptr) {
-    return text(label.code);
-  }
+  if (source == nullptr) return text(label.code);
   const QString pattern = QCoreApplication::translate("labels", source);
   qsizetype places = 0;  // values with a place of their own; the rest is the list %L
-  for (qsizetype i = 0; i + 1 < pattern.size(); ++i) {
-    if (pattern[i] == u'%' && pattern[i + 1].isDigit()) {
+  for (qsizetype i = 0; i + 1 < pattern.size(); ++i)
+    if (pattern[i] == u'%' && pattern[i + 1].isDigit())
       places = std::max<qsizetype>(places, pattern[i + 1].digitValue());
-    }
-  }
   QStringList values;
-  for (const ProblemValue& value : label.values) {
-    values.append(valueText(value, unit));
-  }
+  for (const ProblemValue& value : label.values) values.append(valueText(value, unit));
   // One pass, so that a value with a percent sign in it is left alone.
   QString out;
   for (qsizetype i = 0; i < pattern.size(); ++i) {

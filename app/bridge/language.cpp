@@ -45,9 +45,7 @@ QString ownName(const QString& code) {
 void loadResources() { initResources(); }
 
 void useLanguage(const QString& language) {
-  for (const auto& translator : installed()) {
-    QCoreApplication::removeTranslator(translator.get());
-  }
+  for (const auto& translator : installed()) QCoreApplication::removeTranslator(translator.get());
   installed().clear();
   const QLocale chosen = language.isEmpty() ? QLocale::system() : QLocale(language);
   QLocale::setDefault(chosen);

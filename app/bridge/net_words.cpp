@@ -21,9 +21,7 @@ struct Tables {
 };
 
 void add(const std::vector<CodeWords>& words, Table& table) {
-  for (const CodeWords& word : words) {
-    table.emplace(word.code, word.words);
-  }
+  for (const CodeWords& word : words) table.emplace(word.code, word.words);
 }
 
 void add(const NetWords& words, Tables& tables) {
@@ -36,12 +34,8 @@ const Tables& tables() {
   static const Tables kTables = [] {
     Tables all;
     add(commonWords(), all);
-    for (const Style& style : styles()) {
-      add(style.words, all);
-    }
-    for (const ExtraKind& kind : extraKinds()) {
-      add(kind.words, all);
-    }
+    for (const Style& style : styles()) add(style.words, all);
+    for (const ExtraKind& kind : extraKinds()) add(kind.words, all);
     return all;
   }();
   return kTables;
@@ -67,11 +61,8 @@ std::optional<QString> panelWords(std::string_view part) {
 }
 
 std::optional<QString> placeTitle(std::string_view part) {
-  for (const CodeWords& place : placeWords()) {
-    if (place.code == part) {
-      return styleText(place.words);
-    }
-  }
+  for (const CodeWords& place : placeWords())
+    if (place.code == part) return styleText(place.words);
   return {};
 }
 

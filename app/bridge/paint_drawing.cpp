@@ -19,34 +19,22 @@ QPainterPath outline(const PathItem& item) {
   QPainterPath path;
   path.setFillRule(Qt::OddEvenFill);
   for (const Polygon& ring : item.rings) {
-    if (ring.size() < 2) {
-      continue;
-    }
+    if (ring.size() < 2) continue;
     path.moveTo(toPoint(ring.front()));
-    for (auto p = ring.begin() + 1; p != ring.end(); ++p) {
-      path.lineTo(toPoint(*p));
-    }
-    if (item.closed) {
-      path.closeSubpath();
-    }
+    for (auto p = ring.begin() + 1; p != ring.end(); ++p) path.lineTo(toPoint(*p));
+    if (item.closed) path.closeSubpath();
   }
   return path;
 }
 
 /// A pen at least `least` mm wide; the dashes keep their length.
 QPen widened(QPen pen, double least) {
-  if (pen.widthF() >= least) {
-    return pen;
-  }
+  if (pen.widthF() >= least) return pen;
   QList<qreal> dashes = pen.dashPattern();
-  for (qreal& dash : dashes) {
-    dash *= pen.widthF() / least;
-  }
+  for (qreal& dash : dashes) dash *= pen.widthF() / least;
   const bool dashed = pen.style() == Qt::CustomDashLine;
   pen.setWidthF(least);
-  if (dashed) {
-    pen.setDashPattern(dashes);
-  }
+  if (dashed) pen.setDashPattern(dashes);
   return pen;
 }
 
@@ -66,9 +54,7 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
 }
 
 void paintText(QPainter& painter, const TextItem& item, const Wording& wording) {
-  if (!wording) {
-    return;
-  }
+  if (!wording) return;
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(kFontPixels);
   font.setBold(item.bold);
@@ -98,9 +84,7 @@ QPen rolePen(Role role) {
   pen.setJoinStyle(Qt::MiterJoin);
   if (!style.dashes.empty()) {
     QList<qreal> dashes;  // QPen counts dashes in pen widths
-    for (const double dash : style.dashes) {
-      dashes.append(dash / style.width);
-    }
+    for (const double dash : style.dashes) dashes.append(dash / style.width);
     pen.setDashPattern(dashes);
   }
   return pen;
@@ -114,19 +98,11 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
   painter.translate(0, -drawing.height);
   const double thinnest = options.thinnest / options.scale;
   for (const Role role : paintOrder()) {
-    if (options.hidden.contains(role)) {
-      continue;
-    }
-    for (const PathItem& item : drawing.paths) {
-      if (item.role == role) {
-        paintPath(painter, item, thinnest);
-      }
-    }
-    for (const TextItem& item : drawing.texts) {
-      if (item.role == role) {
-        paintText(painter, item, wording);
-      }
-    }
+    if (options.hidden.contains(role)) continue;
+    for (const PathItem& item : drawing.paths)
+      if (item.role == role) paintPath(painter, item, thinnest);
+    for (const TextItem& item : drawing.texts)
+      if (item.role == role) paintText(painter, item, wording);
   }
   painter.restore();
 }

@@ -89,20 +89,15 @@ class Values {
 };
 
 QString axisTitle(const std::string& axis) {
-  if (axis == "length") {
-    return Say::tr("along its length");
-  }
-  if (axis == "width") {
-    return Say::tr("across its width");
-  }
+  if (axis == "length") return Say::tr("along its length");
+  if (axis == "width") return Say::tr("across its width");
   return Say::tr("in its height");
 }
 
 QString cavitySentence(const Problem& problem, const Values& v) {
   QStringList changes;
-  for (std::size_t i = 3; i + 2 < v.count(); i += 3) {
+  for (std::size_t i = 3; i + 2 < v.count(); i += 3)
     changes += Say::tr("%1 %2 or more").arg(v.titleAt(i + 2), v.limitAt(i + 1));
-  }
   if (!changes.isEmpty()) {
     return Say::
         tr("The folded piece leaves %1 for the product %2, and %3 is needed. Make %4, or choose "
@@ -131,9 +126,7 @@ QString unsuitedSentence(const Values& v) {
 /// With the cards that the name is like, where there are any.
 QString unknownCard(const Problem& problem, const Values& v) {
   QStringList near;
-  for (std::size_t i = 1; i < problem.values.size(); ++i) {
-    near += v.at(i);
-  }
+  for (std::size_t i = 1; i < problem.values.size(); ++i) near += v.at(i);
   if (near.isEmpty()) {
     return Say::tr(
                "There is no card “%1”. Choose one that “creasewright cards” lists, or give its "

@@ -13,12 +13,9 @@ QPen screenPen(Role role, double scale) {
   pen.setCapStyle(Qt::FlatCap);
   pen.setJoinStyle(Qt::MiterJoin);
   QList<qreal> dashes;
-  for (const double mm : style.dashes) {
+  for (const double mm : style.dashes)
     dashes.push_back(mm * std::max(scale, kSmallestScale) / width);
-  }
-  if (!dashes.isEmpty()) {
-    pen.setDashPattern(dashes);
-  }
+  if (!dashes.isEmpty()) pen.setDashPattern(dashes);
   return pen;
 }
 

@@ -23,17 +23,13 @@ QString translated(const char* context, std::string_view source) {
 
 /// Words for a name, or for `name-2`: several of one kind are told apart by a number.
 QString numbered(std::string_view name, std::optional<QString> (*words)(std::string_view)) {
-  if (const auto whole = words(name)) {
-    return *whole;
-  }
+  if (const auto whole = words(name)) return *whole;
   const std::size_t dash = name.rfind('-');
   const std::string_view number = dash == std::string_view::npos ? "" : name.substr(dash + 1);
   const bool digits = !number.empty() && std::ranges::all_of(number, [](unsigned char c) {
     return std::isdigit(c) != 0;
   });
-  if (!digits) {
-    return text(name);
-  }
+  if (!digits) return text(name);
   return words(name.substr(0, dash)).value_or(text(name.substr(0, dash))) + QLatin1Char(' ') +
          text(number);
 }
@@ -61,27 +57,19 @@ QString extraTitle(std::string_view kind) {
 
 QString faceTitle(std::string_view face) {
   const std::size_t colon = face.find(':');
-  if (colon == std::string_view::npos) {
-    return text(face);
-  }
+  if (colon == std::string_view::npos) return text(face);
   return QCoreApplication::translate("panels", "%1 (%2)", "face, piece")
       .arg(panelTitle(face.substr(colon + 1)), pieceTitle(face.substr(0, colon)));
 }
 
 QString parameterTitle(std::string_view key) {
   for (const Style& style : styles()) {
-    for (const ParameterSpec& spec : style.parameters) {
-      if (spec.key == key) {
-        return parameterTitle(spec);
-      }
-    }
+    for (const ParameterSpec& spec : style.parameters)
+      if (spec.key == key) return parameterTitle(spec);
   }
   for (const ExtraKind& kind : extraKinds()) {
-    for (const ParameterSpec& spec : kind.parameters) {
-      if (spec.key == key) {
-        return parameterTitle(spec);
-      }
-    }
+    for (const ParameterSpec& spec : kind.parameters)
+      if (spec.key == key) return parameterTitle(spec);
   }
   return text(key);
 }
@@ -93,9 +81,8 @@ QString panelTitle(std::string_view id) {
   // The last two names tell a panel from all others of its net and stay short; a side of the first
   // panel needs only its own.
   static const QStringList sides{"front", "back", "left", "right", "top-lid", "bottom-lid"};
-  if (parts.size() < 2 || (parts.size() == 2 && sides.contains(parts.back()))) {
+  if (parts.size() < 2 || (parts.size() == 2 && sides.contains(parts.back())))
     return words(parts.back());
-  }
   const QString& whose = parts[parts.size() - 2];
   if (const auto side = placeTitle(whose.toStdString())) {
     return QCoreApplication::translate("panels", "%1 %2", "side, part")

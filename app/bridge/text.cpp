@@ -20,9 +20,7 @@ LengthFormat formatFor(Unit unit, bool withUnit) {
 
 QString digits(const QString& plain, const std::array<char16_t, 10>& set) {
   QString out;
-  for (const QChar c : plain) {
-    out += QChar(set[static_cast<std::size_t>(c.digitValue())]);
-  }
+  for (const QChar c : plain) out += QChar(set[static_cast<std::size_t>(c.digitValue())]);
   return out;
 }
 
@@ -34,9 +32,7 @@ QString withSetFractions(const QString& plain) {
   static constexpr std::array<char16_t, 10> kLowered{u'₀', u'₁', u'₂', u'₃', u'₄',
                                                      u'₅', u'₆', u'₇', u'₈', u'₉'};
   const auto match = fraction.match(plain);
-  if (!match.hasMatch()) {
-    return plain;
-  }
+  if (!match.hasMatch()) return plain;
   const QString set = match.captured(1).trimmed() + digits(match.captured(2), kRaised) +
                       QChar(0x2044) + digits(match.captured(3), kLowered);
   return plain.left(match.capturedStart()) + set + plain.mid(match.capturedEnd());

@@ -57,12 +57,10 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
 
 /// A size that cannot be cut is told at its field, and the dialog stays.
 void BlankDialog::take() {
-  for (LengthEdit* field : {width_, height_}) {
+  for (LengthEdit* field : {width_, height_})
     if (!field->requireWithin(smallestBlank, largestBlank,
-                              tr("A blank measures from 5 mm to 2 m a side."))) {
+                              tr("A blank measures from 5 mm to 2 m a side.")))
       return;
-    }
-  }
   blank_.width = width_->length();
   blank_.height = height_->length();
   const QString name = name_->text().trimmed();

@@ -69,9 +69,7 @@ void KitContents::addBlank(PlainBlank blank) {
 
 bool KitContents::removeCurrent() {
   const int row = list_->currentRow();
-  if (row < 0 || rows() < 2) {
-    return false;
-  }
+  if (row < 0 || rows() < 2) return false;
   removeKitRow(session_, row);
   list_->setCurrentRow(std::max(0, row - 1));
   return true;
@@ -89,9 +87,8 @@ QString KitContents::rowTitle(int row) const {
       design ? kit.items[at].perPerson : kit.blanks.at(at - kit.items.size()).perPerson;
   QString title =
       design ? itemTitle(kit.items[at]) : text(kit.blanks.at(at - kit.items.size()).name);
-  if (design && !kit.items[at].piece.empty()) {
+  if (design && !kit.items[at].piece.empty())
     title = tr("%1: only %2").arg(title, pieceTitle(kit.items[at].piece));
-  }
   return count == 1 ? title : QStringLiteral("%1 × %2").arg(count).arg(title);
 }
 
@@ -101,9 +98,7 @@ void KitContents::showKit() {
     const QSignalBlocker quiet(list_);
     const int current = std::clamp(list_->currentRow(), 0, std::max(0, rows() - 1));
     list_->clear();
-    for (int row = 0; row < rows(); ++row) {
-      list_->addItem(rowTitle(row));
-    }
+    for (int row = 0; row < rows(); ++row) list_->addItem(rowTitle(row));
     list_->setCurrentRow(current);
   }
   showCurrent();
@@ -140,27 +135,22 @@ void KitContents::showCurrent() {
 
 void KitContents::showPieces(const KitItem& item) {
   piece_->addItem(tr("the whole design"), QString());
-  if (const BuiltDesign* built = session_.builtOf(item.design)) {
-    for (const BuiltPiece& piece : built->pieces) {
+  if (const BuiltDesign* built = session_.builtOf(item.design))
+    for (const BuiltPiece& piece : built->pieces)
       piece_->addItem(tr("only %1").arg(pieceTitle(piece.name)), text(piece.name));
-    }
-  }
-  if (piece_->findData(text(item.piece)) < 0) {
+  if (piece_->findData(text(item.piece)) < 0)
     piece_->addItem(tr("only %1").arg(pieceTitle(item.piece)), text(item.piece));
-  }
   piece_->setCurrentIndex(piece_->findData(text(item.piece)));
 }
 
 void KitContents::setCount(int count) {
-  if (currentItem() != nullptr || currentBlank() != nullptr) {
+  if (currentItem() != nullptr || currentBlank() != nullptr)
     changePerPerson(session_, list_->currentRow(), count);
-  }
 }
 
 void KitContents::setPiece(int index) {
-  if (currentItem() != nullptr) {
+  if (currentItem() != nullptr)
     changePiece(session_, list_->currentRow(), piece_->itemData(index).toString().toStdString());
-  }
 }
 
 }  // namespace creasewright

@@ -81,21 +81,15 @@ void KitPreview::showPlan(const PlanWorker::Plan& result) {
     return;
   }
   tell(sheetsSentence(*plan));
-  if (shown_ != result) {
-    showPages(result);
-  }
-  if (plan->fewestProven() || looking_) {
-    return;
-  }
+  if (shown_ != result) showPages(result);
+  if (plan->fewestProven() || looking_) return;
   looking_ = true;
   stop_->show();
   worker_->start(*session_.built(), secondsToLook, shown_, trimmer());
 }
 
 void KitPreview::showFindings(const PlanWorker::Plan& plan, const PlanWorker::Plan& withFindings) {
-  if (plan == shown_) {
-    showPages(withFindings);
-  }
+  if (plan == shown_) showPages(withFindings);
 }
 
 void KitPreview::showProblem(const Problem& problem) {
@@ -112,9 +106,8 @@ void KitPreview::showPages(const PlanWorker::Plan& plan) {
 }
 
 void KitPreview::showProgress(qint64 cost, qint64 bound) {
-  if (looking_ && cost > bound && plan() != nullptr) {
+  if (looking_ && cost > bound && plan() != nullptr)
     tell(tr("%n sheet(s); looking for a better plan …", nullptr, plan()->sheets));
-  }
 }
 
 }  // namespace creasewright

@@ -17,11 +17,10 @@ namespace creasewright {
 KitChoices KitSaving::choices() const {
   KitChoices out;
   out.unit = session_.unit();
-  if (const auto paper = findPaper(preferredPaper().toStdString())) {
+  if (const auto paper = findPaper(preferredPaper().toStdString()))
     out.paper = *paper;
-  } else {
+  else
     out.paper = papers().front();
-  }
   out.now = QDateTime::currentDateTime();
   return out;
 }
@@ -62,13 +61,9 @@ bool KitSaving::saveKit(const ClassKit& kit, const QString& path) const {
 }
 
 bool KitSaving::saveMats(const BuiltKit& kit, const QString& folder) const {
-  if (folder.isEmpty()) {
-    return false;
-  }
+  if (folder.isEmpty()) return false;
   const std::vector<StockSheet>& stock = kit.kit.stock;
-  if (stock.empty()) {
-    return written(Problem{ProblemCode::NoDemand, {}, {}});
-  }
+  if (stock.empty()) return written(Problem{ProblemCode::NoDemand, {}, {}});
   const KitChoices now = choices();
   MachineChoices mats;
   mats.width = stock.front().width;

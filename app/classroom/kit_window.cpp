@@ -109,10 +109,14 @@ void KitWindow::addControls(QVBoxLayout* column) {
   column->addWidget(extras_);
   column->addWidget(contents_);
   connect(title_, &QLineEdit::editingFinished, this, &KitWindow::takeTitle);
-  connect(takers_, &QSpinBox::valueChanged, this, [this](int n) { changeTakers(kit_, n); });
-  connect(spares_, &QSpinBox::valueChanged, this, [this](int n) { changeSpares(kit_, n); });
-  connect(grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
-  connect(extras_, &QCheckBox::toggled, this, [this](bool none) { changeNoExtras(kit_, none); });
+  connect(
+      takers_, &QSpinBox::valueChanged, this, [this](int n) { changeTakers(kit_, n); });
+  connect(
+      spares_, &QSpinBox::valueChanged, this, [this](int n) { changeSpares(kit_, n); });
+  connect(
+      grain_, &QCheckBox::toggled, this, [this](bool keep) { changeKeepGrain(kit_, keep); });
+  connect(
+      extras_, &QCheckBox::toggled, this, [this](bool none) { changeNoExtras(kit_, none); });
   connect(sheets_, &SheetChoice::changed, this, [this] { changeSheets(kit_, sheets_->sheets()); });
 }
 
@@ -149,9 +153,7 @@ void KitWindow::showKit() {
   const QSignalBlocker quietExtras(extras_);
   const QSignalBlocker quietGoal(goal_);
   const QString title = text(kit.title);
-  if (title != title_->text().trimmed()) {
-    title_->setText(title);
-  }
+  if (title != title_->text().trimmed()) title_->setText(title);
   takers_->setValue(kit.takers);
   spares_->setMaximum(std::max(spares_->maximum(), kit.spares));
   spares_->setValue(kit.spares);
@@ -163,9 +165,7 @@ void KitWindow::showKit() {
 
 void KitWindow::showWhatCanBeDone() {
   const KitPlan* plan = preview_->plan();
-  for (QAction* action : ofPlan_) {
-    action->setEnabled(plan != nullptr);
-  }
+  for (QAction* action : ofPlan_) action->setEnabled(plan != nullptr);
   goalCost_->setText(plan != nullptr ? easyCostSentence(*plan) : QString());
   offcuts_->setEnabled(plan != nullptr && plan->findings.has_value());
 }
@@ -181,9 +181,8 @@ void KitWindow::editStock() {
 
 void KitWindow::editNames() {
   NamesDialog dialog(kit_.kit(), session_.unit(), this);
-  if (dialog.exec() == QDialog::Accepted) {
+  if (dialog.exec() == QDialog::Accepted)
     changeNames(kit_, {dialog.names(), dialog.labelWidth(), dialog.labelHeight()});
-  }
 }
 
 /// A button in a row.
@@ -191,9 +190,7 @@ QPushButton* KitWindow::addButton(QHBoxLayout* row, const QString& words,
                                   std::function<void()> action) {
   auto* button = new QPushButton(words, this);
   button->setAutoDefault(false);
-  if (action) {
-    connect(button, &QPushButton::clicked, this, std::move(action));
-  }
+  if (action) connect(button, &QPushButton::clicked, this, std::move(action));
   row->addWidget(button, 1);
   return button;
 }
@@ -205,9 +202,7 @@ QPushButton* KitWindow::addMenu(QHBoxLayout* row, const QString& words,
   auto* menu = new QMenu(button);
   for (const MenuLine& line : lines) {
     QAction* action = menu->addAction(line.words, this, line.action);
-    if (line.ofPlan) {
-      ofPlan_.push_back(action);
-    }
+    if (line.ofPlan) ofPlan_.push_back(action);
   }
   button->setMenu(menu);
   return button;
@@ -227,8 +222,10 @@ void KitWindow::addButtons(QVBoxLayout* column) {
   addButton(contents, tr("Remove"), [this] { removeCurrent(); });
   addHistory(contents);
   auto* lists = row();
-  addButton(lists, tr("Names…"), [this] { editNames(); });
-  offcuts_ = addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
+  addButton(
+      lists, tr("Names…"), [this] { editNames(); });
+  offcuts_ = addButton(
+      lists, tr("Offcuts…"), [this] { showOffcuts(); });
   addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
   column->addStretch(1);
   addMenu(row(), tr("Save"),
@@ -239,7 +236,8 @@ void KitWindow::addButtons(QVBoxLayout* column) {
            {tr("Kit…"), [this] { saveKit(); }}})
       ->setProperty("primary", true);
   auto* last = row();
-  addButton(last, tr("Open kit…"), [this] { openKit(); });
+  addButton(
+      last, tr("Open kit…"), [this] { openKit(); });
   addButton(last, tr("Close"), [this] { reject(); });
 }
 
@@ -264,21 +262,16 @@ void KitWindow::addHistory(QHBoxLayout* row) {
 void KitWindow::addDesigns() {
   const QStringList files = QFileDialog::getOpenFileNames(
       this, QString(), QFileInfo(session_.path()).path(), tr("Designs (*.cwdesign)"));
-  for (const QString& file : files) {
-    addDesign(file);
-  }
+  for (const QString& file : files) addDesign(file);
 }
 
 void KitWindow::addFromShelf() {
   ShelfWindow shelf(session_, ShelfFolder::ofUser(), this);
-  if (shelf.exec() != QDialog::Accepted) {
-    return;
-  }
-  if (!shelf.chosen().isEmpty()) {
+  if (shelf.exec() != QDialog::Accepted) return;
+  if (!shelf.chosen().isEmpty())
     addDesign(shelf.chosen());
-  } else if (shelf.copied()) {
+  else if (shelf.copied())
     contents_->addItem({*shelf.copied(), 1});
-  }
 }
 
 void KitWindow::addDesign(const QString& file) {
@@ -295,28 +288,20 @@ void KitWindow::addBlank() {
   const std::vector<KitItem>& items = kit_.kit().items;
   const Card card = items.empty() ? cards().front() : items.front().design.card;
   BlankDialog dialog(card, session_.unit(), this);
-  if (dialog.exec() == QDialog::Accepted) {
-    contents_->addBlank(dialog.blank());
-  }
+  if (dialog.exec() == QDialog::Accepted) contents_->addBlank(dialog.blank());
 }
 
 /// Ticked uses become extras of the kit's copies of the designs.
 void KitWindow::showOffcuts() {
-  if (preview_->plan() == nullptr) {
-    return;
-  }
+  if (preview_->plan() == nullptr) return;
   OffcutDialog dialog(KitPlan(*preview_->plan()), session_.unit(), this);
-  if (dialog.exec() == QDialog::Accepted) {
-    addOffcutUses(kit_, dialog.chosen());
-  }
+  if (dialog.exec() == QDialog::Accepted) addOffcutUses(kit_, dialog.chosen());
 }
 
 void KitWindow::openKit() {
   const QString file = QFileDialog::getOpenFileName(
       this, QString(), QFileInfo(session_.path()).path(), tr("Kit (*.cwkit)"));
-  if (file.isEmpty()) {
-    return;
-  }
+  if (file.isEmpty()) return;
   Result<ClassKit> kit = readKitFile(QFile::encodeName(file).toStdString());
   if (!kit) {
     QMessageBox::warning(this, tr("Creasewright"), problemSentence(kit.problem(), session_.unit()));
@@ -328,17 +313,13 @@ void KitWindow::openKit() {
     const Result<BuiltKit> built = buildKit(opened, kit_.built());
     opened.stock = sheets_->firstFor(built ? &built.value() : nullptr);
   }
-  if (opened.supplies.empty()) {
-    opened.supplies = kit_.kit().supplies;
-  }
+  if (opened.supplies.empty()) opened.supplies = kit_.kit().supplies;
   changeKit(kit_, std::move(opened));
   sheets_->choose(kit_.kit().stock);
 }
 
 void KitWindow::removeCurrent() {
-  if (!contents_->removeCurrent()) {
-    preview_->tell(tr("Choose one of several first."));
-  }
+  if (!contents_->removeCurrent()) preview_->tell(tr("Choose one of several first."));
 }
 
 /// The plan that is shown when the person has said where it goes: while they choose, a better one
@@ -354,9 +335,7 @@ void KitWindow::saveFolder() {
 }
 
 void KitWindow::saveMats() {
-  if (!kit_.isCurrent()) {
-    return;
-  }
+  if (!kit_.isCurrent()) return;
   const QString folder = saving_.askFolder(KitTr::tr("Folder for the layouts"));
   tell(saving_.saveMats(*kit_.built(), folder));
 }
@@ -368,9 +347,7 @@ void KitWindow::saveKit() {
 }
 
 void KitWindow::tell(bool written) {
-  if (written) {
-    preview_->tell(tr("Saved."));
-  }
+  if (written) preview_->tell(tr("Saved."));
 }
 
 }  // namespace creasewright

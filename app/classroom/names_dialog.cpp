@@ -18,9 +18,7 @@ NamesDialog::NamesDialog(const ClassKit& kit, Unit unit, QWidget* parent)
       height_(new LengthEdit(this)) {
   setWindowTitle(tr("Names and labels"));
   QStringList names;
-  for (const std::string& name : kit.names) {
-    names.append(text(name));
-  }
+  for (const std::string& name : kit.names) names.append(text(name));
   names_->setPlainText(names.join(QLatin1Char('\n')));
   names_->setTabChangesFocus(true);
   auto* layout = new QVBoxLayout(this);
@@ -41,22 +39,17 @@ NamesDialog::NamesDialog(const ClassKit& kit, Unit unit, QWidget* parent)
 
 std::vector<std::string> NamesDialog::names() const {
   std::vector<std::string> names;
-  for (const QString& name : names_->toPlainText().split(QLatin1Char('\n'))) {
-    if (!name.trimmed().isEmpty()) {
-      names.push_back(name.trimmed().toStdString());
-    }
-  }
+  for (const QString& name : names_->toPlainText().split(QLatin1Char('\n')))
+    if (!name.trimmed().isEmpty()) names.push_back(name.trimmed().toStdString());
   return names;
 }
 
 /// A size that cannot be printed is told at its field, and the dialog stays.
 void NamesDialog::take() {
-  for (LengthEdit* field : {width_, height_}) {
+  for (LengthEdit* field : {width_, height_})
     if (!field->requireWithin(kSmallestLabel, kLargestLabel,
-                              tr("A label measures from 20 mm to 2 m a side."))) {
+                              tr("A label measures from 20 mm to 2 m a side.")))
       return;
-    }
-  }
   accept();
 }
 

@@ -50,11 +50,8 @@ void OffcutDialog::tick(int row) { ticks_.at(static_cast<std::size_t>(row))->set
 
 std::vector<OffcutUse> OffcutDialog::chosen() const {
   std::vector<OffcutUse> chosen;
-  for (std::size_t i = 0; i < uses_.size(); ++i) {
-    if (ticks_[i]->isChecked()) {
-      chosen.push_back(uses_[i]);
-    }
-  }
+  for (std::size_t i = 0; i < uses_.size(); ++i)
+    if (ticks_[i]->isChecked()) chosen.push_back(uses_[i]);
   return chosen;
 }
 

@@ -49,14 +49,10 @@ void PlanWorker::work(const BuiltKit& kit, const PlanOptions& options, const Pla
   const Plan plan = betterOf(planKit(kit, options), known);
   QMetaObject::invokeMethod(
       this, [this, run, plan] { finish(run, plan); }, Qt::QueuedConnection);
-  if (!plan->ok() || orders->giveUp) {
-    return;
-  }
+  if (!plan->ok() || orders->giveUp) return;
   const Plan more = std::make_shared<const Result<KitPlan>>(withFindings(plan->value()));
   const auto tell = [this, run, plan, more] {
-    if (run == run_) {
-      emit found(plan, more);
-    }
+    if (run == run_) emit found(plan, more);
   };
   QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
 }
@@ -66,14 +62,10 @@ PlanOptions PlanWorker::optionsFor(double seconds, int run, const std::shared_pt
   options.seconds = seconds;
   // The planner asks thousands of times; only what has changed is worth an event.
   options.goOn = [this, run, orders, last = PlanProgress()](const PlanProgress& now) mutable {
-    if (now == last) {
-      return !orders->stop;
-    }
+    if (now == last) return !orders->stop;
     last = now;
     const auto tell = [this, run, now] {
-      if (run == run_) {
-        emit progressed(now.cost, now.bound);
-      }
+      if (run == run_) emit progressed(now.cost, now.bound);
     };
     QMetaObject::invokeMethod(this, tell, Qt::QueuedConnection);
     return !orders->stop;
@@ -82,24 +74,18 @@ PlanOptions PlanWorker::optionsFor(double seconds, int run, const std::shared_pt
 }
 
 void PlanWorker::stop() {
-  if (orders_) {
-    orders_->stop = true;
-  }
+  if (orders_) orders_->stop = true;
 }
 
 void PlanWorker::giveUp() {
   stop();
-  if (orders_) {
-    orders_->giveUp = true;
-  }
+  if (orders_) orders_->giveUp = true;
   running_ = false;
   ++run_;
 }
 
 void PlanWorker::finish(int run, const Plan& plan) {
-  if (run != run_) {
-    return;
-  }
+  if (run != run_) return;
   running_ = false;
   emit done(plan);
 }

@@ -22,11 +22,8 @@ constexpr int savedSheets = -3;
 /// The sheet that people of a unit take: 12 in wide, or A4.
 int usualSheet(const std::vector<StockSheet>& stock, Unit unit) {
   const Length wanted = unit == Unit::Inch ? Length::inches(12) : Length::nanometres(210'000'000);
-  for (std::size_t i = 0; i < stock.size(); ++i) {
-    if (stock[i].width == wanted && stock[i].card.empty()) {
-      return static_cast<int>(i);
-    }
-  }
+  for (std::size_t i = 0; i < stock.size(); ++i)
+    if (stock[i].width == wanted && stock[i].card.empty()) return static_cast<int>(i);
   return 0;
 }
 
@@ -54,9 +51,7 @@ void SheetChoice::offerSaved(std::vector<StockSheet> saved) {
 }
 
 std::vector<StockSheet> SheetChoice::firstFor(const BuiltKit* kit) const {
-  if (!saved_.empty() || stock_.empty()) {
-    return saved_;
-  }
+  if (!saved_.empty() || stock_.empty()) return saved_;
   const int usual = usualSheet(stock_, unit_);
   const int first = kit == nullptr ? usual : firstSheetFor(*kit, stock_, usual);
   return {stock_.at(static_cast<std::size_t>(first))};
@@ -73,9 +68,7 @@ void SheetChoice::fill() {
     second_->addItem(name, i);
   }
   first_->addItem(tr("All on the list"), everySheet);
-  if (!saved_.empty()) {
-    first_->addItem(tr("As saved in the kit"), savedSheets);
-  }
+  if (!saved_.empty()) first_->addItem(tr("As saved in the kit"), savedSheets);
 }
 
 /// Its place in the person's list, or noSheet.
@@ -91,9 +84,7 @@ void SheetChoice::chooseRows(int first, int second) {
 }
 
 void SheetChoice::choose(const std::vector<StockSheet>& sheets) {
-  if (sheets.empty() || sheets == this->sheets()) {
-    return;
-  }
+  if (sheets.empty() || sheets == this->sheets()) return;
   const int last = listed(sheets.back());
   const std::vector<StockSheet> before(sheets.begin(), sheets.end() - 1);
   if (sheets == saved_) {
@@ -115,15 +106,12 @@ void SheetChoice::choose(const std::vector<StockSheet>& sheets) {
 std::vector<StockSheet> SheetChoice::sheets() const {
   const int first = first_->currentData().toInt();
   const int second = second_->currentData().toInt();
-  if (first == everySheet) {
-    return stock_;
-  }
+  if (first == everySheet) return stock_;
   std::vector<StockSheet> sheets = first == savedSheets ? saved_ : std::vector<StockSheet>();
   for (const int index : {first, second}) {
     const bool again = index == second && first == second && !sheets.empty();
-    if (index >= 0 && index < static_cast<int>(stock_.size()) && !again) {
+    if (index >= 0 && index < static_cast<int>(stock_.size()) && !again)
       sheets.push_back(stock_[static_cast<std::size_t>(index)]);
-    }
   }
   return sheets;
 }

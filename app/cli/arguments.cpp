@@ -59,9 +59,7 @@ QString usageSentence(const CLI::ParseError& error) {
 /// `styles, new and check`.
 QString commandNames() {
   QStringList names;
-  for (const Command& command : commands()) {
-    names += QLatin1String(command.name);
-  }
+  for (const Command& command : commands()) names += QLatin1String(command.name);
   const QString last = names.takeLast();
   return Cli::tr("%1 and %2", "a list and its last").arg(names.join(QStringLiteral(", ")), last);
 }
@@ -99,15 +97,9 @@ void Arguments::translateHelp(CLI::App& app) {
 }
 
 int Arguments::run(int argc, char** argv) {
-  if (const int code = parse(argc, argv); code != kParsed) {
-    return code;
-  }
-  if (const int code = refuseExtras(); code != kParsed) {
-    return code;
-  }
-  if (const int code = refuseEmpty(); code != kParsed) {
-    return code;
-  }
+  if (const int code = parse(argc, argv); code != kParsed) return code;
+  if (const int code = refuseExtras(); code != kParsed) return code;
+  if (const int code = refuseEmpty(); code != kParsed) return code;
   return dispatch();
 }
 
@@ -128,9 +120,7 @@ int Arguments::refuseExtras() {
   for (const CLI::App* command : app_.get_subcommands()) {
     auto extras = command->remaining();
     // What stands after the first `--` is no option, whatever it begins with.
-    if (const auto mark = std::ranges::find(extras, "--"); mark != extras.end()) {
-      extras.erase(mark);
-    }
+    if (const auto mark = std::ranges::find(extras, "--"); mark != extras.end()) extras.erase(mark);
     if (!extras.empty()) {
       return fail(
           Cli::tr("%1: The command %2 does not know this. Run creasewright %2 --help to see what "
@@ -160,9 +150,8 @@ int Arguments::refuseEmpty() {
   for (const CLI::App* command : app_.get_subcommands()) {
     for (const CLI::Option* option : command->get_options()) {
       if (option->get_positional() || option->check_lname("title") ||
-          std::ranges::count(option->results(), std::string()) == 0) {
+          std::ranges::count(option->results(), std::string()) == 0)
         continue;
-      }
       return fail(Cli::tr("%1: This argument is empty. Write a value after it or leave it out.")
                       .arg(text(option->check_sname("o") ? "-o" : option->get_name())));
     }

@@ -49,15 +49,10 @@ std::optional<PlainBlank> readBlankArgument(const std::string& argument, const C
   const auto [head, settings] = readSettings(argument, "name");
   const std::string written(head);
   const auto size = readSize(kBlankName, written, kBlankLimits);
-  if (!size) {
-    return std::nullopt;
-  }
+  if (!size) return std::nullopt;
   PlainBlank blank{written, size->first, size->second, card, 1};
-  for (const Setting& setting : settings) {
-    if (!takeSetting(setting, kit, blank)) {
-      return std::nullopt;
-    }
-  }
+  for (const Setting& setting : settings)
+    if (!takeSetting(setting, kit, blank)) return std::nullopt;
   return blank;
 }
 

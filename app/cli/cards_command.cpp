@@ -42,9 +42,7 @@ int runCards(bool json) {
     printCardsJson();
     return ExitHolds;
   }
-  for (const Card& card : cards()) {
-    printLine(cardLine(card));
-  }
+  for (const Card& card : cards()) printLine(cardLine(card));
   printLine(Cli::tr("Any other card by its measure: 0.3mm, 12pt, 300gsm or 300gsm@1.3 (bulk)."));
   return ExitHolds;
 }

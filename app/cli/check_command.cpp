@@ -40,9 +40,7 @@ QString sentence(const Problem& problem, Unit unit) {
 
 Json problemJson(const Problem& problem, Unit unit) {
   Json values = Json::array();
-  for (const ProblemValue& value : problem.values) {
-    values.push_back(valueJson(value));
-  }
+  for (const ProblemValue& value : problem.values) values.push_back(valueJson(value));
   return {{"code", codeName(problem.code)},
           {"severity", isError(problem) ? "error" : "warning"},
           {"where", problem.where},
@@ -52,9 +50,7 @@ Json problemJson(const Problem& problem, Unit unit) {
 
 void printJson(const Problems& problems, bool holds, Unit unit) {
   Json list = Json::array();
-  for (const Problem& problem : problems) {
-    list.push_back(problemJson(problem, unit));
-  }
+  for (const Problem& problem : problems) list.push_back(problemJson(problem, unit));
   const Json page{{"format", "creasewright-check"},
                   {"version", 1},
                   {"holds", holds},
@@ -63,12 +59,8 @@ void printJson(const Problems& problems, bool holds, Unit unit) {
 }
 
 void printText(const Problems& problems, bool holds, Unit unit) {
-  for (const Problem& problem : problems) {
-    printLine(sentence(problem, unit));
-  }
-  if (holds) {
-    printLine(Cli::tr("All checks hold."));
-  }
+  for (const Problem& problem : problems) printLine(sentence(problem, unit));
+  if (holds) printLine(Cli::tr("All checks hold."));
 }
 
 struct CheckOptions {
@@ -78,16 +70,12 @@ struct CheckOptions {
 
 int runCheck(const CheckOptions& options) {
   const std::optional<Design> design = readDesignArgument(options.file);
-  if (!design) {
-    return ExitUsage;
-  }
+  if (!design) return ExitUsage;
   Problems problems = limitProblems(*design);
   if (problems.empty()) {
     const Result<BuiltDesign> built = build(*design);
     problems = built ? everyProblem(*built) : Problems{built.problem()};
-    if (built) {
-      std::ranges::copy(ownPaperWarnings(*built), std::back_inserter(problems));
-    }
+    if (built) std::ranges::copy(ownPaperWarnings(*built), std::back_inserter(problems));
   }
   const bool holds = std::ranges::none_of(problems, isError);
   const Unit unit = unitOf(design->grid);

@@ -12,9 +12,7 @@ namespace {
 template <class T, class Target>
 bool read(const char* argument, const std::string& given, Result<T> (*parse)(std::string_view),
           Target& target) {
-  if (given.empty()) {
-    return true;
-  }
+  if (given.empty()) return true;
   Result<T> parsed = parse(given);
   if (!parsed) {
     fail(QLatin1String(argument), parsed.problem());
@@ -27,9 +25,8 @@ bool read(const char* argument, const std::string& given, Result<T> (*parse)(std
 /// A board from 20 mm on.
 Result<Length> parseBoard(std::string_view written) {
   const Result<Length> width = parseLength(written, Unit::Millimetre);
-  if (width && *width < mm(20)) {
+  if (width && *width < mm(20))
     return Problem{ProblemCode::LengthOutOfRange, {}, {std::string(written)}};
-  }
   return width;
 }
 
@@ -41,9 +38,8 @@ std::optional<Choices> readChoices(const ChoiceOptions& options, const char* pro
       read("--card", options.card, findCard, choices.card) &&
       read("--ease", options.ease, parseEase, choices.ease) &&
       read("--grid", options.grid, parseToolGrid, choices.grid) &&
-      read("--board", options.board, parseBoard, choices.board)) {
+      read("--board", options.board, parseBoard, choices.board))
     return choices;
-  }
   return std::nullopt;
 }
 

@@ -32,16 +32,10 @@ bool looksLikeAFile(const char* argument) {
 /// The window opens when nothing is asked, for one word that is no command or option, and for
 /// several files. Of several words that are no files the first is a command not written right.
 bool opensWindow(int argc, char** argv) {
-  if (argc <= 1) {
-    return true;
-  }
+  if (argc <= 1) return true;
   const std::string_view first = argv[1];
-  if (first == "--") {
-    return argc > 2;
-  }
-  if (commandCalled(first) != nullptr) {
-    return false;
-  }
+  if (first == "--") return argc > 2;
+  if (commandCalled(first) != nullptr) return false;
   return argc == 2 ? !first.starts_with('-') : std::all_of(argv + 1, argv + argc, looksLikeAFile);
 }
 
@@ -60,15 +54,11 @@ bool paints(int argc, char** argv) {
 
 /// Standard error is for our one sentence: Qt's own remarks about the machine stay unsaid.
 void onlyFatal(QtMsgType type, const QMessageLogContext&, const QString& message) {
-  if (type == QtFatalMsg) {
-    fail(message);
-  }
+  if (type == QtFatalMsg) fail(message);
 }
 
 std::unique_ptr<QCoreApplication> startQt(int& argc, char** argv) {
-  if (!paints(argc, argv)) {
-    return std::make_unique<QCoreApplication>(argc, argv);
-  }
+  if (!paints(argc, argv)) return std::make_unique<QCoreApplication>(argc, argv);
   qputenv("QT_QPA_PLATFORM", "offscreen");
   return std::make_unique<QGuiApplication>(argc, argv);
 }
@@ -81,9 +71,7 @@ int openWindow(int argc, char** argv) {
   }
   QStringList files;
   const bool marked = argc > 1 && std::string_view(argv[1]) == "--";
-  for (int i = marked ? 2 : 1; i < argc; ++i) {
-    files += QFile::decodeName(argv[i]);
-  }
+  for (int i = marked ? 2 : 1; i < argc; ++i) files += QFile::decodeName(argv[i]);
   return runWindow(argc, argv, files);
 }
 
@@ -91,9 +79,7 @@ int openWindow(int argc, char** argv) {
 
 int runCommandLine(int argc, char** argv) {
   guardOutput();
-  if (opensWindow(argc, argv)) {
-    return openWindow(argc, argv);
-  }
+  if (opensWindow(argc, argv)) return openWindow(argc, argv);
   qInstallMessageHandler(onlyFatal);
   const auto application = startQt(argc, argv);
   loadResources();

@@ -35,20 +35,16 @@ QString endingOf(const ExportOptions& options) {
 
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const ExportOptions& options) {
-  if (options.output.empty()) {
-    return Cli::tr("-o: Say where to write, such as -o tray.pdf.");
-  }
+  if (options.output.empty()) return Cli::tr("-o: Say where to write, such as -o tray.pdf.");
   const QString ending = endingOf(options);
   if (!exportEndings().contains(ending)) {
     return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
         .arg(shown(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
   }
-  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg")) {
+  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg"))
     return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
-  }
-  if (!options.units.empty() && options.units != "in" && options.units != "mm") {
+  if (!options.units.empty() && options.units != "in" && options.units != "mm")
     return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
-  }
   return {};
 }
 
@@ -73,41 +69,25 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
 /// The sentence for a piece that the design does not have, or nothing.
 QString pieceProblem(const std::string& name, const BuiltDesign& built) {
   QStringList names;
-  for (const BuiltPiece& piece : built.pieces) {
-    names.append(text(piece.name));
-  }
-  if (name.empty() || names.contains(text(name))) {
-    return {};
-  }
+  for (const BuiltPiece& piece : built.pieces) names.append(text(piece.name));
+  if (name.empty() || names.contains(text(name))) return {};
   return Cli::tr("--piece: The design has no piece “%1”. Its pieces are: %2.")
       .arg(shown(name), names.join(QStringLiteral(", ")));
 }
 
 int runExport(const ExportOptions& options) {
   const std::optional<Design> design = readDesignArgument(options.file);
-  if (!design) {
-    return ExitUsage;
-  }
-  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
-    return fail(problem);
-  }
-  if (!outputServes(options.output, {options.file})) {
-    return ExitUsage;
-  }
+  if (!design) return ExitUsage;
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
+  if (!outputServes(options.output, {options.file})) return ExitUsage;
   const std::optional<ExportChoices> choices = choicesFor(options, *design);
-  if (!choices) {
-    return ExitUsage;
-  }
+  if (!choices) return ExitUsage;
   const Result<BuiltDesign> built = build(*design);
-  if (!built) {
-    return fail(QStringLiteral("FILE"), built.problem());
-  }
-  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty()) {
+  if (!built) return fail(QStringLiteral("FILE"), built.problem());
+  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty())
     return fail(problem);
-  }
-  if (const auto problem = exportDesign(*built, text(options.output), *choices)) {
+  if (const auto problem = exportDesign(*built, text(options.output), *choices))
     return fail(QStringLiteral("-o"), *problem);
-  }
   return ExitHolds;
 }
 
@@ -126,9 +106,11 @@ std::function<int()> prepareExport(Grammar& grammar) {
 
 /// Other files are written without Qt's painting, and quicker.
 bool exportPaints(std::span<const char* const> arguments) {
-  return std::ranges::any_of(arguments, [](std::string_view argument) {
-    return argument.ends_with(".pdf") || argument.ends_with(".png");
-  });
+  return std::ranges::any_of(
+      arguments,
+      [](std::string_view argument) {
+        return argument.ends_with(".pdf") || argument.ends_with(".png");
+      });
 }
 
 }  // namespace

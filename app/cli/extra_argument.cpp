@@ -33,13 +33,9 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
     extra.face = value;
     return extra;
   }
-  if (key != "card") {
-    return withParameter(std::move(extra), key, value, grid);
-  }
+  if (key != "card") return withParameter(std::move(extra), key, value, grid);
   const Result<Card> card = findCard(value);
-  if (!card) {
-    return card.problem();
-  }
+  if (!card) return card.problem();
   extra.card = *card;
   return extra;
 }

@@ -29,18 +29,14 @@ struct GuideOptions {
 
 QStringList languageCodes() {
   QStringList codes;
-  for (const Language& language : languages()) {
-    codes += language.code;
-  }
+  for (const Language& language : languages()) codes += language.code;
   return codes;
 }
 
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const GuideOptions& options) {
   const QString output = text(options.output);
-  if (output.isEmpty()) {
-    return Cli::tr("-o: Say where to write, such as -o guide.pdf.");
-  }
+  if (output.isEmpty()) return Cli::tr("-o: Say where to write, such as -o guide.pdf.");
   if (!namesGuideFolder(output) && !guideEndings().contains(QFileInfo(output).suffix().toLower())) {
     return Cli::tr(
                "-o: “%1” names no kind of guide. Let it end in .pdf or .html, or in / for a "
@@ -61,48 +57,33 @@ QString usageProblem(const GuideOptions& options) {
 
 /// As the user said; else those of the design's own grid.
 GuideUnits unitsFor(const GuideOptions& options, const Design& design) {
-  if (options.units == "both") {
-    return GuideUnits::Both;
-  }
+  if (options.units == "both") return GuideUnits::Both;
   const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
   return inches ? GuideUnits::Inch : GuideUnits::Millimetre;
 }
 
 int runGuide(const GuideOptions& options) {
   const std::optional<Design> design = readDesignArgument(options.file);
-  if (!design) {
-    return ExitUsage;
-  }
-  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
-    return fail(problem);
-  }
-  if (!outputServes(options.output, {options.file})) {
-    return ExitUsage;
-  }
+  if (!design) return ExitUsage;
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
+  if (!outputServes(options.output, {options.file})) return ExitUsage;
   GuideChoices choices;
   choices.units = unitsFor(options, *design);
   const bool metric = choices.units == GuideUnits::Millimetre;
   const Result<Paper> paper = findPaper(!options.paper.empty() ? options.paper
                                         : metric               ? "a4"
                                                                : "letter");
-  if (!paper) {
-    return fail(QStringLiteral("--paper"), paper.problem());
-  }
+  if (!paper) return fail(QStringLiteral("--paper"), paper.problem());
   choices.paper = *paper;
-  if (!options.language.empty()) {
-    useLanguage(text(options.language));
-  }
+  if (!options.language.empty()) useLanguage(text(options.language));
   choices.language = !options.language.empty()            ? text(options.language)
                      : QLocale().language() == QLocale::C ? QStringLiteral("en")
                                                           : QLocale().bcp47Name();
   choices.now = QDateTime::currentDateTime();
   const Result<BuiltDesign> built = build(*design);
-  if (!built) {
-    return fail(QStringLiteral("FILE"), built.problem());
-  }
-  if (const auto problem = writeGuide(*built, text(options.output), choices)) {
+  if (!built) return fail(QStringLiteral("FILE"), built.problem());
+  if (const auto problem = writeGuide(*built, text(options.output), choices))
     return fail(QStringLiteral("-o"), *problem);
-  }
   return ExitHolds;
 }
 

@@ -33,9 +33,7 @@ std::optional<ClassKit> savedKit(const std::string& file) {
 bool addDesigns(const std::vector<std::string>& files, ClassKit& kit) {
   for (const std::string& file : files) {
     std::optional<Design> design = readDesignArgument(file);
-    if (!design) {
-      return false;
-    }
+    if (!design) return false;
     kit.items.push_back({std::move(*design), 1});
   }
   return true;
@@ -65,25 +63,19 @@ bool addCounts(const KitOptions& options, ClassKit& kit) {
     const auto named = itemNamed("--count", written, options, kit);
     const auto count =
         named ? readNumber("--count", named->second, {1, kMostPerPerson}) : std::optional<int>();
-    if (!count) {
-      return false;
-    }
+    if (!count) return false;
     named->first->perPerson = *count;
   }
   for (const std::string& written : options.only) {
     const auto named = itemNamed("--only", written, options, kit);
-    if (!named) {
-      return false;
-    }
+    if (!named) return false;
     named->first->piece = named->second;
   }
   return true;
 }
 
 bool addSheets(const std::vector<std::string>& sheets, ClassKit& kit) {
-  if (!sheets.empty()) {
-    kit.stock.clear();
-  }
+  if (!sheets.empty()) kit.stock.clear();
   for (const std::string& sheet : sheets) {
     if (const Result<Paper> paper = findPaper(sheet)) {
       kit.stock.push_back({std::string(paper->name), paper->width, paper->height, 0, -1});
@@ -103,9 +95,7 @@ bool addBlanks(const std::vector<std::string>& blanks, ClassKit& kit) {
   const Card card = kit.items.empty() ? cards().front() : kit.items.front().design.card;
   for (const std::string& written : blanks) {
     std::optional<PlainBlank> blank = readBlankArgument(written, kit, card);
-    if (!blank) {
-      return false;
-    }
+    if (!blank) return false;
     kit.blanks.push_back(std::move(*blank));
   }
   return true;
@@ -114,16 +104,12 @@ bool addBlanks(const std::vector<std::string>& blanks, ClassKit& kit) {
 bool addPeople(const KitOptions& options, ClassKit& kit) {
   if (!options.takers.empty()) {
     const auto takers = readNumber("--takers", options.takers, {1, kMostTakers});
-    if (!takers) {
-      return false;
-    }
+    if (!takers) return false;
     kit.takers = *takers;
   }
   if (!options.spares.empty()) {
     const auto spares = readNumber("--spares", options.spares, {0, kMostTakers});
-    if (!spares) {
-      return false;
-    }
+    if (!spares) return false;
     kit.spares = *spares;
   }
   return true;
@@ -146,13 +132,9 @@ template <class Item>
 bool addTable(const QString& argument, const std::string& path,
               Result<std::vector<Item>> (*read)(std::string_view, std::string_view),
               std::vector<Item>& target) {
-  if (path.empty()) {
-    return true;
-  }
+  if (path.empty()) return true;
   const std::optional<std::string> csv = fileOf(argument, path, kLargestTable);
-  if (!csv) {
-    return false;
-  }
+  if (!csv) return false;
   Result<std::vector<Item>> table = read(*csv, path);
   if (!table) {
     fail(argument, table.problem());
@@ -163,20 +145,13 @@ bool addTable(const QString& argument, const std::string& path,
 }
 
 bool addNames(const KitOptions& options, ClassKit& kit) {
-  if (options.names.empty()) {
-    return true;
-  }
+  if (options.names.empty()) return true;
   const std::optional<std::string> list =
       fileOf(QStringLiteral("--names"), options.names, kLargestNamesFile);
-  if (!list) {
-    return false;
-  }
+  if (!list) return false;
   kit.names.clear();
-  for (const QString& line : text(*list).split(QLatin1Char('\n'))) {
-    if (!line.trimmed().isEmpty()) {
-      kit.names.push_back(line.trimmed().toStdString());
-    }
-  }
+  for (const QString& line : text(*list).split(QLatin1Char('\n')))
+    if (!line.trimmed().isEmpty()) kit.names.push_back(line.trimmed().toStdString());
   return true;
 }
 
@@ -187,18 +162,13 @@ QString argumentOverLimit(const Problem& problem) {
                                                                      {"blanks", "--blank"},
                                                                      {"supplies", "--supplies"},
                                                                      {"stock", "--stock"}};
-  for (const auto& [field, argument] : kArguments) {
-    if (problem.where.starts_with(field)) {
-      return QLatin1String(argument);
-    }
-  }
+  for (const auto& [field, argument] : kArguments)
+    if (problem.where.starts_with(field)) return QLatin1String(argument);
   return QStringLiteral("FILE");
 }
 
 bool addGoal(const KitOptions& options, ClassKit& kit) {
-  if (options.plan.empty()) {
-    return true;
-  }
+  if (options.plan.empty()) return true;
   const std::optional<PlanGoal> goal = findPlanGoal(options.plan);
   if (!goal) {
     fail(Cli::tr("--plan: “%1” is no plan here. Write easy or fewest.").arg(shown(options.plan)));
@@ -209,9 +179,7 @@ bool addGoal(const KitOptions& options, ClassKit& kit) {
 }
 
 bool needsSheets(const KitOptions& options, const ClassKit& kit) {
-  if (!kit.stock.empty() || !options.machine.empty()) {
-    return false;
-  }
+  if (!kit.stock.empty() || !options.machine.empty()) return false;
   fail(Cli::tr("--sheet: Say which sheets there are, such as --sheet 12x12."));
   return true;
 }
@@ -223,9 +191,7 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
   kit.goal = kClassGoal;
   if (options.files.size() == 1 && namesKit(text(options.files.front()))) {
     std::optional<ClassKit> saved = savedKit(options.files.front());
-    if (!saved) {
-      return std::nullopt;
-    }
+    if (!saved) return std::nullopt;
     kit = std::move(*saved);
   } else if (!addDesigns(options.files, kit)) {
     return std::nullopt;
@@ -235,21 +201,16 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
       !addSheets(options.sheets, kit) || !addBlanks(options.blanks, kit) ||
       !addTable(QStringLiteral("--supplies"), options.supplies, readSupplyTable, kit.supplies) ||
       !addNames(options, kit) || !addPeople(options, kit) || !addGoal(options, kit) ||
-      needsSheets(options, kit)) {
+      needsSheets(options, kit))
     return std::nullopt;
-  }
   if (!options.label.empty()) {
     const auto size = readSize("--label", options.label, {kSmallestLabel, kLargestLabel});
-    if (!size) {
-      return std::nullopt;
-    }
+    if (!size) return std::nullopt;
     std::tie(kit.labelWidth, kit.labelHeight) = *size;
   }
   kit.keepGrain = kit.keepGrain || options.keepGrain;
   kit.noExtras = kit.noExtras || options.noExtras;
-  if (!options.title.empty()) {
-    kit.title = text(options.title).toStdString();
-  }
+  if (!options.title.empty()) kit.title = text(options.title).toStdString();
   if (const auto problem = fileLimitProblem(kit)) {
     fail(argumentOverLimit(*problem), *problem);
     return std::nullopt;

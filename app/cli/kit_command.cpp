@@ -27,21 +27,14 @@ bool namesFolder(const std::string& output) {
 }
 
 QString usageProblem(const KitOptions& options) {
-  if (options.files.empty() && options.blanks.empty()) {
+  if (options.files.empty() && options.blanks.empty())
     return Cli::tr("FILE: Name a kit or the designs everybody makes, such as tray.cwdesign.");
-  }
-  if (options.output.empty()) {
-    return Cli::tr("-o: Say where to write, such as -o class.pdf.");
-  }
-  if (!options.units.empty() && options.units != "in" && options.units != "mm") {
+  if (options.output.empty()) return Cli::tr("-o: Say where to write, such as -o class.pdf.");
+  if (!options.units.empty() && options.units != "in" && options.units != "mm")
     return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
-  }
-  if (namesFolder(options.output)) {
-    return {};
-  }
-  if (!options.machine.empty()) {
+  if (namesFolder(options.output)) return {};
+  if (!options.machine.empty())
     return Cli::tr("-o: With --machine name a folder, such as -o machine/.");
-  }
   return kitEndings().contains(QFileInfo(text(options.output)).suffix().toLower())
              ? QString()
              : Cli::tr(
@@ -54,9 +47,11 @@ QString usageProblem(const KitOptions& options) {
 std::vector<std::string> inputsOf(const KitOptions& options) {
   std::vector<std::string> inputs = options.files;
   if (text(options.output).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive)) {
-    std::erase_if(inputs, [](const std::string& file) {
-      return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
-    });
+    std::erase_if(
+        inputs,
+        [](const std::string& file) {
+          return text(file).endsWith(QLatin1String(".cwkit"), Qt::CaseInsensitive);
+        });
   }
   inputs.insert(inputs.end(), {options.stock, options.supplies, options.names});
   return inputs;
@@ -83,9 +78,7 @@ std::optional<KitChoices> choicesFor(const KitOptions& options, const ClassKit& 
 std::optional<MachineChoices> machineChoices(const KitOptions& options,
                                              const KitChoices& kitChoices) {
   const auto size = readSize("--machine", options.machine);
-  if (!size) {
-    return std::nullopt;
-  }
+  if (!size) return std::nullopt;
   MachineChoices choices;
   choices.width = size->first;
   choices.height = size->second;
@@ -113,50 +106,35 @@ std::optional<Problem> writePlan(const KitOptions& options, BuiltKit kit,
   PlanOptions how = notice.options();
   how.trimmer = choices.unit == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
   Result<KitPlan> plan = planKit(std::move(kit), how);
-  if (!plan) {
-    return plan.problem();
-  }
+  if (!plan) return plan.problem();
   const QString output = text(options.output);
   KitPlan whole = std::move(plan).value();
-  if (namesFolder(options.output)) {
+  if (namesFolder(options.output))
     return writeClassFolder(withFindings(std::move(whole)), output, choices);
-  }
   // A table tells nothing besides the plan, a file for other programs only what one more takes.
   const QString ending = QFileInfo(output).suffix().toLower();
-  if (ending == QLatin1String("json")) {
+  if (ending == QLatin1String("json"))
     whole.findings = KitFindings{oneMoreFor(whole), {}};
-  } else if (ending != QLatin1String("csv")) {
+  else if (ending != QLatin1String("csv"))
     whole = withFindings(std::move(whole));
-  }
   return writeKitPlan(whole, output, choices);
 }
 
 int runKit(const KitOptions& options) {
-  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
-    return fail(problem);
-  }
-  if (!outputServes(options.output, inputsOf(options))) {
-    return ExitUsage;
-  }
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
+  if (!outputServes(options.output, inputsOf(options))) return ExitUsage;
   std::optional<ClassKit> kit = readKitArguments(options);
   const std::optional<KitChoices> choices = kit ? choicesFor(options, *kit) : std::nullopt;
-  if (!choices) {
-    return ExitUsage;
-  }
+  if (!choices) return ExitUsage;
   std::optional<MachineChoices> machine;
   if (!options.machine.empty()) {
     machine = machineChoices(options, *choices);
-    if (!machine) {
-      return ExitUsage;
-    }
+    if (!machine) return ExitUsage;
   }
-  if (!machine && namesKit(text(options.output))) {
+  if (!machine && namesKit(text(options.output)))
     return told(writeKitFile(*kit, text(options.output)));
-  }
   Result<BuiltKit> built = buildKit(std::move(*kit));
-  if (!built) {
-    return told(built.problem());
-  }
+  if (!built) return told(built.problem());
   return told(machine ? writeMachine(options, *built, *machine)
                       : writePlan(options, std::move(built).value(), *choices));
 }

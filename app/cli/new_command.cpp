@@ -56,9 +56,8 @@ QString usageProblem(const NewOptions& options) {
         "--style: Say which style, such as --style framed-tray. “creasewright styles” lists "
         "them.");
   }
-  if (options.output.empty()) {
+  if (options.output.empty())
     return Cli::tr("-o: Say where to write the design, such as -o tray.cwdesign.");
-  }
   if (!options.output.ends_with(".cwdesign")) {
     return Cli::tr("-o: “%1” is no name for a design. Let it end in .cwdesign.")
         .arg(shown(options.output));
@@ -76,86 +75,59 @@ bool startsWithinLimits(const NewOptions& options, const Choices& choices,
 
 /// The argument that brought a measure past its limit: the first without which all is well.
 QString argumentBehind(const NewOptions& options, const Choices& choices) {
-  if (!options.settings.empty() && startsWithinLimits(options, choices, choices.product)) {
+  if (!options.settings.empty() && startsWithinLimits(options, choices, choices.product))
     return QStringLiteral("--set");
-  }
-  if (choices.product && startsWithinLimits(options, choices, std::nullopt)) {
+  if (choices.product && startsWithinLimits(options, choices, std::nullopt))
     return QStringLiteral("--product");
-  }
   return options.choices.card.empty() ? QStringLiteral("--style") : QStringLiteral("--card");
 }
 
 /// What stands against an extra, when the design can be built at all.
 std::optional<Problem> extraProblem(const Design& design) {
-  if (design.extras.empty()) {
-    return std::nullopt;
-  }
+  if (design.extras.empty()) return std::nullopt;
   const Result<BuiltDesign> with = build(design);
   Design bare = design;
   bare.extras.clear();
   const Result<BuiltDesign> without = build(bare);
-  if (!with || !without) {
-    return std::nullopt;
-  }
-  for (const Problem& problem : with->problems) {
+  if (!with || !without) return std::nullopt;
+  for (const Problem& problem : with->problems)
     if (problem.severity == Severity::Error &&
-        std::ranges::find(without->problems, problem) == without->problems.end()) {
+        std::ranges::find(without->problems, problem) == without->problems.end())
       return problem;
-    }
-  }
   return std::nullopt;
 }
 
 int runNew(const NewOptions& options) {
-  if (const QString problem = usageProblem(options); !problem.isEmpty()) {
-    return fail(problem);
-  }
-  if (!outputServes(options.output, {})) {
-    return ExitUsage;
-  }
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
+  if (!outputServes(options.output, {})) return ExitUsage;
   const std::optional<Choices> choices = readChoices(options.choices, "--product");
-  if (!choices) {
-    return ExitUsage;
-  }
+  if (!choices) return ExitUsage;
   Result<Design> started =
       newDesign(options.style, choices->product, choices->card, choices->ease, choices->grid);
-  if (!started) {
-    return fail(QStringLiteral("--style"), started.problem());
-  }
+  if (!started) return fail(QStringLiteral("--style"), started.problem());
   Design first = std::move(started).value();
   first.board = choices->board;
   std::optional<Design> design = withSettings(std::move(first), options.settings);
-  if (!design) {
-    return ExitUsage;
-  }
+  if (!design) return ExitUsage;
   for (const std::string& argument : options.extras) {
     std::optional<Extra> extra = readExtraArgument(argument, *design);
-    if (!extra) {
-      return ExitUsage;
-    }
+    if (!extra) return ExitUsage;
     design->extras.push_back(std::move(*extra));
   }
-  if (!options.title.empty()) {
-    design->title = text(options.title).toStdString();  // UTF-8 at last
-  }
+  if (!options.title.empty()) design->title = text(options.title).toStdString();  // UTF-8 at last
   if (const auto problem = fileLimitProblem(*design)) {
     return fail(problem->where == "title" ? QStringLiteral("--title") : QStringLiteral("--extra"),
                 *problem);
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
     QStringList sentences;
-    for (const Problem& limit : limits) {
-      sentences += problemSentence(limit, unitOf(design->grid));
-    }
+    for (const Problem& limit : limits) sentences += problemSentence(limit, unitOf(design->grid));
     return fail(QStringLiteral("%1: %2").arg(argumentBehind(options, *choices),
                                              sentences.join(QLatin1Char(' '))));
   }
-  if (const auto problem = extraProblem(*design)) {
-    return fail(QStringLiteral("--extra"), *problem);
-  }
-  if (const auto problem = writeDesignFile(*design, options.output)) {
+  if (const auto problem = extraProblem(*design)) return fail(QStringLiteral("--extra"), *problem);
+  if (const auto problem = writeDesignFile(*design, options.output))
     return fail(QStringLiteral("-o"), *problem);
-  }
   return ExitHolds;
 }
 

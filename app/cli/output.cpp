@@ -25,9 +25,7 @@ bool writeLine(std::FILE* stream, const QString& line) {
 }
 
 void noteLoss(bool written) {
-  if (!written && lossReason == 0) {
-    lossReason = errno;
-  }
+  if (!written && lossReason == 0) lossReason = errno;
 }
 
 }  // namespace
@@ -37,17 +35,14 @@ void guardOutput() {
   for (const int stream : {STDIN_FILENO, STDOUT_FILENO, STDERR_FILENO}) {
     // A file opened later must not get the number of a closed stream. Nothing can be written to
     // what is opened for reading: the loss is seen.
-    if (::fcntl(stream, F_GETFD) < 0 && errno == EBADF) {
-      [[maybe_unused]] const int taken = ::open("/dev/null", O_RDONLY);
-    }
+    if (::fcntl(stream, F_GETFD) < 0 && errno == EBADF) [[maybe_unused]]
+      const int taken = ::open("/dev/null", O_RDONLY);
   }
 }
 
 int afterOutput(int code) {
   noteLoss(std::fflush(stdout) == 0);
-  if (lossReason == 0) {
-    return code;
-  }
+  if (lossReason == 0) return code;
   return fail(Cli::tr("The output cannot be written (%1). Send it where there is room and somebody "
                       "reads it.")
                   .arg(QString::fromLocal8Bit(std::strerror(lossReason))));

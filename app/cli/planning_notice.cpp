@@ -12,9 +12,7 @@ constexpr std::chrono::seconds kNoticePause{4};
 
 QString noticeLine(int seconds, const PlanProgress& progress) {
   const QString start = Cli::tr("Planning for %1 s; Ctrl+C gives up.").arg(seconds);
-  if (progress.cost <= 0 || progress.bound <= 0) {
-    return start;
-  }
+  if (progress.cost <= 0 || progress.bound <= 0) return start;
   // Sheets or prices: told is how far the best so far is above what no plan can beat.
   const auto above = (progress.cost - progress.bound) * 100 / progress.bound;
   return start + QLatin1Char(' ') +
@@ -47,9 +45,8 @@ PlanOptions PlanningNotice::options() {
 
 void PlanningNotice::run() {
   std::unique_lock lock(guard_);
-  for (int told = 1; !ended_.wait_for(lock, kNoticePause, [this] { return end_; }); ++told) {
+  for (int told = 1; !ended_.wait_for(lock, kNoticePause, [this] { return end_; }); ++told)
     fail(noticeLine(told * static_cast<int>(kNoticePause.count()), progress_));
-  }
 }
 
 }  // namespace creasewright

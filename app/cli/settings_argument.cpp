@@ -18,9 +18,7 @@ std::string_view takeUntil(char mark, std::string_view& rest) {
 
 Setting readSetting(std::string_view written, bool atLast) {
   const std::size_t equals = atLast ? written.rfind('=') : written.find('=');
-  if (equals == std::string_view::npos) {
-    return {written, written, {}, false};
-  }
+  if (equals == std::string_view::npos) return {written, written, {}, false};
   return {written, written.substr(0, equals), written.substr(equals + 1), true};
 }
 
@@ -30,9 +28,7 @@ HeadedSettings readSettings(std::string_view argument, std::string_view takesRes
     const Setting whole = readSetting(argument);
     const bool rest = whole.equals && whole.key == takesRest;
     read.settings.push_back(rest ? whole : readSetting(takeUntil(',', argument)));
-    if (rest) {
-      break;
-    }
+    if (rest) break;
   }
   return read;
 }

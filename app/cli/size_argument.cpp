@@ -22,9 +22,7 @@ std::optional<std::pair<Length, Length>> readSize(const char* argument, const st
     const Unit unit = unitNamed(written).value_or(Unit::Millimetre);
     const Result<Length> width = parseLength(sides[0].trimmed().toStdString(), unit);
     const Result<Length> height = parseLength(sides[1].trimmed().toStdString(), unit);
-    if (within(width, limits) && within(height, limits)) {
-      return std::pair{*width, *height};
-    }
+    if (within(width, limits) && within(height, limits)) return std::pair{*width, *height};
   }
   fail(Cli::tr("%1: “%2” is no size. Write something like 90x50mm, each side from %3 to %4.")
            .arg(QLatin1String(argument), shown(written), lengthText(limits.least, Unit::Millimetre),

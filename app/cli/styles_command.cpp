@@ -70,25 +70,17 @@ const char* unitName(ParameterKind kind) {
 /// What may be set with all others as they are; lengths rounded inwards to what can be typed.
 RawRange rangeOf(const ParameterSpec& spec, const Entry& entry) {
   RawRange range = possibleRange(entry.specs, entry.parameters, entry.bench, spec.key);
-  if (spec.kind != ParameterKind::Length) {
-    return range;
-  }
+  if (spec.kind != ParameterKind::Length) return range;
   const std::int64_t fine = Length::inches(1, 64).nm();
   const ToolGrid readable(mm(0.01));
-  if (range.least % fine != 0) {
-    range.least = readable.roundUp(Length::nanometres(range.least)).nm();
-  }
-  if (range.most % fine != 0) {
-    range.most = readable.roundDown(Length::nanometres(range.most)).nm();
-  }
+  if (range.least % fine != 0) range.least = readable.roundUp(Length::nanometres(range.least)).nm();
+  if (range.most % fine != 0) range.most = readable.roundDown(Length::nanometres(range.most)).nm();
   return range;
 }
 
 /// Lengths in millimetres, counts and flags as whole numbers.
 Json valueJson(ParameterKind kind, std::int64_t raw) {
-  if (kind == ParameterKind::Length) {
-    return Length::nanometres(raw).mm();
-  }
+  if (kind == ParameterKind::Length) return Length::nanometres(raw).mm();
   return raw;
 }
 
@@ -105,12 +97,8 @@ Json parameterJson(const ParameterSpec& spec, const Entry& entry) {
             {"default", valueJson(spec.kind, entry.parameters.raw(spec.key))},
             {"minimum", valueJson(spec.kind, range.least)},
             {"maximum", valueJson(spec.kind, range.most)}};
-  if (isAutomatic(spec, entry)) {
-    json["zero"] = "automatic";
-  }
-  if (!spec.choices.empty()) {
-    json["choices"] = spec.choices;
-  }
+  if (isAutomatic(spec, entry)) json["zero"] = "automatic";
+  if (!spec.choices.empty()) json["choices"] = spec.choices;
   return json;
 }
 
@@ -119,17 +107,13 @@ QString choiceWord(std::string_view choice) { return text(choice).toLower(); }
 
 QString choiceWords(const ParameterSpec& spec) {
   QStringList words;
-  for (const std::string_view choice : spec.choices) {
-    words += choiceWord(choice);
-  }
+  for (const std::string_view choice : spec.choices) words += choiceWord(choice);
   return words.join(QStringLiteral(", "));
 }
 
 Json entryJson(const Entry& entry) {
   Json parameters = Json::array();
-  for (const ParameterSpec& spec : entry.specs) {
-    parameters.push_back(parameterJson(spec, entry));
-  }
+  for (const ParameterSpec& spec : entry.specs) parameters.push_back(parameterJson(spec, entry));
   return {{"id", entry.id},
           {"title", entry.title.toStdString()},
           {"summary", entry.summary.toStdString()},
@@ -138,9 +122,7 @@ Json entryJson(const Entry& entry) {
 
 void printJson(const std::vector<Entry>& entries, const char* what) {
   Json list = Json::array();
-  for (const Entry& entry : entries) {
-    list.push_back(entryJson(entry));
-  }
+  for (const Entry& entry : entries) list.push_back(entryJson(entry));
   const Json page{
       {"format", std::string("creasewright-") + what}, {"version", 1}, {what, std::move(list)}};
   printLine(QString::fromStdString(page.dump(2)));
@@ -159,9 +141,7 @@ QString valueWords(ParameterKind kind, std::int64_t raw) {
 }
 
 QString standardWords(const ParameterSpec& spec, const Entry& entry) {
-  if (isAutomatic(spec, entry)) {
-    return Cli::tr("automatic (0)");
-  }
+  if (isAutomatic(spec, entry)) return Cli::tr("automatic (0)");
   const auto choice = static_cast<std::size_t>(spec.standard);
   return choice < spec.choices.size() ? choiceWord(spec.choices[choice])
                                       : valueWords(spec.kind, spec.standard);
@@ -174,9 +154,8 @@ QString parameterLine(const ParameterSpec& spec, const Entry& entry) {
     return QStringLiteral("%1  %2 (%3)")
         .arg(start.leftJustified(34), parameterTitle(spec), choiceWords(spec));
   }
-  if (spec.kind == ParameterKind::Flag) {
+  if (spec.kind == ParameterKind::Flag)
     return QStringLiteral("%1  %2").arg(start.leftJustified(34), parameterTitle(spec));
-  }
   if (isAutomatic(spec, entry)) {
     const QString most = valueWords(spec.kind, rangeOf(spec, entry).most);
     return QStringLiteral("%1  %2 (%3)")
@@ -193,9 +172,7 @@ void printText(const std::vector<Entry>& entries) {
   for (const Entry& entry : entries) {
     printLine(QStringLiteral("%1  %2").arg(text(entry.id), entry.title));
     printLine(QStringLiteral("    %1").arg(entry.summary));
-    for (const ParameterSpec& spec : entry.specs) {
-      printLine(parameterLine(spec, entry));
-    }
+    for (const ParameterSpec& spec : entry.specs) printLine(parameterLine(spec, entry));
   }
 }
 

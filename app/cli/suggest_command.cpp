@@ -16,9 +16,7 @@ using Json = nlohmann::ordered_json;
 
 /// Nothing when a sheet is unknown (the problem is told).
 std::optional<std::vector<Paper>> readSheets(std::vector<std::string> ids) {
-  if (ids.empty()) {
-    ids = {"letter", "a4", "12x12"};
-  }
+  if (ids.empty()) ids = {"letter", "a4", "12x12"};
   std::vector<Paper> sheets;
   for (const std::string& id : ids) {
     const Result<Paper> paper = findPaper(id);
@@ -40,13 +38,10 @@ Json blankJson(const BuiltPiece& piece) {
 
 Json suggestionJson(const Suggestion& suggestion) {
   Json blanks = Json::array();
-  for (const BuiltPiece& piece : suggestion.built.pieces) {
-    blanks.push_back(blankJson(piece));
-  }
+  for (const BuiltPiece& piece : suggestion.built.pieces) blanks.push_back(blankJson(piece));
   Json sheets = Json::array();
-  for (const SheetFit& fit : suggestion.sheets) {
+  for (const SheetFit& fit : suggestion.sheets)
     sheets.push_back({{"sheet", fit.sheet.id}, {"fits", fit.fits}, {"turned", fit.turned}});
-  }
   return {{"id", suggestion.style->id},      {"title", styleTitle(*suggestion.style).toStdString()},
           {"holds", suggestion.holds()},     {"blanks", std::move(blanks)},
           {"sheets", std::move(sheets)},     {"card_area_mm2", suggestion.cardArea},
@@ -61,11 +56,8 @@ QString sheetWords(const SheetFit& fit) {
 
 QString sheetsLine(const Suggestion& suggestion) {
   QStringList names;
-  for (const SheetFit& fit : suggestion.sheets) {
-    if (fit.fits) {
-      names << sheetWords(fit);
-    }
-  }
+  for (const SheetFit& fit : suggestion.sheets)
+    if (fit.fits) names << sheetWords(fit);
   return names.isEmpty() ? Cli::tr("fits none of the sheets")
                          : Cli::tr("fits %1").arg(names.join(QStringLiteral(", ")));
 }
@@ -94,38 +86,30 @@ void printSuggestion(int place, const Suggestion& suggestion, Unit unit) {
                 .arg(suggestion.cuts)
                 .arg(lengthText(suggestion.glue, unit))
                 .arg(suggestion.style->traits.difficulty));
-  if (!suggestion.holds()) {
+  if (!suggestion.holds())
     printLine(Cli::tr("    Some checks fail. “creasewright check” names them."));
-  }
 }
 
 }  // namespace
 
 int runSuggest(const SuggestOptions& options, bool json) {
   const std::optional<Choices> choices = readChoices(options.choices, "--for");
-  if (!choices) {
-    return ExitUsage;
-  }
+  if (!choices) return ExitUsage;
   const auto sheets = readSheets(options.sheets);
-  if (!sheets) {
-    return ExitUsage;
-  }
+  if (!sheets) return ExitUsage;
   const std::vector<Suggestion> all =
       suggest(*choices->product, choices->card, choices->ease, choices->grid, *sheets);
   if (json) {
     Json list = Json::array();
-    for (const Suggestion& suggestion : all) {
-      list.push_back(suggestionJson(suggestion));
-    }
+    for (const Suggestion& suggestion : all) list.push_back(suggestionJson(suggestion));
     const Json page{
         {"format", "creasewright-suggestions"}, {"version", 1}, {"styles", std::move(list)}};
     printLine(QString::fromStdString(page.dump(2)));
     return ExitHolds;
   }
   int place = 0;
-  for (const Suggestion& suggestion : all) {
+  for (const Suggestion& suggestion : all)
     printSuggestion(++place, suggestion, unitOf(choices->grid));
-  }
   return ExitHolds;
 }
 

@@ -27,9 +27,7 @@ void changeWords(DesignSession& session, const DesignWords& words) {
 void changeStyle(DesignSession& session, std::string_view styleId) {
   const Design& now = session.design();
   auto fresh = newDesign(styleId, now.product, now.card, now.ease, now.grid);
-  if (!fresh || styleId == now.styleId) {
-    return;
-  }
+  if (!fresh || styleId == now.styleId) return;
   Design design = std::move(fresh).value();
   design.title = now.title;
   design.notes = now.notes;
@@ -37,9 +35,7 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   design.board = now.board;
   design.extras = now.extras;
   // Another style has other faces; each extra finds its own again.
-  for (Extra& extra : design.extras) {
-    extra.face.clear();
-  }
+  for (Extra& extra : design.extras) extra.face.clear();
   push(session, std::move(design), Say::tr("style"), {});
 }
 

@@ -25,9 +25,7 @@ class ValueChange : public QUndoCommand {
   [[nodiscard]] int id() const override { return 1; }
   bool mergeWith(const QUndoCommand* other) override {
     const auto* next = static_cast<const ValueChange*>(other);
-    if (field_.isEmpty() || next->field_ != field_) {
-      return false;
-    }
+    if (field_.isEmpty() || next->field_ != field_) return false;
     after_ = next->after_;
     setObsolete(after_ == before_);
     return true;

@@ -33,9 +33,7 @@ void GalleryModel::show(std::vector<Suggestion> suggestions, std::string_view ch
                         Unit unit, double devicePixelRatio) {
   beginResetModel();
   entries_.clear();
-  for (Suggestion& suggestion : suggestions) {
-    entries_.push_back({std::move(suggestion), {}, {}});
-  }
+  for (Suggestion& suggestion : suggestions) entries_.push_back({std::move(suggestion), {}, {}});
   chosen_ = chosenStyle;
   unit_ = unit;
   devicePixelRatio_ = devicePixelRatio;
@@ -48,9 +46,7 @@ int GalleryModel::rowCount(const QModelIndex& parent) const {
 
 QString GalleryModel::detail(const Suggestion& suggestion) const {
   QStringList blanks;
-  for (const BuiltPiece& piece : suggestion.built.pieces) {
-    blanks << blankWords(piece, unit_);
-  }
+  for (const BuiltPiece& piece : suggestion.built.pieces) blanks << blankWords(piece, unit_);
   return blanks.join(QStringLiteral(" + ")) + QLatin1Char('\n') + sheetWords(suggestion);
 }
 
@@ -64,9 +60,7 @@ QPixmap GalleryModel::picture(Entry& entry, bool folded) const {
 }
 
 QVariant GalleryModel::data(const QModelIndex& index, int role) const {
-  if (!index.isValid()) {
-    return {};
-  }
+  if (!index.isValid()) return {};
   Entry& entry = entries_[static_cast<std::size_t>(index.row())];
   const Suggestion& suggestion = entry.suggestion;
   switch (role) {

@@ -42,11 +42,11 @@ GalleryView::GalleryView(DesignSession& session, QWidget* parent)
   layout->addWidget(makeFilters());
   layout->addWidget(list_, 1);
   connect(list_, &QListView::clicked, this, &GalleryView::choose);
-  connect(&session_, &DesignSession::changed, this, [this] {
-    if (isVisible()) {
-      refresh();
-    }
-  });
+  connect(
+      &session_, &DesignSession::changed, this,
+      [this] {
+        if (isVisible()) refresh();
+      });
   connect(&session_, &DesignSession::unitChanged, this, [this] { refresh(); });
 }
 
@@ -82,9 +82,7 @@ QWidget* GalleryView::makeFilters() {
   row->setSpacing(12);
   sheet_ = new QComboBox(filters);
   sheet_->setAccessibleName(tr("Sheet"));
-  for (const Paper& paper : papers()) {
-    sheet_->addItem(text(paper.name), text(paper.id));
-  }
+  for (const Paper& paper : papers()) sheet_->addItem(text(paper.name), text(paper.id));
   sheet_->setCurrentIndex(sheet_->findData(preferredPaper()));
   const std::array boxes{&onMySheet_, &noGlue_, &showsProduct_, &forRound_};
   const std::array titles{tr("Fits on"), tr("No glue"), tr("Shows the product"),
@@ -92,9 +90,7 @@ QWidget* GalleryView::makeFilters() {
   for (std::size_t i = 0; i < boxes.size(); ++i) {
     *boxes.at(i) = new QCheckBox(titles.at(i), filters);
     row->addWidget(*boxes.at(i));
-    if (i == 0) {
-      row->addWidget(sheet_);
-    }
+    if (i == 0) row->addWidget(sheet_);
     connect(*boxes.at(i), &QCheckBox::toggled, this, &GalleryView::applyFilters);
   }
   row->addStretch(1);
@@ -120,14 +116,10 @@ void GalleryView::applyFilters() {
 }
 
 void GalleryView::choose(const QModelIndex& index) {
-  if (!index.isValid()) {
-    return;
-  }
+  if (!index.isValid()) return;
   const std::string_view id = model_->at(filter_->mapToSource(index).row()).style->id;
   emit done();
-  if (id != session_.design().styleId) {
-    changeStyle(session_, id);
-  }
+  if (id != session_.design().styleId) changeStyle(session_, id);
 }
 
 void GalleryView::showEvent(QShowEvent* event) {
@@ -137,13 +129,12 @@ void GalleryView::showEvent(QShowEvent* event) {
 }
 
 void GalleryView::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
+  if (event->key() == Qt::Key_Escape)
     emit done();
-  } else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter) {
+  else if (event->key() == Qt::Key_Return || event->key() == Qt::Key_Enter)
     choose(list_->currentIndex());
-  } else {
+  else
     QWidget::keyPressEvent(event);
-  }
 }
 
 }  // namespace creasewright

@@ -65,16 +65,12 @@ void PageFlow::newPage() {
 bool PageFlow::empty() const { return free_ >= height_ - margin_; }
 
 void PageFlow::startPage() {
-  if (!empty()) {
-    newPage();
-  }
+  if (!empty()) newPage();
 }
 
 void PageFlow::put(const Drawing& block) {
   constexpr double kRounding = 1e-6;
-  if (free_ - block.height < margin_ + kFoot - kRounding) {
-    startPage();
-  }
+  if (free_ - block.height < margin_ + kFoot - kRounding) startPage();
   append(pages_.back(), moved(block, {margin_, free_ - block.height}));
   free_ -= block.height + kBlockGap;
 }

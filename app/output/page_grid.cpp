@@ -68,12 +68,8 @@ class RowSearch {
 
   /// All ways to go on on a page that holds the items from `start_` to before `next`.
   void fill(std::size_t next, double used, double cost) {
-    if (next > start_) {
-      close(next, used, cost);
-    }
-    if (next == items_.size()) {
-      return;
-    }
+    if (next > start_) close(next, used, cost);
+    if (next == items_.size()) return;
     const std::vector<double>& alone = items_[next].alone;
     const bool cell = cellOf(items_[next], CellWidth::Half).words > 0;
     for (std::size_t form = 0; form < alone.size(); ++form) {
@@ -86,14 +82,12 @@ class RowSearch {
                                             std::min(count, items_.size() - next));
       if (cells.size() < count || std::ranges::any_of(cells, [](const GridItem& item) {
             return cellOf(item, CellWidth::Half).words <= 0;
-          })) {
+          }))
         continue;
-      }
       const RowHeights heights = rowHeights(cells, shape.cells);
       double room = 0;
-      for (std::size_t k = 0; k < count; ++k) {
+      for (std::size_t k = 0; k < count; ++k)
         room += heights.words - cellOf(cells[k], shape.cells[k]).words;
-      }
       row({next, count, 0, shape.cells, false}, heights.sum(), used,
           cost + shape.cost + room / static_cast<double>(count) / 10);
     }
@@ -101,9 +95,7 @@ class RowSearch {
 
   void row(const GridRow& row, double high, double used, double cost) {
     const double after = used + (used > 0 ? gap_ : 0) + high;
-    if (used > 0 && after > height_) {
-      return;
-    }
+    if (used > 0 && after > height_) return;
     page_.push_back(row);
     fill(row.first + row.count, after, cost);
     page_.pop_back();
@@ -115,9 +107,7 @@ class RowSearch {
       cost += kRoom * room * room + (room > 1.0 / 3 ? kEmptyThird : 0);
     }
     cost += kPage + best_[next].cost;
-    if (cost < best_[start_].cost) {
-      best_[start_] = {cost, page_};
-    }
+    if (cost < best_[start_].cost) best_[start_] = {cost, page_};
   }
 
   const std::vector<GridItem>& items_;

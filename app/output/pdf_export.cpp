@@ -23,9 +23,8 @@ std::vector<Role> rolesOf(const Drawing& page) {
   for (const Role role : paintOrder()) {
     const auto ofRole = [role](const auto& item) { return item.role == role; };
     if (std::any_of(page.paths.begin(), page.paths.end(), ofRole) ||
-        std::any_of(page.texts.begin(), page.texts.end(), ofRole)) {
+        std::any_of(page.texts.begin(), page.texts.end(), ofRole))
       roles.push_back(role);
-    }
   }
   return roles;
 }
@@ -78,9 +77,7 @@ QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<Laye
       paint(layered[i], pages[i]);
       continue;
     }
-    for (const Role role : rolesOf(pages[i])) {
-      paint(layered[i], onlyRole(pages[i], role));
-    }
+    for (const Role role : rolesOf(pages[i])) paint(layered[i], onlyRole(pages[i], role));
   }
   painter.end();
   return painted;
@@ -95,9 +92,7 @@ Result<QByteArray> renderPdf(const std::vector<Drawing>& pages, const Wording& w
     layered.push_back(info.kind == PdfKind::Template ? layeredPage(page)
                                                      : LayeredPage{page.width, page.height, {}});
   }
-  if (layered.empty()) {
-    return Problem{ProblemCode::FileNotWritten, {}, {std::string("no pages")}};
-  }
+  if (layered.empty()) return Problem{ProblemCode::FileNotWritten, {}, {std::string("no pages")}};
   const QString created =
       info.created.isValid()
           ? info.created.toUTC().toString(QStringLiteral("'D:'yyyyMMddHHmmss'Z'"))

@@ -29,16 +29,10 @@ class LayeredDocument {
 
   void assemble(const std::vector<LayeredPage>& pages) {
     std::vector<QPDFObjectHandle> made;
-    for (const LayeredPage& page : pages) {
-      made.push_back(assemblePage(page));
-    }
+    for (const LayeredPage& page : pages) made.push_back(assemblePage(page));
     QPDFPageDocumentHelper document(pdf_);
-    for (QPDFPageObjectHelper& old : painted_) {
-      document.removePage(old);
-    }
-    for (const QPDFObjectHandle& page : made) {
-      document.addPage(QPDFPageObjectHelper(page), false);
-    }
+    for (QPDFPageObjectHelper& old : painted_) document.removePage(old);
+    for (const QPDFObjectHandle& page : made) document.addPage(QPDFPageObjectHelper(page), false);
     finishRoot();
   }
 
@@ -47,9 +41,7 @@ class LayeredDocument {
     QPDFObjectHandle forms = QPDFObjectHandle::newDictionary();
     QPDFObjectHandle properties = QPDFObjectHandle::newDictionary();
     std::string content;
-    if (page.layers.empty()) {
-      content = placed("Page", page, forms) + "\n";
-    }
+    if (page.layers.empty()) content = placed("Page", page, forms) + "\n";
     for (const PdfLayer& layer : page.layers) {
       properties.replaceKey("/" + layer.id, group(layer));
       content += "/OC /" + layer.id + " BDC " + placed(layer.id, page, forms) + " EMC\n";
@@ -78,17 +70,14 @@ class LayeredDocument {
 
   static QPDFObjectHandle box(const LayeredPage& page) {
     QPDFObjectHandle array = QPDFObjectHandle::newArray();
-    for (const double value : {0.0, 0.0, page.width * kPointsPerMm, page.height * kPointsPerMm}) {
+    for (const double value : {0.0, 0.0, page.width * kPointsPerMm, page.height * kPointsPerMm})
       array.appendItem(QPDFObjectHandle::newReal(numberText(value, 4)));
-    }
     return array;
   }
 
   QPDFObjectHandle group(const PdfLayer& layer) {
     const auto found = groups_.find(layer.id);
-    if (found != groups_.end()) {
-      return found->second;
-    }
+    if (found != groups_.end()) return found->second;
     QPDFObjectHandle made = QPDFObjectHandle::newDictionary();
     made.replaceKey("/Type", name("OCG"));
     made.replaceKey("/Name", QPDFObjectHandle::newUnicodeString(layer.id));
@@ -96,9 +85,7 @@ class LayeredDocument {
       // Keys as in the PDF Association's Arlington model.
       QPDFObjectHandle step = QPDFObjectHandle::newDictionary();
       step.replaceKey("/GTS_ProcStepsGroup", name(layer.group));
-      if (layer.group == "Structural") {
-        step.replaceKey("/GTS_ProcStepsType", name(layer.id));
-      }
+      if (layer.group == "Structural") step.replaceKey("/GTS_ProcStepsType", name(layer.id));
       made.replaceKey("/GTS_Metadata", step);
     }
     made = pdf_.makeIndirectObject(made);
@@ -112,9 +99,7 @@ class LayeredDocument {
     viewer.replaceKey("/PrintScaling", name("None"));
     viewer.replaceKey("/DisplayDocTitle", QPDFObjectHandle::newBool(true));
     pdf_.getRoot().replaceKey("/ViewerPreferences", viewer);
-    if (order_.empty()) {
-      return;
-    }
+    if (order_.empty()) return;
     QPDFObjectHandle shown = QPDFObjectHandle::newDictionary();
     shown.replaceKey("/Order", QPDFObjectHandle::newArray(order_));
     shown.replaceKey("/ON", QPDFObjectHandle::newArray(order_));
@@ -135,9 +120,8 @@ void setInfo(QPDF& pdf, const LayeredInfo& info) {
   QPDFObjectHandle made = QPDFObjectHandle::newDictionary();
   made.replaceKey("/Title", QPDFObjectHandle::newUnicodeString(info.title));
   made.replaceKey("/Creator", QPDFObjectHandle::newString("Creasewright"));
-  if (!info.created.empty()) {
+  if (!info.created.empty())
     made.replaceKey("/CreationDate", QPDFObjectHandle::newString(info.created));
-  }
   pdf.getTrailer().replaceKey("/Info", pdf.makeIndirectObject(made));
 }
 

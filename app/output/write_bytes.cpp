@@ -9,9 +9,7 @@ namespace creasewright {
 std::optional<Problem> writeBytes(const QString& path, const Result<QByteArray>& bytes) {
   if (!bytes) {
     Problem problem = bytes.problem();
-    if (problem.code == ProblemCode::FileNotWritten) {
-      problem.where = path.toStdString();
-    }
+    if (problem.code == ProblemCode::FileNotWritten) problem.where = path.toStdString();
     return problem;
   }
   return writeFileAtomically(QFile::encodeName(path).toStdString(),

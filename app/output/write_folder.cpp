@@ -10,18 +10,16 @@ namespace creasewright {
 QString fileNamePart(const QString& title) {
   constexpr int kLongest = 40;
   QString out;
-  for (const QChar c : title.left(kLongest)) {
+  for (const QChar c : title.left(kLongest))
     out += c.isLetterOrNumber() ? c.toLower() : QLatin1Char('-');
-  }
   return out;
 }
 
 QString freeNamePart(const QString& title, std::set<QString>& taken) {
   const QString part = fileNamePart(title);
   QString name = part;
-  for (int number = 2; !taken.insert(name).second; ++number) {
+  for (int number = 2; !taken.insert(name).second; ++number)
     name = QStringLiteral("%1-%2").arg(part).arg(number);
-  }
   return name;
 }
 

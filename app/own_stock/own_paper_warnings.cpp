@@ -8,9 +8,7 @@ namespace creasewright {
 
 Problems ownPaperWarnings(const BuiltDesign& built) {
   std::vector<Paper> sheets;
-  for (const StockSheet& sheet : ownStock()) {
-    sheets.push_back({{}, {}, sheet.width, sheet.height});
-  }
+  for (const StockSheet& sheet : ownStock()) sheets.push_back({{}, {}, sheet.width, sheet.height});
   const auto printed = findPaper(preferredPaper().toStdString());
   return paperWarnings(built, sheets, printed ? *printed : *findPaper("a4"));
 }

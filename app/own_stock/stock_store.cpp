@@ -24,9 +24,7 @@ QString ownPath(const QString& name) {
 QByteArray tableCalled(const QString& name) {
   for (const QString& path : {ownPath(name), QStringLiteral(":/stock/") + name}) {
     QFile file(path);
-    if (file.open(QIODevice::ReadOnly)) {
-      return file.readAll();
-    }
+    if (file.open(QIODevice::ReadOnly)) return file.readAll();
   }
   return {};
 }
@@ -39,27 +37,19 @@ std::string_view view(const QByteArray& bytes) {
 template <class Item>
 std::optional<Problem> keepAside(const QString& name, ReadTable<Item> read) {
   QFile own(ownPath(name));
-  if (!own.exists()) {
-    return std::nullopt;
-  }
+  if (!own.exists()) return std::nullopt;
   if (own.open(QIODevice::ReadOnly)) {
     const auto table = read(view(own.readAll()), name.toStdString());
     own.close();
-    if (table) {
-      return std::nullopt;
-    }
+    if (table) return std::nullopt;
   }
   const QString part = QFileInfo(own).completeBaseName();
   const QDir folder = QFileInfo(own).dir();
   for (int number = 1;; ++number) {
     const QString aside =
         folder.filePath(QStringLiteral("%1-unreadable-%2.csv").arg(part).arg(number));
-    if (QFile::exists(aside)) {
-      continue;
-    }
-    if (own.rename(aside)) {
-      return std::nullopt;
-    }
+    if (QFile::exists(aside)) continue;
+    if (own.rename(aside)) return std::nullopt;
     return Problem{
         ProblemCode::FileNotWritten, aside.toStdString(), {own.errorString().toStdString()}};
   }
@@ -69,14 +59,10 @@ std::optional<Problem> keepAside(const QString& name, ReadTable<Item> read) {
 template <class Item>
 std::optional<Problem> save(const QString& name, const QByteArray& csv, ReadTable<Item> read) {
   const auto table = read(view(csv), name.toStdString());
-  if (!table) {
-    return table.problem();
-  }
+  if (!table) return table.problem();
   const QString path = ownPath(name);
   QDir().mkpath(QFileInfo(path).path());
-  if (auto problem = keepAside(name, read)) {
-    return problem;
-  }
+  if (auto problem = keepAside(name, read)) return problem;
   return writeBytes(path, csv);
 }
 
@@ -99,16 +85,13 @@ std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
   const QByteArray items = supplyCsv();
   auto ownSheets = readStockTable(view(sheets), sheetsName.toStdString());
   auto ownItems = readSupplyTable(view(items), suppliesName.toStdString());
-  if (!ownSheets || !ownItems) {
-    return ownSheets ? ownItems.problem() : ownSheets.problem();
-  }
+  if (!ownSheets || !ownItems) return ownSheets ? ownItems.problem() : ownSheets.problem();
   std::vector<StockSheet> allSheets = std::move(ownSheets).value();
   std::vector<SupplyItem> allItems = std::move(ownItems).value();
   if (addMissing(stock, allSheets) > 0) {
-    if (auto problem = save(sheetsName, QByteArray::fromStdString(writeStockTable(allSheets)),
-                            readStockTable)) {
+    if (auto problem =
+            save(sheetsName, QByteArray::fromStdString(writeStockTable(allSheets)), readStockTable))
       return problem;
-    }
   }
   return addMissing(supplies, allItems) > 0
              ? save(suppliesName, QByteArray::fromStdString(writeSupplyTable(allItems)),

@@ -56,13 +56,9 @@ void ChecksPanel::showDesign() {
 
 void ChecksPanel::askForParameter(int row) {
   const auto index = static_cast<std::size_t>(row);
-  if (row < 0 || index >= session_.problems().size()) {
-    return;
-  }
+  if (row < 0 || index >= session_.problems().size()) return;
   const std::string where = session_.problems()[index].where;
-  if (session_.design().parameters.has(where)) {
-    emit parameterAsked(text(where));
-  }
+  if (session_.design().parameters.has(where)) emit parameterAsked(text(where));
 }
 
 }  // namespace creasewright

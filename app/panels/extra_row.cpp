@@ -26,20 +26,14 @@ constexpr int kTextHeight = 56;
 
 QString linesText(const std::vector<std::string>& lines) {
   QStringList list;
-  for (const std::string& line : lines) {
-    list.append(text(line));
-  }
+  for (const std::string& line : lines) list.append(text(line));
   return list.join(QLatin1Char('\n'));
 }
 
 std::vector<std::string> linesOf(const QString& written) {
   std::vector<std::string> lines;
-  if (written.trimmed().isEmpty()) {
-    return lines;
-  }
-  for (const QString& line : written.split(QLatin1Char('\n'))) {
-    lines.push_back(line.toStdString());
-  }
+  if (written.trimmed().isEmpty()) return lines;
+  for (const QString& line : written.split(QLatin1Char('\n'))) lines.push_back(line.toStdString());
   return lines;
 }
 
@@ -54,9 +48,7 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
   layout_->setContentsMargins(0, 0, 0, 8);
   layout_->setSpacing(6);
   const Result<const ExtraKind*> known = findExtraKind(kind_);
-  if (!known) {
-    return;
-  }
+  if (!known) return;
   const ExtraKind& kind = **known;
   makeHeading(kind);
   rows_ = new ParameterRows(kind.parameters, this);
@@ -64,15 +56,9 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
     change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
   });
   layout_->addWidget(rows_);
-  if (kind.onFace) {
-    makeFace();
-  }
-  if (kind.written) {
-    makeText();
-  }
-  if (kind.ofCard) {
-    makeCard();
-  }
+  if (kind.onFace) makeFace();
+  if (kind.written) makeText();
+  if (kind.ofCard) makeCard();
   problem_ = new QLabel(this);
   problem_->setProperty("problem", true);
   problem_->setWordWrap(true);
@@ -143,14 +129,10 @@ void ExtraRow::remove() {
 }
 
 void ExtraRow::showDesign() {
-  if (rows_ == nullptr) {
-    return;
-  }
+  if (rows_ == nullptr) return;
   rows_->setUnit(session_.unit());
   rows_->setValues(extra().parameters, stepOf(session_.design().grid, session_.unit()));
-  for (const std::string& key : rows_->lengthKeys()) {
-    rows_->setNote(key, noteFor(key));
-  }
+  for (const std::string& key : rows_->lengthKeys()) rows_->setNote(key, noteFor(key));
   showFaces();
   showCard();
   if (text_ != nullptr && linesOf(text_->toPlainText()) != extra().lines) {
@@ -163,31 +145,24 @@ void ExtraRow::showDesign() {
 /// What a measure of 0 stands for.
 QString ExtraRow::noteFor(const std::string& key) const {
   const Result<const ExtraKind*> kind = findExtraKind(kind_);
-  if (!kind || extra().parameters.raw(key) != 0) {
-    return {};
-  }
+  if (!kind || extra().parameters.raw(key) != 0) return {};
   const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
   return spec == (*kind)->parameters.end() ? QString() : parameterHint(*spec);
 }
 
 void ExtraRow::showFaces() {
-  if (face_ == nullptr) {
-    return;
-  }
+  if (face_ == nullptr) return;
   face_->clear();
   const Result<const ExtraKind*> kind = findExtraKind(kind_);
   const bool onEveryFace = kind && (*kind)->onEveryFace;
   face_->addItem(onEveryFace ? tr("Every face") : tr("The largest"), QString());
-  for (const std::string& name : faceNames(session_.built())) {
+  for (const std::string& name : faceNames(session_.built()))
     face_->addItem(faceTitle(name), text(name));
-  }
   face_->setCurrentIndex(std::max(0, face_->findData(text(extra().face))));
 }
 
 void ExtraRow::showCard() {
-  if (card_ == nullptr) {
-    return;
-  }
+  if (card_ == nullptr) return;
   card_->setCard(extra().card, cardName(extra().card));
 }
 
@@ -198,9 +173,7 @@ void ExtraRow::showProblem() {
         problem.code == ProblemCode::ExtraNoPlace || problem.code == ProblemCode::ExtraTooLarge ||
         problem.code == ProblemCode::ExtraInTheWay || problem.code == ProblemCode::ExtraCovered ||
         problem.code == ProblemCode::ExtraFaceUnknown;
-    if (own && problem.where == kind_) {
-      sentence = problemSentence(problem, session_.unit());
-    }
+    if (own && problem.where == kind_) sentence = problemSentence(problem, session_.unit());
   }
   problem_->setText(sentence);
   problem_->setVisible(!sentence.isEmpty());

@@ -44,9 +44,7 @@ void ExtrasPanel::makeAddMenu() {
 
 void ExtrasPanel::addExtra(std::string_view kind) {
   const Result<const ExtraKind*> known = findExtraKind(kind);
-  if (!known) {
-    return;
-  }
+  if (!known) return;
   std::vector<Extra> extras = session_.design().extras;
   const Design& design = session_.design();
   extras.push_back(ontoGrid(standardExtra(**known, design.card), design.grid));
@@ -56,9 +54,7 @@ void ExtrasPanel::addExtra(std::string_view kind) {
 void ExtrasPanel::showDesign() {
   makeRows();
   none_->setVisible(rows_.empty());
-  for (ExtraRow* row : rows_) {
-    row->showDesign();
-  }
+  for (ExtraRow* row : rows_) row->showDesign();
 }
 
 /// One row an extra; they are made anew only when the kinds change.
@@ -68,9 +64,7 @@ void ExtrasPanel::makeRows() {
       rows_.size() == extras.size() &&
       std::equal(rows_.begin(), rows_.end(), extras.begin(),
                  [](const ExtraRow* row, const Extra& extra) { return row->kind() == extra.kind; });
-  if (same) {
-    return;
-  }
+  if (same) return;
   for (ExtraRow* row : rows_) {
     row->hide();
     row->deleteLater();

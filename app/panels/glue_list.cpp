@@ -35,9 +35,7 @@ void GlueList::showDesign() {
       item->setData(kPlaceRole, rowPlace(placeOfGlue(built, static_cast<int>(i), glue)));
     }
   }
-  if (count() == 0) {
-    addItem(tr("This piece needs no adhesive."));
-  }
+  if (count() == 0) addItem(tr("This piece needs no adhesive."));
   lights_.tint();
 }
 

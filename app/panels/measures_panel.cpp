@@ -35,9 +35,7 @@ LengthEdit* MeasuresPanel::lengthField(const std::string& key) {
 }
 
 void MeasuresPanel::makeRows() {
-  if (styleId_ == session_.design().styleId) {
-    return;
-  }
+  if (styleId_ == session_.design().styleId) return;
   styleId_ = session_.design().styleId;
   if (rows_ != nullptr) {
     rows_->hide();
@@ -45,22 +43,24 @@ void MeasuresPanel::makeRows() {
     rows_ = nullptr;
   }
   const auto style = findStyle(styleId_);
-  if (!style) {
-    return;
-  }
+  if (!style) return;
   rows_ = new ParameterRows((*style)->parameters, this);
   layout_->addWidget(rows_);
-  connect(rows_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
-    changeParameter(session_, key.toStdString(), raw);
-  });
-  connect(rows_, &ParameterRows::focused, this, [this](const QString& key, bool in) {
-    Selection& selection = session_.selection();
-    if (in) {
-      selection.keep(placeOf(key.toStdString()));
-    } else if (selection.kept().measure == key) {
-      selection.keep({});
-    }
-  });
+  connect(
+      rows_, &ParameterRows::edited, this,
+      [this](const QString& key, qint64 raw) {
+        changeParameter(session_, key.toStdString(), raw);
+      });
+  connect(
+      rows_, &ParameterRows::focused, this,
+      [this](const QString& key, bool in) {
+        Selection& selection = session_.selection();
+        if (in) {
+          selection.keep(placeOf(key.toStdString()));
+        } else if (selection.kept().measure == key) {
+          selection.keep({});
+        }
+      });
   connect(rows_, &ParameterRows::pointedAt, this, [this](const QString& key, bool in) {
     session_.selection().hover(in ? placeOf(key.toStdString()) : Place());
   });
@@ -69,9 +69,7 @@ void MeasuresPanel::makeRows() {
 
 void MeasuresPanel::showDesign() {
   makeRows();
-  if (rows_ == nullptr) {
-    return;
-  }
+  if (rows_ == nullptr) return;
   places_.clear();
   const Design& design = session_.design();
   rows_->setValues(design.parameters, stepOf(design.grid, session_.unit()));
@@ -80,13 +78,10 @@ void MeasuresPanel::showDesign() {
 }
 
 void MeasuresPanel::showLit() {
-  if (rows_ == nullptr || styleId_ != session_.design().styleId) {
-    return;
-  }
+  if (rows_ == nullptr || styleId_ != session_.design().styleId) return;
   const Place& lit = session_.selection().lit();
-  for (const std::string& key : rows_->lengthKeys()) {
+  for (const std::string& key : rows_->lengthKeys())
     rows_->setLit(key, !lit.isEmpty() && lights(lit, placeOf(key)));
-  }
 }
 
 /// Building the design anew for each measure takes a moment: only for what is pointed at.
@@ -114,9 +109,7 @@ void MeasuresPanel::showNotes() {
 QString MeasuresPanel::noteFor(const std::string& key) const {
   const Unit unit = session_.unit();
   for (const FitReason& reason : session_.built().reasons) {
-    if (reason.key != key) {
-      continue;
-    }
+    if (reason.key != key) continue;
     const Length now = session_.design().parameters.length(key);
     if (now != reason.chosen) {
       return reason.ofProduct
@@ -133,9 +126,7 @@ QString MeasuresPanel::complaintFor(const std::string& key) const {
   for (const Problem& problem : session_.problems()) {
     const bool limit = problem.code == ProblemCode::ParameterTooSmall ||
                        problem.code == ProblemCode::ParameterTooLarge;
-    if (limit && problem.where == key) {
-      return problemSentence(problem, session_.unit());
-    }
+    if (limit && problem.where == key) return problemSentence(problem, session_.unit());
   }
   return {};
 }

@@ -20,12 +20,8 @@ QString sizeText(const Polygon& outline, Unit unit) {
 }
 
 QString foldText(const Crease* crease) {
-  if (crease == nullptr) {
-    return OutlineTree::tr("stays put");
-  }
-  if (crease->kind == CreaseKind::Flat) {
-    return OutlineTree::tr("no fold");
-  }
+  if (crease == nullptr) return OutlineTree::tr("stays put");
+  if (crease->kind == CreaseKind::Flat) return OutlineTree::tr("no fold");
   const QString angle = QLocale().toString(std::abs(crease->angle.degrees()), 'g', 4);
   return crease->isValley() ? OutlineTree::tr("valley, %1°").arg(angle)
                             : OutlineTree::tr("mountain, %1°").arg(angle);
@@ -47,9 +43,7 @@ OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
 void OutlineTree::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
-  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) {
-    addPiece(static_cast<int>(i));
-  }
+  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) addPiece(static_cast<int>(i));
   expandAll();
   lights_.tint();
 }
@@ -72,9 +66,7 @@ void OutlineTree::addPiece(int index) {
                      : new QTreeWidgetItem(this);
     Polygon corners;  // in the frame of the first strip
     for (std::size_t k = i; k < net.panels.size(); ++k) {
-      if (whole[k] != static_cast<int>(i)) {
-        continue;
-      }
+      if (whole[k] != static_cast<int>(i)) continue;
       const Transform seen = piece.flat.frames[i].inverse().after(piece.flat.frames[k]);
       for (const Point& p : net.panels[k].outline) {
         const Point3 at = seen.apply(p);

@@ -23,9 +23,7 @@ ParameterRows::ParameterRows(const std::vector<ParameterSpec>& specs, QWidget* p
     : QWidget(parent), layout_(new QVBoxLayout(this)) {
   layout_->setContentsMargins(0, 0, 0, 0);
   layout_->setSpacing(8);
-  for (const ParameterSpec& spec : specs) {
-    addRow(spec);
-  }
+  for (const ParameterSpec& spec : specs) addRow(spec);
 }
 
 void ParameterRows::addRow(const ParameterSpec& spec) {
@@ -43,10 +41,11 @@ void ParameterRows::addLength(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* row = new LengthRow(parameterTitle(spec), this);
   row->setToolTip(parameterHint(spec));
-  connect(&row->field(), &LengthEdit::lengthEdited, this,
-          [this, key](Length value) { emit edited(key, value.nm()); });
-  connect(&row->field(), &LengthEdit::focused, this,
-          [this, key](bool in) { emit focused(key, in); });
+  connect(
+      &row->field(), &LengthEdit::lengthEdited, this,
+      [this, key](Length value) { emit edited(key, value.nm()); });
+  connect(
+      &row->field(), &LengthEdit::focused, this, [this, key](bool in) { emit focused(key, in); });
   connect(row, &LengthRow::pointedAt, this, [this, key](bool in) { emit pointedAt(key, in); });
   lengths_[std::string(spec.key)] = row;
   layout_->addWidget(row);
@@ -79,9 +78,7 @@ void ParameterRows::addCount(const ParameterSpec& spec) {
 void ParameterRows::addChoice(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* field = new QComboBox(this);
-  for (const std::string_view choice : spec.choices) {
-    field->addItem(styleText(choice));
-  }
+  for (const std::string_view choice : spec.choices) field->addItem(styleText(choice));
   connect(field, &QComboBox::activated, this, [this, key](int index) { emit edited(key, index); });
   choices_[std::string(spec.key)] = field;
   addBeside(spec, field);
@@ -105,18 +102,12 @@ void ParameterRows::setValues(const Parameters& values, Length step) {
     const QSignalBlocker quiet(field);
     field->setValue(static_cast<int>(values.count(key)));
   }
-  for (auto& [key, field] : choices_) {
-    field->setCurrentIndex(static_cast<int>(values.count(key)));
-  }
-  for (auto& [key, box] : flags_) {
-    box->setChecked(values.flag(key));
-  }
+  for (auto& [key, field] : choices_) field->setCurrentIndex(static_cast<int>(values.count(key)));
+  for (auto& [key, box] : flags_) box->setChecked(values.flag(key));
 }
 
 void ParameterRows::setUnit(Unit unit) {
-  for (auto& [key, row] : lengths_) {
-    row->field().setUnit(unit);
-  }
+  for (auto& [key, row] : lengths_) row->field().setUnit(unit);
 }
 
 void ParameterRows::setNote(const std::string& key, const QString& note) {
@@ -131,9 +122,7 @@ void ParameterRows::setLit(const std::string& key, bool lit) { lengths_.at(key)-
 
 std::vector<std::string> ParameterRows::lengthKeys() const {
   std::vector<std::string> keys;
-  for (const auto& [key, row] : lengths_) {
-    keys.push_back(key);
-  }
+  for (const auto& [key, row] : lengths_) keys.push_back(key);
   return keys;
 }
 
@@ -143,9 +132,7 @@ LengthEdit* ParameterRows::lengthField(const std::string& key) {
 }
 
 Length stepOf(ToolGrid grid, Unit unit) {
-  if (!grid.isNone()) {
-    return grid.step();
-  }
+  if (!grid.isNone()) return grid.step();
   return unit == Unit::Inch ? Length::inches(1, 16) : mm(1);
 }
 

@@ -72,11 +72,8 @@ QString shapeIcon(ProductShape shape) {
 Product reshaped(const Product& product, ProductShape shape) {
   Product out = product;
   out.shape = shape;
-  for (const ProductField& field : productFields(shape)) {
-    for (const auto member : field.members) {
-      out.*member = product.*field.members.front();
-    }
-  }
+  for (const ProductField& field : productFields(shape))
+    for (const auto member : field.members) out.*member = product.*field.members.front();
   return out;
 }
 

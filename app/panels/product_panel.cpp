@@ -22,12 +22,10 @@ const Length largest = mm(1000);  // 1 m
 
 /// Empty when a side of this length may be used.
 QString complaintAbout(Length value, Unit unit) {
-  if (value < smallest) {
+  if (value < smallest)
     return problemSentence({ProblemCode::ProductTooSmall, {}, {value, smallest}}, unit);
-  }
-  if (value > largest) {
+  if (value > largest)
     return problemSentence({ProblemCode::ProductTooLarge, {}, {value, largest}}, unit);
-  }
   return {};
 }
 
@@ -50,17 +48,14 @@ ProductPanel::ProductPanel(DesignSession& session, QWidget* parent)
   addEase(layout);
   connect(&session_, &DesignSession::changed, this, &ProductPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, [this](Unit unit) {
-    for (LengthRow* row : rows_) {
-      row->field().setUnit(unit);
-    }
+    for (LengthRow* row : rows_) row->field().setUnit(unit);
   });
   showDesign();
 }
 
 void ProductPanel::addShapes(QVBoxLayout* layout) {
-  for (const ProductShape shape : kShapes) {
+  for (const ProductShape shape : kShapes)
     shapes_->add(static_cast<int>(shape), shapeTitle(shape), lineIcon(shapeIcon(shape)));
-  }
   shapes_->add(kNoProduct, tr("None"), lineIcon(QStringLiteral("none")),
                tr("Give the measures of the piece yourself."));
   shapes_->setAccessibleName(tr("Shape of the product"));
@@ -91,9 +86,7 @@ void ProductPanel::showDesign() {
   ease_->choose(static_cast<int>(session_.design().ease));
   easeBox_->setVisible(product.has_value());
   if (!product) {
-    for (LengthRow* row : rows_) {
-      row->hide();
-    }
+    for (LengthRow* row : rows_) row->hide();
     return;
   }
   last_ = *product;
@@ -106,9 +99,7 @@ void ProductPanel::showDesign() {
 }
 
 void ProductPanel::makeRows(ProductShape shape) {
-  if (shown_ == shape) {
-    return;
-  }
+  if (shown_ == shape) return;
   shown_ = shape;
   qDeleteAll(rows_);
   rows_.clear();
@@ -134,13 +125,9 @@ void ProductPanel::pickShape(int id) {
 void ProductPanel::setMeasure(std::size_t field, Length value) {
   const QString complaint = complaintAbout(value, session_.unit());
   rows_[field]->setComplaint(complaint);
-  if (!complaint.isEmpty()) {
-    return;
-  }
+  if (!complaint.isEmpty()) return;
   Product product = last_;
-  for (const auto member : fields_[field].members) {
-    product.*member = value;
-  }
+  for (const auto member : fields_[field].members) product.*member = value;
   changeProduct(session_, product, QStringLiteral("product-%1").arg(field));
 }
 

@@ -25,9 +25,7 @@ class LeaveWatch : public QObject {
 
  protected:
   bool eventFilter(QObject*, QEvent* event) override {
-    if (event->type() == QEvent::Leave || event->type() == QEvent::Hide) {
-      selection_.hover({});
-    }
+    if (event->type() == QEvent::Leave || event->type() == QEvent::Hide) selection_.hover({});
     return false;
   }
 
@@ -56,18 +54,22 @@ RowLights::RowLights(QAbstractItemView& list, Selection& selection)
     : list_(list), selection_(selection) {
   list.setMouseTracking(true);
   new LeaveWatch(list, selection);
-  QObject::connect(&list, &QAbstractItemView::entered, &selection,
-                   [&selection](const QModelIndex& at) { selection.hover(placeAt(at)); });
-  QObject::connect(&list, &QAbstractItemView::viewportEntered, &selection,
-                   [&selection] { selection.hover({}); });
-  QObject::connect(&list, &QAbstractItemView::clicked, &selection,
-                   [&selection](const QModelIndex& at) { selection.keep(placeAt(at)); });
-  QObject::connect(list.selectionModel(), &QItemSelectionModel::currentChanged, &selection,
-                   [&selection](const QModelIndex& at) {
-                     if (at.isValid()) {
-                       selection.keep(placeAt(at));
-                     }
-                   });
+  QObject::connect(
+      &list, &QAbstractItemView::entered, &selection,
+      [&selection](const QModelIndex& at) { selection.hover(placeAt(at)); });
+  QObject::connect(
+      &list, &QAbstractItemView::viewportEntered, &selection,
+      [&selection] { selection.hover({}); });
+  QObject::connect(
+      &list, &QAbstractItemView::clicked, &selection,
+      [&selection](const QModelIndex& at) { selection.keep(placeAt(at)); });
+  QObject::connect(
+      list.selectionModel(), &QItemSelectionModel::currentChanged, &selection,
+      [&selection](const QModelIndex& at) {
+        if (at.isValid()) {
+          selection.keep(placeAt(at));
+        }
+      });
   QObject::connect(&selection, &Selection::changed, &list, [this] { tint(); });
 }
 
@@ -79,13 +81,10 @@ void RowLights::tint() {
   forEachRow(model, {}, [&](const QModelIndex& row) {
     const bool asFold = !lit.creases.empty() && lights(lit, placeAt(row, kAlsoLitRole));
     const bool on = !lit.isEmpty() && (lights(lit, placeAt(row)) || asFold);
-    if (row.data(Qt::BackgroundRole).isValid() == on) {
-      return;
-    }
-    for (int column = 0; column < model.columnCount(row.parent()); ++column) {
+    if (row.data(Qt::BackgroundRole).isValid() == on) return;
+    for (int column = 0; column < model.columnCount(row.parent()); ++column)
       model.setData(row.siblingAtColumn(column), on ? QVariant(brush) : QVariant(),
                     Qt::BackgroundRole);
-    }
   });
 }
 

@@ -24,11 +24,10 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ScoreList::showDesign);
   connect(this, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) {
-    if (item->checkState(0) == Qt::Checked) {
+    if (item->checkState(0) == Qt::Checked)
       done_.insert(tickOf(*item));
-    } else {
+    else
       done_.remove(tickOf(*item));
-    }
   });
   showDesign();
 }
@@ -42,9 +41,7 @@ QString ScoreList::tickOf(const QTreeWidgetItem& row) const {
 void ScoreList::showDesign() {
   const QSignalBlocker quiet(this);
   clear();
-  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) {
-    addPlan(static_cast<int>(i));
-  }
+  for (std::size_t i = 0; i < session_.built().pieces.size(); ++i) addPlan(static_cast<int>(i));
   expandAll();
   lights_.tint();
 }

@@ -19,16 +19,12 @@ StepList::StepList(DesignSession& session, QWidget* parent)
 /// A list nobody sees need not keep up.
 void StepList::refresh() {
   stale_ = true;
-  if (isVisible()) {
-    showDesign();
-  }
+  if (isVisible()) showDesign();
 }
 
 void StepList::showEvent(QShowEvent* event) {
   QListWidget::showEvent(event);
-  if (stale_) {
-    showDesign();
-  }
+  if (stale_) showDesign();
 }
 
 void StepList::showDesign() {

@@ -51,9 +51,7 @@ StylePanel::StylePanel(DesignSession& session, QWidget* parent)
 
 void StylePanel::showDesign() {
   const BuiltDesign& built = session_.built();
-  if (built.style == nullptr) {
-    return;
-  }
+  if (built.style == nullptr) return;
   title_->setText(styleTitle(*built.style));
   summary_->setText(styleSummary(*built.style));
   picture_->setPixmap(designPixmap(built, true, kPictureSize, devicePixelRatioF()));

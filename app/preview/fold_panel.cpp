@@ -55,7 +55,8 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   layout->addWidget(stage_);
 
   connect(slider_, &QSlider::valueChanged, this, &FoldPanel::sliderMoved);
-  connect(back, &QToolButton::clicked, this, [this] { stepStage(-1); });
+  connect(
+      back, &QToolButton::clicked, this, [this] { stepStage(-1); });
   connect(forward, &QToolButton::clicked, this, [this] { stepStage(1); });
   connect(&session_, &DesignSession::changed, this, &FoldPanel::designChanged);
   connect(&session_.selection(), &Selection::chosen, this, &FoldPanel::goTo);
@@ -64,9 +65,8 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
 
 /// To the moment at which what was chosen is done.
 void FoldPanel::goTo(const Place& place) {
-  if (place.progress >= 0 && (place.piece < 0 || place.piece == piece_)) {
+  if (place.progress >= 0 && (place.piece < 0 || place.piece == piece_))
     slider_->setValue(static_cast<int>(std::lround(place.progress * slider_->maximum())));
-  }
 }
 
 void FoldPanel::showPiece(int index) {
@@ -105,9 +105,7 @@ void FoldPanel::stepStage(int by) {
 }
 
 QString FoldPanel::stageWords(int value) const {
-  if (value == 0 || stageCount() == 0) {
-    return tr("Flat");
-  }
+  if (value == 0 || stageCount() == 0) return tr("Flat");
   const int stage = (value - 1) / kStepsPerStage;
   const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].net;
   return tr("Stage %1 of %2: %3")

@@ -90,12 +90,9 @@ FoldPlace FoldView::place() const {
 FoldLight FoldView::light() const {
   const Place& lit = session_.selection().lit();
   const BuiltPiece& shown = *piece();
-  if (lit.piece >= 0 && &session_.built().pieces[static_cast<std::size_t>(lit.piece)] != &shown) {
+  if (lit.piece >= 0 && &session_.built().pieces[static_cast<std::size_t>(lit.piece)] != &shown)
     return {};
-  }
-  if (lit.creases.empty()) {
-    return {lit.panels, {}};
-  }
+  if (lit.creases.empty()) return {lit.panels, {}};
   const Point3 up = uprightOf(shown);
   const Camera eye = camera(frontView(view_, up), up);
   FoldLight out;
@@ -109,33 +106,22 @@ FoldLight FoldView::light() const {
 }
 
 Place FoldView::placeAt(QPointF pixel) {
-  if (piece() == nullptr) {
-    return {};
-  }
-  if (!picture_) {
-    makePicture();
-  }
+  if (piece() == nullptr) return {};
+  if (!picture_) makePicture();
   const int panel = panelSeenAt(*picture_, place(), pixel);
-  if (panel < 0) {
-    return {};
-  }
+  if (panel < 0) return {};
   // The box's own panels come first, then those of what it is dressed with.
   const auto& pieces = session_.built().pieces;
-  if (panel < static_cast<int>(piece()->net.panels.size())) {
+  if (panel < static_cast<int>(piece()->net.panels.size()))
     return placeOfPanel(session_.built(), static_cast<int>(piece() - pieces.data()), panel);
-  }
   return {.panels = {text(shown_.net.panels[static_cast<std::size_t>(panel)].id)}};
 }
 
 void FoldView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  if (piece() == nullptr) {
-    return;
-  }
-  if (!picture_) {
-    makePicture();
-  }
+  if (piece() == nullptr) return;
+  if (!picture_) makePicture();
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
   paintFold(painter, *picture_, place(), shown_.net, light());
 }
@@ -156,9 +142,8 @@ void FoldView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void FoldView::mouseReleaseEvent(QMouseEvent* event) {
-  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance()) {
+  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance())
     session_.selection().keep(placeAt(event->position()));
-  }
 }
 
 void FoldView::leaveEvent(QEvent*) { session_.selection().hover({}); }

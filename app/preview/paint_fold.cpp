@@ -29,9 +29,7 @@ QTransform placing(const Bounds& extent, double reach, const QRectF& room, doubl
 QColor facetColour(const Facet& facet, bool lit) {
   const Colour c = faceColour(facet.light, facet.face == Face::Inside);
   const QColor card(c.red, c.green, c.blue);
-  if (!lit) {
-    return card;
-  }
+  if (!lit) return card;
   const QColor halo = lightTheme().halo;
   return QColor::fromRgbF(static_cast<float>(card.redF() * 0.55 + halo.redF() * 0.45),
                           static_cast<float>(card.greenF() * 0.55 + halo.greenF() * 0.45),
@@ -42,9 +40,7 @@ QColor facetColour(const Facet& facet, bool lit) {
 bool isPartOf(const Segment& part, const Segment& line) {
   constexpr double kNear = 0.05;  // mm
   const double length = distance(line.a, line.b);
-  if (length < kNear) {
-    return false;
-  }
+  if (length < kNear) return false;
   const Point along = (line.b - line.a) / length;
   return std::ranges::all_of(std::array{part.a, part.b}, [&](Point p) {
     const double at = dot(p - line.a, along);
@@ -54,9 +50,7 @@ bool isPartOf(const Segment& part, const Segment& line) {
 
 QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   QPolygonF out;
-  for (const Point& p : outline) {
-    out << place.map(QPointF(p.x, p.y));
-  }
+  for (const Point& p : outline) out << place.map(QPointF(p.x, p.y));
   return out;
 }
 
@@ -97,11 +91,8 @@ int panelSeenAt(const FoldPicture& picture, const FoldPlace& where, QPointF pixe
   const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
   const QPointF at = place.inverted().map(pixel);
   // What is painted later hides what is under it.
-  for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet) {
-    if (locate({at.x(), at.y()}, facet->outline) != Side::Outside) {
-      return facet->panel;
-    }
-  }
+  for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)
+    if (locate({at.x(), at.y()}, facet->outline) != Side::Outside) return facet->panel;
   return -1;
 }
 

@@ -19,9 +19,7 @@ QString askPath(QWidget* parent, const DesignSession& session, const QString& en
   dialog.setAcceptMode(QFileDialog::AcceptSave);
   dialog.setDefaultSuffix(ending);
   dialog.selectFile(QDir(folder).filePath(name + dotted));
-  if (dialog.exec() != QDialog::Accepted) {
-    return {};
-  }
+  if (dialog.exec() != QDialog::Accepted) return {};
   const QString path = dialog.selectedFiles().value(0);
   return path.endsWith(dotted, Qt::CaseInsensitive) ? path : path + dotted;
 }

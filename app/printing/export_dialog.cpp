@@ -71,9 +71,8 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
     layout->addWidget(hint);
   }
   piece_->addItem(tr("All pieces"), QString());
-  for (const BuiltPiece& piece : session_.built().pieces) {
+  for (const BuiltPiece& piece : session_.built().pieces)
     piece_->addItem(pieceTitle(piece.name), text(piece.name));
-  }
   piece_->setVisible(session_.built().pieces.size() > 1);
   layout->addWidget(piece_);
   auto* save = new QPushButton(tr("Save…"), this);
@@ -94,17 +93,13 @@ void ExportDialog::exportFile() {
   const Kind kind = kinds()[static_cast<std::size_t>(kinds_->checkedId())];
   const QString path = askPath(this, session_, kind.ending,
                                QStringLiteral("%1 (*.%2)").arg(kind.title, kind.ending));
-  if (path.isEmpty()) {
-    return;
-  }
+  if (path.isEmpty()) return;
   ExportChoices choices;
   choices.piece = piece_->currentData().toString();
   choices.folded = kind.folded;
   choices.unit = session_.unit();
   choices.now = QDateTime::currentDateTime();
-  if (const auto paper = findPaper(preferredPaper().toStdString())) {
-    choices.setup.paper = *paper;
-  }
+  if (const auto paper = findPaper(preferredPaper().toStdString())) choices.setup.paper = *paper;
   if (const auto problem = exportDesign(session_.built(), path, choices)) {
     QMessageBox::warning(this, windowTitle(), problemSentence(*problem, session_.unit()));
     return;

@@ -42,9 +42,7 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   units_->addItem(tr("Inches"), static_cast<int>(GuideUnits::Inch));
   units_->addItem(tr("Millimetres"), static_cast<int>(GuideUnits::Millimetre));
   units_->setCurrentIndex(session.unit() == Unit::Inch ? 1 : 2);
-  for (const Paper& paper : papers()) {
-    paper_->addItem(text(paper.name), text(paper.id));
-  }
+  for (const Paper& paper : papers()) paper_->addItem(text(paper.name), text(paper.id));
   paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
@@ -60,12 +58,13 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
     column->addWidget(made);
     return made;
   };
-  button(tr("Save as PDF…"), [this] {
-    save(QStringLiteral("pdf"), tr("PDF (*.pdf)"));
-  })->setProperty("primary", true);
-  button(tr("Save as a web page…"),
-         [this] { save(QStringLiteral("html"), tr("Web page (*.html)")); });
-  button(tr("Save pictures and text…"), [this] { savePictures(); });
+  button(
+      tr("Save as PDF…"), [this] { save(QStringLiteral("pdf"), tr("PDF (*.pdf)")); })
+      ->setProperty("primary", true);
+  button(
+      tr("Save as a web page…"), [this] { save(QStringLiteral("html"), tr("Web page (*.html)")); });
+  button(
+      tr("Save pictures and text…"), [this] { savePictures(); });
   button(tr("Close"), [this] { reject(); });
   auto* left = new QWidget(this);
   left->setLayout(column);
@@ -85,9 +84,8 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
 GuideChoices GuideWindow::choices() const {
   GuideChoices out;
   out.units = static_cast<GuideUnits>(units_->currentData().toInt());
-  if (const auto paper = findPaper(paper_->currentData().toString().toStdString())) {
+  if (const auto paper = findPaper(paper_->currentData().toString().toStdString()))
     out.paper = *paper;
-  }
   out.language = QLocale().bcp47Name();
   out.now = QDateTime::currentDateTime();
   return out;
@@ -112,13 +110,9 @@ QString GuideWindow::suggestedPath(const QString& ending) const {
 
 void GuideWindow::save(const QString& ending, const QString& filter) {
   QString path = QFileDialog::getSaveFileName(this, QString(), suggestedPath(ending), filter);
-  if (path.isEmpty()) {
-    return;
-  }
+  if (path.isEmpty()) return;
   const QString dotted = QLatin1Char('.') + ending;
-  if (!path.endsWith(dotted, Qt::CaseInsensitive)) {
-    path += dotted;
-  }
+  if (!path.endsWith(dotted, Qt::CaseInsensitive)) path += dotted;
   tell(writeGuide(session_.built(), path, choices()));
 }
 
@@ -126,17 +120,14 @@ void GuideWindow::savePictures() {
   const QString folder =
       QFileDialog::getSaveFileName(this, tr("Name of the folder"), suggestedPath({}), QString(),
                                    nullptr, QFileDialog::ShowDirsOnly);
-  if (!folder.isEmpty()) {
-    tell(writeGuide(session_.built(), folder + QLatin1Char('/'), choices()));
-  }
+  if (!folder.isEmpty()) tell(writeGuide(session_.built(), folder + QLatin1Char('/'), choices()));
 }
 
 void GuideWindow::tell(const std::optional<Problem>& problem) {
-  if (problem) {
+  if (problem)
     QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
-  } else {
+  else
     status_->setText(tr("Saved."));
-  }
 }
 
 }  // namespace creasewright

@@ -66,9 +66,8 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
 QString PrintDialog::complaint() const { return pages_.empty() ? status_->text() : QString(); }
 
 void PrintDialog::addSettings(QVBoxLayout* column) {
-  for (const Paper& paper : papers()) {
+  for (const Paper& paper : papers())
     paper_->addItem(paperTitle(paper, session_.unit()), text(paper.id));
-  }
   paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
   direction_->addItem(tr("What takes fewest pages"), static_cast<int>(Orientation::Auto));
   direction_->addItem(tr("Upright"), static_cast<int>(Orientation::Upright));
@@ -102,9 +101,7 @@ void PrintDialog::addButtons(QVBoxLayout* column) {
   auto* close = new QPushButton(tr("Close"), this);
   (printer_->isEnabled() ? print_ : pdf_)->setProperty("primary", true);
   (printer_->isEnabled() ? print_ : pdf_)->setDefault(true);
-  for (QPushButton* button : {print_, pdf_, close}) {
-    column->addWidget(button);
-  }
+  for (QPushButton* button : {print_, pdf_, close}) column->addWidget(button);
   connect(print_, &QPushButton::clicked, this, &PrintDialog::print);
   connect(pdf_, &QPushButton::clicked, this, &PrintDialog::savePdf);
   connect(close, &QPushButton::clicked, this, &QDialog::reject);
@@ -112,9 +109,8 @@ void PrintDialog::addButtons(QVBoxLayout* column) {
 
 TemplateOptions PrintDialog::options() const {
   TemplateOptions out;
-  if (const auto paper = findPaper(paper_->currentData().toString().toStdString())) {
+  if (const auto paper = findPaper(paper_->currentData().toString().toStdString()))
     out.setup.paper = *paper;
-  }
   out.setup.margin = margin_->length().mm();
   out.setup.orientation = static_cast<Orientation>(direction_->currentData().toInt());
   out.unit = session_.unit();
@@ -155,9 +151,7 @@ void PrintDialog::print() {
 
 void PrintDialog::savePdf() {
   const QString path = askPath(this, session_, QStringLiteral("pdf"), tr("PDF documents (*.pdf)"));
-  if (path.isEmpty()) {
-    return;
-  }
+  if (path.isEmpty()) return;
   ExportChoices choices;
   choices.setup = options().setup;
   choices.unit = session_.unit();

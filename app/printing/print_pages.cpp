@@ -29,33 +29,25 @@ QPageLayout layoutFor(const Drawing& page) {
 QStringList printers() {
   QStringList names = QPrinterInfo::availablePrinterNames();
   const QString usual = QPrinterInfo::defaultPrinterName();
-  if (names.removeOne(usual)) {
-    names.prepend(usual);
-  }
+  if (names.removeOne(usual)) names.prepend(usual);
   return names;
 }
 
 bool printPages(const std::vector<Drawing>& pages, const QString& printer, const QString& title,
                 Unit unit) {
-  if (pages.empty()) {
-    return false;
-  }
+  if (pages.empty()) return false;
   QPrinter device(QPrinterInfo::printerInfo(printer), QPrinter::HighResolution);
   device.setDocName(title);
   device.setFullPage(true);
   device.setPageLayout(layoutFor(pages.front()));
   QPainter painter;
-  if (!painter.begin(&device)) {
-    return false;
-  }
+  if (!painter.begin(&device)) return false;
   PaintOptions options;
   options.scale = device.resolution() / kMmPerInch;
   for (std::size_t i = 0; i < pages.size(); ++i) {
     if (i > 0) {
       device.setPageLayout(layoutFor(pages[i]));
-      if (!device.newPage()) {
-        return false;
-      }
+      if (!device.newPage()) return false;
     }
     paintDrawing(painter, pages[i], wordingIn(unit), options);
   }

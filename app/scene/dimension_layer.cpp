@@ -21,9 +21,8 @@ std::vector<double> scoreDistances(const BuiltPiece& piece, bool upright) {
   for (std::size_t i = 0; i < piece.net.creases.size(); ++i) {
     const Segment& s = piece.flat.creases[i];
     const double skew = upright ? s.b.x - s.a.x : s.b.y - s.a.y;
-    if (piece.net.creases[i].kind != CreaseKind::Flat && std::abs(skew) < 1e-6) {
+    if (piece.net.creases[i].kind != CreaseKind::Flat && std::abs(skew) < 1e-6)
       found.push_back(upright ? s.a.x : s.a.y);
-    }
   }
   std::ranges::sort(found);
   const auto same = [](double a, double b) { return b - a < 1e-3; };
@@ -43,9 +42,7 @@ void addUpright(std::vector<DimensionLabel>& out, const BuiltPiece& piece,
                 const SheetCamera& camera, Unit unit, const QFontMetricsF& metrics) {
   const std::vector<double> distances = scoreDistances(piece, true);
   std::vector<double> pixels;
-  for (const double mm : distances) {
-    pixels.push_back(camera.toScreen(Point{mm, 0}).x());
-  }
+  for (const double mm : distances) pixels.push_back(camera.toScreen(Point{mm, 0}).x());
   const std::vector<double> places = spreadApart(pixels, metrics.height());
   const double edge = camera.toScreen(Point{0, 0}).y() + kLeaderGap;
   for (std::size_t i = 0; i < distances.size(); ++i) {
@@ -65,9 +62,7 @@ void addLevel(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
   std::vector<double> distances = scoreDistances(piece, false);
   std::ranges::reverse(distances);  // from the top down, as pixels count
   std::vector<double> pixels;
-  for (const double mm : distances) {
-    pixels.push_back(camera.toScreen(Point{0, mm}).y());
-  }
+  for (const double mm : distances) pixels.push_back(camera.toScreen(Point{0, mm}).y());
   const std::vector<double> places = spreadApart(pixels, metrics.height());
   const double edge = camera.toScreen(Point{0, 0}).x() - kLeaderGap;
   for (std::size_t i = 0; i < distances.size(); ++i) {
@@ -104,9 +99,7 @@ void addBlank(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
 }  // namespace
 
 QRectF DimensionLabel::area() const {
-  if (!turned) {
-    return box;
-  }
+  if (!turned) return box;
   QRectF standing(0, 0, box.height(), box.width());
   standing.moveCenter(box.center());
   return standing;
@@ -140,9 +133,7 @@ void paintDimensions(QPainter& painter, const std::vector<DimensionLabel>& label
     painter.setPen(theme().quietInk);
     painter.save();
     painter.translate(label.box.center());
-    if (label.turned) {
-      painter.rotate(-90);
-    }
+    if (label.turned) painter.rotate(-90);
     const QRectF box(-label.box.width() / 2, -label.box.height() / 2, label.box.width(),
                      label.box.height());
     painter.drawText(box, Qt::AlignCenter, label.words);

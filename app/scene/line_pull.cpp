@@ -20,9 +20,7 @@ struct PullSay {
 std::optional<LinePull> LinePull::take(DesignSession& session, const Handle& handle) {
   const auto place = placeOfHandle(session.design(), handle);
   std::vector<PullWay> ways = waysToPull(session.design(), handle);
-  if (!place || ways.empty()) {
-    return std::nullopt;
-  }
+  if (!place || ways.empty()) return std::nullopt;
   return LinePull(session, handle, std::move(ways), place->normal);
 }
 
@@ -39,12 +37,8 @@ LinePull::LinePull(DesignSession& session, Handle handle, std::vector<PullWay> w
 const PullWay* LinePull::way(Grip grip) const {
   int index = 0;
   for (const PullWay& each : ways_) {
-    if (grip.keepCavity && each.ofProduct) {
-      continue;
-    }
-    if (index++ == chosen_) {
-      return &each;
-    }
+    if (grip.keepCavity && each.ofProduct) continue;
+    if (index++ == chosen_) return &each;
   }
   return nullptr;
 }
@@ -83,20 +77,14 @@ QString LinePull::measure() const { return parameterTitle(ways_.front().key); }
 
 QStringList LinePull::words() const {
   const PullWay* by = way(grip_);
-  if (by == nullptr) {
-    return {PullSay::tr("Only the product's own measures move this line.")};
-  }
+  if (by == nullptr) return {PullSay::tr("Only the product's own measures move this line.")};
   const Unit unit = session_->unit();
   QStringList lines{PullSay::tr("%1: %2").arg(
       parameterTitle(by->key), lengthText(session_->design().parameters.length(by->key), unit))};
-  if (stopped_) {
-    lines += problemSentence(*stopped_, unit);
-  }
+  if (stopped_) lines += problemSentence(*stopped_, unit);
   int index = 0;
   for (const PullWay& other : ways_) {
-    if (grip_.keepCavity && other.ofProduct) {
-      continue;
-    }
+    if (grip_.keepCavity && other.ofProduct) continue;
     ++index;
     if (&other != by) {
       lines += PullSay::tr("%1  %2", "a key and the measure it chooses")

@@ -33,9 +33,8 @@ void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rin
                    const SheetCamera& camera) {
   constexpr double kPixels = 7;  // between lines, so that zooming out does not make it grey
   painter.setPen(QPen(roleColour(role), 1));
-  for (const Segment& line : hatch(rings, kPixels / camera.scale(), degrees)) {
+  for (const Segment& line : hatch(rings, kPixels / camera.scale(), degrees))
     painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
-  }
 }
 
 void paintWaste(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
@@ -58,9 +57,7 @@ void paintGlue(QPainter& painter, const BuiltPiece& piece, const SheetCamera& ca
 void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
   for (std::size_t i = 0; i < piece.net.creases.size(); ++i) {
     const Crease& crease = piece.net.creases[i];
-    if (crease.kind == CreaseKind::Flat) {
-      continue;
-    }
+    if (crease.kind == CreaseKind::Flat) continue;
     const Role role = crease.kind == CreaseKind::Perforated ? Role::Perforation
                       : crease.isValley()                   ? Role::Valley
                                                             : Role::Mountain;
@@ -76,15 +73,12 @@ void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamer
   if (!lit.lines.empty()) {
     halo.setAlpha(150);
     painter.setPen(QPen(halo, kLitWidth, Qt::SolidLine, Qt::RoundCap));
-    for (const Segment& line : lit.lines) {
+    for (const Segment& line : lit.lines)
       painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
-    }
     return;
   }
   for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
-    if (!lit.panels.contains(text(piece.net.panels[i].id))) {
-      continue;
-    }
+    if (!lit.panels.contains(text(piece.net.panels[i].id))) continue;
     halo.setAlpha(70);
     painter.setBrush(halo);
     painter.setPen(Qt::NoPen);
@@ -111,17 +105,12 @@ void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& cam
   paintGlue(painter, piece, camera);
   paintCreases(painter, piece, camera);
   painter.setPen(screenPen(Role::Cut, camera.scale()));
-  for (const Polyline& line : cutLines(piece.flat)) {
-    painter.drawPolyline(camera.toScreen(line));
-  }
+  for (const Polyline& line : cutLines(piece.flat)) painter.drawPolyline(camera.toScreen(line));
 }
 
 int panelAt(const BuiltPiece& piece, Point at) {
-  for (std::size_t i = 0; i < piece.flat.panels.size(); ++i) {
-    if (locate(at, piece.flat.panels[i]) != Side::Outside) {
-      return static_cast<int>(i);
-    }
-  }
+  for (std::size_t i = 0; i < piece.flat.panels.size(); ++i)
+    if (locate(at, piece.flat.panels[i]) != Side::Outside) return static_cast<int>(i);
   return -1;
 }
 

@@ -36,11 +36,9 @@ Marks marksFor(Unit unit, double scale) {
                                                    {kInch, 2, 4, 4},
                                                    {kInch, 4, 12, 12}}};
   const auto& table = unit == Unit::Inch ? kImperial : kMetric;
-  for (const Marks& marks : table) {
-    if (marks.step * scale >= kClosest && marks.step * marks.perLabel * scale >= kLabelRoom) {
+  for (const Marks& marks : table)
+    if (marks.step * scale >= kClosest && marks.step * marks.perLabel * scale >= kLabelRoom)
       return marks;
-    }
-  }
   return table.back();
 }
 
@@ -100,14 +98,10 @@ void paintMarks(QPainter& painter, const Ruler& ruler, const SheetCamera& camera
   const int count = static_cast<int>(std::floor(longest / marks.step + 1e-6));
   for (int i = 0; i <= count; ++i) {
     const double at = positionOf(ruler, camera, i * marks.step);
-    if (at < from || at > to) {
-      continue;
-    }
+    if (at < from || at > to) continue;
     const bool labelled = i % marks.perLabel == 0;
     paintMark(painter, ruler, at, labelled ? 9 : (i % marks.perMiddle == 0 ? 6 : 3));
-    if (labelled) {
-      paintNumber(painter, ruler, at, i / marks.perLabel * marks.labelled);
-    }
+    if (labelled) paintNumber(painter, ruler, at, i / marks.perLabel * marks.labelled);
   }
 }
 
@@ -128,9 +122,7 @@ void paintRuler(QPainter& painter, const Ruler& ruler, const SheetCamera& camera
   painter.setFont(font);
   painter.setPen(QPen(theme().quietInk, 1));
   paintMarks(painter, ruler, camera, unit);
-  if (mouse) {
-    paintPointer(painter, ruler, *mouse);
-  }
+  if (mouse) paintPointer(painter, ruler, *mouse);
   painter.restore();
 }
 

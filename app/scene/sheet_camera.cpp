@@ -22,9 +22,7 @@ Point SheetCamera::toSheet(QPointF pixel) const {
 QPolygonF SheetCamera::toScreen(const Polygon& polygon) const {
   QPolygonF out;
   out.reserve(static_cast<qsizetype>(polygon.size()));
-  for (const Point& p : polygon) {
-    out << toScreen(p);
-  }
+  for (const Point& p : polygon) out << toScreen(p);
   return out;
 }
 
@@ -35,9 +33,7 @@ void SheetCamera::zoom(double factor, QPointF pixel) {
 }
 
 void SheetCamera::fit(double width, double height, const QRectF& room) {
-  if (width <= 0 || height <= 0 || room.isEmpty()) {
-    return;
-  }
+  if (width <= 0 || height <= 0 || room.isEmpty()) return;
   scale_ = std::clamp(std::min(room.width() / width, room.height() / height), kSmallest, kLargest);
   origin_ = {room.center().x() - width * scale_ / 2, room.center().y() + height * scale_ / 2};
 }

@@ -69,9 +69,7 @@ void SheetView::showPiece(int index) {
 
 std::vector<DimensionLabel> SheetView::dimensionLabels() const {
   const BuiltPiece* shown = piece();
-  if (shown == nullptr) {
-    return {};
-  }
+  if (shown == nullptr) return {};
   return layDimensions(*shown, camera_, session_.unit(), QFontMetricsF(labelFont(*this)));
 }
 
@@ -98,9 +96,7 @@ void SheetView::paintEvent(QPaintEvent*) {
 
 void SheetView::resizeEvent(QResizeEvent* event) {
   QWidget::resizeEvent(event);
-  if (fitted_) {
-    fit();
-  }
+  if (fitted_) fit();
 }
 
 void SheetView::wheelEvent(QWheelEvent* event) {
@@ -129,9 +125,7 @@ void SheetView::mouseMoveEvent(QMouseEvent* event) {
     mouse_ = event->position();
     pulled_ = pulled_ ||
               (event->position() - pressed_).manhattanLength() >= QApplication::startDragDistance();
-    if (pulled_) {
-      pullTo(event->position(), event->modifiers());
-    }
+    if (pulled_) pullTo(event->position(), event->modifiers());
     return;
   }
   if (dragFrom_) {
@@ -149,14 +143,11 @@ void SheetView::mouseReleaseEvent(QMouseEvent* event) {
   pulled_ = false;
   update();
   if (pulled) {
-    if (fittedBefore_) {
-      fit();
-    }
+    if (fittedBefore_) fit();
     return;
   }
-  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance()) {
+  if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance())
     session_.selection().keep(placeAt(event->position()));
-  }
 }
 
 void SheetView::leaveEvent(QEvent*) {
@@ -168,9 +159,7 @@ void SheetView::leaveEvent(QEvent*) {
 }
 
 void SheetView::keyPressEvent(QKeyEvent* event) {
-  if (pullKey(*event) || pullByArrow(*event)) {
-    return;
-  }
+  if (pullKey(*event) || pullByArrow(*event)) return;
   switch (event->key()) {
     case Qt::Key_Plus:
     case Qt::Key_Equal:
@@ -212,9 +201,7 @@ void SheetView::pullTo(QPointF at, Qt::KeyboardModifiers keys) {
 
 /// While a line is in the hand: another measure by its number, or back.
 bool SheetView::pullKey(const QKeyEvent& event) {
-  if (!pull_) {
-    return false;
-  }
+  if (!pull_) return false;
   const QPointF before = firstPanelOnScreen();
   if (event.key() == Qt::Key_Escape) {
     pull_->cancel();
@@ -239,17 +226,14 @@ bool SheetView::pullByArrow(const QKeyEvent& event) {
   const Place& kept = session_.selection().kept();
   const auto arrow = ways.find(event.key());
   if (arrow == ways.end() || kept.lines.size() != 1 || kept.piece != piece_ ||
-      !session_.isCurrent()) {
+      !session_.isCurrent())
     return false;
-  }
   const Segment line = kept.lines.front();
   const auto handle =
       handleUnder(camera_.toScreen((line.a + line.b) / 2), session_.built(), piece_, camera_);
   auto pull = handle ? LinePull::take(session_, *handle) : std::nullopt;
   const double along = pull ? dot(pull->normal(), arrow->second) : 0;
-  if (std::abs(along) < 0.7) {
-    return false;
-  }
+  if (std::abs(along) < 0.7) return false;
   const ToolGrid grid = session_.design().grid;
   const double step = grid.isNone() ? 1 : grid.step().mm();
   const QPointF before = firstPanelOnScreen();
@@ -284,13 +268,9 @@ void SheetView::pan(QPointF by) {
 }
 
 Place SheetView::placeAt(QPointF at) const {
-  if (piece() == nullptr) {
-    return {};
-  }
+  if (piece() == nullptr) return {};
   const BuiltDesign& built = session_.built();
-  if (bench().contains(at)) {
-    return placeUnder(at, built, piece_, camera_, dimensionLabels());
-  }
+  if (bench().contains(at)) return placeUnder(at, built, piece_, camera_, dimensionLabels());
   const bool beside = at.x() < bench().left() || at.x() > bench().right();
   const Point there = camera_.toSheet(at);
   return placeAtTick(beside ? there.y : there.x, !beside, kLineReach / camera_.scale(), built,
@@ -298,16 +278,13 @@ Place SheetView::placeAt(QPointF at) const {
 }
 
 QString SheetView::wordsOf(const Place& place) const {
-  if (place.panels.isEmpty()) {
-    return {};
-  }
+  if (place.panels.isEmpty()) return {};
   if (place.creases.empty()) {
     const QString panel = panelTitle(place.panels.front().toStdString());
     return place.lines.empty() ? panel : tr("Cut at %1").arg(panel);
   }
-  if (place.creases.size() > 1) {
+  if (place.creases.size() > 1)
     return tr("%n fold(s) at one setting", "", static_cast<int>(place.creases.size()));
-  }
   return tr("Fold between %1 and %2")
       .arg(panelTitle(place.panels.front().toStdString()),
            panelTitle(place.panels.back().toStdString()));
@@ -315,23 +292,18 @@ QString SheetView::wordsOf(const Place& place) const {
 
 bool SheetView::isLit(const DimensionLabel& label) const {
   const Place& lit = session_.selection().lit();
-  if (!label.ofScore || lit.creases.empty() || (lit.piece >= 0 && lit.piece != piece_)) {
+  if (!label.ofScore || lit.creases.empty() || (lit.piece >= 0 && lit.piece != piece_))
     return false;
-  }
   return lights(lit, placeAtTick(label.mm, label.turned, 1e-3, session_.built(), piece_));
 }
 
 /// Whether the line under the mouse can be pulled: the cursor shows which way, words why not.
 QString SheetView::pullWords(QPointF at) {
   unsetCursor();
-  if (hovered_.lines.size() != 1 || piece() == nullptr || !bench().contains(at)) {
-    return {};
-  }
+  if (hovered_.lines.size() != 1 || piece() == nullptr || !bench().contains(at)) return {};
   const auto handle = handleUnder(at, session_.built(), piece_, camera_);
   const auto pull = handle ? LinePull::take(session_, *handle) : std::nullopt;
-  if (!pull) {
-    return tr("  ·  follows from no measure");
-  }
+  if (!pull) return tr("  ·  follows from no measure");
   const Point normal = pull->normal();
   setCursor(std::abs(normal.x) > 0.9   ? Qt::SplitHCursor
             : std::abs(normal.y) > 0.9 ? Qt::SplitVCursor
@@ -352,12 +324,8 @@ void SheetView::hover(QPointF at) {
 
 void SheetView::designChanged() {
   hovered_ = {};
-  if (piece_ >= static_cast<int>(session_.built().pieces.size())) {
-    piece_ = 0;
-  }
-  if (fitted_) {
-    fit();
-  }
+  if (piece_ >= static_cast<int>(session_.built().pieces.size())) piece_ = 0;
+  if (fitted_) fit();
   update();
 }
 
@@ -374,9 +342,7 @@ void SheetView::paintRulers(QPainter& painter) {
                           {SheetSide::Right, {w - t, t, t, h - 2 * t}, wide, high}};
   painter.fillRect(QRectF(0, 0, w, t), theme().surface);
   painter.fillRect(QRectF(0, h - t, w, t), theme().surface);
-  for (const Ruler& ruler : rulers) {
-    paintRuler(painter, ruler, camera_, session_.unit(), mouse_);
-  }
+  for (const Ruler& ruler : rulers) paintRuler(painter, ruler, camera_, session_.unit(), mouse_);
   painter.setPen(QPen(theme().hairline, 1));
   painter.setBrush(Qt::NoBrush);
   painter.drawRect(bench());
@@ -394,9 +360,7 @@ void SheetView::paintName(QPainter& painter) {
   const auto panel = shown == nullptr || hovered_.panels.isEmpty() || !hovered_.creases.empty()
                          ? std::nullopt
                          : shown->net.find(hovered_.panels.front().toStdString());
-  if (!panel) {
-    return;
-  }
+  if (!panel) return;
   const auto index = static_cast<std::size_t>(*panel);
   const Bounds box = bounds(shown->flat.panels[index]);
   const QString words = tr("%1   %2 × %3")
@@ -415,9 +379,7 @@ void SheetView::paintName(QPainter& painter) {
 
 /// Beside the pointer: the measure that follows, its limit, and the others to choose from.
 void SheetView::paintPull(QPainter& painter) {
-  if (!pull_ || !pulled_ || !mouse_) {
-    return;
-  }
+  if (!pull_ || !pulled_ || !mouse_) return;
   const QString words = pull_->words().join(QLatin1Char('\n'));
   painter.setFont(labelFont(*this));
   constexpr int kWidest = 280;

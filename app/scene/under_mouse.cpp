@@ -52,17 +52,15 @@ Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& b
   double nearest = reach;
   for (std::size_t i = 0; i < part.flat.creases.size(); ++i) {
     const Segment& line = part.flat.creases[i];
-    if (part.net.creases[i].kind != CreaseKind::Flat && isAlong(line, upright, along, nearest)) {
+    if (part.net.creases[i].kind != CreaseKind::Flat && isAlong(line, upright, along, nearest))
       nearest = std::abs((upright ? line.a.x : line.a.y) - along);
-    }
   }
   std::vector<int> creases;
   for (std::size_t i = 0; i < part.flat.creases.size(); ++i) {
     const Segment& line = part.flat.creases[i];
     if (part.net.creases[i].kind != CreaseKind::Flat &&
-        isAlong(line, upright, along, nearest + 1e-3)) {
+        isAlong(line, upright, along, nearest + 1e-3))
       creases.push_back(static_cast<int>(i));
-    }
   }
   return creases.empty() ? Place() : placeOfCreases(built, piece, std::move(creases));
 }
@@ -70,9 +68,7 @@ Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& b
 std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int piece,
                                   const SheetCamera& camera) {
   const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
-  if (part.role) {
-    return std::nullopt;  // what an extra takes follows from the extra
-  }
+  if (part.role) return std::nullopt;  // what an extra takes follows from the extra
   const Point at = camera.toSheet(pixel);
   double reach = kLineReach / camera.scale();
   std::optional<Handle> found;
@@ -96,20 +92,14 @@ Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const Sheet
   const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
   const Point at = camera.toSheet(pixel);
   const double reach = kLineReach / camera.scale();
-  if (const int crease = creaseNear(part, at, reach); crease >= 0) {
+  if (const int crease = creaseNear(part, at, reach); crease >= 0)
     return placeOfCreases(built, piece, {crease});
-  }
-  if (std::vector<Segment> cut = cutNear(part, at, reach); !cut.empty()) {
+  if (std::vector<Segment> cut = cutNear(part, at, reach); !cut.empty())
     return placeOfLines(built, piece, std::move(cut));
-  }
-  if (const int panel = panelAt(part, at); panel >= 0) {
-    return placeOfPanel(built, piece, panel);
-  }
-  for (const DimensionLabel& label : labels) {
-    if (label.ofScore && label.area().contains(pixel)) {
+  if (const int panel = panelAt(part, at); panel >= 0) return placeOfPanel(built, piece, panel);
+  for (const DimensionLabel& label : labels)
+    if (label.ofScore && label.area().contains(pixel))
       return placeAtTick(label.mm, label.turned, 1e-3, built, piece);
-    }
-  }
   return {};
 }
 

@@ -27,13 +27,9 @@ QString lockFile(const QString& copy) {
 std::optional<Recovered> readCopy(const QFileInfo& copy) {
   const QString file = copy.filePath();
   auto lock = FileLock::take(lockFile(file));
-  if (!lock) {
-    return {};
-  }
+  if (!lock) return {};
   auto design = readDesignFile(QFile::encodeName(file).toStdString());
-  if (!design) {
-    return {};
-  }
+  if (!design) return {};
   QString path = lock->words();
   return Recovered{std::move(design).value(), std::move(path), file, copy.lastModified(),
                    std::move(*lock)};
@@ -47,11 +43,11 @@ Autosave::Autosave(DesignSession& session, const QString& folder, QObject* paren
   timer_.setInterval(kDelayMs);
   connect(&timer_, &QTimer::timeout, this, &Autosave::keep);
   // Not started anew at each change: who works without a pause must not wait for one.
-  connect(&session_, &DesignSession::changed, this, [this] {
-    if (!timer_.isActive()) {
-      timer_.start();
-    }
-  });
+  connect(
+      &session_, &DesignSession::changed, this,
+      [this] {
+        if (!timer_.isActive()) timer_.start();
+      });
   connect(&session_, &DesignSession::fileChanged, this, [this] {
     if (!session_.isDirty()) {
       discard();
@@ -62,9 +58,7 @@ Autosave::Autosave(DesignSession& session, const QString& folder, QObject* paren
 }
 
 Autosave::~Autosave() {
-  if (lock_ && !QFile::exists(file_)) {
-    QFile::remove(lockFile(file_));
-  }
+  if (lock_ && !QFile::exists(file_)) QFile::remove(lockFile(file_));
 }
 
 bool Autosave::keep() {
@@ -88,9 +82,7 @@ void Autosave::discard() {
 /// The lock comes before the copy, so that no other program takes the copy for an orphan.
 bool Autosave::hold() {
   QDir().mkpath(folder_);
-  if (!lock_) {
-    lock_ = FileLock::take(lockFile(file_));
-  }
+  if (!lock_) lock_ = FileLock::take(lockFile(file_));
   return lock_ && lock_->write(session_.path());
 }
 
@@ -103,11 +95,8 @@ std::vector<Recovered> findRecovery(const QString& folder) {
   std::vector<Recovered> found;
   const auto copies = QDir(folder).entryInfoList({QStringLiteral("recovery-*") + copyEnding},
                                                  QDir::Files, QDir::Time);
-  for (const QFileInfo& copy : copies) {
-    if (auto work = readCopy(copy)) {
-      found.push_back(std::move(*work));
-    }
-  }
+  for (const QFileInfo& copy : copies)
+    if (auto work = readCopy(copy)) found.push_back(std::move(*work));
   return found;
 }
 

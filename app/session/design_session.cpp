@@ -38,26 +38,21 @@ void DesignSession::start(const Design& design, const QString& path) {
 }
 
 QString DesignSession::displayName() const {
-  if (!design_.title.empty()) {
-    return text(design_.title);
-  }
+  if (!design_.title.empty()) return text(design_.title);
   return path_.isEmpty() ? tr("Untitled") : QFileInfo(path_).completeBaseName();
 }
 
 std::optional<Problem> DesignSession::open(const QString& path) {
   const auto design = readDesignFile(QFile::encodeName(path).toStdString());
-  if (!design) {
-    return design.problem();
-  }
+  if (!design) return design.problem();
   start(*design, path);
   emit stored();
   return {};
 }
 
 std::optional<Problem> DesignSession::saveAs(const QString& path) {
-  if (const auto problem = writeDesignFile(design_, QFile::encodeName(path).toStdString())) {
+  if (const auto problem = writeDesignFile(design_, QFile::encodeName(path).toStdString()))
     return problem;
-  }
   path_ = path;
   unsaved_ = false;
   history_.setClean();
@@ -83,9 +78,7 @@ void DesignSession::setWarner(Warner warner) {
 }
 
 void DesignSession::followGrid() {
-  if (!unitChosen_) {
-    showUnit(unitShown(design_.grid));
-  }
+  if (!unitChosen_) showUnit(unitShown(design_.grid));
 }
 
 void DesignSession::setUnit(Unit unit) {
@@ -113,9 +106,7 @@ void DesignSession::rebuild() {
     return;
   }
   problems_ = limitProblems(design_);
-  if (problems_.empty()) {
-    problems_.push_back(result.problem());
-  }
+  if (problems_.empty()) problems_.push_back(result.problem());
 }
 
 Design freshDesign() {

@@ -18,13 +18,9 @@ constexpr std::size_t kLongestWords = 64 * 1024;
 std::optional<FileLock> FileLock::take(const QString& path) {
   const int descriptor =
       ::open(QFile::encodeName(path).constData(), O_RDWR | O_CREAT | O_CLOEXEC | O_NOFOLLOW, 0600);
-  if (descriptor < 0) {
-    return {};
-  }
+  if (descriptor < 0) return {};
   FileLock lock(descriptor);
-  if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) {
-    return {};
-  }
+  if (::flock(descriptor, LOCK_EX | LOCK_NB) != 0) return {};
   return lock;
 }
 
@@ -36,9 +32,7 @@ FileLock& FileLock::operator=(FileLock&& other) noexcept {
 }
 
 FileLock::~FileLock() {
-  if (descriptor_ >= 0) {
-    ::close(descriptor_);
-  }
+  if (descriptor_ >= 0) ::close(descriptor_);
 }
 
 QString FileLock::words() const {

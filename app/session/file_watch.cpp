@@ -15,9 +15,7 @@ constexpr qint64 kMostRead = 8 * 1024 * 1024;  // more than any design may have
 
 QByteArray fingerprint(const QString& path) {
   QFile file(path);
-  if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) {
-    return {};
-  }
+  if (!QFileInfo(path).isFile() || !file.open(QIODevice::ReadOnly)) return {};
   return QCryptographicHash::hash(file.read(kMostRead), QCryptographicHash::Sha256);
 }
 
@@ -31,11 +29,11 @@ FileWatch::FileWatch(DesignSession& session, QObject* parent) : QObject(parent),
   connect(&watcher_, &QFileSystemWatcher::directoryChanged, this, soon);
   // Folders of other machines tell nothing: whoever comes back to the window finds out then.
   if (auto* app = qobject_cast<QGuiApplication*>(QCoreApplication::instance())) {
-    connect(app, &QGuiApplication::applicationStateChanged, this, [soon](Qt::ApplicationState now) {
-      if (now == Qt::ApplicationActive) {
-        soon();
-      }
-    });
+    connect(
+        app, &QGuiApplication::applicationStateChanged, this,
+        [soon](Qt::ApplicationState now) {
+          if (now == Qt::ApplicationActive) soon();
+        });
   }
   connect(&session_, &DesignSession::stored, this, &FileWatch::accept);
   connect(&session_, &DesignSession::fileChanged, this, &FileWatch::follow);
@@ -43,13 +41,9 @@ FileWatch::FileWatch(DesignSession& session, QObject* parent) : QObject(parent),
 }
 
 FileState FileWatch::state() const {
-  if (path_.isEmpty()) {
-    return FileState::AsKnown;
-  }
+  if (path_.isEmpty()) return FileState::AsKnown;
   const QByteArray now = fingerprint(path_);
-  if (now == known_) {
-    return FileState::AsKnown;
-  }
+  if (now == known_) return FileState::AsKnown;
   return now.isEmpty() ? FileState::Gone : FileState::Changed;
 }
 
@@ -62,16 +56,12 @@ void FileWatch::accept() {
 void FileWatch::later() { timer_.start(kLaterMs); }
 
 void FileWatch::follow() {
-  if (session_.path() != path_) {
-    accept();
-  }
+  if (session_.path() != path_) accept();
 }
 
 void FileWatch::look() {
   watch();
-  if (state() != FileState::AsKnown) {
-    emit changedOutside();
-  }
+  if (state() != FileState::AsKnown) emit changedOutside();
 }
 
 /// A watched file that is replaced is no longer watched, so this is done after each look; its
@@ -80,22 +70,13 @@ void FileWatch::watch() {
   QStringList wanted;
   if (!path_.isEmpty()) {
     wanted = {QFileInfo(path_).absolutePath()};
-    if (QFileInfo::exists(path_)) {
-      wanted += QFileInfo(path_).absoluteFilePath();
-    }
+    if (QFileInfo::exists(path_)) wanted += QFileInfo(path_).absoluteFilePath();
   }
   QStringList unwanted;
-  for (const QString& path : watcher_.files() + watcher_.directories()) {
-    if (!wanted.removeOne(path)) {
-      unwanted += path;
-    }
-  }
-  if (!unwanted.isEmpty()) {
-    watcher_.removePaths(unwanted);
-  }
-  if (!wanted.isEmpty()) {
-    watcher_.addPaths(wanted);
-  }
+  for (const QString& path : watcher_.files() + watcher_.directories())
+    if (!wanted.removeOne(path)) unwanted += path;
+  if (!unwanted.isEmpty()) watcher_.removePaths(unwanted);
+  if (!wanted.isEmpty()) watcher_.addPaths(wanted);
 }
 
 }  // namespace creasewright

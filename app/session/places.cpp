@@ -19,10 +19,8 @@ constexpr double kShortest = 0.2;   // mm of a line that two have in common
 bool overlap(const Segment& a, const Segment& b) {
   const Point along = unit(a.b - a.a);
   const Point across = turnLeft(along);
-  if (std::abs(dot(b.a - a.a, across)) > kSameLine ||
-      std::abs(dot(b.b - a.a, across)) > kSameLine) {
+  if (std::abs(dot(b.a - a.a, across)) > kSameLine || std::abs(dot(b.b - a.a, across)) > kSameLine)
     return false;
-  }
   const double from = dot(b.a - a.a, along);
   const double to = dot(b.b - a.a, along);
   const double length = dot(a.b - a.a, along);
@@ -30,24 +28,19 @@ bool overlap(const Segment& a, const Segment& b) {
 }
 
 bool touches(const Polygon& ring, const Segment& line) {
-  for (std::size_t i = 0; i < ring.size(); ++i) {
-    if (overlap(line, {ring[i], ring[(i + 1) % ring.size()]})) {
-      return true;
-    }
-  }
+  for (std::size_t i = 0; i < ring.size(); ++i)
+    if (overlap(line, {ring[i], ring[(i + 1) % ring.size()]})) return true;
   return false;
 }
 
 bool touches(const FlatNet& flat, std::size_t panel, const Segment& line) {
   return touches(flat.panels[panel], line) ||
-         std::ranges::any_of(flat.openings[panel],
-                             [&](const Polygon& hole) { return touches(hole, line); });
+         std::ranges::any_of(
+             flat.openings[panel], [&](const Polygon& hole) { return touches(hole, line); });
 }
 
 void addLine(const Polyline& line, std::vector<Segment>& lines) {
-  for (std::size_t i = 0; i + 1 < line.size(); ++i) {
-    lines.push_back({line[i], line[i + 1]});
-  }
+  for (std::size_t i = 0; i + 1 < line.size(); ++i) lines.push_back({line[i], line[i + 1]});
 }
 
 const BuiltPiece& pieceAt(const BuiltDesign& built, int piece) {
@@ -59,9 +52,7 @@ QString idOf(const BuiltPiece& piece, int panel) {
 }
 
 void addOnce(QStringList& ids, const QString& id) {
-  if (!ids.contains(id)) {
-    ids += id;
-  }
+  if (!ids.contains(id)) ids += id;
 }
 
 QStringList panelsAlong(const BuiltPiece& piece, const std::vector<Segment>& lines) {
@@ -69,9 +60,7 @@ QStringList panelsAlong(const BuiltPiece& piece, const std::vector<Segment>& lin
   for (std::size_t i = 0; i < piece.flat.panels.size(); ++i) {
     const bool along = std::ranges::any_of(
         lines, [&](const Segment& line) { return touches(piece.flat, i, line); });
-    if (along) {
-      ids += text(piece.net.panels[i].id);
-    }
+    if (along) ids += text(piece.net.panels[i].id);
   }
   return ids;
 }
@@ -81,9 +70,8 @@ std::vector<int> creasesAlong(const BuiltPiece& piece, const std::vector<Segment
   for (std::size_t i = 0; i < piece.flat.creases.size(); ++i) {
     const bool along = std::ranges::any_of(
         lines, [&](const Segment& line) { return overlap(line, piece.flat.creases[i]); });
-    if (along && piece.net.creases[i].kind != CreaseKind::Flat) {
+    if (along && piece.net.creases[i].kind != CreaseKind::Flat)
       found.push_back(static_cast<int>(i));
-    }
   }
   return found;
 }
@@ -91,9 +79,8 @@ std::vector<int> creasesAlong(const BuiltPiece& piece, const std::vector<Segment
 /// When the last of these folds is made.
 double progressOf(const Net& net, const std::vector<int>& creases) {
   int stage = 0;
-  for (const int crease : creases) {
+  for (const int crease : creases)
     stage = std::max(stage, net.creases[static_cast<std::size_t>(crease)].stage);
-  }
   return stage == 0 || net.stageCount() == 0 ? -1 : static_cast<double>(stage) / net.stageCount();
 }
 
@@ -101,20 +88,15 @@ double progressOf(const Net& net, const std::vector<int>& creases) {
 std::vector<Segment> linesOf(const Step& step, const FlatNet& flat) {
   std::vector<Segment> lines;
   for (const ScoreSetup& setup : step.settings) {
-    for (const SheetSide side : setup.sides) {
-      for (const ScoreReading& reading : setup.readings) {
+    for (const SheetSide side : setup.sides)
+      for (const ScoreReading& reading : setup.readings)
         lines.push_back(scoredLine(side, reading, flat.width, flat.height));
-      }
-    }
   }
-  for (const FreeScore& score : step.freeScores) {
-    lines.push_back(score.line);
-  }
+  for (const FreeScore& score : step.freeScores) lines.push_back(score.line);
   for (const Cut& cut : step.cuts) {
     addLine(cut.line, lines);
-    for (const CutRepeat repeat : cut.repeats) {
+    for (const CutRepeat repeat : cut.repeats)
       addLine(repeated(cut.line, repeat, flat.width, flat.height), lines);
-    }
   }
   return lines;
 }
@@ -125,11 +107,9 @@ Place placeOfPanel(const BuiltDesign& built, int piece, int panel) {
   const Net& net = pieceAt(built, piece).net;
   const std::vector<int> whole = wholePanels(net);
   Place place{.piece = piece};
-  for (std::size_t i = 0; i < net.panels.size(); ++i) {
-    if (whole[i] == whole.at(static_cast<std::size_t>(panel))) {
+  for (std::size_t i = 0; i < net.panels.size(); ++i)
+    if (whole[i] == whole.at(static_cast<std::size_t>(panel)))
       place.panels += text(net.panels[i].id);
-    }
-  }
   return place;
 }
 
@@ -173,9 +153,7 @@ Place placeOfStep(const BuiltDesign& built, const Step& step) {
     addOnce(place.panels, idOf(piece, join.panel));
     addOnce(place.panels, idOf(piece, join.onto));
   }
-  for (const Adhesive& adhesive : step.adhesive) {
-    addOnce(place.panels, idOf(piece, adhesive.panel));
-  }
+  for (const Adhesive& adhesive : step.adhesive) addOnce(place.panels, idOf(piece, adhesive.panel));
   // Work on the sheet is done while it lies flat.
   place.progress = step.figure.kind == FigureKind::Sheet    ? 0
                    : step.figure.kind == FigureKind::Folded ? step.figure.progress
@@ -187,9 +165,7 @@ Place placeOfGlue(const BuiltDesign& built, int piece, const GlueArea& glue) {
   const BuiltPiece& part = pieceAt(built, piece);
   Place place{.piece = piece, .panels = {idOf(part, glue.panel)}};
   place.panels += glue.onto < 0 ? text(glue.pieceOnto) : idOf(part, glue.onto);
-  if (glue.onto < 0) {
-    place.piece = -1;  // the target is another piece's
-  }
+  if (glue.onto < 0) place.piece = -1;  // the target is another piece's
   return place;
 }
 
@@ -204,15 +180,11 @@ Place placeOfProblem(const BuiltDesign& built, const Problem& problem) {
     }
   };
   add(problem.where);
-  for (const ProblemValue& value : problem.values) {
-    if (const auto* name = std::get_if<std::string>(&value)) {
-      add(*name);
-    }
-  }
+  for (const ProblemValue& value : problem.values)
+    if (const auto* name = std::get_if<std::string>(&value)) add(*name);
   if (problem.code == ProblemCode::CavityTooSmall && !built.pieces.empty() &&
-      built.pieces.front().cavity) {
+      built.pieces.front().cavity)
     add(built.pieces.front().cavity->panel);
-  }
   return place;
 }
 
@@ -221,12 +193,8 @@ Place placeOfMeasure(const Design& design, std::string_view key) {
 }
 
 Place placeAfterChange(const BuiltDesign& built, const Place& before) {
-  if (!before.measure.isEmpty()) {
-    return placeOfMeasure(built.design, before.measure.toStdString());
-  }
-  if (before.piece >= static_cast<int>(built.pieces.size())) {
-    return {};
-  }
+  if (!before.measure.isEmpty()) return placeOfMeasure(built.design, before.measure.toStdString());
+  if (before.piece >= static_cast<int>(built.pieces.size())) return {};
   if (before.piece < 0 || before.creases.empty()) {
     Place place = before;
     place.lines.clear();

@@ -44,9 +44,7 @@ Unit unitShown(ToolGrid grid) {
 
 ThemeChoice preferredTheme() {
   const QString kept = setting("theme").toString();
-  if (kept == QLatin1String("light")) {
-    return ThemeChoice::Light;
-  }
+  if (kept == QLatin1String("light")) return ThemeChoice::Light;
   return kept == QLatin1String("dark") ? ThemeChoice::Dark : ThemeChoice::System;
 }
 
@@ -67,9 +65,7 @@ void setPreferredLanguage(const QString& language) { keep("language", language);
 
 QString preferredPaper() {
   const QString kept = setting("paper").toString();
-  if (!kept.isEmpty()) {
-    return kept;
-  }
+  if (!kept.isEmpty()) return kept;
   return QLocale::system().measurementSystem() == QLocale::ImperialUSSystem
              ? QStringLiteral("letter")
              : QStringLiteral("a4");
@@ -85,11 +81,8 @@ void rememberUse(const QString& path) {
 
 QStringList recentFiles() {
   QStringList files;
-  for (const QString& path : setting("recent").toStringList()) {
-    if (QFileInfo::exists(path)) {
-      files += path;
-    }
-  }
+  for (const QString& path : setting("recent").toStringList())
+    if (QFileInfo::exists(path)) files += path;
   return files;
 }
 

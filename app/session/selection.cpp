@@ -14,18 +14,14 @@ void Selection::keep(const Place& place) {
     kept_ = place;
     emit changed();
   }
-  if (!place.isEmpty() || place.progress >= 0) {
-    emit chosen(place);
-  }
+  if (!place.isEmpty() || place.progress >= 0) emit chosen(place);
 }
 
 void Selection::clear() {
   const bool lit = !this->lit().isEmpty();
   hovered_ = {};
   kept_ = {};
-  if (lit) {
-    emit changed();
-  }
+  if (lit) emit changed();
 }
 
 void Selection::follow(const Place& kept) {

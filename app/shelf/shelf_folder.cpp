@@ -22,9 +22,8 @@ std::string encoded(const QString& path) { return QFile::encodeName(path).toStdS
 /// A title as a file's name: letters, digits and a few signs, not too long.
 QString fileName(const QString& title) {
   QString name;
-  for (const QChar c : title.left(60)) {
+  for (const QChar c : title.left(60))
     name += c.isLetterOrNumber() || c == u'-' || c == u'_' || c == u' ' ? c : QChar(u'-');
-  }
   return name.trimmed();
 }
 
@@ -39,9 +38,8 @@ std::vector<ShelfEntry> ShelfFolder::files() const {
   std::vector<ShelfEntry> entries;
   const QFileInfoList files =
       QDir(folder_).entryInfoList({QLatin1Char('*') + entryEnding}, QDir::Files, QDir::Time);
-  for (const QFileInfo& file : files) {
+  for (const QFileInfo& file : files)
     entries.push_back({file.filePath(), file.lastModified(), std::nullopt, false});
-  }
   return entries;
 }
 
@@ -49,34 +47,27 @@ std::vector<ShelfEntry> ShelfFolder::entries() const {
   std::vector<ShelfEntry> entries = files();
   for (ShelfEntry& entry : entries) {
     entry.read = true;
-    if (Result<Design> design = readDesignFile(encoded(entry.path))) {
+    if (Result<Design> design = readDesignFile(encoded(entry.path)))
       entry.design = std::move(design).value();
-    }
   }
   return entries;
 }
 
 QString ShelfFolder::freePath(const Design& design) const {
   QString name = fileName(design.title.empty() ? text(design.styleId) : text(design.title));
-  if (name.isEmpty()) {
-    name = text(design.styleId);
-  }
+  if (name.isEmpty()) name = text(design.styleId);
   const QDir folder(folder_);
   QString path = folder.filePath(name + entryEnding);
-  for (int number = 2; QFile::exists(path); ++number) {
+  for (int number = 2; QFile::exists(path); ++number)
     path = folder.filePath(QStringLiteral("%1 %2%3").arg(name).arg(number).arg(entryEnding));
-  }
   return path;
 }
 
 Result<QString> ShelfFolder::put(const Design& design) const {
-  if (!QDir().mkpath(folder_)) {
+  if (!QDir().mkpath(folder_))
     return Problem{ProblemCode::FileNotWritten, folder_.toStdString(), {std::string("mkdir")}};
-  }
   const QString path = freePath(design);
-  if (const auto problem = writeDesignFile(design, encoded(path))) {
-    return *problem;
-  }
+  if (const auto problem = writeDesignFile(design, encoded(path))) return *problem;
   return path;
 }
 
@@ -87,19 +78,13 @@ std::optional<Problem> ShelfFolder::add(const Design& design) const {
 
 std::optional<Problem> ShelfFolder::addBundle(const QString& file) const {
   const Result<Bundle> bundle = readBundleFile(encoded(file));
-  if (!bundle) {
-    return bundle.problem();
-  }
-  if (auto problem = addToOwnLists(bundle->stock, bundle->supplies)) {
-    return problem;
-  }
+  if (!bundle) return bundle.problem();
+  if (auto problem = addToOwnLists(bundle->stock, bundle->supplies)) return problem;
   QStringList written;
   for (const Design& design : bundle->designs) {
     const Result<QString> path = put(design);
     if (!path) {
-      for (const QString& taken : written) {
-        QFile::remove(taken);
-      }
+      for (const QString& taken : written) QFile::remove(taken);
       return path.problem();
     }
     written.append(*path);

@@ -26,9 +26,7 @@ QString styleName(const Design& design) {
 }
 
 QString titleOf(const ShelfEntry& entry) {
-  if (!entry.design) {
-    return QFileInfo(entry.path).completeBaseName();
-  }
+  if (!entry.design) return QFileInfo(entry.path).completeBaseName();
   return entry.design->title.empty() ? styleName(*entry.design) : text(entry.design->title);
 }
 
@@ -40,11 +38,8 @@ QString productOf(const Design& design) {
 QString sizesOf(const Design& design) {
   QString sizes = productOf(design).section(QLatin1Char(':'), 1);
   sizes.replace(QLatin1Char('x'), QStringLiteral(" × "));
-  for (const QString& unit : {QStringLiteral("mm"), QStringLiteral("in")}) {
-    if (sizes.endsWith(unit)) {
-      sizes.insert(sizes.size() - unit.size(), QLatin1Char(' '));
-    }
-  }
+  for (const QString& unit : {QStringLiteral("mm"), QStringLiteral("in")})
+    if (sizes.endsWith(unit)) sizes.insert(sizes.size() - unit.size(), QLatin1Char(' '));
   return sizes;
 }
 
@@ -100,18 +95,15 @@ void ShelfModel::take(std::chrono::milliseconds patience) {
     --unread_;
   }
   const bool sorted = order_ == Order::Title || order_ == Order::Style;
-  if (!fresh.empty() && (sorted || !words_.isEmpty())) {
+  if (!fresh.empty() && (sorted || !words_.isEmpty()))
     filter();
-  } else if (!fresh.empty()) {  // a chosen design stays chosen
+  else if (!fresh.empty())  // a chosen design stays chosen
     emit dataChanged(index(0), index(rowCount() - 1));
-  }
   const auto drawn = reader_.takePictures();
-  for (const ShelfReader::Picture& picture : drawn) {
+  for (const ShelfReader::Picture& picture : drawn)
     pictures_.insert(picture.path, QPixmap::fromImage(picture.image));
-  }
-  if (!drawn.empty() && rowCount() > 0) {
+  if (!drawn.empty() && rowCount() > 0)
     emit dataChanged(index(0), index(rowCount() - 1), {Qt::DecorationRole});
-  }
 }
 
 void ShelfModel::setWords(const QString& words) {
@@ -128,25 +120,24 @@ void ShelfModel::filter() {
   beginResetModel();
   shown_.clear();
   const QStringList words = words_.split(QLatin1Char(' '), Qt::SkipEmptyParts);
-  for (std::size_t i = 0; i < entries_.size(); ++i) {
-    if (std::ranges::all_of(words, [&](const QString& w) { return searched_[i].contains(w); })) {
+  for (std::size_t i = 0; i < entries_.size(); ++i)
+    if (std::ranges::all_of(words, [&](const QString& w) { return searched_[i].contains(w); }))
       shown_.push_back(i);
-    }
-  }
   const auto byWords = [&](auto words_of) {
     std::ranges::stable_sort(shown_, [&](std::size_t a, std::size_t b) {
       return QString::localeAwareCompare(words_of(entries_[a]), words_of(entries_[b])) < 0;
     });
   };
-  if (order_ == Order::Title) {
+  if (order_ == Order::Title)
     byWords(titleOf);
-  } else if (order_ == Order::Style) {
+  else if (order_ == Order::Style)
     byWords([](const ShelfEntry& e) { return e.design ? styleName(*e.design) : QString(); });
-  }
   if (order_ == Order::LastUse) {
-    std::ranges::stable_sort(shown_, [&](std::size_t a, std::size_t b) {
-      return lastUse(entries_[a].path) > lastUse(entries_[b].path);
-    });
+    std::ranges::stable_sort(
+        shown_,
+        [&](std::size_t a, std::size_t b) {
+          return lastUse(entries_[a].path) > lastUse(entries_[b].path);
+        });
   }
   endResetModel();
 }
@@ -164,11 +155,8 @@ int ShelfModel::unreadable() const {
 
 std::vector<Design> ShelfModel::designs() const {
   std::vector<Design> all;
-  for (const ShelfEntry& entry : entries_) {
-    if (entry.design) {
-      all.push_back(*entry.design);
-    }
-  }
+  for (const ShelfEntry& entry : entries_)
+    if (entry.design) all.push_back(*entry.design);
   return all;
 }
 
@@ -178,9 +166,7 @@ int ShelfModel::rowCount(const QModelIndex& parent) const {
 
 QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
   const auto known = pictures_.constFind(entry.path);
-  if (known != pictures_.constEnd()) {
-    return *known;
-  }
+  if (known != pictures_.constEnd()) return *known;
   QPixmap made(kPictureSize);
   made.fill(Qt::transparent);
   if (entry.design) {
@@ -190,9 +176,7 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
     }
     return made;  // until it comes
   }
-  if (!entry.read) {
-    return made;
-  }
+  if (!entry.read) return made;
   {
     QPainter painter(&made);
     constexpr int kSide = 48;
@@ -204,9 +188,7 @@ QPixmap ShelfModel::picture(const ShelfEntry& entry) const {
 }
 
 QVariant ShelfModel::data(const QModelIndex& index, int role) const {
-  if (!index.isValid() || index.row() >= rowCount()) {
-    return {};
-  }
+  if (!index.isValid() || index.row() >= rowCount()) return {};
   const ShelfEntry& item = entry(index);
   switch (role) {
     case Qt::DisplayRole: {
@@ -219,21 +201,14 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
       return picture(item);
     case Qt::ToolTipRole:
     case Qt::AccessibleDescriptionRole: {
-      if (!item.read) {
-        return tr("This file is still being read: %1").arg(item.path);
-      }
-      if (!item.design) {
-        return tr("This file cannot be read: %1").arg(item.path);
-      }
+      if (!item.read) return tr("This file is still being read: %1").arg(item.path);
+      if (!item.design) return tr("This file cannot be read: %1").arg(item.path);
       const QString product = productOf(*item.design);
       QStringList lines{product.isEmpty() ? styleName(*item.design)
                                           : tr("%1 for %2").arg(styleName(*item.design), product)};
-      if (const QString tags = tagsOf(*item.design); !tags.isEmpty()) {
-        lines.append(tags);
-      }
-      if (const QDateTime used = lastUse(item.path); used.isValid()) {
+      if (const QString tags = tagsOf(*item.design); !tags.isEmpty()) lines.append(tags);
+      if (const QDateTime used = lastUse(item.path); used.isValid())
         lines.append(tr("Last used %1").arg(QLocale().toString(used.date(), QLocale::ShortFormat)));
-      }
       return lines.join(QLatin1Char('\n'));
     }
     case Qt::SizeHintRole:

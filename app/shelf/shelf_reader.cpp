@@ -35,15 +35,13 @@ struct ShelfReader::State {
 
   void work() {
     std::unique_lock lock(guard);
-    while (!end) {
-      if (next < paths.size()) {
+    while (!end)
+      if (next < paths.size())
         readOne(lock);
-      } else if (!wanted.empty()) {
+      else if (!wanted.empty())
         drawOne(lock);
-      } else {
+      else
         asked.wait(lock);
-      }
-    }
   }
 
   void readOne(std::unique_lock<std::mutex>& lock) {
@@ -53,14 +51,10 @@ struct ShelfReader::State {
     lock.unlock();
     Result<Design> design = readDesignFile(path);
     lock.lock();
-    if (mine != run) {
-      return;
-    }
+    if (mine != run) return;
     entries.push_back(
         {number, design ? std::optional(std::move(design).value()) : std::optional<Design>()});
-    if (--open == 0) {
-      finished.notify_all();
-    }
+    if (--open == 0) finished.notify_all();
   }
 
   void drawOne(std::unique_lock<std::mutex>& lock) {
@@ -71,9 +65,7 @@ struct ShelfReader::State {
     const Result<BuiltDesign> built = build(next_picture.design);
     QImage image = built ? designImage(*built, true, next_picture.size, 1) : QImage();
     lock.lock();
-    if (mine == run && !image.isNull()) {
-      pictures.push_back({next_picture.path, std::move(image)});
-    }
+    if (mine == run && !image.isNull()) pictures.push_back({next_picture.path, std::move(image)});
   }
 };
 

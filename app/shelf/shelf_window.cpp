@@ -73,13 +73,19 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
     column->addWidget(made);
     return made;
   };
-  button(tr("Open"), [this] { openCurrent(); })->setProperty("primary", true);
-  button(tr("Copy for the present product"), [this] { copyCurrent(); });
-  button(tr("Put the present design here"), [this] { addPresent(); });
-  button(tr("Title, tags, notes…"), [this] { editWords(); });
+  button(
+      tr("Open"), [this] { openCurrent(); })
+      ->setProperty("primary", true);
+  button(
+      tr("Copy for the present product"), [this] { copyCurrent(); });
+  button(
+      tr("Put the present design here"), [this] { addPresent(); });
+  button(
+      tr("Title, tags, notes…"), [this] { editWords(); });
   button(tr("Remove"), [this] { removeCurrent(); });
   column->addSpacing(12);
-  button(tr("Save all as a bundle…"), [this] { exportAll(); });
+  button(
+      tr("Save all as a bundle…"), [this] { exportAll(); });
   button(tr("Add a bundle…"), [this] { importBundle(); });
   status_->setWordWrap(true);
   status_->setMaximumWidth(kButtonsWidth);
@@ -90,13 +96,17 @@ ShelfWindow::ShelfWindow(DesignSession& session, const ShelfFolder& folder, QWid
   auto* layout = new QHBoxLayout(this);
   layout->addLayout(left, 1);
   layout->addLayout(column);
-  connect(search, &QLineEdit::textChanged, this, [this](const QString& words) {
-    model_->setWords(words);
-    count();
-  });
-  connect(order, &QComboBox::currentIndexChanged, this, [this, order] {
-    model_->setOrder(static_cast<ShelfModel::Order>(order->currentData().toInt()));
-  });
+  connect(
+      search, &QLineEdit::textChanged, this,
+      [this](const QString& words) {
+        model_->setWords(words);
+        count();
+      });
+  connect(
+      order, &QComboBox::currentIndexChanged, this,
+      [this, order] {
+        model_->setOrder(static_cast<ShelfModel::Order>(order->currentData().toInt()));
+      });
   connect(list_, &QListView::activated, this, [this] { openCurrent(); });
   connect(model_, &QAbstractItemModel::modelReset, this, &ShelfWindow::count);
   connect(model_, &QAbstractItemModel::dataChanged, this, &ShelfWindow::count);
@@ -165,9 +175,7 @@ void ShelfWindow::editWords() {
   }
   const ShelfEntry& entry = model_->entry(index);
   WordsDialog dialog(wordsOf(*entry.design), this);
-  if (dialog.exec() != QDialog::Accepted) {
-    return;
-  }
+  if (dialog.exec() != QDialog::Accepted) return;
   const Design design = withWords(*entry.design, dialog.words());
   tell(writeDesignFile(design, QFile::encodeName(entry.path).toStdString()));
   model_->reload();
@@ -194,12 +202,9 @@ void ShelfWindow::exportAll() {
   const QString folder = QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation);
   QString path = QFileDialog::getSaveFileName(
       this, QString(), QDir(folder).filePath(tr("Shelf") + ".cwbundle"), tr("Bundle (*.cwbundle)"));
-  if (path.isEmpty()) {
-    return;
-  }
-  if (!path.endsWith(QLatin1String(".cwbundle"), Qt::CaseInsensitive)) {
+  if (path.isEmpty()) return;
+  if (!path.endsWith(QLatin1String(".cwbundle"), Qt::CaseInsensitive))
     path += QLatin1String(".cwbundle");
-  }
   if (model_->isReading()) {
     status_->setText(tr("Some designs are still being read. Save the bundle when all are here."));
     return;
@@ -213,18 +218,15 @@ void ShelfWindow::exportAll() {
 void ShelfWindow::importBundle() {
   const QString path =
       QFileDialog::getOpenFileName(this, QString(), QString(), tr("Bundle (*.cwbundle)"));
-  if (path.isEmpty()) {
-    return;
-  }
+  if (path.isEmpty()) return;
   tell(folder_.addBundle(path));
   model_->reload();
   count();
 }
 
 void ShelfWindow::tell(const std::optional<Problem>& problem) {
-  if (problem) {
+  if (problem)
     QMessageBox::warning(this, tr("Creasewright"), problemSentence(*problem, session_.unit()));
-  }
 }
 
 }  // namespace creasewright

@@ -92,9 +92,7 @@ void Columns::addSection(const QString& title, QWidget* content) {
   sections_.push_back(section);
   leftContent_->layout()->addWidget(card(section, leftContent_));
   connect(section, &Section::toggled, this, [this, section](bool open) {
-    if (open && narrow_) {
-      openOnly(section);
-    }
+    if (open && narrow_) openOnly(section);
   });
 }
 
@@ -103,9 +101,7 @@ void Columns::makeMiddle() {
   sheet_ = new SheetView(session_, this);
   connect(sheet_, &SheetView::hovered, this, &Columns::hovered);
   connect(&session_.selection(), &Selection::chosen, this, [this](const Place& place) {
-    if (place.piece >= 0 && place.piece < pieces_->count()) {
-      pieces_->setCurrentIndex(place.piece);
-    }
+    if (place.piece >= 0 && place.piece < pieces_->count()) pieces_->setCurrentIndex(place.piece);
   });
   pieces_ = new QTabBar(this);
   pieces_->setDrawBase(false);
@@ -152,9 +148,7 @@ void Columns::showPage(QWidget* page) {
 }
 
 void Columns::keyPressEvent(QKeyEvent* event) {
-  if (event->key() == Qt::Key_Escape) {
-    return session_.selection().clear();
-  }
+  if (event->key() == Qt::Key_Escape) return session_.selection().clear();
   QWidget::keyPressEvent(event);
 }
 
@@ -181,9 +175,7 @@ void Columns::makeRight() {
 
 void Columns::arrangeFor(int windowWidth) {
   const bool narrow = windowWidth < kWideFrom;
-  if (arranged_ && narrow == narrow_) {
-    return;
-  }
+  if (arranged_ && narrow == narrow_) return;
   arranged_ = true;
   narrow_ = narrow;
   // A small window has no room for all tabs; the steps stand in the guide too.
@@ -194,9 +186,7 @@ void Columns::arrangeFor(int windowWidth) {
 void Columns::arrangeWide() {
   for (QWidget* tab : {static_cast<QWidget*>(fold_), static_cast<QWidget*>(checks_)}) {
     const int index = drawer_->indexOf(tab);
-    if (index >= 0) {
-      drawer_->removeTab(index);
-    }
+    if (index >= 0) drawer_->removeTab(index);
   }
   middleSplit_->addWidget(drawer_);
   middleSplit_->setSizes({600, 230});
@@ -210,9 +200,7 @@ void Columns::arrangeWide() {
   right_->setMinimumWidth(0);
   right_->setMaximumWidth(QWIDGETSIZE_MAX);
   across_->setSizes({kLeftWidth, width() - kLeftWidth - kRightWidth, kRightWidth});
-  for (Section* section : sections_) {
-    section->setOpen(true);
-  }
+  for (Section* section : sections_) section->setOpen(true);
 }
 
 void Columns::arrangeNarrow() {
@@ -230,40 +218,34 @@ void Columns::arrangeNarrow() {
 }
 
 void Columns::openOnly(Section* section) {
-  for (Section* other : sections_) {
-    other->setOpen(other == section);
-  }
+  for (Section* other : sections_) other->setOpen(other == section);
 }
 
 void Columns::askForParameter(const QString& key) {
   sections_[2]->setOpen(true);
-  if (measures_->focusParameter(key.toStdString())) {
+  if (measures_->focusParameter(key.toStdString()))
     left_->ensureWidgetVisible(measures_->lengthField(key.toStdString()));
-  }
 }
 
 void Columns::showPieces() {
   const auto& pieces = session_.built().pieces;
   const QSignalBlocker quiet(pieces_);
-  while (pieces_->count() > static_cast<int>(pieces.size())) {
+  while (pieces_->count() > static_cast<int>(pieces.size()))
     pieces_->removeTab(pieces_->count() - 1);
-  }
   for (int i = 0; i < static_cast<int>(pieces.size()); ++i) {
     const QString title = pieceTitle(pieces[static_cast<std::size_t>(i)].name);
-    if (i < pieces_->count()) {
+    if (i < pieces_->count())
       pieces_->setTabText(i, title);
-    } else {
+    else
       pieces_->addTab(title);
-    }
   }
   pieces_->setVisible(pieces.size() > 1);
 }
 
 void Columns::showCheckCount(int count) {
   const int index = drawer_->indexOf(checks_);
-  if (index >= 0) {
+  if (index >= 0)
     drawer_->setTabText(index, count == 0 ? tr("Checks") : tr("Checks (%1)").arg(count));
-  }
 }
 
 }  // namespace creasewright

@@ -56,9 +56,7 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
 
 QAction* FileActions::make(const QString& icon, const QString& words, const QKeySequence& keys) {
   auto* action = new QAction(words, this);
-  if (!icon.isEmpty()) {
-    action->setIcon(lineIcon(icon));
-  }
+  if (!icon.isEmpty()) action->setIcon(lineIcon(icon));
   action->setShortcut(keys);
   return action;
 }
@@ -80,9 +78,7 @@ void FileActions::addTo(QMenu* menu) {
 
 bool FileActions::mayLeave() {
   LengthEdit::commitFocused();
-  if (!session_.isDirty()) {
-    return true;
-  }
+  if (!session_.isDirty()) return true;
   QMessageBox box(QMessageBox::Question, tr("Unsaved work"),
                   tr("“%1” has changes that are not saved.").arg(session_.displayName()),
                   QMessageBox::NoButton, window_);
@@ -92,16 +88,12 @@ bool FileActions::mayLeave() {
   box.addButton(tr("Stay here"), QMessageBox::RejectRole);
   box.setDefaultButton(saveButton);
   box.exec();
-  if (box.clickedButton() == saveButton) {
-    return save();
-  }
+  if (box.clickedButton() == saveButton) return save();
   return box.clickedButton() == discard;
 }
 
 void FileActions::open(const QString& path) {
-  if (!mayLeave()) {
-    return;
-  }
+  if (!mayLeave()) return;
   if (const auto problem = session_.open(path)) {
     complain(*problem);
     return;
@@ -111,28 +103,21 @@ void FileActions::open(const QString& path) {
 
 void FileActions::showShelf() {
   ShelfWindow shelf(session_, ShelfFolder::ofUser(), window_);
-  if (shelf.exec() != QDialog::Accepted) {
-    return;
-  }
-  if (!shelf.chosen().isEmpty()) {
+  if (shelf.exec() != QDialog::Accepted) return;
+  if (!shelf.chosen().isEmpty())
     open(shelf.chosen());
-  } else if (shelf.copied() && mayLeave()) {
+  else if (shelf.copied() && mayLeave())
     session_.start(*shelf.copied(), {});
-  }
 }
 
 void FileActions::editWords() {
   WordsDialog dialog(wordsOf(session_.design()), window_);
-  if (dialog.exec() == QDialog::Accepted) {
-    changeWords(session_, dialog.words());
-  }
+  if (dialog.exec() == QDialog::Accepted) changeWords(session_, dialog.words());
 }
 
 bool FileActions::save() {
   LengthEdit::commitFocused();
-  if (session_.path().isEmpty()) {
-    return saveAs();
-  }
+  if (session_.path().isEmpty()) return saveAs();
   return mayReplace() && store(session_.path());
 }
 
@@ -146,12 +131,8 @@ bool FileActions::saveAs() {
   }
   QString path = QFileDialog::getSaveFileName(window_, tr("Save the design"), suggestion,
                                               tr("Designs (*.cwdesign)"));
-  if (path.isEmpty()) {
-    return false;
-  }
-  if (QFileInfo(path).suffix().isEmpty()) {
-    path += designEnding;
-  }
+  if (path.isEmpty()) return false;
+  if (QFileInfo(path).suffix().isEmpty()) path += designEnding;
   return store(path);
 }
 
@@ -165,9 +146,7 @@ bool FileActions::store(const QString& path) {
 }
 
 void FileActions::startNew() {
-  if (mayLeave()) {
-    session_.start(freshDesign(), {});
-  }
+  if (mayLeave()) session_.start(freshDesign(), {});
 }
 
 void FileActions::askOpen() {
@@ -175,13 +154,9 @@ void FileActions::askOpen() {
       session_.path().isEmpty() ? documentsFolder() : QFileInfo(session_.path()).path();
   QStringList paths = QFileDialog::getOpenFileNames(window_, tr("Open a design"), folder,
                                                     tr("Designs (*.cwdesign);;All files (*)"));
-  if (paths.isEmpty()) {
-    return;
-  }
+  if (paths.isEmpty()) return;
   open(paths.takeFirst());
-  for (const QString& path : paths) {
-    emit windowAsked(path);
-  }
+  for (const QString& path : paths) emit windowAsked(path);
 }
 
 void FileActions::fillRecent() {
@@ -203,11 +178,10 @@ void FileActions::askAboutFile() {
   }
   const FileState state = watch_.state();
   watch_.accept();
-  if (state == FileState::Changed) {
+  if (state == FileState::Changed)
     askAboutChange();
-  } else if (state == FileState::Gone) {
+  else if (state == FileState::Gone)
     askAboutLoss();
-  }
 }
 
 void FileActions::askAboutChange() {
@@ -241,16 +215,12 @@ void FileActions::askAboutLoss() {
   box.addButton(tr("Not now"), QMessageBox::RejectRole);
   box.setDefaultButton(again);
   box.exec();
-  if (box.clickedButton() == again) {
-    store(session_.path());
-  }
+  if (box.clickedButton() == again) store(session_.path());
 }
 
 /// Whether saving may replace what stands in the file.
 bool FileActions::mayReplace() {
-  if (watch_.state() != FileState::Changed) {
-    return true;
-  }
+  if (watch_.state() != FileState::Changed) return true;
   QMessageBox box(QMessageBox::Warning, tr("File changed"),
                   tr("“%1” was changed by another program.").arg(fileName()), QMessageBox::NoButton,
                   window_);

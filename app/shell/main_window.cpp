@@ -34,11 +34,8 @@ namespace {
 
 QStringList localFiles(const QMimeData& dropped) {
   QStringList files;
-  for (const QUrl& url : dropped.urls()) {
-    if (url.isLocalFile()) {
-      files += url.toLocalFile();
-    }
-  }
+  for (const QUrl& url : dropped.urls())
+    if (url.isLocalFile()) files += url.toLocalFile();
   return files;
 }
 
@@ -57,8 +54,9 @@ MainWindow::MainWindow(QWidget* parent)
   setCentralWidget(columns_);
   makeMenus();
   statusBar()->setSizeGripEnabled(false);
-  connect(columns_, &Columns::hovered, this,
-          [this](const QString& words) { statusBar()->showMessage(words); });
+  connect(
+      columns_, &Columns::hovered, this,
+      [this](const QString& words) { statusBar()->showMessage(words); });
   connect(files_, &FileActions::windowAsked, this, [](const QString& path) { openWindow(path); });
   connect(&session_, &DesignSession::changed, this, &MainWindow::showTitle);
   connect(&session_, &DesignSession::fileChanged, this, &MainWindow::showTitle);
@@ -73,9 +71,7 @@ MainWindow::~MainWindow() {
 }
 
 void MainWindow::begin(const QString& file) {
-  if (!file.isEmpty()) {
-    files_->open(file);
-  }
+  if (!file.isEmpty()) files_->open(file);
 }
 
 void MainWindow::makeMenus() {
@@ -162,9 +158,7 @@ void MainWindow::showTitle() {
 
 void MainWindow::offer(const std::vector<Recovered>& works) {
   for (const Recovered& work : works) {
-    if (!wants(work)) {
-      continue;
-    }
+    if (!wants(work)) continue;
     const bool free = session_.path().isEmpty() && !session_.isDirty();
     (free ? this : openWindow())->takeUp(work);
   }
@@ -185,18 +179,14 @@ bool MainWindow::wants(const Recovered& work) {
   box.addButton(tr("Not now"), QMessageBox::RejectRole);
   box.setDefaultButton(take);
   box.exec();
-  if (box.clickedButton() == drop) {
-    work.discard();
-  }
+  if (box.clickedButton() == drop) work.discard();
   return box.clickedButton() == take;
 }
 
 /// The old copy goes when this window has made its own.
 void MainWindow::takeUp(const Recovered& work) {
   session_.recover(work.design, work.path);
-  if (autosave_.keep()) {
-    work.discard();
-  }
+  if (autosave_.keep()) work.discard();
 }
 
 void MainWindow::closeEvent(QCloseEvent* event) {
@@ -214,17 +204,13 @@ void MainWindow::resizeEvent(QResizeEvent* event) {
 }
 
 void MainWindow::dragEnterEvent(QDragEnterEvent* event) {
-  if (!localFiles(*event->mimeData()).isEmpty()) {
-    event->acceptProposedAction();
-  }
+  if (!localFiles(*event->mimeData()).isEmpty()) event->acceptProposedAction();
 }
 
 void MainWindow::dropEvent(QDropEvent* event) {
   QStringList dropped = localFiles(*event->mimeData());
   files_->open(dropped.takeFirst());
-  for (const QString& file : dropped) {
-    openWindow(file);
-  }
+  for (const QString& file : dropped) openWindow(file);
 }
 
 MainWindow* openWindow(const QString& file) {

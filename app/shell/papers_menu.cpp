@@ -25,35 +25,25 @@ PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
 }
 
 void PapersMenu::print() {
-  if (mayMake()) {
-    PrintDialog(session_, window_).exec();
-  }
+  if (mayMake()) PrintDialog(session_, window_).exec();
 }
 
 void PapersMenu::saveFile() {
-  if (mayMake()) {
-    ExportDialog(session_, window_).exec();
-  }
+  if (mayMake()) ExportDialog(session_, window_).exec();
 }
 
 void PapersMenu::showGuide() {
-  if (mayMake()) {
-    GuideWindow(session_, window_).exec();
-  }
+  if (mayMake()) GuideWindow(session_, window_).exec();
 }
 
 void PapersMenu::planKit() {
-  if (mayMake()) {
-    KitWindow(session_, window_).exec();
-  }
+  if (mayMake()) KitWindow(session_, window_).exec();
 }
 
 /// Paper must never show other numbers than the fields do.
 bool PapersMenu::mayMake() {
   LengthEdit::commitFocused();
-  if (session_.isCurrent()) {
-    return true;
-  }
+  if (session_.isCurrent()) return true;
   QMessageBox::warning(window_, tr("Creasewright"),
                        problemSentence(session_.problems().front(), session_.unit()));
   return false;

@@ -21,9 +21,7 @@ int runWindow(int argc, char** argv, const QStringList& files) {
   applyTheme(app, preferredTheme());
   QApplication::setWindowIcon(lineIcon(QStringLiteral("creasewright")));
   MainWindow* first = openWindow(files.value(0));
-  for (const QString& file : files.mid(1)) {
-    openWindow(file);
-  }
+  for (const QString& file : files.mid(1)) openWindow(file);
   first->offer(findRecovery(recoveryFolder()));
   return QApplication::exec();
 }

@@ -26,9 +26,7 @@ const std::vector<ToolGrid>& grids() {
 }
 
 QString gridTitle(ToolGrid grid) {
-  if (grid.isNone()) {
-    return ToolBar::tr("Grid: none");
-  }
+  if (grid.isNone()) return ToolBar::tr("Grid: none");
   const Unit unit = grid == ToolGrid::millimetre() ? Unit::Millimetre : Unit::Inch;
   return ToolBar::tr("Grid: %1").arg(lengthText(grid.step(), unit));
 }
@@ -39,9 +37,7 @@ const std::vector<Length>& boards() {
 }
 
 QString boardTitle(Length board) {
-  if (board == Length()) {
-    return ToolBar::tr("Board: any width");
-  }
+  if (board == Length()) return ToolBar::tr("Board: any width");
   const Unit unit = board == Length::inches(12) ? Unit::Inch : Unit::Centimetre;
   return ToolBar::tr("Board: %1").arg(lengthText(board, unit));
 }
@@ -106,17 +102,12 @@ void ToolBar::addUnits() {
 
 void ToolBar::addGrid() {
   auto* grid = new QComboBox(this);
-  for (const ToolGrid step : grids()) {
-    grid->addItem(gridTitle(step));
-  }
+  for (const ToolGrid step : grids()) grid->addItem(gridTitle(step));
   grid->setAccessibleName(tr("Tool grid"));
   grid->setToolTip(tr("What your board, trimmer or ruler can hit. Fitted measures snap to it."));
   const auto show = [this, grid] {
-    for (std::size_t i = 0; i < grids().size(); ++i) {
-      if (grids()[i] == session_.design().grid) {
-        grid->setCurrentIndex(static_cast<int>(i));
-      }
-    }
+    for (std::size_t i = 0; i < grids().size(); ++i)
+      if (grids()[i] == session_.design().grid) grid->setCurrentIndex(static_cast<int>(i));
   };
   show();
   connect(grid, &QComboBox::activated, this,
@@ -127,9 +118,8 @@ void ToolBar::addGrid() {
 
 void ToolBar::addBoard() {
   auto* board = new QComboBox(this);
-  for (const Length width : boards()) {
+  for (const Length width : boards())
     board->addItem(boardTitle(width), static_cast<qlonglong>(width.nm()));
-  }
   board->setAccessibleName(tr("Scoring board"));
   board->setToolTip(
       tr("How wide your scoring board is: longer readings come from the other side."));

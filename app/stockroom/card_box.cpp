@@ -18,9 +18,12 @@ constexpr int kFewestLetters = 12;
 std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
   auto found = std::ranges::find(listed, card.id, &Card::id);
   if (card.id.empty() || found == listed.end()) {
-    found = std::ranges::find_if(listed, [&card](const Card& other) {
-      return card.grammage > 0 && other.grammage == card.grammage && other.caliper == card.caliper;
-    });
+    found = std::ranges::find_if(
+        listed,
+        [&card](const Card& other) {
+          return card.grammage > 0 && other.grammage == card.grammage &&
+                 other.caliper == card.caliper;
+        });
   }
   return static_cast<std::size_t>(found - listed.begin());
 }
@@ -45,9 +48,7 @@ void CardBox::offer(const Card& card) {
 }
 
 void CardBox::setCard(const Card& card, const QString& unlisted) {
-  if (shown_ == card && unlisted_ == unlisted) {
-    return;
-  }
+  if (shown_ == card && unlisted_ == unlisted) return;
   shown_ = card;
   unlisted_ = unlisted;
   fill();
@@ -55,9 +56,7 @@ void CardBox::setCard(const Card& card, const QString& unlisted) {
 
 void CardBox::changeEvent(QEvent* event) {
   QComboBox::changeEvent(event);
-  if (event->type() == QEvent::ActivationChange && isActiveWindow()) {
-    readOwn();
-  }
+  if (event->type() == QEvent::ActivationChange && isActiveWindow()) readOwn();
 }
 
 void CardBox::readOwn() {
@@ -70,17 +69,12 @@ void CardBox::readOwn() {
 
 void CardBox::fill() {
   listed_.assign(cards().begin(), cards().end());
-  for (const std::vector<Card>& more : {own_, offered_}) {
+  for (const std::vector<Card>& more : {own_, offered_})
     listed_.insert(listed_.end(), more.begin(), more.end());
-  }
   clear();
-  for (const Card& card : listed_) {
-    addItem(cardName(card), text(card.id));
-  }
+  for (const Card& card : listed_) addItem(cardName(card), text(card.id));
   const std::size_t row = rowOf(shown_, listed_);
-  if (row == listed_.size() && !unlisted_.isEmpty()) {
-    addItem(unlisted_, QString());
-  }
+  if (row == listed_.size() && !unlisted_.isEmpty()) addItem(unlisted_, QString());
   setCurrentIndex(std::min(static_cast<int>(row), count() - 1));
 }
 

@@ -42,11 +42,8 @@ QString columnTitle(const std::string& name) {
       {"pattern", QT_TRANSLATE_NOOP("stock", "Pattern upright (1)")},
       {"at_hand", QT_TRANSLATE_NOOP("stock", "At hand")},
       {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")}};
-  for (const auto& [code, title] : kTitles) {
-    if (code == name) {
-      return QCoreApplication::translate("stock", title);
-    }
-  }
+  for (const auto& [code, title] : kTitles)
+    if (code == name) return QCoreApplication::translate("stock", title);
   return text(name);
 }
 
@@ -81,9 +78,7 @@ QByteArray csvOf(const QTableWidget* table) {
       row.push_back(item == nullptr ? std::string() : item->text().trimmed().toStdString());
       empty = empty && row.back().empty();
     }
-    if (!empty) {
-      content.rows.push_back(std::move(row));
-    }
+    if (!empty) content.rows.push_back(std::move(row));
   }
   return QByteArray::fromStdString(writeCsv(content));
 }
@@ -132,9 +127,7 @@ QTableWidget* StockWindow::addTable(const QString& title, const std::string& csv
   table->verticalHeader()->hide();
   table->setAlternatingRowColors(true);
   table->setAccessibleName(title);
-  if (const auto content = readCsv(csv, "")) {
-    fill(table, *content);
-  }
+  if (const auto content = readCsv(csv, "")) fill(table, *content);
   tabs_->addTab(table, title);
   return table;
 }
@@ -148,16 +141,18 @@ void StockWindow::addButtons() {
     line->addWidget(made);
     return made;
   };
-  button(tr("Add row"), [this] { addRow(); });
-  button(tr("Remove row"), [this] { removeRow(); });
-  button(tr("Read table…"), [this] { importTable(); });
+  button(
+      tr("Add row"), [this] { addRow(); });
+  button(
+      tr("Remove row"), [this] { removeRow(); });
+  button(
+      tr("Read table…"), [this] { importTable(); });
   button(tr("Write table…"), [this] { exportTable(); });
   line->addStretch(1);
-  button(tr("Cancel"), [this] { reject(); });
+  button(
+      tr("Cancel"), [this] { reject(); });
   button(tr("Save"), [this] {
-    if (saveAll()) {
-      accept();
-    }
+    if (saveAll()) accept();
   })->setProperty("primary", true);
   static_cast<QVBoxLayout*>(layout())->addLayout(line);
 }
@@ -173,18 +168,14 @@ void StockWindow::addRow() {
 }
 
 void StockWindow::removeRow() {
-  if (current()->currentRow() >= 0) {
-    current()->removeRow(current()->currentRow());
-  }
+  if (current()->currentRow() >= 0) current()->removeRow(current()->currentRow());
 }
 
 void StockWindow::importTable() {
   const QString path =
       QFileDialog::getOpenFileName(this, QString(), QString(), tr("Table (*.csv)"));
   QFile file(path);
-  if (path.isEmpty() || !file.open(QIODevice::ReadOnly)) {
-    return;
-  }
+  if (path.isEmpty() || !file.open(QIODevice::ReadOnly)) return;
   const std::string csv = file.readAll().toStdString();
   std::optional<Problem> problem;
   std::string whole;
@@ -195,23 +186,18 @@ void StockWindow::importTable() {
     problem = problemOf(readSupplyTable(csv, path.toStdString()));
     whole = everyColumn(csv, readSupplyTable, writeSupplyTable);
   }
-  if (const auto content = readCsv(whole, path.toStdString()); told(problem) && content) {
+  if (const auto content = readCsv(whole, path.toStdString()); told(problem) && content)
     fill(current(), *content);
-  }
 }
 
 void StockWindow::exportTable() {
   const QString path =
       QFileDialog::getSaveFileName(this, QString(), QString(), tr("Table (*.csv)"));
-  if (!path.isEmpty()) {
-    told(writeBytes(path, csvOf(current())));
-  }
+  if (!path.isEmpty()) told(writeBytes(path, csvOf(current())));
 }
 
 bool StockWindow::told(const std::optional<Problem>& problem) {
-  if (problem) {
-    status_->setText(problemSentence(*problem, unit_));
-  }
+  if (problem) status_->setText(problemSentence(*problem, unit_));
   return !problem;
 }
 

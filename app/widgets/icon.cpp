@@ -16,9 +16,7 @@ class LineIconEngine : public QIconEngine {
  public:
   explicit LineIconEngine(const QString& name) {
     QFile file(QStringLiteral(":/icons/") + name + QStringLiteral(".svg"));
-    if (file.open(QIODevice::ReadOnly)) {
-      source_ = file.readAll();
-    }
+    if (file.open(QIODevice::ReadOnly)) source_ = file.readAll();
   }
 
   void paint(QPainter* painter, const QRect& rect, QIcon::Mode mode, QIcon::State) override {

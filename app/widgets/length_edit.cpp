@@ -39,27 +39,19 @@ void LengthEdit::setComplaint(const QString& sentence) {
 }
 
 bool LengthEdit::commit() {
-  if (!isModified()) {
-    return true;
-  }
+  if (!isModified()) return true;
   done_ = true;
   const auto parsed = read(text());
-  if (!parsed) {
-    return false;
-  }
+  if (!parsed) return false;
   const bool changed = *parsed != length_;
   length_ = *parsed;
   restore();
-  if (changed) {
-    emit lengthEdited(length_);
-  }
+  if (changed) emit lengthEdited(length_);
   return true;
 }
 
 void LengthEdit::commitFocused() {
-  if (auto* field = qobject_cast<LengthEdit*>(QApplication::focusWidget())) {
-    field->commit();
-  }
+  if (auto* field = qobject_cast<LengthEdit*>(QApplication::focusWidget())) field->commit();
 }
 
 bool LengthEdit::requireWithin(Length least, Length most, const QString& complaint) {
@@ -68,9 +60,7 @@ bool LengthEdit::requireWithin(Length least, Length most, const QString& complai
     return false;
   }
   setComplaint(length_ >= least && length_ <= most ? QString() : complaint);
-  if (wrong_) {
-    setFocus();
-  }
+  if (wrong_) setFocus();
   return !wrong_;
 }
 
@@ -82,14 +72,10 @@ void LengthEdit::keyPressEvent(QKeyEvent* event) {
       return stepBy(-1);
     case Qt::Key_Return:
     case Qt::Key_Enter:
-      if (!commit()) {
-        return;  // in a dialog the key would press its button
-      }
+      if (!commit()) return;  // in a dialog the key would press its button
       break;
     case Qt::Key_Escape:
-      if (isModified()) {
-        return restore();
-      }
+      if (isModified()) return restore();
       break;
   }
   QLineEdit::keyPressEvent(event);
@@ -97,17 +83,14 @@ void LengthEdit::keyPressEvent(QKeyEvent* event) {
 
 void LengthEdit::focusInEvent(QFocusEvent* event) {
   QLineEdit::focusInEvent(event);
-  if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason) {
+  if (event->reason() == Qt::TabFocusReason || event->reason() == Qt::BacktabFocusReason)
     selectAll();
-  }
   emit focused(true);
 }
 
 void LengthEdit::focusOutEvent(QFocusEvent* event) {
   QLineEdit::focusOutEvent(event);
-  if (event->reason() != Qt::PopupFocusReason) {
-    commit();
-  }
+  if (event->reason() != Qt::PopupFocusReason) commit();
   emit focused(false);
 }
 
@@ -149,9 +132,7 @@ void LengthEdit::showState() {
 }
 
 void LengthEdit::stepBy(int steps) {
-  if (!commit()) {
-    return;
-  }
+  if (!commit()) return;
   length_ = length_ + step_ * steps;
   restore();
   emit lengthEdited(length_);

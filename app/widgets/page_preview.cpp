@@ -40,9 +40,7 @@ void PagePreview::paintEvent(QPaintEvent* event) {
     const double k = scale(page);
     const QRectF sheet(kGap, top, page.width * k, page.height * k);
     top = sheet.bottom() + kGap;
-    if (!sheet.intersects(event->rect())) {
-      continue;
-    }
+    if (!sheet.intersects(event->rect())) continue;
     painter.setPen(QPen(theme().hairline, 1));
     painter.setBrush(Qt::white);
     painter.drawRect(sheet);
@@ -56,9 +54,7 @@ void PagePreview::paintEvent(QPaintEvent* event) {
 
 void PagePreview::fitHeight() {
   double height = kGap;
-  for (const Drawing& page : pages_) {
-    height += page.height * scale(page) + kGap;
-  }
+  for (const Drawing& page : pages_) height += page.height * scale(page) + kGap;
   setFixedSize(pageWidth_ + 2 * kGap, static_cast<int>(height));
 }
 

@@ -76,9 +76,7 @@ QColor litSurface(const Theme& t) {
 
 QString styleSheetFor(const Theme& t) {
   QFile file(QStringLiteral(":/window.qss"));
-  if (!file.open(QIODevice::ReadOnly)) {
-    return {};
-  }
+  if (!file.open(QIODevice::ReadOnly)) return {};
   QString sheet = QString::fromUtf8(file.readAll());
   sheet.replace(QStringLiteral("@tick"),
                 t.dark ? QStringLiteral("tick-dark") : QStringLiteral("tick-light"));
@@ -87,9 +85,7 @@ QString styleSheetFor(const Theme& t) {
       {"@hairline", t.hairline}, {"@quiet", t.quietInk},  {"@ink", t.ink},
       {"@onaccent", t.onAccent}, {"@accent", t.accent},   {"@halo", t.halo},
       {"@problem", t.problem},   {"@fine", t.fine},       {"@lit", litSurface(t)}};
-  for (const auto& [name, colour] : names) {
-    sheet.replace(name, colour.name());
-  }
+  for (const auto& [name, colour] : names) sheet.replace(name, colour.name());
   return sheet;
 }
 

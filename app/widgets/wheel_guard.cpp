@@ -23,23 +23,15 @@ bool mayTurn(const QWidget* field) {
 WheelGuard::WheelGuard(QObject* parent) : QObject(parent) { qApp->installEventFilter(this); }
 
 bool WheelGuard::eventFilter(QObject* watched, QEvent* event) {
-  if (event->type() != QEvent::Wheel && event->type() != QEvent::Polish) {
-    return false;
-  }
+  if (event->type() != QEvent::Wheel && event->type() != QEvent::Polish) return false;
   auto* widget = qobject_cast<QWidget*>(watched);
-  if (!isField(widget)) {
-    return false;
-  }
+  if (!isField(widget)) return false;
   if (event->type() == QEvent::Polish) {
     // Qt hands the focus over before any filter sees the wheel, so the field must not want it.
-    if (widget->focusPolicy() == Qt::WheelFocus) {
-      widget->setFocusPolicy(Qt::StrongFocus);
-    }
+    if (widget->focusPolicy() == Qt::WheelFocus) widget->setFocusPolicy(Qt::StrongFocus);
     return false;
   }
-  if (mayTurn(widget)) {
-    return false;
-  }
+  if (mayTurn(widget)) return false;
   QCoreApplication::sendEvent(widget->parentWidget(), event);
   return true;
 }

@@ -31,8 +31,8 @@ using Problems = std::vector<Problem>;
 
 /// Whether nothing but warnings is among them.
 inline bool onlyWarnings(const Problems& problems) {
-  return std::ranges::all_of(problems,
-                             [](const Problem& p) { return p.severity == Severity::Warning; });
+  return std::ranges::all_of(
+      problems, [](const Problem& p) { return p.severity == Severity::Warning; });
 }
 
 }  // namespace creasewright

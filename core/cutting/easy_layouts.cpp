@@ -90,7 +90,8 @@ class Gathering {
   }
 
   [[nodiscard]] bool isNew(int stock, const std::vector<int>& counts) {
-    return std::ranges::any_of(counts, [](int n) { return n > 0; }) &&
+    return std::ranges::any_of(
+               counts, [](int n) { return n > 0; }) &&
            known_.insert({stock, counts}).second;
   }
 

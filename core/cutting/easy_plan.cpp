@@ -80,7 +80,8 @@ class Choosing {
   }
 
   static bool isDone(const std::vector<int>& rest) {
-    return std::ranges::all_of(rest, [](int n) { return n <= 0; });
+    return std::ranges::all_of(
+        rest, [](int n) { return n <= 0; });
   }
 
   [[nodiscard]] double sumWith(double sum, const Chosen& more) const {

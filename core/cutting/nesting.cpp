@@ -74,9 +74,7 @@ class Nester {
     // Half a gap lies round every part, the other half along the mat's edge.
     width_ = static_cast<int>((width - options.gap) / options.cell + 1e-9);
     height_ = static_cast<int>((height - options.gap) / options.cell + 1e-9);
-    for (const NestPart& part : parts) {
-      stamps_.push_back(stampsOf(part, options));
-    }
+    for (const NestPart& part : parts) stamps_.push_back(stampsOf(part, options));
     std::iota(order_.begin(), order_.end(), std::size_t{0});
   }
 

@@ -98,7 +98,8 @@ void PlanState::keep(const std::vector<int>& times) {
 }
 
 bool PlanState::limited() const {
-  return std::ranges::any_of(rows.atHand, [](int n) { return n >= 0; });
+  return std::ranges::any_of(
+      rows.atHand, [](int n) { return n >= 0; });
 }
 
 }  // namespace creasewright

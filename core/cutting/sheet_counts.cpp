@@ -95,11 +95,13 @@ class CheapestCounts {
   }
 
   [[nodiscard]] bool tooFew() const {
-    return std::ranges::any_of(state_.tooFew, [&](const Counts& few) {
-      for (std::size_t s = 0; s < few.size(); ++s)
-        if (counts_[s] > few[s]) return false;
-      return true;
-    });
+    return std::ranges::any_of(
+        state_.tooFew,
+        [&](const Counts& few) {
+          for (std::size_t s = 0; s < few.size(); ++s)
+            if (counts_[s] > few[s]) return false;
+          return true;
+        });
   }
 
   PlanState& state_;

@@ -47,13 +47,12 @@ using Run = std::span<const Group>;
 std::vector<Run> runsOf(const std::vector<Group>& groups, bool upright) {
   std::vector<Run> runs;
   const auto isStrip = [](const Group& group) { return group.one().kind == CutNode::Kind::Cut; };
-  for (std::size_t g = 0; g < groups.size(); ++g) {
+  for (std::size_t g = 0; g < groups.size(); ++g)
     if (!runs.empty() && isStrip(groups[g]) && isStrip(groups[g - 1]) &&
         widthOf(groups[g], upright) == widthOf(groups[g - 1], upright))
       runs.back() = Run(runs.back().data(), runs.back().size() + 1);
     else
       runs.emplace_back(&groups[g], 1);
-  }
   return runs;
 }
 
@@ -143,16 +142,20 @@ int trimmingWork(const CutNode& sheet) {
 
 std::vector<Offcut> offcutsOf(const Layout& layout, Length least) {
   std::vector<Offcut> offcuts;
-  eachNode(layout.sheet, [&](const CutNode& node) {
-    if (node.kind != CutNode::Kind::Offcut || std::min(node.width, node.height) < least) return;
-    const auto same = std::ranges::find_if(offcuts, [&](const Offcut& other) {
-      return other.width == node.width && other.height == node.height;
-    });
-    if (same != offcuts.end())
-      ++same->count;
-    else
-      offcuts.push_back({node.width, node.height, 1});
-  });
+  eachNode(
+      layout.sheet,
+      [&](const CutNode& node) {
+        if (node.kind != CutNode::Kind::Offcut || std::min(node.width, node.height) < least) return;
+        const auto same = std::ranges::find_if(
+            offcuts,
+            [&](const Offcut& other) {
+              return other.width == node.width && other.height == node.height;
+            });
+        if (same != offcuts.end())
+          ++same->count;
+        else
+          offcuts.push_back({node.width, node.height, 1});
+      });
   std::ranges::stable_sort(offcuts, std::ranges::greater(), [](const Offcut& offcut) {
     return offcut.width.mm() * offcut.height.mm();
   });

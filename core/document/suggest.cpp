@@ -81,7 +81,8 @@ SheetFit fitOnSheet(const Paper& sheet, double width, double height) {
 }
 
 bool Suggestion::fitsAnySheet() const {
-  return std::ranges::any_of(sheets, [](const SheetFit& fit) { return fit.fits; });
+  return std::ranges::any_of(
+      sheets, [](const SheetFit& fit) { return fit.fits; });
 }
 
 bool Wish::meets(const Suggestion& suggestion) const {
@@ -94,8 +95,8 @@ namespace {
 
 /// An insert holds its shape only inside another box: none of its pieces is joined to itself.
 bool isInsert(const BuiltDesign& built) {
-  return std::ranges::all_of(built.pieces,
-                             [](const BuiltPiece& piece) { return piece.net.mates.empty(); });
+  return std::ranges::all_of(
+      built.pieces, [](const BuiltPiece& piece) { return piece.net.mates.empty(); });
 }
 
 }  // namespace

@@ -21,18 +21,16 @@ std::optional<std::pair<double, double>> shareInside(Point a, Point b, const Bou
   const auto cut = [&](double step, double room) {
     if (step == 0) return room >= 0;
     const double share = room / step;
-    if (step < 0) {
+    if (step < 0)
       from = std::max(from, share);
-    } else {
+    else
       to = std::min(to, share);
-    }
     return from <= to;
   };
   const Point d = b - a;
   if (!cut(-d.x, a.x - window.low.x) || !cut(d.x, window.high.x - a.x) ||
-      !cut(-d.y, a.y - window.low.y) || !cut(d.y, window.high.y - a.y)) {
+      !cut(-d.y, a.y - window.low.y) || !cut(d.y, window.high.y - a.y))
     return std::nullopt;
-  }
   return std::pair{from, to};
 }
 
@@ -40,9 +38,8 @@ Polygon clippedFill(Polygon ring, const Bounds& window) {
   const Point low = window.low;
   const Point high = window.high;
   const Polygon corners{low, {high.x, low.y}, high, {low.x, high.y}};
-  for (std::size_t i = 0; i < corners.size() && !ring.empty(); ++i) {
+  for (std::size_t i = 0; i < corners.size() && !ring.empty(); ++i)
     ring = clipLeftOf(ring, corners[i], corners[(i + 1) % corners.size()]);
-  }
   return ring;
 }
 
@@ -68,18 +65,17 @@ void clipInto(Drawing& out, const PathItem& item, const Bounds& window) {
 }
 
 std::size_t characters(const std::string& utf8) {
-  return static_cast<std::size_t>(std::count_if(utf8.begin(), utf8.end(), [](char c) {
-    return (static_cast<unsigned char>(c) & 0xC0) != 0x80;
-  }));
+  return static_cast<std::size_t>(std::count_if(
+      utf8.begin(), utf8.end(),
+      [](char c) { return (static_cast<unsigned char>(c) & 0xC0) != 0x80; }));
 }
 
 }  // namespace
 
 Drawing moved(Drawing drawing, Point by) {
   for (PathItem& item : drawing.paths) {
-    for (Polygon& ring : item.rings) {
+    for (Polygon& ring : item.rings)
       for (Point& p : ring) p = p + by;
-    }
   }
   for (TextItem& text : drawing.texts) text.at = text.at + by;
   return drawing;
@@ -88,11 +84,8 @@ Drawing moved(Drawing drawing, Point by) {
 Drawing turnedLeft(Drawing drawing) {
   const double height = drawing.height;
   const auto turn = [height](Point p) { return Point{height - p.y, p.x}; };
-  for (PathItem& item : drawing.paths) {
-    for (Polygon& ring : item.rings) {
-      std::transform(ring.begin(), ring.end(), ring.begin(), turn);
-    }
-  }
+  for (PathItem& item : drawing.paths)
+    for (Polygon& ring : item.rings) std::transform(ring.begin(), ring.end(), ring.begin(), turn);
   for (TextItem& text : drawing.texts) {
     text.at = turn(text.at);
     text.turnDegrees += 90;

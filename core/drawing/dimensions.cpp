@@ -68,10 +68,11 @@ Border addDimensions(Drawing& drawing, const Net& net, const FlatNet& flat, doub
   const double middle = 0.36 * textHeight;  // half the height of figures
   const std::vector<double> upright = scoreDistances(net, flat, true);
   const std::vector<double> level = scoreDistances(net, flat, false);
-  addScores(drawing, upright, textHeight, 90, Anchor::Right, {middle, 0},
-            [](double along, double out) {
-              return Point{along, -out};
-            });
+  addScores(
+      drawing, upright, textHeight, 90, Anchor::Right, {middle, 0},
+      [](double along, double out) {
+        return Point{along, -out};
+      });
   addScores(drawing, level, textHeight, 0, Anchor::Right, {0, -middle},
             [](double along, double out) {
               return Point{-out, along};

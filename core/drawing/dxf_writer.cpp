@@ -33,9 +33,8 @@ std::string asciiText(std::string_view utf8) {
       out += '?';
     } else {
       unsigned code = lead & (size == 2 ? 0x1FU : 0x0FU);
-      for (std::size_t k = 1; k < size; ++k) {
+      for (std::size_t k = 1; k < size; ++k)
         code = code << 6U | (static_cast<unsigned char>(utf8[i + k]) & 0x3FU);
-      }
       out += "\\U+";
       for (const unsigned shift : {12U, 8U, 4U, 0U}) out += kDigits[code >> shift & 0xFU];
     }
@@ -47,9 +46,8 @@ std::string asciiText(std::string_view utf8) {
 class DxfText {
  public:
   DxfText(const Drawing& drawing, const Wording& wording) : drawing_(drawing), wording_(wording) {
-    for (const Role role : paintOrder()) {
+    for (const Role role : paintOrder())
       if (used(role)) roles_.push_back(role);
-    }
   }
 
   std::string write() {
@@ -57,9 +55,8 @@ class DxfText {
     header();
     tables();
     section("ENTITIES");
-    for (const PathItem& item : drawing_.paths) {
+    for (const PathItem& item : drawing_.paths)
       if (!item.filled) path(item);
-    }
     for (const TextItem& item : drawing_.texts) text(item);
     pair(0, "ENDSEC");
     pair(0, "EOF");
@@ -111,11 +108,9 @@ class DxfText {
     pair(2, "LTYPE");
     pair(70, std::to_string(roles_.size() + 1));
     lineType("CONTINUOUS", {});
-    for (const Role role : roles_) {
-      if (!roleStyle(role).dashes.empty()) {
+    for (const Role role : roles_)
+      if (!roleStyle(role).dashes.empty())
         lineType(capitals(roleStyle(role).id), roleStyle(role).dashes);
-      }
-    }
     pair(0, "ENDTAB");
     pair(0, "TABLE");
     pair(2, "LAYER");

@@ -109,11 +109,9 @@ Drawing drawNetLines(const Net& net, const FlatNet& flat, const std::vector<Poly
   addAreas(out, flat, glue, options);
   for (const Role role : {Role::Perforation, Role::Valley, Role::Mountain}) {
     PathItem item{.role = role, .rings = {}};
-    for (std::size_t i = 0; i < net.creases.size(); ++i) {
-      if (creaseRole(net.creases[i]) == role) {
+    for (std::size_t i = 0; i < net.creases.size(); ++i)
+      if (creaseRole(net.creases[i]) == role)
         item.rings.push_back({flat.creases[i].a, flat.creases[i].b});
-      }
-    }
     if (!item.rings.empty()) out.paths.push_back(std::move(item));
   }
   addCuts(out, flat);

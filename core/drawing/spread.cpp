@@ -22,11 +22,9 @@ std::vector<double> spreadApart(const std::vector<double>& sorted, double gap) {
     }
   }
   std::vector<double> moved;
-  for (const Pool& pool : pools) {
-    for (std::size_t k = 0; k < pool.count; ++k) {
+  for (const Pool& pool : pools)
+    for (std::size_t k = 0; k < pool.count; ++k)
       moved.push_back(pool.mean() + gap * static_cast<double>(moved.size()));
-    }
-  }
   return moved;
 }
 

@@ -42,9 +42,8 @@ class SvgText {
   void group(Role role) {
     const auto ofRole = [role](const auto& item) { return item.role == role; };
     if (std::none_of(drawing_.paths.begin(), drawing_.paths.end(), ofRole) &&
-        std::none_of(drawing_.texts.begin(), drawing_.texts.end(), ofRole)) {
+        std::none_of(drawing_.texts.begin(), drawing_.texts.end(), ofRole))
       return;
-    }
     const RoleStyle& style = roleStyle(role);
     out_ += "<g id=\"" + std::string(style.id) + "\" data-step=\"" + std::string(style.id) +
             "\" fill=\"none\"";
@@ -52,12 +51,10 @@ class SvgText {
     out_ += " stroke-linecap=\"butt\" stroke-linejoin=\"miter\"";
     dashes(style);
     out_ += ">\n";
-    for (const PathItem& item : drawing_.paths) {
+    for (const PathItem& item : drawing_.paths)
       if (item.role == role) path(item);
-    }
-    for (const TextItem& item : drawing_.texts) {
+    for (const TextItem& item : drawing_.texts)
       if (item.role == role) text(item);
-    }
     out_ += "</g>\n";
   }
 
@@ -110,9 +107,8 @@ class SvgText {
             std::string(kAnchors[static_cast<std::size_t>(item.anchor)]) + "\" fill=\"" +
             hexColour(textColour(item)) + "\" stroke=\"none\"";
     if (item.bold) out_ += " font-weight=\"bold\"";
-    if (item.turnDegrees != 0) {
+    if (item.turnDegrees != 0)
       out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";
-    }
     out_ += '>' + xmlText(wording_(item.label)) + "</text>\n";
   }
 

@@ -14,8 +14,8 @@ Point nearestOn(const Segment& s, Point p) {
 
 bool holds(const Area& area, Point p) {
   return locate(p, area.outer) != Side::Outside &&
-         std::ranges::none_of(area.holes,
-                              [&](const Polygon& hole) { return locate(p, hole) == Side::Inside; });
+         std::ranges::none_of(
+             area.holes, [&](const Polygon& hole) { return locate(p, hole) == Side::Inside; });
 }
 
 /// All points from which the shape touches an edge.

@@ -15,9 +15,11 @@ std::array<double, 3> asArray(const CavitySize& size) {
 
 /// Whether another piece goes over this one.
 bool isCovered(const Host& host, const Piece& piece) {
-  return std::ranges::any_of(host.pieces, [&](const HostPiece& other) {
-    return other.part->over && other.part->over->piece == piece.name;
-  });
+  return std::ranges::any_of(
+      host.pieces,
+      [&](const HostPiece& other) {
+        return other.part->over && other.part->over->piece == piece.name;
+      });
 }
 
 /// What a piece adds to the sizes of those before it.

@@ -62,7 +62,8 @@ struct Search {
     return checkLimits(style, p, bench).empty();
   }
   [[nodiscard]] std::ptrdiff_t offGrid(const std::vector<Length>& all) const {
-    return std::ranges::count_if(all, [&](Length side) { return !bench.grid.holds(side); });
+    return std::ranges::count_if(
+        all, [&](Length side) { return !bench.grid.holds(side); });
   }
 };
 

@@ -6,9 +6,9 @@ namespace creasewright {
 namespace {
 
 bool liesOn(const BuiltPiece& part, int onto) {
-  return part.role && std::ranges::any_of(part.role->faces, [onto](const FacePlace& face) {
-           return face.piece == onto;
-         });
+  return part.role &&
+         std::ranges::any_of(
+             part.role->faces, [onto](const FacePlace& face) { return face.piece == onto; });
 }
 
 /// As it lies on the flat sheet of the piece it is glued to.

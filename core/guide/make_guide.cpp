@@ -234,8 +234,9 @@ class GuideWriter {
   }
 
   [[nodiscard]] bool hasInsert() const {
-    return std::ranges::any_of(extrasPlaced(built_, Placing::Inside),
-                               [this](int extra) { return kindOf(built_, extra).carriesProduct; });
+    return std::ranges::any_of(
+        extrasPlaced(built_, Placing::Inside),
+        [this](int extra) { return kindOf(built_, extra).carriesProduct; });
   }
 
   /// After the box's own pieces: they meet, and the whole is measured.

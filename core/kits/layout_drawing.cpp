@@ -38,10 +38,12 @@ void drawOffcut(const CutNode& node, double scale, Drawing& out) {
 
 /// Whether a number would stand on another one.
 bool isCovered(const TextItem& number, const std::vector<TextItem>& others) {
-  return std::ranges::any_of(others, [&](const TextItem& other) {
-    return std::abs(number.at.x - other.at.x) < 1.5 * kType &&
-           std::abs(number.at.y - other.at.y) < kType;
-  });
+  return std::ranges::any_of(
+      others,
+      [&](const TextItem& other) {
+        return std::abs(number.at.x - other.at.x) < 1.5 * kType &&
+               std::abs(number.at.y - other.at.y) < kType;
+      });
 }
 
 /// The number stands just beside the start of the step's first cut in every part.

@@ -71,7 +71,8 @@ std::int64_t KitPlan::cost() const {
 }
 
 bool KitPlan::isEasy() const {
-  return std::ranges::any_of(cards, [](const CardPlan& card) { return card.fewest.has_value(); });
+  return std::ranges::any_of(
+      cards, [](const CardPlan& card) { return card.fewest.has_value(); });
 }
 
 FewestSheets KitPlan::fewest() const {
@@ -84,9 +85,11 @@ FewestSheets KitPlan::fewest() const {
 }
 
 bool KitPlan::fewestProven() const {
-  return std::ranges::all_of(cards, [](const CardPlan& card) {
-    return (card.fewest ? card.fewest->cost : card.plan.cost) == card.plan.bound;
-  });
+  return std::ranges::all_of(
+      cards,
+      [](const CardPlan& card) {
+        return (card.fewest ? card.fewest->cost : card.plan.cost) == card.plan.bound;
+      });
 }
 
 Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {

@@ -36,7 +36,8 @@ struct ScoredSheet {
     }
   }
   [[nodiscard]] bool isCreaseEnd(Point p) const {
-    return std::ranges::any_of(creaseEnds, [p](Point end) { return within(p, end, kOnLine); });
+    return std::ranges::any_of(
+        creaseEnds, [p](Point end) { return within(p, end, kOnLine); });
   }
 };
 

@@ -91,10 +91,14 @@ Region adhesiveRegion(const Mate& mate, const FlatNet& flat, const std::vector<P
 
 /// A part of a flap whose face is glued anyway, all over, to what lies behind.
 bool isGluedAnyway(const Mate& part, const Net& net, const Pose& folded) {
-  return !part.patch.empty() && std::ranges::any_of(net.mates, [&](const Mate& whole) {
-    return whole.panel == part.panel && whole.patch.empty() && whole.method == Method::Glue &&
-           meetingFace(whole, folded) == meetingFace(part, folded);
-  });
+  return !part.patch.empty() &&
+         std::ranges::any_of(
+             net.mates,
+             [&](const Mate& whole) {
+               return whole.panel == part.panel && whole.patch.empty() &&
+                      whole.method == Method::Glue &&
+                      meetingFace(whole, folded) == meetingFace(part, folded);
+             });
 }
 
 }  // namespace

@@ -15,7 +15,8 @@ bool near(Length a, Length b) { return std::abs((a - b).nm()) <= kSame; }
 bool same(const ScoreReading& s, const ScoreReading& t) { return sameReadings({s}, {t}); }
 
 bool holds(const std::vector<ScoreReading>& readings, const ScoreReading& wanted) {
-  return std::ranges::any_of(readings, [&](const ScoreReading& r) { return same(r, wanted); });
+  return std::ranges::any_of(
+      readings, [&](const ScoreReading& r) { return same(r, wanted); });
 }
 
 /// One setup for each side that is used, left, right, bottom, top, its readings ascending.
@@ -96,10 +97,12 @@ std::vector<ScoreSetup> shared(std::vector<ScoreSetup> setups) {
 }  // namespace
 
 bool sameReadings(const std::vector<ScoreReading>& a, const std::vector<ScoreReading>& b) {
-  return std::ranges::equal(a, b, [](const ScoreReading& s, const ScoreReading& t) {
-    return near(s.at, t.at) && near(s.to, t.to) && s.run == t.run && s.purpose == t.purpose &&
-           s.valley == t.valley && s.measuredFrom == t.measuredFrom && s.toLine == t.toLine;
-  });
+  return std::ranges::equal(
+      a, b,
+      [](const ScoreReading& s, const ScoreReading& t) {
+        return near(s.at, t.at) && near(s.to, t.to) && s.run == t.run && s.purpose == t.purpose &&
+               s.valley == t.valley && s.measuredFrom == t.measuredFrom && s.toLine == t.toLine;
+      });
 }
 
 std::vector<ScoreSetup> chooseSides(const std::array<LineView, 2>& views, ToolGrid grid,

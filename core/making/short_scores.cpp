@@ -86,11 +86,15 @@ ScoreReading fromLow(ScoreReading reading, const LineView& view) {
 }
 
 bool isSymmetric(const std::vector<ScoreReading>& readings, const LineView& view) {
-  return std::ranges::all_of(readings, [&](const ScoreReading& reading) {
-    return std::ranges::any_of(readings, [&](const ScoreReading& other) {
-      return sameReadings({fromLow(mirrored(reading, view), view)}, {fromLow(other, view)});
-    });
-  });
+  return std::ranges::all_of(
+      readings,
+      [&](const ScoreReading& reading) {
+        return std::ranges::any_of(
+            readings,
+            [&](const ScoreReading& other) {
+              return sameReadings({fromLow(mirrored(reading, view), view)}, {fromLow(other, view)});
+            });
+      });
 }
 
 BothEnds readingsOf(const LineView& view, const std::vector<ShortRun>& runs,

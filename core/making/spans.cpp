@@ -30,12 +30,11 @@ std::vector<Span> scan(const Polygon& polygon, double at) {
 std::vector<Span> joined(std::vector<Span> spans) {
   std::ranges::sort(spans, {}, &Span::low);
   std::vector<Span> result;
-  for (const Span& span : spans) {
+  for (const Span& span : spans)
     if (!result.empty() && span.low <= result.back().high + kTouch)
       result.back().high = std::max(result.back().high, span.high);
     else
       result.push_back(span);
-  }
   return result;
 }
 
@@ -50,9 +49,11 @@ std::vector<Span> common(const std::vector<Span>& a, const std::vector<Span>& b)
 }
 
 bool overlaps(const std::vector<Span>& spans, double low, double high) {
-  return std::ranges::any_of(spans, [&](const Span& span) {
-    return std::min(span.high, high) - std::max(span.low, low) > kLeast;
-  });
+  return std::ranges::any_of(
+      spans,
+      [&](const Span& span) {
+        return std::min(span.high, high) - std::max(span.low, low) > kLeast;
+      });
 }
 
 std::vector<Span> insideOf(const Polygon& polygon, double at) {

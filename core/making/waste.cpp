@@ -25,8 +25,8 @@ void sortByRows(Region& pieces) {
   std::ranges::stable_sort(pieces, std::ranges::greater{}, top);
   for (auto row = pieces.begin(); row != pieces.end();) {
     const double rowTop = top(*row);
-    const auto next = std::find_if(row, pieces.end(),
-                                   [&](const Area& area) { return top(area) < rowTop - kRow; });
+    const auto next = std::find_if(
+        row, pieces.end(), [&](const Area& area) { return top(area) < rowTop - kRow; });
     std::stable_sort(row, next, [](const Area& a, const Area& b) { return left(a) < left(b); });
     row = next;
   }

@@ -10,8 +10,8 @@ namespace creasewright {
 namespace {
 
 int ownPieces(const BuiltDesign& built) {
-  return static_cast<int>(
-      std::ranges::count_if(built.pieces, [](const BuiltPiece& p) { return !p.role; }));
+  return static_cast<int>(std::ranges::count_if(
+      built.pieces, [](const BuiltPiece& p) { return !p.role; }));
 }
 
 void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out) {

@@ -28,12 +28,10 @@ void FreeSpace::blockLine(const Polyline& line) {
 }
 
 void FreeSpace::block(const Bounds& box) {
-  for (int row = static_cast<int>(std::floor(box.low.y)); row < std::ceil(box.high.y); ++row) {
+  for (int row = static_cast<int>(std::floor(box.low.y)); row < std::ceil(box.high.y); ++row)
     for (int column = static_cast<int>(std::floor(box.low.x)); column < std::ceil(box.high.x);
-         ++column) {
+         ++column)
       mark(column, row);
-    }
-  }
 }
 
 void FreeSpace::sum() const {

@@ -15,8 +15,8 @@ BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& with
     return std::ranges::find(without, extra) != without.end();
   };
   BuiltDesign now = built;
-  std::erase_if(now.pieces,
-                [&](const BuiltPiece& part) { return part.role && missing(part.role->extra); });
+  std::erase_if(
+      now.pieces, [&](const BuiltPiece& part) { return part.role && missing(part.role->extra); });
   std::erase_if(now.ribbons, [&](const RibbonNeed& ribbon) { return missing(ribbon.extra); });
   return now;
 }

@@ -49,9 +49,8 @@ void addSample(Drawing& out, const Entry& entry, Point at) {
   PathItem lines{.role = Role::Legend, .rings = {}, .like = role};
   const bool glue = role == Role::Glue;
   const double degrees = glue && !entry.behind ? kGlueDegrees : kGlueBehindDegrees;
-  for (const Segment& line : hatch({box}, glue ? kGlueSpacing : 4, degrees)) {
+  for (const Segment& line : hatch({box}, glue ? kGlueSpacing : 4, degrees))
     lines.rings.push_back({line.a, line.b});
-  }
   out.paths.push_back(std::move(lines));
   if (glue)
     out.paths.push_back({.role = Role::Legend, .rings = {box}, .closed = true, .like = role});

@@ -180,9 +180,8 @@ Drawing pageMap(const Tiling& tiling, const Tile& tile, const Bounds& blank, dou
     grid.rings.push_back(rectangle(place(part)));
     if (each.name != tile.name) continue;
     PathItem shading{.role = Role::Positions, .rings = {}};
-    for (const Segment& line : hatch({grid.rings.back()}, 1, 45)) {
+    for (const Segment& line : hatch({grid.rings.back()}, 1, 45))
       shading.rings.push_back({line.a, line.b});
-    }
     map.paths.push_back(std::move(shading));
   }
   map.paths.push_back(std::move(grid));

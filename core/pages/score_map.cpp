@@ -44,7 +44,8 @@ struct Margin {
     return width;
   }
   [[nodiscard]] bool numbered() const {
-    return std::ranges::any_of(marks, [](const Mark& mark) { return mark.number > 0; });
+    return std::ranges::any_of(
+        marks, [](const Mark& mark) { return mark.number > 0; });
   }
 };
 

@@ -85,11 +85,10 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
       const auto group = std::find_if(groups.begin(), groups.end(), [&](const auto& members) {
         return together(members.front(), reading);
       });
-      if (group == groups.end()) {
+      if (group == groups.end())
         groups.push_back({reading});
-      } else {
+      else
         group->push_back(reading);
-      }
     }
     ScoreSection section{heading(setup.sides, width, height), {}, {}};
     for (const auto& group : groups) {

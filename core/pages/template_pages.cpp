@@ -47,9 +47,8 @@ class TemplateWriter {
       if (!planned) return planned.problem();
       plans.push_back(std::move(planned).value());
     }
-    for (const PiecePlan& each : plans) {
+    for (const PiecePlan& each : plans)
       total_ += (each.bare ? 1 : each.tiling.tiles.size()) + each.notes.size();
-    }
     for (const PiecePlan& each : plans) drawPiece(each);
     return std::move(pages_);
   }
@@ -112,15 +111,13 @@ class TemplateWriter {
       const Drawing lines = turned ? turnedLeft(plan.lines) : plan.lines;
       for (const bool sideways : {false, true}) {
         if (sideways ? setup_.orientation == Orientation::Upright
-                     : setup_.orientation == Orientation::Sideways) {
+                     : setup_.orientation == Orientation::Sideways)
           continue;
-        }
         const PageFrame frame = pageFrame(setup_, sideways, kBars);
         constexpr double kTolerance = 1e-6;
         if (lines.width > frame.printable.width() + kTolerance ||
-            lines.height > frame.printable.height() + kTolerance) {
+            lines.height > frame.printable.height() + kTolerance)
           continue;
-        }
         PageCanvas canvas = bareCanvas(frame, lines);
         if (!canvas.placeBars() || !canvas.placeHead(sheetHead(plan, "999", ""))) continue;
         plan.bare = frame;
@@ -244,12 +241,11 @@ class TemplateWriter {
 
   void drawPiece(const PiecePlan& plan) {
     bool whole = true;
-    if (plan.bare) {
+    if (plan.bare)
       pages_.push_back(barePage(plan, nextNumber(), whole).take());
-    } else {
+    else
       for (std::size_t tile = 0; tile < plan.tiling.tiles.size(); ++tile)
         pages_.push_back(tilePage(plan, tile, nextNumber()).take());
-    }
     for (const Drawing& notes : plan.notes) {
       PageCanvas canvas(plan.notesFrame);
       canvas.put(notes);

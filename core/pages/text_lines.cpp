@@ -53,8 +53,8 @@ std::vector<std::string> wrapped(const std::string& words, double width,
 }
 
 std::vector<std::string> wrapped(const std::string& words, double width, double height) {
-  return brokenAtSpaces(words, width,
-                        [height](const std::string& line) { return textWidth(line, height); });
+  return brokenAtSpaces(
+      words, width, [height](const std::string& line) { return textWidth(line, height); });
 }
 
 std::string shortened(const std::string& words, double width, double height) {

@@ -40,9 +40,8 @@ std::vector<Tile> tilesOf(const Tiling& tiling, double width, double height) {
 
 std::string columnName(int column) {
   std::string name;
-  for (int rest = column; rest >= 0; rest = rest / 26 - 1) {
+  for (int rest = column; rest >= 0; rest = rest / 26 - 1)
     name.insert(name.begin(), static_cast<char>('A' + rest % 26));
-  }
   return name;
 }
 
@@ -55,13 +54,11 @@ Result<Tiling> planTiles(double blankWidth, double blankHeight, const PageSetup&
     const double height = turned ? blankWidth : blankHeight;
     for (const bool sideways : {false, true}) {
       if (sideways ? setup.orientation == Orientation::Upright
-                   : setup.orientation == Orientation::Sideways) {
+                   : setup.orientation == Orientation::Sideways)
         continue;
-      }
       const PageFrame frame = pageFrame(setup, sideways, footHeight);
-      if (frame.cell.width() <= 2 * setup.overlap || frame.cell.height() <= 2 * setup.overlap) {
+      if (frame.cell.width() <= 2 * setup.overlap || frame.cell.height() <= 2 * setup.overlap)
         continue;
-      }
       Tiling tiling{.frame = frame, .turned = turned, .overlap = setup.overlap, .tiles = {}};
       tiling.columns = tilesNeeded(width, frame.cell.width(), setup.overlap);
       tiling.rows = tilesNeeded(height, frame.cell.height(), setup.overlap);

@@ -69,14 +69,13 @@ class Reader {
         field += text_[at_++];
       return true;
     }
-    while (at_ < text_.size()) {
+    while (at_ < text_.size())
       if (!take('"'))
         field += text_[at_++];
       else if (take('"'))
         field += '"';
       else
         return true;
-    }
     return false;
   }
 

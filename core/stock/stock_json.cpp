@@ -111,18 +111,29 @@ Result<StockSheet> readStock(const Fields& fields) {
   const auto optional = [&](std::string_view key, const auto& read) {
     if (fields.has(key)) read();
   };
-  optional("price", [&] { reader.count("price", kDearest, sheet.price); });
-  optional("at_hand", [&] { reader.count("at_hand", kMostCounted, sheet.atHand); });
-  optional("owned", [&] { reader.count("owned", kMostCounted, sheet.owned); });
-  optional("code", [&] { reader.text("code", sheet.code); });
-  optional("card", [&] { reader.text("card", sheet.card); });
-  optional("basis", [&] { reader.text("basis", sheet.basis); });
-  optional("pattern", [&] { reader.flag("pattern", sheet.pattern); });
-  optional("one_sided", [&] { reader.flag("one_sided", sheet.oneSided); });
-  optional("grain", [&] { readGrain(reader, sheet.grain); });
-  optional("caliper", [&] {
-    reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickestCard, "caliper");
-  });
+  optional(
+      "price", [&] { reader.count("price", kDearest, sheet.price); });
+  optional(
+      "at_hand", [&] { reader.count("at_hand", kMostCounted, sheet.atHand); });
+  optional(
+      "owned", [&] { reader.count("owned", kMostCounted, sheet.owned); });
+  optional(
+      "code", [&] { reader.text("code", sheet.code); });
+  optional(
+      "card", [&] { reader.text("card", sheet.card); });
+  optional(
+      "basis", [&] { reader.text("basis", sheet.basis); });
+  optional(
+      "pattern", [&] { reader.flag("pattern", sheet.pattern); });
+  optional(
+      "one_sided", [&] { reader.flag("one_sided", sheet.oneSided); });
+  optional(
+      "grain", [&] { readGrain(reader, sheet.grain); });
+  optional(
+      "caliper",
+      [&] {
+        reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickestCard, "caliper");
+      });
   optional("grammage", [&] {
     reader.number("grammage", sheet.grammage)
         .require(sheet.grammage >= 0 && sheet.grammage <= kHeaviestCard, "grammage");

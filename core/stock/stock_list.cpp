@@ -253,15 +253,19 @@ std::string priceText(std::int64_t price) {
 }
 
 int addMissing(const std::vector<StockSheet>& more, std::vector<StockSheet>& list) {
-  return addWhereMissing(more, list, [](const StockSheet& a, const StockSheet& b) {
-    return a.name == b.name && a.card == b.card && a.width == b.width && a.height == b.height;
-  });
+  return addWhereMissing(
+      more, list,
+      [](const StockSheet& a, const StockSheet& b) {
+        return a.name == b.name && a.card == b.card && a.width == b.width && a.height == b.height;
+      });
 }
 
 int addMissing(const std::vector<SupplyItem>& more, std::vector<SupplyItem>& list) {
-  return addWhereMissing(more, list, [](const SupplyItem& a, const SupplyItem& b) {
-    return a.name == b.name && a.kind == b.kind && a.width == b.width;
-  });
+  return addWhereMissing(
+      more, list,
+      [](const SupplyItem& a, const SupplyItem& b) {
+        return a.name == b.name && a.kind == b.kind && a.width == b.width;
+      });
 }
 
 }  // namespace creasewright

@@ -61,13 +61,14 @@ HingeFold flatFold(double end, std::vector<Waypoint> before, AngleOf angle) {
 /// A corner between two walls; `flat` is its angle while the seam is glued, which it takes between
 /// two moments of the first stage.
 HingeFold wallFold(double flat, double from, double to) {
-  return flatFold(90,
-                  {{0, Angle()},
-                   {from, Angle()},
-                   {to, Angle::degrees(flat)},
-                   {GlueFlat, Angle::degrees(flat)},
-                   {OpenTube, Angle::degrees(90)}},
-                  [](const FlatBag& bag) { return 90 + bag.side; });
+  return flatFold(
+      90,
+      {{0, Angle()},
+       {from, Angle()},
+       {to, Angle::degrees(flat)},
+       {GlueFlat, Angle::degrees(flat)},
+       {OpenTube, Angle::degrees(90)}},
+      [](const FlatBag& bag) { return 90 + bag.side; });
 }
 
 // The left side with the seam comes over the back first, then all of it over the front.

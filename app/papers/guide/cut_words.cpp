@@ -9,9 +9,7 @@ namespace {
 
 int countOf(const Step& step) {
   int count = 0;
-  for (const Cut& cut : step.cuts) {
-    count += 1 + static_cast<int>(cut.repeats.size());
-  }
+  for (const Cut& cut : step.cuts) count += 1 + static_cast<int>(cut.repeats.size());
   return count;
 }
 
@@ -87,26 +85,19 @@ StepWords wordCuts(const Step& step) {
   std::map<std::pair<SheetSide, int>, int> fromEdges;
   int guided = 0;
   for (const Cut& cut : step.cuts) {
-    if (!cut.fromEdge || cut.toLine == 0) {
-      continue;
-    }
+    if (!cut.fromEdge || cut.toLine == 0) continue;
     ++fromEdges[{cut.edge, cut.toLine}];
-    for (const CutRepeat repeat : cut.repeats) {
+    for (const CutRepeat repeat : cut.repeats)
       ++fromEdges[{repeatedEdge(cut.edge, repeat), cut.toLine}];
-    }
     guided += 1 + static_cast<int>(cut.repeats.size());
   }
-  for (const auto& [where, count] : fromEdges) {
+  for (const auto& [where, count] : fromEdges)
     words.sentences.append(fromEdgeSentence(where.first, where.second, count));
-  }
-  if (const int others = countOf(step) - guided; guided > 0 && others > 0) {
+  if (const int others = countOf(step) - guided; guided > 0 && others > 0)
     words.sentences.append(GuideTr::tr("The other %n cut(s) run as the figure shows.", "", others));
-  }
   if (!step.waste.empty()) {
     QStringList letters;
-    for (const std::string& letter : step.waste) {
-      letters.append(QString::fromStdString(letter));
-    }
+    for (const std::string& letter : step.waste) letters.append(QString::fromStdString(letter));
     words.sentences.append(letters.size() == 1
                                ? GuideTr::tr("Take away the piece %1.").arg(letters[0])
                                : GuideTr::tr("Take away the %n piece(s) %1 to %2.", "",

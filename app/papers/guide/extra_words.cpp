@@ -18,11 +18,8 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
   for (const int index : step.pieces) {
     const BuiltPiece& mat = built.pieces.at(static_cast<std::size_t>(index));
     std::vector<int> faces;
-    for (const FacePlace& face : mat.role->faces) {
-      if (face.piece == step.piece) {
-        faces.push_back(face.panel);
-      }
-    }
+    for (const FacePlace& face : mat.role->faces)
+      if (face.piece == step.piece) faces.push_back(face.panel);
     words.sentences.append(
         GuideTr::tr("“%1”: %n piece(s), onto %2.", "", static_cast<int>(faces.size()))
             .arg(pieceTitle(mat.name),
@@ -36,9 +33,8 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
 StepWords wordLabel(const Step& step, const BuiltDesign& built) {
   StepWords words;
   words.title = GuideTr::tr("Glue on the label");
-  if (step.pieces.size() > 1) {
+  if (step.pieces.size() > 1)
     words.sentences.append(GuideTr::tr("Glue the label onto the middle of its mat layer."));
-  }
   const BuiltPiece& label = built.pieces.at(static_cast<std::size_t>(step.pieces.front()));
   words.sentences.append(GuideTr::tr("Glue it onto the middle of “%1”.")
                              .arg(faceWords(label.role->faces.front(), built)));
@@ -60,9 +56,7 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
   StepWords words;
   words.title = GuideTr::tr("Tie the ribbon");
   for (const RibbonNeed& ribbon : built.ribbons) {
-    if (ribbon.extra != step.extra) {
-      continue;
-    }
+    if (ribbon.extra != step.extra) continue;
     words.sentences.append(
         GuideTr::tr("Cut %1 of ribbon, %2 wide.")
             .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
@@ -108,9 +102,7 @@ StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) 
 
 StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words = wordsOf(step, built, units);
-  if (step.turn) {
-    words.sentences.prepend(turnSentence());
-  }
+  if (step.turn) words.sentences.prepend(turnSentence());
   return words;
 }
 

@@ -48,15 +48,11 @@ QString bendSentence(BendCode why) {
 void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
   int lines = 0;
   int following = 0;
-  for (const HandFold& line : handFolds(step.folds)) {
+  for (const HandFold& line : handFolds(step.folds))
     ++(step.folds[line.folds.front()].loop ? following : lines);
-  }
   std::vector<int> moved;
-  for (const Fold& fold : step.folds) {
-    if (!fold.bend && !fold.loop) {
-      moved.push_back(fold.child);
-    }
-  }
+  for (const Fold& fold : step.folds)
+    if (!fold.bend && !fold.loop) moved.push_back(fold.child);
   const auto opened = std::ranges::count_if(step.folds, &Fold::opens);
   const bool opens = 2 * opened >= std::ssize(step.folds);
   if (lines > 0) {
@@ -65,18 +61,16 @@ void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
                                 : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines))
                                .arg(panelList(piece, moved)));
   }
-  if (following > 0) {
+  if (following > 0)
     words.sentences.append(GuideTr::tr("%n more line(s) fold along by themselves.", "", following));
-  }
 }
 
 StepWords wordTogether(const Step& step, const Guide& guide) {
   StepWords words;
   words.title = GuideTr::tr("Put the pieces together");
   QStringList names;
-  for (const int piece : step.pieces) {
+  for (const int piece : step.pieces)
     names.append(pieceTitle(guide.pieces.at(static_cast<std::size_t>(piece)).name));
-  }
   words.sentences.append(
       GuideTr::tr("The pieces go one into the other: %1.").arg(names.join(QStringLiteral(", "))));
   return words;
@@ -87,25 +81,16 @@ StepWords wordTogether(const Step& step, const Guide& guide) {
 QString turnSentence() { return GuideTr::tr("Turn the sheet over."); }
 
 StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built) {
-  if (step.code == StepCode::PutTogether) {
-    return wordTogether(step, guide);
-  }
+  if (step.code == StepCode::PutTogether) return wordTogether(step, guide);
   const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
   StepWords words;
   words.title = stageTitle(step.stage);
-  if (!words.title.isEmpty()) {
-    words.title[0] = words.title[0].toUpper();
-  }
-  if (step.turn) {
-    words.sentences.append(turnSentence());
-  }
-  if (step.putIn) {
+  if (!words.title.isEmpty()) words.title[0] = words.title[0].toUpper();
+  if (step.turn) words.sentences.append(turnSentence());
+  if (step.putIn)
     words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
-  }
   addFolds(step, piece, words);
-  for (const BendCode why : step.bends) {
-    words.sentences.append(bendSentence(why));
-  }
+  for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));
   const bool glued =
       std::ranges::any_of(step.joins, [](const Join& join) { return join.method == Method::Glue; });
   if (glued) {

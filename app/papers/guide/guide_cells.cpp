@@ -54,9 +54,7 @@ Drawing stacked(const std::vector<Drawing>& blocks, double gap) {
 
 Drawing inColumns(const std::vector<Drawing>& blocks, double column, double gap) {
   Drawing out;
-  for (const Drawing& block : blocks) {
-    out.height = std::max(out.height, block.height);
-  }
+  for (const Drawing& block : blocks) out.height = std::max(out.height, block.height);
   for (const Drawing& block : blocks) {
     append(out, moved(block, {out.width, out.height - block.height}));
     out.width += column + gap;

@@ -22,30 +22,22 @@ QByteArray png(const Drawing& drawing, const Wording& wording) {
 
 QString part(const QString& heading, const QStringList& lines) {
   QString out = heading + QLatin1Char('\n');
-  for (const QString& line : lines) {
-    out += QStringLiteral("- ") + line + QLatin1Char('\n');
-  }
+  for (const QString& line : lines) out += QStringLiteral("- ") + line + QLatin1Char('\n');
   return out + QLatin1Char('\n');
 }
 
 QByteArray plainText(const GuideWords& words) {
   QString out = words.title + QStringLiteral("\n\n");
-  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
-    if (!fact.isEmpty()) {
-      out += fact + QLatin1Char('\n');
-    }
-  }
+  for (const QString& fact : {words.style, words.size, words.level, words.time})
+    if (!fact.isEmpty()) out += fact + QLatin1Char('\n');
   out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
          part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);
   int number = 0;
   for (const StepWords& step : words.steps) {
     out += QStringLiteral("%1. %2\n").arg(++number).arg(step.title);
-    for (const QString& sentence : step.sentences) {
-      out += sentence + QLatin1Char('\n');
-    }
-    for (const QString& check : step.checks) {
+    for (const QString& sentence : step.sentences) out += sentence + QLatin1Char('\n');
+    for (const QString& check : step.checks)
       out += QStringLiteral("✓ ") + check + QLatin1Char('\n');
-    }
     out += QLatin1Char('\n');
   }
   return out.toUtf8();

@@ -52,9 +52,8 @@ QString inlineSvg(const Drawing& drawing, const QString& title, const Wording& w
 
 QString list(const QStringList& lines, const char* look = "") {
   QString out = QStringLiteral("<ul%1>\n").arg(QLatin1String(look));
-  for (const QString& line : lines) {
+  for (const QString& line : lines)
     out += QStringLiteral("<li>") + escaped(line) + QStringLiteral("</li>\n");
-  }
   return out + QStringLiteral("</ul>\n");
 }
 
@@ -64,11 +63,8 @@ QString heading(const QString& words) {
 
 QString head(const GuideWords& words, const BuiltDesign& built, const Wording& wording) {
   QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
-  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
-    if (!fact.isEmpty()) {
-      out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
-    }
-  }
+  for (const QString& fact : {words.style, words.size, words.level, words.time})
+    if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
   return out +
          inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording);
@@ -80,12 +76,9 @@ QString stepItem(int number, const StepWords& words, const Drawing& figure,
   out +=
       inlineSvg(figure, GuideTr::tr("Figure of step %1: %2").arg(number).arg(words.title), wording);
   out += QStringLiteral("<div>\n<h3>%1. %2</h3>\n").arg(number).arg(escaped(words.title));
-  for (const QString& sentence : words.sentences) {
+  for (const QString& sentence : words.sentences)
     out += QStringLiteral("<p>") + escaped(sentence) + QStringLiteral("</p>\n");
-  }
-  if (!words.checks.isEmpty()) {
-    out += list(words.checks, " class=\"checks\"");
-  }
+  if (!words.checks.isEmpty()) out += list(words.checks, " class=\"checks\"");
   return out + QStringLiteral("</div>\n</li>\n");
 }
 

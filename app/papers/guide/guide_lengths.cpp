@@ -11,9 +11,8 @@ namespace {
 
 QString sizeIn(const std::vector<Length>& sides, Unit unit) {
   QStringList parts;
-  for (const Length side : sides) {
+  for (const Length side : sides)
     parts.append(lengthText(side, unit, parts.size() + 1 == static_cast<qsizetype>(sides.size())));
-  }
   return parts.join(QStringLiteral(" × "));
 }
 
@@ -24,17 +23,13 @@ Unit firstUnit(GuideUnits units) {
 }
 
 std::vector<Unit> unitsOf(GuideUnits units) {
-  if (units == GuideUnits::Both) {
-    return {Unit::Inch, Unit::Millimetre};
-  }
+  if (units == GuideUnits::Both) return {Unit::Inch, Unit::Millimetre};
   return {firstUnit(units)};
 }
 
 QString guideSize(const std::vector<Length>& sides, GuideUnits units) {
   const QString first = sizeIn(sides, firstUnit(units));
-  if (units != GuideUnits::Both) {
-    return first;
-  }
+  if (units != GuideUnits::Both) return first;
   return QCoreApplication::translate("guide", "%1 (%2)", "a size in inches and in millimetres")
       .arg(first, sizeIn(sides, Unit::Millimetre));
 }

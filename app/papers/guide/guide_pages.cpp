@@ -74,11 +74,8 @@ struct Part {
 };
 
 bool anyScores(const std::vector<Step>& steps, std::size_t from, std::size_t to) {
-  for (std::size_t i = from; i < to; ++i) {
-    if (!steps[i].settings.empty() || !steps[i].freeScores.empty()) {
-      return true;
-    }
-  }
+  for (std::size_t i = from; i < to; ++i)
+    if (!steps[i].settings.empty() || !steps[i].freeScores.empty()) return true;
   return false;
 }
 
@@ -89,12 +86,9 @@ std::vector<Part> partsOf(const Guide& guide) {
     const MapKind kind = kindOf(steps[i]);
     std::size_t end = i + 1;
     while (kind != MapKind::None && end < steps.size() && kindOf(steps[end]) == kind &&
-           steps[end].piece == steps[i].piece && steps[end].code != StepCode::TrimBlank) {
+           steps[end].piece == steps[i].piece && steps[end].code != StepCode::TrimBlank)
       ++end;
-    }
-    if (kind == MapKind::Scores && !anyScores(steps, i, end)) {
-      end = i + 1;
-    }
+    if (kind == MapKind::Scores && !anyScores(steps, i, end)) end = i + 1;
     parts.push_back({i, end - i, end - i > 1 ? kind : MapKind::None});
     i = end;
   }
@@ -116,13 +110,9 @@ class GuidePages {
     const std::array heads{fitted(recipeCard(words_, built_, width)),
                            fitted(recipeCard(words_, built_, width, flow_.columnHeight() - kRule))};
     std::vector<GridItem> items{{{heads[0].height, heads[1].height}, {}}};
-    for (const Part& part : parts_) {
-      items.push_back(measured(part));
-    }
+    for (const Part& part : parts_) items.push_back(measured(part));
     for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
-      if (row.newPage) {
-        flow_.startPage();
-      }
+      if (row.newPage) flow_.startPage();
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
       flow_.put(row.first == 0 ? heads.at(row.form) : ruled(drawn(row, heights)));
     }
@@ -150,9 +140,8 @@ class GuidePages {
 
   [[nodiscard]] std::vector<Drawing> texts(const Part& part, double width) const {
     std::vector<Drawing> all;
-    for (std::size_t i = part.first; i < part.first + part.count; ++i) {
+    for (std::size_t i = part.first; i < part.first + part.count; ++i)
       all.push_back(text(i, width));
-    }
     return all;
   }
 
@@ -161,9 +150,8 @@ class GuidePages {
     const double room = flow_.columnHeight() - kRule;
     const auto high = [room](double height) { return std::min(height, room) + kRule; };
     if (part.map != MapKind::None) {
-      for (std::size_t form = 0; form < forms(part); ++form) {
+      for (std::size_t form = 0; form < forms(part); ++form)
         item.alone.push_back(high(mapBlock(part, form).height));
-      }
       return item;
     }
     item.alone = {high(besideBlock(part.first).height)};
@@ -177,9 +165,7 @@ class GuidePages {
   }
 
   static std::span<const double> mapHeights(const Part& part) {
-    if (part.map == MapKind::Scores) {
-      return kScoreMapHeights;
-    }
+    if (part.map == MapKind::Scores) return kScoreMapHeights;
     return kCutMapHeights;
   }
 
@@ -187,21 +173,16 @@ class GuidePages {
 
   [[nodiscard]] Drawing map(const Part& part, const FigureRoom& room) const {
     std::vector<const Step*> steps;
-    for (std::size_t i = part.first; i < part.first + part.count; ++i) {
+    for (std::size_t i = part.first; i < part.first + part.count; ++i)
       steps.push_back(&guide_.steps[i]);
-    }
     const BuiltPiece& piece = built_.pieces.at(static_cast<std::size_t>(steps.front()->piece));
-    if (part.map == MapKind::Scores) {
-      return scoreMap(piece, steps, room, wording_);
-    }
+    if (part.map == MapKind::Scores) return scoreMap(piece, steps, room, wording_);
     return cutMap(piece, steps, static_cast<int>(part.first) + 1, room);
   }
 
   [[nodiscard]] Drawing mapBlock(const Part& part, std::size_t form) const {
     const std::span<const double> heights = mapHeights(part);
-    if (form < heights.size()) {
-      return mapBesideWords(part, {kMapWidth, heights[form]});
-    }
+    if (form < heights.size()) return mapBesideWords(part, {kMapWidth, heights[form]});
     const double width = flow_.columnWidth();
     const Drawing picture = map(part, {width, kWholeMapHeight});
     std::vector<Drawing> blocks = textRows(part.first, part.first + part.count);
@@ -222,9 +203,7 @@ class GuidePages {
       std::vector<Drawing> blocks = textRows(part.first + k, part.first + part.count);
       blocks.insert(blocks.begin(), beside(picture, stacked(right, kStepGap), at));
       Drawing block = stacked(blocks, kStepGap);
-      if (k == 1 || block.height <= best.height) {
-        best = std::move(block);
-      }
+      if (k == 1 || block.height <= best.height) best = std::move(block);
     }
     return best;
   }
@@ -242,9 +221,7 @@ class GuidePages {
 
   [[nodiscard]] Drawing textColumns(std::size_t from, std::size_t columns) const {
     std::vector<Drawing> row;
-    for (std::size_t k = 0; k < columns; ++k) {
-      row.push_back(text(from + k, column(columns)));
-    }
+    for (std::size_t k = 0; k < columns; ++k) row.push_back(text(from + k, column(columns)));
     return inColumns(row, column(columns), kBlockGap);
   }
 
@@ -256,9 +233,7 @@ class GuidePages {
     for (const double left : {narrow, wide}) {
       const double right = narrow + wide - left;
       Drawing pair = beside(text(from, left), text(from + 1, right), left + kBlockGap);
-      if (pair.height < best.height - 2) {
-        best = std::move(pair);
-      }
+      if (pair.height < best.height - 2) best = std::move(pair);
     }
     return best;
   }
@@ -289,12 +264,8 @@ class GuidePages {
 
   [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
     const Part& part = parts_[row.first - 1];
-    if (part.map != MapKind::None) {
-      return mapBlock(part, row.form);
-    }
-    if (row.shape.empty()) {
-      return besideBlock(part.first);
-    }
+    if (part.map != MapKind::None) return mapBlock(part, row.form);
+    if (row.shape.empty()) return besideBlock(part.first);
     Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
     double at = 0;
     for (std::size_t k = 0; k < row.count; ++k) {

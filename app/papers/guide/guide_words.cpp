@@ -26,13 +26,10 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
       const QString size = guideSize({supply.width, supply.height}, units);
       if (supply.piece >= 0) {
         const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(supply.piece));
-        if (piece.card != built.design.card) {
-          return otherCardWords(supply, piece, units);
-        }
+        if (piece.card != built.design.card) return otherCardWords(supply, piece, units);
       }
-      if (guide.pieces.size() < 2 || supply.piece < 0) {
+      if (guide.pieces.size() < 2 || supply.piece < 0)
         return GuideTr::tr("%n sheet(s) of card, %1", "", supply.quantity).arg(size);
-      }
       const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(supply.piece));
       return GuideTr::tr("%n sheet(s) of card, %1, for the piece “%2”", "", supply.quantity)
           .arg(size, pieceTitle(piece.name));
@@ -57,9 +54,8 @@ QString rollWords(Length length, GuideUnits units) {
   const auto pieces = [length](double roll) {
     return std::max(1, static_cast<int>(roll / length.mm()));
   };
-  if (units == GuideUnits::Millimetre) {
+  if (units == GuideUnits::Millimetre)
     return GuideTr::tr("(a roll of 25 m does for %n)", "", pieces(kRoll));
-  }
   return GuideTr::tr("(a roll of 25 yd does for %n)", "", pieces(kYards));
 }
 
@@ -72,9 +68,8 @@ QString tapeWords(const Supply& tape, GuideUnits units) {
 /// A, B … Z, AA, AB …
 QString letterOf(std::size_t index) {
   QString letter;
-  for (std::size_t rest = index + 1; rest > 0; rest = (rest - 1) / 26) {
+  for (std::size_t rest = index + 1; rest > 0; rest = (rest - 1) / 26)
     letter.prepend(QChar(static_cast<char16_t>(u'A' + (rest - 1) % 26)));
-  }
   return letter;
 }
 
@@ -154,9 +149,8 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
   for (const Supply& supply : guide.supplies) {
     words.supplies.append(supplyWords(supply, guide, built, units));
-    if (supply.kind == SupplyKind::Tape && supply.length > Length()) {
+    if (supply.kind == SupplyKind::Tape && supply.length > Length())
       words.supplies.last() += QLatin1Char(' ') + rollWords(supply.length, units);
-    }
     if (supply.kind == SupplyKind::Card && supply.piece >= 0) {
       words.parts.push_back(partWords(words.parts.size(), supply, built, units));
     } else {
@@ -164,16 +158,10 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
                                                             : words.supplies.last());
     }
   }
-  for (const ToolCode tool : guide.tools) {
-    words.tools.append(toolWords(tool, units));
-  }
-  for (const CautionCode caution : guide.cautions) {
-    words.cautions.append(cautionWords(caution));
-  }
+  for (const ToolCode tool : guide.tools) words.tools.append(toolWords(tool, units));
+  for (const CautionCode caution : guide.cautions) words.cautions.append(cautionWords(caution));
   words.cautions.append(GuideTr::tr("Follow local rules."));
-  for (const Step& step : guide.steps) {
-    words.steps.push_back(wordStep(step, guide, built, units));
-  }
+  for (const Step& step : guide.steps) words.steps.push_back(wordStep(step, guide, built, units));
   return words;
 }
 

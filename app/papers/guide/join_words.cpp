@@ -53,13 +53,9 @@ bool isOf(const Join& join, const JoinWords& words) {
 ByTarget byTarget(const std::vector<Join>& joins, const JoinWords& words) {
   ByTarget groups;
   for (const Join& join : joins) {
-    if (!isOf(join, words)) {
-      continue;
-    }
+    if (!isOf(join, words)) continue;
     auto group = std::ranges::find(groups, join.onto, &ByTarget::value_type::first);
-    if (group == groups.end()) {
-      group = groups.insert(groups.end(), {join.onto, {}});
-    }
+    if (group == groups.end()) group = groups.insert(groups.end(), {join.onto, {}});
     group->second.push_back(join.panel);
   }
   return groups;
@@ -70,9 +66,7 @@ std::vector<JoinWords> kindsOf(const std::vector<Join>& joins) {
   std::vector<JoinWords> kinds;
   for (const Join& join : joins) {
     const auto same = [&join](const JoinWords& words) { return isOf(join, words); };
-    if (std::ranges::none_of(kinds, same)) {
-      kinds.push_back(*std::ranges::find_if(kJoins, same));
-    }
+    if (std::ranges::none_of(kinds, same)) kinds.push_back(*std::ranges::find_if(kJoins, same));
   }
   return kinds;
 }

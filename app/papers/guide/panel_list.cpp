@@ -17,9 +17,7 @@ constexpr int kFewestTogether = 3;
 std::string kindOf(const std::string& id) {
   std::string kind = id.substr(id.find_last_of('/') + 1);
   const std::size_t end = kind.find_last_not_of("0123456789");
-  if (end != std::string::npos && end + 1 < kind.size() && kind[end] == '-') {
-    kind.resize(end);
-  }
+  if (end != std::string::npos && end + 1 < kind.size() && kind[end] == '-') kind.resize(end);
   return kind;
 }
 
@@ -44,9 +42,7 @@ QString panelList(const BuiltPiece& piece, const std::vector<int>& panels) {
       continue;
     }
     const QString name = GuideTr::tr("“%1”", "name of a panel").arg(panelTitle(id(panel)));
-    if (!names.contains(name)) {
-      names.append(name);
-    }
+    if (!names.contains(name)) names.append(name);
   }
   return names.join(QStringLiteral(", "));
 }

@@ -29,11 +29,8 @@ Drawing titleBlock(const GuideWords& words, double width) {
   TextBlock title(width);
   title.add(words.title, TypeStyle{.height = kTitleType, .bold = true, .lead = kStepLead});
   QStringList facts;
-  for (const QString& fact : {words.style, words.size, words.level, words.time}) {
-    if (!fact.isEmpty()) {
-      facts.append(fact);
-    }
-  }
+  for (const QString& fact : {words.style, words.size, words.level, words.time})
+    if (!fact.isEmpty()) facts.append(fact);
   title.space(1);
   title.add(facts.join(QStringLiteral(" · ")), kText);
   Drawing out = title.take();
@@ -56,9 +53,7 @@ void addParts(TextBlock& block, const std::vector<PartWords>& parts) {
 
 Drawing needsBlock(const GuideWords& words, double width) {
   TextBlock block(width);
-  if (words.parts.size() <= kFewParts) {
-    addParts(block, words.parts);
-  }
+  if (words.parts.size() <= kFewParts) addParts(block, words.parts);
   if (!words.sticking.isEmpty()) {
     block.add(suppliesHeading(), kHeading);
     block.space(0.8);
@@ -84,9 +79,7 @@ Drawing partRow(const PartWords& part, const std::array<double, 5>& columns) {
   cell(3, part.size, kTextBold);
   cell(4, part.card, kText);
   Drawing out;
-  for (const Drawing& each : cells) {
-    out.height = std::max(out.height, each.height);
-  }
+  for (const Drawing& each : cells) out.height = std::max(out.height, each.height);
   for (const Drawing& each : cells) {
     append(out, moved(each, {out.width, out.height - each.height}));
     out.width += each.width + kTableGap;
@@ -127,9 +120,7 @@ Drawing cautionBlock(const GuideWords& words, double width) {
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
                    std::optional<double> height) {
   std::vector<Drawing> blocks;
-  if (words.parts.size() > kFewParts) {
-    blocks.push_back(partsTable(words.parts, width));
-  }
+  if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width));
   blocks.push_back(cautionBlock(words, width));
   const Drawing title = titleBlock(words, width);
   if (!height) {

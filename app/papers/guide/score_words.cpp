@@ -13,9 +13,7 @@ void addReadings(const ScorePlan& plan, const FlatNet& flat, Unit unit, StepWord
   for (const ScoreSection& section : scoreText(plan, flat.width, flat.height)) {
     const QString heading = labelText(section.heading, unit);
     QStringList lines;
-    for (const Label& line : section.lines) {
-      lines.append(labelText(line, unit));
-    }
+    for (const Label& line : section.lines) lines.append(labelText(line, unit));
     words.sentences.append(heading.isEmpty()
                                ? lines.join(QLatin1Char(' '))
                                : heading + QLatin1Char(' ') + lines.join(QLatin1Char(' ')));
@@ -35,11 +33,8 @@ StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units
   const int straight = static_cast<int>(free.straight.size());
   const bool traced = straight > kMostByCoordinates;
   const ScorePlan plan{step.settings, traced ? std::vector<FreeScore>{} : free.straight};
-  if (!plan.setups.empty() || !plan.freeScores.empty()) {
-    for (const Unit unit : unitsOf(units)) {
-      addReadings(plan, piece.flat, unit, words);
-    }
-  }
+  if (!plan.setups.empty() || !plan.freeScores.empty())
+    for (const Unit unit : unitsOf(units)) addReadings(plan, piece.flat, unit, words);
   if (traced) {
     words.sentences.append(
         GuideTr::tr("Trace %n slanting line(s) from the template with a stylus.", "", straight));

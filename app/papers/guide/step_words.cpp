@@ -26,11 +26,10 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(step.piece));
   const QString size = guideSize({step.width, step.height}, units);
   StepWords words;
-  if (guide.pieces.size() > 1) {
+  if (guide.pieces.size() > 1)
     words.title = GuideTr::tr("Cut the sheet of the piece “%1”").arg(pieceTitle(piece.name));
-  } else {
+  else
     words.title = GuideTr::tr("Cut the sheet");
-  }
   const BuiltPiece& cut = pieceOf(step, built);
   if (cut.card == built.design.card) {
     words.sentences.append(
@@ -47,15 +46,11 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   }
   if (!cut.net.inscriptions.empty()) {
     QStringList lines;
-    for (const Inscription& line : cut.net.inscriptions) {
-      lines.append(text(line.text));
-    }
+    for (const Inscription& line : cut.net.inscriptions) lines.append(text(line.text));
     words.sentences.append(
         GuideTr::tr("Write or print on it: “%1”.").arg(lines.join(QStringLiteral(" / "))));
   }
-  if (cut.net.creases.empty()) {
-    return words;
-  }
+  if (cut.net.creases.empty()) return words;
   words.sentences.append(
       GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
                   "the figure shows."));
@@ -67,9 +62,8 @@ StepWords wordBurnish(const Step& step) {
   words.title = GuideTr::tr("Fold and burnish");
   int valleys = 0;
   int mountains = 0;
-  for (const HandFold& line : handFolds(step.folds)) {
+  for (const HandFold& line : handFolds(step.folds))
     ++(step.folds[line.folds.front()].valley ? valleys : mountains);
-  }
   if (valleys > 0) {
     words.sentences.append(
         GuideTr::tr("Fold %n line(s) towards you (dashed) and back again.", "", valleys));
@@ -87,13 +81,9 @@ StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits un
   StepWords words;
   words.title = step.figure.turned ? GuideTr::tr("Put the adhesive on the outside")
                                    : GuideTr::tr("Put the adhesive on the inside");
-  if (step.turn) {
-    words.sentences.append(turnSentence());
-  }
+  if (step.turn) words.sentences.append(turnSentence());
   std::map<Length, std::vector<int>> byTape;
-  for (const Adhesive& adhesive : step.adhesive) {
-    byTape[adhesive.width].push_back(adhesive.panel);
-  }
+  for (const Adhesive& adhesive : step.adhesive) byTape[adhesive.width].push_back(adhesive.panel);
   for (const auto& [width, panels] : byTape) {
     const int count = static_cast<int>(panels.size());
     const QString names = panelList(piece, panels);
@@ -128,9 +118,7 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   const QString onto = panelTitle(held.onto);
   StepWords words;
   words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
-  if (step.turn) {
-    words.sentences.append(turnSentence());
-  }
+  if (step.turn) words.sentences.append(turnSentence());
   words.sentences.append(
       GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
   words.sentences.append(
@@ -219,14 +207,11 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
   };
   StepWords words = sentencesOf(step, guide, built, units);
   const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
-  if (flaps > kMostFlaps) {
+  if (flaps > kMostFlaps)
     words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
-  }
-  for (const CheckLine& check : step.checks) {
-    if (flaps <= kMostFlaps || !isFlap(check)) {
+  for (const CheckLine& check : step.checks)
+    if (flaps <= kMostFlaps || !isFlap(check))
       words.checks.append(checkWords(check, step, built, units));
-    }
-  }
   words.checks.removeDuplicates();
   return words;
 }

@@ -17,9 +17,7 @@ namespace {
 
 Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
                             const GuideChoices& choices) {
-  if (ending == QLatin1String("html")) {
-    return guideHtml(built, choices.units, choices.language);
-  }
+  if (ending == QLatin1String("html")) return guideHtml(built, choices.units, choices.language);
   return guidePdf(built, choices);
 }
 
@@ -39,9 +37,7 @@ bool namesGuideFolder(const QString& path) {
 
 std::optional<Problem> writeGuide(const BuiltDesign& built, const QString& path,
                                   const GuideChoices& choices) {
-  if (namesGuideFolder(path)) {
-    return writeGuideFolder(built, choices.units, path);
-  }
+  if (namesGuideFolder(path)) return writeGuideFolder(built, choices.units, path);
   const QString ending = QFileInfo(path).suffix().toLower();
   if (!guideEndings().contains(ending)) {
     return Problem{ProblemCode::FileNotWritten,

@@ -37,9 +37,7 @@ Grid gridOn(const ClassKit& kit, const Paper& paper) {
 /// The name, or nothing: a line is drawn for it.
 QString nameOf(const ClassKit& kit, int bag) {
   const auto index = static_cast<std::size_t>(bag);
-  if (index < kit.names.size()) {
-    return text(kit.names[index]);
-  }
+  if (index < kit.names.size()) return text(kit.names[index]);
   return bag >= kit.takers ? KitTr::tr("Spare set") : QString();
 }
 
@@ -53,16 +51,11 @@ Drawing label(const KitPlan& plan, int bag) {
   block.space(name.isEmpty() ? kNameType : 2);
   block.add(kitTitle(kit), kBodyType);
   int blanks = 0;
-  for (const CardPlan& card : plan.cards) {
-    for (const BlankSource& source : card.sources()) {
-      blanks += source.perSet;
-    }
-  }
+  for (const CardPlan& card : plan.cards)
+    for (const BlankSource& source : card.sources()) blanks += source.perSet;
   block.add(KitTr::tr("%n blank(s), see the packing list", "", blanks), kBodyType);
   Drawing words = block.take();
-  if (words.height > height) {
-    words = fittedInto(std::move(words), {width, height});
-  }
+  if (words.height > height) words = fittedInto(std::move(words), {width, height});
   Drawing out{kit.labelWidth.mm(), kit.labelHeight.mm(), {}, {}};
   out.paths.push_back(
       {.role = Role::CutMark,
@@ -83,15 +76,11 @@ std::vector<Drawing> bagLabels(const KitPlan& plan, const Paper& paper) {
   const ClassKit& kit = plan.kit();
   const Grid grid = gridOn(kit, paper);
   std::vector<Drawing> pages;
-  if (grid.columns < 1 || grid.rows < 1) {
-    return pages;
-  }
+  if (grid.columns < 1 || grid.rows < 1) return pages;
   const int perPage = grid.columns * grid.rows;
   for (int bag = 0; bag < kit.sets(); ++bag) {
     const int place = bag % perPage;
-    if (place == 0) {
-      pages.push_back({paper.width.mm(), paper.height.mm(), {}, {}});
-    }
+    if (place == 0) pages.push_back({paper.width.mm(), paper.height.mm(), {}, {}});
     const int row = place / grid.columns;
     append(pages.back(),
            moved(label(plan, bag), {grid.left + place % grid.columns * kit.labelWidth.mm(),

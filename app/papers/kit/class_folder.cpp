@@ -18,16 +18,12 @@ std::optional<Problem> addDesign(const BuiltKit& kit, std::size_t index, const K
   paper.unit = choices.unit;
   paper.now = choices.now;
   const Result<QByteArray> sheets = templatePdf(built, paper);
-  if (!sheets) {
-    return sheets.problem();
-  }
+  if (!sheets) return sheets.problem();
   GuideChoices words;
   words.paper = choices.paper;
   words.now = choices.now;
   const Result<QByteArray> guide = guidePdf(built, words);
-  if (!guide) {
-    return guide.problem();
-  }
+  if (!guide) return guide.problem();
   const QString name =
       QStringLiteral("%1-%2").arg(index + 1).arg(fileNamePart(itemTitle(kit.kit.items[index])));
   files.emplace_back(QStringLiteral("template-%1.pdf").arg(name), *sheets);
@@ -41,23 +37,15 @@ std::optional<Problem> writeClassFolder(const KitPlan& plan, const QString& fold
                                         const KitChoices& choices) {
   const ClassKit& kit = plan.kit();
   const Result<QByteArray> saved = kitBytes(kit, folder + QStringLiteral("/class.cwkit"));
-  if (!saved) {
-    return saved.problem();
-  }
+  if (!saved) return saved.problem();
   const Result<QByteArray> pages = kitPdf(plan, choices);
-  if (!pages) {
-    return pages.problem();
-  }
+  if (!pages) return pages.problem();
   FolderFiles files{{QStringLiteral("plan.pdf"), *pages},
                     {QStringLiteral("plan.csv"), kitCsv(plan)},
                     {QStringLiteral("class.cwkit"), *saved}};
   for (std::size_t i = 0; i < kit.items.size(); ++i) {
-    if (!kit.items[i].piece.empty()) {
-      continue;
-    }
-    if (const auto problem = addDesign(*plan.built, i, choices, files)) {
-      return problem;
-    }
+    if (!kit.items[i].piece.empty()) continue;
+    if (const auto problem = addDesign(*plan.built, i, choices, files)) return problem;
   }
   return writeFolder(folder, files);
 }

@@ -30,9 +30,7 @@ QByteArray kitCsv(const KitPlan& plan) {
       ++layouts;
       const StockSheet& stock = card.sheetOf(layout);
       eachNode(layout.sheet, [&](const CutNode& node) {
-        if (node.kind != CutNode::Kind::Blank) {
-          return;
-        }
+        if (node.kind != CutNode::Kind::Blank) return;
         const QStringList fields{
             field(text(card.card().name)),
             QString::number(layouts),

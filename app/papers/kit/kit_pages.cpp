@@ -20,9 +20,8 @@ Drawing headBlock(const KitPlan& plan, double width) {
   block.space(2);
   block.add(peopleSentence(plan.kit()), kBodyType * 1.1);
   block.add(sheetsSentence(plan), kBodyType * 1.1);
-  if (plan.findings && plan.findings->oneMore) {
+  if (plan.findings && plan.findings->oneMore)
     block.add(oneMoreSentence(*plan.findings->oneMore), kBodyType * 1.1);
-  }
   return block.take();
 }
 
@@ -65,17 +64,15 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   block.addList(words.notes, QStringLiteral("!"), kBodyType);
   block.addList(words.blanks, kDot, kBodyType);
   block.space(1.5);
-  for (const LayoutWords::Cut& cut : words.cuts) {
+  for (const LayoutWords::Cut& cut : words.cuts)
     block.addList({cut.sentence}, numberMark(cut.number, words.cuts.size()), kBodyType);
-  }
   if (!words.offcuts.isEmpty()) {
     block.space(1.5);
     block.addList(words.offcuts, kDot, kBodyType);
   }
   Drawing text = block.take();
-  if (text.height > flow.columnHeight() - 4) {
+  if (text.height > flow.columnHeight() - 4)
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
-  }
   return ruledAbove(
       beside(drawLayout(layout, kLayoutPicture.width, kLayoutPicture.height, card.firstLetter()),
              text, kLayoutPicture.width + kBlockGap),
@@ -90,24 +87,18 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   flow.put(headBlock(plan, width));
   flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(plan, unit), width));
   flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
-  if (const QStringList over = leftOverLines(plan); !over.isEmpty()) {
+  if (const QStringList over = leftOverLines(plan); !over.isEmpty())
     flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));
-  }
   flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(plan), width));
-  if (const QStringList uses = offcutLines(plan); !uses.isEmpty()) {
+  if (const QStringList uses = offcutLines(plan); !uses.isEmpty())
     flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
-  }
   flow.put(cautionBlock(plan, width));
   int number = 0;
-  for (const CardPlan& card : plan.cards) {
-    for (const Layout& layout : card.layoutsIn(unit)) {
+  for (const CardPlan& card : plan.cards)
+    for (const Layout& layout : card.layoutsIn(unit))
       flow.put(layoutBlock(++number, layout, card, unit, flow));
-    }
-  }
   std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));
-  for (Drawing& page : bagLabels(plan, paper)) {
-    pages.push_back(std::move(page));
-  }
+  for (Drawing& page : bagLabels(plan, paper)) pages.push_back(std::move(page));
   return pages;
 }
 

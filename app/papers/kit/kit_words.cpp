@@ -36,26 +36,17 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, bool keepG
                      : KitTr::tr("Lay the sheet on its long side as drawn: its grain runs up and "
                                  "down."));
   }
-  if (sheet.oneSided) {
+  if (sheet.oneSided)
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
-  }
-  if (sheet.pattern) {
-    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
-  }
+  if (sheet.pattern) notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
   return notes;
 }
 
 /// What is taken up before a setting's first cut; nothing where the part lies there already.
 QString takeUp(const TrimStep& step) {
-  if (!step.first || (step.from == 0 && step.upright)) {
-    return {};
-  }
-  if (step.from == 0) {
-    return KitTr::tr("Turn the sheet.");
-  }
-  if (step.rest) {
-    return KitTr::tr("Take what is left after cut %1, turn it.").arg(step.from);
-  }
+  if (!step.first || (step.from == 0 && step.upright)) return {};
+  if (step.from == 0) return KitTr::tr("Turn the sheet.");
+  if (step.rest) return KitTr::tr("Take what is left after cut %1, turn it.").arg(step.from);
   return KitTr::tr("Take %n strip(s) from cut %1, turned.", "", step.parts).arg(step.from);
 }
 
@@ -83,9 +74,7 @@ QString cutWithKnife(const TrimStep& step, const QString& width) {
 
 QString setAndCut(const TrimStep& step, Unit unit) {
   const QString setting = settingText(step.setting, unit);
-  if (step.knife) {
-    return cutWithKnife(step, setting);
-  }
+  if (step.knife) return cutWithKnife(step, setting);
   if (step.cuts == 1) {
     return (step.parts == 1 ? KitTr::tr("Set %1, cut") : KitTr::tr("Set %1, cut each"))
         .arg(setting);
@@ -100,9 +89,7 @@ QString comesOff(const TrimStep& step, const CardPlan& card) {
   const QString off = step.demand < 0 ? KitTr::tr("%n strip(s)", "", pieces)
                                       : QStringLiteral("%1 × %2").arg(pieces).arg(
                                             letter(card, static_cast<std::size_t>(step.demand)));
-  if (step.restDemand < 0) {
-    return off;
-  }
+  if (step.restDemand < 0) return off;
   return KitTr::tr("%1; what is left is %2")
       .arg(off, letter(card, static_cast<std::size_t>(step.restDemand)));
 }
@@ -126,9 +113,7 @@ QString peopleSentence(const ClassKit& kit) {
 }
 
 QString easyCostSentence(const KitPlan& plan) {
-  if (!plan.isEasy()) {
-    return {};
-  }
+  if (!plan.isEasy()) return {};
   const FewestSheets fewest = plan.fewest();
   const bool priced =
       std::ranges::all_of(plan.cards, [](const CardPlan& card) { return card.plan.priced; });
@@ -149,19 +134,21 @@ QString easyCostSentence(const KitPlan& plan) {
 }
 
 bool needsKnife(const KitPlan& plan) {
-  return std::ranges::any_of(plan.cards, [](const CardPlan& card) {
-    return std::ranges::any_of(card.plan.layouts, [](const Layout& layout) {
-      return std::ranges::any_of(trimSteps(layout), &TrimStep::knife);
-    });
-  });
+  return std::ranges::any_of(
+      plan.cards,
+      [](const CardPlan& card) {
+        return std::ranges::any_of(
+            card.plan.layouts,
+            [](const Layout& layout) {
+              return std::ranges::any_of(trimSteps(layout), &TrimStep::knife);
+            });
+      });
 }
 
 QString sheetsSentence(const KitPlan& plan) {
   if (plan.isEasy()) {
     int layouts = 0;
-    for (const CardPlan& card : plan.cards) {
-      layouts += static_cast<int>(card.plan.layouts.size());
-    }
+    for (const CardPlan& card : plan.cards) layouts += static_cast<int>(card.plan.layouts.size());
     return KitTr::tr("%1 in %2, easy to cut. %3")
         .arg(KitTr::tr("%n sheet(s)", "", plan.sheets), KitTr::tr("%n layout(s)", "", layouts),
              easyCostSentence(plan));
@@ -193,9 +180,7 @@ QString oneMoreSentence(const OneMore& more) {
                         : KitTr::tr("One more person would cost at most %1 in sheets."))
         .arg(moneyText(more.price));
   }
-  if (more.sheets <= 0) {
-    return KitTr::tr("One more person would take no further sheet.");
-  }
+  if (more.sheets <= 0) return KitTr::tr("One more person would take no further sheet.");
   return more.proven
              ? KitTr::tr("One more person would take %n sheet(s) more.", "", more.sheets)
              : KitTr::tr("One more person would take at most %n sheet(s) more.", "", more.sheets);
@@ -217,9 +202,7 @@ QStringList leftOverLines(const KitPlan& plan) {
 
 QString blankTitle(const CardPlan& card, std::size_t demand) {
   const BlankSource& source = card.sources().at(demand);
-  if (source.item < 0) {
-    return text(card.demands()[demand].name);
-  }
+  if (source.item < 0) return text(card.demands()[demand].name);
   const QString item = itemTitle(card.kit().items.at(static_cast<std::size_t>(source.item)));
   return source.alone ? item : QStringLiteral("%1: %2").arg(item, pieceTitle(source.piece));
 }
@@ -240,11 +223,9 @@ QStringList offcutSizes(const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
     std::map<std::pair<Length, Length>, int> sizes;
-    for (const Layout& layout : card.plan.layouts) {
-      for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
+    for (const Layout& layout : card.plan.layouts)
+      for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut))
         sizes[std::minmax(offcut.width, offcut.height)] += offcut.count * layout.count;
-      }
-    }
     for (const auto& [sides, count] : sizes) {
       lines.append(QStringLiteral("%1 × %2, %3")
                        .arg(count)
@@ -256,9 +237,7 @@ QStringList offcutSizes(const KitPlan& plan, Unit unit) {
 
 QStringList offcutLines(const KitPlan& plan) {
   QStringList lines;
-  if (!plan.findings) {
-    return lines;
-  }
+  if (!plan.findings) return lines;
   for (const OffcutUse& use : plan.findings->offcuts) {
     const QString what = extraTitle(use.extra.kind);
     const QString item = itemTitle(plan.kit().items.at(static_cast<std::size_t>(use.item)));
@@ -284,9 +263,8 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, U
     }
   }
   words.notes = sheetNotes(sheet, layout, card.kit().keepGrain);
-  for (const TrimStep& step : trimSteps(layout)) {
+  for (const TrimStep& step : trimSteps(layout))
     words.cuts.push_back({step.number, cutSentence(step, card, unit)});
-  }
   for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {
     words.offcuts.append(KitTr::tr("%n offcut(s) of %1", "", offcut.count)
                              .arg(size(offcut.width, offcut.height, unit)));

@@ -45,15 +45,11 @@ QString carrierFile(const QString& start, const MachineCard& plan, std::size_t l
 /// How many of each part lie on a carrier.
 QStringList partLines(const MachineCard& plan, const MatLayout& layout) {
   std::vector<int> counts(plan.parts.size());
-  for (const NestedPart& part : layout.parts) {
-    ++counts[static_cast<std::size_t>(part.part)];
-  }
+  for (const NestedPart& part : layout.parts) ++counts[static_cast<std::size_t>(part.part)];
   QStringList lines;
-  for (std::size_t p = 0; p < counts.size(); ++p) {
-    if (counts[p] > 0) {
+  for (std::size_t p = 0; p < counts.size(); ++p)
+    if (counts[p] > 0)
       lines.append(QStringLiteral("%1 × %2").arg(counts[p]).arg(pieceTitle(plan.parts[p].name)));
-    }
-  }
   return lines;
 }
 
@@ -104,9 +100,8 @@ std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices&
   const std::vector<QString> starts = fileStarts(plan);
   for (std::size_t c = 0; c < plan.cards.size(); ++c) {
     const MachineCard& card = plan.cards[c];
-    for (std::size_t i = 0; i < card.layouts.size(); ++i) {
+    for (std::size_t i = 0; i < card.layouts.size(); ++i)
       flow.put(carrierBlock(card, i, carrierFile(starts[c], card, i), width));
-    }
   }
   return flow.take(kitTitle(kit));
 }
@@ -114,9 +109,7 @@ std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices&
 std::optional<Problem> writeMachineFolder(const BuiltKit& kit, const QString& folder,
                                           const MachineChoices& choices) {
   const Result<MachinePlan> plan = planMachine(kit, choices.width, choices.height, choices.nesting);
-  if (!plan) {
-    return plan.problem();
-  }
+  if (!plan) return plan.problem();
   FolderFiles files;
   const std::vector<QString> starts = fileStarts(*plan);
   for (std::size_t c = 0; c < plan->cards.size(); ++c) {
@@ -129,9 +122,7 @@ std::optional<Problem> writeMachineFolder(const BuiltKit& kit, const QString& fo
   }
   const Result<QByteArray> pdf = renderPdf(machinePages(*plan, choices), wordingIn(choices.unit),
                                            {kitTitle(kit.kit), choices.now});
-  if (!pdf) {
-    return pdf.problem();
-  }
+  if (!pdf) return pdf.problem();
   files.emplace_back(QStringLiteral("carriers.pdf"), *pdf);
   return writeFolder(folder, files);
 }

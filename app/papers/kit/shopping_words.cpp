@@ -48,17 +48,13 @@ QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {
     case ShoppingLine::Kind::Glue:
       return KitTr::tr("Liquid glue for %n place(s)", "", line.strips);
   }
-  if (line.supply < 0) {
-    return {};
-  }
+  if (line.supply < 0) return {};
   return coded(kit.supplies.at(static_cast<std::size_t>(line.supply)).name, {});
 }
 
 /// How many packs that makes, of which item.
 QString packWords(const ShoppingLine& line, const ClassKit& kit) {
-  if (line.supply < 0) {
-    return {};
-  }
+  if (line.supply < 0) return {};
   const SupplyItem& item = kit.supplies.at(static_cast<std::size_t>(line.supply));
   return KitTr::tr("%n pack(s) of %1", "", line.needed).arg(coded(item.name, item.code));
 }
@@ -70,9 +66,7 @@ QString buyWords(const ShoppingLine& line) {
     parts.append(KitTr::tr("%n at hand", "", line.atHand));
     parts.append(KitTr::tr("%n to buy", "", line.toBuy));
   }
-  if (line.cost > 0) {
-    parts.append(KitTr::tr("costs %1").arg(moneyText(line.cost)));
-  }
+  if (line.cost > 0) parts.append(KitTr::tr("costs %1").arg(moneyText(line.cost)));
   return parts.join(QStringLiteral(", "));
 }
 
@@ -80,11 +74,8 @@ QString lineWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
   const ClassKit& kit = plan.kit();
   QStringList parts{line.kind == ShoppingLine::Kind::Sheets ? sheetWords(line, plan, unit)
                                                             : supplyWords(line, kit, unit)};
-  for (const QString& part : {packWords(line, kit), buyWords(line)}) {
-    if (!part.isEmpty()) {
-      parts.append(part);
-    }
-  }
+  for (const QString& part : {packWords(line, kit), buyWords(line)})
+    if (!part.isEmpty()) parts.append(part);
   return parts.join(QStringLiteral("; "));
 }
 
@@ -93,9 +84,7 @@ QString lineWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
 QStringList shoppingLines(const KitPlan& plan, Unit unit) {
   const ShoppingList list = shoppingFor(plan);
   QStringList lines;
-  for (const ShoppingLine& line : list.lines) {
-    lines.append(lineWords(line, plan, unit));
-  }
+  for (const ShoppingLine& line : list.lines) lines.append(lineWords(line, plan, unit));
   if (list.cost > 0) {
     const QString all = moneyText(list.cost);
     const QString each = moneyText(list.cost / std::max(1, plan.kit().sets()));
@@ -108,9 +97,7 @@ QStringList shoppingLines(const KitPlan& plan, Unit unit) {
 }
 
 QString itemTitle(const KitItem& item) {
-  if (!item.design.title.empty()) {
-    return text(item.design.title);
-  }
+  if (!item.design.title.empty()) return text(item.design.title);
   const Result<const Style*> style = findStyle(item.design.styleId);
   return style ? styleTitle(**style) : text(item.design.styleId);
 }

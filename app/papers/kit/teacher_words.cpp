@@ -11,11 +11,9 @@ namespace {
 int cuttingMinutes(const KitPlan& plan) {
   double cuts = 0;
   for (const CardPlan& card : plan.cards) {
-    for (const Layout& layout : card.plan.layouts) {
-      for (const TrimStep& step : trimSteps(layout)) {
+    for (const Layout& layout : card.plan.layouts)
+      for (const TrimStep& step : trimSteps(layout))
         cuts += static_cast<double>(step.lines.size()) * layout.count;
-      }
-    }
   }
   return std::max(5, static_cast<int>(std::ceil(cuts / 3 / 5)) * 5);
 }
@@ -36,9 +34,7 @@ QStringList teacherLines(const KitPlan& plan) {
   lines.append(
       KitTr::tr("Pack %n bag(s) by the list above and put a label on each.", "", kit.sets()));
   for (const KitItem& item : kit.items) {
-    if (!item.piece.empty()) {
-      continue;
-    }
+    if (!item.piece.empty()) continue;
     lines.append(
         KitTr::tr("Print %n copy(ies) of the guide “%1”, one of the template.", "", kit.takers)
             .arg(itemTitle(item)));
@@ -47,9 +43,7 @@ QStringList teacherLines(const KitPlan& plan) {
                    .arg(clock(0)));
   int now = kWelcome;
   for (std::size_t i = 0; i < kit.items.size(); ++i) {
-    if (!kit.items[i].piece.empty()) {
-      continue;
-    }
+    if (!kit.items[i].piece.empty()) continue;
     const int minutes = plan.built->minutes(i);
     lines.append(KitTr::tr("%1 “%2”: %n minute(s), step by step from the guide.", "", minutes)
                      .arg(clock(now), itemTitle(kit.items[i])));

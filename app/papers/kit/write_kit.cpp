@@ -17,16 +17,10 @@ namespace {
 QString planEnding(const QString& path) { return QFileInfo(path).suffix().toLower(); }
 
 Result<QByteArray> bytesFor(const KitPlan& plan, const QString& path, const KitChoices& choices) {
-  if (namesKit(path)) {
-    return kitBytes(plan.kit(), path);
-  }
+  if (namesKit(path)) return kitBytes(plan.kit(), path);
   const QString ending = planEnding(path);
-  if (ending == QLatin1String("json")) {
-    return QByteArray::fromStdString(kitJson(plan));
-  }
-  if (ending == QLatin1String("csv")) {
-    return kitCsv(plan);
-  }
+  if (ending == QLatin1String("json")) return QByteArray::fromStdString(kitJson(plan));
+  if (ending == QLatin1String("csv")) return kitCsv(plan);
   return kitPdf(plan, choices);
 }
 

@@ -30,20 +30,15 @@ Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
-  if (!renderImage(drawing, wording).save(&buffer, "PNG")) {
+  if (!renderImage(drawing, wording).save(&buffer, "PNG"))
     return notWritten({}, QCoreApplication::translate("export", "the picture is too large"));
-  }
   return bytes;
 }
 
 Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
                             const ExportChoices& choices) {
-  if (ending == QLatin1String("pdf")) {
-    return templatePdf(design, choices);
-  }
-  if (ending == QLatin1String("json")) {
-    return QByteArray::fromStdString(writeNetJson(design));
-  }
+  if (ending == QLatin1String("pdf")) return templatePdf(design, choices);
+  if (ending == QLatin1String("json")) return QByteArray::fromStdString(writeNetJson(design));
   const Wording wording = wordingIn(choices.unit);
   // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
@@ -51,19 +46,16 @@ Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
                                              .folded = choices.folded,
                                              .dimensions = dimensions,
                                              .scaleBar = !dimensions && !choices.folded});
-  if (ending == QLatin1String("svg")) {
+  if (ending == QLatin1String("svg"))
     return QByteArray::fromStdString(writeSvg(drawing, designTitle(design).toStdString(), wording));
-  }
-  if (ending == QLatin1String("dxf")) {
-    return QByteArray::fromStdString(writeDxf(drawing, wording));
-  }
+  if (ending == QLatin1String("dxf")) return QByteArray::fromStdString(writeDxf(drawing, wording));
   return pngBytes(drawing, wording);
 }
 
 bool hasPiece(const BuiltDesign& design, const QString& name) {
-  return name.isEmpty() ||
-         std::any_of(design.pieces.begin(), design.pieces.end(),
-                     [&](const BuiltPiece& built) { return text(built.name) == name; });
+  return name.isEmpty() || std::any_of(
+                               design.pieces.begin(), design.pieces.end(),
+                               [&](const BuiltPiece& built) { return text(built.name) == name; });
 }
 
 }  // namespace
@@ -76,9 +68,7 @@ QStringList exportEndings() {
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices) {
   const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date()};
   const Result<std::vector<Drawing>> pages = templatePages(design, options);
-  if (!pages) {
-    return pages.problem();
-  }
+  if (!pages) return pages.problem();
   return renderPdf(*pages, wordingIn(choices.unit),
                    {designTitle(design), choices.now, PdfKind::Template});
 }
@@ -90,9 +80,8 @@ std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& pa
     return notWritten(path, QCoreApplication::translate(
                                 "export", "the name must end in .pdf, .svg, .dxf, .png or .json"));
   }
-  if (!hasPiece(design, choices.piece)) {
+  if (!hasPiece(design, choices.piece))
     return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
-  }
   return writeBytes(path, bytesFor(ending, design, choices));
 }
 

@@ -36,12 +36,9 @@ std::string cardWords(const Card& card) {
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
   out.title = designTitle(design).toStdString();
-  if (options.date.isValid()) {
+  if (options.date.isValid())
     out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
-  }
-  if (design.style == nullptr) {
-    return out;
-  }
+  if (design.style == nullptr) return out;
   for (const ParameterSpec& spec : design.style->parameters) {
     out.measures.emplace_back(parameterTitle(spec).toStdString(),
                               parameterValue(spec, design.design.parameters, options.unit));

@@ -97,13 +97,11 @@ class Search {
     prism.high[axis] = limits.high[axis];
     for (const Piece3& piece : pieces_) {
       const Piece3 part = within(piece, prism, half_);
-      for (const Coordinates& corner : part) {
-        if (corner[axis] - half_ >= best_.high[axis] - kTouch) {
+      for (const Coordinates& corner : part)
+        if (corner[axis] - half_ >= best_.high[axis] - kTouch)
           prism.high[axis] = std::min(prism.high[axis], corner[axis] - half_);
-        } else {
+        else
           prism.low[axis] = std::max(prism.low[axis], corner[axis] + half_);
-        }
-      }
     }
     best_.low[axis] = std::min(best_.low[axis], prism.low[axis]);
     best_.high[axis] = std::max(best_.high[axis], prism.high[axis]);

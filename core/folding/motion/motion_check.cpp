@@ -32,7 +32,8 @@ struct FlapWatch {
 };
 
 bool bendsIn(const Net& net, int stage) {
-  return std::ranges::any_of(net.bends, [stage](const Bend& bend) { return bend.stage == stage; });
+  return std::ranges::any_of(
+      net.bends, [stage](const Bend& bend) { return bend.stage == stage; });
 }
 
 class PathCheck {
@@ -153,16 +154,20 @@ class PathCheck {
   }
 
   [[nodiscard]] bool isMate(const PanelPair& pair) const {
-    return std::ranges::any_of(net_.mates, [&](const Mate& mate) {
-      return std::minmax(mate.panel, mate.onto) == std::minmax(pair.a, pair.b);
-    });
+    return std::ranges::any_of(
+        net_.mates,
+        [&](const Mate& mate) {
+          return std::minmax(mate.panel, mate.onto) == std::minmax(pair.a, pair.b);
+        });
   }
 
   /// What moves and lies in one plane, one part over the other, is on its way through.
   [[nodiscard]] bool cutsAt(const PanelPair& pair, const Pose& placed, bool moves) const {
-    return std::ranges::any_of(pair.watches, [&](const PairWatch& watch) {
-      return watch.cutsAt(context_, placed) || (moves && watch.meetsAt(context_, placed));
-    });
+    return std::ranges::any_of(
+        pair.watches,
+        [&](const PairWatch& watch) {
+          return watch.cutsAt(context_, placed) || (moves && watch.meetsAt(context_, placed));
+        });
   }
 
   /// Once for a pair of panels, whatever their parts.
@@ -184,10 +189,12 @@ class PathCheck {
   }
 
   [[nodiscard]] bool isAllowed(int a, int b, int stage) const {
-    return std::ranges::any_of(allowed_, [&](const AllowedContact& contact) {
-      return contact.stage == stage &&
-             std::minmax(contact.panel, contact.other) == std::minmax(a, b);
-    });
+    return std::ranges::any_of(
+        allowed_,
+        [&](const AllowedContact& contact) {
+          return contact.stage == stage &&
+                 std::minmax(contact.panel, contact.other) == std::minmax(a, b);
+        });
   }
 
   bool collides(PanelPair& pair, FoldStep& step, const Pose& end, int stage) {

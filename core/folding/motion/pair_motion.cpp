@@ -56,9 +56,11 @@ PairMotion::PairMotion(const Net& net, const CreaseTree& tree, int a, int b)
 }
 
 bool PairMotion::movesIn(const FoldStep& step) const {
-  return std::ranges::any_of(hinges_, [&](const Hinge& hinge) {
-    return step.turns[hinge.crease] > 0 || step.uneven[hinge.crease] > 0;
-  });
+  return std::ranges::any_of(
+      hinges_,
+      [&](const Hinge& hinge) {
+        return step.turns[hinge.crease] > 0 || step.uneven[hinge.crease] > 0;
+      });
 }
 
 /// Taylor's remainder: the second derivative by two hinges is at most the reach from the one nearer
