@@ -2,6 +2,75 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>MeasureTool</name>
+    <message>
+        <source>Click the first place or line to measure from.</source>
+        <translation>Erste Stelle oder Linie anklicken, von der gemessen wird.</translation>
+    </message>
+    <message>
+        <source>Click the second place or line; Esc begins anew.</source>
+        <translation>Zweite Stelle oder Linie anklicken; Esc beginnt von vorn.</translation>
+    </message>
+    <message>
+        <source>Click to measure anew.</source>
+        <translation>Für eine neue Messung klicken.</translation>
+    </message>
+    <message>
+        <source>%1° between the lines</source>
+        <translation>%1° zwischen den Linien</translation>
+    </message>
+    <message>
+        <source>%1: %2 across, %3 up</source>
+        <translation>%1: %2 quer, %3 hoch</translation>
+    </message>
+    <message>
+        <source>Measure</source>
+        <translation>Messen</translation>
+    </message>
+</context>
+<context>
+    <name>SelectTool</name>
+    <message>
+        <source>Point at a panel or a line. Pull a line or a corner to change the box; click a dimension to type it.</source>
+        <translation>Auf eine Fläche oder Linie zeigen. An Linie oder Ecke ziehen ändert die Schachtel; ein Maß anklicken, um es einzugeben.</translation>
+    </message>
+    <message>
+        <source>This distance follows from no measure.</source>
+        <translation>Dieser Abstand folgt aus keinem Maß.</translation>
+    </message>
+    <message>
+        <source>Cut at %1</source>
+        <translation>Schnitt an %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n fold(s) at one setting</source>
+        <translation>
+            <numerusform>%n Falz bei dieser Einstellung</numerusform>
+            <numerusform>%n Falze bei dieser Einstellung</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Fold between %1 and %2</source>
+        <translation>Falz zwischen %1 und %2</translation>
+    </message>
+    <message>
+        <source>follows from no measure</source>
+        <translation>folgt aus keinem Maß</translation>
+    </message>
+    <message>
+        <source>pull to change %1</source>
+        <translation>ziehen ändert %1</translation>
+    </message>
+    <message>
+        <source>%1   %2 × %3</source>
+        <translation>%1   %2 × %3</translation>
+    </message>
+    <message>
+        <source>Select and pull</source>
+        <translation>Wählen und ziehen</translation>
+    </message>
+</context>
+<context>
     <name>answers</name>
     <message>
         <source>Cancel</source>
@@ -604,6 +673,21 @@
     <message>
         <source>Untitled</source>
         <translation>Ohne Titel</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::DimensionEntry</name>
+    <message>
+        <source>Distance</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Measure to change</source>
+        <translation>Maß, das sich ändert</translation>
+    </message>
+    <message>
+        <source>by</source>
+        <translation>durch</translation>
     </message>
 </context>
 <context>
@@ -1662,33 +1746,6 @@ Frei unter der MIT-Lizenz.</translation>
         <source>mm</source>
         <translation>mm</translation>
     </message>
-    <message>
-        <source>%1   %2 × %3</source>
-        <translation>%1   %2 × %3</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n fold(s) at one setting</source>
-        <translation>
-            <numerusform>%n Falz bei dieser Einstellung</numerusform>
-            <numerusform>%n Falze bei dieser Einstellung</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Fold between %1 and %2</source>
-        <translation>Falz zwischen %1 und %2</translation>
-    </message>
-    <message>
-        <source>Cut at %1</source>
-        <translation>Schnitt an %1</translation>
-    </message>
-    <message>
-        <source>  ·  follows from no measure</source>
-        <translation>  ·  folgt aus keinem Maß</translation>
-    </message>
-    <message>
-        <source>  ·  pull to change %1</source>
-        <translation>  ·  ziehen ändert %1</translation>
-    </message>
 </context>
 <context>
     <name>creasewright::ShelfModel</name>
@@ -1969,6 +2026,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Show the whole sheet</source>
         <translation>Ganzen Bogen zeigen</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ToolStrip</name>
+    <message>
+        <source>%1 (%2)</source>
+        <comment>a tool and its key</comment>
+        <translation>%1 (%2)</translation>
     </message>
 </context>
 <context>
@@ -4458,6 +4523,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%1  %2</source>
         <comment>a key and the measure it chooses</comment>
         <translation>%1  %2</translation>
+    </message>
+    <message>
+        <source>The nearest to it is %1.</source>
+        <translation>Am nächsten liegt %1.</translation>
+    </message>
+    <message>
+        <source>%1 from the left, %2 from the right</source>
+        <translation>%1 von links, %2 von rechts</translation>
+    </message>
+    <message>
+        <source>%1 from below, %2 from above</source>
+        <translation>%1 von unten, %2 von oben</translation>
     </message>
 </context>
 <context>

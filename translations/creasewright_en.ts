@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en" sourcelanguage="en">
 <context>
+    <name>SelectTool</name>
+    <message numerus="yes">
+        <source>%n fold(s) at one setting</source>
+        <translation>
+            <numerusform>%n fold at one setting</numerusform>
+            <numerusform>%n folds at one setting</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::GuideWindow</name>
     <message numerus="yes">
         <source>%n page(s)</source>
@@ -28,16 +38,6 @@
         <translation>
             <numerusform>%n page in true size. Print without scaling, then measure the check bars.</numerusform>
             <numerusform>%n pages in true size. Print without scaling, then measure the check bars.</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>creasewright::SheetView</name>
-    <message numerus="yes">
-        <source>%n fold(s) at one setting</source>
-        <translation>
-            <numerusform>%n fold at one setting</numerusform>
-            <numerusform>%n folds at one setting</numerusform>
         </translation>
     </message>
 </context>

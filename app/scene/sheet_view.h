@@ -1,21 +1,19 @@
 #pragma once
 
 #include <QWidget>
+#include <functional>
 #include <optional>
 
 #include "scene/dimension_layer.h"
-#include "scene/line_pull.h"
 #include "scene/sheet_camera.h"
+#include "scene/sheet_tool.h"
 #include "session/design_session.h"
 
 namespace creasewright {
 
 /// The sheet on the bench with the net on it and a ruler on every side. Zoom with the wheel or
-/// + and -, pan by dragging or with the arrow keys, 0 shows the whole sheet. What is under the
-/// mouse is lit in all views; a click keeps it, a click on the empty bench lets it go. A line that
-/// follows from a measure can be pulled, by the mouse, or once kept by the arrow keys: Ctrl leaves
-/// the product's room as it is, Alt leaves the tool grid, a number chooses another measure, Esc
-/// puts it back.
+/// + and -, move it with the arrow keys, the middle button, while space is held, or where the tool
+/// takes hold of nothing; 0 shows the whole sheet. Everything else is the tool's.
 class SheetView : public QWidget {
   Q_OBJECT
 
@@ -28,12 +26,30 @@ class SheetView : public QWidget {
   /// Which piece of the design is shown.
   void showPiece(int index);
   [[nodiscard]] int shownPiece() const { return piece_; }
+
+  /// `tool` must outlive the sheet, or give way to another one (or none) first.
+  void setTool(SheetTool* tool);
+  [[nodiscard]] SheetTool* tool() const { return tool_; }
+
+  // What a tool sees.
+  [[nodiscard]] DesignSession& session() const { return session_; }
+  [[nodiscard]] const BuiltPiece* piece() const;
   [[nodiscard]] const SheetCamera& camera() const { return camera_; }
+  [[nodiscard]] QRectF bench() const;  ///< within the rulers, pixels
   [[nodiscard]] std::vector<DimensionLabel> dimensionLabels() const;
+  /// What is under the mouse, on the sheet, beside it, or on a ruler.
+  [[nodiscard]] Place placeAt(QPointF at) const;
+
+  // What a tool may ask.
+  void say(const QString& words) { emit hovered(words); }
+  /// Changes the design so that the first panel stays where it is on screen.
+  void keepInPlace(const std::function<void()>& change);
+  [[nodiscard]] bool isWholeShown() const { return fitted_; }
 
  signals:
-  /// Words about the panel under the mouse, or empty.
+  /// Words for the status line, or empty.
   void hovered(const QString& words);
+  void toolChanged();
 
  protected:
   void paintEvent(QPaintEvent* event) override;
@@ -44,39 +60,28 @@ class SheetView : public QWidget {
   void mouseReleaseEvent(QMouseEvent* event) override;
   void leaveEvent(QEvent* event) override;
   void keyPressEvent(QKeyEvent* event) override;
+  void keyReleaseEvent(QKeyEvent* event) override;
 
  private:
-  [[nodiscard]] const BuiltPiece* piece() const;
-  [[nodiscard]] QRectF bench() const;
   void zoom(double factor, QPointF at);
   void pan(QPointF by);
-  void hover(QPointF at);
-  /// What is under the mouse, on the sheet, beside it, or on a ruler.
-  [[nodiscard]] Place placeAt(QPointF at) const;
-  [[nodiscard]] QString wordsOf(const Place& place) const;
-  QString pullWords(QPointF at);
+  bool viewKey(int key);
   [[nodiscard]] bool isLit(const DimensionLabel& label) const;
-  void designChanged();
-  /// Pulls as far as the mouse has gone; the first panel stays where it is on screen.
-  void pullTo(QPointF at, Qt::KeyboardModifiers keys);
-  bool pullKey(const QKeyEvent& event);
-  bool pullByArrow(const QKeyEvent& event);
   [[nodiscard]] QPointF firstPanelOnScreen() const;
+  void designChanged();
+  void tellTool();
   void paintRulers(QPainter& painter);
-  void paintPull(QPainter& painter);
-  void paintName(QPainter& painter);
 
   DesignSession& session_;
   SheetCamera camera_;
+  SheetTool* tool_ = nullptr;
   int piece_ = 0;
-  bool fitted_ = true;  // follow the sheet until the person zooms or pans
-  Place hovered_;
+  bool fitted_ = true;  // follow the sheet until the person zooms or moves it
+  bool space_ = false;
+  bool held_ = false;  // by the tool
   std::optional<QPointF> mouse_;
   std::optional<QPointF> dragFrom_;
   QPointF pressed_;
-  std::optional<LinePull> pull_;
-  bool pulled_ = false;  // the hand has moved
-  bool fittedBefore_ = true;
 };
 
 }  // namespace creasewright

@@ -10,6 +10,8 @@ namespace creasewright {
 
 namespace {
 
+constexpr double kSameTick = 1e-3;  // mm
+
 /// The nearest fold within reach, or -1.
 int creaseNear(const BuiltPiece& piece, Point at, double reach) {
   int found = -1;
@@ -39,28 +41,42 @@ std::vector<Segment> cutNear(const BuiltPiece& piece, Point at, double reach) {
   return found;
 }
 
-bool isAlong(const Segment& line, bool upright, double at, double reach) {
+/// The edge of a panel nearest to a place, within reach, which then is as near as that.
+std::optional<Handle> edgeNear(const BuiltPiece& part, int piece, std::size_t panel, Point at,
+                               double& reach) {
+  std::optional<Handle> found;
+  const Polygon& outline = part.flat.panels[panel];
+  for (std::size_t edge = 0; edge < outline.size(); ++edge) {
+    const double away =
+        distanceToSegment(at, {outline[edge], outline[(edge + 1) % outline.size()]});
+    if (away >= reach) continue;
+    reach = away;
+    found = Handle{piece, part.net.panels[panel].id, static_cast<int>(edge),
+                   static_cast<int>(outline.size())};
+  }
+  return found;
+}
+
+/// How far an upright (or level) line lies from a place along the ruler; nothing for others.
+std::optional<double> awayFrom(const Segment& line, bool upright, double at) {
   const double skew = upright ? line.b.x - line.a.x : line.b.y - line.a.y;
-  const double place = upright ? line.a.x : line.a.y;
-  return std::abs(skew) < 1e-6 && std::abs(place - at) <= reach;
+  if (std::abs(skew) >= 1e-6) return std::nullopt;
+  return std::abs((upright ? line.a.x : line.a.y) - at);
 }
 
 }  // namespace
 
 Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& built, int piece) {
   const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
+  std::vector<int> creases;
   double nearest = reach;
   for (std::size_t i = 0; i < part.flat.creases.size(); ++i) {
-    const Segment& line = part.flat.creases[i];
-    if (part.net.creases[i].kind != CreaseKind::Flat && isAlong(line, upright, along, nearest))
-      nearest = std::abs((upright ? line.a.x : line.a.y) - along);
-  }
-  std::vector<int> creases;
-  for (std::size_t i = 0; i < part.flat.creases.size(); ++i) {
-    const Segment& line = part.flat.creases[i];
-    if (part.net.creases[i].kind != CreaseKind::Flat &&
-        isAlong(line, upright, along, nearest + 1e-3))
-      creases.push_back(static_cast<int>(i));
+    if (part.net.creases[i].kind == CreaseKind::Flat) continue;
+    const auto away = awayFrom(part.flat.creases[i], upright, along);
+    if (!away || *away > nearest + kSameTick) continue;
+    if (*away < nearest - kSameTick) creases.clear();
+    nearest = std::min(nearest, *away);
+    creases.push_back(static_cast<int>(i));
   }
   return creases.empty() ? Place() : placeOfCreases(built, piece, std::move(creases));
 }
@@ -72,19 +88,53 @@ std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int p
   const Point at = camera.toSheet(pixel);
   double reach = kLineReach / camera.scale();
   std::optional<Handle> found;
+  for (std::size_t i = 0; i < part.flat.panels.size(); ++i)
+    if (auto edge = edgeNear(part, piece, i, at, reach)) found = std::move(edge);
+  return found;
+}
+
+std::vector<Movable> cornerUnder(QPointF pixel, const BuiltDesign& built, int piece,
+                                 const SheetCamera& camera) {
+  constexpr double kReach = 5;      // pixels
+  constexpr double kShortest = 14;  // pixels
+  const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
+  if (part.role) return {};
+  const Point at = camera.toSheet(pixel);
   for (std::size_t i = 0; i < part.flat.panels.size(); ++i) {
     const Polygon& outline = part.flat.panels[i];
-    for (std::size_t edge = 0; edge < outline.size(); ++edge) {
-      const double away =
-          distanceToSegment(at, {outline[edge], outline[(edge + 1) % outline.size()]});
-      if (away < reach) {
-        reach = away;
-        found = Handle{piece, part.net.panels[i].id, static_cast<int>(edge),
-                       static_cast<int>(outline.size())};
-      }
+    const std::size_t corners = outline.size();
+    for (std::size_t k = 0; k < corners; ++k) {
+      if (distance(at, outline[k]) * camera.scale() > kReach) continue;
+      const Point in = outline[k] - outline[(k + corners - 1) % corners];
+      const Point out = outline[(k + 1) % corners] - outline[k];
+      const double shortest = std::min(norm(in), norm(out)) * camera.scale();
+      if (shortest < kShortest || std::abs(cross(unit(in), unit(out))) < 0.3) continue;
+      const auto line = [&](std::size_t edge) {
+        return Handle{piece, part.net.panels[i].id, static_cast<int>(edge),
+                      static_cast<int>(corners)};
+      };
+      return {line((k + corners - 1) % corners), line(k)};
     }
   }
-  return found;
+  return {};
+}
+
+std::optional<BlankDistance> distanceOf(const DimensionLabel& label, const BuiltDesign& built,
+                                        int piece) {
+  const BuiltPiece& part = built.pieces.at(static_cast<std::size_t>(piece));
+  if (part.role) return std::nullopt;
+  // Of the blank's own size the level label says the width; of a score the turned one does.
+  if (!label.ofScore) return BlankDistance{piece, !label.turned, {}};
+  const Place tick = placeAtTick(label.mm, label.turned, kSameTick, built, piece);
+  if (tick.creases.empty()) return std::nullopt;
+  // The fold's own edge: another panel may have one in line with it that moves otherwise.
+  const Segment& line = tick.lines.front();
+  const Crease& crease = part.net.creases[static_cast<std::size_t>(tick.creases.front())];
+  double reach = kSameTick;
+  auto handle =
+      edgeNear(part, piece, static_cast<std::size_t>(crease.child), (line.a + line.b) / 2, reach);
+  if (!handle) return std::nullopt;
+  return BlankDistance{piece, label.turned, std::move(handle)};
 }
 
 Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const SheetCamera& camera,
@@ -99,7 +149,7 @@ Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const Sheet
   if (const int panel = panelAt(part, at); panel >= 0) return placeOfPanel(built, piece, panel);
   for (const DimensionLabel& label : labels)
     if (label.ofScore && label.area().contains(pixel))
-      return placeAtTick(label.mm, label.turned, 1e-3, built, piece);
+      return placeAtTick(label.mm, label.turned, kSameTick, built, piece);
   return {};
 }
 

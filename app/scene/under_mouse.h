@@ -25,6 +25,16 @@ Place placeUnder(QPointF pixel, const BuiltDesign& built, int piece, const Sheet
 std::optional<Handle> handleUnder(QPointF pixel, const BuiltDesign& built, int piece,
                                   const SheetCamera& camera);
 
+/// The two lines that meet in a corner near a pixel, to take hold of both; empty away from corners
+/// and where the lines are too short on screen to be told from it.
+std::vector<Movable> cornerUnder(QPointF pixel, const BuiltDesign& built, int piece,
+                                 const SheetCamera& camera);
+
+/// The distance that a dimension speaks of: what is changed when another one is typed. Nothing for
+/// the pieces of extras, which follow from the extra.
+std::optional<BlankDistance> distanceOf(const DimensionLabel& label, const BuiltDesign& built,
+                                        int piece);
+
 /// The scores that a tick of the ruler at a border stands for, `along` mm from the sheet's left
 /// (`upright` scores) or its bottom, at most `reach` mm away.
 Place placeAtTick(double along, bool upright, double reach, const BuiltDesign& built, int piece);

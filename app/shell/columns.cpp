@@ -1,6 +1,7 @@
 #include "shell/columns.h"
 
 #include <QFrame>
+#include <QHBoxLayout>
 #include <QKeyEvent>
 #include <QLabel>
 #include <QScrollArea>
@@ -25,6 +26,7 @@
 #include "panels/style_panel.h"
 #include "preview/fold_panel.h"
 #include "scene/sheet_view.h"
+#include "tools/tool_strip.h"
 #include "widgets/section.h"
 
 namespace creasewright {
@@ -123,7 +125,13 @@ void Columns::makeMiddle() {
   middleSplit_ = new QSplitter(Qt::Vertical, middle_);
   middleSplit_->setHandleWidth(8);
   middleSplit_->setChildrenCollapsible(false);
-  middleSplit_->addWidget(sheet_);
+  auto* bench = new QWidget(this);
+  auto* row = new QHBoxLayout(bench);
+  row->setContentsMargins(0, 0, 0, 0);
+  row->setSpacing(4);
+  row->addWidget(new ToolStrip(*sheet_, bench));
+  row->addWidget(sheet_, 1);
+  middleSplit_->addWidget(bench);
   middleSplit_->setStretchFactor(0, 1);
   auto* layout = new QVBoxLayout(middle_);
   layout->setContentsMargins(0, 0, 0, 0);

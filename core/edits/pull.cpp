@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <cmath>
 
-#include "net/flat_net.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -12,100 +11,51 @@ namespace {
 constexpr double kProbe = 0.05;  // mm by which a measure is tried
 constexpr double kMoves = 0.01;  // mm per mm: less is nothing
 
-Workbench benchOf(const Design& design) { return {design.card.caliper, design.grid}; }
-
-/// A line of a net as it is found, with what it is known by in another one.
-struct Found {
-  HandlePlace place;
-  std::string name;
-};
-
-std::optional<Found> edgeAt(const FlatNet& flat, const Net& net, std::size_t panel,
-                            std::size_t edge) {
-  const Polygon& outline = flat.panels[panel];
-  const Point a = outline[edge];
-  const Point b = outline[(edge + 1) % outline.size()];
-  if (distance(a, b) < 1e-9) return std::nullopt;
-  const Bounds first = bounds(flat.panels.front());
-  const Point origin = (first.low + first.high) / 2;
-  const std::vector<std::string>& names = net.panels[panel].edges;
-  // Corners run counter-clockwise: outwards is to the right.
-  return Found{{(a + b) / 2 - origin, turnLeft(unit(b - a)) * -1},
-               edge < names.size() ? names[edge] : std::string()};
-}
-
-/// The same line where the corners are others: it has its name and its direction.
-std::optional<Found> edgeLike(const FlatNet& flat, const Net& net, std::size_t panel,
-                              const Found& like) {
-  std::optional<Found> best;
-  for (std::size_t edge = 0; edge < flat.panels[panel].size(); ++edge) {
-    const std::optional<Found> other = edgeAt(flat, net, panel, edge);
-    if (!other || other->name != like.name || dot(other->place.normal, like.place.normal) < 0.9999)
-      continue;
-    const auto away = [&](const Found& f) { return distance(f.place.middle, like.place.middle); };
-    if (!best || away(*other) < away(*best)) best = other;
-  }
-  return best;
-}
-
-/// The line in the net that these parameters make; nothing where it is not there. `like` is the
-/// line before, if any.
-std::optional<Found> findIn(const Style& style, const Parameters& parameters,
-                            const Workbench& bench, const Handle& handle, const Found* like) {
-  if (!checkLimits(style, parameters, bench).empty()) return std::nullopt;
-  const std::vector<Piece> pieces = style.build(parameters, bench);
-  if (handle.piece < 0 || handle.piece >= static_cast<int>(pieces.size())) return std::nullopt;
-  const Net& net = pieces[static_cast<std::size_t>(handle.piece)].net;
-  const std::optional<int> number = net.find(handle.panel);
-  if (!number || handle.edge < 0 || handle.edge >= handle.corners) return std::nullopt;
-  const FlatNet flat = flatten(net);
-  const auto panel = static_cast<std::size_t>(*number);
-  if (static_cast<int>(flat.panels[panel].size()) == handle.corners)
-    return edgeAt(flat, net, panel, static_cast<std::size_t>(handle.edge));
-  return like == nullptr ? std::nullopt : edgeLike(flat, net, panel, *like);
-}
-
 Parameters with(Parameters parameters, std::string_view key, std::int64_t raw) {
   parameters.setCount(key, raw);
   return parameters;
 }
 
-/// A line in the hand.
+/// A thing in the hand.
 class Pulling {
  public:
-  Pulling(const Style& style, const Design& design, const Handle& handle)
-      : style_(style),
-        design_(design),
-        handle_(handle),
-        start_(findIn(style, design.parameters, benchOf(design), handle, nullptr)) {}
-
-  [[nodiscard]] bool isThere() const { return start_.has_value(); }
-
-  /// How far the line lies along its normal from where it was, for a value of a measure (mm).
-  /// Nothing beyond a limit, or where it is another line.
-  [[nodiscard]] std::optional<double> goneAt(std::string_view key, double mm) const {
-    const Parameters then = with(design_.parameters, key, Length::mm(mm).nm());
-    const auto found = findIn(style_, then, benchOf(design_), handle_, &*start_);
-    if (!found) return std::nullopt;
-    return dot(found->place.middle - start_->place.middle, start_->place.normal);
+  Pulling(const Style& style, const Design& design, const Movable& thing, Blanks blanks)
+      : style_(style), design_(design), gauge_(gaugeOf(style, design, thing, blanks)) {
+    if (gauge_) start_ = (*gauge_)(design.parameters).value_or(0);
   }
 
-  /// The value at which the line has gone `by` mm, as near as it comes. It follows the measure in
-  /// proportion, or nearly so: some steps of the secant find it.
+  [[nodiscard]] bool isThere() const { return gauge_.has_value(); }
+
+  /// How far the thing lies from where it was, for a value of a measure (mm). Nothing beyond a
+  /// limit, or where it is another one.
+  [[nodiscard]] std::optional<double> goneAt(std::string_view key, double mm) const {
+    const auto there = (*gauge_)(with(design_.parameters, key, Length::mm(mm).nm()));
+    return there ? std::optional(*there - start_) : std::nullopt;
+  }
+
+  /// The value at which the thing has gone `by` mm, as near as it comes. It follows the measure in
+  /// proportion, or nearly so: some steps of the secant find it. On a grid it may follow in jumps,
+  /// where flaps give way to keep the blank on it: then the nearest place that was seen.
   [[nodiscard]] double valueFor(std::string_view key, double perMm, double by) const {
     constexpr int kSteps = 12;
     double value = design_.parameters.mm(key);
     double gone = 0;
-    for (int i = 0; i < kSteps && std::abs(by - gone) > 1e-6; ++i) {
+    double nearest = value;
+    double missed = std::abs(by);
+    for (int i = 0; i < kSteps && missed > 1e-6; ++i) {
       const double next = value + (by - gone) / perMm;
       const std::optional<double> there = goneAt(key, next);
       // Beyond a limit, which is found where limits are; or the line is lost: then it stays.
-      if (!there) return isLost(key, next) ? value : next;
+      if (!there) return isLost(key, next) ? nearest : next;
       if (std::abs(*there - gone) > 1e-9) perMm = (*there - gone) / (next - value);
       value = next;
       gone = *there;
+      if (std::abs(by - gone) < missed) {
+        missed = std::abs(by - gone);
+        nearest = value;
+      }
     }
-    return value;
+    return nearest;
   }
 
  private:
@@ -116,8 +66,8 @@ class Pulling {
 
   const Style& style_;
   const Design& design_;
-  const Handle& handle_;
-  std::optional<Found> start_;
+  std::optional<Gauge> gauge_;
+  double start_ = 0;
 };
 
 bool isOfProduct(const Style& style, const Design& design, std::string_view key) {
@@ -149,18 +99,11 @@ std::pair<std::int64_t, std::optional<Problem>> allowed(const Style& style, cons
 
 }  // namespace
 
-std::optional<HandlePlace> placeOfHandle(const Design& design, const Handle& handle) {
-  const Result<const Style*> style = findStyle(design.styleId);
-  if (!style) return std::nullopt;
-  const auto found = findIn(**style, design.parameters, benchOf(design), handle, nullptr);
-  return found ? std::optional(found->place) : std::nullopt;
-}
-
-std::vector<PullWay> waysToPull(const Design& design, const Handle& handle) {
+std::vector<PullWay> waysToPull(const Design& design, const Movable& thing) {
   const Result<const Style*> style = findStyle(design.styleId);
   std::vector<PullWay> ways;
   if (!style) return ways;
-  const Pulling pulling(**style, design, handle);
+  const Pulling pulling(**style, design, thing, Blanks::AsDrawn);
   if (!pulling.isThere()) return ways;
   for (const ParameterSpec& spec : (*style)->parameters) {
     if (spec.kind != ParameterKind::Length) continue;
@@ -179,14 +122,14 @@ std::vector<PullWay> waysToPull(const Design& design, const Handle& handle) {
   return ways;
 }
 
-Pulled pull(const Design& design, const Handle& handle, const PullWay& way, double byMm,
+Pulled pull(const Design& design, const Movable& thing, const PullWay& way, double byMm,
             bool offGrid) {
   const std::string_view key = way.key;
   const std::int64_t from = design.parameters.raw(key);
   const Pulled still{Length::nanometres(from), 0, std::nullopt};
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return still;
-  const Pulling pulling(**style, design, handle);
+  const Pulling pulling(**style, design, thing, Blanks::OnGrid);
   if (!pulling.isThere()) return still;
   Length wanted = Length::mm(pulling.valueFor(key, way.perMm, byMm));
   const bool onGrid = !offGrid && !design.grid.isNone();

@@ -49,6 +49,17 @@ double lengthOf(const BuiltDesign& built, const Handle& handle) {
   return distance(outline[edge], outline[(edge + 1) % outline.size()]);
 }
 
+/// The distance on the blank of a built design: apart from what core/edits works out.
+double sizeOn(const BuiltDesign& built, const BlankDistance& distance) {
+  const FlatNet& flat = built.pieces[static_cast<std::size_t>(distance.piece)].flat;
+  if (!distance.to) return distance.fromLeft ? flat.width : flat.height;
+  const Net& net = built.pieces[static_cast<std::size_t>(distance.piece)].net;
+  const Polygon& outline = flat.panels[static_cast<std::size_t>(*net.find(distance.to->panel))];
+  const auto edge = static_cast<std::size_t>(distance.to->edge);
+  const Point middle = (outline[edge] + outline[(edge + 1) % outline.size()]) / 2;
+  return distance.fromLeft ? middle.x : middle.y;
+}
+
 int cornersOf(const BuiltDesign& built, const Handle& handle) {
   const Net& net = built.pieces[static_cast<std::size_t>(handle.piece)].net;
   return static_cast<int>(
@@ -107,10 +118,50 @@ TEST(Pull, ALimitStopsTheHandAndIsNamed) {
 }
 
 TEST(Pull, WhatFollowsFromNoMeasureStaysAndWhatIsNotThereIsNoHandle) {
-  EXPECT_TRUE(waysToPull(tray(), {0, "no-such-panel", 0, 4}).empty());
-  EXPECT_TRUE(waysToPull(tray(), {7, "base", 0, 4}).empty());
-  EXPECT_TRUE(waysToPull(tray(), {0, "base", 77, 4}).empty());
+  EXPECT_TRUE(waysToPull(tray(), Handle{0, "no-such-panel", 0, 4}).empty());
+  EXPECT_TRUE(waysToPull(tray(), Handle{7, "base", 0, 4}).empty());
+  EXPECT_TRUE(waysToPull(tray(), Handle{0, "base", 77, 4}).empty());
   EXPECT_FALSE(placeOfHandle(tray(), {0, "base", 77, 4}));
+}
+
+// Law: for every style, a distance that is typed is the distance of the blank once the design is
+// built, to the tolerance of the secant, or a limit has stopped it.
+TEST(Pull, EveryDistanceOfEveryStyleIsWhatIsTyped) {
+  testing::Random random(2727);
+  int typed = 0;
+  for (const Style& style : styles()) {
+    const ToolGrid grid = random.whole(0, 1) == 1 ? ToolGrid::millimetre() : ToolGrid::none();
+    const Design design = *newDesign(style.id, *parseProduct("box:60x42x35mm"), *findCard("300gsm"),
+                                     Ease::Easy, grid);
+    if (!limitProblems(design).empty()) continue;
+    const BuiltDesign before = *build(design);
+    const BuiltPiece& piece = before.pieces.front();
+    std::vector<BlankDistance> distances{{0, true, {}}, {0, false, {}}};
+    for (int i = 0; i < 4; ++i) {
+      const auto number =
+          static_cast<std::size_t>(random.whole(0, static_cast<int>(piece.net.panels.size()) - 1));
+      const Panel& panel = piece.net.panels[number];
+      const auto corners = static_cast<int>(panel.outline.size());
+      const Handle line{0, panel.id, random.whole(0, corners - 1), corners};
+      if (placeOfHandle(design, line)) distances.push_back({0, random.whole(0, 1) == 1, line});
+    }
+    for (const BlankDistance& distance : distances) {
+      const double size = sizeOn(before, distance);
+      EXPECT_NEAR(*distanceOf(design, distance), size, 1e-9) << style.id;
+      for (const PullWay& way : waysToPull(design, distance)) {
+        const double by = random.between(-2, 2);
+        const Pulled found = pull(design, distance, way, by, true);
+        Design after = design;
+        after.parameters.setCount(way.key, found.value.nm());
+        const auto built = build(after);
+        ASSERT_TRUE(built) << style.id << ' ' << way.key << ": a limit was passed";
+        if (distance.to && cornersOf(*built, *distance.to) != distance.to->corners) continue;
+        EXPECT_NEAR(sizeOn(*built, distance) - size, found.gone, 1e-6) << style.id << way.key;
+        typed += !found.stopped && std::abs(found.gone - by) < 1e-3 ? 1 : 0;
+      }
+    }
+  }
+  EXPECT_GT(typed, 200) << "most distances follow what is typed";
 }
 
 // Law: for every style and every line, the line lies where the hand has pulled it once the design
