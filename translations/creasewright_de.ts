@@ -69,6 +69,10 @@
         <source>Select and pull</source>
         <translation>Wählen und ziehen</translation>
     </message>
+    <message>
+        <source>Click to type another distance.</source>
+        <translation>Zum Eingeben eines anderen Abstands klicken.</translation>
+    </message>
 </context>
 <context>
     <name>answers</name>

@@ -32,6 +32,19 @@ std::vector<Movable> thingsUnder(const SheetView& sheet, QPointF at) {
   return line ? std::vector<Movable>{*line} : std::vector<Movable>();
 }
 
+/// The dimension at a pixel that can be typed, with a little room around its number.
+std::optional<BlankDistance> distanceAt(const SheetView& sheet, QPointF at,
+                                        QRectF* area = nullptr) {
+  if (sheet.piece() == nullptr || !sheet.session().isCurrent()) return std::nullopt;
+  for (const DimensionLabel& label : sheet.dimensionLabels()) {
+    const QRectF reach = label.area().adjusted(-5, -3, 5, 3);
+    if (!reach.contains(at)) continue;
+    if (area != nullptr) *area = reach;
+    return distanceOf(label, sheet.session().built(), sheet.shownPiece());
+  }
+  return std::nullopt;
+}
+
 QCursor cursorFor(const NetPull& pull) {
   if (pull.count() > 1) return Qt::SizeAllCursor;
   const Point normal = pull.normal();
@@ -156,22 +169,19 @@ bool SelectTool::pullByArrow(SheetView& sheet, const QKeyEvent& event) {
 
 bool SelectTool::typeDimension(SheetView& sheet, QPointF at) {
   DesignSession& session = sheet.session();
-  if (sheet.piece() == nullptr || !session.isCurrent()) return false;
-  for (const DimensionLabel& label : sheet.dimensionLabels()) {
-    if (!label.area().contains(at)) continue;
-    const auto distance = distanceOf(label, session.built(), sheet.shownPiece());
-    const auto now = distance ? distanceOf(session.design(), *distance) : std::nullopt;
-    auto pull = now ? NetPull::take(session, {*distance}) : std::nullopt;
-    if (!pull) {
-      sheet.say(tr("This distance follows from no measure."));
-      return false;
-    }
-    auto* entry = new DimensionEntry(sheet, Length::mm(*now), std::move(*pull));
-    entry->showAt(label.area().center());
-    entry_ = entry;
-    return true;
+  QRectF area;
+  const auto distance = distanceAt(sheet, at, &area);
+  const auto now = distance ? distanceOf(session.design(), *distance) : std::nullopt;
+  if (!now) return false;
+  auto pull = NetPull::take(session, {*distance});
+  if (!pull) {
+    sheet.say(tr("This distance follows from no measure."));
+    return false;
   }
-  return false;
+  auto* entry = new DimensionEntry(sheet, Length::mm(*now), std::move(*pull));
+  entry->showAt(area.center());
+  entry_ = entry;
+  return true;
 }
 
 QString SelectTool::wordsOf(const Place& place) const {
@@ -193,6 +203,10 @@ QString SelectTool::pullWords(SheetView& sheet, const std::vector<Movable>& thin
   if (things.empty()) return {};
   const auto pull = NetPull::take(sheet.session(), things);
   if (!pull) return kBetween + tr("follows from no measure");
+  if (std::holds_alternative<BlankDistance>(things.front())) {
+    sheet.setCursor(Qt::IBeamCursor);
+    return tr("Click to type another distance.");
+  }
   sheet.setCursor(cursorFor(*pull));
   return kBetween + tr("pull to change %1").arg(pull->strongest().join(QStringLiteral(", ")));
 }
@@ -200,11 +214,14 @@ QString SelectTool::pullWords(SheetView& sheet, const std::vector<Movable>& thin
 void SelectTool::hover(SheetView& sheet, QPointF at) {
   Place place = sheet.placeAt(at);
   std::vector<Movable> things = thingsUnder(sheet, at);
+  const auto distance = things.empty() ? distanceAt(sheet, at) : std::nullopt;
+  if (distance) things = {*distance};
   if (place == hovered_ && things == things_) return;
   if (place != hovered_) sheet.session().selection().hover(place);
   hovered_ = std::move(place);
   things_ = std::move(things);
-  const QString words = wordsOf(hovered_) + pullWords(sheet, things_);
+  const QString words =
+      distance ? pullWords(sheet, things_) : wordsOf(hovered_) + pullWords(sheet, things_);
   sheet.say(words.isEmpty() ? hint() : words);
 }
 
