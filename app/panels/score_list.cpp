@@ -1,12 +1,11 @@
 #include "panels/score_list.h"
 
-#include <QHeaderView>
-
 #include "bridge/label_text.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "pages/score_text.h"
 #include "session/places.h"
+#include "widgets/wrapped_rows.h"
 
 namespace creasewright {
 
@@ -15,10 +14,7 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   setHeaderHidden(true);
   setRootIsDecorated(false);
   setIndentation(16);
-  // Trees do not wrap their rows: a long line scrolls rather than lose its end.
-  setTextElideMode(Qt::ElideNone);
-  header()->setStretchLastSection(false);
-  header()->setSectionResizeMode(QHeaderView::ResizeToContents);
+  new WrappedRows(this);
   setSelectionMode(QAbstractItemView::SingleSelection);
   setAccessibleName(tr("Score plan"));
   connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
