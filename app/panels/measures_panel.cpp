@@ -71,6 +71,7 @@ void MeasuresPanel::showDesign() {
   makeRows();
   if (rows_ == nullptr) return;
   places_.clear();
+  affected_.reset();
   const Design& design = session_.design();
   rows_->setValues(design.parameters, stepOf(design.grid, session_.unit()));
   showNotes();
@@ -86,10 +87,9 @@ void MeasuresPanel::showLit() {
 
 /// Building the design anew for each measure takes a moment: only for what is pointed at.
 const Place& MeasuresPanel::placeOf(const std::string& key) {
-  const auto known = places_.find(key);
-  return known != places_.end()
-             ? known->second
-             : places_.emplace(key, placeOfMeasure(session_.design(), key)).first->second;
+  if (const auto known = places_.find(key); known != places_.end()) return known->second;
+  if (!affected_) affected_.emplace(session_.design());
+  return places_.emplace(key, placeOfMeasure(*affected_, key)).first->second;
 }
 
 void MeasuresPanel::showUnit(Unit unit) {

@@ -2,9 +2,11 @@
 
 #include <QWidget>
 #include <map>
+#include <optional>
 #include <string>
 
 #include "panels/parameter_rows.h"
+#include "session/affected_panels.h"
 #include "session/design_session.h"
 
 class QVBoxLayout;
@@ -38,7 +40,8 @@ class MeasuresPanel : public QWidget {
   QVBoxLayout* layout_;
   std::string styleId_;
   ParameterRows* rows_ = nullptr;
-  std::map<std::string, Place> places_;  // found when they are asked for
+  std::optional<AffectedPanels> affected_;  // both found when they are asked for
+  std::map<std::string, Place> places_;
 };
 
 }  // namespace creasewright

@@ -3,8 +3,7 @@
 #include <cmath>
 
 #include "bridge/text.h"
-#include "document/build.h"
-#include "styles/registry.h"
+#include "document/room_advice.h"
 
 namespace creasewright {
 
@@ -39,22 +38,25 @@ QStringList differences(const BuiltDesign& a, const BuiltDesign& b) {
   return out;
 }
 
+Design offGrid(Design design) {
+  design.grid = ToolGrid::none();
+  return design;
+}
+
 }  // namespace
 
-QStringList affectedPanels(const Design& design, std::string_view key) {
-  const auto style = findStyle(design.styleId);
-  // On a grid a flap that gives way would take the little change back.
-  Design free = design;
-  free.grid = ToolGrid::none();
-  const auto now = build(free);
-  if (!style || !now) return {};
-  const ParameterKind kind = kindOf(**style, key);
+AffectedPanels::AffectedPanels(const Design& design)
+    : design_(offGrid(design)), now_(buildWithoutAdvice(design_)) {}
+
+QStringList AffectedPanels::of(std::string_view key) const {
+  if (!now_) return {};
+  const ParameterKind kind = kindOf(*now_->style, key);
   const std::int64_t step = kind == ParameterKind::Length ? 200'000 : 1;  // 0.2 mm
   for (const std::int64_t by : {step, -step}) {
-    Design other = free;
-    const std::int64_t raw = design.parameters.raw(key);
+    Design other = design_;
+    const std::int64_t raw = design_.parameters.raw(key);
     other.parameters.setCount(key, kind == ParameterKind::Flag ? 1 - raw : raw + by);
-    if (const auto changed = build(other)) return differences(*now, *changed);
+    if (const auto changed = buildWithoutAdvice(other)) return differences(*now_, *changed);
   }
   return {};
 }

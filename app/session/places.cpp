@@ -6,7 +6,6 @@
 #include "bridge/text.h"
 #include "making/score_place.h"
 #include "net/whole_panels.h"
-#include "session/affected_panels.h"
 
 namespace creasewright {
 
@@ -188,12 +187,13 @@ Place placeOfProblem(const BuiltDesign& built, const Problem& problem) {
   return place;
 }
 
-Place placeOfMeasure(const Design& design, std::string_view key) {
-  return {.panels = affectedPanels(design, key), .measure = text(key)};
+Place placeOfMeasure(const AffectedPanels& affected, std::string_view key) {
+  return {.panels = affected.of(key), .measure = text(key)};
 }
 
 Place placeAfterChange(const BuiltDesign& built, const Place& before) {
-  if (!before.measure.isEmpty()) return placeOfMeasure(built.design, before.measure.toStdString());
+  if (!before.measure.isEmpty())
+    return placeOfMeasure(AffectedPanels(built.design), before.measure.toStdString());
   if (before.piece >= static_cast<int>(built.pieces.size())) return {};
   if (before.piece < 0 || before.creases.empty()) {
     Place place = before;

@@ -2,6 +2,7 @@
 
 #include "document/build.h"
 #include "guide/guide.h"
+#include "session/affected_panels.h"
 #include "session/place.h"
 
 namespace creasewright {
@@ -27,9 +28,8 @@ Place placeOfGlue(const BuiltDesign& built, int piece, const GlueArea& glue);
 /// What a check that does not hold is about; empty when it names none of the design's panels.
 Place placeOfProblem(const BuiltDesign& built, const Problem& problem);
 
-/// The panels whose own outline changes with a parameter: found by building the design with a
-/// slightly different value.
-Place placeOfMeasure(const Design& design, std::string_view key);
+/// What a measure is about.
+Place placeOfMeasure(const AffectedPanels& affected, std::string_view key);
 
 /// The same thing after the design has changed; empty when it is no longer there.
 Place placeAfterChange(const BuiltDesign& built, const Place& before);

@@ -8,7 +8,7 @@ namespace creasewright {
 namespace {
 
 TEST(AffectedPanels, TheGlueStripIsAboutTheFourStrips) {
-  const QStringList panels = affectedPanels(freshDesign(), "glue-strip");
+  const QStringList panels = AffectedPanels(freshDesign()).of("glue-strip");
   for (const char* side : {"front", "back", "left", "right"}) {
     EXPECT_TRUE(panels.contains(QString("base/%1/glue-strip").arg(side))) << side;
   }
@@ -17,7 +17,7 @@ TEST(AffectedPanels, TheGlueStripIsAboutTheFourStrips) {
 }
 
 TEST(AffectedPanels, AKeyTheStyleDoesNotHaveIsAboutNothing) {
-  EXPECT_TRUE(affectedPanels(freshDesign(), "no-such-measure").isEmpty());
+  EXPECT_TRUE(AffectedPanels(freshDesign()).of("no-such-measure").isEmpty());
 }
 
 }  // namespace
