@@ -46,7 +46,10 @@ FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), s
   setMouseTracking(true);
   setAccessibleName(tr("Folded piece"));
   setToolTip(tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view."));
-  connect(&session_, &DesignSession::changed, this, &FoldView::redraw);
+  connect(&session_, &DesignSession::changed, this, [this] {
+    product_.reset();
+    redraw();
+  });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
 }
 
@@ -78,7 +81,10 @@ void FoldView::makePicture() {
   shown_ = progress_ < 1 ? Dressed{shown.net, foldedPose(shown.net, progress_)}
                          : dressed(session_.built(), shown);
   const Point3 up = uprightOf(shown);
-  picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up);
+  if (!product_) product_.emplace(productInBox(session_.built()));
+  const int index = static_cast<int>(&shown - session_.built().pieces.data());
+  picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up,
+                        productAt(*product_, index, shown_.pose, progress_));
   reach_ = reachOf(shown_.net, shown_.pose);
 }
 

@@ -5,6 +5,7 @@
 
 #include "folding/surfaces/scene.h"
 #include "pages/dressing.h"
+#include "pages/product_in_box.h"
 #include "preview/paint_fold.h"
 #include "session/design_session.h"
 
@@ -12,7 +13,6 @@ namespace creasewright {
 
 /// The folded piece, turned freely: drag with the mouse, arrow keys by 5 degrees, Home for the
 /// standard view, wheel to come closer. The face under the mouse is lit in all views, a click keeps
-/// it. The face under the mouse is lit in all views; a click keeps
 /// it.
 class FoldView : public QWidget {
   Q_OBJECT
@@ -54,7 +54,8 @@ class FoldView : public QWidget {
   int piece_ = 0;
   QPointF last_;
   QPointF pressed_;
-  Dressed shown_;                       // the net in the picture
+  Dressed shown_;                                       // the net in the picture
+  std::optional<std::optional<ProductInBox>> product_;  // found when it is first drawn
   double reach_ = 0;                    // mm across the picture at most, however it is turned
   std::optional<FoldPicture> picture_;  // made anew when something changed
 };

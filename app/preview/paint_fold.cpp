@@ -6,6 +6,7 @@
 
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
+#include "pages/fold_drawing.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -27,7 +28,7 @@ QTransform placing(const Bounds& extent, double reach, const QRectF& room, doubl
 }
 
 QColor facetColour(const Facet& facet, bool lit) {
-  const Colour c = faceColour(facet.light, facet.face == Face::Inside);
+  const Colour c = faceColour(facet.light, surfaceOf(facet));
   const QColor card(c.red, c.green, c.blue);
   if (!lit) return card;
   const QColor halo = lightTheme().halo;

@@ -27,6 +27,13 @@ enum class Role {
   Edge        ///< an edge of the folded picture
 };
 
+/// What a lit face belongs to.
+enum class Surface {
+  Outside,  ///< the card's outer face
+  Inside,
+  Product
+};
+
 /// Text as a code with values, worded by the app; or literal when `code` is empty.
 struct Label {
   std::string code;                  ///< `legend-cut`, `check-bar-mm`, `page-of`
@@ -45,7 +52,7 @@ struct PathItem {
   bool closed = false;
   bool filled = false;  ///< Face and Sheet; the others are stroked (hatching comes as lines)
   double light = 1;     ///< Face: 0..1
-  bool inside = false;  ///< Face: the inner face of the card
+  Surface surface = Surface::Outside;  ///< Face
   /// Drawn like this role, though it is none: a sample in a legend, an outline on a map.
   std::optional<Role> like = std::nullopt;
 };

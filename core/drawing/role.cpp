@@ -94,12 +94,19 @@ std::span<const Role> paintOrder() {
   return kOrder;
 }
 
-Colour faceColour(double light, bool inside) {
+Colour faceColour(double light, Surface surface) {
   // A face turned away from the light keeps over half its brightness, as card does in a room.
   constexpr double kShadow = 0.58;
   const double bright = kShadow + (1 - kShadow) * std::clamp(light, 0.0, 1.0);
-  const double factor = inside ? 0.92 * bright : bright;
-  return {shade(0xF7, factor), shade(0xEC, factor), shade(0xD6, factor)};
+  switch (surface) {
+    case Surface::Outside:
+      return {shade(0xF7, bright), shade(0xEC, bright), shade(0xD6, bright)};
+    case Surface::Inside:
+      return {shade(0xF7, 0.92 * bright), shade(0xEC, 0.92 * bright), shade(0xD6, 0.92 * bright)};
+    case Surface::Product:
+      return {shade(0xC9, bright), shade(0xD9, bright), shade(0xD3, bright)};
+  }
+  return {};
 }
 
 }  // namespace creasewright

@@ -40,6 +40,6 @@ Colour textColour(const TextItem& text);
 std::span<const Role> paintOrder();
 
 /// Fill of a lit face of the folded card: `light` from 0 to 1; the inside a little darker.
-Colour faceColour(double light, bool inside);
+Colour faceColour(double light, Surface surface);
 
 }  // namespace creasewright

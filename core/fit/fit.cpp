@@ -111,6 +111,18 @@ void choose(FitReason& reason, const Style& style, const Parameters& parameters,
   reason.chosen = bench.grid.roundUp(std::max(reason.needed, low));
 }
 
+Length sizeOf(const Product& product, Axis axis) {
+  switch (axis) {
+    case Axis::Length:
+      return product.length;
+    case Axis::Width:
+      return product.width;
+    case Axis::Height:
+      return product.height;
+  }
+  return {};
+}
+
 }  // namespace
 
 Result<Ease> parseEase(std::string_view text) {
@@ -127,10 +139,18 @@ Length easeFor(ProductShape shape, Ease ease) {
   return Length::nanometres(tenths * kNmPerTenth);
 }
 
-Room roomFor(const Product& product, const Style& style, Ease ease) {
-  Room room{{product.length, product.width, product.height}, {}};
+std::array<Axis, 3> lyingOf(const Product& product, const Style& style) {
+  std::array<Axis, 3> order{Axis::Length, Axis::Width, Axis::Height};
   if (style.lying == Lying::Flat && product.shape != ProductShape::Box)
-    std::ranges::sort(room.product, std::greater<>());
+    std::ranges::stable_sort(order, std::greater<>(),
+                             [&](Axis axis) { return sizeOf(product, axis); });
+  return order;
+}
+
+Room roomFor(const Product& product, const Style& style, Ease ease) {
+  Room room;
+  const std::array<Axis, 3> order = lyingOf(product, style);
+  for (std::size_t i = 0; i < 3; ++i) room.product.at(i) = sizeOf(product, order.at(i));
   for (std::size_t i = 0; i < 3; ++i)
     if (style.easeOn.at(i)) room.ease.at(i) = easeFor(product.shape, ease);
   room.ball = product.shape == ProductShape::Sphere;

@@ -36,6 +36,9 @@ struct Fitted {
   std::vector<FitReason> reasons;
 };
 
+/// Which of the product's own sizes lies along each axis of the room it takes up in a style.
+std::array<Axis, 3> lyingOf(const Product& product, const Style& style);
+
 /// The room a product takes up in a style: its bounding sizes turned as the style wants them, and
 /// the ease on each axis. It counts as round only where it lies with its round side down.
 Room roomFor(const Product& product, const Style& style, Ease ease);

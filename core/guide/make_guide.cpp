@@ -112,19 +112,11 @@ class GuideWriter {
     return built_.pieces[static_cast<std::size_t>(index)];
   }
 
-  /// Of the pieces with a space for the product the one with the smallest.
   void findHolder() {
-    double smallest = 0;
-    for (std::size_t i = 0; i < own_; ++i) {
-      const auto putting = puttingIn(built_.pieces[i]);
-      if (!putting) continue;
-      const CavitySize& size = *built_.pieces[i].cavitySize;
-      const double room = size.length * size.width * size.height;
-      if (putting_ && room >= smallest) continue;
-      smallest = room;
-      putting_ = putting;
-      holder_ = static_cast<int>(i);
-    }
+    const auto holder = productHolder(built_);
+    if (!holder) return;
+    putting_ = holder->putting;
+    holder_ = holder->piece;
   }
 
   /// Adds a step; where its picture shows the sheet's other face, the sheet is turned before.

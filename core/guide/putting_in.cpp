@@ -154,4 +154,20 @@ std::optional<PuttingIn> puttingIn(const BuiltPiece& built) {
   return PuttingIn{0, false, false, {}, {}};
 }
 
+std::optional<ProductHolder> productHolder(const BuiltDesign& built) {
+  std::optional<ProductHolder> holder;
+  double smallest = 0;
+  for (std::size_t i = 0; i < built.pieces.size(); ++i) {
+    const BuiltPiece& piece = built.pieces[i];
+    const auto putting = piece.role ? std::nullopt : puttingIn(piece);
+    if (!putting) continue;
+    const CavitySize& size = *piece.cavitySize;
+    const double room = size.length * size.width * size.height;
+    if (holder && room >= smallest) continue;
+    smallest = room;
+    holder = ProductHolder{static_cast<int>(i), *putting};
+  }
+  return holder;
+}
+
 }  // namespace creasewright

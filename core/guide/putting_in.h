@@ -19,4 +19,12 @@ struct PuttingIn {
 /// axes. Nothing for a piece with no space of its own, or for another piece.
 std::optional<PuttingIn> puttingIn(const BuiltPiece& piece);
 
+/// The piece that the product goes into: of the box's own pieces with a space for it the one with
+/// the smallest. Nothing where none has.
+struct ProductHolder {
+  int piece = 0;  ///< of BuiltDesign::pieces
+  PuttingIn putting;
+};
+std::optional<ProductHolder> productHolder(const BuiltDesign& built);
+
 }  // namespace creasewright

@@ -10,6 +10,7 @@
 #include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 #include "pages/marks.h"
+#include "pages/product_in_box.h"
 
 namespace creasewright {
 namespace {
@@ -49,7 +50,9 @@ Drawing withScaleBars(const Drawing& drawing) {
 Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
   const Dressed shown = dressed(design, built);
   const Point3 up = uprightOf(built);
-  return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up));
+  const int index = static_cast<int>(&built - design.pieces.data());
+  return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
+                             productAt(productInBox(design), index, shown.pose, 1)));
 }
 
 }  // namespace

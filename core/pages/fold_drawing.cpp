@@ -4,6 +4,11 @@
 
 namespace creasewright {
 
+Surface surfaceOf(const Facet& facet) {
+  if (facet.panel < 0) return Surface::Product;
+  return facet.face == Face::Inside ? Surface::Inside : Surface::Outside;
+}
+
 Drawing drawFold(const FoldPicture& picture, double margin) {
   Drawing out{picture.extent.width() + 2 * margin, picture.extent.height() + 2 * margin, {}, {}};
   for (const Facet& facet : picture.facets) {
@@ -12,7 +17,7 @@ Drawing drawFold(const FoldPicture& picture, double margin) {
                          .closed = true,
                          .filled = true,
                          .light = facet.light,
-                         .inside = facet.face == Face::Inside});
+                         .surface = surfaceOf(facet)});
   }
   PathItem edges{.role = Role::Edge, .rings = {}};
   for (const VisibleEdge& edge : picture.edges) edges.rings.push_back({edge.line.a, edge.line.b});

@@ -105,9 +105,21 @@ std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector
   return ways;
 }
 
+std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>& product,
+                             const Pose& pose) {
+  const bool putIn = step.code == StepCode::PutIn;
+  if (!putIn && step.code != StepCode::FoldStage) return {};
+  std::vector<Solid> solids = productAt(product, step.piece, pose, step.figure.progressFrom);
+  if (!putIn || step.figure.way.size() < 2) return solids;
+  const Point3 outside = step.figure.way.front() - step.figure.way.back();
+  for (Solid& solid : solids) solid = placed(solid, Transform::translation(outside));
+  return solids;
+}
+
 }  // namespace
 
-Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room) {
+Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room,
+                     const std::optional<ProductInBox>& product) {
   const Net& net = piece.net;
   const FigureSpec& spec = step.figure;
   FoldPath path(net);
@@ -120,7 +132,8 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
   // What goes from flat to flat is done on the table, the face up that becomes the inside.
   const bool onTable = liesFlat(net, poseAt(0)) && liesFlat(net, poseAt(1));
   const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
-  FoldPicture picture = drawFolded(net, poseAt(shown), standardView(), up);
+  FoldPicture picture =
+      drawFolded(net, poseAt(shown), standardView(), up, productOf(step, product, poseAt(shown)));
   std::vector<Polyline> ways;
   if (spec.arrows) {
     std::vector<Pose> poses;

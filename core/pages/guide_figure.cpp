@@ -40,7 +40,8 @@ Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom
     case FigureKind::Sheet:
       return sheetFigure(piece, step, room);
     case FigureKind::Folded:
-      return foldedFigure(piece, step, room);
+      return foldedFigure(piece, step, room,
+                          step.figure.progressFrom > 0 ? productInBox(built) : std::nullopt);
     case FigureKind::Finished:
       return foldedPieces(withoutExtras(built, step.figure.without), step.extra, room);
   }

@@ -1,0 +1,98 @@
+#include "pages/product_in_box.h"
+
+#include <array>
+#include <cmath>
+
+#include "fit/fit.h"
+#include "folding/surfaces/upright.h"
+#include "guide/putting_in.h"
+
+namespace creasewright {
+namespace {
+
+Solid solidOf(const Product& product) {
+  const double length = product.length.mm();
+  const double width = product.width.mm();
+  const double height = product.height.mm();
+  switch (product.shape) {
+    case ProductShape::Box:
+    case ProductShape::Card:
+      return boxSolid(length, width, height);
+    case ProductShape::Cylinder:
+      return cylinderSolid(length, height);
+    case ProductShape::Sphere:
+      return sphereSolid(length);
+    case ProductShape::Tube:
+      return tubeSolid(length, width, height);
+  }
+  return {};
+}
+
+/// The product's axes turned to those of the room it lies in; on the plane z = 0 as before.
+Solid laid(Solid solid, const std::array<Axis, 3>& order, const Product& product,
+           double lyingHeight) {
+  const bool mirrored = order != std::array{Axis::Length, Axis::Width, Axis::Height} &&
+                        order != std::array{Axis::Width, Axis::Height, Axis::Length} &&
+                        order != std::array{Axis::Height, Axis::Length, Axis::Width};
+  for (auto& face : solid.faces)
+    for (Point3& corner : face) {
+      const std::array<double, 3> own{corner.x, corner.y, corner.z - product.height.mm() / 2};
+      const auto along = [&](std::size_t axis) {
+        return own.at(static_cast<std::size_t>(order.at(axis)));
+      };
+      // The other way along one axis, or the solid would be turned inside out.
+      corner = {mirrored ? -along(0) : along(0), along(1), along(2) + lyingHeight / 2};
+    }
+  return solid;
+}
+
+/// A frame at the foot of a round product with z along it.
+Transform standing(const RoundRoom& room) {
+  const Point3 z = unit(room.along);
+  const Point3 other = std::abs(z.x) < 0.9 ? Point3{1, 0, 0} : Point3{0, 1, 0};
+  const Point3 x = unit(cross(other, z));
+  return Transform::frame(room.foot, x, cross(z, x));
+}
+
+/// In the frame of the cavity's panel.
+Solid restingIn(const BuiltDesign& built, const BuiltPiece& piece, int panel) {
+  const Product& product = *built.design.product;
+  const Solid upright = solidOf(product);
+  if (piece.roundRoom) return placed(upright, standing(*piece.roundRoom));
+  const Room room = roomFor(product, *built.style, built.design.ease);
+  const CavitySize size{room.product[0].mm(), room.product[1].mm(), room.product[2].mm()};
+  const Solid lying = laid(upright, lyingOf(product, *built.style), product, size.height);
+  const Transform& frame = piece.folded[static_cast<std::size_t>(panel)];
+  return placed(lying,
+                frame.inverse().after(restingPlace(piece.net, piece.folded, *piece.cavity,
+                                                   piece.cavityBox, size, uprightOf(piece))));
+}
+
+}  // namespace
+
+std::optional<ProductInBox> productInBox(const BuiltDesign& built) {
+  if (!built.design.product) return std::nullopt;
+  const auto holder = productHolder(built);
+  if (!holder) return std::nullopt;
+  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(holder->piece)];
+  const int panel = *piece.net.find(piece.cavity->panel);
+  const int stages = piece.net.stageCount();
+  ProductInBox out;
+  out.piece = holder->piece;
+  out.from = stages == 0 ? 1 : static_cast<double>(holder->putting.after) / stages;
+  out.panel = panel;
+  out.at.push_back(restingIn(built, piece, panel));
+  return out;
+}
+
+std::vector<Solid> productAt(const std::optional<ProductInBox>& product, int piece,
+                             const Pose& pose, double progress) {
+  constexpr double kSame = 1e-9;
+  std::vector<Solid> solids;
+  if (!product || product->piece != piece || progress < product->from - kSame) return solids;
+  for (const Solid& solid : product->at)
+    solids.push_back(placed(solid, pose[static_cast<std::size_t>(product->panel)]));
+  return solids;
+}
+
+}  // namespace creasewright
