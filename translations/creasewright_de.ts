@@ -2941,6 +2941,20 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Parts to cut</source>
         <translation>Zuschnitte</translation>
     </message>
+    <message numerus="yes">
+        <source>Open %n line(s): %1.</source>
+        <translation>
+            <numerusform>%n Linie öffnen: %1.</numerusform>
+            <numerusform>%n Linien öffnen: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s): %1.</source>
+        <translation>
+            <numerusform>%n Linie falten: %1.</numerusform>
+            <numerusform>%n Linien falten: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4652,14 +4666,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>den Deckel schließen</translation>
     </message>
     <message>
-        <source>fold and glue the lid&apos;s tabs</source>
-        <translation>die Deckellaschen falten und kleben</translation>
-    </message>
-    <message>
-        <source>fold the lid&apos;s walls</source>
-        <translation>die Deckelwände falten</translation>
-    </message>
-    <message>
         <source>raise the long walls</source>
         <translation>die langen Wände aufstellen</translation>
     </message>
@@ -4846,6 +4852,282 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>open the bag</source>
         <translation>die Tüte öffnen</translation>
+    </message>
+    <message>
+        <source>Bring the narrow part round.</source>
+        <translation>Den schmalen Teil herumlegen.</translation>
+    </message>
+    <message>
+        <source>Bring the wide part round over it and press the seam.</source>
+        <translation>Den breiten Teil darüberlegen und die Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold the bottom flaps up onto the inside, and their glue tabs back again.</source>
+        <translation>Die Bodenlaschen nach innen hochfalten, ihre Klebelaschen wieder zurück.</translation>
+    </message>
+    <message>
+        <source>Leave the box flat. Press the bottom tabs and the seam down.</source>
+        <translation>Die Schachtel flach liegen lassen. Bodenlaschen und Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold all fins up.</source>
+        <translation>Alle Stege hochfalten.</translation>
+    </message>
+    <message>
+        <source>Bring the flap down over the back.</source>
+        <translation>Die Klappe über die Rückseite legen.</translation>
+    </message>
+    <message>
+        <source>Fold both sides in.</source>
+        <translation>Beide Seiten nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold up the narrow strips: they give the envelope its depth.</source>
+        <translation>Die schmalen Streifen hochfalten; sie geben dem Umschlag seine Tiefe.</translation>
+    </message>
+    <message>
+        <source>Fold the back over the sides and press.</source>
+        <translation>Die Rückseite über die Seiten falten und andrücken.</translation>
+    </message>
+    <message>
+        <source>Roll both long sides inwards: strip, inner wall, frame.</source>
+        <translation>Beide langen Seiten nach innen rollen: Streifen, Innenwand, Rahmen.</translation>
+    </message>
+    <message>
+        <source>Stand both long sides up and press.</source>
+        <translation>Beide langen Seiten aufstellen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold all four corner tabs inwards.</source>
+        <translation>Alle vier Ecklaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Raise both long sides against the tabs and press.</source>
+        <translation>Beide langen Seiten gegen die Laschen aufstellen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Roll both long sides over the tabs and press.</source>
+        <translation>Beide langen Seiten über die Laschen rollen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Roll both short sides in, so that their mitres lie on the long frames, and press.</source>
+        <translation>Beide kurzen Seiten einrollen, sodass ihre Gehrungen auf den langen Rahmen liegen, und andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold strip and inner wall of both long sides to a right angle.</source>
+        <translation>Streifen und Innenwand beider langen Seiten rechtwinklig falten.</translation>
+    </message>
+    <message>
+        <source>Fold strip and inner wall of both short sides to a right angle.</source>
+        <translation>Streifen und Innenwand beider kurzen Seiten rechtwinklig falten.</translation>
+    </message>
+    <message>
+        <source>Roll both short sides inwards: strip, inner wall, frame.</source>
+        <translation>Beide kurzen Seiten nach innen rollen: Streifen, Innenwand, Rahmen.</translation>
+    </message>
+    <message>
+        <source>Stand both short sides up.</source>
+        <translation>Beide kurzen Seiten aufstellen.</translation>
+    </message>
+    <message>
+        <source>Fold both halves of the handle upright.</source>
+        <translation>Beide Hälften des Griffs senkrecht falten.</translation>
+    </message>
+    <message>
+        <source>Fold the hang tab double and press.</source>
+        <translation>Den Aufhänger doppelt legen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold in the ears at the sides of the lid.</source>
+        <translation>Die Ohren an den Seiten des Deckels nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the tuck flap inwards.</source>
+        <translation>Die Einstecklasche nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Stand the fins up against one another.</source>
+        <translation>Die Stege aneinander aufstellen.</translation>
+    </message>
+    <message>
+        <source>Bring the walls round and press the seam.</source>
+        <translation>Die Wände herumlegen und die Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold in the bottom flaps at the sides.</source>
+        <translation>Die seitlichen Bodenlaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Stand both long walls up.</source>
+        <translation>Beide langen Wände aufstellen.</translation>
+    </message>
+    <message>
+        <source>Stand the walls up.</source>
+        <translation>Die Wände aufstellen.</translation>
+    </message>
+    <message>
+        <source>Bring the last panel round and press the seam.</source>
+        <translation>Die letzte Fläche herumlegen und die Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold the back over, and the seam.</source>
+        <translation>Die Rückseite und die Klebenaht umfalten.</translation>
+    </message>
+    <message>
+        <source>Leave the card flat, bring its ends together and press the seam.</source>
+        <translation>Den Karton flach lassen, die Enden zusammenlegen und die Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Push both sides of the roof inwards while front and back come together.</source>
+        <translation>Beide Seiten des Dachs nach innen drücken, während Vorder- und Rückseite zusammenkommen.</translation>
+    </message>
+    <message>
+        <source>Fold the cover over the pocket.</source>
+        <translation>Die Klappe über die Tasche falten.</translation>
+    </message>
+    <message>
+        <source>Fold up the strip of the cover.</source>
+        <translation>Den Streifen der Klappe hochfalten.</translation>
+    </message>
+    <message>
+        <source>Fold the pocket up and press its tabs.</source>
+        <translation>Die Tasche hochfalten und ihre Laschen andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold the sides of the pocket inwards.</source>
+        <translation>Die Seiten der Tasche nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold up the strip: it gives the pocket its depth.</source>
+        <translation>Den Streifen hochfalten; er gibt der Tasche ihre Tiefe.</translation>
+    </message>
+    <message>
+        <source>Fold all bottom tabs inwards.</source>
+        <translation>Alle Bodenlaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Bring the base down onto the tabs and press.</source>
+        <translation>Den Boden auf die Laschen legen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold the walls round, and the seam.</source>
+        <translation>Die Wände herumfalten, auch die Klebenaht.</translation>
+    </message>
+    <message>
+        <source>Bring the last wall round and press the seam.</source>
+        <translation>Die letzte Wand herumlegen und die Klebenaht andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold both bottom dust flaps in.</source>
+        <translation>Beide unteren Staublaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the tuck flap of the bottom inwards.</source>
+        <translation>Die Einstecklasche des Bodens nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold both top dust flaps in.</source>
+        <translation>Beide oberen Staublaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the tuck flap of the lid inwards.</source>
+        <translation>Die Einstecklasche des Deckels nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Lay the back of the roof on the gables.</source>
+        <translation>Die hintere Dachseite auf die Giebel legen.</translation>
+    </message>
+    <message>
+        <source>Lay the front of the roof down and press.</source>
+        <translation>Die vordere Dachseite auflegen und andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold both gable flaps in.</source>
+        <translation>Beide Giebellaschen nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the tuck at the ridge inwards.</source>
+        <translation>Die Einstecklasche am First nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the feet inwards.</source>
+        <translation>Die Füße nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the legs down.</source>
+        <translation>Die Beine nach unten falten.</translation>
+    </message>
+    <message>
+        <source>Fold all faces round, one after the other, and press their tabs.</source>
+        <translation>Alle Flächen der Reihe nach herumfalten und ihre Laschen andrücken.</translation>
+    </message>
+    <message>
+        <source>Fold the flaps between the walls inwards.</source>
+        <translation>Die Laschen zwischen den Wänden nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Roll the walls inwards over the tabs.</source>
+        <translation>Die Wände über den Laschen nach innen rollen.</translation>
+    </message>
+    <message>
+        <source>Fold in the panel of the bottom with the slot.</source>
+        <translation>Die Bodenfläche mit dem Schlitz nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold both sides of the bottom in over it.</source>
+        <translation>Beide Bodenseiten darüber nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Fold the last panel over and push its tongue into the slot.</source>
+        <translation>Die letzte Fläche darüberfalten und die Zunge in den Schlitz stecken.</translation>
+    </message>
+    <message>
+        <source>Stand the back up and press its tabs.</source>
+        <translation>Die Rückwand aufstellen und ihre Laschen andrücken.</translation>
+    </message>
+    <message>
+        <source>Stand the left wall up.</source>
+        <translation>Die linke Wand aufstellen.</translation>
+    </message>
+    <message>
+        <source>Fold the flaps of the lid inwards.</source>
+        <translation>Die Laschen des Deckels nach innen falten.</translation>
+    </message>
+    <message>
+        <source>Stand the right wall up and press it onto the tab.</source>
+        <translation>Die rechte Wand aufstellen und an die Lasche drücken.</translation>
+    </message>
+    <message>
+        <source>Bring the halves of the handle together and hook them.</source>
+        <translation>Die Hälften des Griffs zusammenführen und einhaken.</translation>
+    </message>
+    <message>
+        <source>Stand both short walls up.</source>
+        <translation>Beide kurzen Wände aufstellen.</translation>
+    </message>
+    <message>
+        <source>fold the lid&apos;s tabs</source>
+        <translation>die Laschen des Deckels falten</translation>
+    </message>
+    <message>
+        <source>Fold the tabs of the lid inwards.</source>
+        <translation>Die Laschen des Deckels nach innen falten.</translation>
+    </message>
+    <message>
+        <source>fold and glue the lid&apos;s walls</source>
+        <translation>die Wände des Deckels falten und kleben</translation>
+    </message>
+    <message>
+        <source>Fold the walls of the lid down and press.</source>
+        <translation>Die Wände des Deckels nach unten falten und andrücken.</translation>
+    </message>
+    <message>
+        <source>Close the bottom and tuck its flap in.</source>
+        <translation>Den Boden schließen und die Lasche einstecken.</translation>
+    </message>
+    <message>
+        <source>Close the lid and tuck its flap in.</source>
+        <translation>Den Deckel schließen und die Lasche einstecken.</translation>
     </message>
 </context>
 <context>

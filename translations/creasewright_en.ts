@@ -312,6 +312,20 @@
             <numerusform>Open %n lines as the arrows show: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Open %n line(s): %1.</source>
+        <translation>
+            <numerusform>Open %n line: %1.</numerusform>
+            <numerusform>Open %n lines: %1.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Fold %n line(s): %1.</source>
+        <translation>
+            <numerusform>Fold %n line: %1.</numerusform>
+            <numerusform>Fold %n lines: %1.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>

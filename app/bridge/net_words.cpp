@@ -12,7 +12,7 @@ namespace creasewright {
 
 namespace {
 
-using Table = std::map<std::string_view, Worded>;
+using Table = std::map<std::string_view, CodeWords>;
 
 struct Tables {
   Table stages;
@@ -21,7 +21,7 @@ struct Tables {
 };
 
 void add(const std::vector<CodeWords>& words, Table& table) {
-  for (const CodeWords& word : words) table.emplace(word.code, word.words);
+  for (const CodeWords& word : words) table.emplace(word.code, word);
 }
 
 void add(const NetWords& words, Tables& tables) {
@@ -43,12 +43,19 @@ const Tables& tables() {
 
 std::optional<QString> find(const Table& table, std::string_view code) {
   const auto found = table.find(code);
-  return found == table.end() ? std::nullopt : std::optional(styleText(found->second));
+  return found == table.end() ? std::nullopt : std::optional(styleText(found->second.words));
 }
 
 }  // namespace
 
 std::optional<QString> stageWords(std::string_view code) { return find(tables().stages, code); }
+
+QString stageSays(std::string_view code) {
+  const auto found = tables().stages.find(code);
+  return found == tables().stages.end() || found->second.says.empty()
+             ? QString()
+             : styleText(found->second.says);
+}
 
 std::optional<QString> panelWords(std::string_view part) {
   const std::size_t dash = part.find_last_not_of("0123456789");

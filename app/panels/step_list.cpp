@@ -40,7 +40,7 @@ void StepList::showDesign() {
     const StepWords& step = words.steps[i];
     auto* item = new QListWidgetItem(
         tr("%1  %2: %3", "number, title and text of a step")
-            .arg(QString::number(i + 1), step.title, step.sentences.join(QLatin1Char(' '))),
+            .arg(QString::number(i + 1), step.title, step.told().join(QLatin1Char(' '))),
         this);
     item->setData(kPlaceRole, rowPlace(placeOfStep(built, guide.steps[i])));
   }

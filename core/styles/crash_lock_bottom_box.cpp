@@ -173,12 +173,18 @@ Style crashLockBottomBox() {
                  .suits = worded("styles", "Jars, mugs, sets, boxes kept flat until needed.")},
       .words =
           tuckEndWords() +
-          NetWords{.stages = {{"bottom-flaps-up",
-                               worded("stages", "fold the bottom flaps up and their tabs back")},
-                              {"glue-bottom-flat", worded("stages", "glue bottom and seam flat")},
-                              {"open-bottom", worded("stages", "open the box")}},
-                   .panels = {{"bottom-glue-tab", worded("panels", "bottom glue tab")},
-                              {"bottom-hook", worded("panels", "bottom hook")}}},
+          NetWords{
+              .stages = {{"bottom-flaps-up",
+                          worded("stages", "fold the bottom flaps up and their tabs back"),
+                          worded("stages",
+                                 "Fold the bottom flaps up onto the inside, and their glue tabs "
+                                 "back again.")},
+                         {"glue-bottom-flat", worded("stages", "glue bottom and seam flat"),
+                          worded("stages",
+                                 "Leave the box flat. Press the bottom tabs and the seam down.")},
+                         {"open-bottom", worded("stages", "open the box")}},
+              .panels = {{"bottom-glue-tab", worded("panels", "bottom glue tab")},
+                         {"bottom-hook", worded("panels", "bottom hook")}}},
       .parameters = std::move(parameters),
       .needs = tuckBoxNeeds(),
       .build = buildBox,

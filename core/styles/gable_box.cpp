@@ -125,8 +125,11 @@ Style gableBox() {
       .traits = {.difficulty = 3, .suits = worded("styles", "Biscuits, sets, picnic boxes, toys.")},
       .words =
           gableWords() +
-          NetWords{.stages = {{"handle", worded("stages", "fold out both halves of the handle")},
-                              {"lock", worded("stages", "hook the halves of the handle together")}},
+          NetWords{.stages = {{"handle", worded("stages", "fold out both halves of the handle"),
+                               worded("stages", "Fold both halves of the handle upright.")},
+                              {"lock", worded("stages", "hook the halves of the handle together"),
+                               worded("stages",
+                                      "Bring the halves of the handle together and hook them.")}},
                    .panels = {{"hook", worded("panels", "hook")},
                               {"front-handle", worded("panels", "front handle")},
                               {"back-handle", worded("panels", "back handle")}}},

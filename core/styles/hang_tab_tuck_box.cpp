@@ -81,10 +81,11 @@ Style hangTabTuckBox() {
       .traits = {.difficulty = 1,
                  .suits =
                      worded("styles", "Light things that hang on a peg: lip balm, soap, pens.")},
-      .words =
-          tuckEndWords() + NetWords{.stages = {{"header", worded("stages", "double the hang tab")}},
-                                    .panels = {{"doubling", worded("panels", "doubling")},
-                                               {"header", worded("panels", "hang tab")}}},
+      .words = tuckEndWords() +
+               NetWords{.stages = {{"header", worded("stages", "double the hang tab"),
+                                    worded("stages", "Fold the hang tab double and press.")}},
+                        .panels = {{"doubling", worded("panels", "doubling")},
+                                   {"header", worded("panels", "hang tab")}}},
       .parameters = std::move(parameters),
       .needs = tuckBoxNeeds(),
       .build = buildBox,

@@ -107,8 +107,10 @@ Style hingedLidBox() {
       .lying = Lying::Flat,
       .traits = {.difficulty = 2,
                  .suits = worded("styles", "Biscuits, tea bags, soap, sets, keepsakes.")},
-      .words = {.stages = {{"ears", worded("stages", "fold the ears")},
-                           {"tuck", worded("stages", "fold the tuck flap")}},
+      .words = {.stages = {{"ears", worded("stages", "fold the ears"),
+                            worded("stages", "Fold in the ears at the sides of the lid.")},
+                           {"tuck", worded("stages", "fold the tuck flap"),
+                            worded("stages", "Fold the tuck flap inwards.")}},
                 .panels = {{"left-ear", worded("panels", "left ear")},
                            {"right-ear", worded("panels", "right ear")}}},
       .parameters =

@@ -92,7 +92,8 @@ Style milkCartonTopBox() {
       .summary = worded("styles", "The sides fold in under a roof that ends in a glued fin."),
       .traits = {.difficulty = 3, .suits = worded("styles", "Sweets, biscuits, tea, small toys.")},
       .words = gableWords() +
-               NetWords{.stages = {{"fin", worded("stages", "fold the fins")}},
+               NetWords{.stages = {{"fin", worded("stages", "fold the fins"),
+                                    worded("stages", "Stand the fins up against one another.")}},
                         .panels = {{"back-fin", worded("panels", "back fin")},
                                    {"left-front-fin", worded("panels", "left front fin")},
                                    {"right-front-fin", worded("panels", "right front fin")}}},

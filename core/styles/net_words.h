@@ -11,6 +11,7 @@ namespace creasewright {
 struct CodeWords {
   std::string_view code;
   Worded words;
+  Worded says = {};  ///< of a fold stage: what the hand does, as a teacher says it
 };
 
 /// Words for the codes that nets use: their fold stages, the parts of their panels' paths and the

@@ -96,8 +96,10 @@ Style platformInsert() {
                  .suitsRound = true,
                  .difficulty = 1,
                  .suits = worded("styles", "Jars, bottles, candles and soap in a larger box.")},
-      .words = {.stages = {{"feet", worded("stages", "fold in the feet")},
-                           {"legs", worded("stages", "fold down the legs")}},
+      .words = {.stages = {{"feet", worded("stages", "fold in the feet"),
+                            worded("stages", "Fold the feet inwards.")},
+                           {"legs", worded("stages", "fold down the legs"),
+                            worded("stages", "Fold the legs down.")}},
                 .pieces = {{"insert", worded("pieces", "insert")}}},
       .parameters =
           {measure("opening-length", worded("styles", "Opening length"),

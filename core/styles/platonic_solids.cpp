@@ -124,9 +124,12 @@ Style solidStyle(std::string_view id, Worded title, Worded summary, int difficul
       .traits = {.suitsRound = true,
                  .difficulty = difficulty,
                  .suits = worded("styles", "Small surprises, a ball, or hung up empty.")},
-      .words = {.stages = {{"faces", worded("stages", "fold and close the faces")}},
-                .panels = {{"face", worded("panels", "face")}},
-                .pieces = {{"solid", worded("pieces", "solid")}}},
+      .words =
+          {.stages = {{"faces", worded("stages", "fold and close the faces"),
+                       worded("stages",
+                              "Fold all faces round, one after the other, and press their tabs.")}},
+           .panels = {{"face", worded("panels", "face")}},
+           .pieces = {{"solid", worded("pieces", "solid")}}},
       .parameters =
           {measure("edge", worded("styles", "Edge"),
                    worded("styles", "Of every face. The tabs must fit."))

@@ -88,9 +88,12 @@ Style prismBox() {
       .traits = {.suitsRound = true,
                  .difficulty = 2,
                  .suits = worded("styles", "Jars, candles, balls, sweets, anything round.")},
-      .words = prismWords() +
-               NetWords{.stages = {{"lid-tabs", worded("stages", "fold and glue the lid's tabs")},
-                                   {"lid-walls", worded("stages", "fold the lid's walls")}}},
+      .words =
+          prismWords() +
+          NetWords{.stages = {{"lid-tabs", worded("stages", "fold the lid's tabs"),
+                               worded("stages", "Fold the tabs of the lid inwards.")},
+                              {"lid-walls", worded("stages", "fold and glue the lid's walls"),
+                               worded("stages", "Fold the walls of the lid down and press.")}}},
       .parameters =
           {sidesParameter(),
            measure("across", worded("styles", "Across the flats"),

@@ -144,12 +144,17 @@ Style snapLockBottomBox() {
                  .suits = worded("styles", "Jars, mugs, bottles, candles, heavier things.")},
       .words =
           tuckEndWords() +
-          NetWords{.stages = {{"bottom-panel", worded("stages", "fold the bottom panel")},
-                              {"bottom-sides", worded("stages", "fold the sides of the bottom")},
-                              {"bottom-tongue", worded("stages", "tuck in the bottom tongue")}},
-                   .panels = {{"bottom-panel", worded("panels", "bottom panel")},
-                              {"bottom-shoulders", worded("panels", "bottom shoulders")},
-                              {"bottom-tongue", worded("panels", "bottom tongue")}}},
+          NetWords{
+              .stages = {{"bottom-panel", worded("stages", "fold the bottom panel"),
+                          worded("stages", "Fold in the panel of the bottom with the slot.")},
+                         {"bottom-sides", worded("stages", "fold the sides of the bottom"),
+                          worded("stages", "Fold both sides of the bottom in over it.")},
+                         {"bottom-tongue", worded("stages", "tuck in the bottom tongue"),
+                          worded("stages",
+                                 "Fold the last panel over and push its tongue into the slot.")}},
+              .panels = {{"bottom-panel", worded("panels", "bottom panel")},
+                         {"bottom-shoulders", worded("panels", "bottom shoulders")},
+                         {"bottom-tongue", worded("panels", "bottom tongue")}}},
       .parameters = std::move(parameters),
       .needs = tuckBoxNeeds(),
       .build = buildBox,

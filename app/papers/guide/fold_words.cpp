@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <iterator>
 
+#include "bridge/net_words.h"
 #include "bridge/style_text.h"
 #include "making/hand_folds.h"
 #include "papers/guide/panel_list.h"
@@ -44,25 +45,42 @@ QString bendSentence(BendCode why) {
   return {};
 }
 
-/// Every line the step folds, by the panels that move; those of a loop follow by themselves.
-void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
+/// The lines a step folds, as the hand counts them.
+struct FoldCount {
   int lines = 0;
-  int following = 0;
+  int following = 0;  ///< of a loop: they fold along by themselves
+  bool opens = false;
+  QString panels;  ///< that move
+};
+
+FoldCount countFolds(const Step& step, const BuiltPiece& piece) {
+  FoldCount count;
   for (const HandFold& line : handFolds(step.folds))
-    ++(step.folds[line.folds.front()].loop ? following : lines);
+    ++(step.folds[line.folds.front()].loop ? count.following : count.lines);
   std::vector<int> moved;
   for (const Fold& fold : step.folds)
     if (!fold.bend && !fold.loop) moved.push_back(fold.child);
-  const auto opened = std::ranges::count_if(step.folds, &Fold::opens);
-  const bool opens = 2 * opened >= std::ssize(step.folds);
-  if (lines > 0) {
-    words.sentences.append((opens
-                                ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", lines)
-                                : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", lines))
-                               .arg(panelList(piece, moved)));
-  }
-  if (following > 0)
-    words.sentences.append(GuideTr::tr("%n more line(s) fold along by themselves.", "", following));
+  count.opens = 2 * std::ranges::count_if(step.folds, &Fold::opens) >= std::ssize(step.folds);
+  count.panels = panelList(piece, moved);
+  return count;
+}
+
+/// Every line the step folds, by the panels that move; those of a loop follow by themselves.
+void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
+  const FoldCount count = countFolds(step, piece);
+  const bool said = !stageSays(step.stage).isEmpty();
+  if (said && count.lines > 0)
+    words.details.append((count.opens ? GuideTr::tr("Open %n line(s): %1.", "", count.lines)
+                                      : GuideTr::tr("Fold %n line(s): %1.", "", count.lines))
+                             .arg(count.panels));
+  else if (count.lines > 0)
+    words.sentences.append(
+        (count.opens ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", count.lines)
+                     : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", count.lines))
+            .arg(count.panels));
+  if (count.following > 0)
+    (said ? words.details : words.sentences)
+        .append(GuideTr::tr("%n more line(s) fold along by themselves.", "", count.following));
 }
 
 StepWords wordTogether(const Step& step, const Guide& guide) {
@@ -89,6 +107,10 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
   if (step.turn) words.sentences.append(turnSentence());
   if (step.putIn)
     words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
+  // What the style says comes first; then which folds and joins that means is looked up below.
+  const QString says = stageSays(step.stage);
+  QStringList& exact = says.isEmpty() ? words.sentences : words.details;
+  if (!says.isEmpty()) words.sentences.append(says);
   addFolds(step, piece, words);
   for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));
   const bool glued =
@@ -97,7 +119,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
     words.sentences.append(
         GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
   }
-  addJoinWords(step, piece, words);
+  addJoinWords(step, piece, exact);
   return words;
 }
 

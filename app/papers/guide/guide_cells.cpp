@@ -23,6 +23,10 @@ Drawing stepText(int number, const StepWords& words, double width) {
     text.add(sentence, TypeStyle{.height = kStepType, .lead = kStepLead});
     text.space(0.9);
   }
+  for (const QString& detail : words.details) {
+    text.add(detail, TypeStyle{.height = kDetailType, .lead = kStepLead, .like = Role::Dimension});
+    text.space(0.6);
+  }
   text.addList(words.checks, QStringLiteral("✓"),
                TypeStyle{.height = kStepType, .lead = kStepLead, .like = Role::Valley});
   Drawing out = text.take();

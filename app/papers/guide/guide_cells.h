@@ -9,6 +9,7 @@ namespace creasewright {
 
 /// Type of the steps, mm: sentences 10.5 pt, to be read in the hand.
 inline constexpr double kStepType = 3.7;
+inline constexpr double kDetailType = 2.9;  ///< 8.2 pt, to be looked up
 inline constexpr double kStepTitleType = 4.2;
 inline constexpr double kStepLead = 1.28;  ///< line pitch by type size
 

@@ -35,7 +35,7 @@ QByteArray plainText(const GuideWords& words) {
   int number = 0;
   for (const StepWords& step : words.steps) {
     out += QStringLiteral("%1. %2\n").arg(++number).arg(step.title);
-    for (const QString& sentence : step.sentences) out += sentence + QLatin1Char('\n');
+    for (const QString& sentence : step.told()) out += sentence + QLatin1Char('\n');
     for (const QString& check : step.checks)
       out += QStringLiteral("✓ ") + check + QLatin1Char('\n');
     out += QLatin1Char('\n');

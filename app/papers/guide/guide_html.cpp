@@ -28,6 +28,7 @@ ol.steps > li { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1
   padding: 1rem 0; border-top: 1px solid #d8dbde; break-inside: avoid; }
 .facts { display: flex; flex-wrap: wrap; gap: .2rem 1.4rem; margin: .3rem 0; padding: 0; color: #4a5560; }
 .facts > * { margin: 0; }
+.detail { font-size: 0.85em; color: #4a5a68; }
 .checks { color: #005f48; list-style: none; padding-left: 0; }
 .checks li::before { content: "\2713\00a0"; }
 .care { border-left: .3rem solid #b35a00; padding-left: .8rem; }
@@ -78,6 +79,8 @@ QString stepItem(int number, const StepWords& words, const Drawing& figure,
   out += QStringLiteral("<div>\n<h3>%1. %2</h3>\n").arg(number).arg(escaped(words.title));
   for (const QString& sentence : words.sentences)
     out += QStringLiteral("<p>") + escaped(sentence) + QStringLiteral("</p>\n");
+  for (const QString& detail : words.details)
+    out += QStringLiteral("<p class=\"detail\">") + escaped(detail) + QStringLiteral("</p>\n");
   if (!words.checks.isEmpty()) out += list(words.checks, " class=\"checks\"");
   return out + QStringLiteral("</div>\n</li>\n");
 }

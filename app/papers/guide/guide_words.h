@@ -19,8 +19,12 @@ struct GuideTr {
 /// A step in the user's language.
 struct StepWords {
   QString title;
-  QStringList sentences;
-  QStringList checks;  ///< what must be true before the next step
+  QStringList sentences = {};
+  QStringList details = {};  ///< exactly which folds and joins, to look up: in smaller type
+  QStringList checks = {};   ///< what must be true before the next step
+
+  /// All that is told, in order.
+  [[nodiscard]] QStringList told() const { return sentences + details; }
 };
 
 /// A sheet to be cut, as a row of a table.

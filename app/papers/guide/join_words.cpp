@@ -73,16 +73,15 @@ std::vector<JoinWords> kindsOf(const std::vector<Join>& joins) {
 
 }  // namespace
 
-void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words) {
+void addJoinWords(const Step& step, const BuiltPiece& piece, QStringList& words) {
   const auto name = [&](int panel) {
     return panelTitle(piece.net.panels.at(static_cast<std::size_t>(panel)).id);
   };
   for (const JoinWords& kind : kindsOf(step.joins)) {
     const ByTarget groups = byTarget(step.joins, kind);
     if (groups.size() == 1 && groups.front().second.size() == 1) {
-      words.sentences.append(
-          QCoreApplication::translate("guide", kind.one)
-              .arg(name(groups.front().second.front()), name(groups.front().first)));
+      words.append(QCoreApplication::translate("guide", kind.one)
+                       .arg(name(groups.front().second.front()), name(groups.front().first)));
       continue;
     }
     QStringList pairs;
@@ -90,7 +89,7 @@ void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words) {
       pairs.append(
           GuideTr::tr("%1 → “%2”", "flaps, target").arg(panelList(piece, flaps), name(target)));
     }
-    words.sentences.append(
+    words.append(
         QCoreApplication::translate("guide", kind.many).arg(pairs.join(QStringLiteral("; "))));
   }
 }

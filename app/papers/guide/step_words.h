@@ -15,7 +15,7 @@ StepWords wordCuts(const Step& step);
 QString turnSentence();
 
 /// Adds what a step joins: every flap and where it goes.
-void addJoinWords(const Step& step, const BuiltPiece& piece, StepWords& words);
+void addJoinWords(const Step& step, const BuiltPiece& piece, QStringList& words);
 
 /// Sentences of scoring.
 StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units);

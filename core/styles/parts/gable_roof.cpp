@@ -98,12 +98,16 @@ void addGableRoof(NetBuilder& net, const FourWalls& walls, const GableRoof& roof
 }
 
 NetWords gableWords() {
-  return {.stages = {{"roof", worded("stages", "fold in the sides and close the roof")}},
-          .panels = {{"back-corner", worded("panels", "back corner")},
-                     {"front-corner", worded("panels", "front corner")},
-                     {"roof-seam", worded("panels", "roof seam")},
-                     {"left-gable", worded("panels", "left gable")},
-                     {"right-gable", worded("panels", "right gable")}}};
+  return {
+      .stages = {{"roof", worded("stages", "fold in the sides and close the roof"),
+                  worded(
+                      "stages",
+                      "Push both sides of the roof inwards while front and back come together.")}},
+      .panels = {{"back-corner", worded("panels", "back corner")},
+                 {"front-corner", worded("panels", "front corner")},
+                 {"roof-seam", worded("panels", "roof seam")},
+                 {"left-gable", worded("panels", "left gable")},
+                 {"right-gable", worded("panels", "right gable")}}};
 }
 
 }  // namespace creasewright

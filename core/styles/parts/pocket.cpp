@@ -78,11 +78,16 @@ std::vector<ParameterSpec> pocketParameters() {
 StyleNeeds pocketNeeds() { return holding({"length", 1}, {"width", 1}, {"depth", 3}); }
 
 NetWords pocketWords() {
-  return {.stages = {{"cover", worded("stages", "fold the cover over")},
-                     {"cover-spine", worded("stages", "fold the strip of the cover")},
-                     {"pocket", worded("stages", "fold up the pocket and glue its tabs")},
-                     {"pocket-sides", worded("stages", "fold the sides of the pocket")},
-                     {"spine", worded("stages", "fold up the strip")}},
+  return {.stages = {{"cover", worded("stages", "fold the cover over"),
+                      worded("stages", "Fold the cover over the pocket.")},
+                     {"cover-spine", worded("stages", "fold the strip of the cover"),
+                      worded("stages", "Fold up the strip of the cover.")},
+                     {"pocket", worded("stages", "fold up the pocket and glue its tabs"),
+                      worded("stages", "Fold the pocket up and press its tabs.")},
+                     {"pocket-sides", worded("stages", "fold the sides of the pocket"),
+                      worded("stages", "Fold the sides of the pocket inwards.")},
+                     {"spine", worded("stages", "fold up the strip"),
+                      worded("stages", "Fold up the strip: it gives the pocket its depth.")}},
           .panels = {{"cover", worded("panels", "cover")},
                      {"left-side", worded("panels", "left side")},
                      {"pocket", worded("panels", "pocket")},

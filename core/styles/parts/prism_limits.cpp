@@ -70,11 +70,14 @@ double baseTab(double deepest, double caliper) {
 }
 
 NetWords prismWords() {
-  return {
-      .stages = {{"bottom-tabs", worded("stages", "fold the bottom tabs")},
-                 {"base", worded("stages", "close the base over the tabs")},
-                 {"walls-and-seam", worded("stages", "fold the walls and the seam")},
-                 {"last-wall", worded("stages", "bring the last wall round and glue the seam")}}};
+  return {.stages = {{"bottom-tabs", worded("stages", "fold the bottom tabs"),
+                      worded("stages", "Fold all bottom tabs inwards.")},
+                     {"base", worded("stages", "close the base over the tabs"),
+                      worded("stages", "Bring the base down onto the tabs and press.")},
+                     {"walls-and-seam", worded("stages", "fold the walls and the seam"),
+                      worded("stages", "Fold the walls round, and the seam.")},
+                     {"last-wall", worded("stages", "bring the last wall round and glue the seam"),
+                      worded("stages", "Bring the last wall round and press the seam.")}}};
 }
 
 }  // namespace creasewright

@@ -32,7 +32,7 @@ TEST(GuideWords, EveryStepOfEveryStyleIsToldInWholeSentences) {
       for (const StepWords& step : words.steps) {
         EXPECT_FALSE(step.title.isEmpty()) << style.id;
         EXPECT_FALSE(step.sentences.isEmpty()) << style.id << step.title.toStdString();
-        for (const QString& sentence : step.sentences + step.checks) {
+        for (const QString& sentence : step.told() + step.checks) {
           EXPECT_FALSE(sentence.trimmed().isEmpty()) << style.id;
           EXPECT_FALSE(sentence.contains(QLatin1String("%1"))) << sentence.toStdString();
           EXPECT_FALSE(sentence.contains(QLatin1String("%2"))) << sentence.toStdString();
@@ -67,7 +67,7 @@ TEST(GuideWords, ThePillowBoxIsToldInWholePanelsAndCurves) {
   const GuideWords words = wordGuide(guide, built, GuideUnits::Millimetre);
   QStringList all;
   for (const StepWords& step : words.steps) {
-    all += step.sentences + step.checks;
+    all += step.told() + step.checks;
   }
   const QString told = all.join(QLatin1Char('\n'));
   EXPECT_TRUE(told.contains(QLatin1String("Trace 4 curved line"))) << told.toStdString();
@@ -88,7 +88,7 @@ TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
     const BuiltDesign built = standard(**findStyle(id));
     QString told;
     for (const StepWords& step : wordGuide(makeGuide(built), built, GuideUnits::Millimetre).steps) {
-      told += step.title + QLatin1Char('\n') + step.sentences.join(QLatin1Char('\n')) +
+      told += step.title + QLatin1Char('\n') + step.told().join(QLatin1Char('\n')) +
               QLatin1Char('\n');
     }
     qsizetype last = -1;

@@ -57,7 +57,7 @@ struct Spoken {
     QStringList list;
     for (std::size_t i = 0; i < guide.steps.size(); ++i) {
       if (guide.steps[i].piece == index && of(guide.steps[i])) {
-        list += words.steps[i].sentences;
+        list += words.steps[i].told();
       }
     }
     return list;
@@ -489,7 +489,7 @@ void expectFolds(const Spoken& piece) {
     const QStringList words = piece.sentences([&](const Step& step) {
       return step.code == StepCode::FoldStage && step.stage == stage.code;
     });
-    EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines? as the arrow"),
+    EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines?(?: as the arrow|:)"),
               lines.count(0) + lines.count(1))
         << stage.code;
     EXPECT_EQ(numberIn(words, "^(\\d+) more lines? fold"), lines.count(2) + lines.count(3))
@@ -553,8 +553,8 @@ void expectGermanAgrees(const GuideWords& english, const GuideWords& german,
   static const QRegularExpression digits = pattern("([0-9]+)");
   ASSERT_EQ(english.steps.size(), german.steps.size());
   for (std::size_t i = 0; i < english.steps.size(); ++i) {
-    const QStringList& source = english.steps[i].sentences;
-    const QStringList& other = german.steps[i].sentences;
+    const QStringList source = english.steps[i].told();
+    const QStringList other = german.steps[i].told();
     ASSERT_EQ(source.size(), other.size()) << english.steps[i].title.toStdString();
     for (qsizetype k = 0; k < source.size(); ++k) {
       EXPECT_EQ(all(digits, source[k]), all(digits, other[k])) << source[k].toStdString() << "\n"
