@@ -88,8 +88,8 @@ TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
     const BuiltDesign built = standard(**findStyle(id));
     QString told;
     for (const StepWords& step : wordGuide(makeGuide(built), built, GuideUnits::Millimetre).steps) {
-      told += step.title + QLatin1Char('\n') + step.told().join(QLatin1Char('\n')) +
-              QLatin1Char('\n');
+      told +=
+          step.title + QLatin1Char('\n') + step.told().join(QLatin1Char('\n')) + QLatin1Char('\n');
     }
     qsizetype last = -1;
     for (const QString& wanted : patterns) {
