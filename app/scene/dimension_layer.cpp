@@ -42,6 +42,7 @@ void addUpright(std::vector<DimensionLabel>& out, const BuiltPiece& piece,
                 const SheetCamera& camera, Unit unit, const QFontMetricsF& metrics) {
   const std::vector<double> distances = scoreDistances(piece, true);
   std::vector<double> pixels;
+  pixels.reserve(distances.size());
   for (const double mm : distances) pixels.push_back(camera.toScreen(Point{mm, 0}).x());
   const std::vector<double> places = spreadApart(pixels, metrics.height());
   const double edge = camera.toScreen(Point{0, 0}).y() + kLeaderGap;
@@ -62,6 +63,7 @@ void addLevel(std::vector<DimensionLabel>& out, const BuiltPiece& piece, const S
   std::vector<double> distances = scoreDistances(piece, false);
   std::ranges::reverse(distances);  // from the top down, as pixels count
   std::vector<double> pixels;
+  pixels.reserve(distances.size());
   for (const double mm : distances) pixels.push_back(camera.toScreen(Point{0, mm}).y());
   const std::vector<double> places = spreadApart(pixels, metrics.height());
   const double edge = camera.toScreen(Point{0, 0}).x() - kLeaderGap;

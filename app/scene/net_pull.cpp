@@ -22,7 +22,7 @@ struct PullSay {
 /// Two lines shall go their own ways: measures that move only one of them come first.
 void preferOwnWays(std::vector<PullWay>& first, std::vector<PullWay>& second) {
   const auto alone = [](std::vector<PullWay>& ways, const std::vector<PullWay>& others) {
-    std::ranges::stable_partition(ways, [&](const PullWay& way) {
+    std::stable_partition(ways.begin(), ways.end(), [&](const PullWay& way) {
       return std::ranges::find(others, way.key, &PullWay::key) == others.end();
     });
   };

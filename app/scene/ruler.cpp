@@ -101,7 +101,8 @@ void paintMarks(QPainter& painter, const Ruler& ruler, const SheetCamera& camera
     if (at < from || at > to) continue;
     const bool labelled = i % marks.perLabel == 0;
     paintMark(painter, ruler, at, labelled ? 9 : (i % marks.perMiddle == 0 ? 6 : 3));
-    if (labelled) paintNumber(painter, ruler, at, i / marks.perLabel * marks.labelled);
+    const int label = i / marks.perLabel;
+    if (labelled) paintNumber(painter, ruler, at, label * marks.labelled);
   }
 }
 

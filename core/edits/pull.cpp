@@ -116,7 +116,7 @@ std::vector<PullWay> waysToPull(const Design& design, const Movable& thing) {
       break;
     }
   }
-  std::ranges::stable_sort(ways, [](const PullWay& a, const PullWay& b) {
+  std::stable_sort(ways.begin(), ways.end(), [](const PullWay& a, const PullWay& b) {
     return std::abs(a.perMm) > std::abs(b.perMm) + 1e-6;
   });
   return ways;
@@ -126,7 +126,7 @@ Pulled pull(const Design& design, const Movable& thing, const PullWay& way, doub
             bool offGrid) {
   const std::string_view key = way.key;
   const std::int64_t from = design.parameters.raw(key);
-  const Pulled still{Length::nanometres(from), 0, std::nullopt};
+  Pulled still{Length::nanometres(from), 0, std::nullopt};
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return still;
   const Pulling pulling(**style, design, thing, Blanks::OnGrid);
