@@ -7,12 +7,13 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostSums = 3'000;
+constexpr std::size_t kMostSums = 12'000;
 constexpr std::size_t kMostWork = 1'000'000'000;  // sums of one programme
 constexpr std::size_t kMostCells = 4'000'000;
 constexpr double kSum = 1;  // steps
 constexpr double kCompare = 6;
-constexpr double kPoint = 300;
+constexpr double kPoint = 150;  // for a cut of a size
+constexpr double kSorted = 60;  // for a sum
 constexpr std::size_t kMostKinds = 12;
 constexpr std::size_t kMostVectors = 400'000;
 
@@ -62,30 +63,36 @@ bool PlainSheet::lay(const CutSheet& sheet, std::int64_t step, Work& work) {
 /// A part needs a sum of sides of different blanks, so it may be taken for the largest sum not
 /// above its size. A cut leaves one part that needs no more than half: it may have just its sum.
 PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side, Work& work) const {
-  std::set<std::int64_t> sums{0};
+  std::vector<std::int64_t> sums{0};
   for (const Lying& lying : lying_) {
     const std::int64_t length = upright ? lying.width : lying.height;
-    if (!work.add(kPoint * static_cast<double>(sums.size()))) return {};
-    const std::vector<std::int64_t> before(sums.begin(), sums.end());
+    const std::vector<std::int64_t> before = sums;
     for (const std::int64_t sum : before)
       for (int n = 1; n <= demands_[lying.demand].quantity && sum + n * length <= side; ++n)
-        sums.insert(sum + n * length);
+        sums.push_back(sum + n * length);
+    if (!work.add(kSorted * static_cast<double>(sums.size()))) return {};
+    std::ranges::sort(sums);
+    sums.erase(std::ranges::unique(sums).begin(), sums.end());
     if (sums.size() > kMostSums) return {};
   }
-  const auto down = [&](std::int64_t size) { return *std::prev(sums.upper_bound(size)); };
+  const auto down = [&](std::int64_t size) {
+    return *std::prev(std::ranges::upper_bound(sums, size));
+  };
   std::set<std::int64_t> reached{0};
   std::set<std::int64_t> open{down(side)};
   while (!open.empty()) {
     const std::int64_t x = *open.rbegin();
     open.erase(x);
     if (!reached.insert(x).second) continue;
-    if (!work.add(kPoint * static_cast<double>(sums.size()) / 4)) return {};
+    std::size_t tried = 0;
     for (const std::int64_t a : sums) {
       if (a == 0) continue;
       if (2 * a > x) break;
       open.insert(a);
       open.insert(down(x - a));
+      ++tried;
     }
+    if (!work.add(kPoint * static_cast<double>(tried))) return {};
   }
   Axis axis;
   axis.sizes.assign(reached.begin(), reached.end());
