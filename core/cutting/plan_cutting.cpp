@@ -21,6 +21,7 @@ constexpr double kPartSeconds = 0.3;
 constexpr double kSearchShare = 0.7;  // of the work; the rest is for the proof and the finish
 constexpr double kProofShare = 0.2;
 constexpr unsigned kShakenRounds = 8;
+constexpr double kShakenShare = 0.4;
 
 Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
@@ -40,6 +41,13 @@ PlanPart partsOf(PlanState& state) {
     if (made) state.work.add(made->work * Work::kSecond);
     return made;
   };
+}
+
+/// Residual rounds with shaken fractions, for their columns as well: a part of the work left.
+void shake(PlanState& state, const LinearCover& linear) {
+  const WorkShare share(state.work, kShakenShare * state.work.left());
+  for (unsigned seed = 1; seed <= kShakenRounds && !state.proven() && state.mayGoOn(); ++seed)
+    roundWithResiduals(state, linear, seed);
 }
 
 /// A plan from parts of the blanks: equal ones, then from the large blanks down, unless this is
@@ -64,8 +72,7 @@ void search(PlanState& state, bool part) {
   if (!linear.cover.covered) return;
   roundWithResiduals(state, linear.cover);
   tryParts(state, part);
-  for (unsigned seed = 1; seed <= kShakenRounds && !state.proven() && state.mayGoOn(); ++seed)
-    roundWithResiduals(state, linear.cover, seed);
+  shake(state, linear.cover);
   if (!state.proven()) boundByCounts(state);
   improve(state, linear.cover);
   if (!state.proven() && state.mayGoOn()) listNear(state, linear.cover);

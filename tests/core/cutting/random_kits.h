@@ -123,8 +123,8 @@ inline RandomKit wholeSheetsKit(unsigned seed) {
   return kit;
 }
 
-/// 20 to 50 sizes on one large sheet, some seeds with few large blanks to a sheet, some with many
-/// small ones; every other one may be turned.
+/// 20 to 50 sizes on some hundreds of one large sheet, some seeds with few large blanks to a sheet,
+/// some with many small ones; every other one may be turned.
 inline RandomKit largeSheetKit(unsigned seed) {
   KitDraw draw(seed);
   RandomKit kit;
@@ -141,7 +141,7 @@ inline RandomKit largeSheetKit(unsigned seed) {
     const Length width = side(sheet.width);
     const Length height = side(sheet.height);
     kit.demands.push_back(
-        {"blank " + std::to_string(kit.demands.size()), width, height, draw.from(1, 100), true});
+        {"blank " + std::to_string(kit.demands.size()), width, height, draw.from(1, 400), true});
   }
   return kit;
 }
