@@ -25,6 +25,48 @@ bool covers(const Counts& a, const Counts& b) {
   return true;
 }
 
+/// The numbers of blanks that fit a part, none covered by another, none below the floor.
+class CountCell {
+ public:
+  CountCell(std::size_t blanks, const PlainSheet::Floor* floor)
+      : floor_(floor), all_{Counts(blanks, 0)} {}
+
+  void add(const Counts& counts) {
+    ++compared_;
+    const std::int64_t worth = worthOf(counts);
+    if (isCheap(worth)) return;
+    best_ = std::max(best_, worth);
+    compared_ += all_.size();
+    if (std::ranges::any_of(all_, [&](const Counts& c) { return covers(c, counts); })) return;
+    std::erase_if(all_, [&](const Counts& c) { return covers(counts, c); });
+    all_.push_back(counts);
+  }
+
+  /// Since it was asked last.
+  std::size_t takeCompared() { return std::exchange(compared_, 0); }
+
+  std::vector<Counts> counts() {
+    std::erase_if(all_, [&](const Counts& c) { return isCheap(worthOf(c)); });
+    return std::move(all_);
+  }
+
+ private:
+  [[nodiscard]] std::int64_t worthOf(const Counts& counts) const {
+    std::int64_t sum = 0;
+    for (std::size_t d = 0; floor_ != nullptr && d < counts.size(); ++d)
+      sum += floor_->worth[d] * counts[d];
+    return sum;
+  }
+  [[nodiscard]] bool isCheap(std::int64_t worth) const {
+    return floor_ != nullptr && worth < best_ - floor_->slack;
+  }
+
+  const PlainSheet::Floor* floor_;
+  std::vector<Counts> all_;
+  std::int64_t best_ = 0;
+  std::size_t compared_ = 0;
+};
+
 }  // namespace
 
 PlainSheet::PlainSheet(const CutSheet& sheet, const std::vector<BlankDemand>& demands, Work& work)
@@ -137,7 +179,7 @@ std::optional<std::int64_t> PlainSheet::most(const std::vector<std::int64_t>& wo
   return value.back();
 }
 
-std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
+std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work, const Floor* floor) const {
   if (!small_ || demands_.size() > kMostKinds) return std::nullopt;
   const std::size_t rows = up_.sizes.size();
   std::vector<std::vector<Counts>> cells(across_.sizes.size() * rows);
@@ -145,19 +187,12 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
   std::size_t vectors = 0;
   for (std::size_t i = 1; i < across_.sizes.size(); ++i)
     for (std::size_t k = 1; k < rows; ++k) {
-      std::vector<Counts>& cell = cells[i * rows + k];
-      std::size_t compared = 0;
-      const auto add = [&](const Counts& counts) {
-        compared += cell.size() + 1;
-        if (std::ranges::any_of(cell, [&](const Counts& c) { return covers(c, counts); })) return;
-        std::erase_if(cell, [&](const Counts& c) { return covers(counts, c); });
-        cell.push_back(counts);
-      };
+      CountCell cell(demands_.size(), floor);
       for (const Lying& lying : lying_)
         if (lying.width <= across_.sizes[i] && lying.height <= up_.sizes[k]) {
           Counts one(demands_.size(), 0);
           one[lying.demand] = 1;
-          add(one);
+          cell.add(one);
         }
       const auto join = [&](const std::vector<Counts>& a, const std::vector<Counts>& b) {
         for (const Counts& x : a) {
@@ -165,9 +200,9 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
             Counts sum = x;
             for (std::size_t d = 0; d < sum.size(); ++d)
               sum[d] = std::min(sum[d] + y[d], demands_[d].quantity);
-            add(sum);
+            cell.add(sum);
           }
-          if (!work.add(kCompare * static_cast<double>(std::exchange(compared, 0)))) return false;
+          if (!work.add(kCompare * static_cast<double>(cell.takeCompared()))) return false;
         }
         return true;
       };
@@ -175,7 +210,8 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
         if (!join(cells[cut.first * rows + k], cells[cut.second * rows + k])) return std::nullopt;
       for (const Cut& cut : up_.cuts[k])
         if (!join(cells[i * rows + cut.first], cells[i * rows + cut.second])) return std::nullopt;
-      vectors += cell.size();
+      cells[i * rows + k] = cell.counts();
+      vectors += cells[i * rows + k].size();
       if (vectors > kMostVectors) return std::nullopt;
     }
   return cells.back();

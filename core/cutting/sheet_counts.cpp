@@ -209,6 +209,21 @@ class Shortage {
   std::size_t taken_ = 0;
 };
 
+/// What is wanted of what so many sheets hold at most; above 1 they cannot do.
+double shareOf(const PlanState& state, const Counts& counts, const WorthProof& proof) {
+  return static_cast<double>(worthOf(state.rows.demand, proof.worth)) /
+         std::max(1.0, static_cast<double>(heldBy(counts, proof)));
+}
+
+/// The proof by which so many sheets have least to spare; none where there are no proofs.
+const WorthProof* tightest(const PlanState& state, const Counts& counts) {
+  const WorthProof* best = nullptr;
+  for (const WorthProof& proof : state.proofs)
+    if (best == nullptr || shareOf(state, counts, proof) > shareOf(state, counts, *best))
+      best = &proof;
+  return best;
+}
+
 }  // namespace
 
 std::int64_t worthOf(const std::vector<int>& counts, const std::vector<std::int64_t>& worth) {
@@ -225,18 +240,13 @@ std::vector<WorthProof> fewProofs(PlanState& state) {
     CheapestCounts cheapest(state, few, none);
     const Counts counts = cheapest.find(state.bound);
     if (counts.empty()) break;
-    const WorthProof* best = nullptr;
-    double most = 1;
-    for (const WorthProof& proof : state.proofs) {
-      const double share = static_cast<double>(worthOf(state.rows.demand, proof.worth)) /
-                           std::max(1.0, static_cast<double>(heldBy(counts, proof)));
-      if (share <= most) continue;
-      most = share;
-      best = &proof;
-    }
-    if (best == nullptr) break;
+    const WorthProof* best = tightest(state, counts);
+    if (shareOf(state, counts, *best) <= 1) break;
     few.push_back(*best);
   }
+  // What no worths rule out is ruled out by the few patterns that these leave.
+  for (const Counts& counts : state.tooFew)
+    if (const WorthProof* best = tightest(state, counts)) few.push_back(*best);
   return few;
 }
 

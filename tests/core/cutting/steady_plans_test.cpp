@@ -200,6 +200,17 @@ TEST(SteadyPlans, WholeSheetsAreFoundAgain) {
   }
 }
 
+/// 20 sizes on some hundreds of large sheets: no more than a sheet above the linear bound.
+TEST(SteadyPlans, ManySizesComeNearTheirBound) {
+  for (const unsigned seed : {4U, 8U}) {
+    const RandomKit kit = testing::largeSheetKit(seed);
+    const auto plan = planCutting(kit.stock, kit.demands);
+    ASSERT_TRUE(plan) << seed;
+    EXPECT_EQ(testing::planFault(*plan, kit.stock, kit.demands), "") << seed;
+    EXPECT_LE(plan->cost, plan->bound + 1) << seed;
+  }
+}
+
 /// Where all work is done, fewer settings are still looked for, and no longer than is told.
 TEST(SteadyPlans, SettingsGetTheirPartOfTheWorkBeyondTheLimit) {
   constexpr double kWhole = 0.5 * Work::kSecond;
