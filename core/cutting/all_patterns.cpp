@@ -10,24 +10,27 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kWords = 8;
-constexpr std::size_t kMostItems = 8 * kWords;
+constexpr std::size_t kMostItems = 64;
 constexpr int kMostOfAKind = 127;
 constexpr std::size_t kMostWork =
-    100'000'000;                        // cells times cuts; the listing has limits of its own
-constexpr double kTiny = 1e-7;          // of a worth
-constexpr double kCompare = 2.5;        // steps that a comparison takes
+    100'000'000;                // cells times cuts; the listing has limits of its own
+constexpr double kTiny = 1e-7;  // of a worth
+constexpr double kCompare = 1;  // steps that a comparison takes
+constexpr double kCompareWord = 0.2;
 constexpr std::size_t kTell = 1 << 20;  // comparisons, after which they are counted as work
 constexpr std::uint64_t kHighBits = 0x8080808080808080U;
 
 /// Counts as bytes, eight to a word: compared and added eight at a time, their high bits free.
-using Counts = std::array<std::uint64_t, kWords>;
+template <std::size_t kWords>
+using Packed = std::array<std::uint64_t, kWords>;
 
-int countIn(const Counts& counts, std::size_t item) {
+template <std::size_t kWords>
+int countIn(const Packed<kWords>& counts, std::size_t item) {
   return static_cast<int>((counts[item / 8] >> (item % 8 * 8)) & 0x7FU);
 }
 
-void setCount(Counts& counts, std::size_t item, int count) {
+template <std::size_t kWords>
+void setCount(Packed<kWords>& counts, std::size_t item, int count) {
   counts[item / 8] |= static_cast<std::uint64_t>(count) << (item % 8 * 8);
 }
 
@@ -39,8 +42,9 @@ struct Origin {
   std::uint32_t second = 0;  ///< in the other part
 };
 
-struct Entry {
-  Counts counts{};
+template <std::size_t kWords>
+struct CountEntry {
+  Packed<kWords> counts{};
   double worth = 0;
   Origin origin;
   std::uint32_t i = 0;  ///< the cell it was made in: a smaller one hands its vectors on
@@ -48,15 +52,18 @@ struct Entry {
 };
 
 /// Whether every byte of `a` is at least that of `b`: then no subtraction takes its high bit.
-bool covers(const Counts& a, const Counts& b) {
+template <std::size_t kWords>
+bool covers(const Packed<kWords>& a, const Packed<kWords>& b) {
   for (std::size_t w = 0; w < kWords; ++w)
     if ((((a[w] | kHighBits) - b[w]) & kHighBits) != kHighBits) return false;
   return true;
 }
 
 /// Byte by byte the sum, but no more than `most`.
-Counts sumUpTo(const Counts& a, const Counts& b, const Counts& most) {
-  Counts sum{};
+template <std::size_t kWords>
+Packed<kWords> sumUpTo(const Packed<kWords>& a, const Packed<kWords>& b,
+                       const Packed<kWords>& most) {
+  Packed<kWords> sum{};
   for (std::size_t w = 0; w < kWords; ++w) {
     // Both are at most `most`, at most 127 each: no byte carries into the next.
     const std::uint64_t whole = a[w] + b[w];
@@ -76,7 +83,13 @@ std::int64_t mostOf(const KnapsackItem& item, std::int64_t width, std::int64_t h
                                   std::max(item.atMost, 0));
 }
 
+/// For up to eight items a word of counts. A cell that holds no more than the one beside it or
+/// below it has the same list.
+template <std::size_t kWords>
 class Lister {
+  using Counts = Packed<kWords>;
+  using Entry = CountEntry<kWords>;
+
  public:
   Lister(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
          const ListingLimits& limits, const WorthFloor& floor, Work* work)
@@ -100,7 +113,7 @@ class Lister {
     for (std::size_t i = 0; i < grid_.across.sizes.size(); ++i)
       for (std::size_t k = 0; k < grid_.up.sizes.size(); ++k)
         if (!fill(i, k)) return std::nullopt;
-    const std::vector<Entry>& all = cells_.back();
+    const std::vector<Entry>& all = lists_[cells_.back()];
     if (all.size() > limits_.patterns) return std::nullopt;
     std::vector<Pattern> patterns;
     for (const Entry& entry : all) patterns.push_back(patternOf(entry));
@@ -108,20 +121,24 @@ class Lister {
   }
 
  private:
-  [[nodiscard]] std::vector<Entry>& at(std::size_t i, std::size_t k) {
+  [[nodiscard]] std::uint32_t& listAt(std::size_t i, std::size_t k) {
     return cells_[i * grid_.up.sizes.size() + k];
   }
   [[nodiscard]] const std::vector<Entry>& at(std::size_t i, std::size_t k) const {
-    return cells_[i * grid_.up.sizes.size() + k];
+    return lists_[cells_[i * grid_.up.sizes.size() + k]];
   }
 
   /// False when a limit is reached.
   bool fill(std::size_t i, std::size_t k) {
-    std::vector<Entry> cell;
-    if (i > 0)
-      for (const Entry& entry : at(i - 1, k)) add(entry, cell);
-    if (k > 0)
-      for (const Entry& entry : at(i, k - 1)) add(entry, cell);
+    std::uint32_t smaller = 0;  // the list of the cell beside or below, whichever holds more
+    std::uint32_t other = 0;
+    if (i > 0) smaller = listAt(i - 1, k);
+    if (k > 0) other = listAt(i, k - 1);
+    if (lists_[other].size() > lists_[smaller].size()) std::swap(smaller, other);
+    std::vector<Entry> cell = lists_[smaller];
+    added_ = false;
+    if (other != smaller)
+      for (const Entry& entry : lists_[other]) add(entry, cell);
     addItems(i, k, cell);
     const std::vector<CutPair>& upright = grid_.across.cuts[i];
     for (std::size_t c = 0; c < upright.size(); ++c)
@@ -133,11 +150,16 @@ class Lister {
       if (!addSums(at(i, level[c].first), at(i, level[c].second), {Origin::Level, index(c), 0, 0},
                    i, k, cell))
         return false;
+    if (!added_) {
+      listAt(i, k) = smaller;
+      return true;
+    }
     dropCheap(cell);
-    kept_ += cell.size();
+    kept_ += cell.size() * sizeof(Entry);
     cell.shrink_to_fit();
-    at(i, k) = std::move(cell);
-    return kept_ <= limits_.vectors;
+    listAt(i, k) = index(lists_.size());
+    lists_.push_back(std::move(cell));
+    return kept_ <= limits_.bytes;
   }
 
   [[nodiscard]] double worthOf(const Counts& counts) const {
@@ -161,7 +183,7 @@ class Lister {
 
   static std::uint32_t index(std::size_t n) { return static_cast<std::uint32_t>(n); }
 
-  void addItems(std::size_t i, std::size_t k, std::vector<Entry>& cell) const {
+  void addItems(std::size_t i, std::size_t k, std::vector<Entry>& cell) {
     const std::int64_t x = grid_.across.sizes[i];
     const std::int64_t y = grid_.up.sizes[k];
     for (std::size_t n = 0; n < items_.size(); ++n) {
@@ -207,17 +229,19 @@ class Lister {
     compared_ += comparisons;
     if (compared_ > limits_.compared) return false;
     if (work_ == nullptr || compared_ - told_ < kTell) return true;
-    const double steps = kCompare * static_cast<double>(compared_ - told_);
+    const double steps =
+        (kCompare + kCompareWord * kWords) * static_cast<double>(compared_ - told_);
     told_ = compared_;
     return work_->add(steps);
   }
 
   /// Unless another one covers it; those it covers go.
-  static void add(const Entry& entry, std::vector<Entry>& cell) {
+  void add(const Entry& entry, std::vector<Entry>& cell) {
     for (const Entry& other : cell)
       if (covers(other.counts, entry.counts)) return;
     std::erase_if(cell, [&](const Entry& other) { return covers(entry.counts, other.counts); });
     cell.push_back(entry);
+    added_ = true;
   }
 
   [[nodiscard]] CutNode build(const Entry& entry, const CutNode& frame) const {
@@ -265,8 +289,10 @@ class Lister {
   SheetGrid grid_;
   bool countable_ = true;  ///< whether a byte holds every count
   Counts most_{};
-  std::vector<std::vector<Entry>> cells_;
-  std::size_t kept_ = 0;
+  std::vector<std::vector<Entry>> lists_{{}};
+  std::vector<std::uint32_t> cells_;  // the list of each
+  bool added_ = false;                // something to the cell that is being filled
+  std::size_t kept_ = 0;              // bytes
   std::size_t compared_ = 0;
   std::size_t told_ = 0;  // of them
 };
@@ -278,7 +304,13 @@ std::optional<std::vector<Pattern>> allPatterns(std::int64_t width, std::int64_t
                                                 const ListingLimits& limits,
                                                 const WorthFloor& floor, Work* work) {
   if (items.size() > kMostItems) return std::nullopt;
-  return Lister(width, height, items, limits, floor, work).run();
+  const auto list = [&]<std::size_t kWords>() {
+    return Lister<kWords>(width, height, items, limits, floor, work).run();
+  };
+  if (items.size() <= 8) return list.template operator()<1>();
+  if (items.size() <= 16) return list.template operator()<2>();
+  if (items.size() <= 32) return list.template operator()<4>();
+  return list.template operator()<8>();
 }
 
 }  // namespace creasewright

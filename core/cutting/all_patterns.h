@@ -9,7 +9,7 @@ namespace creasewright {
 
 /// How much work may go into listing patterns.
 struct ListingLimits {
-  std::size_t vectors = 200'000;       ///< kept in all cells together
+  std::size_t bytes = 19'200'000;      ///< of the vectors kept in all cells together
   std::size_t compared = 150'000'000;  ///< pairs of vectors
   std::size_t patterns = 3'000;        ///< for the whole sheet
 };

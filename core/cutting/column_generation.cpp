@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <limits>
 #include <random>
 
 #include "cutting/cut_tree.h"
@@ -13,6 +14,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kTiny = 1e-7;
+constexpr std::size_t kRestPricing = 40'000'000;  // sums, a hundred times in a round
 
 /// Each blank alone on each sheet that holds it.
 void addFirstColumns(PlanState& state) {
@@ -214,6 +216,48 @@ void fillUp(PlanState& state, const std::vector<int>& times, const CoverRows& re
       keepLayouts(state, *filled);
 }
 
+/// The columns that a plan better than the best may use: none wastes more, by the prices of the
+/// linear cover, than such a plan may cost more than that.
+std::vector<std::size_t> usefulColumns(const PlanState& state, const LinearCover& linear) {
+  const double most =
+      state.best.found ? static_cast<double>(state.best.cost - 1) - linear.cost + kTiny : 1e30;
+  std::vector<std::size_t> useful;
+  for (std::size_t i = 0; i < state.columns.size(); ++i) {
+    const CoverColumn& column = state.columns[i];
+    const double worth = worthOf(column.pattern, linear.blankWorth) +
+                         linear.sheetWorth[static_cast<std::size_t>(column.stock)];
+    if (static_cast<double>(column.cost) - worth <= most) useful.push_back(i);
+  }
+  return useful;
+}
+
+/// Takes the whole parts of the linear cover, of each column `back` sheets less, and covers the
+/// rest in whole numbers.
+void coverRest(PlanState& state, const LinearCover& linear, int back, double steps) {
+  CoverRows rest = state.rows;
+  std::vector<int> times(state.columns.size(), 0);
+  for (std::size_t i = 0; i < linear.times.size(); ++i) {
+    const int whole = static_cast<int>(std::floor(linear.times[i] + kTiny)) - back;
+    take(state, i, usable(state, i, whole, rest), rest, times);
+  }
+  const std::vector<std::size_t> useful = usefulColumns(state, linear);
+  std::vector<CoverColumn> columns;
+  for (const std::size_t i : useful) columns.push_back(state.columns[i]);
+  const WholeCover found = solveWhole(columns, rest, state.work, steps);
+  if (!found.found) return;
+  for (std::size_t i = 0; i < useful.size(); ++i) times[useful[i]] += found.times[i];
+  state.keep(times);
+}
+
+/// Ever larger rests, the last of them all there is.
+void coverRests(PlanState& state, const LinearCover& linear) {
+  constexpr double kShare = 0.25;
+  for (const int back : {0, 1, 2, 4, std::numeric_limits<int>::max() / 2}) {
+    if (state.proven() || !state.mayGoOn()) return;
+    coverRest(state, linear, back, kShare * state.work.left());
+  }
+}
+
 }  // namespace
 
 LinearResult coverByColumns(PlanState& state) {
@@ -240,7 +284,7 @@ LinearResult coverByColumns(PlanState& state) {
 
 void roundWithResiduals(PlanState& state, LinearCover linear, unsigned seed) {
   const WorkShare share(state.work, state.work.left() / 3);
-  Pricing pricing(state, SheetKnapsack::kQuickPricing);
+  Pricing pricing(state, seed == 0 ? kRestPricing : SheetKnapsack::kQuickPricing);
   Shake shake(seed);
   CoverRows rest = state.rows;
   std::vector<int> times;
@@ -274,13 +318,10 @@ void roundWithResiduals(PlanState& state, LinearCover linear, unsigned seed) {
 
 void improve(PlanState& state, const LinearCover& linear) {
   constexpr int kRounds = 12;
-  constexpr double kLeastSteps = 0.2 * Work::kSecond;
   for (int round = 0; round < kRounds; ++round) {
     if (state.proven() || !state.mayGoOn()) return;
     if (round > 0 && !diversify(state, linear, round)) continue;
-    const WholeCover found = solveWhole(state.columns, state.rows, state.work,
-                                        std::max(state.work.left() / 3, kLeastSteps));
-    if (found.found && (!state.best.found || found.cost < state.best.cost)) state.best = found;
+    coverRests(state, linear);
   }
 }
 

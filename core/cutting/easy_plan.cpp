@@ -275,7 +275,7 @@ std::optional<CuttingPlan> easyPlan(const std::vector<CutSheet>& stock,
     addLayout(easy, choice.times, stock[static_cast<std::size_t>(easy.stock)], large,
               options.noExtras, rest, plan.layouts, work);
   }
-  setLessOften(plan.layouts, stock, large, work);
+  setLessOften(plan.layouts, stock, large, options.seconds * Work::kSecond, work);
   if (!addSmallBlanks(plan.layouts, stock, wanted, options.noExtras)) return std::nullopt;
   addUp(plan, stock);
   if (work.stopped() || checkPlan(plan, stock, wanted)) return std::nullopt;

@@ -12,6 +12,7 @@ namespace creasewright {
 struct EasyOptions {
   ToolGrid trimmer;       ///< every setting lies on its marks
   bool noExtras = false;  ///< the last sheets are cut in part: no blank is left over
+  double seconds = 5;     ///< that the plan of the card may take (PlanOptions::seconds)
 };
 
 /// A plan that is easy to cut for a class, from the sheets that `fewest` may use: few layouts, each

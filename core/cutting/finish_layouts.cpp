@@ -30,6 +30,10 @@ std::vector<SheetsAlike> sheetsFor(const std::vector<int>& counts, int times,
 
 namespace {
 
+constexpr double kSettingSteps = 0.1 * Work::kSecond;  // for each layout
+constexpr double kMostSettingLayouts = 5;
+constexpr double kSettingShare = 0.2;  // of what the whole plan may take
+
 std::vector<BlankDemand> lyingOn(const CutSheet& sheet, std::vector<BlankDemand> demands) {
   for (BlankDemand& demand : demands) demand.mayTurn = mayTurn(sheet, demand);
   return demands;
@@ -51,8 +55,10 @@ std::optional<CutNode> leastWork(const CutSheet& sheet, const std::vector<BlankD
 }
 
 void setLessOften(std::vector<Layout>& layouts, const std::vector<CutSheet>& stock,
-                  const std::vector<BlankDemand>& demands, Work& work) {
+                  const std::vector<BlankDemand>& demands, double whole, Work& work) {
   auto left = static_cast<double>(layouts.size());
+  const WorkBeyond more(
+      work, std::min(kSettingSteps * std::min(left, kMostSettingLayouts), kSettingShare * whole));
   for (Layout& layout : layouts) {
     const WorkShare share(work, work.left() / left--);
     const CutSheet& sheet = stock[static_cast<std::size_t>(layout.stock)];

@@ -10,8 +10,6 @@ namespace creasewright {
 namespace {
 
 constexpr double kSimplifySteps = 0.3 * Work::kSecond;
-constexpr double kSettingsSteps = 0.1 * Work::kSecond;
-constexpr double kSettingsShare = 0.2;  // of what the plan may take
 
 /// Among covers of the best one's cost one of fewer layouts.
 void simplify(PlanState& state) {
@@ -39,19 +37,6 @@ void addLayout(PlanState& state, const CoverColumn& column, const SheetsAlike& a
        leastWork(stock, state.demands, alike.counts, sheet, state.work).value_or(sheet)});
 }
 
-/// Beyond the limit of the plan by a fifth at most, so that one that took all of it is no harder to
-/// cut.
-void setLessOften(PlanState& state, CuttingPlan& plan) {
-  const auto most = static_cast<double>(std::min<std::size_t>(plan.layouts.size(), 5));
-  const auto& goOn = state.options.goOn;
-  const double share = kSettingsShare * state.options.seconds * Work::kSecond;
-  Work more(std::min(most * kSettingsSteps, share), [&] {
-    return !state.work.stopped() && (!goOn || goOn({state.best.cost, state.bound}));
-  });
-  setLessOften(plan.layouts, state.stock, state.demands, more);
-  state.work.add(more.spent());
-}
-
 }  // namespace
 
 void finish(PlanState& state, CuttingPlan& plan) {
@@ -66,7 +51,9 @@ void finish(PlanState& state, CuttingPlan& plan) {
          sheetsFor(column.pattern.counts, state.best.times[i], rest, state.options.noExtras))
       addLayout(state, column, alike, plan);
   }
-  if (state.options.fewestLayouts) setLessOften(state, plan);
+  if (state.options.fewestLayouts)
+    setLessOften(plan.layouts, state.stock, state.demands, state.options.seconds * Work::kSecond,
+                 state.work);
   std::ranges::stable_sort(plan.layouts, std::ranges::greater(), &Layout::count);
   for (const Layout& layout : plan.layouts) plan.sheets += layout.count;
 }

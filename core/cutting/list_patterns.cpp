@@ -91,7 +91,7 @@ void listNear(PlanState& state, const LinearCover& linear) {
   for (const double share : {0.03, 0.1, 0.3, 1.0}) {
     if (!state.mayGoOn() || state.proven()) return;
     std::vector<CoverColumn> all =
-        listed(state, {.vectors = 400'000, .compared = 600'000'000, .patterns = 20'000},
+        listed(state, {.bytes = 40'000'000, .compared = 600'000'000, .patterns = 20'000},
                {linear.blankWorth, slack * share});
     if (all.empty()) return;
     cover(state, std::move(all), state.work.left() / 2);

@@ -7,12 +7,13 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostSums = 3'000;
+constexpr std::size_t kMostSums = 12'000;
 constexpr std::size_t kMostWork = 1'000'000'000;  // sums of one programme
 constexpr std::size_t kMostCells = 4'000'000;
 constexpr double kSum = 1;  // steps
 constexpr double kCompare = 6;
-constexpr double kPoint = 300;
+constexpr double kPoint = 150;  // for a cut of a size
+constexpr double kSorted = 60;  // for a sum
 constexpr std::size_t kMostKinds = 12;
 constexpr std::size_t kMostVectors = 400'000;
 
@@ -23,6 +24,48 @@ bool covers(const Counts& a, const Counts& b) {
     if (a[i] < b[i]) return false;
   return true;
 }
+
+/// The numbers of blanks that fit a part, none covered by another, none below the floor.
+class CountCell {
+ public:
+  CountCell(std::size_t blanks, const PlainSheet::Floor* floor)
+      : floor_(floor), all_{Counts(blanks, 0)} {}
+
+  void add(const Counts& counts) {
+    ++compared_;
+    const std::int64_t worth = worthOf(counts);
+    if (isCheap(worth)) return;
+    best_ = std::max(best_, worth);
+    compared_ += all_.size();
+    if (std::ranges::any_of(all_, [&](const Counts& c) { return covers(c, counts); })) return;
+    std::erase_if(all_, [&](const Counts& c) { return covers(counts, c); });
+    all_.push_back(counts);
+  }
+
+  /// Since it was asked last.
+  std::size_t takeCompared() { return std::exchange(compared_, 0); }
+
+  std::vector<Counts> counts() {
+    std::erase_if(all_, [&](const Counts& c) { return isCheap(worthOf(c)); });
+    return std::move(all_);
+  }
+
+ private:
+  [[nodiscard]] std::int64_t worthOf(const Counts& counts) const {
+    std::int64_t sum = 0;
+    for (std::size_t d = 0; floor_ != nullptr && d < counts.size(); ++d)
+      sum += floor_->worth[d] * counts[d];
+    return sum;
+  }
+  [[nodiscard]] bool isCheap(std::int64_t worth) const {
+    return floor_ != nullptr && worth < best_ - floor_->slack;
+  }
+
+  const PlainSheet::Floor* floor_;
+  std::vector<Counts> all_;
+  std::int64_t best_ = 0;
+  std::size_t compared_ = 0;
+};
 
 }  // namespace
 
@@ -62,30 +105,36 @@ bool PlainSheet::lay(const CutSheet& sheet, std::int64_t step, Work& work) {
 /// A part needs a sum of sides of different blanks, so it may be taken for the largest sum not
 /// above its size. A cut leaves one part that needs no more than half: it may have just its sum.
 PlainSheet::Axis PlainSheet::axis(bool upright, std::int64_t side, Work& work) const {
-  std::set<std::int64_t> sums{0};
+  std::vector<std::int64_t> sums{0};
   for (const Lying& lying : lying_) {
     const std::int64_t length = upright ? lying.width : lying.height;
-    if (!work.add(kPoint * static_cast<double>(sums.size()))) return {};
-    const std::vector<std::int64_t> before(sums.begin(), sums.end());
+    const std::vector<std::int64_t> before = sums;
     for (const std::int64_t sum : before)
       for (int n = 1; n <= demands_[lying.demand].quantity && sum + n * length <= side; ++n)
-        sums.insert(sum + n * length);
+        sums.push_back(sum + n * length);
+    if (!work.add(kSorted * static_cast<double>(sums.size()))) return {};
+    std::ranges::sort(sums);
+    sums.erase(std::ranges::unique(sums).begin(), sums.end());
     if (sums.size() > kMostSums) return {};
   }
-  const auto down = [&](std::int64_t size) { return *std::prev(sums.upper_bound(size)); };
+  const auto down = [&](std::int64_t size) {
+    return *std::prev(std::ranges::upper_bound(sums, size));
+  };
   std::set<std::int64_t> reached{0};
   std::set<std::int64_t> open{down(side)};
   while (!open.empty()) {
     const std::int64_t x = *open.rbegin();
     open.erase(x);
     if (!reached.insert(x).second) continue;
-    if (!work.add(kPoint * static_cast<double>(sums.size()) / 4)) return {};
+    std::size_t tried = 0;
     for (const std::int64_t a : sums) {
       if (a == 0) continue;
       if (2 * a > x) break;
       open.insert(a);
       open.insert(down(x - a));
+      ++tried;
     }
+    if (!work.add(kPoint * static_cast<double>(tried))) return {};
   }
   Axis axis;
   axis.sizes.assign(reached.begin(), reached.end());
@@ -130,7 +179,7 @@ std::optional<std::int64_t> PlainSheet::most(const std::vector<std::int64_t>& wo
   return value.back();
 }
 
-std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
+std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work, const Floor* floor) const {
   if (!small_ || demands_.size() > kMostKinds) return std::nullopt;
   const std::size_t rows = up_.sizes.size();
   std::vector<std::vector<Counts>> cells(across_.sizes.size() * rows);
@@ -138,19 +187,12 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
   std::size_t vectors = 0;
   for (std::size_t i = 1; i < across_.sizes.size(); ++i)
     for (std::size_t k = 1; k < rows; ++k) {
-      std::vector<Counts>& cell = cells[i * rows + k];
-      std::size_t compared = 0;
-      const auto add = [&](const Counts& counts) {
-        compared += cell.size() + 1;
-        if (std::ranges::any_of(cell, [&](const Counts& c) { return covers(c, counts); })) return;
-        std::erase_if(cell, [&](const Counts& c) { return covers(counts, c); });
-        cell.push_back(counts);
-      };
+      CountCell cell(demands_.size(), floor);
       for (const Lying& lying : lying_)
         if (lying.width <= across_.sizes[i] && lying.height <= up_.sizes[k]) {
           Counts one(demands_.size(), 0);
           one[lying.demand] = 1;
-          add(one);
+          cell.add(one);
         }
       const auto join = [&](const std::vector<Counts>& a, const std::vector<Counts>& b) {
         for (const Counts& x : a) {
@@ -158,9 +200,9 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
             Counts sum = x;
             for (std::size_t d = 0; d < sum.size(); ++d)
               sum[d] = std::min(sum[d] + y[d], demands_[d].quantity);
-            add(sum);
+            cell.add(sum);
           }
-          if (!work.add(kCompare * static_cast<double>(std::exchange(compared, 0)))) return false;
+          if (!work.add(kCompare * static_cast<double>(cell.takeCompared()))) return false;
         }
         return true;
       };
@@ -168,7 +210,8 @@ std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work) const {
         if (!join(cells[cut.first * rows + k], cells[cut.second * rows + k])) return std::nullopt;
       for (const Cut& cut : up_.cuts[k])
         if (!join(cells[i * rows + cut.first], cells[i * rows + cut.second])) return std::nullopt;
-      vectors += cell.size();
+      cells[i * rows + k] = cell.counts();
+      vectors += cells[i * rows + k].size();
       if (vectors > kMostVectors) return std::nullopt;
     }
   return cells.back();

@@ -19,9 +19,18 @@ class PlainSheet {
   /// without limit; nothing when the work was given up or there is too much of it.
   std::optional<std::int64_t> most(const std::vector<std::int64_t>& worth, Work& work) const;
 
+  /// By these worths of the blanks at most so much less than the best.
+  struct Floor {
+    std::vector<std::int64_t> worth;
+    std::int64_t slack = 0;
+  };
+
   /// All numbers of blanks that fit one sheet together, none above what is asked for, none covered
-  /// by another; nothing when they are too many.
-  std::optional<std::vector<std::vector<int>>> allCounts(Work& work) const;
+  /// by another; nothing when they are too many. With a floor, those are missing that are worth
+  /// more than its slack less than most() says: in place of what a part holds, the best of the part
+  /// would be worth so much more, and no sheet holds more than most().
+  std::optional<std::vector<std::vector<int>>> allCounts(Work& work,
+                                                         const Floor* floor = nullptr) const;
 
  private:
   /// A cut of a size: where in `sizes` its two parts stand.

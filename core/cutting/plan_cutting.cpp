@@ -6,7 +6,7 @@
 #include "cutting/column_generation.h"
 #include "cutting/finish_plan.h"
 #include "cutting/list_patterns.h"
-#include "cutting/plan_by_size.h"
+#include "cutting/plan_by_sets.h"
 #include "cutting/prove_bound.h"
 #include "cutting/sheet_counts.h"
 #include "units/paper.h"
@@ -21,35 +21,49 @@ constexpr double kPartSeconds = 0.3;
 constexpr double kSearchShare = 0.7;  // of the work; the rest is for the proof and the finish
 constexpr double kProofShare = 0.2;
 constexpr unsigned kShakenRounds = 8;
+constexpr double kShakenShare = 0.4;
 
 Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
                          const std::vector<BlankDemand>& demands, const PlanOptions& options,
                          bool part);
 
-/// A plan from the large blanks down, unless this is itself the plan of a part, or is near the
-/// bound already.
-void trySizes(PlanState& state, bool part) {
-  const std::int64_t near = state.demands.size() <= kSomeSizes ? 0 : state.bound / kNear;
-  if (part || (state.best.found && state.best.cost <= state.bound + near)) return;
-  planBySize(state, [&](const std::vector<BlankDemand>& demands) {
+/// Plans of a part of the blanks, with a part of the work left.
+PlanPart partsOf(PlanState& state) {
+  return [&state](const std::vector<BlankDemand>& demands) {
     PlanOptions options;
     options.seconds = std::min(kPartSeconds, state.work.left() / Work::kSecond / 4);
     options.fewestLayouts = false;
-    options.goOn = [&](const PlanProgress&) {
+    options.goOn = [&state](const PlanProgress&) {
       return !state.options.goOn ||
              state.options.goOn({state.best.found ? state.best.cost : 0, state.bound});
     };
     Result<CuttingPlan> made = plan(state.stock, demands, options, true);
     if (made) state.work.add(made->work * Work::kSecond);
     return made;
-  });
+  };
+}
+
+/// Residual rounds with shaken fractions, for their columns as well: a part of the work left.
+void shake(PlanState& state, const LinearCover& linear) {
+  const WorkShare share(state.work, kShakenShare * state.work.left());
+  for (unsigned seed = 1; seed <= kShakenRounds && !state.proven() && state.mayGoOn(); ++seed)
+    roundWithResiduals(state, linear, seed);
+}
+
+/// A plan from parts of the blanks: equal ones, then from the large blanks down, unless this is
+/// itself the plan of a part, or is near the bound already.
+void tryParts(PlanState& state, bool part) {
+  if (part) return;
+  if (!state.proven()) planBySets(state, partsOf(state));
+  const std::int64_t near = state.demands.size() <= kSomeSizes ? 0 : state.bound / kNear;
+  if (!state.best.found || state.best.cost > state.bound + near) planBySize(state, partsOf(state));
 }
 
 void search(PlanState& state, bool part) {
   const WorkShare share(state.work, kSearchShare * state.work.left());
   if (state.demands.size() <= kFewSizes && listAll(state)) {
     boundByCounts(state);
-    if (!state.proven()) trySizes(state, part);
+    if (!state.proven()) tryParts(state, part);
     return;
   }
   const LinearResult linear = coverByColumns(state);
@@ -57,10 +71,9 @@ void search(PlanState& state, bool part) {
   state.impossible = !linear.cover.covered && linear.exact && linear.converged;
   if (!linear.cover.covered) return;
   roundWithResiduals(state, linear.cover);
-  trySizes(state, part);
-  for (unsigned seed = 1; seed <= kShakenRounds && !state.proven() && state.mayGoOn(); ++seed)
-    roundWithResiduals(state, linear.cover, seed);
-  if (state.stock.size() > 1 && !state.proven()) boundByCounts(state);
+  tryParts(state, part);
+  shake(state, linear.cover);
+  if (!state.proven()) boundByCounts(state);
   improve(state, linear.cover);
   if (!state.proven() && state.mayGoOn()) listNear(state, linear.cover);
 }

@@ -56,15 +56,51 @@ class Bound {
   /// wanted.
   bool list() {
     if (!work_.mayGoOn()) return false;
-    for (std::size_t s = 0; s < sheets_.size(); ++s) {
-      std::optional<std::vector<Counts>> all = sheets_[s].allCounts(work_);
+    std::vector<std::vector<Counts>> lists;
+    for (const PlainSheet& sheet : sheets_) {
+      std::optional<std::vector<Counts>> all = sheet.allCounts(work_);
       if (!all) return false;
-      for (Weighing& weighing : weighings_) {
+      lists.push_back(*std::move(all));
+    }
+    lists_ = std::move(lists);
+    for (Weighing& weighing : weighings_)
+      for (std::size_t s = 0; s < lists_.size(); ++s) {
         std::int64_t most = 0;
-        for (const Counts& counts : *all) most = std::max(most, worthOf(counts, weighing));
+        for (const Counts& counts : lists_[s]) most = std::max(most, worthOf(counts, weighing));
         weighing.most[s] = std::min(weighing.most[s], most);
       }
-      lists_.push_back(*std::move(all));
+    return true;
+  }
+
+  /// Lists what may lie on so many sheets, or on fewer, that hold all together: on none of them
+  /// less than it can hold by more than all can hold beyond what is wanted. To be asked before
+  /// list(), which weighs other than such a floor wants.
+  bool listNear(const Counts& counts) {
+    const Weighing* tight = nullptr;
+    double best = 0;
+    std::int64_t slack = 0;
+    for (const Weighing& weighing : weighings_) {
+      std::int64_t held = 0;
+      for (std::size_t s = 0; s < counts.size(); ++s) held += counts[s] * weighing.most[s];
+      if (held <= 0) continue;
+      const double share = static_cast<double>(weighing.wanted) / static_cast<double>(held);
+      if (share <= best) continue;
+      best = share;
+      tight = &weighing;
+      slack = held - tight->wanted;
+    }
+    lists_.clear();
+    if (tight == nullptr || slack < 0) return false;
+    const WorkShare share(work_, work_.left() / 3);
+    const PlainSheet::Floor floor{tight->worth, slack};
+    for (std::size_t s = 0; s < sheets_.size(); ++s) {
+      std::optional<std::vector<Counts>> near = std::vector<Counts>();
+      if (counts[s] > 0) near = sheets_[s].allCounts(work_, &floor);
+      if (!near) return false;
+      std::erase_if(*near, [&](const Counts& fits) {
+        return tight->most[s] - worthOf(fits, *tight) > slack;
+      });
+      lists_.push_back(*std::move(near));
     }
     return true;
   }
@@ -282,10 +318,11 @@ std::int64_t recomputeBound(const std::vector<CutSheet>& stock,
     if (counts && !counts->empty()) least = std::max(least, bound.costOf(*counts));
     return counts && !counts->empty() ? *counts : Counts();
   };
-  look();
+  Counts counts = look();
+  while (!counts.empty() && bound.listNear(counts) && bound.ruleOut(counts)) counts = look();
   if (least >= cost || !bound.list()) return least;
   least = std::max(least, std::min(cost, bound.byPrices()));
-  for (Counts counts = look(); !counts.empty() && bound.ruleOut(counts);) counts = look();
+  for (counts = look(); !counts.empty() && bound.ruleOut(counts);) counts = look();
   return least;
 }
 

@@ -6,6 +6,8 @@
 namespace creasewright {
 namespace {
 
+constexpr std::size_t kMostWalked = 40'000'000;  // points, for the cuts of all sizes
+
 /// The cuts of the part whose size is the point `x`, by indices of points. As the first part grows,
 /// the second shrinks, so both are found by walking along the points; a cut whose first part is no
 /// larger than that of the one before has a second part that is no larger either.
@@ -58,8 +60,11 @@ std::optional<CutGrid> cutGrid(const std::vector<std::int64_t>& points, std::int
   std::vector<std::vector<CutPair>> cuts(whole + 1);
   reached[0] = reached[whole] = true;
   CutGrid grid{{}, {}, 0};
+  std::size_t walked = 0;
   for (std::size_t x = whole; x > 0; --x) {
     if (!reached[x]) continue;
+    walked += x;
+    if (walked > kMostWalked) return std::nullopt;
     cuts[x] = cutsOf(points, x);
     grid.pairs += cuts[x].size();
     if (grid.pairs > mostPairs) return std::nullopt;

@@ -33,7 +33,7 @@ struct CutGrid {
 };
 
 /// The grid of a side that is `side` long, from its raster points. Nothing when it would have more
-/// than so many cuts.
+/// than so many cuts, or take too long to find.
 std::optional<CutGrid> cutGrid(const std::vector<std::int64_t>& points, std::int64_t side,
                                std::size_t mostPairs = 1'500'000);
 

@@ -5,7 +5,7 @@
 #include <limits>
 #include <numeric>
 
-#include "cutting/all_patterns.h"
+#include "cutting/plan_within.h"
 #include "cutting/pricing.h"
 
 namespace creasewright {
@@ -19,8 +19,10 @@ using Counts = std::vector<int>;
 /// The cheapest numbers of sheets that nothing rules out.
 class CheapestCounts {
  public:
-  CheapestCounts(PlanState& state, const std::vector<WorthProof>& proofs)
-      : state_(state), proofs_(proofs), counts_(state.stock.size(), 0) {
+  /// `open` are left out, but not what is above or below them.
+  CheapestCounts(PlanState& state, const std::vector<WorthProof>& proofs,
+                 const std::vector<Counts>& open)
+      : state_(state), proofs_(proofs), open_(open), counts_(state.stock.size(), 0) {
     for (const WorthProof& proof : proofs)
       demanded_.push_back(worthOf(state.rows.demand, proof.worth));
     order_.resize(state.stock.size());
@@ -77,7 +79,7 @@ class CheapestCounts {
       }
       for (; first <= most; ++first) {
         counts_[s] = static_cast<int>(first);
-        if (tooFew()) continue;
+        if (tooFew() || std::ranges::find(open_, counts_) != open_.end()) continue;
         least_ = cost + first * state_.costOf(s);
         best_ = counts_;
         break;
@@ -106,6 +108,7 @@ class CheapestCounts {
 
   PlanState& state_;
   const std::vector<WorthProof>& proofs_;
+  const std::vector<Counts>& open_;
   std::vector<std::int64_t> demanded_;  // by proof
   std::vector<std::size_t> order_;      // of kinds
   std::int64_t least_ = 0;
@@ -113,13 +116,6 @@ class CheapestCounts {
   Counts best_;
   bool complete_ = true;
 };
-
-/// What so many sheets hold at most.
-std::int64_t heldBy(const Counts& counts, const WorthProof& proof) {
-  std::int64_t held = 0;
-  for (std::size_t s = 0; s < counts.size(); ++s) held += counts[s] * proof.most[s];
-  return held;
-}
 
 /// What a sheet holds at most where all patterns are listed.
 WorthProof proofOf(const PlanState& state, const std::vector<double>& prices) {
@@ -213,62 +209,19 @@ class Shortage {
   std::size_t taken_ = 0;
 };
 
-/// Looks for a plan with no more than these numbers of sheets; true when there surely is none.
-bool planWith(PlanState& state, const Counts& counts) {
-  CoverRows rows = state.rows;
-  rows.atHand = counts;
-  const WholeCover found =
-      solveWhole(state.columns, rows, state.work, std::max(0.1 * state.work.left(), 1e8));
-  if (found.found && (!state.best.found || found.cost < state.best.cost)) state.best = found;
-  return found.none && state.listed;
+/// What is wanted of what so many sheets hold at most; above 1 they cannot do.
+double shareOf(const PlanState& state, const Counts& counts, const WorthProof& proof) {
+  return static_cast<double>(worthOf(state.rows.demand, proof.worth)) /
+         std::max(1.0, static_cast<double>(heldBy(counts, proof)));
 }
 
-/// Lists the patterns that a plan with these numbers can use: no sheet of it may hold less than it
-/// can by more than all sheets together can hold beyond what is wanted. True when there surely is
-/// no such plan.
-bool planByFew(PlanState& state, const Counts& counts) {
-  const WorthProof* tight = nullptr;
-  std::int64_t slack = 0;
-  double best = 0;
-  for (const WorthProof& proof : state.proofs) {
-    const std::int64_t held = heldBy(counts, proof);
-    const std::int64_t wanted = worthOf(state.rows.demand, proof.worth);
-    if (held <= 0 || static_cast<double>(wanted) / static_cast<double>(held) <= best) continue;
-    best = static_cast<double>(wanted) / static_cast<double>(held);
-    tight = &proof;
-    slack = held - wanted;
-  }
-  if (tight == nullptr) return false;
-  WorthFloor floor{{tight->worth.begin(), tight->worth.end()}, static_cast<double>(slack)};
-  std::vector<CoverColumn> few;
-  {
-    const WorkShare share(state.work, 0.3 * state.work.left());
-    for (std::size_t s = 0; s < counts.size(); ++s) {
-      if (counts[s] == 0) continue;
-      auto patterns = allPatterns(
-          state.widthOf(s), state.heightOf(s), state.items(s, state.rows.demand),
-          {.vectors = 400'000, .compared = 400'000'000, .patterns = 8'000}, floor, &state.work);
-      if (!patterns) return false;
-      for (Pattern& pattern : *patterns)
-        if (tight->most[s] - worthOf(pattern.counts, tight->worth) <= slack)
-          few.push_back({static_cast<int>(s), state.costOf(s), std::move(pattern)});
-    }
-  }
-  CoverRows rows = state.rows;
-  rows.atHand = counts;
-  const WholeCover found =
-      solveWhole(few, rows, state.work, std::max(0.2 * state.work.left(), 1e8));
-  if (found.found && (!state.best.found || found.cost < state.best.cost)) {
-    std::vector<int> times(state.columns.size(), 0);
-    for (std::size_t i = 0; i < few.size(); ++i) {
-      if (found.times[i] <= 0) continue;
-      state.columns.push_back(few[i]);
-      times.push_back(found.times[i]);
-    }
-    state.best.times.resize(state.columns.size(), 0);
-    state.keep(times);
-  }
-  return found.none;
+/// The proof by which so many sheets have least to spare; none where there are no proofs.
+const WorthProof* tightest(const PlanState& state, const Counts& counts) {
+  const WorthProof* best = nullptr;
+  for (const WorthProof& proof : state.proofs)
+    if (best == nullptr || shareOf(state, counts, proof) > shareOf(state, counts, *best))
+      best = &proof;
+  return best;
 }
 
 }  // namespace
@@ -280,24 +233,20 @@ std::int64_t worthOf(const std::vector<int>& counts, const std::vector<std::int6
 }
 
 std::vector<WorthProof> fewProofs(PlanState& state) {
+  const std::vector<Counts> none;
   std::vector<WorthProof> few;
   if (!state.proofs.empty()) few.push_back(state.proofs.front());
   while (few.size() < state.proofs.size()) {
-    CheapestCounts cheapest(state, few);
+    CheapestCounts cheapest(state, few, none);
     const Counts counts = cheapest.find(state.bound);
     if (counts.empty()) break;
-    const WorthProof* best = nullptr;
-    double most = 1;
-    for (const WorthProof& proof : state.proofs) {
-      const double share = static_cast<double>(worthOf(state.rows.demand, proof.worth)) /
-                           std::max(1.0, static_cast<double>(heldBy(counts, proof)));
-      if (share <= most) continue;
-      most = share;
-      best = &proof;
-    }
-    if (best == nullptr) break;
+    const WorthProof* best = tightest(state, counts);
+    if (shareOf(state, counts, *best) <= 1) break;
     few.push_back(*best);
   }
+  // What no worths rule out is ruled out by the few patterns that these leave.
+  for (const Counts& counts : state.tooFew)
+    if (const WorthProof* best = tightest(state, counts)) few.push_back(*best);
   return few;
 }
 
@@ -320,29 +269,25 @@ void boundByCounts(PlanState& state) {
     pricing.emplace(state, SheetKnapsack::kMostPricing);
     if (!pricing->exact()) return;
   }
+  std::vector<Counts> open;  // neither a plan was found for them nor a proof that there is none
   for (int tries = 0; tries < kMostTries && state.mayGoOn(); ++tries) {
-    CheapestCounts cheapest(state, state.proofs);
+    CheapestCounts cheapest(state, state.proofs, open);
     const Counts counts = cheapest.find(state.best.cost);
     if (!cheapest.complete()) return;
     if (counts.empty()) {
-      state.bound = state.best.cost;
+      if (open.empty()) state.bound = state.best.cost;
       return;
     }
     std::int64_t cost = 0;
     for (std::size_t s = 0; s < counts.size(); ++s) cost += counts[s] * state.costOf(s);
-    state.bound = std::max(state.bound, cost);
+    if (open.empty()) state.bound = std::max(state.bound, cost);
     const std::optional<bool> covered =
         Shortage(state, counts).covered(pricing ? &*pricing : nullptr);
     if (!covered) return;
     if (!*covered) continue;
-    bool none = planWith(state, counts);
+    const bool none = noPlanWithin(state, counts);
     if (state.best.cost <= cost) return;
-    if (!none && !state.listed) {
-      none = planByFew(state, counts);
-      if (state.best.cost <= cost) return;
-    }
-    if (!none) return;
-    state.tooFew.push_back(counts);
+    (none ? state.tooFew : open).push_back(counts);
   }
 }
 

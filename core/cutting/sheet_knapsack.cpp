@@ -15,6 +15,9 @@ constexpr double kSum = 0.2;               // steps that a sum takes
 constexpr double kCell = 1;
 constexpr std::size_t kMostBounding = 1'000'000'000;  // sums of the one pricing for a bound
 constexpr double kMostValue = 1 << 30;
+// Raster points of a side. Inches and millimetres together make many, but few below the middle, so
+// that few sizes are reached from the sheet.
+constexpr std::size_t kMostPoints = 20'000;
 
 Length units(std::int64_t value) { return Length::nanometres(value); }
 
@@ -26,7 +29,7 @@ std::size_t firstFrom(const CutGrid& grid, std::int64_t length) {
 
 /// Lengths rounded up to whole steps.
 std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bool width,
-                                      std::int64_t most, std::int64_t step, std::size_t mostSums) {
+                                      std::int64_t most, std::int64_t step) {
   std::vector<std::int64_t> lengths;
   std::vector<int> atMost;
   const auto add = [&](std::int64_t length, int times) {
@@ -37,7 +40,7 @@ std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bo
     add(width ? item.width : item.height, item.atMost);
     if (item.mayTurn) add(width ? item.height : item.width, item.atMost);
   }
-  std::vector<std::int64_t> points = rasterPoints(lengths, atMost, most, mostSums);
+  std::vector<std::int64_t> points = rasterPoints(lengths, atMost, most, kMostPoints);
   // What fits the side may not fit when it is rounded up: the whole side stays a size.
   if (step > 1 && !points.empty() && points.back() < most) points.push_back(most);
   return points;
@@ -48,15 +51,12 @@ std::vector<std::int64_t> pointsAlong(const std::vector<KnapsackItem>& items, bo
 SheetGrid sheetGrid(std::int64_t width, std::int64_t height, const std::vector<KnapsackItem>& items,
                     std::size_t mostWork) {
   const std::int64_t longer = std::max(width, height);
-  // A grid of so many sums along both sides takes a third of their third power; most are never
-  // reached. What has more is not even tried.
-  const auto mostSums = static_cast<std::size_t>(5 * std::cbrt(static_cast<double>(mostWork)));
   const std::size_t mostPairs = std::min<std::size_t>(mostWork / 64, 1'500'000);
   for (std::int64_t step = 1;;
        step = step == 1 ? std::max<std::int64_t>(2, longer / kMostParts) : step * 2) {
-    const std::vector<std::int64_t> xs = pointsAlong(items, true, width, step, mostSums);
+    const std::vector<std::int64_t> xs = pointsAlong(items, true, width, step);
     if (xs.empty()) continue;
-    const std::vector<std::int64_t> ys = pointsAlong(items, false, height, step, mostSums);
+    const std::vector<std::int64_t> ys = pointsAlong(items, false, height, step);
     if (ys.empty()) continue;
     std::optional<CutGrid> across = cutGrid(xs, width, mostPairs);
     std::optional<CutGrid> up = across ? cutGrid(ys, height, mostPairs) : std::nullopt;

@@ -29,4 +29,10 @@ WorkShare::WorkShare(Work& work, double steps) : work_(work), outer_(work.limit_
 
 WorkShare::~WorkShare() { work_.limit_ = outer_; }
 
+WorkBeyond::WorkBeyond(Work& work, double steps) : work_(work), outer_(work.limit_) {
+  work.limit_ = work.spent_ + steps;
+}
+
+WorkBeyond::~WorkBeyond() { work_.limit_ = outer_; }
+
 }  // namespace creasewright

@@ -25,6 +25,7 @@ class Work {
 
  private:
   friend class WorkShare;
+  friend class WorkBeyond;
   double limit_;
   double spent_ = 0;
   double asked_ = 0;  // at so many steps
@@ -39,6 +40,19 @@ class WorkShare {
   WorkShare(const WorkShare&) = delete;
   WorkShare& operator=(const WorkShare&) = delete;
   ~WorkShare();
+
+ private:
+  Work& work_;
+  double outer_;
+};
+
+/// While it lives so many more steps may be done, beyond the limit too.
+class WorkBeyond {
+ public:
+  WorkBeyond(Work& work, double steps);
+  WorkBeyond(const WorkBeyond&) = delete;
+  WorkBeyond& operator=(const WorkBeyond&) = delete;
+  ~WorkBeyond();
 
  private:
   Work& work_;

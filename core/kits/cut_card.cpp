@@ -74,7 +74,7 @@ void cutEasily(const PlanOptions& options, const std::vector<int>& atHand, CardP
   Work work(std::min(most, options.seconds) * Work::kSecond, [&] {
     return !options.goOn || options.goOn({fewest.cost, fewest.bound});
   });
-  const EasyOptions easy{options.trimmer, options.noExtras || card.kit().noExtras};
+  const EasyOptions easy{options.trimmer, options.noExtras || card.kit().noExtras, options.seconds};
   std::optional<CuttingPlan> plan = easyPlan(stock.sheets, card.demands(), fewest, easy, work);
   if (!plan) return;
   for (Layout& layout : plan->layouts)

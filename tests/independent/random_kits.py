@@ -189,6 +189,14 @@ def many_sizes_kit(chance):
     return Kit(sheets, some_blanks(chance, sheets, chance.randint(10, 30), 2), takers=chance.randint(1, 15))
 
 
+def ten_to_twenty_kit(chance):
+    """10 to 20 sizes, from one kind of sheet or several, priced or not."""
+    sheets = some_sheets(chance, chance.randint(1, 3))
+    if chance.random() < 0.5:
+        sheets = [dataclasses.replace(sheet, price=chance.randint(15, 199)) for sheet in sheets]
+    return Kit(sheets, some_blanks(chance, sheets, chance.randint(10, 20)), takers=chance.randint(2, 25))
+
+
 def tiny_blanks_kit(chance):
     """More than 127 and 255 to a sheet."""
     sheets = some_sheets(chance, 1)
@@ -244,7 +252,7 @@ def easy_kit(chance):
 KINDS = {
     "plain": plain_kit, "priced": priced_kit, "scarce": scarce_kit, "grained": grained_kit, "patterned": patterned_kit,
     "odd": odd_kit, "inch": inch_kit, "mixed-units": mixed_units_kit, "two-cards": two_card_kit,
-    "many-sizes": many_sizes_kit, "tiny": tiny_blanks_kit, "easy": easy_kit,
+    "many-sizes": many_sizes_kit, "10-to-20": ten_to_twenty_kit, "tiny": tiny_blanks_kit, "easy": easy_kit,
 }  # fmt: skip
 
 

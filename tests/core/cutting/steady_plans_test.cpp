@@ -8,6 +8,8 @@
 
 #include "core/cutting/plan_check.h"
 #include "core/cutting/random_kits.h"
+#include "cutting/fewer_settings.h"
+#include "cutting/finish_layouts.h"
 #include "cutting/plan_cutting.h"
 #include "cutting/trim_steps.h"
 
@@ -173,6 +175,72 @@ TEST(SteadyPlans, SeveralPricedAndScarceSheetsAreProven) {
     proven += plan->proven() ? 1 : 0;
   }
   EXPECT_GE(proven, 11);
+}
+
+/// Twelve sizes in inches and millimetres make thousands of sums along a side. Rounded for their
+/// sake, as they were, the bound of the first of these kits was 1911 and the second one's 6031.
+TEST(SteadyPlans, InchesAndMillimetresTogetherAreBoundAsTheyAre) {
+  const RandomKit first = testing::randomKit(45, 3, 12);
+  const auto close = planCutting(first.stock, first.demands);
+  ASSERT_TRUE(close);
+  EXPECT_EQ(testing::planFault(*close, first.stock, first.demands), "");
+  EXPECT_GE(close->bound, 1995);
+  const RandomKit second = testing::randomKit(50, 3, 12);
+  const auto plan = planCutting(second.stock, second.demands);
+  ASSERT_TRUE(plan);
+  EXPECT_EQ(testing::planFault(*plan, second.stock, second.demands), "");
+  EXPECT_EQ(plan->cost, 6105);
+  EXPECT_TRUE(plan->proven());
+}
+
+/// What sheets were cut into without waste comes out of these sheets again, and in a part of the
+/// work; up to 22 sizes. Before, three of the first four took more sheets and nearly all the work.
+TEST(SteadyPlans, WholeSheetsAreFoundAgain) {
+  for (unsigned seed = 1; seed <= 12; ++seed) {
+    const RandomKit kit = testing::wholeSheetsKit(seed);
+    const auto plan = planCutting(kit.stock, kit.demands);
+    ASSERT_TRUE(plan) << seed;
+    EXPECT_EQ(testing::planFault(*plan, kit.stock, kit.demands), "") << seed;
+    EXPECT_EQ(plan->cost, kit.least) << seed;
+    EXPECT_TRUE(plan->proven()) << seed;
+    EXPECT_LT(plan->work, 3) << seed;
+  }
+}
+
+/// 20 sizes on some hundreds of large sheets: no more than a sheet above the linear bound.
+TEST(SteadyPlans, ManySizesComeNearTheirBound) {
+  for (const unsigned seed : {4U, 8U}) {
+    const RandomKit kit = testing::largeSheetKit(seed);
+    const auto plan = planCutting(kit.stock, kit.demands);
+    ASSERT_TRUE(plan) << seed;
+    EXPECT_EQ(testing::planFault(*plan, kit.stock, kit.demands), "") << seed;
+    EXPECT_LE(plan->cost, plan->bound + 1) << seed;
+  }
+}
+
+/// Where all work is done, fewer settings are still looked for, and no longer than is told.
+TEST(SteadyPlans, SettingsGetTheirPartOfTheWorkBeyondTheLimit) {
+  constexpr double kWhole = 0.5 * Work::kSecond;
+  const RandomKit kit = testing::randomKit(4, 8, 10);
+  auto made = planCutting(kit.stock, kit.demands, {.seconds = 0.5, .fewestLayouts = false});
+  ASSERT_TRUE(made);
+  CuttingPlan plan = std::move(made).value();
+  const auto settings = [&] {
+    int sum = 0;
+    for (const Layout& layout : plan.layouts) sum += trimEffort(layout.sheet).settings;
+    return sum;
+  };
+  const int before = settings();
+  Work work(1000);
+  work.add(2000);
+  setLessOften(plan.layouts, kit.stock, kit.demands, kWhole, work);
+  EXPECT_LT(settings(), before);
+  EXPECT_LT(work.spent(), 0.2 * kWhole + 0.01 * Work::kSecond);
+  EXPECT_FALSE(work.mayGoOn());
+  EXPECT_EQ(testing::planFault(plan, kit.stock, kit.demands), "");
+  Work stopped(1e12, [] { return false; });
+  setLessOften(plan.layouts, kit.stock, kit.demands, kWhole, stopped);
+  EXPECT_LT(stopped.spent(), 0.01 * Work::kSecond);
 }
 
 }  // namespace
