@@ -38,6 +38,21 @@ const char* sourceText(std::string_view code) {
        QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in mm.")},
       {"readings-in",
        QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in inches.")},
+      {"strips-title", QT_TRANSLATE_NOOP("labels", "score guide strips")},
+      {"strip-all-sides", QT_TRANSLATE_NOOP("labels", "one strip for all four sides")},
+      {"strip-part", QT_TRANSLATE_NOOP("labels", "part %1 of %2")},
+      {"strip-edge", QT_TRANSLATE_NOOP("labels", "lay this strip’s lower edge along the sheet")},
+      {"strip-to-line", QT_TRANSLATE_NOOP("labels", "stop at line %1")},
+      {"strip-to", QT_TRANSLATE_NOOP("labels", "stop at %1")},
+      {"strip-hint",
+       QT_TRANSLATE_NOOP("labels",
+                         "Cut the strips out. Turn the sheet, inside up, so that the side named "
+                         "lies to you, and lay the strip along it from corner to corner: score "
+                         "from every tick. A tick with a bar is a short score. The small arrow "
+                         "shows the end its number counts from. Butt the parts of a long strip at "
+                         "the double lines.")},
+      {"strip-free",
+       QT_TRANSLATE_NOOP("labels", "Slanting scores and curves are on the template only.")},
       {"tracing-hint",
        QT_TRANSLATE_NOOP("labels",
                          "Trace the outline, prick through the points, and score from point to "

@@ -46,7 +46,7 @@ double crossedBeside(const TiledSheet& sheet, bool upright, double at, double li
       if (std::abs(along(score.a, upright) - line) > kSame ||
           std::abs(along(score.b, upright) - line) > kSame)
         continue;
-      const auto [low, high] = std::minmax(across(score.a, upright), across(score.b, upright));
+      const auto [low, high] = std::minmax({across(score.a, upright), across(score.b, upright)});
       sum -= std::max(0.0, std::min(high, to) - std::max(low, from));
     }
   }

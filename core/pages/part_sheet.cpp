@@ -153,12 +153,12 @@ Drawing linesOf(const TemplatePiece& piece, TemplateKind kind) {
 
 std::vector<EdgeReading> edgeReadings(const ScorePlan& plan, double width, double height) {
   std::vector<EdgeReading> out;
-  const auto add = [&out](Point at, Point away, const ScoreReading& reading) {
+  const auto add = [&out](Point at, Point away, const ScoreReading& reading, SheetSide measured) {
     const Label label{"reading", {reading.at}, {}};
     const bool told = std::ranges::any_of(out, [&](const EdgeReading& each) {
       return distance(each.at, at) < kOne && std::get<Length>(each.label.values[0]) == reading.at;
     });
-    if (!told) out.push_back({at, away, label, roleOf(reading)});
+    if (!told) out.push_back({at, away, label, roleOf(reading), reading, measured});
   };
   for (const ScoreSetup& setup : plan.setups)
     for (const SheetSide side : setup.sides)
@@ -167,8 +167,10 @@ std::vector<EdgeReading> edgeReadings(const ScorePlan& plan, double width, doubl
         if (length(line) < kOne) continue;
         const Point run = unit(line.b - line.a);
         const bool full = reading.run == ScoreRun::Full;
-        if (full || onSide(line.a, side, width, height)) add(line.a, run * -1, reading);
-        if (full || onSide(line.b, side, width, height)) add(line.b, run, reading);
+        if (full || onSide(line.a, side, width, height))
+          add(line.a, run * -1, reading, full ? side : reading.measuredFrom);
+        if (full || onSide(line.b, side, width, height))
+          add(line.b, run, reading, full ? side : reading.measuredFrom);
       }
   return out;
 }

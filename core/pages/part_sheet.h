@@ -15,6 +15,8 @@ struct EdgeReading {
   Point out;  ///< unit vector out of the blank
   Label label;
   Role like = Role::Valley;
+  ScoreReading reading;
+  SheetSide measured = SheetSide::Left;  ///< the side that `reading.at` counts from
 };
 
 struct PanelName {

@@ -51,7 +51,7 @@ std::vector<TextItem> readingPlaces(const EdgeReading& reading, Point at, const 
                          tangent * (aside * (span / 2 + kApartFromEdge));
     places.push_back(centredAt(text, middle, wording));
   };
-  for (const double far : {0.0, 3.6}) {
+  for (const double far : {0.0, 3.6, 7.2}) {
     add(along, far, false, 0);
     add(90 - along, far, false, 0);
   }
@@ -214,10 +214,10 @@ bool putPartLabel(PageCanvas& canvas, const PartOnPage& part, const PartLabel& l
   if (attempt(over) || attempt(within) || attempt(beside)) return true;
   // A name is enough where there is little room, and where there is none it stands near by.
   if (!label.lines.empty()) return putPartLabel(canvas, part, {label.name, {}});
-  constexpr double kNear = 30;
   const Drawing block = labelBlock(label, part.sheet->up, true);
-  return canvas.place(block, {box.low.x, box.high.y + 1}, PageRoom::Margin,
-                      Bounds{box.low - Point{kNear, kNear}, box.high + Point{kNear, kNear}});
+  return canvas.place(block, {box.low.x, box.high.y + 1}, PageRoom::Card) ||
+         canvas.place(turnedLeft(labelBlock(label, turnLeft(part.sheet->up) * -1, true)),
+                      {box.low.x, box.high.y + 1}, PageRoom::Card);
 }
 
 }  // namespace creasewright

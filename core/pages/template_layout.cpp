@@ -1,8 +1,9 @@
 #include "pages/template_layout.h"
 
 #include <algorithm>
-#include <array>
+#include <map>
 #include <string>
+#include <tuple>
 
 #include "pages/part_packing.h"
 
@@ -21,73 +22,136 @@ Bounds boxAt(Point low, const Bounds& window) {
   return {low, low + Point{window.width(), window.height()}};
 }
 
+/// How much a page keeps for what is not the net, and the mm between its parts: for their names.
+struct Comfort {
+  PageReserve reserve;
+  double gap = 6;
+};
+
+/// Which of the comforts a page has at least that takes parts beside a tile.
+constexpr std::size_t kShared = 3;
+
+/// A page as it may lie.
+struct Lying {
+  bool sideways = false;
+  PageFrame frame;
+};
+
+std::vector<Lying> lyings(const PageSetup& setup, const PageReserve& reserve) {
+  std::vector<Lying> out;
+  for (const bool sideways : {false, true}) {
+    if (sideways ? setup.orientation == Orientation::Upright
+                 : setup.orientation == Orientation::Sideways)
+      continue;
+    out.push_back({sideways, pageFrame(setup, sideways, reserve)});
+  }
+  return out;
+}
+
+/// Tilings that were found already: by part, comfort and rule.
+using KnownTilings =
+    std::map<std::tuple<std::size_t, std::size_t, JointRule>, std::optional<Tiling>>;
+
+struct LayoutTask {
+  const std::vector<TiledSheet>& parts;
+  const PageSetup& setup;
+  std::vector<Comfort> comforts;  // the most comfortable first
+  KnownTilings known = {};
+};
+
+/// What one layout is made by.
+struct LayoutWish {
+  std::size_t comfort = 0;
+  JointRule rule = JointRule::FirstFull;
+  bool each = false;  ///< a part that needs fewer pages with less comfort has it
+};
+
 class LayoutMaker {
  public:
-  LayoutMaker(const std::vector<TiledSheet>& parts, const PageSetup& setup,
-              const PageReserve& reserve, double gap, JointRule rule)
-      : parts_(parts), setup_(setup), reserve_(reserve), gap_(gap), rule_(rule) {
-    for (const bool sideways : {false, true}) {
-      if (sideways ? setup.orientation == Orientation::Upright
-                   : setup.orientation == Orientation::Sideways)
-        continue;
-      frames_.push_back({sideways, pageFrame(setup, sideways, reserve)});
-    }
-  }
+  LayoutMaker(LayoutTask& task, const LayoutWish& wish)
+      : task_(task),
+        parts_(task.parts),
+        wish_(wish),
+        gap_(task.comforts[wish.comfort].gap),
+        frames_(lyings(task.setup, task.comforts[wish.comfort].reserve)) {}
 
   /// Nothing: the reserve leaves too little.
   std::optional<TemplateLayout> make() {
     out_.tilings.resize(parts_.size());
     std::vector<std::size_t> whole;
     for (std::size_t i = 0; i < parts_.size(); ++i)
-      if (fitsWhole(parts_[i]))
+      if (fitsWhole(parts_[i], frames_))
         whole.push_back(i);
-      else if (!tile(i))
+      else if (!(wish_.each && putAlone(i)) && !tile(i))
         return std::nullopt;
     if (!pack(whole)) return std::nullopt;
     return std::move(out_);
   }
 
  private:
-  struct Lying {
-    bool sideways = false;
-    PageFrame frame;
-  };
-
-  [[nodiscard]] bool fitsWhole(const TiledSheet& part) const {
+  static bool fitsWhole(const TiledSheet& part, const std::vector<Lying>& frames) {
     return std::ranges::any_of(
-        frames_,
+        frames,
         [&](const Lying& each) {
           return fits(part, each.frame.cell, false) || fits(part, each.frame.cell, true);
         });
   }
 
-  [[nodiscard]] const PageFrame& frameOf(bool sideways) const {
-    for (const Lying& each : frames_)
-      if (each.sideways == sideways) return each.frame;
-    return frames_.front().frame;
+  /// On a page of its own that keeps less, where it then lies whole.
+  bool putAlone(std::size_t part) {
+    for (std::size_t comfort = wish_.comfort + 1; comfort < task_.comforts.size(); ++comfort) {
+      const PageReserve& reserve = task_.comforts[comfort].reserve;
+      for (const bool turned : {false, true})
+        for (const Lying& each : lyings(task_.setup, reserve)) {
+          const Bounds& cell = each.frame.cell;
+          if (!fits(parts_[part], cell, turned)) continue;
+          const Point size = turned ? Point{parts_[part].height, parts_[part].width}
+                                    : Point{parts_[part].width, parts_[part].height};
+          out_.pages.push_back(
+              {each.frame, {{part, turned, {{0, 0}, size}, cell.high - size, std::nullopt}}});
+          leaveHead(out_.pages.back(), reserve);
+          return true;
+        }
+    }
+    return false;
+  }
+
+  const std::optional<Tiling>& tilingAt(std::size_t part, std::size_t comfort) {
+    const auto [found, fresh] = task_.known.try_emplace({part, comfort, wish_.rule});
+    if (fresh) {
+      std::vector<TileCell> cells;
+      for (const Lying& each : lyings(task_.setup, task_.comforts[comfort].reserve))
+        cells.push_back({each.sideways, each.frame.cell.width(), each.frame.cell.height()});
+      found->second = planTiles(parts_[part], cells, task_.setup.overlap, wish_.rule);
+    }
+    return found->second;
   }
 
   bool tile(std::size_t part) {
-    std::vector<TileCell> cells;
-    for (const Lying& each : frames_)
-      cells.push_back({each.sideways, each.frame.cell.width(), each.frame.cell.height()});
-    std::optional<Tiling> tiling = planTiles(parts_[part], cells, setup_.overlap, rule_);
-    if (!tiling) return false;
-    // In the upper right corner: what room there is goes to the left and to the foot.
-    const PageFrame& frame = frameOf(tiling->sideways);
-    for (std::size_t i = 0; i < tiling->tiles.size(); ++i) {
-      const Bounds& window = tiling->tiles[i].window;
-      const Point at = frame.cell.high - Point{window.width(), window.height()};
-      out_.pages.push_back({frame, {{part, tiling->turned, window, at, i}}});
-      leaveHead(out_.pages.back());
+    std::optional<std::size_t> best;
+    const std::size_t last = wish_.each ? task_.comforts.size() : wish_.comfort + 1;
+    for (std::size_t comfort = wish_.comfort; comfort < last; ++comfort) {
+      const std::optional<Tiling>& tiling = tilingAt(part, comfort);
+      if (tiling && (!best || tiling->count() < tilingAt(part, *best)->count())) best = comfort;
     }
-    out_.tilings[part] = std::move(tiling);
+    if (!best) return false;
+    const Tiling& tiling = *tilingAt(part, *best);
+    const PageReserve& reserve = task_.comforts[*best].reserve;
+    // In the upper right corner: what room there is goes to the left and to the foot.
+    const PageFrame frame = pageFrame(task_.setup, tiling.sideways, reserve);
+    for (std::size_t i = 0; i < tiling.tiles.size(); ++i) {
+      const Bounds& window = tiling.tiles[i].window;
+      const Point at = frame.cell.high - Point{window.width(), window.height()};
+      out_.pages.push_back({frame, {{part, tiling.turned, window, at, i}}});
+      leaveHead(out_.pages.back(), reserve);
+    }
+    out_.tilings[part] = tiling;
     return true;
   }
 
   /// Where nothing is kept for the head, what is free goes to it first.
-  void leaveHead(LaidPage& page) const {
-    if (reserve_.head > 0) return;
+  static void leaveHead(LaidPage& page, const PageReserve& reserve) {
+    if (reserve.head > 0) return;
     double free = kHeadRoom;
     for (const LaidPart& each : page.parts)
       free = std::min(free, each.at.y - page.frame.cell.low.y);
@@ -101,10 +165,15 @@ class LayoutMaker {
     return {part, packed.turned, {{0, 0}, size}, packed.box.low, std::nullopt};
   }
 
-  [[nodiscard]] std::vector<PartPage> tilePages() const {
+  /// What is put beside a tile leaves room for bars, head and hints, which the tile may take.
+  [[nodiscard]] std::vector<PartPage> begunPages() const {
+    const PageReserve& reserve = task_.comforts[wish_.each ? kShared : wish_.comfort].reserve;
     std::vector<PartPage> pages;
-    for (const LaidPage& page : out_.pages)
-      pages.push_back({page.frame.cell, {boxAt(page.parts[0].at, page.parts[0].window)}});
+    for (const LaidPage& page : out_.pages) {
+      const bool sideways = page.frame.width > page.frame.height;
+      pages.push_back({pageFrame(task_.setup, sideways, reserve).cell,
+                       {boxAt(page.parts[0].at, page.parts[0].window)}});
+    }
     return pages;
   }
 
@@ -120,7 +189,7 @@ class LayoutMaker {
     const Lying* lying = nullptr;
     for (const Lying& each : frames_) {
       std::optional<PartPacking> packing =
-          packParts(sizes(parts), tilePages(), each.frame.cell, gap_);
+          packParts(sizes(parts), begunPages(), each.frame.cell, gap_);
       if (!packing) continue;
       if (best && (packing->newPages > best->newPages || (packing->newPages == best->newPages &&
                                                           packing->turnedArea >= best->turnedArea)))
@@ -154,18 +223,17 @@ class LayoutMaker {
       for (std::size_t i = 0; i < parts.size(); ++i)
         page.parts.push_back(laid(parts[i], packing->parts[i]));
     }
-    if (page.parts.size() != 1) return leaveHead(page);
+    if (page.parts.size() != 1) return leaveHead(page, task_.comforts[wish_.comfort].reserve);
     const Bounds& cell = page.frame.cell;
     LaidPart& only = page.parts.front();
     only.at = cell.low + Point{(cell.width() - only.window.width()) / 2,
                                (cell.height() - only.window.height()) / 2};
   }
 
+  LayoutTask& task_;
   const std::vector<TiledSheet>& parts_;
-  const PageSetup& setup_;
-  const PageReserve& reserve_;
+  LayoutWish wish_;
   double gap_;
-  JointRule rule_;
   std::vector<Lying> frames_;
   TemplateLayout out_;
 };
@@ -197,31 +265,30 @@ Result<std::vector<TemplateLayout>> layOutTemplate(const std::vector<TiledSheet>
                                                    const PageSetup& setup, const FootRoom& foot) {
   if (const std::size_t rough = roughTiles(parts, setup); rough > 4 * kMostTiles)
     return tooManyTiles(setup, rough);
-  struct Comfort {
-    PageReserve reserve;
-    double gap;  // mm between parts: for their names above them
-  };
   const double low = std::max(kBarRoom, foot.hints);
   const double high = std::max(kBarRoom + foot.legend, foot.hints);
-  const std::array comforts{Comfort{{kBarRoom, kHeadRoom, high}, 13},
-                            Comfort{{kBarRoom, kHeadRoom, high}, 8},
-                            Comfort{{kBarRoom, kHeadRoom, low}, 8},
-                            Comfort{{kBarRoom, kHeadRoom, low}, 6},
-                            Comfort{{0, kHeadRoom, low}, 6},
-                            Comfort{{kBarRoom, kHeadRoom, 0}, 6},
-                            Comfort{{kBarRoom, 0, 0}, 6},
-                            Comfort{{0, kHeadRoom, 0}, 6},
-                            Comfort{{0, 0, 0}, 6}};
+  LayoutTask task{parts,
+                  setup,
+                  {{{kBarRoom, kHeadRoom, high}, 13},
+                   {{kBarRoom, kHeadRoom, high}, 8},
+                   {{kBarRoom, kHeadRoom, low}, 8},
+                   {{kBarRoom, kHeadRoom, low}, 6},
+                   {{0, kHeadRoom, low}, 6},
+                   {{kBarRoom, kHeadRoom, 0}, 6},
+                   {{kBarRoom, 0, 0}, 6},
+                   {{0, kHeadRoom, 0}, 6},
+                   {{0, 0, 0}, 6}}};
   std::vector<TemplateLayout> layouts;
-  for (const auto& [reserve, gap] : comforts)
-    for (const JointRule rule : {JointRule::FirstFull, JointRule::Even}) {
-      std::optional<TemplateLayout> layout = LayoutMaker(parts, setup, reserve, gap, rule).make();
-      if (!layout) continue;
-      const bool tiled = std::ranges::any_of(layout->tilings,
-                                             [](const auto& tiling) { return tiling.has_value(); });
-      layouts.push_back(std::move(*layout));
-      if (!tiled) break;
-    }
+  for (std::size_t comfort = 0; comfort < task.comforts.size(); ++comfort)
+    for (const bool each : {true, false})
+      for (const JointRule rule : {JointRule::FirstFull, JointRule::Even}) {
+        std::optional<TemplateLayout> layout = LayoutMaker(task, {comfort, rule, each}).make();
+        if (!layout) continue;
+        const bool tiled = std::ranges::any_of(
+            layout->tilings, [](const auto& tiling) { return tiling.has_value(); });
+        layouts.push_back(std::move(*layout));
+        if (!tiled) break;
+      }
   if (layouts.empty()) {
     return Problem{ProblemCode::MarginTooLarge,
                    "margin",

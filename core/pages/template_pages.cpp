@@ -6,6 +6,7 @@
 #include "drawing/arrange.h"
 #include "pages/notes_room.h"
 #include "pages/score_text.h"
+#include "pages/strip_pages.h"
 #include "pages/template_page.h"
 
 namespace creasewright {
@@ -126,6 +127,7 @@ Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& piec
                                           const Wording& wording, TemplateKind kind) {
   const Result<PageSetup> checked = checkedSetup(setup);
   if (!checked) return checked.problem();
+  if (kind == TemplateKind::ScoreStrips) return drawScoreStrips(pieces, setup, text, wording);
   return TemplateWriter(pieces, setup, text, wording, kind).write();
 }
 

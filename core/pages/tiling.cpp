@@ -73,16 +73,15 @@ std::optional<Tiling> tilesIn(const TiledSheet& sheet, const TileCell& cell, dou
   return out;
 }
 
-int countOf(const Tiling& tiling) {
-  return tiling.tiles.empty() ? tiling.columns * tiling.rows
-                              : static_cast<int>(tiling.tiles.size());
-}
-
 }  // namespace
 
 bool Tiling::has(int column, int row) const {
   return std::ranges::any_of(
       tiles, [&](const Tile& tile) { return tile.column == column && tile.row == row; });
+}
+
+int Tiling::count() const {
+  return tiles.empty() ? columns * rows : static_cast<int>(tiles.size());
 }
 
 std::string columnName(int column) {
@@ -122,9 +121,9 @@ std::optional<Tiling> planTiles(const TiledSheet& sheet, const std::vector<TileC
       std::optional<Tiling> tiling = tilesIn(lying, cell, overlap, rule);
       if (!tiling) continue;
       tiling->turned = turned;
-      const int count = countOf(*tiling);
-      if (!best || count < countOf(*best) ||
-          (count == countOf(*best) && tiling->crossed < best->crossed - kNoMatter))
+      const int count = tiling->count();
+      if (!best || count < best->count() ||
+          (count == best->count() && tiling->crossed < best->crossed - kNoMatter))
         best = std::move(tiling);
     }
   }

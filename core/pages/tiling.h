@@ -37,6 +37,8 @@ struct Tiling {
   std::vector<Tile> tiles;  ///< row by row from the top left, without those that hold no card
 
   [[nodiscard]] bool has(int column, int row) const;
+  /// Of pages; where there are far too many, they are only counted.
+  [[nodiscard]] int count() const;
 };
 
 /// Room for the net on a page.

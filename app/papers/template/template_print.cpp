@@ -73,8 +73,8 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
                         built.role.has_value(), built.count, panelNames(built.net)});
     }
   }
-  return drawTemplate(pieces, options.setup, templateText(design, options),
-                      wordingIn(options.unit), options.kind);
+  return drawTemplate(pieces, options.setup, templateText(design, options), wordingIn(options.unit),
+                      options.kind);
 }
 
 }  // namespace creasewright

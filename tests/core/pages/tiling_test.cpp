@@ -129,8 +129,8 @@ TEST(Tiling, AJointCutsThroughAsLittleCardAsAny) {
       EXPECT_GE(joints.places[0], from - 1e-6);
       EXPECT_LE(joints.places[0], to + 1e-6);
       for (double x = from; x <= to; x += 0.5) {
-        // The wish for a full first tile weighs less than a tenth of a side.
-        EXPECT_LE(joints.crossed, cardCrossed(sheet, true, x) + 0.02 * cell + 1e-6)
+        // The wish for a full first tile, and 2 mm between the places on slanting edges.
+        EXPECT_LE(joints.crossed, cardCrossed(sheet, true, x) + 0.02 * cell + 8)
             << style.id << ' ' << piece.name << " at " << x;
       }
       if (joints.crossed < 0.5) ++free;
