@@ -102,23 +102,27 @@ void PageCanvas::block(const Bounds& box) {
 
 bool PageCanvas::place(const Drawing& part, Point wish, PageRoom most,
                        const std::optional<Bounds>& within) {
-  const Point gap{gap_, gap_};
-  Bounds room{frame_.printable.low - gap, frame_.printable.high + gap};
-  if (within) {
-    room.low = {std::max(room.low.x, within->low.x), std::max(room.low.y, within->low.y)};
-    room.high = {std::min(room.high.x, within->high.x), std::min(room.high.y, within->high.y)};
-  }
-  for (std::size_t i = 0; i <= static_cast<std::size_t>(most); ++i) {
-    std::optional<Point> at =
-        spaces_[i].find(part.width + 2 * gap_, part.height + 2 * gap_, room, wish - gap);
-    if (!at) continue;
-    at = *at + gap;
-    depth_ = std::max(depth_, static_cast<PageRoom>(i));
-    append(drawing_, moved(part, *at));
-    block({*at, *at + Point{part.width, part.height}});
-    return true;
-  }
+  for (const PageRoom room : {PageRoom::Margin, PageRoom::Waste, PageRoom::Card})
+    if (room <= most && placeIn(room, part, wish, within)) return true;
   return false;
+}
+
+bool PageCanvas::placeIn(PageRoom room, const Drawing& part, Point wish,
+                         const std::optional<Bounds>& within) {
+  const Point gap{gap_, gap_};
+  Bounds area{frame_.printable.low - gap, frame_.printable.high + gap};
+  if (within) {
+    area.low = {std::max(area.low.x, within->low.x), std::max(area.low.y, within->low.y)};
+    area.high = {std::min(area.high.x, within->high.x), std::min(area.high.y, within->high.y)};
+  }
+  std::optional<Point> at = spaces_[static_cast<std::size_t>(room)].find(
+      part.width + 2 * gap_, part.height + 2 * gap_, area, wish - gap);
+  if (!at) return false;
+  at = *at + gap;
+  depth_ = std::max(depth_, room);
+  append(drawing_, moved(part, *at));
+  block({*at, *at + Point{part.width, part.height}});
+  return true;
 }
 
 bool PageCanvas::placeHead(const PageHead& head) {

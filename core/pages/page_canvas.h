@@ -45,6 +45,10 @@ class PageCanvas {
   bool place(const Drawing& part, Point wish, PageRoom most = PageRoom::Card,
              const std::optional<Bounds>& within = std::nullopt);
 
+  /// The same in `room` alone, for one who has tried the better ones.
+  bool placeIn(PageRoom room, const Drawing& part, Point wish,
+               const std::optional<Bounds>& within = std::nullopt);
+
   /// How far into the net place() went since takeDepth() was last asked.
   PageRoom takeDepth() { return std::exchange(depth_, PageRoom::Margin); }
 

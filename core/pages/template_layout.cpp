@@ -238,6 +238,21 @@ class LayoutMaker {
   TemplateLayout out_;
 };
 
+/// Whether the parts lie alike; what the pages keep free does not matter.
+bool alike(const TemplateLayout& a, const TemplateLayout& b) {
+  return std::ranges::equal(
+      a.pages, b.pages,
+      [](const LaidPage& p, const LaidPage& q) {
+        return p.frame.width == q.frame.width &&
+               std::ranges::equal(
+                   p.parts, q.parts,
+                   [](const LaidPart& x, const LaidPart& y) {
+                     return x.part == y.part && x.turned == y.turned && x.window == y.window &&
+                            x.at == y.at && x.tile == y.tile;
+                   });
+      });
+}
+
 Problem tooManyTiles(const PageSetup& setup, std::size_t count) {
   return {ProblemCode::TooManyTiles,
           std::string(setup.paper.id),
@@ -286,7 +301,9 @@ Result<std::vector<TemplateLayout>> layOutTemplate(const std::vector<TiledSheet>
         if (!layout) continue;
         const bool tiled = std::ranges::any_of(
             layout->tilings, [](const auto& tiling) { return tiling.has_value(); });
-        layouts.push_back(std::move(*layout));
+        const bool known = std::ranges::any_of(
+            layouts, [&](const TemplateLayout& other) { return alike(*layout, other); });
+        if (!known) layouts.push_back(std::move(*layout));
         if (!tiled) break;
       }
   if (layouts.empty()) {

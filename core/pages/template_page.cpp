@@ -194,8 +194,8 @@ class PageFurnisher {
       for (const double width : {beside, 110.0, 62.0, 50.0, 150.0, 195.0}) {
         if (width < 40 || width > all.width()) continue;
         Drawing block = noteBlock(hints, width, wording_);
-        if (out_.canvas.place(block, wish, most) ||
-            out_.canvas.place(turnedLeft(std::move(block)), wish, most))
+        if (out_.canvas.placeIn(most, block, wish) ||
+            out_.canvas.placeIn(most, turnedLeft(std::move(block)), wish))
           return true;
       }
     return false;
