@@ -538,6 +538,26 @@
         <comment>between choices</comment>
         <translation> oder </translation>
     </message>
+    <message>
+        <source>--kind: “%1” is no kind of template. Choose one of: %2.</source>
+        <translation>--kind: „%1“ ist keine Art von Vorlage. Zur Wahl stehen: %2.</translation>
+    </message>
+    <message>
+        <source>--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.</source>
+        <translation>--kind: Nur eine Vorlage als PDF gibt es in mehreren Arten. -o auf .pdf enden lassen.</translation>
+    </message>
+    <message>
+        <source>paper of a PDF: a4, letter ..., or its sides, such as 200x250mm</source>
+        <translation>Papier einer PDF-Datei: a4, letter ... oder seine Seiten, etwa 200x250mm</translation>
+    </message>
+    <message>
+        <source>what the printer leaves white, 5mm</source>
+        <translation>was der Drucker weiß lässt, 5mm</translation>
+    </message>
+    <message>
+        <source>kind of template, or score guide strips (PDF)</source>
+        <translation>Art der Vorlage oder Rillstreifen (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1653,6 +1673,46 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>PDF documents (*.pdf)</source>
         <translation>PDF-Dokumente (*.pdf)</translation>
+    </message>
+    <message>
+        <source>Template to score and cut</source>
+        <translation>Vorlage zum Rillen und Schneiden</translation>
+    </message>
+    <message>
+        <source>Template to trace and prick</source>
+        <translation>Vorlage zum Nachzeichnen und Durchstechen</translation>
+    </message>
+    <message>
+        <source>Mirrored, for the outside</source>
+        <translation>Gespiegelt, für die Außenseite</translation>
+    </message>
+    <message>
+        <source>Template that saves ink</source>
+        <translation>Vorlage, die Tinte spart</translation>
+    </message>
+    <message>
+        <source>Score guide strips</source>
+        <translation>Rillstreifen</translation>
+    </message>
+    <message>
+        <source>What to print</source>
+        <translation>Was gedruckt wird</translation>
+    </message>
+    <message>
+        <source>A size of your own</source>
+        <translation>Eigenes Format</translation>
+    </message>
+    <message>
+        <source>Paper width</source>
+        <translation>Breite des Papiers</translation>
+    </message>
+    <message>
+        <source>Paper height</source>
+        <translation>Höhe des Papiers</translation>
+    </message>
+    <message>
+        <source>A side of the paper measures from %1 to %2.</source>
+        <translation>Eine Seite des Papiers misst von %1 bis %2.</translation>
     </message>
 </context>
 <context>
@@ -3429,16 +3489,8 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Die bedruckte Seite wird innen.</translation>
     </message>
     <message>
-        <source>Measure the bars before you cut: 100 mm and 4 in, both ways.</source>
-        <translation>Vor dem Schneiden die Strecken messen: 100 mm und 4 in, in beiden Richtungen.</translation>
-    </message>
-    <message>
         <source>joins %1</source>
         <translation>hier %1 anlegen</translation>
-    </message>
-    <message>
-        <source>Cut along the thin frame and butt the tiles; the circles close.</source>
-        <translation>Am dünnen Rahmen schneiden und die Blätter Kante an Kante legen; die Kreise müssen sich schließen.</translation>
     </message>
     <message>
         <source>Lines</source>
@@ -3639,6 +3691,86 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>adhesive, outside up</source>
         <translation>Klebstoff, Außenseite oben</translation>
+    </message>
+    <message>
+        <source>make %1</source>
+        <translation>%1-mal anfertigen</translation>
+    </message>
+    <message>
+        <source>The printed face becomes the outside.</source>
+        <translation>Die bedruckte Seite wird außen.</translation>
+    </message>
+    <message>
+        <source>inside up</source>
+        <translation>Innenseite oben</translation>
+    </message>
+    <message>
+        <source>outside up</source>
+        <translation>Außenseite oben</translation>
+    </message>
+    <message>
+        <source>Print at 100 %, not “fit to page”.</source>
+        <translation>Mit 100 % drucken, nicht „an Seite anpassen“.</translation>
+    </message>
+    <message>
+        <source>Measure the bars before you cut. 97.3 mm instead of 100: a letter page was shrunk onto A4; 94.1 mm: an A4 page onto letter. Choose your paper and 100 %, and print again.</source>
+        <translation>Vor dem Schneiden die Prüfstrecken nachmessen. 97,3 mm statt 100: Letter wurde auf A4 verkleinert; 94,1 mm: A4 auf Letter. Das eigene Papier und 100 % wählen, neu drucken.</translation>
+    </message>
+    <message>
+        <source>Numbers at the edges: score settings in mm.</source>
+        <translation>Zahlen an den Kanten: Rillmaße in mm.</translation>
+    </message>
+    <message>
+        <source>Numbers at the edges: score settings in inches.</source>
+        <translation>Zahlen an den Kanten: Rillmaße in Zoll.</translation>
+    </message>
+    <message>
+        <source>score guide strips</source>
+        <translation>Rillstreifen</translation>
+    </message>
+    <message>
+        <source>one strip for all four sides</source>
+        <translation>ein Streifen für alle vier Seiten</translation>
+    </message>
+    <message>
+        <source>part %1 of %2</source>
+        <translation>Teil %1 von %2</translation>
+    </message>
+    <message>
+        <source>lay this strip’s lower edge along the sheet</source>
+        <translation>Unterkante an den Bogen legen</translation>
+    </message>
+    <message>
+        <source>stop at line %1</source>
+        <translation>bis Linie %1</translation>
+    </message>
+    <message>
+        <source>stop at %1</source>
+        <translation>bis %1</translation>
+    </message>
+    <message>
+        <source>Cut the strips out. Turn the sheet, inside up, so that the side named lies to you, and lay the strip along it from corner to corner: score from every tick. A tick with a bar is a short score. The small arrow shows the end its number counts from. Butt the parts of a long strip at the double lines.</source>
+        <translation>Die Streifen ausschneiden. Den Bogen mit der Innenseite nach oben so drehen, dass die genannte Seite vorn liegt, und den Streifen von Ecke zu Ecke daran anlegen: von jedem Strich aus rillen. Ein Strich mit Querbalken ist eine kurze Rilllinie. Der kleine Pfeil zeigt zum Ende, von dem aus die Zahl gemessen ist. Teile eines langen Streifens an den Doppelstrichen aneinanderstoßen.</translation>
+    </message>
+    <message>
+        <source>Slanting scores and curves are on the template only.</source>
+        <translation>Schräge und gebogene Rilllinien stehen nur auf der Vorlage.</translation>
+    </message>
+    <message>
+        <source>Trace the outline, prick through the points, and score from point to point.</source>
+        <translation>Den Umriss nachzeichnen, die Punkte durchstechen und von Punkt zu Punkt rillen.</translation>
+    </message>
+    <message>
+        <source>Cut along the thin frame, butt the tiles; the circles close.</source>
+        <translation>Am dünnen Rahmen schneiden, Blätter aneinanderstoßen; die Kreise schließen sich.</translation>
+    </message>
+    <message>
+        <source>prick through: end of a score</source>
+        <translation>durchstechen: Ende einer Rilllinie</translation>
+    </message>
+    <message>
+        <source>%1, %2 g/m² (%3 lb cover), %4 thick</source>
+        <translation>%1, %2 g/m² (%3 lb cover), %4 dick</translation>
     </message>
 </context>
 <context>

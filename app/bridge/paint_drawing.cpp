@@ -43,8 +43,7 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
     painter.strokePath(outline(item), widened(rolePen(item.like.value_or(item.role)), thinnest));
     return;
   }
-  const QColor fill = item.role == Role::Face ? toColor(faceColour(item.light, item.surface))
-                                              : toColor(styleOf(item).colour);
+  const QColor fill = toColor(fillColour(item));
   const QPainterPath path = outline(item);
   painter.fillPath(path, fill);
   if (item.role == Role::Face) {

@@ -4,6 +4,7 @@
 #include <QFileInfo>
 #include <QStringList>
 #include <algorithm>
+#include <array>
 #include <memory>
 #include <optional>
 #include <string_view>
@@ -12,8 +13,11 @@
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "cli/size_argument.h"
 #include "document/design_units.h"
 #include "papers/template/export.h"
+#include "units/length_text.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 
@@ -26,8 +30,26 @@ struct ExportOptions {
   std::string piece;
   std::string paper;
   std::string units;
+  std::string kind;
+  std::string margin;
   bool folded = false;
 };
+
+struct KindName {
+  std::string_view name;
+  TemplateKind kind;
+};
+
+constexpr std::array kTemplateKinds{
+    KindName{"scored", TemplateKind::CutAndScore}, KindName{"tracing", TemplateKind::Tracing},
+    KindName{"mirrored", TemplateKind::Mirrored}, KindName{"ink-saving", TemplateKind::InkSaving},
+    KindName{"strips", TemplateKind::ScoreStrips}};
+
+QString templateKindNames(const QString& between) {
+  QStringList names;
+  for (const KindName& each : kTemplateKinds) names.append(text(each.name));
+  return names.join(between);
+}
 
 QString endingOf(const ExportOptions& options) {
   return QFileInfo(text(options.output)).suffix().toLower();
@@ -43,23 +65,52 @@ QString usageProblem(const ExportOptions& options) {
   }
   if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg"))
     return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
+  if (!options.kind.empty() &&
+      std::ranges::find(kTemplateKinds, options.kind, &KindName::name) == kTemplateKinds.end())
+    return Cli::tr("--kind: “%1” is no kind of template. Choose one of: %2.")
+        .arg(shown(options.kind), templateKindNames(QStringLiteral(", ")));
+  if (!options.kind.empty() && ending != QLatin1String("pdf"))
+    return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
   if (!options.units.empty() && options.units != "in" && options.units != "mm")
     return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
   return {};
 }
 
-/// Nothing when the paper is not known; the problem is told.
-std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Design& design) {
-  const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
+/// A paper by name, or one of the person's own by its sides. Nothing: the problem is told.
+std::optional<Paper> exportPaper(const ExportOptions& options, bool inches) {
   const std::string_view usual = inches ? "letter" : "a4";
   const Result<Paper> paper = findPaper(options.paper.empty() ? usual : options.paper);
-  if (!paper) {
-    fail(QStringLiteral("--paper"), paper.problem());
-    return std::nullopt;
+  if (paper) return *paper;
+  const bool sides =
+      std::ranges::any_of(options.paper, [](char c) { return c >= '0' && c <= '9'; });
+  if (sides && options.paper.find('x') != std::string::npos) {
+    const auto size = readSize("--paper", options.paper, {mm(80), mm(2000)});
+    if (!size) return std::nullopt;
+    return ownPaper(size->first, size->second);
   }
+  fail(QStringLiteral("--paper"), paper.problem());
+  return std::nullopt;
+}
+
+/// Nothing when the paper or the margin is not known; the problem is told.
+std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Design& design) {
+  const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
+  const std::optional<Paper> paper = exportPaper(options, inches);
+  if (!paper) return std::nullopt;
   ExportChoices choices;
   choices.piece = text(options.piece);
   choices.setup.paper = *paper;
+  if (!options.margin.empty()) {
+    const Result<Length> margin =
+        parseLength(options.margin, inches ? Unit::Inch : Unit::Millimetre);
+    if (!margin) {
+      fail(QStringLiteral("--margin"), margin.problem());
+      return std::nullopt;
+    }
+    choices.setup.margin = margin->mm();
+  }
+  for (const KindName& each : kTemplateKinds)
+    if (each.name == options.kind) choices.kind = each.kind;
   choices.folded = options.folded;
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
@@ -98,7 +149,11 @@ std::function<int()> prepareExport(Grammar& grammar) {
   grammar.file(o->file, Cli::tr("design to export"));
   grammar.value("-o,--output", "OUT.(svg|dxf|pdf|png|json)", o->output, Cli::tr("file to write"));
   grammar.value("--piece", "NAME", o->piece, Cli::tr("only this piece"));
-  grammar.value("--paper", "NAME", o->paper, Cli::tr("paper of a PDF: a4, letter ..."));
+  grammar.value("--paper", "NAME", o->paper,
+                Cli::tr("paper of a PDF: a4, letter ..., or its sides, such as 200x250mm"));
+  grammar.value("--margin", "LENGTH", o->margin, Cli::tr("what the printer leaves white, 5mm"));
+  grammar.value("--kind", templateKindNames(QStringLiteral("|")).toUtf8(), o->kind,
+                Cli::tr("kind of template, or score guide strips (PDF)"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
   return [o] { return runExport(*o); };

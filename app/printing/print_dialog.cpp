@@ -8,6 +8,8 @@
 #include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
+#include <algorithm>
+#include <utility>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
@@ -27,6 +29,9 @@ namespace creasewright {
 namespace {
 
 constexpr int kSettingsWidth = 264;
+constexpr const char* kOwnPaper = "own";
+constexpr Length kShortestSide = mm(80);
+constexpr Length kLongestSide = mm(2000);
 
 QString paperTitle(const Paper& paper, Unit unit) {
   return PrintDialog::tr("%1 (%2 × %3)")
@@ -38,7 +43,11 @@ QString paperTitle(const Paper& paper, Unit unit) {
 PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
+      kind_(new QComboBox(this)),
       paper_(new QComboBox(this)),
+      ownSides_(new QWidget(this)),
+      ownWidth_(new LengthEdit(this)),
+      ownHeight_(new LengthEdit(this)),
       direction_(new QComboBox(this)),
       margin_(new LengthEdit(this)),
       printer_(new QComboBox(this)),
@@ -66,8 +75,17 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
 QString PrintDialog::complaint() const { return pages_.empty() ? status_->text() : QString(); }
 
 void PrintDialog::addSettings(QVBoxLayout* column) {
+  for (const auto& [title, kind] :
+       {std::pair{tr("Template to score and cut"), TemplateKind::CutAndScore},
+        std::pair{tr("Template to trace and prick"), TemplateKind::Tracing},
+        std::pair{tr("Mirrored, for the outside"), TemplateKind::Mirrored},
+        std::pair{tr("Template that saves ink"), TemplateKind::InkSaving},
+        std::pair{tr("Score guide strips"), TemplateKind::ScoreStrips}})
+    kind_->addItem(title, static_cast<int>(kind));
+  addLabelledField(column, tr("What to print"), kind_);
   for (const Paper& paper : papers())
     paper_->addItem(paperTitle(paper, session_.unit()), text(paper.id));
+  paper_->addItem(tr("A size of your own"), QString::fromLatin1(kOwnPaper));
   paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
   direction_->addItem(tr("What takes fewest pages"), static_cast<int>(Orientation::Auto));
   direction_->addItem(tr("Upright"), static_cast<int>(Orientation::Upright));
@@ -77,6 +95,7 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   printer_->addItems(printers());
   printer_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   addLabelledField(column, tr("Paper"), paper_);
+  addOwnSides(column);
   addLabelledField(column, tr("Direction"), direction_);
   addLabelledField(column, tr("Margin your printer leaves"), margin_);
   addLabelledField(column, tr("Printer"), printer_);
@@ -87,12 +106,34 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
-  connect(paper_, &QComboBox::currentIndexChanged, this, [this] {
-    setPreferredPaper(paper_->currentData().toString());
-    refresh();
-  });
+  connect(kind_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
+  connect(paper_, &QComboBox::currentIndexChanged, this, &PrintDialog::choosePaper);
   connect(direction_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
   connect(margin_, &LengthEdit::lengthEdited, this, &PrintDialog::refresh);
+}
+
+void PrintDialog::addOwnSides(QVBoxLayout* column) {
+  auto* fields = new QVBoxLayout(ownSides_);
+  fields->setContentsMargins(0, 0, 0, 0);
+  fields->setSpacing(4);
+  addLabelledField(fields, tr("Paper width"), ownWidth_);
+  addLabelledField(fields, tr("Paper height"), ownHeight_);
+  ownSides_->setVisible(false);
+  column->addWidget(ownSides_);
+  for (LengthEdit* side : {ownWidth_, ownHeight_}) {
+    side->setUnit(session_.unit());
+    connect(side, &LengthEdit::lengthEdited, this, &PrintDialog::refresh);
+  }
+  ownWidth_->setLength(mm(200));
+  ownHeight_->setLength(mm(250));
+}
+
+void PrintDialog::choosePaper() {
+  const QString paper = paper_->currentData().toString();
+  const bool own = paper == QLatin1String(kOwnPaper);
+  ownSides_->setVisible(own);
+  if (!own) setPreferredPaper(paper);
+  refresh();
 }
 
 void PrintDialog::addButtons(QVBoxLayout* column) {
@@ -111,6 +152,10 @@ TemplateOptions PrintDialog::options() const {
   TemplateOptions out;
   if (const auto paper = findPaper(paper_->currentData().toString().toStdString()))
     out.setup.paper = *paper;
+  else
+    out.setup.paper = ownPaper(std::clamp(ownWidth_->length(), kShortestSide, kLongestSide),
+                               std::clamp(ownHeight_->length(), kShortestSide, kLongestSide));
+  out.kind = static_cast<TemplateKind>(kind_->currentData().toInt());
   out.setup.margin = margin_->length().mm();
   out.setup.orientation = static_cast<Orientation>(direction_->currentData().toInt());
   out.unit = session_.unit();
@@ -119,6 +164,13 @@ TemplateOptions PrintDialog::options() const {
 }
 
 void PrintDialog::refresh() {
+  const QString sides = tr("A side of the paper measures from %1 to %2.")
+                            .arg(lengthText(kShortestSide, session_.unit()),
+                                 lengthText(kLongestSide, session_.unit()));
+  for (LengthEdit* side : {ownWidth_, ownHeight_}) {
+    const bool within = side->length() >= kShortestSide && side->length() <= kLongestSide;
+    side->setComplaint(within ? QString() : sides);
+  }
   auto pages = templatePages(session_.built(), options());
   pages_.clear();
   if (pages) {
@@ -154,6 +206,7 @@ void PrintDialog::savePdf() {
   if (path.isEmpty()) return;
   ExportChoices choices;
   choices.setup = options().setup;
+  choices.kind = options().kind;
   choices.unit = session_.unit();
   choices.now = QDateTime::currentDateTime();
   if (const auto problem = exportDesign(session_.built(), path, choices)) {

@@ -25,12 +25,17 @@ class PrintDialog : public QDialog {
 
   [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
   [[nodiscard]] QComboBox& paper() { return *paper_; }
+  [[nodiscard]] QComboBox& kind() { return *kind_; }
+  [[nodiscard]] LengthEdit& ownWidth() { return *ownWidth_; }
+  [[nodiscard]] LengthEdit& ownHeight() { return *ownHeight_; }
   /// What stands against printing; empty when the pages are there.
   [[nodiscard]] QString complaint() const;
 
  private:
   void addSettings(QVBoxLayout* column);
   void addButtons(QVBoxLayout* column);
+  void addOwnSides(QVBoxLayout* column);
+  void choosePaper();
   void refresh();
   void print();
   void savePdf();
@@ -38,7 +43,11 @@ class PrintDialog : public QDialog {
 
   DesignSession& session_;
   std::vector<Drawing> pages_;
+  QComboBox* kind_;
   QComboBox* paper_;
+  QWidget* ownSides_;
+  LengthEdit* ownWidth_;
+  LengthEdit* ownHeight_;
   QComboBox* direction_;
   LengthEdit* margin_;
   QComboBox* printer_;

@@ -17,6 +17,7 @@ constexpr Colour kRust{0xB3, 0x5A, 0x00};
 constexpr Colour kViolet{0x6B, 0x46, 0x96};
 constexpr Colour kGrey{0x9A, 0xA0, 0xA6};
 constexpr Colour kCard{0xFF, 0xFD, 0xF8};
+constexpr Colour kTint{0xEA, 0xEC, 0xEE};  // grey that a line and a word stand on
 
 // Valley dashed, mountain dash-dot: the usual origami notation (Yoshizawa-Randlett), from memory.
 constexpr std::array kValleyDashes{4.0, 2.0};
@@ -84,6 +85,11 @@ const RoleStyle& styleOf(const PathItem& item) { return roleStyle(item.like.valu
 Colour textColour(const TextItem& text) {
   if (text.reversed) return {0xFF, 0xFF, 0xFF};
   return roleStyle(text.like.value_or(text.role)).colour;
+}
+
+Colour fillColour(const PathItem& item) {
+  if (item.role == Role::Face) return faceColour(item.light, item.surface);
+  return item.like.value_or(item.role) == Role::Waste ? kTint : styleOf(item).colour;
 }
 
 std::span<const Role> paintOrder() {

@@ -36,6 +36,10 @@ const RoleStyle& styleOf(const PathItem& item);
 /// White, or the colour of the text's role or of the one it is like.
 Colour textColour(const TextItem& text);
 
+/// What a filled item is filled with: a face by its light, waste by a light tint, else the colour
+/// of its lines.
+Colour fillColour(const PathItem& item);
+
 /// Every role in the order in which layers are painted, lowest first.
 std::span<const Role> paintOrder();
 

@@ -83,9 +83,7 @@ class SvgText {
     }
     out_ += '"';
     if (item.filled) {
-      const Colour fill =
-          item.role == Role::Face ? faceColour(item.light, item.surface) : styleOf(item).colour;
-      const std::string colour = hexColour(fill);
+      const std::string colour = hexColour(fillColour(item));
       out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
       // Neighbouring facets share an edge: a stroke of the same colour closes the seam between
       // them.

@@ -40,4 +40,8 @@ std::optional<double> basisGrammage(std::string_view text) {
   return std::nullopt;
 }
 
+double coverPounds(double grams) {
+  return grams / grammage(1, Length::inches(20, 1), Length::inches(26, 1));
+}
+
 }  // namespace creasewright

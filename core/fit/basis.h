@@ -11,4 +11,7 @@ namespace creasewright {
 /// published source; the test compares with a printed table). Nothing for another text.
 std::optional<double> basisGrammage(std::string_view text);
 
+/// The weight of card of `grams` per square metre in pounds of cover (20 x 26 in).
+double coverPounds(double grams);
+
 }  // namespace creasewright

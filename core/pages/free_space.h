@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
 #include <vector>
 
@@ -15,6 +16,8 @@ class FreeSpace {
 
   void blockLine(const Polyline& line);
   void block(const Bounds& box);
+  /// The inside of a closed outline, row by row.
+  void blockArea(const Polygon& ring);
 
   /// Whether no blocked cell touches `box`, and it lies on the page.
   [[nodiscard]] bool isFree(const Bounds& box) const;
@@ -25,14 +28,17 @@ class FreeSpace {
                                           Point wish) const;
 
  private:
+  using Word = std::uint64_t;
+  struct Cells;
+
   void mark(int column, int row);
-  void sum() const;
+  [[nodiscard]] Cells cellsOf(const Bounds& box) const;
+  [[nodiscard]] std::vector<Word> rowsTaken(int bottom, int top) const;
 
   int columns_;
   int rows_;
-  std::vector<int> taken_;         // row by row, 1 = taken
-  mutable std::vector<int> sums_;  // summed areas, rebuilt when `stale_`
-  mutable bool stale_ = true;
+  std::size_t stride_;       // words in a row
+  std::vector<Word> taken_;  // row by row, a bit for each cell
 };
 
 }  // namespace creasewright

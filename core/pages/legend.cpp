@@ -23,37 +23,72 @@ struct Entry {
   std::string code;
 };
 
-std::vector<Entry> entriesFor(const std::vector<Role>& roles, GlueFaces glue) {
+std::vector<Entry> entriesFor(const std::vector<Role>& roles, const LegendForm& form) {
   std::vector<Entry> entries;
   for (const Role role : roles) {
-    if (role != Role::Glue || glue.drawn)
+    if (role == Role::CutMark && form.prick)
+      entries.push_back({role, false, "legend-prick"});
+    else if (role != Role::Glue || form.glue)
       entries.push_back({role, false, std::string(roleStyle(role).legend)});
-    if (role == Role::Glue && glue.behind) entries.push_back({role, true, "legend-glue-behind"});
+    if (role == Role::Glue && form.glueBehind)
+      entries.push_back({role, true, "legend-glue-behind"});
   }
   return entries;
 }
 
-void addSample(Drawing& out, const Entry& entry, Point at) {
-  const Role role = entry.role;
-  const double middle = at.y + kRow / 2;
-  if (role != Role::Glue && role != Role::Waste) {
-    out.paths.push_back({.role = Role::Legend,
-                         .rings = {{{at.x, middle}, {at.x + kSample, middle}}},
-                         .like = role});
-    return;
-  }
-  const Polygon box{{at.x, at.y + 0.6},
-                    {at.x + kSample, at.y + 0.6},
-                    {at.x + kSample, at.y + kRow - 0.6},
-                    {at.x, at.y + kRow - 0.6}};
-  PathItem lines{.role = Role::Legend, .rings = {}, .like = role};
-  const bool glue = role == Role::Glue;
-  const double degrees = glue && !entry.behind ? kGlueDegrees : kGlueBehindDegrees;
-  for (const Segment& line : hatch({box}, glue ? kGlueSpacing : 4, degrees))
+Polygon sampleBox(Point at) {
+  return {{at.x, at.y + 0.6},
+          {at.x + kSample, at.y + 0.6},
+          {at.x + kSample, at.y + kRow - 0.6},
+          {at.x, at.y + kRow - 0.6}};
+}
+
+void addGlueSample(Drawing& out, bool behind, bool outlined, Point at) {
+  const Polygon box = sampleBox(at);
+  PathItem lines{.role = Role::Legend, .rings = {}, .like = Role::Glue};
+  for (const Segment& line : hatch({box}, kGlueSpacing, behind ? kGlueBehindDegrees : kGlueDegrees))
     lines.rings.push_back({line.a, line.b});
-  out.paths.push_back(std::move(lines));
-  if (glue)
-    out.paths.push_back({.role = Role::Legend, .rings = {box}, .closed = true, .like = role});
+  if (!outlined) out.paths.push_back(std::move(lines));
+  out.paths.push_back({.role = Role::Legend, .rings = {box}, .closed = true, .like = Role::Glue});
+}
+
+void addWasteSample(Drawing& out, bool tint, Point at) {
+  PathItem sample{.role = Role::Legend, .rings = {}, .like = Role::Waste};
+  const Polygon box = sampleBox(at);
+  if (tint) {
+    sample.rings = {box};
+    sample.closed = true;
+    sample.filled = true;
+    out.paths.push_back(
+        {.role = Role::Legend, .rings = {box}, .closed = true, .like = Role::Waste});
+  } else {
+    sample.rings = {{box[3] + Point{0, -2}, box[3], box[3] + Point{3, 0}},
+                    {box[1] + Point{0, 2}, box[1], box[1] + Point{-3, 0}}};
+  }
+  out.paths.insert(out.paths.begin(), std::move(sample));
+}
+
+void addPrickSample(Drawing& out, Point centre) {
+  for (const double radius : {0.35, 1.2}) {
+    const Point from = centre + Point{radius, 0};
+    Polygon ring = arc(from, centre, 360, 0.01);
+    out.paths.push_back(
+        {.role = Role::Legend, .rings = {std::move(ring)}, .closed = true, .filled = radius < 1});
+  }
+}
+
+void addSample(Drawing& out, const Entry& entry, const LegendForm& form, Point at) {
+  const Point middle = at + Point{0, kRow / 2};
+  if (entry.role == Role::Glue)
+    addGlueSample(out, entry.behind, form.glueOutlined, at);
+  else if (entry.role == Role::Waste)
+    addWasteSample(out, form.tint, at);
+  else if (entry.role == Role::CutMark && form.prick)
+    addPrickSample(out, middle + Point{kSample / 2, 0});
+  else
+    out.paths.push_back({.role = Role::Legend,
+                         .rings = {{middle, middle + Point{kSample, 0}}},
+                         .like = entry.role});
 }
 
 }  // namespace
@@ -70,14 +105,14 @@ std::vector<Role> legendRoles(const Drawing& drawing) {
 }
 
 Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& wording,
-                   GlueFaces glue) {
+                   const LegendForm& form) {
   Drawing out;
   Point at;
-  for (const Entry& each : entriesFor(roles, glue)) {
+  for (const Entry& each : entriesFor(roles, form)) {
     const Label label{each.code, {}, {}};
     const double entry = kSample + 1.5 + textWidth(wording(label), kText);
     if (at.x > 0 && at.x + entry > width) at = {0, at.y - kRow};
-    addSample(out, each, at);
+    addSample(out, each, form, at);
     out.texts.push_back({.role = Role::Legend,
                          .label = label,
                          .at = at + Point{kSample + 1.5, kRow / 2 - 0.36 * kText},

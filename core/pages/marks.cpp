@@ -3,7 +3,6 @@
 #include <algorithm>
 
 #include "drawing/arrange.h"
-#include "drawing/hatching.h"
 
 namespace creasewright {
 namespace {
@@ -18,17 +17,6 @@ Bounds boxOf(const TextItem& text, const Wording& wording) {
   return bounds(textBox(text, wording(text.label)));
 }
 
-/// The tile's own part of the page: the cell without half the overlap on joined sides.
-Bounds ownPart(const Tiling& tiling, const Tile& tile) {
-  Bounds own = tiling.frame.cell;
-  const double half = tiling.overlap / 2;
-  if (tile.column > 0) own.low.x += half;
-  if (tile.column + 1 < tiling.columns) own.high.x -= half;
-  if (tile.row > 0) own.high.y -= half;
-  if (tile.row + 1 < tiling.rows) own.low.y += half;
-  return own;
-}
-
 struct JoinedSide {
   Segment line;       ///< on the page, running so that the tile lies to its left
   std::string other;  ///< name of the neighbour
@@ -40,10 +28,14 @@ std::vector<JoinedSide> joinedSides(const Tiling& tiling, const Tile& tile, cons
   };
   const Polygon c = rectangle(own);
   std::vector<JoinedSide> sides;
-  if (tile.row + 1 < tiling.rows) sides.push_back({{c[0], c[1]}, name(0, 1)});
-  if (tile.column + 1 < tiling.columns) sides.push_back({{c[1], c[2]}, name(1, 0)});
-  if (tile.row > 0) sides.push_back({{c[2], c[3]}, name(0, -1)});
-  if (tile.column > 0) sides.push_back({{c[3], c[0]}, name(-1, 0)});
+  const auto add = [&](Point a, Point b, int columns, int rows) {
+    if (tiling.has(tile.column + columns, tile.row + rows))
+      sides.push_back({{a, b}, name(columns, rows)});
+  };
+  add(c[0], c[1], 0, 1);
+  add(c[1], c[2], 1, 0);
+  add(c[2], c[3], 0, -1);
+  add(c[3], c[0], -1, 0);
   return sides;
 }
 
@@ -133,15 +125,64 @@ Drawing checkBar(double millimetres, double division, const std::string& words, 
   return upright ? turnedLeft(std::move(bar)) : bar;
 }
 
-std::vector<Drawing> checkBars() {
-  return {checkBar(100, 10, "100 mm", false), checkBar(101.6, 25.4, "4 in", false),
-          checkBar(100, 10, "100 mm", true), checkBar(101.6, 25.4, "4 in", true)};
+namespace {
+
+constexpr double kInchMm = 25.4;
+
+/// Lengths and words of the two bars.
+struct BarSizes {
+  double metric = 100;
+  int inches = 4;
+  std::string mm = "100 mm";
+  std::string in = "4 in";
+};
+
+BarSizes barSizes(double room) {
+  constexpr double kWhole = 4 * kInchMm + 12;  // the longer bar with its words
+  return room < kWhole ? BarSizes{50, 2, "50 mm", "2 in"} : BarSizes{};
 }
 
-Drawing alignmentMarks(const Tiling& tiling, const Tile& tile, const Wording& wording,
+}  // namespace
+
+std::vector<Drawing> checkBars(double room) {
+  const BarSizes sizes = barSizes(room);
+  const double inches = sizes.inches * kInchMm;
+  return {checkBar(sizes.metric, 10, sizes.mm, false), checkBar(inches, kInchMm, sizes.in, false),
+          checkBar(sizes.metric, 10, sizes.mm, true), checkBar(inches, kInchMm, sizes.in, true)};
+}
+
+Drawing checkBarPair(double room, bool upright) {
+  constexpr double kPairText = 2.2;
+  constexpr double kUpper = 4.0;
+  constexpr double kLower = 2.2;
+  const BarSizes sizes = barSizes(room);
+  const double inches = sizes.inches * kInchMm;
+  const double end = std::max(sizes.metric, inches) + 1.2;
+  Drawing pair{end + textWidth(sizes.mm, kPairText) + 0.3, 6, {}, {}};
+  const auto add = [&pair](double size, double division, double y, double tick) {
+    PathItem lines{.role = Role::Legend, .rings = {{{0, y}, {size, y}}}};
+    for (int i = 0; i * division <= size + 1e-9; ++i) {
+      const double x = i * division;
+      const bool last = i == 0 || x > size - 1e-9;
+      lines.rings.push_back({{x, y}, {x, y + (last ? 1.8 : 0.9) * tick}});
+    }
+    pair.paths.push_back(std::move(lines));
+  };
+  add(sizes.metric, 10, kUpper, 1);
+  add(inches, kInchMm, kLower, -1);
+  const auto say = [&](const std::string& words, double y) {
+    pair.texts.push_back(
+        {.role = Role::Legend, .label = Label::plain(words), .at = {end, y}, .height = kPairText});
+  };
+  say(sizes.mm, 3.7);
+  say(sizes.in, 0.7);
+  return upright ? turnedLeft(std::move(pair)) : pair;
+}
+
+Drawing alignmentMarks(const Tiling& tiling, const Tile& tile, Point shift, const Wording& wording,
                        FreeSpace& space) {
-  Drawing out{tiling.frame.width, tiling.frame.height, {}, {}};
-  const Bounds own = ownPart(tiling, tile);
+  const Bounds own{tile.own.low + shift, tile.own.high + shift};
+  Drawing out;
   const std::vector<JoinedSide> sides = joinedSides(tiling, tile, own);
   PathItem frame{.role = Role::Positions, .rings = {}};
   for (const JoinedSide& side : sides) {
@@ -160,33 +201,31 @@ Drawing alignmentMarks(const Tiling& tiling, const Tile& tile, const Wording& wo
   return out;
 }
 
-Drawing pageMap(const Tiling& tiling, const Tile& tile, const Bounds& blank, double width,
-                double height) {
-  const Bounds all{{tiling.tiles.front().window.low.x, tiling.tiles.back().window.low.y},
-                   {tiling.tiles.back().window.high.x, tiling.tiles.front().window.high.y}};
-  const double scale = std::min(width / all.width(), height / all.height());
-  const auto place = [&](const Bounds& box) {
-    return Bounds{(box.low - all.low) * scale, (box.high - all.low) * scale};
-  };
-  Drawing map{all.width() * scale, all.height() * scale, {}, {}};
+Drawing pageMap(const Tiling& tiling, const Tile& tile, double width, double height) {
+  const double scale = std::min(width / tiling.width, height / tiling.height);
+  const auto place = [&](const Bounds& box) { return Bounds{box.low * scale, box.high * scale}; };
+  Drawing map{tiling.width * scale, tiling.height * scale, {}, {}};
   PathItem grid{.role = Role::Positions, .rings = {}, .closed = true};
   for (const Tile& each : tiling.tiles) {
-    Bounds part = each.window;
-    const double half = tiling.overlap / 2;
-    if (each.column > 0) part.low.x += half;
-    if (each.column + 1 < tiling.columns) part.high.x -= half;
-    if (each.row > 0) part.high.y -= half;
-    if (each.row + 1 < tiling.rows) part.low.y += half;
-    grid.rings.push_back(rectangle(place(part)));
+    grid.rings.push_back(rectangle(place(each.own)));
+    const Bounds& box = bounds(grid.rings.back());
+    constexpr double kName = 2.2;
+    if (box.width() > textWidth(each.name, kName) && box.height() > 1.3 * kName)
+      map.texts.push_back({.role = Role::Positions,
+                           .label = Label::plain(each.name),
+                           .at = (box.low + box.high) / 2 - Point{0, 0.36 * kName},
+                           .height = kName,
+                           .anchor = Anchor::Centre});
     if (each.name != tile.name) continue;
-    PathItem shading{.role = Role::Positions, .rings = {}};
-    for (const Segment& line : hatch({grid.rings.back()}, 1, 45))
-      shading.rings.push_back({line.a, line.b});
-    map.paths.push_back(std::move(shading));
+    map.paths.push_back({.role = Role::Positions,
+                         .rings = {grid.rings.back()},
+                         .closed = true,
+                         .filled = true,
+                         .like = Role::Waste});
   }
   map.paths.push_back(std::move(grid));
   map.paths.push_back({.role = Role::Positions,
-                       .rings = {rectangle(place(blank))},
+                       .rings = {rectangle(place({{0, 0}, {tiling.width, tiling.height}}))},
                        .closed = true,
                        .like = Role::Cut});
   return map;

@@ -14,47 +14,23 @@ constexpr double kApart = 2;  // mm from everything else
 constexpr std::array kWidths{230.0, 160.0, 120.0, 90.0, 70.0, 60.0, 56.0, 50.0};
 constexpr double kColumnGap = 6;
 
-void blockArea(FreeSpace& space, const Polygon& ring) {
-  const Bounds box = bounds(ring);
-  for (double low = std::floor(box.low.y); low < box.high.y; low += 1) {
-    std::vector<double> crossings;
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const Point a = ring[i];
-      const Point b = ring[(i + 1) % ring.size()];
-      const double y = low + 0.5001;
-      if ((a.y > y) != (b.y > y)) crossings.push_back(a.x + (b.x - a.x) * (y - a.y) / (b.y - a.y));
-    }
-    std::ranges::sort(crossings);
-    for (std::size_t i = 0; i + 1 < crossings.size(); i += 2)
-      space.block({{crossings[i], low}, {crossings[i + 1], low + 1}});
-  }
-}
-
 FreeSpace spaceOn(const Drawing& page, const std::vector<Polygon>& net, bool waste,
                   const Wording& wording) {
   FreeSpace space(page.width, page.height);
   for (const PathItem& item : page.paths) {
-    if (waste && item.role == Role::Waste) continue;
+    if (item.role == Role::Waste && item.filled) {
+      if (!waste)
+        for (const Polygon& ring : item.rings) space.blockArea(ring);
+      continue;
+    }
     for (Polyline line : item.rings) {
       if (item.closed && !line.empty()) line.push_back(line.front());
       space.blockLine(line);
     }
   }
   for (const TextItem& text : page.texts) space.block(bounds(textBox(text, wording(text.label))));
-  for (const Polygon& ring : net) blockArea(space, ring);
+  for (const Polygon& ring : net) space.blockArea(ring);
   return space;
-}
-
-/// The notes in one block no wider than `width`, its lower left corner at (0, 0).
-Drawing block(const std::vector<NoteLine>& lines, double width, const Wording& wording) {
-  constexpr double kEndless = 10'000;
-  std::vector<Drawing> set = setNotes(lines, {{0, 0}, {width, kEndless}});
-  if (set.size() != 1) return {};
-  const Bounds box = textBounds(set.front(), wording);
-  Drawing out = moved(std::move(set.front()), Point{} - box.low);
-  out.width = box.width();
-  out.height = box.height();
-  return out;
 }
 
 /// All columns below one another, or the first two beside one another.
@@ -64,11 +40,11 @@ Drawing arranged(const std::vector<std::vector<NoteLine>>& columns, double width
     std::vector<NoteLine> all;
     for (const std::vector<NoteLine>& each : columns)
       all.insert(all.end(), each.begin(), each.end());
-    return block(all, width, wording);
+    return noteBlock(all, width, wording);
   }
   const double left = (width - kColumnGap) * 0.58;
-  Drawing first = block(columns[0], left, wording);
-  const Drawing second = block(columns[1], width - kColumnGap - left, wording);
+  Drawing first = noteBlock(columns[0], left, wording);
+  const Drawing second = noteBlock(columns[1], width - kColumnGap - left, wording);
   const double high = std::max(first.height, second.height);
   Drawing out = moved(first, {0, high - first.height});
   append(out, moved(second, {first.width + kColumnGap, high - second.height}));
@@ -77,18 +53,24 @@ Drawing arranged(const std::vector<std::vector<NoteLine>>& columns, double width
   return out;
 }
 
-/// The lower left corner of a free place, the highest and then the leftmost: looked for in steps,
-/// for notes may stand anywhere.
+/// The lower left corner of a free place, the nearest to the upper left corner.
 std::optional<Point> firstFree(const FreeSpace& space, double width, double height,
                                const Bounds& within) {
-  constexpr double kStep = 2;  // mm sideways
-  for (double y = within.high.y - height; y >= within.low.y; y -= 1)
-    for (double x = within.low.x; x + width <= within.high.x; x += kStep)
-      if (space.isFree({{x, y}, {x + width, y + height}})) return Point{x, y};
-  return std::nullopt;
+  return space.find(width, height, within, {within.low.x, within.high.y - height});
 }
 
 }  // namespace
+
+Drawing noteBlock(const std::vector<NoteLine>& lines, double width, const Wording& wording) {
+  constexpr double kEndless = 10'000;
+  std::vector<Drawing> set = setNotes(lines, {{0, 0}, {width, kEndless}});
+  if (set.size() != 1) return {};
+  const Bounds box = textBounds(set.front(), wording);
+  Drawing out = moved(std::move(set.front()), Point{} - box.low);
+  out.width = box.width();
+  out.height = box.height();
+  return out;
+}
 
 Bounds textBounds(const Drawing& drawing, const Wording& wording) {
   Polygon corners;
@@ -116,25 +98,6 @@ std::optional<Drawing> notesInFreeRoom(const std::vector<std::vector<NoteLine>>&
           if (at) return moved(std::move(notes), *at + gap);
         }
   return std::nullopt;
-}
-
-Drawing clearedOfHatching(Drawing drawing, const Bounds& box) {
-  constexpr double kFar = 1e6;
-  const Point low = box.low - Point{kApart / 2, kApart / 2};
-  const Point high = box.high + Point{kApart / 2, kApart / 2};
-  const std::array around{
-      Bounds{{-kFar, -kFar}, {low.x, kFar}}, Bounds{{high.x, -kFar}, {kFar, kFar}},
-      Bounds{{low.x, -kFar}, {high.x, low.y}}, Bounds{{low.x, high.y}, {high.x, kFar}}};
-  for (PathItem& item : drawing.paths) {
-    if (item.role != Role::Waste || item.closed || item.filled) continue;
-    std::vector<Polygon> kept;
-    for (const Polygon& line : item.rings)
-      for (const Bounds& side : around)
-        for (Polyline& part : clippedLine(line, side)) kept.push_back(std::move(part));
-    item.rings = std::move(kept);
-  }
-  std::erase_if(drawing.paths, [](const PathItem& item) { return item.rings.empty(); });
-  return drawing;
 }
 
 }  // namespace creasewright

@@ -27,18 +27,18 @@ std::string joined(const std::vector<std::string>& sentences) {
   return words;
 }
 
-/// Two lines over the whole width: title and page, details and notes below.
+/// Three lines over the whole width: title and page, details, notes.
 Drawing headLine(const PageHead& head, double width) {
   const double page = textWidth(head.page, kDetails) + 4;
-  const std::string notes = joined(head.notes);
-  const double beside = notes.empty() ? 0 : textWidth(notes, kDetails) + 4;
-  Drawing out{width, 9, {}, {}};
+  Drawing out{width, kHeadRoom - 1, {}, {}};
   out.texts.push_back(
-      textAt(shortened(head.title, width - page, kTitle), {0, 5.2}, kTitle, Anchor::Left));
-  out.texts.push_back(textAt(head.page, {width, 5.2}, kDetails, Anchor::Right));
+      textAt(shortened(head.title, width - page, kTitle), {0, 8.4}, kTitle, Anchor::Left));
+  out.texts.back().bold = true;
+  out.texts.push_back(textAt(head.page, {width, 8.4}, kDetails, Anchor::Right));
   out.texts.push_back(
-      textAt(shortened(head.details, width - beside, kDetails), {0, 1}, kDetails, Anchor::Left));
-  if (!notes.empty()) out.texts.push_back(textAt(notes, {width, 1}, kDetails, Anchor::Right));
+      textAt(shortened(head.details, width, kDetails), {0, 4.6}, kDetails, Anchor::Left));
+  out.texts.push_back(
+      textAt(shortened(joined(head.notes), width, kDetails), {0, 1}, kDetails, Anchor::Left));
   return out;
 }
 
@@ -52,12 +52,7 @@ std::vector<std::string> linesUp(const std::string& sentence, double widest) {
 /// The same as a block no wider than its words and `widest` mm.
 Drawing headBlock(const PageHead& head, double widest) {
   const std::string title = shortened(head.title, widest, kTitle);
-  const std::string details = shortened(head.details, widest, kDetails);
-  Drawing out{std::max({textWidth(title, kTitle), textWidth(details, kDetails),
-                        textWidth(head.page, kDetails)}),
-              0,
-              {},
-              {}};
+  Drawing out{std::max(textWidth(title, kTitle), textWidth(head.page, kDetails)), 0, {}, {}};
   double y = 0.9;
   const auto add = [&](const std::string& words) {
     out.texts.push_back(textAt(words, {0, y}, kDetails, Anchor::Left));
@@ -67,8 +62,9 @@ Drawing headBlock(const PageHead& head, double widest) {
   add(head.page);
   for (auto note = head.notes.rbegin(); note != head.notes.rend(); ++note)
     for (const std::string& line : linesUp(*note, widest)) add(line);
-  add(details);
+  for (const std::string& line : linesUp(head.details, widest)) add(line);
   out.texts.push_back(textAt(title, {0, y + 0.1}, kTitle, Anchor::Left));
+  out.texts.back().bold = true;
   out.height = y + 3.9;
   return out;
 }
@@ -78,45 +74,63 @@ Drawing headBlock(const PageHead& head, double widest) {
 PageCanvas::PageCanvas(const PageFrame& frame)
     : frame_(frame),
       drawing_{frame.width, frame.height, {}, {}},
-      space_(frame.width, frame.height),
-      outside_(frame.width, frame.height) {}
+      spaces_(3, FreeSpace(frame.width, frame.height)) {}
 
 void PageCanvas::put(const Drawing& content) {
   append(drawing_, content);
   for (const PathItem& item : content.paths) {
+    if (item.filled && item.role == Role::Waste) continue;  // words stand on a tint
     for (Polyline line : item.rings) {
       if (item.closed && !line.empty()) line.push_back(line.front());
-      space_.blockLine(line);
-      outside_.blockLine(line);
+      for (FreeSpace& space : spaces_) space.blockLine(line);
     }
   }
+  // What a piece itself says; other words of the page have taken their room already.
+  for (const TextItem& text : content.texts)
+    if (text.label.code.empty()) block(bounds(textBox(text, text.label.literal)));
 }
 
-void PageCanvas::avoid(const Bounds& box) { outside_.block(box); }
+void PageCanvas::avoid(const Bounds& box, const std::vector<Polygon>& card) {
+  spaces_[static_cast<std::size_t>(PageRoom::Margin)].block(box);
+  for (const Polygon& ring : card)
+    spaces_[static_cast<std::size_t>(PageRoom::Waste)].blockArea(ring);
+}
 
-bool PageCanvas::place(const Drawing& part, Point wish) {
+void PageCanvas::block(const Bounds& box) {
+  for (FreeSpace& space : spaces_) space.block(box);
+}
+
+bool PageCanvas::place(const Drawing& part, Point wish, PageRoom most,
+                       const std::optional<Bounds>& within) {
+  for (const PageRoom room : {PageRoom::Margin, PageRoom::Waste, PageRoom::Card})
+    if (room <= most && placeIn(room, part, wish, within)) return true;
+  return false;
+}
+
+bool PageCanvas::placeIn(PageRoom room, const Drawing& part, Point wish,
+                         const std::optional<Bounds>& within) {
   const Point gap{gap_, gap_};
-  const Bounds within{frame_.printable.low - gap, frame_.printable.high + gap};
-  const auto find = [&](const FreeSpace& space) {
-    return space.find(part.width + 2 * gap_, part.height + 2 * gap_, within, wish - gap);
-  };
-  std::optional<Point> at = find(outside_);
-  if (!at) at = find(space_);
+  Bounds area{frame_.printable.low - gap, frame_.printable.high + gap};
+  if (within) {
+    area.low = {std::max(area.low.x, within->low.x), std::max(area.low.y, within->low.y)};
+    area.high = {std::min(area.high.x, within->high.x), std::min(area.high.y, within->high.y)};
+  }
+  std::optional<Point> at = spaces_[static_cast<std::size_t>(room)].find(
+      part.width + 2 * gap_, part.height + 2 * gap_, area, wish - gap);
   if (!at) return false;
   at = *at + gap;
+  depth_ = std::max(depth_, room);
   append(drawing_, moved(part, *at));
-  const Bounds box{*at, *at + Point{part.width, part.height}};
-  space_.block(box);
-  outside_.block(box);
+  block({*at, *at + Point{part.width, part.height}});
   return true;
 }
 
 bool PageCanvas::placeHead(const PageHead& head) {
   const Bounds& all = frame_.printable;
-  const Point top{all.low.x, all.high.y - 9};
+  const Point top{all.low.x, all.high.y - (kHeadRoom - 1)};
   const Drawing line = headLine(head, all.width());
   // Only a free strip across the whole page takes the line; else a block finds its place.
-  if (outside_.isFree({top, top + Point{line.width, line.height}})) return place(line, top);
+  if (spaces_.front().isFree({top, top + Point{line.width, line.height}})) return place(line, top);
   for (const double widest : {0.8 * all.width(), 110.0, 80.0, 60.0}) {
     const Drawing block = headBlock(head, widest);
     if (place(block, {all.low.x, all.high.y - block.height})) return true;
@@ -127,11 +141,18 @@ bool PageCanvas::placeHead(const PageHead& head) {
 }
 
 bool PageCanvas::placeBars() {
-  const Point low = frame_.printable.low;
-  const std::vector<Drawing> bars = checkBars();
-  const double sideways = frame_.left.low.y;
-  return place(bars[2], {low.x, sideways}) && place(bars[3], {low.x + 5, sideways}) &&
-         place(bars[0], {low.x, low.y + 5}) && place(bars[1], low);
+  const Bounds& all = frame_.printable;
+  const double room = std::min(all.width(), all.height());
+  const std::vector<Drawing> bars = checkBars(room);
+  const Point foot = all.low;
+  const Point left = all.low + Point{0, kBarRoom};
+  const auto both = [&](std::size_t first, Point wish, Point step) {
+    const PageCanvas before = *this;
+    if (place(bars[first], wish + step) && place(bars[first + 1], wish)) return true;
+    *this = before;
+    return place(checkBarPair(room, first > 0), wish);
+  };
+  return both(2, left, {6, 0}) && both(0, foot, {0, 6});
 }
 
 }  // namespace creasewright

@@ -4,14 +4,8 @@
 #include <utility>
 
 namespace creasewright {
-namespace {
 
-constexpr double kHeader = 10;
-constexpr double kLeft = 11;
-
-}  // namespace
-
-PageFrame pageFrame(const PageSetup& setup, bool sideways, double footHeight) {
+PageFrame pageFrame(const PageSetup& setup, bool sideways, const PageReserve& reserve) {
   PageFrame frame;
   frame.width = setup.paper.width.mm();
   frame.height = setup.paper.height.mm();
@@ -19,10 +13,8 @@ PageFrame pageFrame(const PageSetup& setup, bool sideways, double footHeight) {
   const double m = setup.margin;
   frame.printable = {{m, m}, {frame.width - m, frame.height - m}};
   const Bounds& all = frame.printable;
-  frame.header = {{all.low.x, all.high.y - kHeader}, all.high};
-  frame.foot = {all.low, {all.high.x, all.low.y + footHeight}};
-  frame.left = {{all.low.x, frame.foot.high.y}, {all.low.x + kLeft, frame.header.low.y}};
-  frame.cell = {{frame.left.high.x, frame.foot.high.y}, {all.high.x, frame.header.low.y}};
+  frame.cell = {{all.low.x + reserve.left, all.low.y + reserve.foot},
+                {all.high.x, all.high.y - reserve.head}};
   return frame;
 }
 

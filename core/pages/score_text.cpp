@@ -24,21 +24,6 @@ std::string sideCode(SheetSide side) {
   return {};
 }
 
-/// Names every side of a setup; two that lie opposite by the blank's shape.
-Label heading(std::vector<SheetSide> sides, double width, double height) {
-  constexpr double kSame = 0.01;  // mm
-  std::ranges::sort(sides);
-  using enum SheetSide;
-  const bool upright = sides == std::vector{Left, Right};
-  if (sides.size() == 4) return {"score-all-sides", {}, {}};
-  if ((upright || sides == std::vector{Bottom, Top}) && std::abs(width - height) >= kSame)
-    return {upright == (width > height) ? "score-short-sides" : "score-long-sides", {}, {}};
-  if (sides.size() == 1) return {"score-" + sideCode(sides.front()), {}, {}};
-  std::string code = "score";
-  for (const SheetSide side : sides) code += '-' + sideCode(side);
-  return {code, {}, {}};
-}
-
 bool together(const ScoreReading& a, const ScoreReading& b) {
   return a.run == b.run && a.purpose == b.purpose &&
          (a.run == ScoreRun::Full ||
@@ -77,6 +62,21 @@ std::vector<Segment> scoredLines(const std::vector<SheetSide>& sides,
 
 }  // namespace
 
+/// Names every side of a setup; two that lie opposite by the blank's shape.
+Label sidesHeading(std::vector<SheetSide> sides, double width, double height) {
+  constexpr double kSame = 0.01;  // mm
+  std::ranges::sort(sides);
+  using enum SheetSide;
+  const bool upright = sides == std::vector{Left, Right};
+  if (sides.size() == 4) return {"score-all-sides", {}, {}};
+  if ((upright || sides == std::vector{Bottom, Top}) && std::abs(width - height) >= kSame)
+    return {upright == (width > height) ? "score-short-sides" : "score-long-sides", {}, {}};
+  if (sides.size() == 1) return {"score-" + sideCode(sides.front()), {}, {}};
+  std::string code = "score";
+  for (const SheetSide side : sides) code += '-' + sideCode(side);
+  return {code, {}, {}};
+}
+
 std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height) {
   std::vector<ScoreSection> sections;
   for (const ScoreSetup& setup : plan.setups) {
@@ -90,7 +90,7 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
       else
         group->push_back(reading);
     }
-    ScoreSection section{heading(setup.sides, width, height), {}, {}};
+    ScoreSection section{sidesHeading(setup.sides, width, height), {}, {}};
     for (const auto& group : groups) {
       section.lines.push_back(sentence(group));
       section.places.push_back(scoredLines(setup.sides, group, width, height));

@@ -15,6 +15,9 @@ struct ScoreSection {
   std::vector<std::vector<Segment>> places = {};
 };
 
+/// Names every side of a setup (`Both short sides:`), for a blank of `width` x `height` mm.
+Label sidesHeading(std::vector<SheetSide> sides, double width, double height);
+
 /// The score plan as sentences to read at the board; equal short scores are put together. `width`
 /// and `height` of the blank tell short sides from long ones.
 std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height);

@@ -12,6 +12,15 @@
 
 namespace creasewright {
 
+/// What a template is used for.
+enum class TemplateKind {
+  CutAndScore,  ///< printed on the card itself, or laid on it
+  Tracing,      ///< the outline, and points to prick at the ends of scores
+  Mirrored,     ///< printed on the face that becomes the outside
+  InkSaving,    ///< no areas, waste marked at its corners
+  ScoreStrips   ///< rulers to lay along the sides of the sheet (pages/score_strips.h)
+};
+
 /// One piece to print; what it points to must outlive the call.
 struct TemplatePiece {
   std::string name;
@@ -22,6 +31,7 @@ struct TemplatePiece {
   std::string card = {};  ///< words for what it is cut from
   bool extra = false;     ///< goes with the box: the style's measures are not its own
   int count = 1;          ///< how often it is made
+  std::vector<std::string> panelNames = {};  ///< words for each panel, or none
 };
 
 /// Words of the template, already in the reader's language.
@@ -29,14 +39,16 @@ struct TemplateText {
   std::string title;
   std::string date;
   std::vector<std::pair<std::string, std::string>> measures;  ///< parameter title, value
+  std::string readings = {};  ///< what the numbers at the edges are, with their unit
 };
 
-/// The template in true size, one drawing of the paper's size in mm for each page: for each piece
-/// its tiles, with the notes (score settings, measures) in free room of one of them, or on a page
-/// of their own. A blank that fits the printable area keeps to one page. Errors: MarginTooLarge,
-/// TooManyTiles.
+/// The template in true size, one drawing of the paper's size in mm for each page: the parts lie
+/// together on as few pages as are found, one that fits no page is tiled. Every page has a head,
+/// four check bars and what they are for; readings stand at the edges of the blanks, score settings
+/// and measures as sentences where there is room. Errors: MarginTooLarge, TooManyTiles.
 Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
                                           const PageSetup& setup, const TemplateText& text,
-                                          const Wording& wording);
+                                          const Wording& wording,
+                                          TemplateKind kind = TemplateKind::CutAndScore);
 
 }  // namespace creasewright

@@ -2,41 +2,87 @@
 
 #include <algorithm>
 #include <cmath>
-#include <optional>
-#include <utility>
+#include <tuple>
+
+#include "pages/joints.h"
 
 namespace creasewright {
 namespace {
 
-constexpr int kMostTiles = 100;
-constexpr double kTolerance = 1e-6;
+constexpr double kSlack = 1e-6;
 
-int tilesNeeded(double blank, double cell, double overlap) {
-  if (blank <= cell + kTolerance) return 1;
-  const double count = std::ceil((blank - overlap - kTolerance) / (cell - overlap));
-  return static_cast<int>(std::min(count, 1e6));
+/// The stretches between joints, from the start of a side of `length` mm.
+std::vector<std::pair<double, double>> stretches(const Joints& joints, double length) {
+  std::vector<std::pair<double, double>> out;
+  double from = 0;
+  for (const double place : joints.places) {
+    out.emplace_back(from, place);
+    from = place;
+  }
+  out.emplace_back(from, length);
+  return out;
 }
 
-std::vector<Tile> tilesOf(const Tiling& tiling, double width, double height) {
-  const Bounds& cell = tiling.frame.cell;
-  const double stepX = cell.width() - tiling.overlap;
-  const double stepY = cell.height() - tiling.overlap;
-  const double left = (width - tiling.columns * stepX - tiling.overlap) / 2;
-  const double top = (height + tiling.rows * stepY + tiling.overlap) / 2;
-  std::vector<Tile> tiles;
-  for (int row = 0; row < tiling.rows; ++row) {
+bool holdsCard(const Region& card, const Bounds& box) {
+  constexpr double kNothing = 0.5;  // mm2
+  const Polygon ring{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+  return area(intersect(card, region(ring))) > kNothing;
+}
+
+void addTiles(Tiling& tiling, const TiledSheet& sheet, const Joints& xs, const Joints& ys,
+              double overlap) {
+  const auto columns = stretches(xs, sheet.width);
+  const auto rows = stretches(ys, sheet.height);
+  const double half = overlap / 2;
+  for (int row = 0; row < tiling.rows; ++row)
     for (int column = 0; column < tiling.columns; ++column) {
-      const Point low{left + column * stepX, top - row * stepY - cell.height()};
-      tiles.push_back({columnName(column) + std::to_string(row + 1),
-                       column,
-                       row,
-                       {low, low + Point{cell.width(), cell.height()}}});
+      const auto [left, right] = columns[static_cast<std::size_t>(column)];
+      const auto [upper, lower] = rows[static_cast<std::size_t>(row)];
+      Tile tile{columnName(column) + std::to_string(row + 1), column, row, {}, {}};
+      tile.own = {{left, sheet.height - lower}, {right, sheet.height - upper}};
+      tile.window = tile.own;
+      if (column > 0) tile.window.low.x -= half;
+      if (column + 1 < tiling.columns) tile.window.high.x += half;
+      if (row > 0) tile.window.high.y += half;
+      if (row + 1 < tiling.rows) tile.window.low.y -= half;
+      if (holdsCard(sheet.card, tile.own)) tiling.tiles.push_back(std::move(tile));
     }
-  }
-  return tiles;
+}
+
+std::optional<Tiling> tilesIn(const TiledSheet& sheet, const TileCell& cell, double overlap,
+                              JointRule rule) {
+  constexpr int kFar = 1'000;  // beyond any template
+  const auto room = [overlap](double length, double side) {
+    return length <= side + kSlack || side > 2 * overlap;
+  };
+  if (!room(sheet.width, cell.width) || !room(sheet.height, cell.height)) return std::nullopt;
+  Tiling out;
+  out.sideways = cell.sideways;
+  out.width = sheet.width;
+  out.height = sheet.height;
+  out.columns = tilesNeeded(sheet.width, cell.width, overlap);
+  out.rows = tilesNeeded(sheet.height, cell.height, overlap);
+  if (out.columns * out.rows > kFar) return out;
+  const Joints xs = chooseJoints(sheet, true, out.columns, cell.width, overlap, rule);
+  const Joints ys = chooseJoints(sheet, false, out.rows, cell.height, overlap, rule);
+  if (xs.places.size() + 1 != static_cast<std::size_t>(out.columns) ||
+      ys.places.size() + 1 != static_cast<std::size_t>(out.rows))
+    return std::nullopt;
+  out.crossed = xs.crossed + ys.crossed;
+  addTiles(out, sheet, xs, ys, overlap);
+  return out;
 }
 
 }  // namespace
+
+bool Tiling::has(int column, int row) const {
+  return std::ranges::any_of(
+      tiles, [&](const Tile& tile) { return tile.column == column && tile.row == row; });
+}
+
+int Tiling::count() const {
+  return tiles.empty() ? columns * rows : static_cast<int>(tiles.size());
+}
 
 std::string columnName(int column) {
   std::string name;
@@ -45,42 +91,43 @@ std::string columnName(int column) {
   return name;
 }
 
-Result<Tiling> planTiles(double blankWidth, double blankHeight, const PageSetup& setup,
-                         double footHeight) {
+int tilesNeeded(double length, double cell, double overlap) {
+  constexpr double kMost = 30'000;
+  if (length <= cell + kSlack) return 1;
+  return static_cast<int>(
+      std::min(std::ceil((length - overlap - kSlack) / (cell - overlap)), kMost));
+}
+
+TiledSheet turnedLeft(const TiledSheet& sheet) {
+  const auto turn = [&](Point p) { return Point{sheet.height - p.y, p.x}; };
+  TiledSheet out = sheet;
+  std::swap(out.width, out.height);
+  for (Area& area : out.card) {
+    for (Point& p : area.outer) p = turn(p);
+    for (Polygon& hole : area.holes)
+      for (Point& p : hole) p = turn(p);
+  }
+  for (Segment& score : out.scores) score = {turn(score.a), turn(score.b)};
+  return out;
+}
+
+std::optional<Tiling> planTiles(const TiledSheet& sheet, const std::vector<TileCell>& cells,
+                                double overlap, JointRule rule) {
+  constexpr double kNoMatter = 1;  // mm of card
   std::optional<Tiling> best;
-  int fewest = 0;
   for (const bool turned : {false, true}) {
-    const double width = turned ? blankHeight : blankWidth;
-    const double height = turned ? blankWidth : blankHeight;
-    for (const bool sideways : {false, true}) {
-      if (sideways ? setup.orientation == Orientation::Upright
-                   : setup.orientation == Orientation::Sideways)
-        continue;
-      const PageFrame frame = pageFrame(setup, sideways, footHeight);
-      if (frame.cell.width() <= 2 * setup.overlap || frame.cell.height() <= 2 * setup.overlap)
-        continue;
-      Tiling tiling{.frame = frame, .turned = turned, .overlap = setup.overlap, .tiles = {}};
-      tiling.columns = tilesNeeded(width, frame.cell.width(), setup.overlap);
-      tiling.rows = tilesNeeded(height, frame.cell.height(), setup.overlap);
-      const double count = static_cast<double>(tiling.columns) * tiling.rows;
-      if (best && count >= fewest) continue;
-      fewest = static_cast<int>(std::min(count, 1e9));
-      best = std::move(tiling);
+    const TiledSheet lying = turned ? turnedLeft(sheet) : sheet;
+    for (const TileCell& cell : cells) {
+      std::optional<Tiling> tiling = tilesIn(lying, cell, overlap, rule);
+      if (!tiling) continue;
+      tiling->turned = turned;
+      const int count = tiling->count();
+      if (!best || count < best->count() ||
+          (count == best->count() && tiling->crossed < best->crossed - kNoMatter))
+        best = std::move(tiling);
     }
   }
-  if (!best) {
-    return Problem{ProblemCode::MarginTooLarge,
-                   "margin",
-                   {Length::mm(setup.margin), std::string(setup.paper.name)}};
-  }
-  if (fewest > kMostTiles) {
-    return Problem{ProblemCode::TooManyTiles,
-                   std::string(setup.paper.id),
-                   {std::int64_t{fewest}, std::int64_t{kMostTiles}}};
-  }
-  best->tiles = best->turned ? tilesOf(*best, blankHeight, blankWidth)
-                             : tilesOf(*best, blankWidth, blankHeight);
-  return *std::move(best);
+  return best;
 }
 
 }  // namespace creasewright

@@ -2,7 +2,11 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdio>
+#include <mutex>
+#include <set>
 #include <string>
+#include <utility>
 
 #include "base/excerpt.h"
 
@@ -33,6 +37,21 @@ constexpr std::array kPapers{
 }  // namespace
 
 std::span<const Paper> papers() { return kPapers; }
+
+Paper ownPaper(Length width, Length height) {
+  if (height < width) std::swap(width, height);
+  const auto side = [](Length length) {
+    std::array<char, 32> text{};
+    const int size = std::snprintf(text.data(), text.size(), "%.6g", length.mm());
+    return std::string(text.data(), static_cast<std::size_t>(size));
+  };
+  // Names of papers are views: those of own sizes live as long as the program.
+  static std::mutex guard;
+  static std::set<std::string> names;
+  const std::scoped_lock lock(guard);
+  const std::string& name = *names.insert(side(width) + " x " + side(height) + " mm").first;
+  return {name, name, width, height};
+}
 
 Result<Paper> findPaper(std::string_view id) {
   std::string small(id);

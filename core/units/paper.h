@@ -19,6 +19,9 @@ struct Paper {
 /// All sizes we know: ISO 216, ISO 217, ANSI/ASME Y14.1 and craft sheets.
 std::span<const Paper> papers();
 
+/// A sheet of a person's own: its id and name are its sides in mm.
+Paper ownPaper(Length width, Length height);
+
 /// By id, capitals or not. Error: PaperUnknown.
 Result<Paper> findPaper(std::string_view id);
 

@@ -1,8 +1,10 @@
 """Exports: every kind is written whole or not at all."""
 
 import json
+import re
 import resource
 import signal
+import subprocess
 import unittest
 import xml.etree.ElementTree
 
@@ -56,6 +58,56 @@ class Export(ProgramTest):
             self.succeed("export", design, "-o", out, *more)
             pages.add(out.read_bytes())
         self.assertGreaterEqual(len(pages), 3)
+
+    def words(self, pdf):
+        done = subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, text=True, check=True)
+        return done.stdout
+
+    def sizes(self, pdf):
+        """Width and height of each page in points, as Poppler reads them."""
+        info = subprocess.run(["pdfinfo", "-f", "1", "-l", "99", pdf], capture_output=True, text=True, check=True)
+        return [tuple(map(float, pair)) for pair in re.findall(r"Page +\d+ size: +([\d.]+) x ([\d.]+)", info.stdout)]
+
+    def test_every_kind_of_template_says_what_it_is(self):
+        design = self.design()
+        out = self.folder / "out.pdf"
+        says = {"scored": "The printed face becomes the inside.", "mirrored": "The printed face becomes the outside.",
+                "tracing": "prick through", "ink-saving": "inside up", "strips": "score guide strips"}  # fmt: skip
+        for kind, words in says.items():
+            self.succeed("export", design, "-o", out, "--kind", kind)
+            text = self.words(out)
+            self.assertIn(words, text, kind)
+            # Letter on A4 is 210 / 215.9 = 97.3 %, A4 on letter 279.4 / 297 = 94.1 %.
+            for wanted in ("Print at 100 %", "97.3 mm", "94.1 mm", "100 mm", "4 in", "page 1 of"):
+                self.assertIn(wanted, text, kind)
+        self.refuse("export", design, "-o", out, "--kind", "stencil", naming="--kind")
+        self.refuse("export", design, "-o", self.folder / "out.svg", "--kind", "strips", naming="--kind")
+
+    def test_paper_of_ones_own_and_the_margin(self):
+        design = self.design()
+        out = self.folder / "out.pdf"
+        self.succeed("export", design, "-o", out, "--paper", "254x381mm")
+        for page in self.sizes(out):
+            self.assertEqual(sorted(page), [720, 1080])
+        for paper, (width, height) in {"a4": (595.276, 841.89), "letter": (612, 792), "legal": (612, 1008),
+                                       "tabloid": (792, 1224), "a3": (841.89, 1190.55), "a5": (419.528, 595.276),
+                                       "12x12": (864, 864)}.items():  # fmt: skip
+            self.succeed("export", design, "-o", out, "--paper", paper, "--margin", "6mm")
+            for page in self.sizes(out):
+                self.assertAlmostEqual(sorted(page)[0], width, delta=0.01, msg=paper)
+                self.assertAlmostEqual(sorted(page)[1], height, delta=0.01, msg=paper)
+        for wrong in ("10x10mm", "0x300mm", "99999x99999mm", "200x", "axb"):
+            self.refuse("export", design, "-o", out, "--paper", wrong, naming="--paper")
+        self.refuse("export", design, "-o", out, "--margin", "wide", naming="--margin")
+        self.refuse("export", design, "-o", out, "--margin", "90mm", naming="margin")
+
+    def test_a_tray_with_its_dressing_takes_three_pages(self):
+        design = self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm", "--extra", "belly-band",
+                             "--extra", "mats", "--extra", "label")  # fmt: skip
+        for paper in ("a4", "letter"):
+            out = self.folder / "out.pdf"
+            self.succeed("export", design, "-o", out, "--paper", paper)
+            self.assertLessEqual(len(self.sizes(out)), 3, paper)
 
     def test_json_has_what_other_programs_were_promised(self):
         net = self.exported(self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm"))

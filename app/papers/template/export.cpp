@@ -66,7 +66,8 @@ QStringList exportEndings() {
 }
 
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices) {
-  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date()};
+  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date(),
+                                choices.kind};
   const Result<std::vector<Drawing>> pages = templatePages(design, options);
   if (!pages) return pages.problem();
   return renderPdf(*pages, wordingIn(choices.unit),

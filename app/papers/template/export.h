@@ -9,6 +9,7 @@
 #include "base/result.h"
 #include "document/build.h"
 #include "pages/page_setup.h"
+#include "pages/template_pages.h"
 
 namespace creasewright {
 
@@ -16,6 +17,7 @@ struct ExportChoices {
   QString piece;        ///< only this piece; empty = all
   PageSetup setup;      ///< PDF
   bool folded = false;  ///< PNG and SVG: the folded box instead of the net
+  TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF
   Unit unit = Unit::Millimetre;
   QDateTime now;  ///< date on the template and in the PDF; invalid = none
 };

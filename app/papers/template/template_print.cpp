@@ -1,12 +1,14 @@
 #include "papers/template/template_print.h"
 
 #include <QLocale>
+#include <cmath>
 
 #include "bridge/design_words.h"
 #include "bridge/label_text.h"
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "fit/basis.h"
 #include "pages/template_pages.h"
 
 namespace creasewright {
@@ -25,17 +27,30 @@ std::string parameterValue(const ParameterSpec& spec, const Parameters& paramete
   return {};
 }
 
+/// Name, weight in both systems, thickness.
 std::string cardWords(const Card& card) {
-  return labelText({"card",
-                    {card.name.empty() ? card.id : cardName(card).toStdString(), card.caliper},
-                    {}},
-                   Unit::Millimetre)
+  const std::string name = card.name.empty() ? card.id : cardName(card).toStdString();
+  if (card.grammage <= 0)
+    return labelText({"card", {name, card.caliper}, {}}, Unit::Millimetre).toStdString();
+  const auto grams = static_cast<std::int64_t>(std::lround(card.grammage));
+  const auto pounds = static_cast<std::int64_t>(std::lround(coverPounds(card.grammage)));
+  return labelText({"card-weight", {name, grams, pounds, card.caliper}, {}}, Unit::Millimetre)
       .toStdString();
+}
+
+std::vector<std::string> panelNames(const Net& net) {
+  std::vector<std::string> names;
+  if (net.panels.size() < 2) return names;
+  for (const Panel& panel : net.panels) names.push_back(panelTitle(panel.id).toStdString());
+  return names;
 }
 
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
   out.title = designTitle(design).toStdString();
+  out.readings =
+      labelText({options.unit == Unit::Inch ? "readings-in" : "readings-mm", {}, {}}, options.unit)
+          .toStdString();
   if (options.date.isValid())
     out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
   if (design.style == nullptr) return out;
@@ -55,11 +70,11 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
     if (options.piece.isEmpty() || text(built.name) == options.piece) {
       pieces.push_back({pieceTitle(built.name).toStdString(), &built.net, &built.flat,
                         &built.scorePlan, &built.gluePlan, cardWords(built.card),
-                        built.role.has_value(), built.count});
+                        built.role.has_value(), built.count, panelNames(built.net)});
     }
   }
-  return drawTemplate(pieces, options.setup, templateText(design, options),
-                      wordingIn(options.unit));
+  return drawTemplate(pieces, options.setup, templateText(design, options), wordingIn(options.unit),
+                      options.kind);
 }
 
 }  // namespace creasewright

@@ -8,6 +8,7 @@
 #include "document/build.h"
 #include "drawing/drawing.h"
 #include "pages/page_setup.h"
+#include "pages/template_pages.h"
 
 namespace creasewright {
 
@@ -16,6 +17,7 @@ struct TemplateOptions {
   QString piece;  ///< only this piece; empty = all
   Unit unit = Unit::Millimetre;
   QDate date;
+  TemplateKind kind = TemplateKind::CutAndScore;
 };
 
 /// The template pages of a built design in the user's language: what preview, printer and PDF show.

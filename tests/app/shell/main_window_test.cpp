@@ -78,6 +78,38 @@ TEST(Dialogs, NothingIsCutOffInAnyLanguage) {
   expectWordsWhole<KitWindow>("class kit");
 }
 
+/// Every kind and an own size change the pages; a size that cannot serve is told, not printed.
+TEST(Dialogs, ThePrintWindowOffersKindsAndOwnPaper) {
+  useLanguage(QStringLiteral("en"));
+  DesignSession session;
+  PrintDialog dialog(session);
+  dialog.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+  EXPECT_EQ(dialog.kind().count(), 5);
+  for (int kind = 0; kind < dialog.kind().count(); ++kind) {
+    dialog.kind().setCurrentIndex(kind);
+    EXPECT_GT(dialog.pageCount(), 0) << kind;
+    EXPECT_TRUE(dialog.complaint().isEmpty()) << kind;
+  }
+  dialog.kind().setCurrentIndex(0);
+  EXPECT_FALSE(dialog.ownWidth().isVisible());
+  dialog.paper().setCurrentIndex(dialog.paper().findData(QStringLiteral("own")));
+  EXPECT_TRUE(dialog.ownWidth().isVisible());
+  const int many = dialog.pageCount();
+  const auto type = [](LengthEdit& field, const char* words) {
+    field.setFocus();
+    field.setText(QString::fromLatin1(words));
+    field.commit();
+  };
+  type(dialog.ownWidth(), "600 mm");
+  type(dialog.ownHeight(), "800 mm");
+  EXPECT_EQ(dialog.pageCount(), 1);
+  EXPECT_LE(dialog.pageCount(), many);
+  type(dialog.ownWidth(), "10 mm");
+  EXPECT_TRUE(dialog.ownWidth().isWrong());
+  EXPECT_EQ(cutOff(dialog).join("; ").toStdString(), "");
+}
+
 TEST(MainWindow, TheGalleryTakesTheMiddleAndGivesItBack) {
   for (const QSize size : {QSize(1024, 600), QSize(1440, 900)}) {
     MainWindow window;

@@ -29,11 +29,11 @@ std::string words(const Label& label) {
 
 struct Printed {
   std::string name;
-  FlatNet flat;
+  std::vector<FlatNet> flats;
   std::vector<Drawing> pages;
 };
 
-/// Every style on `paper`, `factor` times its standard size.
+/// Every style on `paper`, `factor` times its standard size, all its pieces in one template.
 std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
   std::vector<Printed> all;
   for (const Style& style : styles()) {
@@ -44,20 +44,24 @@ std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
         parameters.set(spec.key, parameters.length(spec.key) * factor);
       }
     }
-    for (const Piece& piece : style.build(parameters, bench)) {
-      const FlatNet flat = flatten(piece.net);
-      ScorePlan plan;
-      plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {fullAt(Length::mm(10))}});
-      const std::vector<GlueArea> glue;
-      const TemplatePiece each{piece.name, &piece.net, &flat, &plan, &glue};
-      const TemplateText text{"A design with a rather long name for the Tuesday class",
-                              "2 Jan 2026",
-                              {{"Length", "10 mm"}}};
-      const Result<std::vector<Drawing>> pages =
-          drawTemplate({each}, {.paper = *findPaper(paper)}, text, words);
-      EXPECT_TRUE(pages.ok()) << piece.name;
-      if (pages.ok()) all.push_back({piece.name, flat, *pages});
-    }
+    const std::vector<Piece> pieces = style.build(parameters, bench);
+    Printed printed{std::string(style.id), {}, {}};
+    for (const Piece& piece : pieces) printed.flats.push_back(flatten(piece.net));
+    ScorePlan plan;
+    plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {fullAt(Length::mm(10))}});
+    const std::vector<GlueArea> glue;
+    std::vector<TemplatePiece> parts;
+    for (std::size_t i = 0; i < pieces.size(); ++i)
+      parts.push_back({pieces[i].name, &pieces[i].net, &printed.flats[i], &plan, &glue});
+    const TemplateText text{"A design with a rather long name for the Tuesday class",
+                            "2 Jan 2026",
+                            {{"Length", "10 mm"}}};
+    const Result<std::vector<Drawing>> pages =
+        drawTemplate(parts, {.paper = *findPaper(paper)}, text, words);
+    EXPECT_TRUE(pages.ok()) << style.id;
+    if (!pages.ok()) continue;
+    printed.pages = *pages;
+    all.push_back(std::move(printed));
   }
   return all;
 }
@@ -163,9 +167,9 @@ TEST_P(PrintedOn, NothingLeavesThePrintableArea) {
 TEST_P(PrintedOn, AllCutsArePrintedAtLeastOnce) {
   for (const Printed& printed : print()) {
     double cuts = 0;
-    for (const Polyline& line : cutLines(printed.flat)) {
-      for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
-    }
+    for (const FlatNet& flat : printed.flats)
+      for (const Polyline& line : cutLines(flat))
+        for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
     double drawn = 0;
     for (const Drawing& page : printed.pages) drawn += lengthOf(page, Role::Cut);
     EXPECT_GE(drawn, cuts - 1e-6) << printed.name;

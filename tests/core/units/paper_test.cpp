@@ -90,5 +90,13 @@ TEST(Paper, TableMatchesTheResource) {
   }
 }
 
+TEST(Paper, OnesOwnIsNamedByItsSidesAndLiesUpright) {
+  const Paper own = ownPaper(Length::mm(250), Length::mm(200.5));
+  EXPECT_EQ(own.name, "200.5 x 250 mm");
+  EXPECT_EQ(own.width, Length::mm(200.5));
+  EXPECT_EQ(own.height, Length::mm(250));
+  EXPECT_EQ(ownPaper(Length::mm(200.5), Length::mm(250)).name, own.name);
+}
+
 }  // namespace
 }  // namespace creasewright
