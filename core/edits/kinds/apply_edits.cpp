@@ -62,7 +62,7 @@ double covered(const Segment& line, const Polygon& outline) {
     const Point a = outline[i] - line.a;
     const Point b = outline[(i + 1) % outline.size()] - line.a;
     if (std::abs(cross(along, a)) > kBeside || std::abs(cross(along, b)) > kBeside) continue;
-    const auto [low, high] = std::minmax(dot(along, a), dot(along, b));
+    const auto [low, high] = std::minmax({dot(along, a), dot(along, b)});
     sum += std::max(0.0, std::min(high, whole) - std::max(low, 0.0));
   }
   return sum;

@@ -80,34 +80,34 @@ TEST(Edits, AHeartStaysInTheMiddleOfTheFrontWhenTheSizeChanges) {
   }
 }
 
+/// A design with an edit on the first cut edge that takes it; nothing where none does.
+std::optional<BuiltDesign> onSomeEdge(Design design, Edit edit) {
+  const BuiltDesign plain = *build(design);
+  const BuiltPiece& box = plain.pieces.front();
+  for (std::size_t i = 0; i < box.net.panels.size(); ++i) {
+    edit.panel = box.net.panels[i].id;
+    edit.edge = freeEdge(box, i);
+    design.edits = {edit};
+    const Result<BuiltDesign> built = build(design);
+    if (built && built->brokenEdits.empty()) return *built;
+  }
+  return std::nullopt;
+}
+
 TEST(Edits, AThumbNotchAndAScallopedEdgeTakeWhatTheirShapesSay) {
-  Design design = tuckBox("box:60x35x120mm");
+  const Design design = tuckBox("box:60x35x120mm");
   const Result<BuiltDesign> plain = build(design);
   ASSERT_TRUE(plain);
-  const BuiltPiece& box = plain->pieces.front();
-  std::size_t wall = 0;  // one with a long cut edge
-  std::string edge;
-  for (std::size_t i = 0; i < box.net.panels.size() && edge.empty(); ++i) {
-    const std::string name = freeEdge(box, i);
-    Design notched = design;
-    notched.edits = {onPanel("notch", box.net.panels[i].id,
-                             {{"shape", "half-round"}, {"width", "8 mm"}, {"depth", "4 mm"}},
-                             name)};
-    const Result<BuiltDesign> built = build(notched);
-    ASSERT_TRUE(built);
-    if (!built->brokenEdits.empty()) continue;
-    wall = i;
-    edge = name;
-    // Half a circle of 4 mm, its arc drawn by 32 chords.
-    EXPECT_NEAR(cardArea(*plain) - cardArea(*built), 3.14159 * 16 / 2, 0.1);
-  }
-  ASSERT_FALSE(edge.empty());
-  // A scalloped edge loses depth times the length times 1 - 2/pi, the rest below its sines.
-  design.edits = {onPanel("edge", box.net.panels[wall].id,
-                          {{"shape", "scallop"}, {"depth", "2 mm"}, {"count", "4"}}, edge)};
-  const Result<BuiltDesign> built = build(design);
-  ASSERT_TRUE(built);
-  if (built->brokenEdits.empty()) EXPECT_LT(cardArea(*built), cardArea(*plain) - 1);
+  const auto notched = onSomeEdge(
+      design,
+      onPanel("notch", {}, {{"shape", "half-round"}, {"width", "8 mm"}, {"depth", "4 mm"}}));
+  ASSERT_TRUE(notched);
+  // Half a circle of 4 mm, its arc drawn by 32 chords.
+  EXPECT_NEAR(cardArea(*plain) - cardArea(*notched), 3.14159 * 16 / 2, 0.1);
+  const auto scalloped = onSomeEdge(
+      design, onPanel("edge", {}, {{"shape", "scallop"}, {"depth", "2 mm"}, {"count", "4"}}));
+  ASSERT_TRUE(scalloped);
+  EXPECT_LT(cardArea(*scalloped), cardArea(*plain) - 1);
 }
 
 TEST(Edits, WhatCannotBeMadeIsToldAndKept) {
@@ -136,6 +136,19 @@ TEST(Edits, WhatCannotBeMadeIsToldAndKept) {
   Edit off = onPanel("opening", "attic", {});
   off.on = false;
   EXPECT_EQ(codeOf(off), "made");
+}
+
+TEST(Edits, NoCutGoesAcrossAScore) {
+  Design design = tuckBox("box:60x35x120mm");
+  // So narrow that it lies between the places at which the net's own check looks.
+  design.edits = {onPanel("notch", "front/left/back", {{"width", "4 mm"}, {"x", "3 mm"}}, "inner"),
+                  onPanel("notch", "front", {{"width", "4 mm"}, {"x", "3 mm"}}, "left")};
+  const Result<BuiltDesign> built = build(design);
+  ASSERT_TRUE(built);
+  for (const int index : {0, 1}) {
+    ASSERT_TRUE(built->brokenEdits.contains(index)) << index;
+    EXPECT_EQ(built->brokenEdits.at(index).code, ProblemCode::EditUnfit);
+  }
 }
 
 Edit randomEdit(Random& random, const BuiltDesign& built) {
