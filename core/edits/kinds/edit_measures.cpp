@@ -1,4 +1,6 @@
 #include <algorithm>
+#include <cctype>
+#include <cstdlib>
 #include <set>
 
 #include "base/excerpt.h"
@@ -61,8 +63,14 @@ class Measures {
     return Result<Length>(found->second);
   }
 
-  [[nodiscard]] std::string names() const {
+  /// What may be named: the choices of a measure that has some, else the lengths.
+  [[nodiscard]] std::string names(const EditMeasure& measure) const {
     std::string list;
+    for (const std::string_view choice : measure.choices) {
+      if (!list.empty()) list += ", ";
+      for (const unsigned char c : choice) list += static_cast<char>(std::tolower(c));
+    }
+    if (!list.empty()) return list;
     for (const auto& [name, length] : known_) list += (list.empty() ? "" : ", ") + name;
     return list;
   }
@@ -84,7 +92,8 @@ class Measures {
   [[nodiscard]] Problem at(const EditMeasure& measure, Problem problem) const {
     if (!problem.where.empty()) return problem;  // another measure of this edit
     problem.where = measure.key;
-    if (problem.code == ProblemCode::FormulaUnknownName) problem.values.emplace_back(names());
+    if (problem.code == ProblemCode::FormulaUnknownName)
+      problem.values.emplace_back(names(measure));
     if (problem.code == ProblemCode::FormulaOutOfRange) {
       problem.values.emplace_back(limit(measure, measure.least));
       problem.values.emplace_back(limit(measure, measure.most));
