@@ -176,6 +176,8 @@ def check_style(program, style, count, seed):
                     arguments, data, taken = with_edits(program, arguments, data, chance, pathlib.Path(folder))
                     edited += taken
                 wrong = check_design(data, sides, caliper)
+                if "--edit" in arguments:  # a shaped edge need not meet the one that the style names
+                    wrong = [line for line in wrong if "are declared open and meet over" not in line]
                 if number == 0:
                     wrong += check_that_faults_show(data, caliper)
             except (RuntimeError, KeyError, ValueError, subprocess.TimeoutExpired) as error:

@@ -10,7 +10,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kSame = 1e-6;  // mm
-constexpr double kPi = std::numbers::pi;
+constexpr double kHalfTurn = std::numbers::pi;
 constexpr int kCurveSteps = 16;  // corners of one bow
 
 /// The corners of a notch round (0, 0), from its left end on the edge to its right one, y inwards.
@@ -20,7 +20,7 @@ Polyline notchRun(std::int64_t shape, double width, double depth) {
   if (shape == 2) return {{-half, 0}, {-half, depth}, {half, depth}, {half, 0}};
   Polyline run;
   for (int i = 0; i <= 2 * kCurveSteps; ++i) {
-    const double t = kPi * i / (2 * kCurveSteps);
+    const double t = kHalfTurn * i / (2 * kCurveSteps);
     run.push_back({-half * std::cos(t), depth * std::sin(t)});
   }
   return run;
@@ -59,7 +59,7 @@ bool cutCorner(Panel& panel, std::size_t at, double size, bool round) {
   Polyline run{from};
   if (round) {
     const double radius = size / std::tan(turn / 2);
-    for (const Point& p : arc(from, from + turnLeft(unit(into)) * radius, turn * 180 / kPi))
+    for (const Point& p : arc(from, from + turnLeft(unit(into)) * radius, turn * 180 / kHalfTurn))
       run.push_back(p);
   } else {
     run.push_back(corner + unit(out) * size);
@@ -109,11 +109,11 @@ double shareInwards(std::int64_t shape, double t, double count) {
   const double turn = t * count;
   switch (shape) {
     case 1:  // wave
-      return (1 - std::cos(2 * kPi * turn)) / 2;
+      return (1 - std::cos(2 * kHalfTurn * turn)) / 2;
     case 2:  // scallop: bows outwards
-      return 1 - std::abs(std::sin(kPi * turn));
+      return 1 - std::abs(std::sin(kHalfTurn * turn));
     case 3:  // one arch
-      return 1 - std::sin(kPi * t);
+      return 1 - std::sin(kHalfTurn * t);
     case 4:  // zigzag
       return 1 - std::abs(2 * (turn - std::floor(turn)) - 1);
     default:  // straight
@@ -155,8 +155,8 @@ std::optional<ProblemCode> applyShape(const EditSite& site) {
   panel.outline[(edge->index + 1) % panel.outline.size()] = run.back();
   run.erase(run.begin());
   run.pop_back();
-  const std::string_view suffix = shape == 0 ? "" : "-shape";
-  replaceEdge(panel, *edge, run, suffix, false);
+  // All of it keeps the edge's name: what the style says of that edge still holds.
+  replaceEdge(panel, *edge, run, {}, false);
   return std::nullopt;
 }
 
