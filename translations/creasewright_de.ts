@@ -558,6 +558,42 @@
         <source>kind of template, or score guide strips (PDF)</source>
         <translation>Art der Vorlage oder Rillstreifen (PDF)</translation>
     </message>
+    <message>
+        <source>--edit: “%1” names no single panel of this style. Write on= and one of these: %2.</source>
+        <translation>--edit: „%1“ nennt keine einzelne Fläche dieses Modells. on= und eine von diesen schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>--edit: %1 belongs to a panel and takes no edge. Leave edge= out.</source>
+        <translation>--edit: %1 gehört zu einer Fläche und nimmt keine Kante. edge= weglassen.</translation>
+    </message>
+    <message>
+        <source>--edit: “%1” is no edge of this panel. Write edge= and one of these: %2.</source>
+        <translation>--edit: „%1“ ist keine Kante dieser Fläche. edge= und eine von diesen schreiben: %2.</translation>
+    </message>
+    <message>
+        <source>--edit: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as --edit opening:on=front,shape=heart.</source>
+        <translation>--edit: „%1“ hat kein Gleichheitszeichen. ART:NAME=WERT,NAME=WERT schreiben, etwa --edit opening:on=front,shape=heart.</translation>
+    </message>
+    <message>
+        <source>--edit: %1 has no measure “%2”. “creasewright edits” lists the ones it has.</source>
+        <translation>--edit: %1 hat kein Maß „%2“. „creasewright edits“ nennt die vorhandenen.</translation>
+    </message>
+    <message>
+        <source>A length may be arithmetic with the style&apos;s measures, panel-width, panel-height, edge-length, caliper, and the change&apos;s own measures as this-KEY.</source>
+        <translation>Eine Länge kann eine Rechnung sein mit den Maßen des Modells, mit panel-width, panel-height, edge-length, caliper und mit den eigenen Maßen der Änderung als this-NAME.</translation>
+    </message>
+    <message>
+        <source>list the changes by hand and their measures, or a style&apos;s panels and edges</source>
+        <translation>die Änderungen von Hand und ihre Maße nennen, oder die Flächen und Kanten eines Modells</translation>
+    </message>
+    <message>
+        <source>list the panels and edges of a style</source>
+        <translation>die Flächen und Kanten eines Modells nennen</translation>
+    </message>
+    <message>
+        <source>a change to the net, such as opening:on=front,shape=heart; may be repeated</source>
+        <translation>eine Änderung am Netz, etwa opening:on=front,shape=heart; mehrfach möglich</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -4607,6 +4643,46 @@ Frei unter der MIT-Lizenz.</translation>
         <source>No cutting plan was found. Plan again without stopping, or add sheets: those at hand may just not suffice.</source>
         <translation>Kein Schnittplan gefunden. Noch einmal planen, ohne anzuhalten, oder Bögen hinzufügen: Die vorhandenen reichen vielleicht knapp nicht.</translation>
     </message>
+    <message>
+        <source>There is no change “%1”. Choose one that “creasewright edits” lists.</source>
+        <translation>Es gibt keine Änderung „%1“. Eine wählen, die „creasewright edits“ nennt.</translation>
+    </message>
+    <message>
+        <source>Change %1, %2, belongs to %3, and this net has no such panel or edge. Give it another place or switch it off.</source>
+        <translation>Änderung %1, %2, gehört zu %3, und dieses Netz hat keine solche Fläche oder Kante. Die Änderung anderswo ansetzen oder ausschalten.</translation>
+    </message>
+    <message>
+        <source>Change %1, %2, does not fit on %3 as it is now. Make it smaller, move it away from edges, scores and other cuts, or switch it off.</source>
+        <translation>Änderung %1, %2, passt so nicht auf %3. Die Änderung kleiner machen, von Kanten, Rilllinien und anderen Schnitten wegrücken oder ausschalten.</translation>
+    </message>
+    <message>
+        <source>Change %1, %2, cuts nothing on %3. Make it larger or switch it off.</source>
+        <translation>Änderung %1, %2, schneidet auf %3 nichts. Die Änderung größer machen oder ausschalten.</translation>
+    </message>
+    <message>
+        <source>“%1” cannot be read for %2. Write lengths, numbers and names of measures with + - * / and brackets, such as depth / 2 - 3 mm.</source>
+        <translation>„%1“ ist für %2 nicht lesbar. Längen, Zahlen und Namen von Maßen mit + - * / und Klammern schreiben, etwa depth / 2 - 3 mm.</translation>
+    </message>
+    <message>
+        <source>%2 names “%1”, which is no measure here. Choose one of these: %3.</source>
+        <translation>%2 nennt „%1“, und das ist hier kein Maß. Eines von diesen wählen: %3.</translation>
+    </message>
+    <message>
+        <source>The units of “%1” for %2 do not go together. Add lengths to lengths only, with a unit beside each, such as 3 mm; a number of pieces is whole and has no unit.</source>
+        <translation>Die Einheiten von „%1“ für %2 passen nicht zusammen. Längen nur zu Längen zählen, jede mit ihrer Einheit, etwa 3 mm; eine Anzahl ist ganz und hat keine Einheit.</translation>
+    </message>
+    <message>
+        <source>“%1” for %2 divides by zero. Divide by another number.</source>
+        <translation>„%1“ für %2 teilt durch null. Durch eine andere Zahl teilen.</translation>
+    </message>
+    <message>
+        <source>“%1” for %2 depends on itself. Write one of the measures without naming the other.</source>
+        <translation>„%1“ für %2 hängt von sich selbst ab. Eines der Maße schreiben, ohne das andere zu nennen.</translation>
+    </message>
+    <message>
+        <source>“%1” is out of range for %2. Stay between %3 and %4.</source>
+        <translation>„%1“ liegt für %2 außerhalb der Grenzen. Zwischen %3 und %4 bleiben.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -6846,6 +6922,302 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>0 takes six tenths of the face, or what is free of it.</source>
         <translation>0 nimmt sechs Zehntel der Fläche oder was davon frei ist.</translation>
+    </message>
+    <message>
+        <source>As the net is drawn; bottom and top of an upright edge.</source>
+        <translation>Wie das Netz gezeichnet ist; bei einer senkrechten Kante unten und oben.</translation>
+    </message>
+    <message>
+        <source>Left</source>
+        <translation>Links</translation>
+    </message>
+    <message>
+        <source>Right</source>
+        <translation>Rechts</translation>
+    </message>
+    <message>
+        <source>A piece cut out of a cut edge, to take hold of what is behind it.</source>
+        <translation>Ein Ausschnitt in einer Schnittkante, um zu fassen, was dahinter liegt.</translation>
+    </message>
+    <message>
+        <source>Of the notch.</source>
+        <translation>Der Mulde.</translation>
+    </message>
+    <message>
+        <source>Half-round</source>
+        <translation>Halbrund</translation>
+    </message>
+    <message>
+        <source>V</source>
+        <translation>V</translation>
+    </message>
+    <message>
+        <source>Square</source>
+        <translation>Eckig</translation>
+    </message>
+    <message>
+        <source>Along the edge.</source>
+        <translation>Entlang der Kante.</translation>
+    </message>
+    <message>
+        <source>Into the card.</source>
+        <translation>In den Karton hinein.</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>Middle</source>
+        <translation>Mitte</translation>
+    </message>
+    <message>
+        <source>Along</source>
+        <translation>Längs</translation>
+    </message>
+    <message>
+        <source>From the middle, or from that end.</source>
+        <translation>Von der Mitte oder von diesem Ende.</translation>
+    </message>
+    <message>
+        <source>Corners</source>
+        <translation>Ecken</translation>
+    </message>
+    <message>
+        <source>The corners at the ends of a cut edge, rounded or cut off.</source>
+        <translation>Die Ecken an den Enden einer Schnittkante, gerundet oder abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>Of the corners.</source>
+        <translation>Der Ecken.</translation>
+    </message>
+    <message>
+        <source>Round</source>
+        <translation>Rund</translation>
+    </message>
+    <message>
+        <source>Cut</source>
+        <translation>Abgeschnitten</translation>
+    </message>
+    <message>
+        <source>Size</source>
+        <translation>Größe</translation>
+    </message>
+    <message>
+        <source>Along both edges of the corner.</source>
+        <translation>Entlang beider Kanten der Ecke.</translation>
+    </message>
+    <message>
+        <source>Ends</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>Both</source>
+        <translation>Beide</translation>
+    </message>
+    <message>
+        <source>Shaped edge</source>
+        <translation>Formkante</translation>
+    </message>
+    <message>
+        <source>A cut edge drawn in straight, as a wave, a scallop, an arch or a zigzag.</source>
+        <translation>Eine Schnittkante, gerade zurückgesetzt oder als Welle, Bogenkante, Bogen oder Zickzack.</translation>
+    </message>
+    <message>
+        <source>Of the edge.</source>
+        <translation>Der Kante.</translation>
+    </message>
+    <message>
+        <source>Straight</source>
+        <translation>Gerade</translation>
+    </message>
+    <message>
+        <source>Wave</source>
+        <translation>Welle</translation>
+    </message>
+    <message>
+        <source>Scallop</source>
+        <translation>Bogenkante</translation>
+    </message>
+    <message>
+        <source>Arch</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>Zigzag</source>
+        <translation>Zickzack</translation>
+    </message>
+    <message>
+        <source>Number</source>
+        <translation>Anzahl</translation>
+    </message>
+    <message>
+        <source>Of waves or bows.</source>
+        <translation>Der Wellen oder Bögen.</translation>
+    </message>
+    <message>
+        <source>Direction</source>
+        <translation>Richtung</translation>
+    </message>
+    <message>
+        <source>As the net is drawn on the sheet.</source>
+        <translation>Wie das Netz auf dem Bogen gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Across</source>
+        <translation>Quer</translation>
+    </message>
+    <message>
+        <source>Up</source>
+        <translation>Hoch</translation>
+    </message>
+    <message>
+        <source>Opening</source>
+        <translation>Öffnung</translation>
+    </message>
+    <message>
+        <source>A hole in a panel, in one of seven shapes.</source>
+        <translation>Ein Ausschnitt in einer Fläche, in einer von sieben Formen.</translation>
+    </message>
+    <message>
+        <source>A circle is as wide as its smaller measure.</source>
+        <translation>Ein Kreis ist so breit wie sein kleineres Maß.</translation>
+    </message>
+    <message>
+        <source>Heart</source>
+        <translation>Herz</translation>
+    </message>
+    <message>
+        <source>Star</source>
+        <translation>Stern</translation>
+    </message>
+    <message>
+        <source>Such as panel-width - 2 * 6 mm.</source>
+        <translation>Etwa panel-width - 2 * 6 mm.</translation>
+    </message>
+    <message>
+        <source>Such as panel-height / 3.</source>
+        <translation>Etwa panel-height / 3.</translation>
+    </message>
+    <message>
+        <source>Of a rectangle; 0 for sharp corners.</source>
+        <translation>Eines Rechtecks; 0 für scharfe Ecken.</translation>
+    </message>
+    <message>
+        <source>Turned</source>
+        <translation>Gedreht</translation>
+    </message>
+    <message>
+        <source>Against the clock, as the net is drawn.</source>
+        <translation>Gegen den Uhrzeigersinn, wie das Netz gezeichnet ist.</translation>
+    </message>
+    <message>
+        <source>Not</source>
+        <translation>Nicht</translation>
+    </message>
+    <message>
+        <source>Quarter</source>
+        <translation>Viertel</translation>
+    </message>
+    <message>
+        <source>Half</source>
+        <translation>Halb</translation>
+    </message>
+    <message>
+        <source>Three quarters</source>
+        <translation>Drei Viertel</translation>
+    </message>
+    <message>
+        <source>Slit</source>
+        <translation>Schlitz</translation>
+    </message>
+    <message>
+        <source>One straight cut in a panel, such as for a tab or a card.</source>
+        <translation>Ein gerader Schnitt in einer Fläche, etwa für eine Lasche oder ein Kärtchen.</translation>
+    </message>
+    <message>
+        <source>Of the cut.</source>
+        <translation>Des Schnittes.</translation>
+    </message>
+    <message>
+        <source>Pair of slits</source>
+        <translation>Schlitzpaar</translation>
+    </message>
+    <message>
+        <source>Two cuts side by side, such as for a ribbon or a strap.</source>
+        <translation>Zwei Schnitte nebeneinander, etwa für ein Band oder einen Riemen.</translation>
+    </message>
+    <message>
+        <source>Of each cut.</source>
+        <translation>Jedes Schnittes.</translation>
+    </message>
+    <message>
+        <source>Gap</source>
+        <translation>Abstand</translation>
+    </message>
+    <message>
+        <source>Between the two cuts.</source>
+        <translation>Zwischen den beiden Schnitten.</translation>
+    </message>
+    <message>
+        <source>Hanging slot</source>
+        <translation>Aufhängeschlitz</translation>
+    </message>
+    <message>
+        <source>A slot with a round hole in its middle, to hang the box on a hook.</source>
+        <translation>Ein Langloch mit einem runden Loch in der Mitte, um die Schachtel an einen Haken zu hängen.</translation>
+    </message>
+    <message>
+        <source>Of the slot.</source>
+        <translation>Des Langlochs.</translation>
+    </message>
+    <message>
+        <source>Across the round hole.</source>
+        <translation>Durchmesser des runden Lochs.</translation>
+    </message>
+    <message>
+        <source>Punched holes</source>
+        <translation>Gestanzte Löcher</translation>
+    </message>
+    <message>
+        <source>One round hole, a pair, or a row of them.</source>
+        <translation>Ein rundes Loch, zwei oder eine Reihe.</translation>
+    </message>
+    <message>
+        <source>Of each hole.</source>
+        <translation>Jedes Lochs.</translation>
+    </message>
+    <message>
+        <source>Of holes.</source>
+        <translation>Der Löcher.</translation>
+    </message>
+    <message>
+        <source>Spacing</source>
+        <translation>Abstand der Löcher</translation>
+    </message>
+    <message>
+        <source>From middle to middle.</source>
+        <translation>Von Mitte zu Mitte.</translation>
+    </message>
+    <message>
+        <source>Across from</source>
+        <translation>Quer von</translation>
+    </message>
+    <message>
+        <source>From the middle, or from that side.</source>
+        <translation>Von der Mitte oder von dieser Seite.</translation>
+    </message>
+    <message>
+        <source>Up from</source>
+        <translation>Hoch von</translation>
+    </message>
+    <message>
+        <source>Bottom</source>
+        <translation>Unten</translation>
+    </message>
+    <message>
+        <source>Top</source>
+        <translation>Oben</translation>
     </message>
 </context>
 </TS>

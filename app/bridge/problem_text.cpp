@@ -65,6 +65,9 @@ class Values {
   }
   [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }
+  [[nodiscard]] QString edit() const { return quoted(editTitle(problem_.where)); }
+  /// The measure of an edit by its key, as formulas and the command line write it.
+  [[nodiscard]] QString measure() const { return quoted(text(problem_.where)); }
   [[nodiscard]] QString extraAt(std::size_t index) const { return extraTitle(raw(index)); }
   [[nodiscard]] QString faceAt(std::size_t index) const { return quoted(faceTitle(raw(index))); }
   /// A panel, or a piece of the box.
@@ -275,6 +278,46 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one "
                  "of them smaller or choose another face.")
           .arg(v.extra(), v.faceAt(0), v.extraAt(1));
+    case ProblemCode::EditUnknown:
+      return Say::tr("There is no change “%1”. Choose one that “creasewright edits” lists.")
+          .arg(v.at(0));
+    case ProblemCode::EditPlaceGone:
+      return Say::tr(
+                 "Change %1, %2, belongs to %3, and this net has no such panel or edge. Give it "
+                 "another place or switch it off.")
+          .arg(v.at(0), v.edit(), v.panelAt(1));
+    case ProblemCode::EditUnfit:
+      return Say::tr(
+                 "Change %1, %2, does not fit on %3 as it is now. Make it smaller, move it away "
+                 "from edges, scores and other cuts, or switch it off.")
+          .arg(v.at(0), v.edit(), v.panelAt(1));
+    case ProblemCode::EditNoEffect:
+      return Say::tr("Change %1, %2, cuts nothing on %3. Make it larger or switch it off.")
+          .arg(v.at(0), v.edit(), v.panelAt(1));
+    case ProblemCode::FormulaUnreadable:
+      return Say::tr(
+                 "“%1” cannot be read for %2. Write lengths, numbers and names of measures with + "
+                 "- * / and brackets, such as depth / 2 - 3 mm.")
+          .arg(v.at(0), v.measure());
+    case ProblemCode::FormulaUnknownName:
+      return Say::tr("%2 names “%1”, which is no measure here. Choose one of these: %3.")
+          .arg(v.at(0), v.measure(), v.at(1));
+    case ProblemCode::FormulaUnits:
+      return Say::tr(
+                 "The units of “%1” for %2 do not go together. Add lengths to lengths only, with "
+                 "a unit beside each, such as 3 mm; a number of pieces is whole and has no unit.")
+          .arg(v.at(0), v.measure());
+    case ProblemCode::FormulaZeroDivision:
+      return Say::tr("“%1” for %2 divides by zero. Divide by another number.")
+          .arg(v.at(0), v.measure());
+    case ProblemCode::FormulaCircle:
+      return Say::tr(
+                 "“%1” for %2 depends on itself. Write one of the measures without naming the "
+                 "other.")
+          .arg(v.at(0), v.measure());
+    case ProblemCode::FormulaOutOfRange:
+      return Say::tr("“%1” is out of range for %2. Stay between %3 and %4.")
+          .arg(v.at(0), v.measure(), v.at(1), v.at(2));
     case ProblemCode::FoldsClose:
       return Say::tr(
                  "Two scores on %1 are only %2 apart; below %3 the card may tear or not fold "

@@ -9,6 +9,7 @@
 
 #include "bridge/net_words.h"
 #include "bridge/text.h"
+#include "edits/kinds/edit_kind.h"
 #include "extras/extra_kind.h"
 #include "net/whole_panels.h"
 #include "styles/registry.h"
@@ -52,6 +53,11 @@ QString parameterHint(const ParameterSpec& spec) {
 
 QString extraTitle(std::string_view kind) {
   const Result<const ExtraKind*> known = findExtraKind(kind);
+  return known ? styleText((*known)->title) : text(kind);
+}
+
+QString editTitle(std::string_view kind) {
+  const Result<const EditKind*> known = findEditKind(kind);
   return known ? styleText((*known)->title) : text(kind);
 }
 

@@ -23,6 +23,9 @@ QString parameterTitle(std::string_view key);
 /// Title of a kind of extra by its id, or the id itself.
 QString extraTitle(std::string_view kind);
 
+/// Title of a kind of edit by its id, or the id itself.
+QString editTitle(std::string_view kind);
+
 /// `piece:panel` of the box as words.
 QString faceTitle(std::string_view face);
 

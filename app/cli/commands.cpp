@@ -2,6 +2,7 @@
 
 #include "cli/cards_command.h"
 #include "cli/check_command.h"
+#include "cli/edits_command.h"
 #include "cli/export_command.h"
 #include "cli/guide_command.h"
 #include "cli/kit_command.h"
@@ -11,9 +12,9 @@
 namespace creasewright {
 
 const std::vector<Command>& commands() {
-  static const std::vector<Command> all{stylesCommand(), extrasCommand(), cardsCommand(),
-                                        newCommand(),    checkCommand(),  exportCommand(),
-                                        guideCommand(),  kitCommand()};
+  static const std::vector<Command> all{stylesCommand(), extrasCommand(), editsCommand(),
+                                        cardsCommand(),  newCommand(),    checkCommand(),
+                                        exportCommand(), guideCommand(),  kitCommand()};
   return all;
 }
 

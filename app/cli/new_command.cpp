@@ -7,6 +7,7 @@
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "cli/choices.h"
+#include "cli/edit_argument.h"
 #include "cli/extra_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
@@ -26,6 +27,7 @@ struct NewOptions {
   ChoiceOptions choices;
   std::vector<std::string> settings;  ///< KEY=VALUE, in order
   std::vector<std::string> extras;    ///< KIND:KEY=VALUE,…
+  std::vector<std::string> edits;     ///< KIND:KEY=VALUE,…
   std::string title;
   std::string output;
 };
@@ -97,6 +99,14 @@ std::optional<Problem> extraProblem(const Design& design) {
   return std::nullopt;
 }
 
+/// Why the first of the edits that cannot be made is not.
+std::optional<Problem> editProblem(const Design& design) {
+  if (design.edits.empty()) return std::nullopt;
+  const Result<BuiltDesign> built = build(design);
+  if (!built || built->brokenEdits.empty()) return std::nullopt;
+  return built->brokenEdits.begin()->second;
+}
+
 int runNew(const NewOptions& options) {
   if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
   if (!outputServes(options.output, {})) return ExitUsage;
@@ -114,9 +124,17 @@ int runNew(const NewOptions& options) {
     if (!extra) return ExitUsage;
     design->extras.push_back(std::move(*extra));
   }
+  for (const std::string& argument : options.edits) {
+    std::optional<Edit> edit = readEditArgument(argument, *design);
+    if (!edit) return ExitUsage;
+    design->edits.push_back(std::move(*edit));
+  }
   if (!options.title.empty()) design->title = text(options.title).toStdString();  // UTF-8 at last
   if (const auto problem = fileLimitProblem(*design)) {
-    return fail(problem->where == "title" ? QStringLiteral("--title") : QStringLiteral("--extra"),
+    const bool ofEdits = problem->where.starts_with("edits");
+    return fail(problem->where == "title" ? QStringLiteral("--title")
+                : ofEdits                 ? QStringLiteral("--edit")
+                                          : QStringLiteral("--extra"),
                 *problem);
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
@@ -125,6 +143,7 @@ int runNew(const NewOptions& options) {
     return fail(QStringLiteral("%1: %2").arg(argumentBehind(options, *choices),
                                              sentences.join(QLatin1Char(' '))));
   }
+  if (const auto problem = editProblem(*design)) return fail(QStringLiteral("--edit"), *problem);
   if (const auto problem = extraProblem(*design)) return fail(QStringLiteral("--extra"), *problem);
   if (const auto problem = writeDesignFile(*design, options.output))
     return fail(QStringLiteral("-o"), *problem);
@@ -142,6 +161,9 @@ std::function<int()> prepareNew(Grammar& grammar) {
   grammar.values("--extra", "KIND[:KEY=VALUE,...]", o->extras,
                  Cli::tr("what goes with the box, such as label:shape=oval,text=Plum jam; "
                          "may be repeated"));
+  grammar.values("--edit", "KIND:on=PANEL,...", o->edits,
+                 Cli::tr("a change to the net, such as opening:on=front,shape=heart; may be "
+                         "repeated"));
   addMaterial(grammar, o->choices);
   grammar.value("--board", "WIDTH", o->choices.board,
                 Cli::tr("how wide the scoring board is, such as 12in or 30cm"));

@@ -15,6 +15,7 @@ inline constexpr std::int64_t kLargestTable = 4 << 20;  // bytes of comma-separa
 inline constexpr std::int64_t kLargestNamesFile = 1 << 20;
 
 inline constexpr std::size_t kMostExtras = 50;  // of a design
+inline constexpr std::size_t kMostEdits = 100;  // of a design
 inline constexpr std::size_t kMostTags = 1000;
 inline constexpr std::size_t kMostLines = 50;       // of an extra's text
 inline constexpr std::size_t kMostItems = 200;      // designs of a kit

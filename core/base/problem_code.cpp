@@ -80,6 +80,26 @@ std::string_view codeName(ProblemCode code) {
       return "extra-in-the-way";
     case ProblemCode::ExtraCovered:
       return "extra-covered";
+    case ProblemCode::EditUnknown:
+      return "edit-unknown";
+    case ProblemCode::EditPlaceGone:
+      return "edit-place-gone";
+    case ProblemCode::EditUnfit:
+      return "edit-unfit";
+    case ProblemCode::EditNoEffect:
+      return "edit-no-effect";
+    case ProblemCode::FormulaUnreadable:
+      return "formula-unreadable";
+    case ProblemCode::FormulaUnknownName:
+      return "formula-unknown-name";
+    case ProblemCode::FormulaUnits:
+      return "formula-units";
+    case ProblemCode::FormulaZeroDivision:
+      return "formula-zero-division";
+    case ProblemCode::FormulaCircle:
+      return "formula-circle";
+    case ProblemCode::FormulaOutOfRange:
+      return "formula-out-of-range";
     case ProblemCode::FoldsClose:
       return "folds-close";
     case ProblemCode::CardThick:

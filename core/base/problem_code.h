@@ -53,6 +53,18 @@ enum class ProblemCode {
   ExtraTooLarge,     // length, limit
   ExtraInTheWay,     // face, the panel, piece or kind of extra that is there
   ExtraCovered,      // face, the kind of extra that hides part of it (warning)
+  // changes by hand (where = kind of edit; where it stands in the list, from 1)
+  EditUnknown,    // where = nothing, text
+  EditPlaceGone,  // number, panel or edge
+  EditUnfit,      // number, panel or edge
+  EditNoEffect,   // number, panel or edge
+  // formulas (where = measure)
+  FormulaUnreadable,    // text
+  FormulaUnknownName,   // name, the names that may stand
+  FormulaUnits,         // text
+  FormulaZeroDivision,  // text
+  FormulaCircle,        // text
+  FormulaOutOfRange,    // text, least, most
   // making
   FoldsClose,       // where = panel, distance, limit (warning)
   CardThick,        // where = piece, caliper, limit (warning)

@@ -9,6 +9,7 @@
 #include "document/build_extras.h"
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
+#include "edits/kinds/apply_edits.h"
 #include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
 #include "folding/cavity/outside.h"
@@ -122,6 +123,17 @@ void glueToOneAnother(BuiltDesign& built) {
   }
 }
 
+/// Makes the design's edits; what stands against one is told.
+void makeEdits(BuiltDesign& built, const Workbench& bench, std::vector<Piece>& pieces) {
+  const Design& design = built.design;
+  if (design.edits.empty()) return;
+  std::vector<std::string> lengths;
+  for (const ParameterSpec& spec : built.style->parameters)
+    if (spec.kind == ParameterKind::Length) lengths.emplace_back(spec.key);
+  built.brokenEdits = applyEdits(design.edits, design.parameters, lengths, bench, pieces);
+  for (const auto& [index, problem] : built.brokenEdits) built.problems.push_back(problem);
+}
+
 }  // namespace
 
 BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
@@ -190,6 +202,7 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   built.style = *style;
   std::vector<Piece> pieces =
       (*style)->build(blanksOnGrid(**style, design.parameters, bench), bench);
+  makeEdits(built, bench, pieces);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));

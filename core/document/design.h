@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "edits/kinds/edit.h"
 #include "extras/extra.h"
 #include "fit/card.h"
 #include "fit/fit.h"
@@ -22,6 +23,7 @@ struct Design {
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
   Length board;                   ///< how wide the scoring board is; zero = any width
+  std::vector<Edit> edits;        ///< changes by hand, in the order they are made
   std::vector<Extra> extras;      ///< what goes with the box
   std::vector<std::string> tags;  ///< words to find it by
   std::string notes;

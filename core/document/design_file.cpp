@@ -11,6 +11,7 @@
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
+#include "edits/kinds/edit_kind.h"
 #include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
@@ -144,6 +145,49 @@ Result<std::vector<Extra>> readExtras(const Fields& design) {
   return extras;
 }
 
+Result<Edit> readEdit(const Fields& fields) {
+  Edit edit;
+  const Result<const EditKind*> kind = readParsed(fields, "kind", findEditKind);
+  if (!kind) return kind.problem();
+  edit.kind = (*kind)->id;
+  struct Text {
+    std::string_view key;
+    std::string* into;
+  };
+  for (const Text& part :
+       {Text{"piece", &edit.piece}, {"panel", &edit.panel}, {"edge", &edit.edge}}) {
+    Result<std::string> text = fields.text(part.key);
+    if (!text) return text.problem();
+    *part.into = std::move(text).value();
+  }
+  const Result<bool> on = fields.flag("on");
+  if (!on) return on.problem();
+  edit.on = *on;
+  const Result<Fields> measures = fields.object("measures");
+  if (!measures) return measures.problem();
+  for (const std::string& key : measures->keys()) {
+    const auto known = std::ranges::find((*kind)->measures, key, &EditMeasure::key);
+    if (known == (*kind)->measures.end())
+      return Problem{ProblemCode::UnknownParameter, edit.kind, {excerpt(key)}};
+    Result<std::string> formula = measures->text(key);
+    if (!formula) return formula.problem();
+    edit.measures[key] = std::move(formula).value();
+  }
+  return edit;
+}
+
+Result<std::vector<Edit>> readEdits(const Fields& design) {
+  const Result<std::vector<Fields>> list = design.objects("edits", kMostEdits);
+  if (!list) return list.problem();
+  std::vector<Edit> edits;
+  for (const Fields& fields : *list) {
+    Result<Edit> edit = readEdit(fields);
+    if (!edit) return edit.problem();
+    edits.push_back(std::move(edit).value());
+  }
+  return edits;
+}
+
 Result<Design> readCurrent(const Fields& fields) {
   Design design;
   const Result<const Style*> style = readParsed(fields, "style", findStyle);
@@ -183,6 +227,9 @@ Result<Design> readCurrent(const Fields& fields) {
     if (*board < kNarrowestBoard) return fields.unreadable("board");
     design.board = *board;
   }
+  Result<std::vector<Edit>> edits = readEdits(fields);
+  if (!edits) return edits.problem();
+  design.edits = std::move(edits).value();
   Result<std::vector<Extra>> extras = readExtras(fields);
   if (!extras) return extras.problem();
   design.extras = std::move(extras).value();
@@ -207,13 +254,24 @@ void toVersion3(Json& json) {
     json["parameters"]["long-sides-first"] = false;
 }
 
+/// Version 3 knew no changes by hand.
+void toVersion4(Json& json) { json["edits"] = Json::array(); }
+
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
 void migrate(Json& json, std::int64_t version) {
   for (; version < kDesignVersion; ++version) {
     if (version == 1) toVersion2(json);
     if (version == 2) toVersion3(json);
+    if (version == 3) toVersion4(json);
   }
+}
+
+Json editJson(const Edit& edit) {
+  Json measures = Json::object();
+  for (const auto& [key, formula] : edit.measures) measures[key] = formula;
+  return {{"kind", edit.kind}, {"piece", edit.piece}, {"panel", edit.panel},
+          {"edge", edit.edge}, {"on", edit.on},       {"measures", std::move(measures)}};
 }
 
 Json extraJson(const Extra& extra) {
@@ -244,6 +302,8 @@ std::string writeDesign(const Design& design) {
   json["grid"] = toolGridText(design.grid);
   if (!design.tags.empty()) json["tags"] = design.tags;
   if (design.board > Length()) json["board"] = exactText(design.board);
+  json["edits"] = Json::array();
+  for (const Edit& edit : design.edits) json["edits"].push_back(editJson(edit));
   json["extras"] = Json::array();
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
   json["notes"] = design.notes;

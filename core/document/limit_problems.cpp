@@ -16,6 +16,15 @@ std::optional<Problem> extraProblem(const Extra& extra) {
   return fileLimitProblem(extra.card, "card");
 }
 
+std::optional<Problem> editProblem(const Edit& edit) {
+  for (const auto& [field, text] :
+       {std::pair{"piece", &edit.piece}, {"panel", &edit.panel}, {"edge", &edit.edge}})
+    if (auto problem = longestOf(field, *text, kLongestTitle)) return problem;
+  for (const auto& [key, formula] : edit.measures)
+    if (auto problem = longestOf("measures/" + key, formula, kLongestTitle)) return problem;
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<Problem> mostOf(std::string_view list, std::size_t count, std::size_t most) {
@@ -54,6 +63,11 @@ std::optional<Problem> fileLimitProblem(const Design& design) {
   if (auto problem = mostOf("tags", design.tags.size(), kMostTags)) return problem;
   for (const std::string& tag : design.tags)
     if (auto problem = longestOf("tags", tag, kLongestTitle)) return problem;
+  if (auto problem = mostOf("edits", design.edits.size(), kMostEdits)) return problem;
+  std::size_t number = 0;
+  for (const Edit& edit : design.edits)
+    if (auto problem = inPart(editProblem(edit), "edits/" + std::to_string(++number)))
+      return problem;
   if (auto problem = mostOf("extras", design.extras.size(), kMostExtras)) return problem;
   std::size_t place = 0;
   for (const Extra& extra : design.extras)

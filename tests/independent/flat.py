@@ -62,6 +62,21 @@ def is_convex(ring):
     )
 
 
+def hull(ring):
+    """The convex hull, counter-clockwise (Andrew's monotone chain)."""
+
+    def chain(points):
+        kept = []
+        for p in points:
+            while len(kept) > 1 and turn(kept[-2], kept[-1], p) <= 0:
+                kept.pop()
+            kept.append(p)
+        return kept[:-1]
+
+    points = sorted({(x, y) for x, y in ring})
+    return chain(points) + chain(points[::-1])
+
+
 def convex_parts(ring):
     """The ring itself when convex, else its triangles by ear clipping."""
     ring = counter_clockwise(ring)

@@ -62,6 +62,40 @@ def export(program, arguments, folder):
     return json.loads(net.read_text(encoding="utf-8"))
 
 
+PANEL_EDITS = ("opening:on={},shape=heart,width=panel-width/3,height=this-width", "holes:on={},count=2", "slit:on={}")
+EDGE_EDITS = ("notch:on={},edge={},width=edge-length/4", "corners:on={},edge={},size=3mm", "edge:on={},edge={},shape=wave,depth=2mm")
+
+
+def edges_of(program, style):
+    """Panels that edits may name, each with its edges."""
+    listed = subprocess.run([program, "edits", "--style", style], capture_output=True, text=True, check=True)
+    edges, piece = {}, ""
+    for line in listed.stdout.splitlines():
+        if not line.startswith(" "):
+            piece = line
+        else:
+            panel, names = line.split(maxsplit=1)
+            edges[f"{piece}:{panel}"] = names.split(", ")
+    return edges
+
+
+def with_edits(program, arguments, data, chance, folder):
+    """The same with two changes by hand, of those tried that `new` takes; how many were taken."""
+    edges, taken = edges_of(program, arguments[2]), 0
+    for _ in range(12):
+        panel = chance.choice(sorted(edges))
+        kind = chance.choice(PANEL_EDITS + EDGE_EDITS)
+        more = [*arguments, "--edit", kind.format(panel, chance.choice(edges[panel]))]
+        try:
+            data, arguments, taken = export(program, more, folder), more, taken + 1
+        except RuntimeError as error:
+            if not str(error).startswith("exit 2: --edit"):
+                raise
+        if taken == 2:
+            break
+    return arguments, data, taken
+
+
 def check_design(data, sides, caliper):
     wrong = []
     if data.get("format") != "creasewright-net" or data.get("version") != 1 or data.get("units") != "mm":
@@ -132,13 +166,18 @@ def carries_mate(piece, crease):
 def check_style(program, style, count, seed):
     """What was found, as text, and how many products had something wrong."""
     chance = random.Random(f"{seed} {style}")
-    found, failed = [], 0
+    found, failed, edited = [], 0, 0
     with tempfile.TemporaryDirectory() as folder:
         for number in range(count):
             arguments, sides, caliper = random_arguments(style, chance)
             try:
                 data = export(program, arguments, pathlib.Path(folder))
+                if number % 10 == 5:
+                    arguments, data, taken = with_edits(program, arguments, data, chance, pathlib.Path(folder))
+                    edited += taken
                 wrong = check_design(data, sides, caliper)
+                if "--edit" in arguments:  # a shaped edge need not meet the one that the style names
+                    wrong = [line for line in wrong if "are declared open and meet over" not in line]
                 if number == 0:
                     wrong += check_that_faults_show(data, caliper)
             except (RuntimeError, KeyError, ValueError, subprocess.TimeoutExpired) as error:
@@ -146,7 +185,10 @@ def check_style(program, style, count, seed):
             if wrong:
                 failed += 1
                 found += [" ".join(arguments), *(f"    {line}" for line in wrong)]
-    return [*found, f"{style}: {count} products, {failed} with something wrong"], failed
+    if count > 20 and not edited:
+        found.append(f"{style}: no change by hand was taken")
+        failed += 1
+    return [*found, f"{style}: {count} products, {edited} changes by hand, {failed} with something wrong"], failed
 
 
 def every_style(program):

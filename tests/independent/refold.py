@@ -155,7 +155,11 @@ def check_mate(piece, mate):
     if max(map(abs, heights)) > room or min(heights) < -PLANE:
         wrong.append(f"{name}: {min(heights):.3f} to {max(heights):.3f} off the {mate['face']} face")
     shadow = flat.counter_clockwise([(x, y) for x, y, _ in local])
-    outside = flat.area(shadow) - flat.common_area(shadow, piece.outline[onto])
+    whole = piece.outline[onto]
+    outside = flat.area(shadow) - flat.common_area(shadow, whole)
+    # What is only tucked may bridge a notch, if half of it has card (common practice, no published source).
+    if mate["method"] == "tuck" and outside < 0.5 * flat.area(shadow):
+        outside = flat.area(shadow) - flat.common_area(shadow, flat.hull(whole))
     if mate["method"] != "rest" and outside > 0.001 * flat.area(shadow):
         wrong.append(f"{name}: {100 * outside / flat.area(shadow):.2f} % reaches past the target")
     return wrong + check_rim(piece, mate, name, room)
@@ -173,7 +177,8 @@ def check_rim(piece, mate, name, room):
     ring = piece.outline[mate["onto"]]
     ends = [target.back(flap(crease[end]))[:2] for end in "pq"]
     middle = ((ends[0][0] + ends[1][0]) / 2, (ends[0][1] + ends[1][1]) / 2)
-    off = max(flat.distance_to_ring(p, ring) for p in (*ends, middle))
+    rings = [ring, flat.hull(ring)] if mate["method"] == "tuck" else [ring]
+    off = min(max(flat.distance_to_ring(p, edge) for p in (*ends, middle)) for edge in rings)
     if mate["rim"] and off > room:
         return [f"{name}: its crease misses the rim by {off:.3f}"]
     if not mate["rim"] and not flat.inside(middle, ring) and off > room:

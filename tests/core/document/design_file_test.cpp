@@ -59,6 +59,15 @@ TEST(DesignFile, AFileOfVersionTwoIsStillRead) {
   EXPECT_EQ(*design, soapTray());
 }
 
+/// Before version 4 there were no changes by hand.
+TEST(DesignFile, AFileOfVersionThreeIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-3");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
   const Design pouch =
       newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())

@@ -64,6 +64,14 @@ const std::vector<Limit<Design>>& designLimits() {
       {"tags", kMostTags, [](Design& d, std::int64_t n) { d.tags.assign(n, "tag"); }},
       {"tag", kLongestTitle, [](Design& d, std::int64_t n) { d.tags = {text(n)}; }},
       {"extras", kMostExtras, [](Design& d, std::int64_t n) { d.extras.assign(n, plainExtra()); }},
+      {"edits", kMostEdits,
+       [](Design& d, std::int64_t n) {
+         d.edits.assign(n, {"opening", {}, "base", {}, {}, true});
+       }},
+      {"formula", kLongestTitle,
+       [](Design& d, std::int64_t n) {
+         d.edits = {{"opening", {}, "base", {}, {{"width", text(n)}}, true}};
+       }},
       {"lines", kMostLines,
        [](Design& d, std::int64_t n) {
          d.extras = {plainExtra()};

@@ -1,0 +1,21 @@
+#pragma once
+
+#include <map>
+#include <vector>
+
+#include "edits/kinds/edit_kind.h"
+#include "net/piece.h"
+#include "styles/parameter_spec.h"
+
+namespace creasewright {
+
+/// Makes the edits that are on, one after another, in the pieces of a style. An edit whose place is
+/// gone, whose measures cannot be read, or after which the net would hold less than before, is left
+/// out; the result says why, by its index in `edits`. Formulas may name the `lengths` among the
+/// style's `measures`, `panel-width` and `panel-height` as the net is drawn, `edge-length`,
+/// `caliper`, and the edit's own measures as `this-KEY`.
+std::map<int, Problem> applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                                  const std::vector<std::string>& lengths, const Workbench& bench,
+                                  std::vector<Piece>& pieces);
+
+}  // namespace creasewright

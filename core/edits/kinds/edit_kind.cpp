@@ -1,0 +1,23 @@
+#include "edits/kinds/edit_kind.h"
+
+#include <algorithm>
+#include <array>
+
+#include "base/excerpt.h"
+#include "edits/kinds/kinds.h"
+
+namespace creasewright {
+
+std::span<const EditKind> editKinds() {
+  static const std::array kKinds{openingEdit(), notchEdit(), slitEdit(),    slitPairEdit(),
+                                 hangingEdit(), holesEdit(), cornersEdit(), shapedEdgeEdit()};
+  return kKinds;
+}
+
+Result<const EditKind*> findEditKind(std::string_view id) {
+  const auto found = std::ranges::find(editKinds(), id, &EditKind::id);
+  if (found == editKinds().end()) return Problem{ProblemCode::EditUnknown, {}, {excerpt(id)}};
+  return &*found;
+}
+
+}  // namespace creasewright
