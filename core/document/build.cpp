@@ -127,10 +127,8 @@ void glueToOneAnother(BuiltDesign& built) {
 void makeEdits(BuiltDesign& built, const Workbench& bench, std::vector<Piece>& pieces) {
   const Design& design = built.design;
   if (design.edits.empty()) return;
-  std::vector<std::string> lengths;
-  for (const ParameterSpec& spec : built.style->parameters)
-    if (spec.kind == ParameterKind::Length) lengths.emplace_back(spec.key);
-  built.brokenEdits = applyEdits(design.edits, design.parameters, lengths, bench, pieces);
+  built.brokenEdits = applyEdits(design.edits, design.parameters,
+                                 lengthKeys(built.style->parameters), bench, pieces);
   for (const auto& [index, problem] : built.brokenEdits) built.problems.push_back(problem);
 }
 

@@ -2,6 +2,7 @@
 
 #include <cmath>
 
+#include "edits/kinds/apply_edits.h"
 #include "fit/blank_on_grid.h"
 #include "net/flat_net.h"
 #include "styles/registry.h"
@@ -61,12 +62,15 @@ std::optional<Found> findIn(const Laid& piece, const Handle& handle, const Found
 }
 
 /// A piece as these measures make it; nothing beyond a limit.
-std::optional<Laid> layOut(const Style& style, const Parameters& parameters, const Workbench& bench,
+std::optional<Laid> layOut(const Style& style, const Design& design, const Parameters& parameters,
                            int index, Blanks blanks) {
+  const Workbench bench = benchOf(design);
   if (!checkLimits(style, parameters, bench).empty()) return std::nullopt;
   const bool asBuilt = blanks == Blanks::OnGrid;
   std::vector<Piece> pieces =
       style.build(asBuilt ? blanksOnGrid(style, parameters, bench) : parameters, bench);
+  if (!design.edits.empty())
+    applyEdits(design.edits, parameters, lengthKeys(style.parameters), bench, pieces);
   if (index < 0 || index >= static_cast<int>(pieces.size())) return std::nullopt;
   Laid laid{std::move(pieces[static_cast<std::size_t>(index)].net), {}};
   laid.flat = flatten(laid.net);
@@ -95,8 +99,7 @@ const Handle* lineOf(const Movable& thing) {
 std::optional<HandlePlace> placeOfHandle(const Design& design, const Handle& handle) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return std::nullopt;
-  const auto piece =
-      layOut(**style, design.parameters, benchOf(design), handle.piece, Blanks::OnGrid);
+  const auto piece = layOut(**style, design, design.parameters, handle.piece, Blanks::OnGrid);
   const auto found = piece ? findIn(*piece, handle, nullptr) : std::nullopt;
   return found ? std::optional(found->place) : std::nullopt;
 }
@@ -104,23 +107,21 @@ std::optional<HandlePlace> placeOfHandle(const Design& design, const Handle& han
 std::optional<double> distanceOf(const Design& design, const BlankDistance& distance) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return std::nullopt;
-  const auto piece =
-      layOut(**style, design.parameters, benchOf(design), distance.piece, Blanks::OnGrid);
+  const auto piece = layOut(**style, design, design.parameters, distance.piece, Blanks::OnGrid);
   return piece ? sizeOf(*piece, distance, nullptr) : std::nullopt;
 }
 
 std::optional<Gauge> gaugeOf(const Style& style, const Design& design, const Movable& thing,
                              Blanks blanks) {
-  const auto piece = layOut(style, design.parameters, benchOf(design), pieceOf(thing), blanks);
+  const auto piece = layOut(style, design, design.parameters, pieceOf(thing), blanks);
   if (!piece) return std::nullopt;
   std::optional<Found> before;
   if (const Handle* line = lineOf(thing)) {
     before = findIn(*piece, *line, nullptr);
     if (!before) return std::nullopt;
   }
-  return [&style, bench = benchOf(design), thing, blanks,
-          before](const Parameters& then) -> std::optional<double> {
-    const auto now = layOut(style, then, bench, pieceOf(thing), blanks);
+  return [&style, design, thing, blanks, before](const Parameters& then) -> std::optional<double> {
+    const auto now = layOut(style, design, then, pieceOf(thing), blanks);
     if (!now) return std::nullopt;
     if (const auto* size = std::get_if<BlankDistance>(&thing))
       return sizeOf(*now, *size, before ? &*before : nullptr);

@@ -159,6 +159,13 @@ class Application {
 
 }  // namespace
 
+std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures) {
+  std::vector<std::string> keys;
+  for (const ParameterSpec& spec : measures)
+    if (spec.kind == ParameterKind::Length) keys.emplace_back(spec.key);
+  return keys;
+}
+
 std::map<int, Problem> applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
                                   const std::vector<std::string>& lengths, const Workbench& bench,
                                   std::vector<Piece>& pieces) {

@@ -9,6 +9,9 @@
 
 namespace creasewright {
 
+/// The measures that formulas may name: a style's lengths.
+std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures);
+
 /// Makes the edits that are on, one after another, in the pieces of a style. An edit whose place is
 /// gone, whose measures cannot be read, or after which the net would hold less than before, is left
 /// out; the result says why, by its index in `edits`. Formulas may name the `lengths` among the

@@ -1,6 +1,7 @@
 #include "shell/main_window.h"
 
 #include <QApplication>
+#include <QComboBox>
 #include <QLabel>
 #include <QScrollArea>
 #include <QTabBar>

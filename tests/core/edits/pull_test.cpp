@@ -124,6 +124,29 @@ TEST(Pull, WhatFollowsFromNoMeasureStaysAndWhatIsNotThereIsNoHandle) {
   EXPECT_FALSE(placeOfHandle(tray(), {0, "base", 77, 4}));
 }
 
+TEST(Pull, ALineOfAnEditedPanelFollowsToo) {
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:60x35x90mm"),
+                             *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+  design.edits.push_back({.kind = "corners",
+                          .piece = {},
+                          .panel = "top-lid/tuck",
+                          .edge = {},
+                          .measures = {},
+                          .on = true});
+  const BuiltDesign built = *build(design);
+  ASSERT_TRUE(built.brokenEdits.empty());
+  const Net& net = built.pieces.front().net;
+  int pulled = 0;
+  for (const Panel& panel : net.panels)
+    for (int edge = 0; edge < static_cast<int>(panel.outline.size()); ++edge)
+      pulled +=
+          waysToPull(design, Handle{0, panel.id, edge, static_cast<int>(panel.outline.size())})
+                  .empty()
+              ? 0
+              : 1;
+  EXPECT_GT(pulled, 30);
+}
+
 // Law: for every style, a distance that is typed is the distance of the blank once the design is
 // built, to the tolerance of the secant, or a limit has stopped it.
 TEST(Pull, EveryDistanceOfEveryStyleIsWhatIsTyped) {
