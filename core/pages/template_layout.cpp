@@ -294,16 +294,22 @@ Result<std::vector<TemplateLayout>> layOutTemplate(const std::vector<TiledSheet>
                    {{0, kHeadRoom, 0}, 6},
                    {{0, 0, 0}, 6}}};
   std::vector<TemplateLayout> layouts;
+  std::size_t first = task.comforts.size();  // the most room that can be kept at all
   for (std::size_t comfort = 0; comfort < task.comforts.size(); ++comfort)
     for (const bool each : {true, false})
       for (const JointRule rule : {JointRule::FirstFull, JointRule::Even}) {
         std::optional<TemplateLayout> layout = LayoutMaker(task, {comfort, rule, each}).make();
         if (!layout) continue;
+        if (!each) first = std::min(first, comfort);
         const bool tiled = std::ranges::any_of(
             layout->tilings, [](const auto& tiling) { return tiling.has_value(); });
-        const bool known = std::ranges::any_of(
+        layout->roomiest = !each && comfort == first;
+        const auto known = std::ranges::find_if(
             layouts, [&](const TemplateLayout& other) { return alike(*layout, other); });
-        if (!known) layouts.push_back(std::move(*layout));
+        if (known == layouts.end())
+          layouts.push_back(std::move(*layout));
+        else
+          known->roomiest = known->roomiest || layout->roomiest;
         if (!tiled) break;
       }
   if (layouts.empty()) {

@@ -40,15 +40,21 @@ class TemplateWriter {
   /// The first layout on whose pages all finds room beside the panels; where none of so few pages
   /// has that, the first on which only pages with a single part have something on its panels.
   void choose(const std::vector<TemplateLayout>& layouts) {
+    constexpr int kTried = 16;  // of one number of pages: the window asks at every change
     std::optional<std::size_t> crowded;
+    int tried = 0;
     for (std::size_t i = 0; i < layouts.size(); ++i) {
+      tried = i > 0 && layouts[i].pages.size() == layouts[i - 1].pages.size() ? tried + 1 : 0;
+      if (tried >= kTried && !layouts[i].roomiest) continue;
       if (crowded && layouts[i].pages.size() > layouts[*crowded].pages.size()) break;
-      const Furnished how = furnish(layouts[i], i + 1 == layouts.size());
+      const Furnished how = furnish(layouts[i], false);
       if (how == Furnished::Well) return;
       if (how == Furnished::Crowded && !crowded) crowded = i;
     }
-    // The last layout keeps room for everything.
-    if (crowded) furnish(layouts[*crowded], true);
+    if (!crowded)
+      for (std::size_t i = 0; i < layouts.size(); ++i)
+        if (layouts[i].roomiest) crowded = i;
+    furnish(layouts[crowded.value_or(0)], true);
   }
 
   /// Stops at the first page that does not serve, unless the layout is wanted as it is.
