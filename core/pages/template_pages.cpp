@@ -40,12 +40,8 @@ class TemplateWriter {
   /// The first layout on whose pages all finds room beside the panels; where none of so few pages
   /// has that, the first on which only pages with a single part have something on its panels.
   void choose(const std::vector<TemplateLayout>& layouts) {
-    constexpr int kTried = 16;  // of one number of pages: the window asks at every change
     std::optional<std::size_t> crowded;
-    int tried = 0;
     for (std::size_t i = 0; i < layouts.size(); ++i) {
-      tried = i > 0 && layouts[i].pages.size() == layouts[i - 1].pages.size() ? tried + 1 : 0;
-      if (tried >= kTried && !layouts[i].roomiest) continue;
       if (crowded && layouts[i].pages.size() > layouts[*crowded].pages.size()) break;
       const Furnished how = furnish(layouts[i], false);
       if (how == Furnished::Well) return;
