@@ -34,8 +34,7 @@ const char* sourceText(std::string_view code) {
                          "Measure the bars before you cut. 97.3 mm instead of 100: a letter page "
                          "was shrunk onto A4; 94.1 mm: an A4 page onto letter. Choose your paper "
                          "and 100 %, and print again.")},
-      {"readings-mm",
-       QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in mm.")},
+      {"readings-mm", QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in mm.")},
       {"readings-in",
        QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in inches.")},
       {"strips-title", QT_TRANSLATE_NOOP("labels", "score guide strips")},
@@ -58,8 +57,8 @@ const char* sourceText(std::string_view code) {
                          "Trace the outline, prick through the points, and score from point to "
                          "point.")},
       {"joins", QT_TRANSLATE_NOOP("labels", "joins %1")},
-      {"trim", QT_TRANSLATE_NOOP(
-                   "labels", "Cut along the thin frame, butt the tiles; the circles close.")},
+      {"trim",
+       QT_TRANSLATE_NOOP("labels", "Cut along the thin frame, butt the tiles; the circles close.")},
       {"legend-heading", QT_TRANSLATE_NOOP("labels", "Lines")},
       {"legend-cut", QT_TRANSLATE_NOOP("labels", "cut")},
       {"legend-valley", QT_TRANSLATE_NOOP("labels", "score, fold towards you")},

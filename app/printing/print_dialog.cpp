@@ -113,11 +113,15 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
 }
 
 void PrintDialog::addOwnSides(QVBoxLayout* column) {
-  auto* fields = new QVBoxLayout(ownSides_);
+  auto* fields = new QHBoxLayout(ownSides_);
   fields->setContentsMargins(0, 0, 0, 0);
-  fields->setSpacing(4);
-  addLabelledField(fields, tr("Paper width"), ownWidth_);
-  addLabelledField(fields, tr("Paper height"), ownHeight_);
+  for (const auto& [title, side] :
+       {std::pair{tr("Paper width"), ownWidth_}, std::pair{tr("Paper height"), ownHeight_}}) {
+    auto* half = new QVBoxLayout;
+    half->setSpacing(4);
+    addLabelledField(half, title, side);
+    fields->addLayout(half, 1);
+  }
   ownSides_->setVisible(false);
   column->addWidget(ownSides_);
   for (LengthEdit* side : {ownWidth_, ownHeight_}) {
@@ -132,6 +136,8 @@ void PrintDialog::choosePaper() {
   const QString paper = paper_->currentData().toString();
   const bool own = paper == QLatin1String(kOwnPaper);
   ownSides_->setVisible(own);
+  layout()->activate();
+  resize(size().expandedTo(minimumSizeHint()));
   if (!own) setPreferredPaper(paper);
   refresh();
 }

@@ -130,7 +130,12 @@ bool PageCanvas::placeHead(const PageHead& head) {
   const Point top{all.low.x, all.high.y - (kHeadRoom - 1)};
   const Drawing line = headLine(head, all.width());
   // Only a free strip across the whole page takes the line; else a block finds its place.
-  if (spaces_.front().isFree({top, top + Point{line.width, line.height}})) return place(line, top);
+  if (spaces_.front().isFree({top, top + Point{line.width, line.height}})) {
+    const double gap = std::exchange(gap_, 0);  // just as high as the room that is kept for it
+    const bool placed = place(line, top);
+    gap_ = gap;
+    if (placed) return true;
+  }
   for (const double widest : {0.8 * all.width(), 110.0, 80.0, 60.0}) {
     const Drawing block = headBlock(head, widest);
     if (place(block, {all.low.x, all.high.y - block.height})) return true;

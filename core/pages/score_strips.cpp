@@ -46,18 +46,19 @@ SheetSide rightOf(SheetSide side) {
   return side;
 }
 
-bool alike(const ScoreStrip& a, const ScoreStrip& b) {
+/// Where the ticks are alike, so are the numbers, told from one of the ends.
+bool alike(const StripTick& a, const StripTick& b) {
+  const ScoreReading& p = a.reading;
+  const ScoreReading& q = b.reading;
+  return std::abs(a.at - b.at) < kAlike && p.run == q.run && p.purpose == q.purpose &&
+         p.valley == q.valley &&
+         (p.run == ScoreRun::Full || (p.to == q.to && p.toLine == q.toLine));
+}
+
+bool alikeStrips(const ScoreStrip& a, const ScoreStrip& b) {
   return std::abs(a.length - b.length) < kAlike &&
          std::ranges::equal(
-             a.ticks, b.ticks,
-             [](const StripTick& x, const StripTick& y) {
-               const ScoreReading& p = x.reading;
-               const ScoreReading& q = y.reading;
-               return std::abs(x.at - y.at) < kAlike && x.fromRight == y.fromRight &&
-                      p.at == q.at && p.run == q.run && p.purpose == q.purpose &&
-                      p.valley == q.valley &&
-                      (p.run == ScoreRun::Full || (p.to == q.to && p.toLine == q.toLine));
-             });
+             a.ticks, b.ticks, [](const StripTick& x, const StripTick& y) { return alike(x, y); });
 }
 
 }  // namespace
@@ -77,8 +78,8 @@ std::vector<ScoreStrip> scoreStrips(const ScorePlan& plan, double width, double 
     }
     if (strip.ticks.empty()) continue;
     std::ranges::sort(strip.ticks, {}, &StripTick::at);
-    const auto same =
-        std::ranges::find_if(strips, [&](const ScoreStrip& other) { return alike(strip, other); });
+    const auto same = std::ranges::find_if(
+        strips, [&](const ScoreStrip& other) { return alikeStrips(strip, other); });
     if (same == strips.end())
       strips.push_back(std::move(strip));
     else

@@ -253,6 +253,28 @@ bool alike(const TemplateLayout& a, const TemplateLayout& b) {
       });
 }
 
+/// Every layout that differs from those that are there, from roomy to bare.
+void addLayouts(std::vector<TemplateLayout>& layouts, LayoutTask task, bool main) {
+  std::size_t first = task.comforts.size();  // the most room that can be kept at all
+  for (std::size_t comfort = 0; comfort < task.comforts.size(); ++comfort)
+    for (const bool each : {true, false})
+      for (const JointRule rule : {JointRule::FirstFull, JointRule::Even}) {
+        std::optional<TemplateLayout> layout = LayoutMaker(task, {comfort, rule, each}).make();
+        if (!layout) continue;
+        if (!each) first = std::min(first, comfort);
+        const bool tiled = std::ranges::any_of(
+            layout->tilings, [](const auto& tiling) { return tiling.has_value(); });
+        layout->roomiest = main && !each && comfort == first;
+        const auto known = std::ranges::find_if(
+            layouts, [&](const TemplateLayout& other) { return alike(*layout, other); });
+        if (known == layouts.end())
+          layouts.push_back(std::move(*layout));
+        else
+          known->roomiest = known->roomiest || layout->roomiest;
+        if (!tiled) break;
+      }
+}
+
 Problem tooManyTiles(const PageSetup& setup, std::size_t count) {
   return {ProblemCode::TooManyTiles,
           std::string(setup.paper.id),
@@ -282,30 +304,25 @@ Result<std::vector<TemplateLayout>> layOutTemplate(const std::vector<TiledSheet>
     return tooManyTiles(setup, rough);
   const double low = std::max(kBarRoom, foot.hints);
   const double high = std::max(kBarRoom + foot.legend, foot.hints);
-  LayoutTask task{parts,
-                  setup,
-                  {{{kBarRoom, kHeadRoom, high}, 13},
-                   {{kBarRoom, kHeadRoom, high}, 8},
-                   {{kBarRoom, kHeadRoom, low}, 8},
-                   {{kBarRoom, kHeadRoom, low}, 6},
-                   {{0, kHeadRoom, low}, 6},
-                   {{kBarRoom, kHeadRoom, 0}, 6},
-                   {{kBarRoom, 0, 0}, 6},
-                   {{0, kHeadRoom, 0}, 6},
-                   {{0, 0, 0}, 6}}};
+  const std::vector<Comfort> comforts{{{kBarRoom, kHeadRoom, high}, 13},
+                                      {{kBarRoom, kHeadRoom, high}, 8},
+                                      {{kBarRoom, kHeadRoom, low}, 8},
+                                      {{kBarRoom, kHeadRoom, low}, 6},
+                                      {{0, kHeadRoom, low}, 6},
+                                      {{kBarRoom, kHeadRoom, 0}, 6},
+                                      {{kBarRoom, 0, 0}, 6},
+                                      {{0, kHeadRoom, 0}, 6},
+                                      {{0, 0, 0}, 6}};
   std::vector<TemplateLayout> layouts;
-  for (std::size_t comfort = 0; comfort < task.comforts.size(); ++comfort)
-    for (const bool each : {true, false})
-      for (const JointRule rule : {JointRule::FirstFull, JointRule::Even}) {
-        std::optional<TemplateLayout> layout = LayoutMaker(task, {comfort, rule, each}).make();
-        if (!layout) continue;
-        const bool tiled = std::ranges::any_of(
-            layout->tilings, [](const auto& tiling) { return tiling.has_value(); });
-        const bool known = std::ranges::any_of(
-            layouts, [&](const TemplateLayout& other) { return alike(*layout, other); });
-        if (!known) layouts.push_back(std::move(*layout));
-        if (!tiled) break;
-      }
+  // What cuts through the least card may leave no strip for the bars where the other way does.
+  std::vector<Orientation> ways{setup.orientation};
+  if (setup.orientation == Orientation::Auto)
+    ways.insert(ways.end(), {Orientation::Upright, Orientation::Sideways});
+  for (const Orientation way : ways) {
+    PageSetup lying = setup;
+    lying.orientation = way;
+    addLayouts(layouts, {parts, lying, comforts}, way == ways.front());
+  }
   if (layouts.empty()) {
     return Problem{ProblemCode::MarginTooLarge,
                    "margin",

@@ -27,6 +27,7 @@ struct LaidPage {
 struct TemplateLayout {
   std::vector<LaidPage> pages;
   std::vector<std::optional<Tiling>> tilings;  ///< for each part; nothing where it lies whole
+  bool roomiest = false;  ///< every page keeps room for all that must stand on it
 };
 
 /// Room that the foot of a page takes, mm.
@@ -37,7 +38,7 @@ struct FootRoom {
 
 /// Layouts of the parts, the best first: the fewest pages, then the most room kept for bars, head,
 /// foot and between parts (5 mm at least). Whoever furnishes the pages takes the first on which all
-/// finds room; the last always has it. A part that fits no page is tiled, the others lie together,
+/// finds room. A part that fits no page is tiled, the others lie together,
 /// also beside tiles. Errors: MarginTooLarge, TooManyTiles.
 Result<std::vector<TemplateLayout>> layOutTemplate(const std::vector<TiledSheet>& parts,
                                                    const PageSetup& setup, const FootRoom& foot);

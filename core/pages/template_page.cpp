@@ -65,7 +65,11 @@ class PageFurnisher {
     canvas.keepApart(0);
     for (const LyingPart& part : lying_) {
       if (part.tile == nullptr) continue;
-      canvas.put(alignmentMarks(*part.tiling, *part.tile, part.shift(), wording_, canvas.lines()));
+      const Drawing marks =
+          alignmentMarks(*part.tiling, *part.tile, part.shift(), wording_, canvas.lines());
+      canvas.put(marks);
+      for (const TextItem& text : marks.texts)
+        canvas.block(bounds(textBox(text, wording_(text.label))));
     }
     for (const LyingPart& part : lying_)
       putEdgeReadings(canvas, part.onPage(), part.own(), wording_);
@@ -100,7 +104,9 @@ class PageFurnisher {
     Region card = part.sheet.sheet.card;
     if (part.tile != nullptr) {
       const Bounds& w = part.laid->window;
-      lines = clipped(lines, w);
+      // Cuts along the blank's own edge are on the window's border, but for rounding.
+      const Point hair{1e-7, 1e-7};
+      lines = clipped(lines, {w.low - hair, w.high + hair});
       card = intersect(card, region({w.low, {w.high.x, w.low.y}, w.high, {w.low.x, w.high.y}}));
     }
     out_.canvas.put(moved(std::move(lines), on.shift));

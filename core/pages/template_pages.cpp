@@ -43,12 +43,14 @@ class TemplateWriter {
     std::optional<std::size_t> crowded;
     for (std::size_t i = 0; i < layouts.size(); ++i) {
       if (crowded && layouts[i].pages.size() > layouts[*crowded].pages.size()) break;
-      const Furnished how = furnish(layouts[i], i + 1 == layouts.size());
+      const Furnished how = furnish(layouts[i], false);
       if (how == Furnished::Well) return;
       if (how == Furnished::Crowded && !crowded) crowded = i;
     }
-    // The last layout keeps room for everything.
-    if (crowded) furnish(layouts[*crowded], true);
+    if (!crowded)
+      for (std::size_t i = 0; i < layouts.size(); ++i)
+        if (layouts[i].roomiest) crowded = i;
+    furnish(layouts[crowded.value_or(0)], true);
   }
 
   /// Stops at the first page that does not serve, unless the layout is wanted as it is.

@@ -109,6 +109,15 @@ class Export(ProgramTest):
             self.succeed("export", design, "-o", out, "--paper", paper)
             self.assertLessEqual(len(self.sizes(out)), 3, paper)
 
+    def test_a_blank_of_300_by_280_mm_takes_two_pages_of_a4(self):
+        design = self.design("new", "--style", "two-piece-box", "--grid", "none", "--set", "length=220mm",
+                             "--set", "width=200mm", "--set", "depth=40mm")  # fmt: skip
+        blank = self.exported(design)["pieces"][0]["blank"]
+        self.assertEqual((round(blank["width"], 2), round(blank["height"], 2)), (300, 280))
+        out = self.folder / "out.pdf"
+        self.succeed("export", design, "-o", out, "--piece", "tray", "--paper", "a4", "--units", "mm")
+        self.assertEqual(len(self.sizes(out)), 2)
+
     def test_json_has_what_other_programs_were_promised(self):
         net = self.exported(self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm"))
         self.assertEqual((net["format"], net["version"], net["units"]), ("creasewright-net", 1, "mm"))

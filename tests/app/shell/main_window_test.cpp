@@ -100,6 +100,7 @@ TEST(Dialogs, ThePrintWindowOffersKindsAndOwnPaper) {
   const auto type = [](LengthEdit& field, const char* words) {
     field.setFocus();
     field.setText(QString::fromLatin1(words));
+    field.setModified(true);
     field.commit();
   };
   type(dialog.ownWidth(), "600 mm");
@@ -108,6 +109,7 @@ TEST(Dialogs, ThePrintWindowOffersKindsAndOwnPaper) {
   EXPECT_LE(dialog.pageCount(), many);
   type(dialog.ownWidth(), "10 mm");
   EXPECT_TRUE(dialog.ownWidth().isWrong());
+  (void)QTest::qWaitFor([&] { return cutOff(dialog).isEmpty(); });
   EXPECT_EQ(cutOff(dialog).join("; ").toStdString(), "");
 }
 

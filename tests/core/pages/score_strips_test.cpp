@@ -98,6 +98,20 @@ TEST(ScoreStrips, AlikeSidesShareAStrip) {
   EXPECT_NEAR(square[0].ticks[1].at, 170, 1e-9);
   EXPECT_TRUE(square[0].ticks[1].fromRight);
   EXPECT_EQ(scoreStrips(plan, 250, 200).size(), 2U);
+  // Short marks at alike places keep the sides alike, from whichever corner they are told.
+  ScoreReading mark;
+  mark.run = ScoreRun::Short;
+  mark.measuredFrom = Left;
+  mark.to = Length::mm(30);
+  mark.toLine = 1;
+  mark.at = Length::mm(50);
+  ScoreReading other = mark;
+  other.at = Length::mm(200);
+  plan.setups.push_back({{Bottom, Top}, {mark, other}});
+  const std::vector<ScoreStrip> oblong = scoreStrips(plan, 250, 200);
+  ASSERT_EQ(oblong.size(), 2U);
+  EXPECT_EQ(oblong[0].ticks.size(), 4U);
+  EXPECT_EQ(oblong[0].sides.size(), 2U);
 }
 
 TEST(ScoreStrips, AJointKeepsOffTheTicks) {

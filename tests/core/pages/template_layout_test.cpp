@@ -17,6 +17,10 @@ namespace {
 std::string words(const Label& label) {
   if (label.code.empty()) return label.literal;
   if (label.code == "reading") return "10 3/16";
+  if (label.code == "inside-up") return "inside up";
+  if (label.code == "page-of") return "page 10 of 12";
+  if (label.code == "tile") return "tile B1";
+  if (label.code.starts_with("legend")) return "score, fold towards you";
   return label.code.substr(0, label.code.find('-')) + " and as many words as this takes";
 }
 

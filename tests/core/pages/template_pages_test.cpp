@@ -99,15 +99,9 @@ bool hasBar(const Drawing& page, double size, bool upright) {
   return false;
 }
 
-class PrintedOn : public ::testing::TestWithParam<std::tuple<const char*, int>> {
- protected:
-  static std::vector<Printed> print() {
-    return printAll(std::get<0>(GetParam()), std::get<1>(GetParam()));
-  }
-};
-
-TEST_P(PrintedOn, TextsOverlapNeitherEachOtherNorTheCuts) {
-  for (const Printed& printed : print()) {
+/// Texts overlap neither each other nor the cuts and scores.
+void expectTextsApart(const std::vector<Printed>& all) {
+  for (const Printed& printed : all) {
     for (const Drawing& page : printed.pages) {
       std::vector<Polygon> boxes;
       for (const TextItem& text : page.texts) boxes.push_back(textBox(text, words(text.label)));
@@ -131,8 +125,9 @@ TEST_P(PrintedOn, TextsOverlapNeitherEachOtherNorTheCuts) {
   }
 }
 
-TEST_P(PrintedOn, EveryPageHasTheFourCheckBars) {
-  for (const Printed& printed : print()) {
+/// Every page has the four check bars.
+void expectFourBars(const std::vector<Printed>& all) {
+  for (const Printed& printed : all) {
     ASSERT_GE(printed.pages.size(), 1U);
     for (const Drawing& page : printed.pages) {
       for (const bool upright : {false, true}) {
@@ -143,8 +138,9 @@ TEST_P(PrintedOn, EveryPageHasTheFourCheckBars) {
   }
 }
 
-TEST_P(PrintedOn, NothingLeavesThePrintableArea) {
-  for (const Printed& printed : print()) {
+/// Nothing leaves the printable area.
+void expectInsideTheMargins(const std::vector<Printed>& all) {
+  for (const Printed& printed : all) {
     for (const Drawing& page : printed.pages) {
       for (const PathItem& item : page.paths) {
         for (const Polygon& ring : item.rings) {
@@ -164,8 +160,9 @@ TEST_P(PrintedOn, NothingLeavesThePrintableArea) {
   }
 }
 
-TEST_P(PrintedOn, AllCutsArePrintedAtLeastOnce) {
-  for (const Printed& printed : print()) {
+/// All cuts are printed at least once.
+void expectAllCuts(const std::vector<Printed>& all) {
+  for (const Printed& printed : all) {
     double cuts = 0;
     for (const FlatNet& flat : printed.flats)
       for (const Polyline& line : cutLines(flat))
@@ -174,6 +171,18 @@ TEST_P(PrintedOn, AllCutsArePrintedAtLeastOnce) {
     for (const Drawing& page : printed.pages) drawn += lengthOf(page, Role::Cut);
     EXPECT_GE(drawn, cuts - 1e-6) << printed.name;
   }
+}
+
+class PrintedOn : public ::testing::TestWithParam<std::tuple<const char*, int>> {};
+
+/// In one test: to print all styles takes longer than to look at them.
+TEST_P(PrintedOn, EveryPageHasItsBarsAndNothingOverlapsOrLeavesIt) {
+  const std::vector<Printed> all = printAll(std::get<0>(GetParam()), std::get<1>(GetParam()));
+  ASSERT_GT(all.size(), 20U);
+  expectTextsApart(all);
+  expectFourBars(all);
+  expectInsideTheMargins(all);
+  expectAllCuts(all);
 }
 
 INSTANTIATE_TEST_SUITE_P(Papers, PrintedOn,
