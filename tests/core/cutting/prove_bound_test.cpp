@@ -89,7 +89,8 @@ TEST(ProveBound, IsNeverAboveTheLeastCostWhateverItIsTold) {
   }
 }
 
-/// What a sheet holds, by value and by list, is what every whole cut position gives.
+/// What a sheet holds, by value and by list, is what every whole cut position gives; a list with a
+/// floor misses nothing that is worth enough.
 TEST(ProveBound, PlainSheetsHoldWhatEveryCutPositionGives) {
   Random random(882);
   Work work(1e12);
@@ -107,10 +108,15 @@ TEST(ProveBound, PlainSheetsHoldWhatEveryCutPositionGives) {
     for (std::size_t d = 0; d < task.demands.size(); ++d) worth.push_back(random.whole(1, 90));
     const auto most = plain.most(worth, work);
     ASSERT_TRUE(most);
+    const PlainSheet::Floor floor{worth, random.whole(0, 60)};
+    const auto near = plain.allCounts(work, &floor);
+    ASSERT_TRUE(near);
     for (const SmallCounts& counts : wanted) {
       std::int64_t sum = 0;
       for (std::size_t d = 0; d < counts.size(); ++d) sum += worth[d] * counts[d];
       EXPECT_GE(*most, sum) << "round " << round;
+      if (sum < *most - floor.slack) continue;
+      EXPECT_TRUE(std::ranges::count(*near, counts) == 1) << "round " << round;
     }
   }
 }
