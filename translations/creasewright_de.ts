@@ -658,6 +658,61 @@
     </message>
 </context>
 <context>
+    <name>creasewright::ChangeRow</name>
+    <message>
+        <source>Make %1 earlier</source>
+        <translation>%1 früher ausführen</translation>
+    </message>
+    <message>
+        <source>Make %1 later</source>
+        <translation>%1 später ausführen</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove %1</source>
+        <translation>%1 entfernen</translation>
+    </message>
+    <message>
+        <source>Panel</source>
+        <translation>Fläche</translation>
+    </message>
+    <message>
+        <source>Edge</source>
+        <translation>Kante</translation>
+    </message>
+    <message>
+        <source>A number, or a sum such as “panel-width / 2 - 3 mm”</source>
+        <translation>Eine Zahl oder eine Rechnung wie „panel-width / 2 - 3 mm“</translation>
+    </message>
+    <message>
+        <source>order of changes</source>
+        <translation>Reihenfolge der Änderungen</translation>
+    </message>
+    <message>
+        <source>%1: %2</source>
+        <comment>piece, panel</comment>
+        <translation>%1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ChangesPanel</name>
+    <message>
+        <source>Nothing is changed by hand yet. Click a panel, then add.</source>
+        <translation>Noch ist nichts von Hand geändert. Eine Fläche anklicken, dann hinzufügen.</translation>
+    </message>
+    <message>
+        <source>Add…</source>
+        <translation>Hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Add a change</source>
+        <translation>Änderung hinzufügen</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::ChecksPanel</name>
     <message>
         <source>All checks hold.</source>
@@ -726,6 +781,10 @@
         <source>Checks</source>
         <comment>tab</comment>
         <translation>Prüfung</translation>
+    </message>
+    <message>
+        <source>Changes</source>
+        <translation>Änderungen</translation>
     </message>
 </context>
 <context>

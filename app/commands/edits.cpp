@@ -75,6 +75,12 @@ void changeExtras(DesignSession& session, std::vector<Extra> extras, const QStri
   push(session, std::move(design), words, field);
 }
 
+void changeEdits(DesignSession& session, std::vector<Edit> edits, const QString& words) {
+  Design design = session.design();
+  design.edits = std::move(edits);
+  push(session, std::move(design), words, {});
+}
+
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw) {
   push(session, withValue(session.design(), key, raw), parameterTitle(key), text(key));
 }

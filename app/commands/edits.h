@@ -24,6 +24,8 @@ void changeCard(DesignSession& session, const Card& card, const QString& field =
 /// `words` names the change in the history; a `field` lets typing on merge into one step.
 void changeExtras(DesignSession& session, std::vector<Extra> extras, const QString& words,
                   const QString& field = {});
+/// Changes by hand to the net.
+void changeEdits(DesignSession& session, std::vector<Edit> edits, const QString& words);
 /// `raw` is nanometres, a count or a flag, as the parameter's kind says.
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw);
 /// All measures at once; `words` names the change, `field` as above.

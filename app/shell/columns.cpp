@@ -15,6 +15,7 @@
 #include "bridge/style_text.h"
 #include "gallery/gallery_view.h"
 #include "panels/card_panel.h"
+#include "panels/changes_panel.h"
 #include "panels/checks_panel.h"
 #include "panels/extras_panel.h"
 #include "panels/glue_list.h"
@@ -85,6 +86,7 @@ void Columns::makeLeft() {
   addSection(tr("Measures"), measures_);
   addSection(tr("Card"), new CardPanel(session_, this));
   addSection(tr("Extras"), new ExtrasPanel(session_, this));
+  addSection(tr("Changes"), new ChangesPanel(session_, this));
   layout->addStretch(1);
   left_->setWidget(leftContent_);
 }

@@ -90,16 +90,28 @@ std::vector<ScoreStrip> scoreStrips(const ScorePlan& plan, double width, double 
 
 std::vector<double> stripJoints(const ScoreStrip& strip, double longest) {
   constexpr double kClear = 5;  // mm from a tick and its number
+  constexpr double kStep = 0.5;
+  const auto isClear = [&](double place) {
+    return std::ranges::none_of(
+        strip.ticks, [place](const StripTick& tick) { return std::abs(tick.at - place) < kClear; });
+  };
   std::vector<double> joints;
   double from = 0;
   while (strip.length - from > longest) {
+    // Parts of about one length, so that none is too short for its title.
+    const double left = strip.length - from;
+    const double aim = from + left / std::ceil(left / longest);
     double joint = from + longest;
-    for (double place = joint; place > from + longest / 2; place -= 0.5) {
-      if (std::ranges::any_of(strip.ticks, [place](const StripTick& tick) {
-            return std::abs(tick.at - place) < kClear;
-          }))
+    for (double away = 0; away < longest / 2; away += kStep) {
+      const auto fits = [&](double place) {
+        return place <= from + longest && place > from && isClear(place);
+      };
+      if (fits(aim + away))
+        joint = aim + away;
+      else if (fits(aim - away))
+        joint = aim - away;
+      else
         continue;
-      joint = place;
       break;
     }
     joints.push_back(joint);

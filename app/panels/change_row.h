@@ -1,0 +1,60 @@
+#pragma once
+
+#include <QWidget>
+#include <functional>
+#include <map>
+#include <string>
+
+#include "edits/kinds/edit_kind.h"
+#include "session/design_session.h"
+
+class QCheckBox;
+class QComboBox;
+class QLabel;
+class QLineEdit;
+class QToolButton;
+class QVBoxLayout;
+
+namespace creasewright {
+
+/// One change by hand of the design's net: whether it is made, where, and its measures, which may
+/// be formulas; buttons that move it in the order and leave it out.
+class ChangeRow : public QWidget {
+  Q_OBJECT
+
+ public:
+  /// `index` is that of an edit the design has.
+  ChangeRow(DesignSession& session, int index, QWidget* parent = nullptr);
+
+  [[nodiscard]] const std::string& kind() const { return kind_; }
+  void showDesign();
+
+ private:
+  void makeHeading(const EditKind& kind);
+  void makePlace(const EditKind& kind);
+  void makeMeasure(const EditMeasure& measure);
+  void showPlace();
+  void showMeasures();
+  void showProblem();
+  /// Changes this edit as one step of the history.
+  void change(const std::function<void(Edit&)>& how);
+  void moveBy(int places);
+  void remove();
+  [[nodiscard]] const Edit& edit() const;
+
+  DesignSession& session_;
+  std::size_t index_;
+  std::string kind_;
+  const EditKind* known_ = nullptr;
+  QVBoxLayout* layout_;
+  QCheckBox* on_ = nullptr;
+  QToolButton* up_ = nullptr;
+  QToolButton* down_ = nullptr;
+  QComboBox* panel_ = nullptr;
+  QComboBox* edge_ = nullptr;
+  std::map<std::string, QLineEdit*> fields_;
+  std::map<std::string, QComboBox*> choices_;
+  QLabel* problem_ = nullptr;
+};
+
+}  // namespace creasewright
