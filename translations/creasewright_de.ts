@@ -704,10 +704,6 @@
         <translation>Noch ist nichts von Hand geändert. Eine Fläche anklicken, dann hinzufügen.</translation>
     </message>
     <message>
-        <source>Add…</source>
-        <translation>Hinzufügen …</translation>
-    </message>
-    <message>
         <source>Add a change</source>
         <translation>Änderung hinzufügen</translation>
     </message>
@@ -920,10 +916,6 @@
     <message>
         <source>Nothing goes with the box yet.</source>
         <translation>Noch keine Extras.</translation>
-    </message>
-    <message>
-        <source>Add…</source>
-        <translation>Hinzufügen …</translation>
     </message>
     <message>
         <source>Add an extra</source>
@@ -1851,6 +1843,13 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Ease</source>
         <translation>Luft</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::RowColumn</name>
+    <message>
+        <source>Add…</source>
+        <translation>Hinzufügen …</translation>
     </message>
 </context>
 <context>

@@ -46,7 +46,7 @@ QToolButton* smallButton(const char* icon, const QString& words, QWidget* parent
 }  // namespace
 
 ChangeRow::ChangeRow(DesignSession& session, int index, QWidget* parent)
-    : QWidget(parent),
+    : DesignRow(parent),
       session_(session),
       index_(static_cast<std::size_t>(index)),
       kind_(session.design().edits.at(index_).kind),

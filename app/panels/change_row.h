@@ -1,11 +1,11 @@
 #pragma once
 
-#include <QWidget>
 #include <functional>
 #include <map>
 #include <string>
 
 #include "edits/kinds/edit_kind.h"
+#include "panels/row_column.h"
 #include "session/design_session.h"
 
 class QCheckBox;
@@ -19,15 +19,14 @@ namespace creasewright {
 
 /// One change by hand of the design's net: whether it is made, where, and its measures, which may
 /// be formulas; buttons that move it in the order and leave it out.
-class ChangeRow : public QWidget {
+class ChangeRow : public DesignRow {
   Q_OBJECT
 
  public:
   /// `index` is that of an edit the design has.
   ChangeRow(DesignSession& session, int index, QWidget* parent = nullptr);
 
-  [[nodiscard]] const std::string& kind() const { return kind_; }
-  void showDesign();
+  void showDesign() override;
 
  private:
   void makeHeading(const EditKind& kind);

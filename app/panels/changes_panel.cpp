@@ -1,12 +1,8 @@
 #include "panels/changes_panel.h"
 
-#include <QLabel>
-#include <QMenu>
-#include <QToolButton>
-#include <QVBoxLayout>
-
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "panels/change_row.h"
 
 namespace creasewright {
 
@@ -39,35 +35,14 @@ Edit placedEdit(const EditKind& kind, const DesignSession& session) {
 }  // namespace
 
 ChangesPanel::ChangesPanel(DesignSession& session, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      layout_(new QVBoxLayout(this)),
-      add_(new QToolButton(this)),
-      none_(new QLabel(tr("Nothing is changed by hand yet. Click a panel, then add."), this)) {
-  layout_->setContentsMargins(0, 0, 0, 0);
-  layout_->setSpacing(8);
-  none_->setProperty("quiet", true);
-  none_->setWordWrap(true);
-  layout_->addWidget(none_);
-  layout_->addWidget(add_, 0, Qt::AlignLeft);
-  makeAddMenu();
+    : RowColumn(tr("Nothing is changed by hand yet. Click a panel, then add."), tr("Add a change"),
+                parent),
+      session_(session) {
+  for (const EditKind& kind : editKinds())
+    offer(styleText(kind.title), styleText(kind.summary), [this, &kind] { add(kind); });
   connect(&session_, &DesignSession::changed, this, &ChangesPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ChangesPanel::showDesign);
   showDesign();
-}
-
-void ChangesPanel::makeAddMenu() {
-  add_->setText(tr("Add…"));
-  add_->setAccessibleName(tr("Add a change"));
-  add_->setPopupMode(QToolButton::InstantPopup);
-  auto* menu = new QMenu(add_);
-  menu->setToolTipsVisible(true);
-  for (const EditKind& kind : editKinds()) {
-    QAction* action = menu->addAction(styleText(kind.title));
-    action->setToolTip(styleText(kind.summary));
-    connect(action, &QAction::triggered, this, [this, &kind] { add(kind); });
-  }
-  add_->setMenu(menu);
 }
 
 void ChangesPanel::add(const EditKind& kind) {
@@ -78,29 +53,9 @@ void ChangesPanel::add(const EditKind& kind) {
 }
 
 void ChangesPanel::showDesign() {
-  makeRows();
-  none_->setVisible(rows_.empty());
-  for (ChangeRow* row : rows_) row->showDesign();
-}
-
-/// One row an edit; they are made anew only when the kinds change.
-void ChangesPanel::makeRows() {
-  const std::vector<Edit>& edits = session_.design().edits;
-  const bool same =
-      rows_.size() == edits.size() &&
-      std::equal(rows_.begin(), rows_.end(), edits.begin(),
-                 [](const ChangeRow* row, const Edit& edit) { return row->kind() == edit.kind; });
-  if (same) return;
-  for (ChangeRow* row : rows_) {
-    row->hide();
-    row->deleteLater();
-  }
-  rows_.clear();
-  for (int i = 0; i < static_cast<int>(edits.size()); ++i) {
-    auto* row = new ChangeRow(session_, i, this);
-    rows_.push_back(row);
-    layout_->insertWidget(i + 1, row);
-  }
+  std::vector<std::string> kinds;
+  for (const Edit& edit : session_.design().edits) kinds.push_back(edit.kind);
+  showRows(kinds, [this](int index) { return new ChangeRow(session_, index, this); });
 }
 
 }  // namespace creasewright

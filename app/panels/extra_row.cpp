@@ -40,7 +40,7 @@ std::vector<std::string> linesOf(const QString& written) {
 }  // namespace
 
 ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
-    : QWidget(parent),
+    : DesignRow(parent),
       session_(session),
       index_(static_cast<std::size_t>(index)),
       kind_(session.design().extras.at(index_).kind),

@@ -1,10 +1,10 @@
 #pragma once
 
-#include <QWidget>
 #include <string>
 
 #include "extras/extra_kind.h"
 #include "panels/parameter_rows.h"
+#include "panels/row_column.h"
 #include "session/design_session.h"
 
 class QComboBox;
@@ -17,15 +17,14 @@ namespace creasewright {
 class CardBox;
 
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
-class ExtraRow : public QWidget {
+class ExtraRow : public DesignRow {
   Q_OBJECT
 
  public:
   /// `index` is that of an extra the design has.
   ExtraRow(DesignSession& session, int index, QWidget* parent = nullptr);
 
-  [[nodiscard]] const std::string& kind() const { return kind_; }
-  void showDesign();
+  void showDesign() override;
 
  private:
   void makeHeading(const ExtraKind& kind);

@@ -1,45 +1,19 @@
 #include "panels/extras_panel.h"
 
-#include <QLabel>
-#include <QMenu>
-#include <QToolButton>
-#include <QVBoxLayout>
-
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "panels/extra_row.h"
 
 namespace creasewright {
 
 ExtrasPanel::ExtrasPanel(DesignSession& session, QWidget* parent)
-    : QWidget(parent),
-      session_(session),
-      layout_(new QVBoxLayout(this)),
-      add_(new QToolButton(this)),
-      none_(new QLabel(tr("Nothing goes with the box yet."), this)) {
-  layout_->setContentsMargins(0, 0, 0, 0);
-  layout_->setSpacing(8);
-  none_->setProperty("quiet", true);
-  none_->setWordWrap(true);
-  layout_->addWidget(none_);
-  layout_->addWidget(add_, 0, Qt::AlignLeft);
-  makeAddMenu();
+    : RowColumn(tr("Nothing goes with the box yet."), tr("Add an extra"), parent),
+      session_(session) {
+  for (const ExtraKind& kind : extraKinds())
+    offer(styleText(kind.title), styleText(kind.summary), [this, id = kind.id] { addExtra(id); });
   connect(&session_, &DesignSession::changed, this, &ExtrasPanel::showDesign);
   connect(&session_, &DesignSession::unitChanged, this, &ExtrasPanel::showDesign);
   showDesign();
-}
-
-void ExtrasPanel::makeAddMenu() {
-  add_->setText(tr("Add…"));
-  add_->setAccessibleName(tr("Add an extra"));
-  add_->setPopupMode(QToolButton::InstantPopup);
-  auto* menu = new QMenu(add_);
-  menu->setToolTipsVisible(true);
-  for (const ExtraKind& kind : extraKinds()) {
-    QAction* action = menu->addAction(styleText(kind.title));
-    action->setToolTip(styleText(kind.summary));
-    connect(action, &QAction::triggered, this, [this, id = kind.id] { addExtra(id); });
-  }
-  add_->setMenu(menu);
 }
 
 void ExtrasPanel::addExtra(std::string_view kind) {
@@ -52,29 +26,9 @@ void ExtrasPanel::addExtra(std::string_view kind) {
 }
 
 void ExtrasPanel::showDesign() {
-  makeRows();
-  none_->setVisible(rows_.empty());
-  for (ExtraRow* row : rows_) row->showDesign();
-}
-
-/// One row an extra; they are made anew only when the kinds change.
-void ExtrasPanel::makeRows() {
-  const std::vector<Extra>& extras = session_.design().extras;
-  const bool same =
-      rows_.size() == extras.size() &&
-      std::equal(rows_.begin(), rows_.end(), extras.begin(),
-                 [](const ExtraRow* row, const Extra& extra) { return row->kind() == extra.kind; });
-  if (same) return;
-  for (ExtraRow* row : rows_) {
-    row->hide();
-    row->deleteLater();
-  }
-  rows_.clear();
-  for (int i = 0; i < static_cast<int>(extras.size()); ++i) {
-    auto* row = new ExtraRow(session_, i, this);
-    rows_.push_back(row);
-    layout_->insertWidget(i + 1, row);
-  }
+  std::vector<std::string> kinds;
+  for (const Extra& extra : session_.design().extras) kinds.push_back(extra.kind);
+  showRows(kinds, [this](int index) { return new ExtraRow(session_, index, this); });
 }
 
 }  // namespace creasewright

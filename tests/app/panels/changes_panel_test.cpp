@@ -12,6 +12,7 @@
 
 #include "commands/edits.h"
 #include "document/design_file.h"
+#include "panels/change_row.h"
 #include "session/places.h"
 
 namespace creasewright {

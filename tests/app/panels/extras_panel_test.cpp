@@ -11,6 +11,7 @@
 
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "panels/extra_row.h"
 
 namespace creasewright {
 namespace {
