@@ -180,29 +180,37 @@ void ChangeRow::showDesign() {
 
 /// The panels of the box's own pieces; a place that is gone stays in the list as it was written.
 void ChangeRow::showPlace() {
-  panel_->clear();
-  std::set<std::string> edges;
-  std::size_t own = 0;
-  for (const BuiltPiece& piece : session_.built().pieces) own += piece.role ? 0 : 1;
+  const std::vector<BuiltPiece>& pieces = session_.built().pieces;
+  const auto own = std::ranges::count_if(pieces, [](const BuiltPiece& p) { return !p.role; });
   const std::string host =
-      edit().piece.empty() && own > 0 ? session_.built().pieces.front().name : edit().piece;
-  for (const BuiltPiece& piece : session_.built().pieces) {
+      edit().piece.empty() && !pieces.empty() ? pieces.front().name : edit().piece;
+  panel_->clear();
+  for (const BuiltPiece& piece : pieces) {
     if (piece.role) continue;
     for (const Panel& panel : piece.net.panels) {
       const QString title = panelTitle(panel.id);
       panel_->addItem(
           own > 1 ? tr("%1: %2", "piece, panel").arg(pieceTitle(piece.name), title) : title,
           placeWord(piece.name, panel.id));
-      if (piece.name == host && panel.id == edit().panel)
-        edges.insert(panel.edges.begin(), panel.edges.end());
     }
   }
   const QString now = placeWord(host, edit().panel);
   if (panel_->findData(now) < 0) panel_->addItem(panelTitle(edit().panel), now);
   panel_->setCurrentIndex(panel_->findData(now));
-  if (edge_ == nullptr) return;
+  if (edge_ != nullptr) showEdges(host);
+}
+
+/// The named edges of the panel in the piece called `host`.
+void ChangeRow::showEdges(const std::string& host) {
+  std::set<std::string> edges{edit().edge};
+  for (const BuiltPiece& piece : session_.built().pieces) {
+    const auto panel = piece.name == host ? piece.net.find(edit().panel) : std::nullopt;
+    if (!panel) continue;
+    const std::vector<std::string>& names =
+        piece.net.panels[static_cast<std::size_t>(*panel)].edges;
+    edges.insert(names.begin(), names.end());
+  }
   edge_->clear();
-  edges.insert(edit().edge);
   for (const std::string& name : edges)
     if (!name.empty()) edge_->addItem(placeTitle(name).value_or(text(name)), text(name));
   edge_->setCurrentIndex(edge_->findData(text(edit().edge)));

@@ -33,6 +33,7 @@ class ChangeRow : public DesignRow {
   void makePlace(const EditKind& kind);
   void makeMeasure(const EditMeasure& measure);
   void showPlace();
+  void showEdges(const std::string& host);
   void showMeasures();
   void showProblem();
   /// Changes this edit as one step of the history.

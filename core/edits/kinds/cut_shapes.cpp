@@ -38,7 +38,7 @@ Polygon moved(Polygon shape, Point by) {
 Polygon cutRectangle(double width, double height, double radius) {
   const Point half{width / 2, height / 2};
   const double r = std::min({radius, half.x, half.y});
-  const Polygon corners{{half.x, -half.y}, half, {-half.x, half.y}, {-half.x, -half.y}};
+  Polygon corners{{half.x, -half.y}, half, {-half.x, half.y}, {-half.x, -half.y}};
   if (r < 0.05) return corners;
   Polygon shape;
   for (std::size_t i = 0; i < 4; ++i) {

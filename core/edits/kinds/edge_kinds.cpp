@@ -124,7 +124,7 @@ double shareInwards(std::int64_t shape, double t, double count) {
 std::vector<double> stepsAlong(std::int64_t shape, std::int64_t count) {
   std::int64_t steps = count * kCurveSteps;
   if (shape == 0) steps = 1;
-  if (shape == 3) steps = 2 * kCurveSteps;
+  if (shape == 3) steps = std::int64_t{2} * kCurveSteps;
   if (shape == 4) steps = 2 * count;
   std::vector<double> along;
   for (std::int64_t i = 0; i <= steps; ++i)

@@ -81,7 +81,7 @@ class Measures {
     const FormulaNames lookUp = [this](std::string_view name) { return named(name); };
     const Result<FormulaValue> value = evaluateFormula(text, lookUp);
     if (!value) return at(measure, value.problem());
-    const Result<std::int64_t> raw = rawOf(measure, text, *value);
+    Result<std::int64_t> raw = rawOf(measure, text, *value);
     if (raw && (*raw < measure.least || *raw > measure.most))
       return Problem{ProblemCode::FormulaOutOfRange,
                      std::string(measure.key),

@@ -5,11 +5,12 @@
 
 namespace creasewright {
 
-inline constexpr std::int64_t kFarthest = mm(1000).nm();
+inline constexpr Length kFarthestLength = mm(1000);
 
 /// A length of a kind of edit.
 inline EditMeasure editLength(std::string_view key, Worded title, Worded hint,
-                              std::string_view standard, Length least, Length most = mm(1000)) {
+                              std::string_view standard, Length least,
+                              Length most = kFarthestLength) {
   return {key, title, hint, ParameterKind::Length, standard, least.nm(), most.nm()};
 }
 

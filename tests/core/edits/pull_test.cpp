@@ -127,11 +127,11 @@ TEST(Pull, WhatFollowsFromNoMeasureStaysAndWhatIsNotThereIsNoHandle) {
 TEST(Pull, ALineOfAnEditedPanelFollowsToo) {
   Design design = *newDesign("straight-tuck-box", *parseProduct("box:60x35x90mm"),
                              *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
-  design.edits.push_back({.kind = "corners",
+  design.edits.push_back({.kind = "notch",
                           .piece = {},
-                          .panel = "top-lid/tuck",
-                          .edge = {},
-                          .measures = {},
+                          .panel = "front/left/back/seam",
+                          .edge = "outer",
+                          .measures = {{"width", "6 mm"}, {"depth", "2 mm"}},
                           .on = true});
   const BuiltDesign built = *build(design);
   ASSERT_TRUE(built.brokenEdits.empty());

@@ -271,8 +271,9 @@ TEST(Extras, ADesignOfVersionOneHasNone) {
     ASSERT_NE(at, std::string::npos) << from;
     text.replace(at, from.size(), to);
   };
-  cut("\"version\": 3", "\"version\": 1");
+  cut("\"version\": 4", "\"version\": 1");
   cut("\"extras\": [],", "");
+  cut("\"edits\": [],", "");
   cut("\"side-margin\": \"15 mm\"", "\"margin\": \"15 mm\"");
   cut("\"round\": false,", "");
   const Result<Design> read = readDesign(text, "x");
