@@ -49,11 +49,10 @@ ChangeRow::ChangeRow(DesignSession& session, int index, QWidget* parent)
     : DesignRow(parent),
       session_(session),
       index_(static_cast<std::size_t>(index)),
-      kind_(session.design().edits.at(index_).kind),
       layout_(new QVBoxLayout(this)) {
   layout_->setContentsMargins(0, 0, 0, 8);
   layout_->setSpacing(6);
-  const Result<const EditKind*> known = findEditKind(kind_);
+  const Result<const EditKind*> known = findEditKind(edit().kind);
   if (!known) return;
   known_ = *known;
   makeHeading(*known_);

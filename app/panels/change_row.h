@@ -44,7 +44,6 @@ class ChangeRow : public DesignRow {
 
   DesignSession& session_;
   std::size_t index_;
-  std::string kind_;
   const EditKind* known_ = nullptr;
   QVBoxLayout* layout_;
   QCheckBox* on_ = nullptr;

@@ -97,7 +97,8 @@ void NetPull::move() {
     held.used = way.key;
     titles += parameterTitle(way.key);
     // What another line's measure has done to this one counts.
-    const double left = held.by - goneFrom(start_, now, held.thing);
+    const bool first = titles.size() == 1;
+    const double left = first ? held.by : held.by - goneFrom(start_, now, held.thing);
     Pulled pulled = pull(now, held.thing, way, left, grip_.offGrid);
     held.stopped = std::move(pulled.stopped);
     now = withValue(std::move(now), way.key, pulled.value.nm());

@@ -47,24 +47,27 @@ Drawing withScaleBars(const Drawing& drawing) {
   return out;
 }
 
-Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
+Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
+                    const std::optional<ProductInBox>& product) {
   const Dressed shown = dressed(design, built);
   const Point3 up = uprightOf(built);
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
-                             productAt(productInBox(design), index, shown.pose, 1)));
+                             productAt(product, index, shown.pose, 1)));
 }
 
 }  // namespace
 
 Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
   constexpr double kApart = 10;
+  const auto product = options.folded ? productInBox(design) : std::nullopt;
   Drawing out;
   for (const BuiltPiece& built : design.pieces) {
     if (!options.piece.empty() && built.name != options.piece) continue;
     if (options.folded && options.piece.empty() && !standsAlone(design, built)) continue;
     if (options.extra != kAllExtras && built.role && built.role->extra != options.extra) continue;
-    const Drawing part = options.folded ? foldPicture(design, built) : netPicture(built, options);
+    const Drawing part =
+        options.folded ? foldPicture(design, built, product) : netPicture(built, options);
     const double at = out.width > 0 ? out.width + kApart : 0;
     append(out, moved(part, {at, 0}));
     out.width = at + part.width;

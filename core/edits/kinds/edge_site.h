@@ -22,9 +22,8 @@ struct EdgeSite {
 
 std::optional<EdgeSite> findEdge(const Net& net, int panel, std::string_view name);
 
-/// Replaces the edge by a run of corners from `a` to `b`, its ends left out; new stretches are
-/// named
-/// `<edge><suffix>`, those at `keep` ends keep the edge's name.
+/// Replaces the edge by a run of corners from `a` to `b`, its ends left out. New stretches are
+/// named `<edge><suffix>`; with `keepEnds` the first and the last keep the edge's name.
 void replaceEdge(Panel& panel, const EdgeSite& edge, const Polyline& run, std::string_view suffix,
                  bool keepEnds);
 
