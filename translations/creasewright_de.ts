@@ -3109,6 +3109,10 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Linien falten: %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Take the piece “%1” in hand.</source>
+        <translation>Das Teil „%1“ zur Hand nehmen.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4538,10 +4542,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Extra „%1“ gehört zu einer Fläche „%2“, die nicht zu sehen ist. Eine andere Fläche wählen.</translation>
     </message>
     <message>
-        <source>The extra “%1” needs %2, and the box leaves %3. Make it smaller.</source>
-        <translation>Das Extra „%1“ braucht %2, und die Schachtel lässt %3. Kleiner machen.</translation>
-    </message>
-    <message>
         <source>Two scores on %1 are only %2 apart; below %3 the card may tear or not fold clean. Make the strip wider or choose thinner card.</source>
         <translation>Zwei Rilllinien an %1 liegen nur %2 auseinander; unter %3 kann der Karton reißen oder unsauber falten. Den Streifen breiter machen oder dünneren Karton wählen.</translation>
     </message>
@@ -4740,6 +4740,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>“%1” is out of range for %2. Stay between %3 and %4.</source>
         <translation>„%1“ liegt für %2 außerhalb der Grenzen. Zwischen %3 und %4 bleiben.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” is %2 long, and %3 is the most that fits. Make it %3 or less.</source>
+        <translation>Das Extra „%1“ ist %2 lang, und höchstens %3 passen. Auf %3 oder weniger verkleinern.</translation>
     </message>
 </context>
 <context>

@@ -47,6 +47,11 @@ class Values {
                                           : QStringLiteral("…");
   }
   [[nodiscard]] QString titleAt(std::size_t index) const { return quoted(styleText(raw(index))); }
+  /// Of card, which everybody measures in millimetres.
+  [[nodiscard]] QString thicknessAt(std::size_t index) const {
+    return index < problem_.values.size() ? valueWords(problem_.values[index], Unit::Millimetre)
+                                          : at(index);
+  }
   /// A limit, which must hold as it is printed.
   [[nodiscard]] QString limitAt(std::size_t index) const {
     const auto* length =
@@ -249,7 +254,8 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::CardUnknown:
       return unknownCard(problem, v);
     case ProblemCode::CardTooThick:
-      return Say::tr("The card is %1 thick. Choose one of %2 or less.").arg(v.at(0), v.at(1));
+      return Say::tr("The card is %1 thick. Choose one of %2 or less.")
+          .arg(v.thicknessAt(0), v.thicknessAt(1));
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:
@@ -266,8 +272,8 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The extra “%1” belongs to a face “%2” that does not show. Choose another face.")
           .arg(v.extra(), v.at(0));
     case ProblemCode::ExtraTooLarge:
-      return Say::tr("The extra “%1” needs %2, and the box leaves %3. Make it smaller.")
-          .arg(v.extra(), v.at(0), v.at(1));
+      return Say::tr("The extra “%1” is %2 long, and %3 is the most that fits. Make it %3 or less.")
+          .arg(v.extra(), v.at(0), v.limitAt(1));
     case ProblemCode::ExtraInTheWay:
       return Say::tr(
                  "The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another "
@@ -328,7 +334,7 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr(
                  "The card of %1 is %2 thick; above %3 a score alone may crack it. Cut half "
                  "through on the outside of each fold, or choose thinner card.")
-          .arg(v.piece(), v.at(0), v.at(1));
+          .arg(v.piece(), v.thicknessAt(0), v.thicknessAt(1));
     case ProblemCode::BlankOverBoard:
       return Say::tr(
                  "The blank of %1, %2 × %3, is larger than the scoring board of %4. Let it hang "

@@ -3,6 +3,7 @@
 #include <QLocale>
 #include <QRegularExpression>
 #include <array>
+#include <cstdlib>
 
 #include "units/length_text.h"
 
@@ -43,7 +44,12 @@ QString withSetFractions(const QString& plain) {
 char decimalSign() { return QLocale().decimalPoint() == QLatin1String(",") ? ',' : '.'; }
 
 QString lengthText(Length length, Unit unit, bool withUnit) {
-  return withSetFractions(text(formatLength(length, formatFor(unit, withUnit))));
+  LengthFormat format = formatFor(unit, withUnit);
+  // A thin card's measure is no nought of an inch.
+  const bool vanishes = unit == Unit::Inch && withUnit && length.nm() != 0 &&
+                        std::abs(length.nm()) < Length::inches(1, 32).nm();
+  if (vanishes) format.unit = Unit::Millimetre;
+  return withSetFractions(text(formatLength(length, format)));
 }
 
 QString limitText(Length limit, Unit unit) {

@@ -1,7 +1,9 @@
 #include "extras/face_room.h"
 
 #include <algorithm>
+#include <cmath>
 
+#include "extras/flat_piece.h"
 #include "extras/free_place.h"
 #include "extras/wrap_round.h"
 
@@ -44,6 +46,23 @@ std::optional<Spot> firstSpot(const std::function<Region(double share)>& places)
     }
   }
   return std::nullopt;
+}
+
+Problem noRoomFor(const Extra& extra, const Host& host, Length longer, Length least,
+                  const std::function<bool(double share)>& fits) {
+  const Problem noPlace{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  const bool open =
+      extra.parameters.length("width") == Length() && extra.parameters.length("height") == Length();
+  if (open) return noPlace;
+  constexpr int kHalvings = 12;
+  double fitting = 0;
+  for (double share = 0.5, step = 0.25; step > std::ldexp(1.0, -kHalvings); step /= 2) {
+    if (fits(share)) fitting = share;
+    share = fitting + step;
+  }
+  const Length leaves = onGridBelow(longer.mm() * fitting, host.bench.grid);
+  if (leaves < least) return noPlace;
+  return {ProblemCode::ExtraTooLarge, extra.kind, {longer, leaves}};
 }
 
 Problems coveredBy(const Extra& extra, const Host& host, const HostFace& face,

@@ -40,14 +40,11 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   const Length sides = marginFor(inside->width, chosen.length("opening-width"), bench.grid);
   const Length height = extra.parameters.length("height");
   if (height > Length()) chosen.set("height", height);
-  if (sides < least || ends < least / 2)
-    return Problem{ProblemCode::ExtraTooLarge,
-                   extra.kind,
-                   {chosen.length("opening-width") + least * 2, Length::mm(inside->width)}};
+  if (sides < least || ends < least / 2) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   if (chosen.mm("height") > inside->height)
     return Problem{ProblemCode::ExtraTooLarge,
                    extra.kind,
-                   {chosen.length("height"), Length::mm(inside->height)}};
+                   {chosen.length("height"), onGridBelow(inside->height, bench.grid)}};
   chosen.set("margin", ends);
   chosen.set("side-margin", sides);
   const Length leastFoot = mm(8);
@@ -70,9 +67,11 @@ Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
   };
   const Length width = side("width", inside->length);
   const Length height = side("height", inside->width);
+  if (std::min(width, height) <= Length())
+    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   for (const auto& [have, room] : {std::pair{width, inside->length}, {height, inside->width}})
-    if (have.mm() > room || have <= Length())
-      return Problem{ProblemCode::ExtraTooLarge, extra.kind, {have, Length::mm(room)}};
+    if (have.mm() > room)
+      return Problem{ProblemCode::ExtraTooLarge, extra.kind, {have, onGridBelow(room, grid)}};
   const double w = width.mm();
   const double h = height.mm();
   ExtraParts parts;

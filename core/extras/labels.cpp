@@ -92,10 +92,12 @@ struct Search {
     return sizeOf(extra, sizesOf(face) * share, host.bench.grid);
   }
   /// The outermost layer about its middle.
-  [[nodiscard]] Polygon shapeAt(const HostFace& face, double share) const {
-    const LabelSize size = sizeAt(face, share);
+  [[nodiscard]] Polygon shapeOfSize(LabelSize size) const {
     return about(outlineOf(shapeOf(extra),
                            extra.parameters.flag("mat") ? larger(size, host.bench.grid) : size));
+  }
+  [[nodiscard]] Polygon shapeAt(const HostFace& face, double share) const {
+    return shapeOfSize(sizeAt(face, share));
   }
   /// Where a label may lie on a face, as it stands; `seen` leaves out what hides it later.
   [[nodiscard]] Region room(const HostFace& face, bool seen) const {
@@ -125,6 +127,17 @@ ExtraParts labelAt(const Search& search, const HostFace& face, const Spot& spot)
   return parts;
 }
 
+/// The size as large as tried least on the first face, and what of it fits there.
+Problem refusal(const Search& search, const HostFace& face) {
+  const LabelSize size = search.sizeAt(face, kLeastShare);
+  const Region room = search.room(face, false);
+  const auto fits = [&](double share) {
+    const LabelSize part{Length::mm(size.width.mm() * share), Length::mm(size.height.mm() * share)};
+    return !placesFor(search.shapeOfSize(part), room).empty();
+  };
+  return noRoomFor(search.extra, search.host, std::max(size.width, size.height), kSmallest, fits);
+}
+
 /// On the first face that has room for it where it is seen, or else where it is covered.
 Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
   const Result<std::vector<HostFace>> faces = facesFor(extra, host);
@@ -137,13 +150,7 @@ Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
           firstSpot([&](double share) { return placesFor(search.shapeAt(face, share), room); });
       if (spot) return labelAt(search, face, *spot);
     }
-  const HostFace& first = faces->front();
-  const Bounds shape = bounds(search.shapeAt(first, kShareOfFace));
-  const Point room = sizesOf(first);
-  return Problem{ProblemCode::ExtraTooLarge,
-                 extra.kind,
-                 {Length::mm(std::max(shape.width(), shape.height())),
-                  Length::mm(std::max(0.0, std::min(room.x, room.y) - 2 * kClear))}};
+  return refusal(search, faces->front());
 }
 
 /// A label that hangs on a ribbon: no face, a hole near its top.

@@ -114,13 +114,13 @@ Problem refusal(const Search& search, const Candidate& c) {
     return {ProblemCode::ExtraInTheWay,
             search.extra.kind,
             {faceName(search.host, c.face), other->name}};
-  const Sides sides = search.sidesAt(c.face, kShareOfFace);
-  const Bounds room = bounds(laidUpright(c.face, c.face.area.outer));
-  const double lap = search.extra.parameters.mm("lap");
-  return {ProblemCode::ExtraTooLarge,
-          search.extra.kind,
-          {Length::mm(std::max(sides.width, sides.height)),
-           Length::mm(std::max(0.0, std::min(room.width(), room.height()) - 2 * (lap + kClear)))}};
+  const auto fits = [&](double share) {
+    const Polygon film = about(search.filmFor({least.width * share, least.height * share}), 0);
+    return !placesFor(film, subtract(c.card, c.behind)).empty();
+  };
+  const auto [shorter, longer] = std::minmax(least.width, least.height);
+  const Length smallest = Length::mm(shorter > 0 ? kSmallest * longer / shorter : longer);
+  return noRoomFor(search.extra, search.host, Length::mm(longer), smallest, fits);
 }
 
 /// On the first face that has room for it where it is seen, or else where it is covered.

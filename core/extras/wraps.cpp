@@ -125,7 +125,8 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const double side = box->sizes.at(girth.along);
   const Length width = bandWidth(extra, host, side);
   if (width.mm() > side)
-    return Problem{ProblemCode::ExtraTooLarge, extra.kind, {width, Length::mm(side)}};
+    return Problem{
+        ProblemCode::ExtraTooLarge, extra.kind, {width, onGridBelow(side, host.bench.grid)}};
   Wrap wrap{bellyBand(), {}, "band"};
   wrap.parameters = fitRound(wrap.style, extra, host, *box, girth, width.mm());
   wrap.depth = wrap.parameters.length("around-depth");

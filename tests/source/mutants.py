@@ -115,6 +115,7 @@ class Copy:
 
     def __init__(self, jobs: int) -> None:
         self.source, self.build, self.jobs = WORK / "source", WORK / "build", str(jobs)
+        self.source.mkdir(parents=True, exist_ok=True)
         for name in COPIED:
             bring(ROOT / name, self.source / name)
         subprocess.run(

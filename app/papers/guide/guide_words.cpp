@@ -135,6 +135,50 @@ QString levelWords(int level) {
                       : GuideTr::tr("For practised hands");
 }
 
+/// Says which piece a step is about where the step before left another in the hands.
+class PieceInHand {
+ public:
+  explicit PieceInHand(const Guide& guide) : guide_(guide) {}
+
+  void tell(const Step& step, StepWords& words) {
+    switch (step.code) {
+      case StepCode::TrimBlank:
+        inHand_ = step.piece;
+        return;
+      case StepCode::GluePieces:
+      case StepCode::PutTogether:
+        inHand_ = -1;
+        return;
+      case StepCode::PutIn:
+      case StepCode::AddExtra:
+        return;
+      case StepCode::ScoreSides:
+      case StepCode::ShortScores:
+      case StepCode::ScoreFreely:
+      case StepCode::FoldAndBurnish:
+      case StepCode::CutOpenings:
+      case StepCode::CutSlits:
+      case StepCode::CutWaste:
+      case StepCode::CutMitres:
+      case StepCode::CutTapers:
+      case StepCode::CutNotches:
+      case StepCode::CutCurves:
+      case StepCode::ApplyAdhesive:
+      case StepCode::FoldStage:
+        break;
+    }
+    if (step.piece == inHand_) return;
+    inHand_ = step.piece;
+    const GuidePiece& piece = guide_.pieces.at(static_cast<std::size_t>(step.piece));
+    words.sentences.prepend(
+        GuideTr::tr("Take the piece “%1” in hand.").arg(pieceTitle(piece.name)));
+  }
+
+ private:
+  const Guide& guide_;
+  int inHand_ = -1;
+};
+
 }  // namespace
 
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
@@ -161,7 +205,11 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   for (const ToolCode tool : guide.tools) words.tools.append(toolWords(tool, units));
   for (const CautionCode caution : guide.cautions) words.cautions.append(cautionWords(caution));
   words.cautions.append(GuideTr::tr("Follow local rules."));
-  for (const Step& step : guide.steps) words.steps.push_back(wordStep(step, guide, built, units));
+  PieceInHand inHand(guide);
+  for (const Step& step : guide.steps) {
+    words.steps.push_back(wordStep(step, guide, built, units));
+    inHand.tell(step, words.steps.back());
+  }
   return words;
 }
 

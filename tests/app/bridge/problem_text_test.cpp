@@ -35,6 +35,13 @@ TEST(ProblemText, TextOfTheUserIsNotTakenForAPlaceholder) {
   EXPECT_TRUE(problemSentence(odd, Unit::Inch).contains("“%1”"));
 }
 
+TEST(ProblemText, ACardsThicknessIsNoNoughtOfAnInch) {
+  const Problem thick{ProblemCode::CardThick, "box", {Length::mm(0.9), Length::mm(0.6)}};
+  const QString sentence = problemSentence(thick, Unit::Inch);
+  EXPECT_TRUE(sentence.contains("0.9 mm") && sentence.contains("0.6 mm")) << sentence.toStdString();
+  EXPECT_EQ(lengthText(Length::mm(0.6), Unit::Inch), "0.6 mm");
+}
+
 TEST(LengthText, SetsFractionsAsFractions) {
   EXPECT_EQ(lengthText(Length::inches(37, 16), Unit::Inch), "2⁵⁄₁₆ in");
   EXPECT_EQ(lengthText(Length::inches(3, 8), Unit::Inch, false), "³⁄₈");

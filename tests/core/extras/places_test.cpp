@@ -269,6 +269,62 @@ TEST(ExtraPlaces, NothingIsHiddenUnsaid) {
   EXPECT_GT(told, 5);
 }
 
+/// What is said of an extra alone on a box, and what is said where it takes the size advised.
+struct Advice {
+  std::optional<Problem> first;
+  std::optional<Problem> second;
+};
+
+Advice adviceOn(Design design, const char* kind, Length width, Length height) {
+  const auto tried = [&](Length w, Length h) -> std::optional<Problem> {
+    design.extras = {extraOf(kind, design)};
+    design.extras[0].parameters.set("width", w);
+    design.extras[0].parameters.set("height", h);
+    const BuiltDesign whole = built(design);
+    for (const Problem& problem : whole.problems)
+      if (problem.where == kind) return problem;
+    return std::nullopt;
+  };
+  Advice advice{tried(width, height), {}};
+  if (!advice.first || advice.first->code != ProblemCode::ExtraTooLarge) return advice;
+  const double part = std::get<Length>(advice.first->values[1]).mm() /
+                      std::get<Length>(advice.first->values[0]).mm();
+  advice.second = tried(Length::mm(width.mm() * part), Length::mm(height.mm() * part));
+  return advice;
+}
+
+TEST(ExtraPlaces, AnExtraTooLargeFitsWithTheSizeAdvised) {
+  testing::Random random(91);
+  int advised = 0;
+  for (const Style& style : styles())
+    for (const char* kind : {"label", "window"})
+      for (int round = 0; round < 3; ++round) {
+        const Design design = designOf(random, style, round);
+        const Length width = Length::mm(random.between(30, 150));
+        const Length height = Length::mm(random.between(30, 150));
+        const Advice advice = adviceOn(design, kind, width, height);
+        if (!advice.first || advice.first->code != ProblemCode::ExtraTooLarge) continue;
+        EXPECT_GT(std::get<Length>(advice.first->values[0]),
+                  std::get<Length>(advice.first->values[1]))
+            << style.id << ' ' << kind;
+        EXPECT_FALSE(advice.second) << style.id << ' ' << kind << ' ' << width.mm() << " x "
+                                    << height.mm() << ": " << codeName(advice.second->code);
+        ++advised;
+      }
+  EXPECT_GT(advised, 40);
+}
+
+TEST(ExtraPlaces, WhereNoSizeFitsNoneIsAdvised) {
+  for (const char* style : {"platform-insert", "pillow-box", "tetrahedron"}) {
+    Design design =
+        *newDesign(style, std::nullopt, cards()[0], Ease::Easy, ToolGrid::sixteenthInch());
+    design.extras = {extraOf("window", design)};
+    const BuiltDesign whole = built(design);
+    ASSERT_EQ(whole.problems.size(), 1U) << style;
+    EXPECT_EQ(whole.problems[0].code, ProblemCode::ExtraNoPlace) << style;
+  }
+}
+
 TEST(ExtraPlaces, TwoLabelsDoNotLieOnOneAnother) {
   for (const Style& style : styles()) {
     Design design =
