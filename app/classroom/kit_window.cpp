@@ -12,6 +12,8 @@
 #include <QMenu>
 #include <QMessageBox>
 #include <QPushButton>
+#include <QScrollArea>
+#include <QScrollBar>
 #include <QSpinBox>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -41,6 +43,12 @@ namespace {
 
 constexpr int kLeastSettings = 264;  // pixels
 
+QHBoxLayout* addRow(QVBoxLayout* column) {
+  auto* row = new QHBoxLayout;
+  column->addLayout(row);
+  return row;
+}
+
 }  // namespace
 
 KitWindow::KitWindow(DesignSession& session, QWidget* parent)
@@ -59,19 +67,37 @@ KitWindow::KitWindow(DesignSession& session, QWidget* parent)
       preview_(new KitPreview(kit_, saving_, this)) {
   setWindowTitle(tr("Class kit"));
   resize(fittingScreen(*this, {980, 720}));
-  auto* column = new QVBoxLayout;
-  column->setSpacing(4);
-  addControls(column);
-  addButtons(column);
-  auto* left = new QWidget(this);
-  left->setLayout(column);
-  fitToWords(*left, kLeastSettings);
   auto* layout = new QHBoxLayout(this);
-  layout->addWidget(left);
+  layout->addWidget(settings());
   layout->addWidget(preview_, 1);
   connect(&kit_, &KitSession::changed, this, &KitWindow::showKit);
   connect(preview_, &KitPreview::planChanged, this, &KitWindow::showWhatCanBeDone);
   startKit();
+}
+
+/// What the class is, which scrolls on a low screen, and under it what can be done with the plan.
+QWidget* KitWindow::settings() {
+  auto* fields = new QWidget(this);
+  auto* column = new QVBoxLayout(fields);
+  column->setSpacing(4);
+  addControls(column);
+  addListButtons(column);
+  column->addStretch(1);
+  fitToWords(*fields, kLeastSettings);
+  auto* scroll = new QScrollArea(this);
+  scroll->setWidget(fields);
+  scroll->setWidgetResizable(true);
+  scroll->setFrameShape(QFrame::NoFrame);
+  scroll->setHorizontalScrollBarPolicy(Qt::ScrollBarAlwaysOff);
+  scroll->setMinimumWidth(fields->minimumWidth() + scroll->verticalScrollBar()->sizeHint().width());
+  auto* left = new QWidget(this);
+  left->setSizePolicy(QSizePolicy::Fixed, QSizePolicy::Preferred);
+  auto* rows = new QVBoxLayout(left);
+  rows->setContentsMargins(0, 0, 0, 0);
+  rows->setSpacing(4);
+  rows->addWidget(scroll, 1);
+  addPlanButtons(rows);
+  return left;
 }
 
 /// The open design, from a sheet that holds it.
@@ -208,34 +234,31 @@ QPushButton* KitWindow::addMenu(QHBoxLayout* row, const QString& words,
   return button;
 }
 
-void KitWindow::addButtons(QVBoxLayout* column) {
-  const auto row = [&] {
-    auto* made = new QHBoxLayout;
-    column->addLayout(made);
-    return made;
-  };
-  auto* contents = row();
+void KitWindow::addListButtons(QVBoxLayout* column) {
+  auto* contents = addRow(column);
   addMenu(contents, tr("Add"),
           {{tr("Designs…"), [this] { addDesigns(); }},
            {tr("From the shelf…"), [this] { addFromShelf(); }},
            {tr("A plain blank…"), [this] { addBlank(); }}});
   addButton(contents, tr("Remove"), [this] { removeCurrent(); });
   addHistory(contents);
-  auto* lists = row();
+  auto* lists = addRow(column);
   addButton(
       lists, tr("Names…"), [this] { editNames(); });
   offcuts_ = addButton(
       lists, tr("Offcuts…"), [this] { showOffcuts(); });
-  addButton(row(), tr("Stock and supplies…"), [this] { editStock(); });
-  column->addStretch(1);
-  addMenu(row(), tr("Save"),
+  addButton(addRow(column), tr("Stock and supplies…"), [this] { editStock(); });
+}
+
+void KitWindow::addPlanButtons(QVBoxLayout* column) {
+  addMenu(addRow(column), tr("Save"),
           {{tr("Plan as PDF…"), [this] { save("pdf", tr("PDF (*.pdf)")); }, true},
            {tr("Plan as a table…"), [this] { save("csv", tr("Table (*.csv)")); }, true},
            {tr("All papers of the class…"), [this] { saveFolder(); }, true},
            {tr("Machine layouts…"), [this] { saveMats(); }},
            {tr("Kit…"), [this] { saveKit(); }}})
       ->setProperty("primary", true);
-  auto* last = row();
+  auto* last = addRow(column);
   addButton(
       last, tr("Open kit…"), [this] { openKit(); });
   addButton(last, tr("Close"), [this] { reject(); });

@@ -43,11 +43,13 @@ class KitWindow : public QDialog {
   };
 
   void startKit();
+  QWidget* settings();
   void addControls(QVBoxLayout* column);
   void addGoal(QVBoxLayout* column);
   QPushButton* addButton(QHBoxLayout* row, const QString& words, std::function<void()> action);
   QPushButton* addMenu(QHBoxLayout* row, const QString& words, const std::vector<MenuLine>& lines);
-  void addButtons(QVBoxLayout* column);
+  void addListButtons(QVBoxLayout* column);
+  void addPlanButtons(QVBoxLayout* column);
   void addHistory(QHBoxLayout* row);
   void addDesigns();
   void addFromShelf();

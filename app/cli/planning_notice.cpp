@@ -13,8 +13,8 @@ constexpr std::chrono::seconds kNoticePause{4};
 QString noticeLine(int seconds, const PlanProgress& progress) {
   const QString start = Cli::tr("Planning for %1 s; Ctrl+C gives up.").arg(seconds);
   if (progress.cost <= 0 || progress.bound <= 0) return start;
-  // Sheets or prices: told is how far the best so far is above what no plan can beat.
-  const auto above = (progress.cost - progress.bound) * 100 / progress.bound;
+  // Sheets or prices: told is how far the best so far is above what no plan can beat, rounded up.
+  const auto above = ((progress.cost - progress.bound) * 100 + progress.bound - 1) / progress.bound;
   return start + QLatin1Char(' ') +
          Cli::tr("The card in work is at most %1 % above the best.")
              .arg(static_cast<qlonglong>(above));

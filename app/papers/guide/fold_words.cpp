@@ -45,6 +45,29 @@ QString bendSentence(BendCode why) {
   return {};
 }
 
+/// Whether the sentence of a bend says all that the hand does in the stage.
+bool saysMovement(BendCode why) {
+  switch (why) {
+    case BendCode::PetalsOverlap:
+    case BendCode::TubePinched:
+    case BendCode::CurvedScore:
+    case BendCode::BottomOpens:
+    case BendCode::FoldsFlat:
+    case BendCode::OpensAgain:
+      return true;
+    case BendCode::TuckSlidesIn:
+    case BendCode::TabsFedIn:
+    case BendCode::InnerWallsCurl:
+      return false;
+  }
+  return false;
+}
+
+/// A stage told in words of its own; which lines and joins that means is then looked up below.
+bool isTold(const Step& step) {
+  return !stageSays(step.stage).isEmpty() || std::ranges::any_of(step.bends, saysMovement);
+}
+
 /// The lines a step folds, as the hand counts them.
 struct FoldCount {
   int lines = 0;
@@ -68,7 +91,7 @@ FoldCount countFolds(const Step& step, const BuiltPiece& piece) {
 /// Every line the step folds, by the panels that move; those of a loop follow by themselves.
 void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
   const FoldCount count = countFolds(step, piece);
-  const bool said = !stageSays(step.stage).isEmpty();
+  const bool said = isTold(step);
   if (said && count.lines > 0)
     words.details.append((count.opens ? GuideTr::tr("Open %n line(s): %1.", "", count.lines)
                                       : GuideTr::tr("Fold %n line(s): %1.", "", count.lines))
@@ -109,7 +132,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
     words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
   // What the style says comes first; then which folds and joins that means is looked up below.
   const QString says = stageSays(step.stage);
-  QStringList& exact = says.isEmpty() ? words.sentences : words.details;
+  QStringList& exact = isTold(step) ? words.details : words.sentences;
   if (!says.isEmpty()) words.sentences.append(says);
   addFolds(step, piece, words);
   for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));

@@ -83,6 +83,19 @@ class KitWindowTest : public ::testing::Test {
   UndoKeys keys_;
 };
 
+TEST_F(KitWindowTest, SaveIsSeenOnALowScreen) {
+  window_.resize(980, 560);
+  ASSERT_TRUE(QTest::qWaitFor([this] { return window_.height() == 560; }))
+      << "no lower than " << window_.height();
+  for (const QPushButton* button : window_.findChildren<QPushButton*>())
+    if (button->property("primary").toBool()) {
+      const QRect place(button->mapTo(&window_, QPoint()), button->size());
+      EXPECT_TRUE(window_.rect().contains(place)) << button->text().toStdString();
+      return;
+    }
+  FAIL() << "no button to save with";
+}
+
 TEST_F(KitWindowTest, TheChoiceOfPlanTellsWhatAnEasyOneCosts) {
   ASSERT_TRUE(isPlanned());
   EXPECT_EQ(kit().kit().goal, PlanGoal::Easy);
