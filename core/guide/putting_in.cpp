@@ -123,14 +123,19 @@ void setWay(const std::array<std::array<bool, 2>, 3>& free, const Block& core,
   putting.to = frame.apply(Point3{middle[0], middle[1], middle[2]});
 }
 
+/// A piece with a space of its own.
+bool hasSpace(const BuiltPiece& built) {
+  if (!built.cavity || !built.cavitySize || built.over) return false;
+  return built.net.find(built.cavity->panel) && built.cavityBox.high.x > built.cavityBox.low.x;
+}
+
 }  // namespace
 
 std::optional<PuttingIn> puttingIn(const BuiltPiece& built) {
+  if (!hasSpace(built)) return {};
   const Net& net = built.net;
-  if (!built.cavity || !built.cavitySize || built.over) return {};
   const std::optional<int> panel = net.find(built.cavity->panel);
   const Block core = coreOf(built.cavityBox);
-  if (!panel || core.high[0] <= core.low[0]) return {};
   FoldPath path(net);
   for (int after = net.stageCount(); after >= 0; --after) {
     const double progress =
@@ -154,20 +159,27 @@ std::optional<PuttingIn> puttingIn(const BuiltPiece& built) {
   return PuttingIn{0, false, false, {}, {}};
 }
 
-std::optional<ProductHolder> productHolder(const BuiltDesign& built) {
-  std::optional<ProductHolder> holder;
+std::optional<int> productPiece(const BuiltDesign& built) {
+  std::optional<int> holder;
   double smallest = 0;
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
     const BuiltPiece& piece = built.pieces[i];
-    const auto putting = piece.role ? std::nullopt : puttingIn(piece);
-    if (!putting) continue;
+    if (piece.role || !hasSpace(piece)) continue;
     const CavitySize& size = *piece.cavitySize;
     const double room = size.length * size.width * size.height;
     if (holder && room >= smallest) continue;
     smallest = room;
-    holder = ProductHolder{static_cast<int>(i), *putting};
+    holder = static_cast<int>(i);
   }
   return holder;
+}
+
+std::optional<ProductHolder> productHolder(const BuiltDesign& built) {
+  const std::optional<int> piece = productPiece(built);
+  if (!piece) return std::nullopt;
+  const auto putting = puttingIn(built.pieces[static_cast<std::size_t>(*piece)]);
+  if (!putting) return std::nullopt;
+  return ProductHolder{*piece, *putting};
 }
 
 }  // namespace creasewright

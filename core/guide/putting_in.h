@@ -19,8 +19,11 @@ struct PuttingIn {
 /// axes. Nothing for a piece with no space of its own, or for another piece.
 std::optional<PuttingIn> puttingIn(const BuiltPiece& piece);
 
-/// The piece that the product goes into: of the box's own pieces with a space for it the one with
-/// the smallest. Nothing where none has.
+/// The piece that the product goes into, of BuiltDesign::pieces: of the box's own pieces with a
+/// space for it the one with the smallest. Nothing where none has.
+std::optional<int> productPiece(const BuiltDesign& built);
+
+/// And how it goes in.
 struct ProductHolder {
   int piece = 0;  ///< of BuiltDesign::pieces
   PuttingIn putting;

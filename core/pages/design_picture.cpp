@@ -60,7 +60,7 @@ Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
 
 Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
   constexpr double kApart = 10;
-  const auto product = options.folded ? productInBox(design) : std::nullopt;
+  const auto product = options.folded ? productInFinished(design) : std::nullopt;
   Drawing out;
   for (const BuiltPiece& built : design.pieces) {
     if (!options.piece.empty() && built.name != options.piece) continue;

@@ -68,21 +68,32 @@ Solid restingIn(const BuiltDesign& built, const BuiltPiece& piece, int panel) {
                                                    piece.cavityBox, size, uprightOf(piece))));
 }
 
+/// In a piece from a progress of its fold on.
+ProductInBox lyingIn(const BuiltDesign& built, int index, double from) {
+  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(index)];
+  ProductInBox out;
+  out.piece = index;
+  out.from = from;
+  out.panel = *piece.net.find(piece.cavity->panel);
+  out.at.push_back(restingIn(built, piece, out.panel));
+  return out;
+}
+
 }  // namespace
 
 std::optional<ProductInBox> productInBox(const BuiltDesign& built) {
   if (!built.design.product) return std::nullopt;
   const auto holder = productHolder(built);
   if (!holder) return std::nullopt;
-  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(holder->piece)];
-  const int panel = *piece.net.find(piece.cavity->panel);
-  const int stages = piece.net.stageCount();
-  ProductInBox out;
-  out.piece = holder->piece;
-  out.from = stages == 0 ? 1 : static_cast<double>(holder->putting.after) / stages;
-  out.panel = panel;
-  out.at.push_back(restingIn(built, piece, panel));
-  return out;
+  const int stages = built.pieces[static_cast<std::size_t>(holder->piece)].net.stageCount();
+  return lyingIn(built, holder->piece,
+                 stages == 0 ? 1 : static_cast<double>(holder->putting.after) / stages);
+}
+
+std::optional<ProductInBox> productInFinished(const BuiltDesign& built) {
+  const std::optional<int> piece = built.design.product ? productPiece(built) : std::nullopt;
+  if (!piece) return std::nullopt;
+  return lyingIn(built, *piece, 1);
 }
 
 std::vector<Solid> productAt(const std::optional<ProductInBox>& product, int piece,

@@ -20,6 +20,9 @@ struct ProductInBox {
 /// too large stands in the middle of its space and sticks out.
 std::optional<ProductInBox> productInBox(const BuiltDesign& built);
 
+/// The same for the finished box alone, without asking when it goes in.
+std::optional<ProductInBox> productInFinished(const BuiltDesign& built);
+
 /// The product as it lies in a pose of the piece, in the frame of panel 0; empty before it is put
 /// in and for other pieces.
 std::vector<Solid> productAt(const std::optional<ProductInBox>& product, int piece,
