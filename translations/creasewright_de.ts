@@ -555,10 +555,6 @@
         <translation>was der Drucker weiß lässt, 5mm</translation>
     </message>
     <message>
-        <source>kind of template, or score guide strips (PDF)</source>
-        <translation>Art der Vorlage oder Rillstreifen (PDF)</translation>
-    </message>
-    <message>
         <source>--edit: “%1” names no single panel of this style. Write on= and one of these: %2.</source>
         <translation>--edit: „%1“ nennt keine einzelne Fläche dieses Modells. on= und eine von diesen schreiben: %2.</translation>
     </message>
@@ -594,6 +590,18 @@
         <source>a change to the net, such as opening:on=front,shape=heart; may be repeated</source>
         <translation>eine Änderung am Netz, etwa opening:on=front,shape=heart; mehrfach möglich</translation>
     </message>
+    <message>
+        <source>--printed: Only a PDF is corrected for a printer. Let -o end in .pdf.</source>
+        <translation>--printed: Nur ein PDF wird für einen Drucker korrigiert. -o auf .pdf enden lassen.</translation>
+    </message>
+    <message>
+        <source>how the bars of the calibration page came out of the printer, such as 159.5x240.5mm: corrects a PDF for it</source>
+        <translation>wie die Strecken der Kalibrierseite aus dem Drucker kamen, etwa 159.5x240.5mm: korrigiert ein PDF dafür</translation>
+    </message>
+    <message>
+        <source>kind of template, score guide strips, or the calibration page (PDF)</source>
+        <translation>Art der Vorlage, Rillstreifen oder die Kalibrierseite (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -628,6 +636,25 @@
     <message>
         <source>A blank measures from 5 mm to 2 m a side.</source>
         <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::CalibrationFields</name>
+    <message>
+        <source>Bar across, printed</source>
+        <translation>Strecke quer, gedruckt</translation>
+    </message>
+    <message>
+        <source>Bar down, printed</source>
+        <translation>Strecke hoch, gedruckt</translation>
+    </message>
+    <message>
+        <source>Print the page, measure both bars and type what you read here.</source>
+        <translation>Die Seite drucken, beide Strecken messen und das Gemessene hier eintippen.</translation>
+    </message>
+    <message>
+        <source>Kept: %1.</source>
+        <translation>Gemerkt: %1.</translation>
     </message>
 </context>
 <context>
@@ -1800,6 +1827,18 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>A side of the paper measures from %1 to %2.</source>
         <translation>Eine Seite des Papiers misst von %1 bis %2.</translation>
+    </message>
+    <message>
+        <source>Calibration page for the printer</source>
+        <translation>Kalibrierseite für den Drucker</translation>
+    </message>
+    <message>
+        <source>PDF, to print elsewhere</source>
+        <translation>PDF, um anderswo zu drucken</translation>
+    </message>
+    <message>
+        <source>All are %1.</source>
+        <translation>Alle sind %1.</translation>
     </message>
 </context>
 <context>
@@ -3870,6 +3909,34 @@ Frei unter der MIT-Lizenz.</translation>
         <source>%1, %2 g/m² (%3 lb cover), %4 thick</source>
         <translation>%1, %2 g/m² (%3 lb cover), %4 dick</translation>
     </message>
+    <message>
+        <source>corrected for the printer: across %1, down %2</source>
+        <translation>für den Drucker korrigiert: quer %1, hoch %2</translation>
+    </message>
+    <message>
+        <source>Calibration page, %1</source>
+        <translation>Kalibrierseite, %1</translation>
+    </message>
+    <message>
+        <source>%1 across</source>
+        <translation>%1 quer</translation>
+    </message>
+    <message>
+        <source>%1 down</source>
+        <translation>%1 hoch</translation>
+    </message>
+    <message>
+        <source>1. Print this page at 100 %, not “fit to page”, on the paper and with the printer you use for templates.</source>
+        <translation>1. Diese Seite mit 100 % drucken, nicht „an Seite anpassen“, auf dem Papier und mit dem Drucker, die für Vorlagen benutzt werden.</translation>
+    </message>
+    <message>
+        <source>2. Measure both bars from end to end with a steel ruler, as exactly as you can read it.</source>
+        <translation>2. Beide Strecken von Ende zu Ende mit einem Stahllineal messen, so genau es sich ablesen lässt.</translation>
+    </message>
+    <message>
+        <source>3. Type both numbers where you chose this page. Templates printed on that paper with that printer then come out in true size; each says so.</source>
+        <translation>3. Beide Zahlen dort eintippen, wo diese Seite gewählt wurde. Vorlagen auf diesem Papier mit diesem Drucker kommen dann in Originalgröße heraus; auf jeder steht es.</translation>
+    </message>
 </context>
 <context>
     <name>languages</name>
@@ -4744,6 +4811,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The extra “%1” is %2 long, and %3 is the most that fits. Make it %3 or less.</source>
         <translation>Das Extra „%1“ ist %2 lang, und höchstens %3 passen. Auf %3 oder weniger verkleinern.</translation>
+    </message>
+    <message>
+        <source>The bar of %2 cannot have come out as %1: from %3 to %4 can be corrected. Print the page again at 100 %, not “fit to page”, and measure from end to end.</source>
+        <translation>Die Strecke von %2 ist mit %1 nicht zu korrigieren: möglich sind %3 bis %4. Die Seite noch einmal mit 100 % drucken, nicht „an Seite anpassen“, und von Ende zu Ende messen.</translation>
     </message>
 </context>
 <context>

@@ -37,6 +37,24 @@ const char* sourceText(std::string_view code) {
       {"readings-mm", QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in mm.")},
       {"readings-in",
        QT_TRANSLATE_NOOP("labels", "Numbers at the edges: score settings in inches.")},
+      {"corrected", QT_TRANSLATE_NOOP("labels", "corrected for the printer: across %1, down %2")},
+      {"calibration-title", QT_TRANSLATE_NOOP("labels", "Calibration page, %1")},
+      {"calibration-across", QT_TRANSLATE_NOOP("labels", "%1 across")},
+      {"calibration-down", QT_TRANSLATE_NOOP("labels", "%1 down")},
+      {"calibration-print",
+       QT_TRANSLATE_NOOP(
+           "labels",
+           "1. Print this page at 100 %, not “fit to page”, on the paper and with the "
+           "printer you use for templates.")},
+      {"calibration-measure",
+       QT_TRANSLATE_NOOP("labels",
+                         "2. Measure both bars from end to end with a steel ruler, as exactly as "
+                         "you can read it.")},
+      {"calibration-type",
+       QT_TRANSLATE_NOOP(
+           "labels",
+           "3. Type both numbers where you chose this page. Templates printed on that "
+           "paper with that printer then come out in true size; each says so.")},
       {"strips-title", QT_TRANSLATE_NOOP("labels", "score guide strips")},
       {"strip-all-sides", QT_TRANSLATE_NOOP("labels", "one strip for all four sides")},
       {"strip-part", QT_TRANSLATE_NOOP("labels", "part %1 of %2")},

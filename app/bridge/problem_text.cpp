@@ -442,6 +442,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::FieldMissing:
       return Say::tr("The file has no field “%1”. Add it or open another copy.").arg(v.where());
+    case ProblemCode::PrintScaleOff:
+      return Say::tr(
+                 "The bar of %2 cannot have come out as %1: from %3 to %4 can be corrected. Print "
+                 "the page again at 100 %, not “fit to page”, and measure from end to end.")
+          .arg(v.at(0), v.at(1), v.limitAt(2), v.limitAt(3));
     case ProblemCode::FieldUnreadable:
       return Say::tr("“%2” is not a value for the field “%1”. Correct it or open another copy.")
           .arg(v.where(), v.at(0));

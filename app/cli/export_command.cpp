@@ -9,12 +9,15 @@
 #include <optional>
 #include <string_view>
 
+#include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "cli/design_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
 #include "cli/size_argument.h"
 #include "document/design_units.h"
+#include "pages/calibration_page.h"
+#include "pages/print_correction.h"
 #include "papers/template/export.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
@@ -32,6 +35,7 @@ struct ExportOptions {
   std::string units;
   std::string kind;
   std::string margin;
+  std::string printed;
   bool folded = false;
 };
 
@@ -40,10 +44,12 @@ struct KindName {
   TemplateKind kind;
 };
 
-constexpr std::array kTemplateKinds{
-    KindName{"scored", TemplateKind::CutAndScore}, KindName{"tracing", TemplateKind::Tracing},
-    KindName{"mirrored", TemplateKind::Mirrored}, KindName{"ink-saving", TemplateKind::InkSaving},
-    KindName{"strips", TemplateKind::ScoreStrips}};
+constexpr std::array kTemplateKinds{KindName{"scored", TemplateKind::CutAndScore},
+                                    KindName{"tracing", TemplateKind::Tracing},
+                                    KindName{"mirrored", TemplateKind::Mirrored},
+                                    KindName{"ink-saving", TemplateKind::InkSaving},
+                                    KindName{"strips", TemplateKind::ScoreStrips},
+                                    KindName{"calibration", TemplateKind::Calibration}};
 
 QString templateKindNames(const QString& between) {
   QStringList names;
@@ -71,6 +77,8 @@ QString usageProblem(const ExportOptions& options) {
         .arg(shown(options.kind), templateKindNames(QStringLiteral(", ")));
   if (!options.kind.empty() && ending != QLatin1String("pdf"))
     return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
+  if (!options.printed.empty() && ending != QLatin1String("pdf"))
+    return Cli::tr("--printed: Only a PDF is corrected for a printer. Let -o end in .pdf.");
   if (!options.units.empty() && options.units != "in" && options.units != "mm")
     return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
   return {};
@@ -90,6 +98,22 @@ std::optional<Paper> exportPaper(const ExportOptions& options, bool inches) {
   }
   fail(QStringLiteral("--paper"), paper.problem());
   return std::nullopt;
+}
+
+/// Takes over how the bars of the calibration page came out. False: the problem is told.
+bool correct(const std::string& printed, ExportChoices& choices) {
+  if (printed.empty()) return true;
+  const auto sizes = readSize("--printed", printed, {mm(20), mm(2000)});
+  if (!sizes) return false;
+  const CalibrationPage bars =
+      calibrationPage(choices.setup, choices.unit, wordingIn(choices.unit));
+  const Result<PrintCorrection> correction =
+      correctionFor({bars.across, sizes->first}, {bars.down, sizes->second});
+  if (correction)
+    choices.setup.correction = *correction;
+  else
+    fail(QStringLiteral("--printed"), correction.problem());
+  return correction.ok();
 }
 
 /// Nothing when the paper or the margin is not known; the problem is told.
@@ -114,6 +138,7 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   choices.folded = options.folded;
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
+  if (!correct(options.printed, choices)) return std::nullopt;
   return choices;
 }
 
@@ -152,8 +177,11 @@ std::function<int()> prepareExport(Grammar& grammar) {
   grammar.value("--paper", "NAME", o->paper,
                 Cli::tr("paper of a PDF: a4, letter ..., or its sides, such as 200x250mm"));
   grammar.value("--margin", "LENGTH", o->margin, Cli::tr("what the printer leaves white, 5mm"));
+  grammar.value("--printed", "ACROSSxDOWN", o->printed,
+                Cli::tr("how the bars of the calibration page came out of the printer, such as "
+                        "159.5x240.5mm: corrects a PDF for it"));
   grammar.value("--kind", templateKindNames(QStringLiteral("|")).toUtf8(), o->kind,
-                Cli::tr("kind of template, or score guide strips (PDF)"));
+                Cli::tr("kind of template, score guide strips, or the calibration page (PDF)"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
   return [o] { return runExport(*o); };

@@ -11,12 +11,16 @@
 #include <algorithm>
 #include <utility>
 
+#include "bridge/label_text.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
+#include "pages/calibration_page.h"
 #include "papers/template/export.h"
 #include "printing/ask_path.h"
+#include "printing/calibration_fields.h"
 #include "printing/print_pages.h"
 #include "session/preferences.h"
+#include "session/print_corrections.h"
 #include "units/millimetres.h"
 #include "units/paper.h"
 #include "widgets/labelled_field.h"
@@ -51,6 +55,7 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
       direction_(new QComboBox(this)),
       margin_(new LengthEdit(this)),
       printer_(new QComboBox(this)),
+      calibration_(new CalibrationFields(session.unit(), this)),
       status_(new QLabel(this)),
       scroll_(new QScrollArea(this)),
       preview_(new PagePreview(this)) {
@@ -80,7 +85,8 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
         std::pair{tr("Template to trace and prick"), TemplateKind::Tracing},
         std::pair{tr("Mirrored, for the outside"), TemplateKind::Mirrored},
         std::pair{tr("Template that saves ink"), TemplateKind::InkSaving},
-        std::pair{tr("Score guide strips"), TemplateKind::ScoreStrips}})
+        std::pair{tr("Score guide strips"), TemplateKind::ScoreStrips},
+        std::pair{tr("Calibration page for the printer"), TemplateKind::Calibration}})
     kind_->addItem(title, static_cast<int>(kind));
   addLabelledField(column, tr("What to print"), kind_);
   for (const Paper& paper : papers())
@@ -92,7 +98,7 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   direction_->addItem(tr("Sideways"), static_cast<int>(Orientation::Sideways));
   margin_->setUnit(session_.unit());
   margin_->setLength(mm(5));
-  printer_->addItems(printers());
+  for (const QString& name : printers()) printer_->addItem(name, name);
   printer_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
   addLabelledField(column, tr("Paper"), paper_);
   addOwnSides(column);
@@ -100,9 +106,12 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   addLabelledField(column, tr("Margin your printer leaves"), margin_);
   addLabelledField(column, tr("Printer"), printer_);
   if (printer_->count() == 0) {
-    printer_->addItem(tr("No printer found"));
+    printer_->addItem(tr("No printer found"), QString());
     printer_->setEnabled(false);
+  } else {
+    printer_->addItem(tr("PDF, to print elsewhere"), QString());
   }
+  column->addWidget(calibration_);
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
@@ -110,6 +119,23 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   connect(paper_, &QComboBox::currentIndexChanged, this, &PrintDialog::choosePaper);
   connect(direction_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
   connect(margin_, &LengthEdit::lengthEdited, this, &PrintDialog::refresh);
+  connect(printer_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
+  connect(calibration_, &CalibrationFields::corrected, this, [this](PrintCorrection correction) {
+    keepCorrection(printer(), options().setup.paper, correction);
+  });
+}
+
+/// Empty: a PDF.
+QString PrintDialog::printer() const { return printer_->currentData().toString(); }
+
+/// The bars of the page shown, while that is what is printed.
+void PrintDialog::showCalibration() {
+  const TemplateOptions chosen = options();
+  const bool shown = chosen.kind == TemplateKind::Calibration;
+  calibration_->setVisible(shown);
+  if (!shown) return;
+  const CalibrationPage bars = calibrationPage(chosen.setup, chosen.unit, wordingIn(chosen.unit));
+  calibration_->show(bars.across, bars.down, chosen.setup.correction);
 }
 
 void PrintDialog::addOwnSides(QVBoxLayout* column) {
@@ -164,6 +190,7 @@ TemplateOptions PrintDialog::options() const {
   out.kind = static_cast<TemplateKind>(kind_->currentData().toInt());
   out.setup.margin = margin_->length().mm();
   out.setup.orientation = static_cast<Orientation>(direction_->currentData().toInt());
+  out.setup.correction = keptCorrection(printer(), out.setup.paper);
   out.unit = session_.unit();
   out.date = QDate::currentDate();
   return out;
@@ -181,10 +208,14 @@ void PrintDialog::refresh() {
   pages_.clear();
   if (pages) {
     pages_ = std::move(pages).value();
-    status_->setText(
+    const QString corrected = correctionWords(options().setup.correction);
+    QString sentence =
         tr("%n page(s) in true size. Print without scaling, then measure the check "
            "bars.",
-           nullptr, static_cast<int>(pages_.size())));
+           nullptr, static_cast<int>(pages_.size()));
+    if (!corrected.isEmpty() && options().kind != TemplateKind::Calibration)
+      sentence += QLatin1Char(' ') + tr("All are %1.").arg(corrected);
+    status_->setText(sentence);
   } else {
     status_->setText(problemSentence(pages.problem(), session_.unit()));
   }
@@ -192,19 +223,20 @@ void PrintDialog::refresh() {
   status_->style()->unpolish(status_);
   status_->style()->polish(status_);
   preview_->showPages(pages_, session_.unit());
-  print_->setEnabled(!pages_.empty() && printer_->isEnabled());
+  showCalibration();
+  print_->setEnabled(!pages_.empty() && !printer().isEmpty());
   pdf_->setEnabled(!pages_.empty());
 }
 
 void PrintDialog::print() {
-  if (printPages(pages_, printer_->currentText(), session_.displayName(), session_.unit())) {
+  if (printPages(pages_, printer(), session_.displayName(), session_.unit())) {
     accept();
     return;
   }
   QMessageBox::warning(this, windowTitle(),
                        tr("The printer “%1” does not take the pages. Check that it is on, or save "
                           "them as PDF.")
-                           .arg(printer_->currentText()));
+                           .arg(printer()));
 }
 
 void PrintDialog::savePdf() {

@@ -13,6 +13,7 @@ class QVBoxLayout;
 
 namespace creasewright {
 
+class CalibrationFields;
 class LengthEdit;
 class PagePreview;
 
@@ -28,6 +29,8 @@ class PrintDialog : public QDialog {
   [[nodiscard]] QComboBox& kind() { return *kind_; }
   [[nodiscard]] LengthEdit& ownWidth() { return *ownWidth_; }
   [[nodiscard]] LengthEdit& ownHeight() { return *ownHeight_; }
+  [[nodiscard]] CalibrationFields& calibration() { return *calibration_; }
+  [[nodiscard]] const std::vector<Drawing>& pages() const { return pages_; }
   /// What stands against printing; empty when the pages are there.
   [[nodiscard]] QString complaint() const;
 
@@ -37,6 +40,8 @@ class PrintDialog : public QDialog {
   void addOwnSides(QVBoxLayout* column);
   void choosePaper();
   void refresh();
+  void showCalibration();
+  [[nodiscard]] QString printer() const;
   void print();
   void savePdf();
   [[nodiscard]] TemplateOptions options() const;
@@ -51,6 +56,7 @@ class PrintDialog : public QDialog {
   QComboBox* direction_;
   LengthEdit* margin_;
   QComboBox* printer_;
+  CalibrationFields* calibration_;
   QLabel* status_;
   QScrollArea* scroll_;
   PagePreview* preview_;

@@ -158,6 +158,8 @@ std::string_view codeName(ProblemCode code) {
       return "text-too-long";
     case ProblemCode::FieldMissing:
       return "field-missing";
+    case ProblemCode::PrintScaleOff:
+      return "print-scale-off";
     case ProblemCode::FieldUnreadable:
       return "field-unreadable";
   }

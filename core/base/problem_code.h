@@ -98,6 +98,7 @@ enum class ProblemCode {
   TooMany,          // where = list, number, limit
   TextTooLong,      // where = field, characters, limit
   FieldMissing,     // where = field
+  PrintScaleOff,    // where = across or down; printed, drawn, least, most
   FieldUnreadable,  // where = field, text
 };
 

@@ -220,7 +220,8 @@ class StripWriter {
     const std::string strips = wording_({"strips-title", {}, {}});
     head.title = text_.title.empty() ? strips : text_.title + " \u00B7 " + strips;
     head.details = text_.readings;
-    if (!text_.date.empty()) head.details += (head.details.empty() ? "" : " \u00B7 ") + text_.date;
+    for (const std::string& more : {text_.date, text_.corrected})
+      if (!more.empty()) head.details += (head.details.empty() ? "" : " \u00B7 ") + more;
     head.page = wording_({"page-of", {std::to_string(number), std::to_string(total)}, {}});
     head.notes = {wording_({"print-scale", {}, {}})};
     canvas.placeHead(head);

@@ -153,6 +153,7 @@ class PageFurnisher {
     }
     if (oneCard()) add(out.details, piece(lying_[0]).card);
     add(out.details, parts_.text.date);
+    add(out.details, parts_.text.corrected);
     out.page = wording_({"page-of", {std::to_string(number), std::to_string(total)}, {}});
     for (const LyingPart& part : lying_)
       if (part.tile != nullptr) out.page += kDot + wording_({"tile", {part.tile->name}, {}});

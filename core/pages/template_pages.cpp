@@ -4,7 +4,9 @@
 #include <optional>
 
 #include "drawing/arrange.h"
+#include "pages/calibration_page.h"
 #include "pages/notes_room.h"
+#include "pages/print_correction.h"
 #include "pages/score_text.h"
 #include "pages/strip_pages.h"
 #include "pages/template_page.h"
@@ -127,10 +129,19 @@ class TemplateWriter {
 Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
                                           const PageSetup& setup, const TemplateText& text,
                                           const Wording& wording, TemplateKind kind) {
-  const Result<PageSetup> checked = checkedSetup(setup);
+  const PageSetup roomy = withRoomFor(setup.correction, setup);
+  const Result<PageSetup> checked = checkedSetup(roomy);
   if (!checked) return checked.problem();
-  if (kind == TemplateKind::ScoreStrips) return drawScoreStrips(pieces, setup, text, wording);
-  return TemplateWriter(pieces, setup, text, wording, kind).write();
+  if (kind == TemplateKind::Calibration)
+    return std::vector<Drawing>{calibrationPage(setup, text.unit, wording).page};
+  Result<std::vector<Drawing>> pages =
+      kind == TemplateKind::ScoreStrips
+          ? drawScoreStrips(pieces, roomy, text, wording)
+          : TemplateWriter(pieces, roomy, text, wording, kind).write();
+  if (!pages || setup.correction == PrintCorrection{}) return pages;
+  std::vector<Drawing> corrected;
+  for (const Drawing& page : *pages) corrected.push_back(stretched(page, setup.correction));
+  return corrected;
 }
 
 }  // namespace creasewright

@@ -18,7 +18,8 @@ enum class TemplateKind {
   Tracing,      ///< the outline, and points to prick at the ends of scores
   Mirrored,     ///< printed on the face that becomes the outside
   InkSaving,    ///< no areas, waste marked at its corners
-  ScoreStrips   ///< rulers to lay along the sides of the sheet (pages/score_strips.h)
+  ScoreStrips,  ///< rulers to lay along the sides of the sheet (pages/score_strips.h)
+  Calibration   ///< two bars to measure what the printer does (pages/calibration_page.h)
 };
 
 /// One piece to print; what it points to must outlive the call.
@@ -39,7 +40,9 @@ struct TemplateText {
   std::string title;
   std::string date;
   std::vector<std::pair<std::string, std::string>> measures;  ///< parameter title, value
-  std::string readings = {};  ///< what the numbers at the edges are, with their unit
+  std::string readings = {};     ///< what the numbers at the edges are, with their unit
+  std::string corrected = {};    ///< how the pages are corrected for a printer; empty where not
+  Unit unit = Unit::Millimetre;  ///< of the calibration page
 };
 
 /// The template in true size, one drawing of the paper's size in mm for each page: the parts lie

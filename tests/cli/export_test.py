@@ -83,6 +83,41 @@ class Export(ProgramTest):
         self.refuse("export", design, "-o", out, "--kind", "stencil", naming="--kind")
         self.refuse("export", design, "-o", self.folder / "out.svg", "--kind", "strips", naming="--kind")
 
+    def lines(self, pdf):
+        """Lengths in mm of the lying and the standing lines of the first page, as Poppler draws them."""
+        svg = self.folder / "page.svg"
+        subprocess.run(["pdftocairo", "-svg", "-noshrink", "-f", "1", "-l", "1", pdf, svg], check=True)
+        found = ([], [])
+        for path in re.findall(r"<path style=\"fill:none[^>]*>", svg.read_text()):
+            matrix = re.search(r"matrix\(([^)]*)\)", path)
+            a, b, c, d = map(float, matrix.group(1).split(",")[:4]) if matrix else (1, 0, 0, 1)
+            for ends in re.findall(r"M ([-\d.]+) ([-\d.]+) L ([-\d.]+) ([-\d.]+)", path):
+                x0, y0, x1, y1 = map(float, ends)
+                dx, dy = a * (x1 - x0) + c * (y1 - y0), b * (x1 - x0) + d * (y1 - y0)
+                if abs(dy) < 1e-2:
+                    found[0].append(abs(dx) * 25.4 / 72)
+                if abs(dx) < 1e-2:
+                    found[1].append(abs(dy) * 25.4 / 72)
+        return found
+
+    def test_a_pdf_is_corrected_for_a_printer_that_was_measured(self):
+        design = self.design()
+        out = self.folder / "out.pdf"
+        self.succeed("export", design, "-o", out, "--kind", "calibration", "--paper", "a4", "--units", "mm")
+        page = self.words(out)
+        across, down = (float(re.search(rf"([\d.]+) mm {way}", page).group(1)) for way in ("across", "down"))
+        for axis, length in enumerate((across, down)):
+            self.assertTrue(any(abs(each - length) < 0.05 for each in self.lines(out)[axis]), (axis, length))
+        # A printer that draws 0.5 % short across and 0.4 % long down.
+        printed = f"{across * 0.995:.2f}x{down * 1.004:.2f}mm"
+        self.succeed("export", design, "-o", out, "--paper", "a4", "--units", "mm", "--printed", printed)
+        self.assertIn("corrected for the printer: across +0.50 %, down \u22120.40 %", self.words(out))
+        sideways = self.sizes(out)[0][0] > self.sizes(out)[0][1]
+        for axis, factor in enumerate((1.004, 0.995) if sideways else (0.995, 1.004)):
+            self.assertTrue(any(abs(each * factor - 100) < 0.03 for each in self.lines(out)[axis]), axis)
+        self.refuse("export", design, "-o", out, "--paper", "a4", "--printed", f"{across * 0.9:.0f}x{down}mm", naming="--printed")
+        self.refuse("export", design, "-o", self.folder / "out.svg", "--printed", "100x100mm", naming="--printed")
+
     def test_paper_of_ones_own_and_the_margin(self):
         design = self.design()
         out = self.folder / "out.pdf"

@@ -53,6 +53,8 @@ TemplateText templateText(const BuiltDesign& design, const TemplateOptions& opti
           .toStdString();
   if (options.date.isValid())
     out.date = QLocale().toString(options.date, QLocale::ShortFormat).toStdString();
+  out.corrected = correctionWords(options.setup.correction).toStdString();
+  out.unit = options.unit;
   if (design.style == nullptr) return out;
   for (const ParameterSpec& spec : design.style->parameters) {
     out.measures.emplace_back(parameterTitle(spec).toStdString(),
@@ -62,6 +64,20 @@ TemplateText templateText(const BuiltDesign& design, const TemplateOptions& opti
 }
 
 }  // namespace
+
+QString correctionWords(const PrintCorrection& correction) {
+  if (correction == PrintCorrection{}) return {};
+  const auto percent = [](double factor) {
+    const double share = (factor - 1) * 100;
+    const QString digits = QLocale().toString(std::abs(share), 'f', 2);
+    return (share < 0 ? QChar(0x2212) : QChar('+')) + digits + QStringLiteral(" %");
+  };
+  return labelText(
+      {"corrected",
+       {percent(correction.across).toStdString(), percent(correction.down).toStdString()},
+       {}},
+      Unit::Millimetre);
+}
 
 Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
                                            const TemplateOptions& options) {

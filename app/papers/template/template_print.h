@@ -20,6 +20,9 @@ struct TemplateOptions {
   TemplateKind kind = TemplateKind::CutAndScore;
 };
 
+/// `corrected for the printer: across +0.62 %, down −0.20 %`; empty where nothing is corrected.
+QString correctionWords(const PrintCorrection& correction);
+
 /// The template pages of a built design in the user's language: what preview, printer and PDF show.
 /// Errors: MarginTooLarge, TooManyTiles.
 Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,

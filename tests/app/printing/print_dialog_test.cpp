@@ -1,0 +1,90 @@
+#include "printing/print_dialog.h"
+
+#include <QComboBox>
+#include <QLabel>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "bridge/label_text.h"
+#include "printing/calibration_fields.h"
+#include "widgets/length_edit.h"
+
+namespace creasewright {
+namespace {
+
+void type(LengthEdit& field, const QString& words) {
+  field.setFocus();
+  field.setText(words);
+  field.setModified(true);
+  field.commit();
+}
+
+void choose(PrintDialog& dialog, TemplateKind kind) {
+  dialog.kind().setCurrentIndex(dialog.kind().findData(static_cast<int>(kind)));
+}
+
+/// Whether every page says that it is corrected.
+bool isSaidOnAll(const PrintDialog& dialog) {
+  const Wording wording = wordingIn(Unit::Millimetre);
+  return std::ranges::all_of(dialog.pages(), [&](const Drawing& page) {
+    return std::ranges::any_of(page.texts, [&](const TextItem& text) {
+      return wording(text.label).find("corrected for the printer") != std::string::npos;
+    });
+  });
+}
+
+class Calibration : public ::testing::Test {
+ protected:
+  void open(PrintDialog& dialog) {
+    dialog.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+    dialog.paper().setCurrentIndex(dialog.paper().findData(QStringLiteral("a4")));
+  }
+  /// A factor times what is drawn now.
+  static QString times(const LengthEdit& field, double factor) {
+    return QStringLiteral("%1 mm").arg(field.length().mm() * factor, 0, 'f', 2);
+  }
+
+  DesignSession session_;
+};
+
+TEST_F(Calibration, IsKeptForThePaperAndSaidOnEveryPage) {
+  {
+    PrintDialog dialog(session_);
+    open(dialog);
+    EXPECT_FALSE(dialog.calibration().isVisible());
+    EXPECT_FALSE(isSaidOnAll(dialog));
+    choose(dialog, TemplateKind::Calibration);
+    ASSERT_TRUE(dialog.calibration().isVisible());
+    ASSERT_EQ(dialog.pageCount(), 1);
+    type(dialog.calibration().across(), times(dialog.calibration().across(), 0.994));
+    choose(dialog, TemplateKind::CutAndScore);
+    EXPECT_TRUE(isSaidOnAll(dialog));
+    dialog.paper().setCurrentIndex(dialog.paper().findData(QStringLiteral("letter")));
+    EXPECT_FALSE(isSaidOnAll(dialog)) << "of another paper nothing is known";
+  }
+  PrintDialog again(session_);
+  open(again);
+  EXPECT_TRUE(isSaidOnAll(again));
+  choose(again, TemplateKind::Calibration);
+  type(again.calibration().across(), times(again.calibration().across(), 1 / 0.994));
+  choose(again, TemplateKind::CutAndScore);
+  EXPECT_FALSE(isSaidOnAll(again)) << "printed as drawn: nothing to correct";
+}
+
+TEST_F(Calibration, AScaledPageIsToldAndNotKept) {
+  PrintDialog dialog(session_);
+  open(dialog);
+  choose(dialog, TemplateKind::Calibration);
+  type(dialog.calibration().down(), times(dialog.calibration().down(), 0.941));
+  bool told = false;
+  for (const QLabel* label : dialog.calibration().findChildren<QLabel*>())
+    told = told || label->text().contains(QStringLiteral("can be corrected"));
+  EXPECT_TRUE(told);
+  choose(dialog, TemplateKind::CutAndScore);
+  EXPECT_FALSE(isSaidOnAll(dialog));
+}
+
+}  // namespace
+}  // namespace creasewright
