@@ -602,6 +602,18 @@
         <source>kind of template, score guide strips, or the calibration page (PDF)</source>
         <translation>Art der Vorlage, Rillstreifen oder die Kalibrierseite (PDF)</translation>
     </message>
+    <message>
+        <source>--type: “%1” is no size of type here. Write %2.</source>
+        <translation>--type: „%1“ ist hier keine Schriftgröße. %2 schreiben.</translation>
+    </message>
+    <message>
+        <source>size of the type: 10.5, 14 or 18 points</source>
+        <translation>Schriftgröße: 10,5, 14 oder 18 Punkt</translation>
+    </message>
+    <message>
+        <source>for a printer without colours</source>
+        <translation>für einen Drucker ohne Farben</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1284,6 +1296,30 @@
     <message>
         <source>Saved.</source>
         <translation>Gespeichert.</translation>
+    </message>
+    <message>
+        <source>Black and white</source>
+        <translation>Schwarz-weiß</translation>
+    </message>
+    <message>
+        <source>Standard</source>
+        <translation>Standard</translation>
+    </message>
+    <message>
+        <source>Clear</source>
+        <translation>Deutlich</translation>
+    </message>
+    <message>
+        <source>Large print</source>
+        <translation>Großdruck</translation>
+    </message>
+    <message>
+        <source>Type</source>
+        <translation>Schrift</translation>
+    </message>
+    <message>
+        <source>For a printer without colours.</source>
+        <translation>Für einen Drucker ohne Farben.</translation>
     </message>
 </context>
 <context>

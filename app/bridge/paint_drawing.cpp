@@ -38,12 +38,30 @@ QPen widened(QPen pen, double least) {
   return pen;
 }
 
-void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
+/// What a printer without colours makes of a colour; `ink` is a line or a word, dark ones go black.
+QColor looked(QColor colour, const PaintLook& look, bool ink) {
+  if (!look.black) return colour;
+  constexpr int kDark = 150;
+  const int grey = qGray(colour.rgb());
+  const int shown = ink && grey < kDark ? 0 : grey;
+  return {shown, shown, shown};
+}
+
+QPen lookedPen(Role role, const PaintLook& look) {
+  QPen pen = rolePen(role);
+  pen.setWidthF(pen.widthF() * look.strokes);
+  pen.setColor(looked(pen.color(), look, true));
+  return pen;
+}
+
+void paintPath(QPainter& painter, const PathItem& item, double thinnest, const PaintLook& look) {
   if (!item.filled) {
-    painter.strokePath(outline(item), widened(rolePen(item.like.value_or(item.role)), thinnest));
+    painter.strokePath(outline(item),
+                       widened(lookedPen(item.like.value_or(item.role), look), thinnest));
     return;
   }
-  const QColor fill = toColor(fillColour(item));
+  const bool mark = item.role != Role::Face && item.role != Role::Sheet;
+  const QColor fill = looked(toColor(fillColour(item)), look, mark);
   const QPainterPath path = outline(item);
   painter.fillPath(path, fill);
   if (item.role == Role::Face) {
@@ -52,7 +70,8 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest) {
   }
 }
 
-void paintText(QPainter& painter, const TextItem& item, const Wording& wording) {
+void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
+               const PaintLook& look) {
   if (!wording) return;
   QFont font(QStringLiteral("DejaVu Sans"));
   font.setPixelSize(kFontPixels);
@@ -69,7 +88,7 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording) 
   const double size = item.height / kFontPixels;
   painter.scale(size, -size);
   painter.setFont(font);
-  painter.setPen(toColor(textColour(item)));
+  painter.setPen(looked(toColor(textColour(item)), look, true));
   painter.drawText(QPointF(shift, 0), words);
   painter.restore();
 }
@@ -99,9 +118,9 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
   for (const Role role : paintOrder()) {
     if (options.hidden.contains(role)) continue;
     for (const PathItem& item : drawing.paths)
-      if (item.role == role) paintPath(painter, item, thinnest);
+      if (item.role == role) paintPath(painter, item, thinnest, options.look);
     for (const TextItem& item : drawing.texts)
-      if (item.role == role) paintText(painter, item, wording);
+      if (item.role == role) paintText(painter, item, wording, options.look);
   }
   painter.restore();
 }

@@ -16,11 +16,18 @@ inline QColor toColor(Colour colour) { return {colour.red, colour.green, colour.
 /// Pen of a role in millimetres: width and dashes are exact under a painter scaled to mm.
 QPen rolePen(Role role);
 
+/// How strongly lines are drawn, and whether a printer without colours will print them.
+struct PaintLook {
+  double strokes = 1;  ///< pens by their roles' own widths
+  bool black = false;  ///< lines and words black, tints grey
+};
+
 struct PaintOptions {
   double scale = 1;            ///< device units for each mm
   QPointF topLeft = {};        ///< where the drawing's top left corner goes, in device units
   std::set<Role> hidden = {};  ///< roles that are left out
   double thinnest = 0;         ///< device units: on a screen lines are drawn at least this wide
+  PaintLook look = {};
 };
 
 /// Paints a drawing with its own y up: lines, fills and texts in the order of paintOrder().

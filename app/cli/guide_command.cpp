@@ -25,12 +25,20 @@ struct GuideOptions {
   std::string paper;
   std::string units;
   std::string language;
+  std::string type;
+  bool black = false;
 };
 
 QStringList languageCodes() {
   QStringList codes;
   for (const Language& language : languages()) codes += language.code;
   return codes;
+}
+
+QStringList typeNames() {
+  QStringList names;
+  for (const GuideSizeName& each : guideSizes()) names += text(each.name.toStdString());
+  return names;
 }
 
 /// The sentence for an argument that is missing or cannot serve, or nothing.
@@ -47,6 +55,10 @@ QString usageProblem(const GuideOptions& options) {
       options.units != "both") {
     return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.")
         .arg(shown(options.units));
+  }
+  if (!options.type.empty() && !typeNames().contains(text(options.type))) {
+    return Cli::tr("--type: “%1” is no size of type here. Write %2.")
+        .arg(shown(options.type), typeNames().join(Cli::tr(" or ", "between choices")));
   }
   if (!options.language.empty() && !languageCodes().contains(text(options.language))) {
     return Cli::tr("--language: “%1” is no language here. Write %2.")
@@ -75,6 +87,9 @@ int runGuide(const GuideOptions& options) {
                                                                : "letter");
   if (!paper) return fail(QStringLiteral("--paper"), paper.problem());
   choices.paper = *paper;
+  for (const GuideSizeName& each : guideSizes())
+    if (each.name == options.type.c_str()) choices.form.size = each.size;
+  choices.form.black = options.black;
   if (!options.language.empty()) useLanguage(text(options.language));
   choices.language = !options.language.empty()            ? text(options.language)
                      : QLocale().language() == QLocale::C ? QStringLiteral("en")
@@ -98,6 +113,9 @@ std::function<int()> prepareGuide(Grammar& grammar) {
   grammar.value("--paper", "NAME", o->paper, Cli::tr("paper of a PDF: a4, letter ..."));
   grammar.value("--language", languageCodes().join(QLatin1Char('|')).toUtf8(), o->language,
                 Cli::tr("language of the guide"));
+  grammar.value("--type", typeNames().join(QLatin1Char('|')).toUtf8(), o->type,
+                Cli::tr("size of the type: 10.5, 14 or 18 points"));
+  grammar.flag("--black", o->black, Cli::tr("for a printer without colours"));
   return [o] { return runGuide(*o); };
 }
 

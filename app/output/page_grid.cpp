@@ -34,6 +34,13 @@ const GridItem::Cell& cellOf(const GridItem& item, CellWidth width) {
   return item.cell[static_cast<std::size_t>(width)];
 }
 
+/// Whether every item has a cell of the width it would get.
+bool haveAll(std::span<const GridItem> items, std::span<const CellWidth> widths) {
+  for (std::size_t k = 0; k < items.size(); ++k)
+    if (cellOf(items[k], widths[k]).words <= 0) return false;
+  return true;
+}
+
 /// Fills page after page; what follows a page does not depend on what stands before it.
 class RowSearch {
  public:
@@ -80,11 +87,9 @@ class RowSearch {
       const std::size_t count = shape.cells.size();
       const std::span<const GridItem> cells(items_.data() + next,
                                             std::min(count, items_.size() - next));
-      if (cells.size() < count || std::ranges::any_of(cells, [](const GridItem& item) {
-            return cellOf(item, CellWidth::Half).words <= 0;
-          }))
-        continue;
+      if (cells.size() < count || !haveAll(cells, shape.cells)) continue;
       const RowHeights heights = rowHeights(cells, shape.cells);
+      if (heights.sum() > height_) continue;
       double room = 0;
       for (std::size_t k = 0; k < count; ++k)
         room += heights.words - cellOf(cells[k], shape.cells[k]).words;

@@ -18,7 +18,7 @@ double cellWidth(CellWidth cell, double width, double gap);
 struct GridItem {
   /// Heights of the forms in which it stands alone over the whole width, the preferred one first.
   std::vector<double> alone;
-  /// Heights as a cell beside others, by CellWidth; none = it only stands alone.
+  /// Heights as a cell beside others, by CellWidth; words of none = it has no cell so wide.
   struct Cell {
     double picture = 0;
     double words = 0;

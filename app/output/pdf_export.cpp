@@ -54,7 +54,7 @@ void setPage(QPdfWriter& writer, const LayeredPage& page) {
 
 /// One PDF page for each layer, or for the whole page; the scale comes from the resolution alone.
 QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<LayeredPage>& layered,
-                       const Wording& wording) {
+                       const Wording& wording, const PaintLook& look) {
   QByteArray painted;
   QBuffer buffer(&painted);
   buffer.open(QIODevice::WriteOnly);
@@ -62,7 +62,7 @@ QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<Laye
   writer.setResolution(kResolution);
   setPage(writer, layered.front());
   QPainter painter(&writer);
-  const PaintOptions options{.scale = writer.resolution() / 25.4};
+  const PaintOptions options{.scale = writer.resolution() / 25.4, .look = look};
   bool first = true;
   const auto paint = [&](const LayeredPage& page, const Drawing& drawing) {
     if (!first) {
@@ -98,7 +98,7 @@ Result<QByteArray> renderPdf(const std::vector<Drawing>& pages, const Wording& w
           ? info.created.toUTC().toString(QStringLiteral("'D:'yyyyMMddHHmmss'Z'"))
           : QString();
   try {
-    return assembleLayers(paintLayers(pages, layered, wording), layered,
+    return assembleLayers(paintLayers(pages, layered, wording, info.look), layered,
                           {info.title.toStdString(), created.toStdString()});
   } catch (const std::exception& error) {
     return Problem{ProblemCode::FileNotWritten, {}, {std::string(error.what())}};

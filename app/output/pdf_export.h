@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/result.h"
+#include "bridge/paint_drawing.h"
 #include "drawing/drawing.h"
 
 namespace creasewright {
@@ -17,6 +18,7 @@ struct PdfInfo {
   QString title;
   QDateTime created;  ///< written into the file; equal input gives equal bytes
   PdfKind kind = PdfKind::Document;
+  PaintLook look = {};
 };
 
 /// A PDF with one page for each drawing: the page box is exactly the drawing's size, viewers are

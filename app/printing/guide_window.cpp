@@ -1,5 +1,6 @@
 #include "printing/guide_window.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QDir>
 #include <QFileDialog>
@@ -34,6 +35,8 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
       session_(session),
       units_(new QComboBox(this)),
       paper_(new QComboBox(this)),
+      type_(new QComboBox(this)),
+      black_(new QCheckBox(tr("Black and white"), this)),
       status_(new QLabel(this)),
       preview_(new PagePreview(this)) {
   setWindowTitle(tr("Guide"));
@@ -48,6 +51,13 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   column->setSpacing(4);
   addLabelledField(column, tr("Measures in"), units_);
   addLabelledField(column, tr("Paper"), paper_);
+  for (const auto& [title, size] : {std::pair{tr("Standard"), GuideSize::Standard},
+                                    {tr("Clear"), GuideSize::Clear},
+                                    {tr("Large print"), GuideSize::Large}})
+    type_->addItem(title, static_cast<int>(size));
+  addLabelledField(column, tr("Type"), type_);
+  black_->setToolTip(tr("For a printer without colours."));
+  column->addWidget(black_);
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   column->addWidget(status_);
@@ -78,6 +88,8 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   preview_->setPageWidth(kPreviewWidth);
   connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
+  connect(type_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
+  connect(black_, &QCheckBox::toggled, this, &GuideWindow::refresh);
   refresh();
 }
 
@@ -86,6 +98,7 @@ GuideChoices GuideWindow::choices() const {
   out.units = static_cast<GuideUnits>(units_->currentData().toInt());
   if (const auto paper = findPaper(paper_->currentData().toString().toStdString()))
     out.paper = *paper;
+  out.form = {static_cast<GuideSize>(type_->currentData().toInt()), black_->isChecked()};
   out.language = QLocale().bcp47Name();
   out.now = QDateTime::currentDateTime();
   return out;
@@ -93,9 +106,9 @@ GuideChoices GuideWindow::choices() const {
 
 void GuideWindow::refresh() {
   const GuideChoices now = choices();
-  std::vector<Drawing> pages = guidePages(session_.built(), now.units, now.paper);
+  std::vector<Drawing> pages = guidePages(session_.built(), now.units, now.paper, now.form);
   status_->setText(tr("%n page(s)", nullptr, static_cast<int>(pages.size())));
-  preview_->showPages(std::move(pages), firstUnit(now.units));
+  preview_->showPages(std::move(pages), firstUnit(now.units), lookOf(now.form));
 }
 
 QString GuideWindow::suggestedPath(const QString& ending) const {

@@ -5,6 +5,7 @@
 #include "papers/guide/write_guide.h"
 #include "session/design_session.h"
 
+class QCheckBox;
 class QComboBox;
 class QLabel;
 class QScrollArea;
@@ -20,6 +21,10 @@ class GuideWindow : public QDialog {
  public:
   explicit GuideWindow(DesignSession& session, QWidget* parent = nullptr);
 
+  [[nodiscard]] QComboBox& type() { return *type_; }
+  [[nodiscard]] QCheckBox& black() { return *black_; }
+  [[nodiscard]] PagePreview& preview() { return *preview_; }
+
  private:
   void refresh();
   void save(const QString& ending, const QString& filter);
@@ -31,6 +36,8 @@ class GuideWindow : public QDialog {
   DesignSession& session_;
   QComboBox* units_;
   QComboBox* paper_;
+  QComboBox* type_;
+  QCheckBox* black_;
   QLabel* status_;
   PagePreview* preview_;
 };

@@ -19,7 +19,8 @@ PagePreview::PagePreview(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Preview of the pages"));
 }
 
-void PagePreview::showPages(std::vector<Drawing> pages, Unit unit) {
+void PagePreview::showPages(std::vector<Drawing> pages, Unit unit, const PaintLook& look) {
+  look_ = look;
   pages_ = std::move(pages);
   unit_ = unit;
   fitHeight();
@@ -48,6 +49,7 @@ void PagePreview::paintEvent(QPaintEvent* event) {
     options.scale = k;
     options.topLeft = sheet.topLeft();
     options.thinnest = 0.6;
+    options.look = look_;
     paintDrawing(painter, page, wordingIn(unit_), options);
   }
 }

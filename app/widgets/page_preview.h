@@ -2,6 +2,7 @@
 
 #include <QWidget>
 
+#include "bridge/paint_drawing.h"
 #include "drawing/drawing.h"
 
 namespace creasewright {
@@ -16,7 +17,7 @@ class PagePreview : public QWidget {
  public:
   explicit PagePreview(QWidget* parent = nullptr);
 
-  void showPages(std::vector<Drawing> pages, Unit unit);
+  void showPages(std::vector<Drawing> pages, Unit unit, const PaintLook& look = {});
   [[nodiscard]] const std::vector<Drawing>& pages() const { return pages_; }
   [[nodiscard]] int pageCount() const { return static_cast<int>(pages_.size()); }
   /// Pages become this wide (pixels); the height follows.
@@ -31,6 +32,7 @@ class PagePreview : public QWidget {
 
   std::vector<Drawing> pages_;
   Unit unit_ = Unit::Millimetre;
+  PaintLook look_;
   int pageWidth_ = 380;
 };
 

@@ -1,6 +1,8 @@
 """The guide: each kind is written whole or not at all, in both languages and all units."""
 
 import unittest
+import re
+import subprocess
 import xml.etree.ElementTree
 
 from program import SAMPLES, TRAY, ProgramTest
@@ -58,6 +60,35 @@ class Guide(ProgramTest):
             self.succeed("guide", design, "-o", told, "--units", units)
             self.assertEqual(plain.read_bytes(), told.read_bytes(), grid)
 
+    def coloured(self, pdf):
+        """How many pixels of the pages are neither black, grey nor white."""
+        pages = subprocess.run(["pdftoppm", "-r", "40", pdf], capture_output=True, check=True).stdout
+        count = 0
+        for page in re.finditer(rb"P6\n(\d+) (\d+)\n255\n", pages):
+            size = 3 * int(page.group(1)) * int(page.group(2))
+            pixels = pages[page.end() : page.end() + size]
+            count += sum(1 for red, green, blue in zip(pixels[::3], pixels[1::3], pixels[2::3])
+                         if max(red, green, blue) - min(red, green, blue) > 4)  # fmt: skip
+        return count
+
+    def test_larger_type_takes_more_pages_and_black_has_no_colour(self):
+        design = self.design()
+        pages = {}
+        for form in ("standard", "clear", "large"):
+            out = self.folder / f"{form}.pdf"
+            self.succeed("guide", design, "-o", out, "--type", form)
+            info = subprocess.run(["pdfinfo", out], capture_output=True, text=True, check=True).stdout
+            pages[form] = int(re.search(r"Pages: +(\d+)", info).group(1))
+        self.assertLess(pages["standard"], pages["clear"])
+        self.assertLess(pages["clear"], pages["large"])
+        black, html = self.folder / "black.pdf", self.folder / "black.html"
+        self.succeed("guide", design, "-o", black, "--black")
+        self.assertEqual(self.coloured(black), 0)
+        self.assertGreater(self.coloured(self.folder / "standard.pdf"), 1000)
+        self.succeed("guide", design, "-o", html, "--black", "--type", "large")
+        self.assertIn("font-size: 18pt", html.read_text(encoding="utf-8"))
+        self.assertIn("grayscale(1)", html.read_text(encoding="utf-8"))
+
     def test_what_cannot_be_written_is_one_sentence(self):
         design = self.design()
         for wrong, word in (
@@ -65,6 +96,7 @@ class Guide(ProgramTest):
             (("-o", self.folder / "g.pdf", "--units", "ell"), "--units"),
             (("-o", self.folder / "g.pdf", "--language", "xx"), "--language"),
             (("-o", self.folder / "g.pdf", "--paper", "quarto"), "--paper"),
+            (("-o", self.folder / "g.pdf", "--type", "huge"), "--type"),
             (("-o", self.folder / "missing" / "g.pdf"), "missing"),
             ((), "-o"),
         ):

@@ -15,22 +15,22 @@ constexpr double kTitleAt = 8.6;  // mm from the left
 
 }  // namespace
 
-Drawing stepText(int number, const StepWords& words, double width) {
+Drawing stepText(int number, const StepWords& words, double width, const GuideType& type) {
   TextBlock text(width);
-  text.add(words.title, TypeStyle{kStepTitleType, true, kStepLead}, kTitleAt);
+  text.add(words.title, TypeStyle{type.title, true, type.lead}, kTitleAt);
   text.space(1.6);
   for (const QString& sentence : words.sentences) {
-    text.add(sentence, TypeStyle{.height = kStepType, .lead = kStepLead});
+    text.add(sentence, TypeStyle{.height = type.step, .lead = type.lead});
     text.space(0.9);
   }
   for (const QString& detail : words.details) {
-    text.add(detail, TypeStyle{.height = kDetailType, .lead = kStepLead, .like = Role::Dimension});
+    text.add(detail, TypeStyle{.height = type.detail, .lead = type.lead, .like = Role::Dimension});
     text.space(0.6);
   }
   text.addList(words.checks, QStringLiteral("✓"),
-               TypeStyle{.height = kStepType, .lead = kStepLead, .like = Role::Valley});
+               TypeStyle{.height = type.step, .lead = type.lead, .like = Role::Valley});
   Drawing out = text.take();
-  const Point centre{kDisc, out.height - kStepTitleType * kStepLead + kStepTitleType * 0.365};
+  const Point centre{kDisc, out.height - type.title * type.lead + type.title * 0.365};
   addNumberMark(out, number, centre, kDisc);
   return out;
 }

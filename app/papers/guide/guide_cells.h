@@ -3,18 +3,13 @@
 #include <vector>
 
 #include "drawing/drawing.h"
+#include "papers/guide/guide_form.h"
 #include "papers/guide/guide_words.h"
 
 namespace creasewright {
 
-/// Type of the steps, mm: sentences 10.5 pt, to be read in the hand.
-inline constexpr double kStepType = 3.7;
-inline constexpr double kDetailType = 2.9;  ///< 8.2 pt, to be looked up
-inline constexpr double kStepTitleType = 4.2;
-inline constexpr double kStepLead = 1.28;  ///< line pitch by type size
-
 /// A step's words with its number in a disc: title, sentences, checks, set to `width` mm.
-Drawing stepText(int number, const StepWords& words, double width);
+Drawing stepText(int number, const StepWords& words, double width, const GuideType& type);
 
 /// A picture above the words, all `width` mm wide; the words begin `boxHeight` mm below the top.
 Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width);

@@ -37,6 +37,27 @@ p { margin: .3rem 0; }
 @media print { main { max-width: none; padding: 0; } body { font-size: 10pt; } }
 )";
 
+/// What the form changes, after all the rest.
+QString formLook(const GuideForm& form) {
+  QString look;
+  if (form.size != GuideSize::Standard) {
+    const int points = form.size == GuideSize::Large ? 18 : 14;
+    look +=
+        QStringLiteral(":root { font-size: %1pt; }\n@media print { body { font-size: %1pt; } }\n")
+            .arg(points);
+  }
+  if (form.size == GuideSize::Large)
+    look += QStringLiteral(
+        ".detail { font-size: 1em; color: #23282e; }\n"
+        "ol.steps > li { grid-template-columns: minmax(0, 1fr); }\n");
+  if (form.black)
+    look += QStringLiteral(
+        "svg { filter: grayscale(1) contrast(1.2); }\n"
+        "body, h2, .checks, .detail, .facts { color: #000; }\n"
+        ".care { border-color: #000; }\n");
+  return look;
+}
+
 QString escaped(const QString& words) { return text(xmlText(words.toStdString())); }
 
 /// The picture as part of a page: its groups' ids would stand there more than once.
@@ -87,7 +108,8 @@ QString stepItem(int number, const StepWords& words, const Drawing& figure,
 
 }  // namespace
 
-QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& language) {
+QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& language,
+                     const GuideForm& form) {
   const Guide guide = makeGuide(built);
   const GuideWords words = wordGuide(guide, built, units);
   const Wording wording = wordingIn(firstUnit(units));
@@ -96,7 +118,8 @@ QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& 
                     "name=\"viewport\" content=\"width=device-width, initial-scale=1\">\n")
                     .arg(escaped(language));
   out += QStringLiteral("<title>") + escaped(words.title) + QStringLiteral("</title>\n<style>") +
-         QLatin1String(kLook) + QStringLiteral("</style>\n</head>\n<body>\n<main>\n");
+         QLatin1String(kLook) + formLook(form) +
+         QStringLiteral("</style>\n</head>\n<body>\n<main>\n");
   out += head(words, built, wording);
   out += heading(suppliesHeading()) + list(words.supplies);
   out += heading(toolsHeading()) + list(words.tools);

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <map>
+#include <optional>
 #include <span>
 #include <utility>
 
@@ -32,7 +33,11 @@ constexpr std::array kBoxes{42.0, 42.0, 50.0, 50.0};
 constexpr double kMargin = 12;         // mm, of a page
 constexpr double kBesideLeast = 40;    // mm, and at most:
 constexpr double kBesideWidth = 64;    // mm, of the picture of a step that has a row of its own
+constexpr double kBesideShare = 0.42;  // of the page's width, the same
 constexpr double kWidestPicture = 92;  // mm, in a cell
+constexpr double kLeastColumn = 40;    // mm of words
+constexpr double kLeastMap = 60;       // mm high
+constexpr double kLowPicture = 26;     // mm high, over words that fill a page
 constexpr double kUnderPicture = 3;    // mm
 constexpr double kRule = 3;            // mm above each block
 constexpr double kStepGap = 3.5;       // mm between steps that share a map
@@ -95,20 +100,31 @@ std::vector<Part> partsOf(const Guide& guide) {
   return parts;
 }
 
+/// The page that is filled, and enlarged to the paper when all is on it.
+Paper smaller(Paper paper, double enlarged) {
+  paper.width = Length::mm(paper.width.mm() / enlarged);
+  paper.height = Length::mm(paper.height.mm() / enlarged);
+  return paper;
+}
+
 class GuidePages {
  public:
-  GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper)
-      : built_(built),
+  GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper, GuideSize size)
+      : size_(size),
+        type_(typeOf(size)),
+        built_(built),
         guide_(makeGuide(built)),
         words_(wordGuide(guide_, built, units)),
         wording_(wordingIn(firstUnit(units))),
-        parts_(partsOf(guide_)),
-        flow_(paper, kMargin) {}
+        flow_(smaller(paper, enlargement(size)), kMargin / enlargement(size)) {
+    for (const Part& part : partsOf(guide_)) addPart(part);
+  }
 
   std::vector<Drawing> write() {
     const double width = flow_.columnWidth();
-    const std::array heads{fitted(recipeCard(words_, built_, width)),
-                           fitted(recipeCard(words_, built_, width, flow_.columnHeight() - kRule))};
+    const double height = flow_.columnHeight() - kRule;
+    const std::array heads{fitted(recipeCard(words_, built_, width, std::nullopt, size_)),
+                           fitted(recipeCard(words_, built_, width, height, size_))};
     std::vector<GridItem> items{{{heads[0].height, heads[1].height}, {}}};
     for (const Part& part : parts_) items.push_back(measured(part));
     for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
@@ -116,10 +132,41 @@ class GuidePages {
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
       flow_.put(row.first == 0 ? heads.at(row.form) : ruled(drawn(row, heights)));
     }
-    return flow_.take(words_.title);
+    std::vector<Drawing> pages = flow_.take(words_.title);
+    if (size_ == GuideSize::Standard) return pages;
+    for (Drawing& page : pages) {
+      const double enlarged = enlargement(size_);
+      page = fittedInto(std::move(page), {page.width * enlarged, page.height * enlarged});
+    }
+    return pages;
   }
 
  private:
+  /// Where a map has no words beside it, it is shown anew for as many steps as have room under it.
+  void addPart(const Part& part) {
+    if (part.map == MapKind::None || !mapHeights(part).empty()) {
+      parts_.push_back(part);
+      return;
+    }
+    const std::size_t end = part.first + part.count;
+    for (std::size_t first = part.first; first < end;) {
+      Part next{first, end - first, part.map};
+      while (next.count > 1 && leftForMap(next) < kLeastMap) --next.count;
+      const bool empty =
+          part.map == MapKind::Scores && !anyScores(guide_.steps, first, first + next.count);
+      if (empty || leftForMap(next) < kLeastMap) next.map = MapKind::None;
+      if (next.map == MapKind::None) next.count = 1;
+      parts_.push_back(next);
+      first += next.count;
+    }
+  }
+
+  /// Height over a map's words on a page of their own.
+  [[nodiscard]] double leftForMap(const Part& part) const {
+    const std::vector<Drawing> rows = textRows(part.first, part.first + part.count);
+    return flow_.columnHeight() - kRule - stacked(rows, kStepGap).height - kStepGap;
+  }
+
   [[nodiscard]] double column(std::size_t columns) const {
     const auto count = static_cast<double>(columns);
     return (flow_.columnWidth() - (count - 1) * kBlockGap) / count;
@@ -135,7 +182,7 @@ class GuidePages {
   }
 
   [[nodiscard]] Drawing text(std::size_t step, double width) const {
-    return stepText(static_cast<int>(step) + 1, words_.steps[step], width);
+    return stepText(static_cast<int>(step) + 1, words_.steps[step], width, type_);
   }
 
   [[nodiscard]] std::vector<Drawing> texts(const Part& part, double width) const {
@@ -154,22 +201,25 @@ class GuidePages {
         item.alone.push_back(high(mapBlock(part, form).height));
       return item;
     }
-    item.alone = {high(besideBlock(part.first).height)};
+    item.alone = {high(aloneBlock(part.first).height)};
     for (std::size_t i = 0; i < kCellWidths; ++i) {
       const auto width = static_cast<CellWidth>(i);
+      if (wide(width) < kLeastColumn) continue;
       const double picture = figure(part.first, width).height + kUnderPicture;
       const double words = text(part.first, wide(width)).height;
-      item.cell[i] = {picture, std::min(words, room - picture) + kRule};
+      if (words <= room - picture) item.cell[i] = {picture, words + kRule};
     }
     return item;
   }
 
-  static std::span<const double> mapHeights(const Part& part) {
+  /// Of a map with words beside it; none where the page is too narrow for that.
+  [[nodiscard]] std::span<const double> mapHeights(const Part& part) const {
+    if (flow_.columnWidth() - kMapWidth - kBlockGap < kLeastColumn) return {};
     if (part.map == MapKind::Scores) return kScoreMapHeights;
     return kCutMapHeights;
   }
 
-  static std::size_t forms(const Part& part) { return mapHeights(part).size() + 1; }
+  [[nodiscard]] std::size_t forms(const Part& part) const { return mapHeights(part).size() + 1; }
 
   [[nodiscard]] Drawing map(const Part& part, const FigureRoom& room) const {
     std::vector<const Step*> steps;
@@ -184,7 +234,11 @@ class GuidePages {
     const std::span<const double> heights = mapHeights(part);
     if (form < heights.size()) return mapBesideWords(part, {kMapWidth, heights[form]});
     const double width = flow_.columnWidth();
-    const Drawing picture = map(part, {width, kWholeMapHeight});
+    const double room = heights.empty() ? std::clamp(leftForMap(part), kLeastMap, kWholeMapHeight)
+                                        : kWholeMapHeight;
+    // A map keeps the size of its readings, and may want a little more than it has.
+    Drawing picture = map(part, {width, room});
+    if (picture.height > room) picture = fittedInto(std::move(picture), {picture.width, room});
     std::vector<Drawing> blocks = textRows(part.first, part.first + part.count);
     blocks.insert(blocks.begin(), moved(picture, {(width - picture.width) / 2, 0}));
     return stacked(blocks, kStepGap);
@@ -212,7 +266,8 @@ class GuidePages {
   [[nodiscard]] std::vector<Drawing> textRows(std::size_t from, std::size_t to) const {
     std::vector<Drawing> rows;
     while (from < to) {
-      const std::size_t columns = std::min(to - from, kMostColumns);
+      std::size_t columns = std::min(to - from, kMostColumns);
+      while (columns > 1 && column(columns) < kLeastColumn) --columns;
       rows.push_back(columns == 2 ? textPair(from) : textColumns(from, columns));
       from += columns;
     }
@@ -230,6 +285,7 @@ class GuidePages {
     Drawing best = textColumns(from, 2);
     const double narrow = column(3);
     const double wide = 2 * narrow + kBlockGap;
+    if (narrow < kLeastColumn) return best;
     for (const double left : {narrow, wide}) {
       const double right = narrow + wide - left;
       Drawing pair = beside(text(from, left), text(from + 1, right), left + kBlockGap);
@@ -254,7 +310,8 @@ class GuidePages {
 
   /// A step that has a row of its own: the picture left, the words right.
   [[nodiscard]] Drawing besideBlock(std::size_t step) const {
-    const Drawing picture = guideFigure(built_, guide_.steps[step], {kBesideWidth, kBesideHeight});
+    const double most = std::min(kBesideWidth, kBesideShare * flow_.columnWidth());
+    const Drawing picture = guideFigure(built_, guide_.steps[step], {most, kBesideHeight});
     const double column = std::max(picture.width, kBesideLeast);
     const Drawing words = text(step, flow_.columnWidth() - column - kBlockGap);
     Drawing block = beside({column, picture.height, {}, {}}, words, column + kBlockGap);
@@ -262,10 +319,23 @@ class GuidePages {
     return block;
   }
 
+  /// The same; the words below over the whole width where they would not fit on a page else.
+  [[nodiscard]] Drawing aloneBlock(std::size_t step) const {
+    const double room = flow_.columnHeight() - kRule;
+    const double width = flow_.columnWidth();
+    Drawing block = besideBlock(step);
+    for (const double height : {kBesideHeight, kLowPicture}) {
+      if (block.height <= room) break;
+      const Drawing picture = guideFigure(built_, guide_.steps[step], {width, height});
+      block = stepCell(picture, picture.height + kUnderPicture, text(step, width), width);
+    }
+    return block;
+  }
+
   [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
     const Part& part = parts_[row.first - 1];
     if (part.map != MapKind::None) return mapBlock(part, row.form);
-    if (row.shape.empty()) return besideBlock(part.first);
+    if (row.shape.empty()) return aloneBlock(part.first);
     Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
     double at = 0;
     for (std::size_t k = 0; k < row.count; ++k) {
@@ -279,6 +349,8 @@ class GuidePages {
     return out;
   }
 
+  GuideSize size_;
+  GuideType type_;
   const BuiltDesign& built_;
   Guide guide_;
   GuideWords words_;
@@ -290,8 +362,9 @@ class GuidePages {
 
 }  // namespace
 
-std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper) {
-  return GuidePages(built, units, paper).write();
+std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper,
+                                const GuideForm& form) {
+  return GuidePages(built, units, paper, form.size).write();
 }
 
 }  // namespace creasewright

@@ -14,70 +14,84 @@ namespace {
 
 constexpr FigureRoom kPicture{92, 64};
 constexpr double kLargePicture = 118;  // mm high
-constexpr double kSmallType = 3.0;
-constexpr double kTableGap = 3;  // mm between columns
+constexpr double kLeastWords = 60;     // mm, beside the picture
+constexpr double kLeastPicture = 40;   // mm high, where the words need the room
+constexpr double kTableGap = 3;        // mm between columns
 constexpr std::size_t kFewParts = 2;
 constexpr double kLetter = 6;   // mm
 constexpr double kRowRule = 1;  // mm above a row
 
-const TypeStyle kText{.height = kStepType, .lead = kStepLead};
-const TypeStyle kTextBold{.height = kStepType, .bold = true, .lead = kStepLead};
-const TypeStyle kHeading{
-    .height = kHeadingType, .bold = true, .lead = kStepLead, .like = Role::Valley};
+/// The styles of a card's words.
+struct CardType {
+  explicit CardType(const GuideType& type)
+      : text{.height = type.step, .lead = type.lead},
+        bold{.height = type.step, .bold = true, .lead = type.lead},
+        heading{.height = type.heading, .bold = true, .lead = type.lead, .like = Role::Valley},
+        title{.height = kTitleType, .bold = true, .lead = type.lead},
+        small{.height = type.small, .lead = type.lead},
+        care{.height = type.small, .bold = true, .lead = type.lead, .like = Role::Mountain} {}
 
-Drawing titleBlock(const GuideWords& words, double width) {
+  TypeStyle text;
+  TypeStyle bold;
+  TypeStyle heading;
+  TypeStyle title;
+  TypeStyle small;
+  TypeStyle care;
+};
+
+Drawing titleBlock(const GuideWords& words, double width, const CardType& type) {
   TextBlock title(width);
-  title.add(words.title, TypeStyle{.height = kTitleType, .bold = true, .lead = kStepLead});
+  title.add(words.title, type.title);
   QStringList facts;
   for (const QString& fact : {words.style, words.size, words.level, words.time})
     if (!fact.isEmpty()) facts.append(fact);
   title.space(1);
-  title.add(facts.join(QStringLiteral(" · ")), kText);
+  title.add(facts.join(QStringLiteral(" · ")), type.text);
   Drawing out = title.take();
   out.paths.push_back({.role = Role::Legend, .rings = {{{0, 0}, {width, 0}}}});
   return out;
 }
 
 /// Few parts have room beside the picture.
-void addParts(TextBlock& block, const std::vector<PartWords>& parts) {
-  block.add(partsHeading(), kHeading);
+void addParts(TextBlock& block, const std::vector<PartWords>& parts, const CardType& type) {
+  block.add(partsHeading(), type.heading);
   block.space(0.8);
   for (const PartWords& part : parts) {
-    block.add(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), kTextBold,
+    block.add(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), type.bold,
               kLetter);
-    block.beside(part.letter, kTextBold);
-    block.add(part.card, kText, kLetter);
+    block.beside(part.letter, type.bold);
+    block.add(part.card, type.text, kLetter);
   }
   block.space(2.5);
 }
 
-Drawing needsBlock(const GuideWords& words, double width) {
+Drawing needsBlock(const GuideWords& words, double width, const CardType& type) {
   TextBlock block(width);
-  if (words.parts.size() <= kFewParts) addParts(block, words.parts);
+  if (words.parts.size() <= kFewParts) addParts(block, words.parts, type);
   if (!words.sticking.isEmpty()) {
-    block.add(suppliesHeading(), kHeading);
+    block.add(suppliesHeading(), type.heading);
     block.space(0.8);
-    block.addList(words.sticking, QStringLiteral("•"), kText);
+    block.addList(words.sticking, QStringLiteral("•"), type.text);
     block.space(2.5);
   }
-  block.add(toolsHeading(), kHeading);
+  block.add(toolsHeading(), type.heading);
   block.space(0.8);
-  block.add(words.tools.join(QStringLiteral(" · ")), kText);
+  block.add(words.tools.join(QStringLiteral(" · ")), type.text);
   return block.take();
 }
 
-Drawing partRow(const PartWords& part, const std::array<double, 5>& columns) {
+Drawing partRow(const PartWords& part, const std::array<double, 5>& columns, const CardType& type) {
   std::vector<Drawing> cells;
-  const auto cell = [&](std::size_t column, const QString& words, const TypeStyle& type) {
+  const auto cell = [&](std::size_t column, const QString& words, const TypeStyle& style) {
     TextBlock block(columns[column]);
-    block.add(words, type);
+    block.add(words, style);
     cells.push_back(block.take());
   };
-  cell(0, part.letter, kTextBold);
-  cell(1, part.name, kText);
-  cell(2, part.count, kText);
-  cell(3, part.size, kTextBold);
-  cell(4, part.card, kText);
+  cell(0, part.letter, type.bold);
+  cell(1, part.name, type.text);
+  cell(2, part.count, type.text);
+  cell(3, part.size, type.bold);
+  cell(4, part.card, type.text);
   Drawing out;
   for (const Drawing& each : cells) out.height = std::max(out.height, each.height);
   for (const Drawing& each : cells) {
@@ -87,14 +101,14 @@ Drawing partRow(const PartWords& part, const std::array<double, 5>& columns) {
   return out;
 }
 
-Drawing partsTable(const std::vector<PartWords>& parts, double width) {
+Drawing partsTable(const std::vector<PartWords>& parts, double width, const CardType& type) {
   const double free = width - 8 - 13 - 4 * kTableGap;
   const std::array<double, 5> columns{8, free * 0.3, 13, free * 0.3, free * 0.4};
   TextBlock heading(width);
-  heading.add(partsHeading(), kHeading);
+  heading.add(partsHeading(), type.heading);
   std::vector<Drawing> rows{heading.take()};
   for (const PartWords& part : parts) {
-    Drawing row = partRow(part, columns);
+    Drawing row = partRow(part, columns, type);
     row.height += kRowRule;
     row.paths.push_back(
         {.role = Role::Positions, .rings = {{{0, row.height}, {width, row.height}}}});
@@ -103,40 +117,39 @@ Drawing partsTable(const std::vector<PartWords>& parts, double width) {
   return stacked(rows, 0.6);
 }
 
-Drawing cautionBlock(const GuideWords& words, double width) {
-  constexpr double kHeadingWidth = 22;
-  TextBlock heading(kHeadingWidth);
-  heading.add(
-      cautionsHeading(),
-      TypeStyle{.height = kSmallType, .bold = true, .lead = kStepLead, .like = Role::Mountain});
-  TextBlock block(width - kHeadingWidth - kTableGap);
-  block.add(words.cautions.join(QLatin1Char(' ')),
-            TypeStyle{.height = kSmallType, .lead = kStepLead});
-  return beside(heading.take(), block.take(), kHeadingWidth + kTableGap);
+Drawing cautionBlock(const GuideWords& words, double width, const CardType& type) {
+  const double headingWidth = 22 * type.small.height / 3.0;
+  TextBlock heading(headingWidth);
+  heading.add(cautionsHeading(), type.care);
+  TextBlock block(width - headingWidth - kTableGap);
+  block.add(words.cautions.join(QLatin1Char(' ')), type.small);
+  return beside(heading.take(), block.take(), headingWidth + kTableGap);
 }
 
 }  // namespace
 
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
-                   std::optional<double> height) {
+                   std::optional<double> height, GuideSize size) {
+  const CardType type(typeOf(size));
   std::vector<Drawing> blocks;
-  if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width));
-  blocks.push_back(cautionBlock(words, width));
-  const Drawing title = titleBlock(words, width);
-  if (!height) {
-    const double right = kPicture.width + kBlockGap;
+  if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width, type));
+  blocks.push_back(cautionBlock(words, width, type));
+  const Drawing title = titleBlock(words, width, type);
+  const double right = kPicture.width + kBlockGap;
+  if (!height && width - right >= kLeastWords) {
     const Drawing picture = finishedFigure(built, kPicture);
-    Drawing top = beside({0, picture.height, {}, {}}, needsBlock(words, width - right), right);
+    Drawing top =
+        beside({0, picture.height, {}, {}}, needsBlock(words, width - right, type), right);
     append(top,
            moved(picture, {(kPicture.width - picture.width) / 2, top.height - picture.height}));
     blocks.insert(blocks.begin(), {title, top});
     return stacked(blocks, 3.5);
   }
   constexpr double kGap = 6;
-  blocks.insert(blocks.begin(), {title, needsBlock(words, width)});
-  const double room = *height - stacked(blocks, kGap).height - kGap;
-  const Drawing picture =
-      finishedFigure(built, {width, std::clamp(room, kPicture.height, kLargePicture)});
+  blocks.insert(blocks.begin(), {title, needsBlock(words, width, type)});
+  const double room = height.value_or(0) - stacked(blocks, kGap).height - kGap;
+  const double least = size == GuideSize::Standard ? kPicture.height : kLeastPicture;
+  const Drawing picture = finishedFigure(built, {width, std::clamp(room, least, kLargePicture)});
   blocks.insert(blocks.begin() + 1, moved(picture, {(width - picture.width) / 2, 0}));
   return stacked(blocks, kGap);
 }

@@ -2,6 +2,7 @@
 
 #include <optional>
 
+#include "papers/guide/guide_form.h"
 #include "papers/guide/guide_words.h"
 
 namespace creasewright {
@@ -10,6 +11,6 @@ namespace creasewright {
 /// what sticks, tools, cautions. Given a `height`, the picture stands above all that and grows
 /// until the card fills most of it.
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
-                   std::optional<double> height = {});
+                   std::optional<double> height = {}, GuideSize size = GuideSize::Standard);
 
 }  // namespace creasewright

@@ -17,15 +17,17 @@ namespace {
 
 Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
                             const GuideChoices& choices) {
-  if (ending == QLatin1String("html")) return guideHtml(built, choices.units, choices.language);
+  if (ending == QLatin1String("html"))
+    return guideHtml(built, choices.units, choices.language, choices.form);
   return guidePdf(built, choices);
 }
 
 }  // namespace
 
 Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices) {
-  return renderPdf(guidePages(built, choices.units, choices.paper),
-                   wordingIn(firstUnit(choices.units)), {designTitle(built), choices.now});
+  return renderPdf(guidePages(built, choices.units, choices.paper, choices.form),
+                   wordingIn(firstUnit(choices.units)),
+                   {designTitle(built), choices.now, PdfKind::Document, lookOf(choices.form)});
 }
 
 QStringList guideEndings() { return {QStringLiteral("pdf"), QStringLiteral("html")}; }

@@ -5,6 +5,7 @@
 #include <QStringList>
 #include <optional>
 
+#include "papers/guide/guide_form.h"
 #include "papers/guide/guide_words.h"
 #include "units/paper.h"
 
@@ -13,6 +14,7 @@ namespace creasewright {
 struct GuideChoices {
   GuideUnits units = GuideUnits::Both;
   Paper paper;       ///< PDF
+  GuideForm form;    ///< PDF, HTML
   QString language;  ///< of the words, for HTML
   QDateTime now;     ///< in the PDF; invalid = none
 };

@@ -35,6 +35,26 @@ std::vector<double> runs(const QImage& image, int y) {
   return found;
 }
 
+TEST(PaintPath, StrokesAreAsMuchWiderAsWanted) {
+  Drawing drawing{4, 4, {}, {}};
+  drawing.paths.push_back({.role = Role::Cut, .rings = {{{0, 2}, {4, 2}}}});
+  const auto width = [&](double strokes, bool black) {
+    QImage image(400, 400, QImage::Format_RGB32);
+    image.fill(Qt::white);
+    QPainter painter(&image);
+    PaintOptions options;
+    options.scale = kScale;
+    options.look = {strokes, black};
+    paintDrawing(painter, drawing, {}, options);
+    int rows = 0;
+    for (int y = 0; y < image.height(); ++y) rows += qGray(image.pixel(200, y)) < 128 ? 1 : 0;
+    return rows / kScale;
+  };
+  EXPECT_NEAR(width(1, false), 0.35, 0.02);  // a cut, by drawing/role.h
+  EXPECT_NEAR(width(2, false), 0.7, 0.02);
+  EXPECT_NEAR(width(2, true), 0.7, 0.02);
+}
+
 /// White on a disc, and bold strokes thicker than plain ones.
 TEST(PaintText, ReversedIsWhiteAndBoldIsThicker) {
   const auto dark = [](bool bold, bool reversed) {

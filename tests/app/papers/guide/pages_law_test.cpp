@@ -26,10 +26,30 @@ struct Form {
   const char* language;
   const char* paper;
   GuideUnits units;
+  GuideSize size = GuideSize::Standard;
 };
 constexpr std::array kForms{
     Form{"en", "letter", GuideUnits::Inch}, Form{"en", "a4", GuideUnits::Both},
     Form{"de", "a4", GuideUnits::Millimetre}, Form{"de", "letter", GuideUnits::Inch}};
+
+/// The smallest type of words that say something, and of marks in pictures, mm: 8.2, 12 and 18 pt
+/// (large print from 18 pt on: common practice of its publishers, no published source at hand).
+double leastType(GuideSize size) {
+  switch (size) {
+    case GuideSize::Standard:
+      return 2.3;
+    case GuideSize::Clear:
+      return 12 * 25.4 / 72;
+    case GuideSize::Large:
+      return 18 * 25.4 / 72 - 0.01;
+  }
+  return 0;
+}
+
+/// By standard.
+double times(GuideSize size) {
+  return size == GuideSize::Large ? 18 / 10.5 : size == GuideSize::Clear ? 14 / 10.5 : 1;
+}
 
 constexpr double kMargin = 12;  // mm
 constexpr double kFoot = 7;
@@ -68,12 +88,13 @@ std::vector<Inked> textsOf(const Drawing& page, const Wording& wording) {
   return texts;
 }
 
-void expectReadable(const std::vector<Inked>& texts, const Drawing& page) {
+/// Only the foot reaches into the margin, by what hangs below its line.
+void expectReadable(const std::vector<Inked>& texts, const Drawing& page, double times) {
   for (std::size_t i = 0; i < texts.size(); ++i) {
     const QRectF& ink = texts[i].ink;
     const QString& words = texts[i].words;
     EXPECT_TRUE(ink.left() > kMargin - 0.1 && ink.right() < page.width - kMargin + 0.1 &&
-                ink.top() > kMargin - 1 && ink.bottom() < page.height - kMargin + 0.1)
+                ink.top() > kMargin - times && ink.bottom() < page.height - kMargin + 0.1)
         << words.toStdString() << ' ' << ink.left() << ".." << ink.right() << ", " << ink.top()
         << ".." << ink.bottom();
     // The letter on a small piece of waste is as small as the piece.
@@ -87,13 +108,13 @@ void expectReadable(const std::vector<Inked>& texts, const Drawing& page) {
 }
 
 /// Numbers on discs: those of the words are larger than those in pictures.
-bool isNumberOf(const Inked& text, bool words) {
-  return text.item.reversed && (text.item.height > 3.1) == words;
+bool isNumberOf(const Inked& text, bool words, double times = 1) {
+  return text.item.reversed && (text.item.height > 3.1 * times) == words;
 }
 
 /// What stands left of something on the same level is read before it.
-std::vector<int> numbersInReadingOrder(std::vector<Inked> texts) {
-  std::erase_if(texts, [](const Inked& each) { return !isNumberOf(each, true); });
+std::vector<int> numbersInReadingOrder(std::vector<Inked> texts, double times) {
+  std::erase_if(texts, [&](const Inked& each) { return !isNumberOf(each, true, times); });
   std::ranges::sort(texts, [](const Inked& a, const Inked& b) {
     const double step = b.item.at.y - a.item.at.y;
     return std::abs(step) > 1 ? step < 0 : a.item.at.x < b.item.at.x;
@@ -137,6 +158,17 @@ double freeShare(const Drawing& page, const std::vector<Inked>& texts) {
   return (low - foot) / (page.height - 2 * kMargin - kFoot);
 }
 
+/// Lines of the words, which are literal; pictures are labelled by codes or by numbers and letters.
+void expectLargeEnough(const std::vector<Inked>& texts, const GuideWords& words, GuideSize size) {
+  QString told;
+  for (const StepWords& step : words.steps)
+    told += together((QStringList{step.title} + step.told() + step.checks).join(QString()));
+  for (const Inked& each : texts)
+    if (each.words.size() > 12 && told.contains(together(each.words))) {
+      EXPECT_GE(each.item.height, leastType(size)) << each.words.toStdString();
+    }
+}
+
 struct Found {
   int pages = 0;
   double emptiest = 0;  // of all pages but the last
@@ -147,15 +179,17 @@ Found expectLaw(const BuiltDesign& built, const Form& form) {
   useLanguage(QString::fromLatin1(form.language));
   const Wording wording = wordingIn(firstUnit(form.units));
   const GuideWords words = wordGuide(makeGuide(built), built, form.units);
-  const std::vector<Drawing> pages = guidePages(built, form.units, *findPaper(form.paper));
+  const std::vector<Drawing> pages =
+      guidePages(built, form.units, *findPaper(form.paper), {form.size, false});
   Found found{static_cast<int>(pages.size()), 0};
   std::vector<int> numbers;
   QString told;
   for (std::size_t i = 0; i < pages.size(); ++i) {
     SCOPED_TRACE("page " + std::to_string(i + 1));
     const std::vector<Inked> texts = textsOf(pages[i], wording);
-    expectReadable(texts, pages[i]);
-    const std::vector<int> here = numbersInReadingOrder(texts);
+    expectReadable(texts, pages[i], times(form.size));
+    expectLargeEnough(texts, words, form.size);
+    const std::vector<int> here = numbersInReadingOrder(texts, times(form.size));
     numbers.insert(numbers.end(), here.begin(), here.end());
     for (const Inked& each : texts) {
       told += together(each.words);
@@ -224,6 +258,21 @@ TEST(GuidePagesLaw, EveryStyleReadsInOrderOnFullPages) {
       EXPECT_LE(found.pages, most->second) << form.language << ' ' << form.paper;
       EXPECT_LT(found.emptiest, 1.0 / 3 + 0.005) << form.language << ' ' << form.paper;
     }
+  }
+}
+
+/// The same laws in clear and in large type.
+TEST(GuidePagesLaw, EveryStyleReadsInOrderInLargerType) {
+  constexpr std::array kLarger{Form{"en", "letter", GuideUnits::Inch, GuideSize::Clear},
+                               Form{"de", "a4", GuideUnits::Millimetre, GuideSize::Large},
+                               Form{"de", "letter", GuideUnits::Inch, GuideSize::Clear},
+                               Form{"en", "a4", GuideUnits::Millimetre, GuideSize::Large}};
+  std::size_t turn = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    const auto built = build(testing::asItComes(style));
+    ASSERT_TRUE(built);
+    for (int k = 0; k < 2; ++k) expectLaw(*built, kLarger.at(turn++ % kLarger.size()));
   }
 }
 

@@ -1,0 +1,45 @@
+#include "papers/guide/guide_form.h"
+
+#include <array>
+
+namespace creasewright {
+
+std::span<const GuideSizeName> guideSizes() {
+  static const std::array sizes{GuideSizeName{"standard", GuideSize::Standard},
+                                GuideSizeName{"clear", GuideSize::Clear},
+                                GuideSizeName{"large", GuideSize::Large}};
+  return sizes;
+}
+
+double enlargement(GuideSize size) {
+  constexpr double kStandard = 10.5;  // pt
+  switch (size) {
+    case GuideSize::Standard:
+      return 1;
+    case GuideSize::Clear:
+      return 14 / kStandard;
+    case GuideSize::Large:
+      return 18 / kStandard;
+  }
+  return 1;
+}
+
+GuideType typeOf(GuideSize size) {
+  GuideType type;
+  switch (size) {
+    case GuideSize::Standard:
+      break;
+    case GuideSize::Clear:
+      type.detail = type.small = 3.2;
+      break;
+    case GuideSize::Large:
+      type.detail = type.small = type.step;
+      type.title = type.heading = type.step * 22 / 18;
+      break;
+  }
+  return type;
+}
+
+PaintLook lookOf(const GuideForm& form) { return {enlargement(form.size), form.black}; }
+
+}  // namespace creasewright
