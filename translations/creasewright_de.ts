@@ -614,6 +614,18 @@
         <source>for a printer without colours</source>
         <translation>für einen Drucker ohne Farben</translation>
     </message>
+    <message>
+        <source>--kind: “%1” is no kind of guide. Write %2.</source>
+        <translation>--kind: „%1“ ist keine Art von Anleitung. %2 schreiben.</translation>
+    </message>
+    <message>
+        <source>--kind: Only a guide as PDF comes in kinds. Let -o end in .pdf.</source>
+        <translation>--kind: Nur eine Anleitung als PDF gibt es in Arten. -o auf .pdf enden lassen.</translation>
+    </message>
+    <message>
+        <source>all steps, a card of measures, or a talk sheet (PDF)</source>
+        <translation>alle Schritte, eine Maßkarte oder ein Sprechzettel (PDF)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1320,6 +1332,22 @@
     <message>
         <source>For a printer without colours.</source>
         <translation>Für einen Drucker ohne Farben.</translation>
+    </message>
+    <message>
+        <source>Hand-out with all steps</source>
+        <translation>Anleitung mit allen Schritten</translation>
+    </message>
+    <message>
+        <source>Card of measures</source>
+        <translation>Maßkarte</translation>
+    </message>
+    <message>
+        <source>Talk sheet for a lesson</source>
+        <translation>Sprechzettel für den Unterricht</translation>
+    </message>
+    <message>
+        <source>What to print</source>
+        <translation>Was gedruckt wird</translation>
     </message>
 </context>
 <context>
@@ -3187,6 +3215,50 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Take the piece “%1” in hand.</source>
         <translation>Das Teil „%1“ zur Hand nehmen.</translation>
+    </message>
+    <message>
+        <source>Show the finished piece</source>
+        <translation>Das fertige Stück zeigen</translation>
+    </message>
+    <message>
+        <source>Let it go round. Say what goes in, and for whom it is made.</source>
+        <translation>Herumgeben. Sagen, was hineinkommt und für wen es gemacht ist.</translation>
+    </message>
+    <message>
+        <source>Show how blades are handled before anybody takes one.</source>
+        <translation>Zeigen, wie man mit Klingen umgeht, bevor jemand eine nimmt.</translation>
+    </message>
+    <message>
+        <source>Tidy up</source>
+        <translation>Aufräumen</translation>
+    </message>
+    <message>
+        <source>Count the blades. Let everyone show what they made.</source>
+        <translation>Die Klingen zählen. Alle zeigen, was sie gemacht haben.</translation>
+    </message>
+    <message>
+        <source>%1: talk sheet</source>
+        <translation>%1: Sprechzettel</translation>
+    </message>
+    <message>
+        <source>%1 of talk and work</source>
+        <translation>%1 Stunden zum Zeigen und Arbeiten</translation>
+    </message>
+    <message>
+        <source>Have ready</source>
+        <translation>Bereitlegen</translation>
+    </message>
+    <message>
+        <source>One finished piece with its product.</source>
+        <translation>Ein fertiges Stück mit seinem Inhalt.</translation>
+    </message>
+    <message>
+        <source>One set cut and scored, not folded: to show the folds.</source>
+        <translation>Ein Satz, geschnitten und gerillt, nicht gefaltet: um die Falze zu zeigen.</translation>
+    </message>
+    <message>
+        <source>One set with its adhesive on, folded and opened again: to show how it closes.</source>
+        <translation>Ein Satz mit Klebstoff, gefaltet und wieder geöffnet: um das Schließen zu zeigen.</translation>
     </message>
 </context>
 <context>

@@ -26,6 +26,7 @@ struct GuideOptions {
   std::string units;
   std::string language;
   std::string type;
+  std::string kind;
   bool black = false;
 };
 
@@ -38,6 +39,12 @@ QStringList languageCodes() {
 QStringList typeNames() {
   QStringList names;
   for (const GuideSizeName& each : guideSizes()) names += text(each.name.toStdString());
+  return names;
+}
+
+QStringList kindNames() {
+  QStringList names;
+  for (const GuideKindName& each : guideKinds()) names += text(each.name.toStdString());
   return names;
 }
 
@@ -56,6 +63,13 @@ QString usageProblem(const GuideOptions& options) {
     return Cli::tr("--units: “%1” is no unit here. Write in, mm or both.")
         .arg(shown(options.units));
   }
+  if (!options.kind.empty() && !kindNames().contains(text(options.kind))) {
+    return Cli::tr("--kind: “%1” is no kind of guide. Write %2.")
+        .arg(shown(options.kind), kindNames().join(Cli::tr(" or ", "between choices")));
+  }
+  if (!options.kind.empty() && options.kind != "steps" &&
+      QFileInfo(output).suffix().toLower() != QLatin1String("pdf"))
+    return Cli::tr("--kind: Only a guide as PDF comes in kinds. Let -o end in .pdf.");
   if (!options.type.empty() && !typeNames().contains(text(options.type))) {
     return Cli::tr("--type: “%1” is no size of type here. Write %2.")
         .arg(shown(options.type), typeNames().join(Cli::tr(" or ", "between choices")));
@@ -89,6 +103,8 @@ int runGuide(const GuideOptions& options) {
   choices.paper = *paper;
   for (const GuideSizeName& each : guideSizes())
     if (each.name == options.type.c_str()) choices.form.size = each.size;
+  for (const GuideKindName& each : guideKinds())
+    if (each.name == options.kind.c_str()) choices.kind = each.kind;
   choices.form.black = options.black;
   if (!options.language.empty()) useLanguage(text(options.language));
   choices.language = !options.language.empty()            ? text(options.language)
@@ -113,6 +129,8 @@ std::function<int()> prepareGuide(Grammar& grammar) {
   grammar.value("--paper", "NAME", o->paper, Cli::tr("paper of a PDF: a4, letter ..."));
   grammar.value("--language", languageCodes().join(QLatin1Char('|')).toUtf8(), o->language,
                 Cli::tr("language of the guide"));
+  grammar.value("--kind", kindNames().join(QLatin1Char('|')).toUtf8(), o->kind,
+                Cli::tr("all steps, a card of measures, or a talk sheet (PDF)"));
   grammar.value("--type", typeNames().join(QLatin1Char('|')).toUtf8(), o->type,
                 Cli::tr("size of the type: 10.5, 14 or 18 points"));
   grammar.flag("--black", o->black, Cli::tr("for a printer without colours"));

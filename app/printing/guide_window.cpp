@@ -16,7 +16,6 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
-#include "papers/guide/guide_pages.h"
 #include "session/preferences.h"
 #include "widgets/labelled_field.h"
 #include "widgets/page_preview.h"
@@ -33,6 +32,7 @@ constexpr int kGuideSettingsWidth = 220;
 GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
+      kind_(new QComboBox(this)),
       units_(new QComboBox(this)),
       paper_(new QComboBox(this)),
       type_(new QComboBox(this)),
@@ -49,6 +49,11 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   paper_->setCurrentIndex(std::max(0, paper_->findData(preferredPaper())));
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
+  for (const auto& [title, kind] : {std::pair{tr("Hand-out with all steps"), GuideKind::Steps},
+                                    {tr("Card of measures"), GuideKind::Measures},
+                                    {tr("Talk sheet for a lesson"), GuideKind::Talk}})
+    kind_->addItem(title, static_cast<int>(kind));
+  addLabelledField(column, tr("What to print"), kind_);
   addLabelledField(column, tr("Measures in"), units_);
   addLabelledField(column, tr("Paper"), paper_);
   for (const auto& [title, size] : {std::pair{tr("Standard"), GuideSize::Standard},
@@ -86,6 +91,7 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   layout->addWidget(left);
   layout->addWidget(scroll, 1);
   preview_->setPageWidth(kPreviewWidth);
+  connect(kind_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(type_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
@@ -95,6 +101,7 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
 
 GuideChoices GuideWindow::choices() const {
   GuideChoices out;
+  out.kind = static_cast<GuideKind>(kind_->currentData().toInt());
   out.units = static_cast<GuideUnits>(units_->currentData().toInt());
   if (const auto paper = findPaper(paper_->currentData().toString().toStdString()))
     out.paper = *paper;
@@ -106,7 +113,7 @@ GuideChoices GuideWindow::choices() const {
 
 void GuideWindow::refresh() {
   const GuideChoices now = choices();
-  std::vector<Drawing> pages = guidePages(session_.built(), now.units, now.paper, now.form);
+  std::vector<Drawing> pages = guideSheets(session_.built(), now);
   status_->setText(tr("%n page(s)", nullptr, static_cast<int>(pages.size())));
   preview_->showPages(std::move(pages), firstUnit(now.units), lookOf(now.form));
 }

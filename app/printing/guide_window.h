@@ -21,6 +21,7 @@ class GuideWindow : public QDialog {
  public:
   explicit GuideWindow(DesignSession& session, QWidget* parent = nullptr);
 
+  [[nodiscard]] QComboBox& kind() { return *kind_; }
   [[nodiscard]] QComboBox& type() { return *type_; }
   [[nodiscard]] QCheckBox& black() { return *black_; }
   [[nodiscard]] PagePreview& preview() { return *preview_; }
@@ -34,6 +35,7 @@ class GuideWindow : public QDialog {
   [[nodiscard]] GuideChoices choices() const;
 
   DesignSession& session_;
+  QComboBox* kind_;
   QComboBox* units_;
   QComboBox* paper_;
   QComboBox* type_;

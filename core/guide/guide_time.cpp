@@ -5,11 +5,37 @@
 
 namespace creasewright {
 
+namespace {
+
+double minutesOf(const Step& step) {
+  double minutes = 2;
+  for (const Cut& cut : step.cuts) minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());
+  return minutes;
+}
+
+double sumOf(const Guide& guide) {
+  double minutes = 0;
+  for (const Step& step : guide.steps) minutes += minutesOf(step);
+  return minutes;
+}
+
+}  // namespace
+
 int minutesFor(const Guide& guide) {
-  double minutes = 2.0 * static_cast<double>(guide.steps.size());
-  for (const Step& step : guide.steps)
-    for (const Cut& cut : step.cuts) minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());
-  return std::max(5, static_cast<int>(std::ceil(minutes / 5)) * 5);
+  return std::max(5, static_cast<int>(std::ceil(sumOf(guide) / 5)) * 5);
+}
+
+std::vector<int> startMinutes(const Guide& guide) {
+  const double sum = sumOf(guide);
+  const double share = sum > 0 ? minutesFor(guide) / sum : 0;
+  std::vector<int> starts;
+  double at = 0;
+  for (const Step& step : guide.steps) {
+    starts.push_back(static_cast<int>(std::floor(at + 1e-9)));
+    at += share * minutesOf(step);
+  }
+  starts.push_back(minutesFor(guide));
+  return starts;
 }
 
 }  // namespace creasewright

@@ -8,4 +8,8 @@ namespace creasewright {
 /// five minutes (common practice, no published source).
 int minutesFor(const Guide& guide);
 
+/// The minute in which each step begins, and last the one in which all is done: minutesFor() shared
+/// out by what the steps take.
+std::vector<int> startMinutes(const Guide& guide);
+
 }  // namespace creasewright

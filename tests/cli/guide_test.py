@@ -89,6 +89,15 @@ class Guide(ProgramTest):
         self.assertIn("font-size: 18pt", html.read_text(encoding="utf-8"))
         self.assertIn("grayscale(1)", html.read_text(encoding="utf-8"))
 
+    def test_a_card_of_measures_is_one_page_and_a_talk_sheet_has_minutes(self):
+        design = self.design()
+        for kind, words in (("measures", "Parts to cut"), ("talk", "0:05")):
+            out = self.folder / f"{kind}.pdf"
+            self.succeed("guide", design, "-o", out, "--kind", kind, "--paper", "a4")
+            text = subprocess.run(["pdftotext", "-layout", out, "-"], capture_output=True, text=True, check=True).stdout
+            self.assertIn(words, text)
+            self.assertEqual("page 1 of 1" in text, kind == "measures")
+
     def test_what_cannot_be_written_is_one_sentence(self):
         design = self.design()
         for wrong, word in (
@@ -97,6 +106,8 @@ class Guide(ProgramTest):
             (("-o", self.folder / "g.pdf", "--language", "xx"), "--language"),
             (("-o", self.folder / "g.pdf", "--paper", "quarto"), "--paper"),
             (("-o", self.folder / "g.pdf", "--type", "huge"), "--type"),
+            (("-o", self.folder / "g.pdf", "--kind", "poem"), "--kind"),
+            (("-o", self.folder / "g.html", "--kind", "talk"), "--kind"),
             (("-o", self.folder / "missing" / "g.pdf"), "missing"),
             ((), "-o"),
         ):

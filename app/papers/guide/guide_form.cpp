@@ -24,6 +24,12 @@ double enlargement(GuideSize size) {
   return 1;
 }
 
+Paper smaller(Paper paper, double enlarged) {
+  paper.width = Length::mm(paper.width.mm() / enlarged);
+  paper.height = Length::mm(paper.height.mm() / enlarged);
+  return paper;
+}
+
 GuideType typeOf(GuideSize size) {
   GuideType type;
   switch (size) {

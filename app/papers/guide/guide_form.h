@@ -5,6 +5,7 @@
 #include <span>
 
 #include "bridge/paint_drawing.h"
+#include "units/paper.h"
 
 namespace creasewright {
 
@@ -27,6 +28,9 @@ std::span<const GuideSizeName> guideSizes();
 
 /// How much larger than standard everything is drawn.
 double enlargement(GuideSize size);
+
+/// The page that is filled, and enlarged to the paper when all is on it.
+Paper smaller(Paper paper, double enlarged);
 
 /// Type of a page that is then enlarged, mm.
 struct GuideType {

@@ -100,13 +100,6 @@ std::vector<Part> partsOf(const Guide& guide) {
   return parts;
 }
 
-/// The page that is filled, and enlarged to the paper when all is on it.
-Paper smaller(Paper paper, double enlarged) {
-  paper.width = Length::mm(paper.width.mm() / enlarged);
-  paper.height = Length::mm(paper.height.mm() / enlarged);
-  return paper;
-}
-
 class GuidePages {
  public:
   GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper, GuideSize size)

@@ -128,6 +128,19 @@ Drawing cautionBlock(const GuideWords& words, double width, const CardType& type
 
 }  // namespace
 
+Drawing recipeHead(const GuideWords& words, const BuiltDesign& built, double width) {
+  constexpr FigureRoom kSmall{70, 46};
+  const CardType type(typeOf(GuideSize::Standard));
+  const double right = kSmall.width + kBlockGap;
+  const Drawing picture = finishedFigure(built, kSmall);
+  TextBlock parts(width - right);
+  addParts(parts, words.parts, type);
+  parts.addList(words.sticking, QStringLiteral("•"), type.text);
+  Drawing top = beside({0, picture.height, {}, {}}, parts.take(), right);
+  append(top, moved(picture, {(kSmall.width - picture.width) / 2, top.height - picture.height}));
+  return stacked({titleBlock(words, width, type), top}, 3);
+}
+
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
                    std::optional<double> height, GuideSize size) {
   const CardType type(typeOf(size));

@@ -13,4 +13,7 @@ namespace creasewright {
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
                    std::optional<double> height = {}, GuideSize size = GuideSize::Standard);
 
+/// Its title, picture and parts alone: the head of a card of measures.
+Drawing recipeHead(const GuideWords& words, const BuiltDesign& built, double width);
+
 }  // namespace creasewright

@@ -1,6 +1,7 @@
 #include "papers/guide/write_guide.h"
 
 #include <QFileInfo>
+#include <array>
 
 #include "bridge/design_words.h"
 #include "bridge/label_text.h"
@@ -10,6 +11,8 @@
 #include "papers/guide/guide_folder.h"
 #include "papers/guide/guide_html.h"
 #include "papers/guide/guide_pages.h"
+#include "papers/guide/measure_card.h"
+#include "papers/guide/talk_sheet.h"
 
 namespace creasewright {
 
@@ -24,9 +27,27 @@ Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
 
 }  // namespace
 
+std::span<const GuideKindName> guideKinds() {
+  static const std::array kinds{GuideKindName{"steps", GuideKind::Steps},
+                                GuideKindName{"measures", GuideKind::Measures},
+                                GuideKindName{"talk", GuideKind::Talk}};
+  return kinds;
+}
+
+std::vector<Drawing> guideSheets(const BuiltDesign& built, const GuideChoices& choices) {
+  switch (choices.kind) {
+    case GuideKind::Steps:
+      return guidePages(built, choices.units, choices.paper, choices.form);
+    case GuideKind::Measures:
+      return {measureCard(built, choices.units, choices.paper, choices.form)};
+    case GuideKind::Talk:
+      return talkSheet(built, choices.units, choices.paper, choices.form);
+  }
+  return {};
+}
+
 Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices) {
-  return renderPdf(guidePages(built, choices.units, choices.paper, choices.form),
-                   wordingIn(firstUnit(choices.units)),
+  return renderPdf(guideSheets(built, choices), wordingIn(firstUnit(choices.units)),
                    {designTitle(built), choices.now, PdfKind::Document, lookOf(choices.form)});
 }
 

@@ -4,6 +4,8 @@
 #include <QDateTime>
 #include <QStringList>
 #include <optional>
+#include <span>
+#include <vector>
 
 #include "papers/guide/guide_form.h"
 #include "papers/guide/guide_words.h"
@@ -11,7 +13,22 @@
 
 namespace creasewright {
 
+/// What is printed about a design.
+enum class GuideKind {
+  Steps,     ///< the hand-out
+  Measures,  ///< one page of measures (papers/guide/measure_card.h)
+  Talk       ///< for who shows it (papers/guide/talk_sheet.h)
+};
+
+/// As the command line names it: `steps`, `measures`, `talk`.
+struct GuideKindName {
+  QByteArray name;
+  GuideKind kind;
+};
+std::span<const GuideKindName> guideKinds();
+
 struct GuideChoices {
+  GuideKind kind = GuideKind::Steps;  ///< PDF; the others are always the hand-out
   GuideUnits units = GuideUnits::Both;
   Paper paper;       ///< PDF
   GuideForm form;    ///< PDF, HTML
@@ -23,6 +40,9 @@ struct GuideChoices {
 /// a folder.
 QStringList guideEndings();
 bool namesGuideFolder(const QString& path);
+
+/// The pages of what is chosen, to be painted with lookOf(form).
+std::vector<Drawing> guideSheets(const BuiltDesign& built, const GuideChoices& choices);
 
 /// The guide as pages. Needs a QGuiApplication. Error: FileNotWritten (no place).
 Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices);
