@@ -626,6 +626,34 @@
         <source>all steps, a card of measures, or a talk sheet (PDF)</source>
         <translation>alle Schritte, eine Maßkarte oder ein Sprechzettel (PDF)</translation>
     </message>
+    <message>
+        <source>%1: “%2” is no amount of money. Write one such as 12.50.</source>
+        <translation>%1: „%2“ ist kein Geldbetrag. Einen schreiben wie 12.50.</translation>
+    </message>
+    <message>
+        <source>printed behind prices, such as EUR</source>
+        <translation>steht hinter Preisen, etwa EUR</translation>
+    </message>
+    <message>
+        <source>what an hour of the maker&apos;s work costs</source>
+        <translation>was eine Arbeitsstunde kostet</translation>
+    </message>
+    <message>
+        <source>on material and work: room, tools, waste; 10</source>
+        <translation>auf Material und Arbeit: Raum, Werkzeug, Verschnitt; 10</translation>
+    </message>
+    <message>
+        <source>of the price, not on top of the cost; 30</source>
+        <translation>vom Preis, nicht auf die Kosten; 30</translation>
+    </message>
+    <message>
+        <source>of the price, a market&apos;s; 0</source>
+        <translation>vom Preis, die eines Marktes; 0</translation>
+    </message>
+    <message>
+        <source>of one class, whoever comes: teacher, room, travel</source>
+        <translation>eines Kurses, gleich wer kommt: Leitung, Raum, Fahrt</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1541,6 +1569,10 @@
         <source>Plan</source>
         <translation>Plan</translation>
     </message>
+    <message>
+        <source>Prices…</source>
+        <translation>Preise …</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::MainWindow</name>
@@ -1781,6 +1813,49 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PriceDialog</name>
+    <message>
+        <source>Cost and price on the class’s papers</source>
+        <translation>Kosten und Preis auf den Kursunterlagen</translation>
+    </message>
+    <message>
+        <source>Prices</source>
+        <translation>Preise</translation>
+    </message>
+    <message>
+        <source>Currency, such as EUR</source>
+        <translation>Währung, etwa EUR</translation>
+    </message>
+    <message>
+        <source>An hour of the maker’s work</source>
+        <translation>Eine Arbeitsstunde</translation>
+    </message>
+    <message>
+        <source>Overhead on material and work: room, tools, waste</source>
+        <translation>Gemeinkosten auf Material und Arbeit: Raum, Werkzeug, Verschnitt</translation>
+    </message>
+    <message>
+        <source>Margin, a share of the price</source>
+        <translation>Gewinnspanne, ein Anteil am Preis</translation>
+    </message>
+    <message>
+        <source>Fee, a share of the price: market, card payment</source>
+        <translation>Gebühr, ein Anteil am Preis: Markt, Kartenzahlung</translation>
+    </message>
+    <message>
+        <source>Costs of a class, whoever comes: teacher, room, travel</source>
+        <translation>Kosten eines Kurses, gleich wer kommt: Leitung, Raum, Fahrt</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Übernehmen</translation>
+    </message>
+    <message>
+        <source>“%1” is no amount of money. Type something like 12.50.</source>
+        <translation>„%1“ ist kein Geldbetrag. Etwas wie 12,50 eintippen.</translation>
     </message>
 </context>
 <context>
@@ -2417,6 +2492,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>plan</source>
         <translation>Plan</translation>
+    </message>
+    <message>
+        <source>prices</source>
+        <translation>Preise</translation>
     </message>
 </context>
 <context>
@@ -3709,6 +3788,68 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%1: %n Trägermatte; der Fläche nach brauchen die Teile mindestens %2.</numerusform>
             <numerusform>%1: %n Trägermatten; der Fläche nach brauchen die Teile mindestens %2.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>card %1</source>
+        <translation>Karton %1</translation>
+    </message>
+    <message>
+        <source>tape and glue %1</source>
+        <translation>Klebeband und Klebstoff %1</translation>
+    </message>
+    <message>
+        <source>ribbon %1</source>
+        <translation>Schleifenband %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n minute(s) of work %1</source>
+        <translation>
+            <numerusform>%n Minute Arbeit %1</numerusform>
+            <numerusform>%n Minuten Arbeit %1</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 % overhead %2</source>
+        <translation>%1 % Gemeinkosten %2</translation>
+    </message>
+    <message>
+        <source>“%1”: %2; cost in all %3.</source>
+        <translation>„%1“: %2; Kosten zusammen %3.</translation>
+    </message>
+    <message>
+        <source>%1, of which %2 % is margin after a fee of %3 %</source>
+        <translation>%1, davon %2 % Gewinnspanne nach %3 % Gebühr</translation>
+    </message>
+    <message>
+        <source>%1, of which %2 % is margin</source>
+        <translation>%1, davon %2 % Gewinnspanne</translation>
+    </message>
+    <message>
+        <source>A seat: material %1, share of the class’s costs %2. Price: %3.</source>
+        <translation>Ein Platz: Material %1, Anteil an den Kurskosten %2. Preis: %3.</translation>
+    </message>
+    <message>
+        <source>A seat: material %1. Price: %2.</source>
+        <translation>Ein Platz: Material %1. Preis: %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>At that price the class pays for itself from %n person(s) on.</source>
+        <translation>
+            <numerusform>Zu diesem Preis trägt sich der Kurs ab %n Person.</numerusform>
+            <numerusform>Zu diesem Preis trägt sich der Kurs ab %n Personen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Price of “%1”: %2.</source>
+        <translation>Preis von „%1“: %2.</translation>
+    </message>
+    <message>
+        <source>Some sheets or supplies have no price yet: what they cost is missing.</source>
+        <translation>Manche Bögen oder Materialien haben noch keinen Preis; dieser Teil der Kosten fehlt.</translation>
+    </message>
+    <message>
+        <source>Cost and price</source>
+        <translation>Kosten und Preis</translation>
     </message>
 </context>
 <context>

@@ -581,5 +581,19 @@
             <numerusform>%1: %n carrier sheets; by their area the parts take at least %2.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n minute(s) of work %1</source>
+        <translation>
+            <numerusform>%n minute of work %1</numerusform>
+            <numerusform>%n minutes of work %1</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>At that price the class pays for itself from %n person(s) on.</source>
+        <translation>
+            <numerusform>At that price the class pays for itself from %n person on.</numerusform>
+            <numerusform>At that price the class pays for itself from %n people on.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

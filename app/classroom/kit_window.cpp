@@ -25,6 +25,7 @@
 #include "classroom/kit_preview.h"
 #include "classroom/names_dialog.h"
 #include "classroom/offcut_dialog.h"
+#include "classroom/price_dialog.h"
 #include "classroom/sheet_choice.h"
 #include "commands/kit_edits.h"
 #include "document/design_file.h"
@@ -205,6 +206,11 @@ void KitWindow::editStock() {
   }
 }
 
+void KitWindow::editPrices() {
+  PriceDialog dialog(kit_.kit().pricing, this);
+  if (dialog.exec() == QDialog::Accepted) changePricing(kit_, dialog.pricing());
+}
+
 void KitWindow::editNames() {
   NamesDialog dialog(kit_.kit(), session_.unit(), this);
   if (dialog.exec() == QDialog::Accepted)
@@ -245,9 +251,11 @@ void KitWindow::addListButtons(QVBoxLayout* column) {
   auto* lists = addRow(column);
   addButton(
       lists, tr("Names…"), [this] { editNames(); });
-  offcuts_ = addButton(
-      lists, tr("Offcuts…"), [this] { showOffcuts(); });
-  addButton(addRow(column), tr("Stock and supplies…"), [this] { editStock(); });
+  offcuts_ = addButton(lists, tr("Offcuts…"), [this] { showOffcuts(); });
+  auto* money = addRow(column);
+  addButton(
+      money, tr("Stock and supplies…"), [this] { editStock(); });
+  addButton(money, tr("Prices…"), [this] { editPrices(); });
 }
 
 void KitWindow::addPlanButtons(QVBoxLayout* column) {

@@ -60,6 +60,7 @@ class KitWindow : public QDialog {
   void showOffcuts();
   void editStock();
   void editNames();
+  void editPrices();
   void tell(bool written);
   void takeTitle();
   void showKit();

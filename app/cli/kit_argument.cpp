@@ -1,6 +1,7 @@
 #include "cli/kit_argument.h"
 
 #include <algorithm>
+#include <array>
 
 #include "base/file_limits.h"
 #include "bridge/text.h"
@@ -115,6 +116,43 @@ bool addPeople(const KitOptions& options, ClassKit& kit) {
   return true;
 }
 
+bool readMoney(const char* argument, const std::string& written, std::int64_t& target) {
+  if (written.empty()) return true;
+  const std::optional<std::int64_t> coins = readPrice(written);
+  if (coins)
+    target = *coins;
+  else
+    fail(Cli::tr("%1: “%2” is no amount of money. Write one such as 12.50.")
+             .arg(QLatin1String(argument), shown(written)));
+  return coins.has_value();
+}
+
+bool readPercent(const char* argument, const std::string& written, int most, int& target) {
+  if (written.empty()) return true;
+  const auto percent = readNumber(argument, written, {0, most});
+  if (percent) target = *percent;
+  return percent.has_value();
+}
+
+/// Prices are asked for by any of their arguments. False: the problem is told.
+bool addPricing(const KitOptions& options, ClassKit& kit) {
+  const bool asked =
+      std::ranges::any_of(std::array{&options.currency, &options.rate, &options.classCosts,
+                                     &options.overhead, &options.margin, &options.fee},
+                          [](const std::string* written) { return !written->empty(); });
+  if (!asked) return true;
+  Pricing pricing = kit.pricing.value_or(Pricing{});
+  if (!options.currency.empty()) pricing.currency = text(options.currency).toStdString();
+  if (!readMoney("--rate", options.rate, pricing.hourlyRate) ||
+      !readMoney("--class-costs", options.classCosts, pricing.classCosts) ||
+      !readPercent("--overhead", options.overhead, kMostOverhead, pricing.overhead) ||
+      !readPercent("--margin", options.margin, kMostMargin, pricing.margin) ||
+      !readPercent("--fee", options.fee, kMostFee, pricing.fee))
+    return false;
+  kit.pricing = pricing;
+  return true;
+}
+
 /// The text of a file that an argument names; tells when it cannot be read.
 std::optional<std::string> fileOf(const QString& argument, const std::string& path,
                                   std::int64_t largest) {
@@ -157,11 +195,9 @@ bool addNames(const KitOptions& options, ClassKit& kit) {
 
 /// The argument that brought what no kit holds.
 QString argumentOverLimit(const Problem& problem) {
-  constexpr std::pair<std::string_view, const char*> kArguments[] = {{"names", "--names"},
-                                                                     {"title", "--title"},
-                                                                     {"blanks", "--blank"},
-                                                                     {"supplies", "--supplies"},
-                                                                     {"stock", "--stock"}};
+  constexpr std::pair<std::string_view, const char*> kArguments[] = {
+      {"names", "--names"},       {"title", "--title"}, {"blanks", "--blank"},
+      {"supplies", "--supplies"}, {"stock", "--stock"}, {"pricing/currency", "--currency"}};
   for (const auto& [field, argument] : kArguments)
     if (problem.where.starts_with(field)) return QLatin1String(argument);
   return QStringLiteral("FILE");
@@ -201,7 +237,7 @@ std::optional<ClassKit> readKitArguments(const KitOptions& options) {
       !addSheets(options.sheets, kit) || !addBlanks(options.blanks, kit) ||
       !addTable(QStringLiteral("--supplies"), options.supplies, readSupplyTable, kit.supplies) ||
       !addNames(options, kit) || !addPeople(options, kit) || !addGoal(options, kit) ||
-      needsSheets(options, kit))
+      !addPricing(options, kit) || needsSheets(options, kit))
     return std::nullopt;
   if (!options.label.empty()) {
     const auto size = readSize("--label", options.label, {kSmallestLabel, kLargestLabel});

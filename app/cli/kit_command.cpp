@@ -182,10 +182,24 @@ void addKitMaking(Grammar& grammar, KitOptions& o) {
   grammar.value("--units", "in|mm", o.units, Cli::tr("units of printed measures"));
 }
 
+/// What is charged.
+void addKitPrices(Grammar& grammar, KitOptions& o) {
+  grammar.value("--currency", "TEXT", o.currency, Cli::tr("printed behind prices, such as EUR"));
+  grammar.value("--rate", "MONEY", o.rate, Cli::tr("what an hour of the maker's work costs"));
+  grammar.value("--overhead", "PERCENT", o.overhead,
+                Cli::tr("on material and work: room, tools, waste; 10"));
+  grammar.value("--margin", "PERCENT", o.margin,
+                Cli::tr("of the price, not on top of the cost; 30"));
+  grammar.value("--fee", "PERCENT", o.fee, Cli::tr("of the price, a market's; 0"));
+  grammar.value("--class-costs", "MONEY", o.classCosts,
+                Cli::tr("of one class, whoever comes: teacher, room, travel"));
+}
+
 std::function<int()> prepareKit(Grammar& grammar) {
   const auto options = std::make_shared<KitOptions>();
   addKitContents(grammar, *options);
   addKitMaking(grammar, *options);
+  addKitPrices(grammar, *options);
   return [options] { return runKit(*options); };
 }
 

@@ -26,6 +26,12 @@ struct KitOptions {
   bool noExtras = false;
   std::string plan;     ///< easy or fewest
   std::string machine;  ///< WIDTHxHEIGHT of a machine's carrier sheet: layouts for a machine
+  std::string currency;
+  std::string rate;  ///< money, and so classCosts
+  std::string classCosts;
+  std::string overhead;  ///< whole percent, and so margin and fee
+  std::string margin;
+  std::string fee;
   std::string paper;
   std::string units;
 };

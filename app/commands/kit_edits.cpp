@@ -99,6 +99,13 @@ void changeStock(KitSession& session, std::vector<StockSheet> sheets,
        KitSay::tr("stock and supplies"));
 }
 
+void changePricing(KitSession& session, std::optional<Pricing> pricing) {
+  push(session,
+       with(
+           session, [&](ClassKit& kit) { kit.pricing = std::move(pricing); }),
+       KitSay::tr("prices"));
+}
+
 void changeNames(KitSession& session, BagLabels labels) {
   push(session,
        with(

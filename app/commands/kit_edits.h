@@ -22,6 +22,8 @@ void changeSheets(KitSession& session, std::vector<StockSheet> sheets);
 void changeStock(KitSession& session, std::vector<StockSheet> sheets,
                  std::vector<SupplyItem> supplies);
 
+void changePricing(KitSession& session, std::optional<Pricing> pricing);
+
 /// The takers' names, and the size of the labels they are printed on.
 struct BagLabels {
   std::vector<std::string> names;

@@ -1,5 +1,7 @@
 #include "kits/class_kit.h"
 
+#include <tuple>
+
 #include <nlohmann/json.hpp>
 
 #include "base/file_limits.h"
@@ -115,6 +117,38 @@ std::optional<Problem> readVersion5(const Fields& fields, ClassKit& kit) {
   return std::nullopt;
 }
 
+Json pricingJson(const Pricing& pricing) {
+  return {{"currency", pricing.currency}, {"hourly_rate", pricing.hourlyRate},
+          {"overhead", pricing.overhead}, {"margin", pricing.margin},
+          {"fee", pricing.fee},           {"class_costs", pricing.classCosts}};
+}
+
+/// What version 6 brought: what is charged.
+std::optional<Problem> readVersion6(const Fields& fields, ClassKit& kit) {
+  if (!fields.has("pricing")) return std::nullopt;
+  const Result<Fields> of = fields.object("pricing");
+  if (!of) return of.problem();
+  Pricing pricing;
+  const Result<std::string> currency = of->text("currency");
+  if (!currency) return currency.problem();
+  pricing.currency = *currency;
+  for (const auto& [key, target, most] : {std::tuple{"overhead", &pricing.overhead, kMostOverhead},
+                                          {"margin", &pricing.margin, kMostMargin},
+                                          {"fee", &pricing.fee, kMostFee}}) {
+    const Result<int> percent = countIn(*of, key, 0, most);
+    if (!percent) return percent.problem();
+    *target = *percent;
+  }
+  for (const auto& [key, target] :
+       {std::pair{"hourly_rate", &pricing.hourlyRate}, {"class_costs", &pricing.classCosts}}) {
+    const Result<int> coins = countIn(*of, key, 0, kDearest);
+    if (!coins) return coins.problem();
+    *target = *coins;
+  }
+  kit.pricing = pricing;
+  return std::nullopt;
+}
+
 Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_t version,
                              std::string_view where) {
   ClassKit kit;
@@ -142,6 +176,8 @@ Result<ClassKit> readCurrent(const Json& json, const Fields& fields, std::int64_
     if (const auto problem = readVersion3(fields, kit)) return *problem;
   if (version >= 5)
     if (const auto problem = readVersion5(fields, kit)) return *problem;
+  if (version >= 6)
+    if (const auto problem = readVersion6(fields, kit)) return *problem;
   return kit;
 }
 
@@ -179,6 +215,7 @@ std::string writeKit(const ClassKit& kit) {
   json["plan"] = planGoalText(kit.goal);
   json["keep_grain"] = kit.keepGrain;
   if (kit.noExtras) json["no_extras"] = true;
+  if (kit.pricing) json["pricing"] = pricingJson(*kit.pricing);
   json["label"] = {{"width", exactText(kit.labelWidth)}, {"height", exactText(kit.labelHeight)}};
   json["names"] = kit.names;
   json["supplies"] = Json::array();

@@ -7,11 +7,12 @@
 
 #include "base/result.h"
 #include "document/design.h"
+#include "kits/pricing.h"
 #include "stock/stock_list.h"
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 5;
+inline constexpr int kKitVersion = 6;
 inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
@@ -70,6 +71,8 @@ struct ClassKit {
   std::vector<std::string> names;                      ///< of the takers, for the bags
   Length labelWidth = Length::nanometres(90'000'000);  ///< of the bags' labels
   Length labelHeight = Length::nanometres(50'000'000);
+
+  std::optional<Pricing> pricing = {};  ///< nothing where no prices are asked for
 
   [[nodiscard]] int sets() const { return takers + spares; }
   bool operator==(const ClassKit&) const = default;

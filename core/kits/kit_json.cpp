@@ -1,6 +1,7 @@
 #include <nlohmann/json.hpp>
 
 #include "cutting/trim_steps.h"
+#include "kits/cost_sheet.h"
 #include "kits/plan_kit.h"
 
 namespace creasewright {
@@ -77,6 +78,32 @@ Json cardJson(const CardPlan& card) {
           {"proven", card.plan.proven()}};
 }
 
+Json priceJson(const KitPlan& plan) {
+  const std::optional<CostSheet> costs = costSheetOf(plan);
+  if (!costs) return nullptr;
+  Json boxes = Json::array();
+  for (const BoxPrice& box : costs->boxes)
+    boxes.push_back({{"design", box.item},
+                     {"minutes", box.minutes},
+                     {"card", box.card},
+                     {"tape_and_glue", box.sticky},
+                     {"ribbon", box.ribbon},
+                     {"work", box.work},
+                     {"overhead", box.overhead},
+                     {"cost", box.cost},
+                     {"price", box.price}});
+  Json breakEven = nullptr;
+  if (costs->seat.breakEven) breakEven = *costs->seat.breakEven;
+  return {{"currency", plan.kit().pricing->currency},
+          {"complete", costs->complete},
+          {"boxes", std::move(boxes)},
+          {"seat",
+           {{"material", costs->seat.material},
+            {"share_of_class", costs->seat.share},
+            {"price", costs->seat.price},
+            {"break_even", std::move(breakEven)}}}};
+}
+
 }  // namespace
 
 std::string kitJson(const KitPlan& plan) {
@@ -107,7 +134,8 @@ std::string kitJson(const KitPlan& plan) {
                   {"one_more", std::move(more)},
                   {"cards", std::move(cards)},
                   {"tape", std::move(tapes)},
-                  {"glue_places", plan.built->gluePlaces}};
+                  {"glue_places", plan.built->gluePlaces},
+                  {"prices", priceJson(plan)}};
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 

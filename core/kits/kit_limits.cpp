@@ -1,3 +1,5 @@
+#include <tuple>
+
 #include "kits/bundle.h"
 #include "kits/class_kit.h"
 #include "stock/list_limits.h"
@@ -17,12 +19,26 @@ std::optional<Problem> blankProblem(const PlainBlank& blank) {
   return fileLimitProblem(blank.card, "card");
 }
 
+std::optional<Problem> pricingProblem(const Pricing& pricing) {
+  if (auto problem = longestOf("currency", pricing.currency, kLongestCurrency)) return problem;
+  for (const auto& [field, number, most] :
+       {std::tuple{"hourly_rate", pricing.hourlyRate, kDearest},
+        {"class_costs", pricing.classCosts, kDearest},
+        {"overhead", std::int64_t{pricing.overhead}, std::int64_t{kMostOverhead}},
+        {"margin", std::int64_t{pricing.margin}, std::int64_t{kMostMargin}},
+        {"fee", std::int64_t{pricing.fee}, std::int64_t{kMostFee}}})
+    if (auto problem = countWithin(field, number, 0, most)) return problem;
+  return std::nullopt;
+}
+
 }  // namespace
 
 std::optional<Problem> fileLimitProblem(const ClassKit& kit) {
   if (auto problem = textsProblem({{"title", kit.title}})) return problem;
   if (auto problem = countWithin("takers", kit.takers, 1, kMostTakers)) return problem;
   if (auto problem = countWithin("spares", kit.spares, 0, kMostTakers)) return problem;
+  if (kit.pricing)
+    if (auto problem = inPart(pricingProblem(*kit.pricing), "pricing")) return problem;
   if (auto problem = fileLimitProblem(kit.stock)) return problem;
   if (auto problem = fileLimitProblem(kit.supplies)) return problem;
   if (auto problem = listProblem("items", kit.items, kMostItems, itemProblem)) return problem;

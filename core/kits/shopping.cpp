@@ -7,20 +7,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSameWidth = 0.6;  // mm; 9 mm and 3/8 in are one tape
-
-/// The listed item of a kind and width, or -1.
-int supplyFor(const ClassKit& kit, SupplyItemKind kind, Length width) {
-  int best = -1;
-  double nearest = kSameWidth;
-  for (std::size_t i = 0; i < kit.supplies.size(); ++i) {
-    const SupplyItem& item = kit.supplies[i];
-    const double off = std::abs((item.width - width).mm());
-    if (item.kind != kind || off > nearest) continue;
-    nearest = off;
-    best = static_cast<int>(i);
-  }
-  return best;
+bool sticks(SupplyItemKind kind) {
+  return kind == SupplyItemKind::AdhesiveDots || kind == SupplyItemKind::Glue;
 }
 
 std::int64_t packsFor(std::int64_t needed, std::int64_t perPack) {
@@ -84,10 +72,7 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
   ShoppingLine line;
   line.kind = ShoppingLine::Kind::Glue;
   line.strips = places;
-  for (std::size_t i = 0; i < kit.supplies.size() && line.supply < 0; ++i)
-    if (kit.supplies[i].kind == SupplyItemKind::AdhesiveDots ||
-        kit.supplies[i].kind == SupplyItemKind::Glue)
-      line.supply = static_cast<int>(i);
+  line.supply = supplyFor(kit, SupplyItemKind::Glue, {});
   if (line.supply < 0) {
     list.complete = false;
     list.lines.push_back(line);
@@ -99,6 +84,25 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
 }
 
 }  // namespace
+
+int supplyFor(const ClassKit& kit, SupplyItemKind kind, Length width) {
+  constexpr double kSameWidth = 0.6;  // mm
+  if (sticks(kind)) {
+    const auto found = std::ranges::find_if(
+        kit.supplies, [](const SupplyItem& item) { return sticks(item.kind); });
+    return found == kit.supplies.end() ? -1 : static_cast<int>(found - kit.supplies.begin());
+  }
+  int best = -1;
+  double nearest = kSameWidth;
+  for (std::size_t i = 0; i < kit.supplies.size(); ++i) {
+    const SupplyItem& item = kit.supplies[i];
+    const double off = std::abs((item.width - width).mm());
+    if (item.kind != kind || off > nearest) continue;
+    nearest = off;
+    best = static_cast<int>(i);
+  }
+  return best;
+}
 
 ShoppingList shoppingFor(const KitPlan& plan) {
   const BuiltKit& built = *plan.built;

@@ -28,6 +28,10 @@ struct ShoppingList {
   bool complete = true;   ///< every line that is to buy has a price
 };
 
+/// The listed item of a kind and width (the nearest within 0.6 mm: 9 mm and 3/8 in are one tape) by
+/// its place in ClassKit::supplies, or -1. Glue is any glue, or adhesive dots, without a width.
+int supplyFor(const ClassKit& kit, SupplyItemKind kind, Length width);
+
 /// Whole sheets and whole packs, what is at hand taken off. Tape and ribbon take the listed roll of
 /// their width (the nearest within 0.6 mm).
 ShoppingList shoppingFor(const KitPlan& plan);

@@ -22,6 +22,18 @@ constexpr std::string_view kDots = "adhesive-dots";
 constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
 constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", kDots, "glue"};
 
+/// With a point or a comma, from 0 to `most`.
+std::optional<double> decimalFrom(std::string_view text, double most) {
+  std::string written(text);
+  std::ranges::replace(written, ',', '.');
+  double value = 0;
+  const char* end = written.data() + written.size();
+  const auto result = std::from_chars(written.data(), end, value, std::chars_format::fixed);
+  if (result.ec != std::errc() || result.ptr != end || !(value >= 0 && value <= most))
+    return std::nullopt;
+  return value;
+}
+
 /// The fields of one row by column name. The first that cannot be read is remembered.
 class Row {
  public:
@@ -50,19 +62,21 @@ class Row {
     return *read;
   }
 
-  std::int64_t price() { return std::llround(decimal("price", kDearest / 100.0) * 100); }
-
-  /// With a point or a comma; an empty field is 0.
-  double decimal(std::string_view column, double most) {
-    std::string written = text(column);
-    std::ranges::replace(written, ',', '.');
+  std::int64_t price() {
+    const std::string written = text("price");
     if (written.empty()) return 0;
-    double value = 0;
-    const char* end = written.data() + written.size();
-    const auto result = std::from_chars(written.data(), end, value, std::chars_format::fixed);
-    if (result.ec != std::errc() || result.ptr != end || value < 0 || value > most)
-      return fail(written), 0;
-    return value;
+    const std::optional<std::int64_t> read = readPrice(written);
+    if (!read) fail(written);
+    return read.value_or(0);
+  }
+
+  /// An empty field is 0.
+  double decimal(std::string_view column, double most) {
+    const std::string written = text(column);
+    if (written.empty()) return 0;
+    const std::optional<double> value = decimalFrom(written, most);
+    if (!value) fail(written);
+    return value.value_or(0);
   }
 
   std::int64_t whole(std::string_view column, std::int64_t standard) {
@@ -245,6 +259,12 @@ std::optional<SupplyItemKind> supplyKind(std::string_view text) {
 
 std::string_view supplyKindText(SupplyItemKind kind) {
   return kKinds.at(static_cast<std::size_t>(kind));
+}
+
+std::optional<std::int64_t> readPrice(std::string_view text) {
+  const std::optional<double> value = decimalFrom(text, kDearest / 100.0);
+  if (!value) return std::nullopt;
+  return std::llround(*value * 100);
 }
 
 std::string priceText(std::int64_t price) {

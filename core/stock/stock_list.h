@@ -53,6 +53,8 @@ std::optional<Problem> fileLimitProblem(const std::vector<SupplyItem>& supplies)
 /// another word.
 std::optional<SupplyItemKind> supplyKind(std::string_view text);
 std::string_view supplyKindText(SupplyItemKind kind);
+/// `12`, `12.50` or `12,5` in the smallest coin; nothing for what is no price, or above kDearest.
+std::optional<std::int64_t> readPrice(std::string_view text);
 /// Decimals of a price: 45 reads `0.45`.
 std::string priceText(std::int64_t price);
 

@@ -2,9 +2,10 @@
 
 import json
 import random
+import subprocess
 import unittest
 
-from program import ProgramTest
+from program import TRAY, ProgramTest
 
 
 def parts(cuts, x, y, w, h):
@@ -229,6 +230,35 @@ class Kit(ProgramTest):
         self.assertEqual([card["card"] for card in plan["cards"]][1:], ["Linen"])
         self.assertEqual({layout["stock"] for layout in plan["cards"][0]["layouts"]}, {"Any"})
         self.assertEqual({layout["stock"] for layout in plan["cards"][1]["layouts"]}, {"Linen"})
+
+    def test_prices_stand_on_the_plan_and_add_up(self):
+        tray = self.design(*TRAY)
+        stock = self.folder / "stock.csv"
+        stock.write_text("name,width,height,price\n12 x 12 in,12 in,12 in,0.50\n", encoding="utf-8")
+        wanted = ("--stock", stock, "--takers", "10", "--rate", "18,00", "--margin", "40", "--fee", "5",
+                  "--class-costs", "90", "--currency", "EUR")  # fmt: skip
+        out = self.folder / "plan.json"
+        self.succeed("kit", tray, *wanted, "-o", out)
+        plan = json.loads(out.read_text(encoding="utf-8"))
+        box = plan["prices"]["boxes"][0]
+        self.assertEqual(box["card"], round(50 * plan["sheets"] / 10))
+        self.assertAlmostEqual(box["work"], 1800 * box["minutes"] / 60, delta=1)
+        parts = ("card", "tape_and_glue", "ribbon", "work", "overhead")
+        self.assertEqual(box["cost"], sum(box[part] for part in parts))
+        self.assertAlmostEqual(box["price"] * 0.95 * 0.6, box["cost"], delta=1)
+        self.assertEqual(plan["prices"]["seat"]["share_of_class"], 900)
+        page = self.folder / "plan.pdf"
+        self.succeed("kit", tray, *wanted, "-o", page)
+        words = subprocess.run(["pdftotext", "-layout", page, "-"], capture_output=True, text=True, check=True).stdout
+        self.assertIn("Cost and price", words)
+        self.assertIn(f"{box['price'] / 100:.2f} EUR", words)
+        kit = self.folder / "class.cwkit"
+        self.succeed("kit", tray, *wanted, "-o", kit)
+        again = self.folder / "again.json"
+        self.succeed("kit", kit, "-o", again)
+        self.assertEqual(again.read_bytes(), out.read_bytes())
+        for wrong in (("--rate", "much"), ("--margin", "95"), ("--currency", "pieces of eight")):
+            self.refuse("kit", tray, "--takers", "4", "--sheet", "12x12", *wrong, "-o", self.folder / "no.json", naming=wrong[0])
 
     def test_what_cannot_be_planned_is_one_sentence(self):
         design = self.design()

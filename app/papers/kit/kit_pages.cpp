@@ -86,6 +86,8 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   const double width = flow.columnWidth();
   flow.put(headBlock(plan, width));
   flow.put(listBlock(KitTr::tr("Shopping list"), shoppingLines(plan, unit), width));
+  if (const QStringList costs = costLines(plan); !costs.isEmpty())
+    flow.put(listBlock(KitTr::tr("Cost and price"), costs, width));
   flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
   if (const QStringList over = leftOverLines(plan); !over.isEmpty())
     flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));

@@ -34,6 +34,8 @@ QString moneyText(std::int64_t price);
 /// What to buy and what to take from the shelf: sheets of each card, tape, ribbon, glue; last what
 /// it costs, where prices are known.
 QStringList shoppingLines(const KitPlan& plan, Unit unit);
+/// What each box costs and is sold for, and what a seat costs; nothing for a kit without prices.
+QStringList costLines(const KitPlan& plan);
 /// What the teacher does and when.
 QStringList teacherLines(const KitPlan& plan);
 /// Name of an item: its design's title, or its style's.

@@ -1,12 +1,15 @@
+#include <QCheckBox>
 #include <QLineEdit>
 #include <QPlainTextEdit>
 #include <QPushButton>
+#include <QSpinBox>
 
 #include <gtest/gtest.h>
 
 #include "classroom/blank_dialog.h"
 #include "classroom/names_dialog.h"
 #include "classroom/offcut_dialog.h"
+#include "classroom/price_dialog.h"
 #include "core/kits/plan_of.h"
 
 namespace creasewright {
@@ -35,6 +38,28 @@ TEST(BlankDialog, TakesASizeAndRefusesOneThatCannotBeCut) {
   EXPECT_EQ(dialog.blank().height, Length::inches(6));
   EXPECT_EQ(dialog.blank().card, cards()[2]);
   EXPECT_EQ(dialog.blank().name, "Panel");
+}
+
+TEST(PriceDialog, TakesAmountsAndRefusesWhatIsNone) {
+  PriceDialog dialog(std::nullopt);
+  dialog.rate().setText(QStringLiteral("twelve"));
+  press(dialog, "Keep");
+  EXPECT_NE(dialog.result(), QDialog::Accepted);
+  EXPECT_TRUE(dialog.complaint().contains(QStringLiteral("twelve")));
+  dialog.rate().setText(QStringLiteral("12,50"));
+  dialog.classCosts().setText(QStringLiteral("80"));
+  dialog.margin().setValue(25);
+  press(dialog, "Keep");
+  EXPECT_EQ(dialog.result(), QDialog::Accepted);
+  ASSERT_TRUE(dialog.pricing());
+  EXPECT_EQ(dialog.pricing()->hourlyRate, 1250);
+  EXPECT_EQ(dialog.pricing()->classCosts, 8000);
+  EXPECT_EQ(dialog.pricing()->margin, 25);
+  PriceDialog none(dialog.pricing());
+  none.asked().setChecked(false);
+  press(none, "Keep");
+  EXPECT_EQ(none.result(), QDialog::Accepted);
+  EXPECT_FALSE(none.pricing());
 }
 
 TEST(NamesDialog, OneNameALine) {
