@@ -15,8 +15,8 @@ namespace creasewright {
 
 namespace {
 
-const Length smallestBlank = Length::nanometres(5'000'000);
-const Length largestBlank = Length::nanometres(2'000'000'000);
+constexpr Length kSmallestBlank = Length::nanometres(5'000'000);
+constexpr Length kLargestBlank = Length::nanometres(2'000'000'000);
 
 /// A size as people of the unit would start from: 4 x 6 in, 10 x 15 cm.
 std::pair<Length, Length> usualSize(Unit unit) {
@@ -29,6 +29,7 @@ std::pair<Length, Length> usualSize(Unit unit) {
 
 BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
     : QDialog(parent),
+      unit_(unit),
       name_(new QLineEdit(this)),
       width_(new LengthEdit(this)),
       height_(new LengthEdit(this)),
@@ -58,8 +59,10 @@ BlankDialog::BlankDialog(const Card& card, Unit unit, QWidget* parent)
 /// A size that cannot be cut is told at its field, and the dialog stays.
 void BlankDialog::take() {
   for (LengthEdit* field : {width_, height_})
-    if (!field->requireWithin(smallestBlank, largestBlank,
-                              tr("A blank measures from 5 mm to 2 m a side.")))
+    if (!field->requireWithin(
+            kSmallestBlank, kLargestBlank,
+            tr("A blank measures from %1 to %2 a side.")
+                .arg(lengthText(kSmallestBlank, unit_), lengthText(kLargestBlank, unit_))))
       return;
   blank_.width = width_->length();
   blank_.height = height_->length();

@@ -22,6 +22,7 @@ class BlankDialog : public QDialog {
  private:
   void take();
 
+  Unit unit_;
   PlainBlank blank_;
   QLineEdit* name_;
   LengthEdit* width_;

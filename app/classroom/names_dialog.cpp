@@ -13,6 +13,7 @@ namespace creasewright {
 
 NamesDialog::NamesDialog(const ClassKit& kit, Unit unit, QWidget* parent)
     : QDialog(parent),
+      unit_(unit),
       names_(new QPlainTextEdit(this)),
       width_(new LengthEdit(this)),
       height_(new LengthEdit(this)) {
@@ -47,8 +48,10 @@ std::vector<std::string> NamesDialog::names() const {
 /// A size that cannot be printed is told at its field, and the dialog stays.
 void NamesDialog::take() {
   for (LengthEdit* field : {width_, height_})
-    if (!field->requireWithin(kSmallestLabel, kLargestLabel,
-                              tr("A label measures from 20 mm to 2 m a side.")))
+    if (!field->requireWithin(
+            kSmallestLabel, kLargestLabel,
+            tr("A label measures from %1 to %2 a side.")
+                .arg(lengthText(kSmallestLabel, unit_), lengthText(kLargestLabel, unit_))))
       return;
   accept();
 }

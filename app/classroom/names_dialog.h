@@ -22,6 +22,7 @@ class NamesDialog : public QDialog {
  private:
   void take();
 
+  Unit unit_;
   QPlainTextEdit* names_;
   LengthEdit* width_;
   LengthEdit* height_;

@@ -18,7 +18,7 @@ const QString editArgumentName = QStringLiteral("--edit");
 std::vector<Piece> piecesOf(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return {};
-  return (*style)->build(design.parameters, {design.card.caliper, design.grid});
+  return (*style)->build(design.parameters, benchOf(design));
 }
 
 std::string dashed(std::string name) {

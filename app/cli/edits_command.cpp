@@ -94,8 +94,7 @@ int printPlaces(const std::string& styleId) {
   const Result<Design> design =
       newDesign(styleId, std::nullopt, cards().front(), Ease::Easy, Design().grid);
   if (!design) return fail(QStringLiteral("--style"), design.problem());
-  for (const Piece& piece :
-       (*style)->build(design->parameters, {design->card.caliper, design->grid})) {
+  for (const Piece& piece : (*style)->build(design->parameters, benchOf(*design))) {
     printLine(text(piece.name));
     for (const Panel& panel : piece.net.panels) {
       QStringList names;

@@ -33,7 +33,7 @@ struct Entry {
   bool zeroChooses = false;  ///< a length left at 0 is chosen by the program
 };
 
-Workbench standardMaking() { return {Design().card.caliper, Design().grid}; }
+Workbench standardMaking() { return benchOf(Design()); }
 
 std::vector<Entry> styleEntries() {
   std::vector<Entry> entries;

@@ -177,7 +177,7 @@ Problems everyProblem(const BuiltDesign& built) {
 Problems limitProblems(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return {style.problem()};
-  const Workbench bench{design.card.caliper, design.grid};
+  const Workbench bench = benchOf(design);
   Problems found = checkLimits(**style, design.parameters, bench);
   if (!design.product || withinLimits((*style)->parameters, design.parameters, bench)) return found;
   // What the product lacks room for is said at once.
@@ -194,7 +194,7 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   if (!style) return style.problem();
   if (Problems limits = limitProblems(design); !limits.empty()) return std::move(limits.front());
 
-  const Workbench bench{design.card.caliper, design.grid};
+  const Workbench bench = benchOf(design);
   BuiltDesign built;
   built.design = design;
   built.style = *style;

@@ -23,7 +23,7 @@ Host hostOf(const Design& design) {
   Host host;
   host.product = design.product;
   host.ease = design.ease;
-  host.bench = {design.card.caliper, design.grid};
+  host.bench = benchOf(design);
   host.onFaces = thicknessOnFaces(design);
   return host;
 }

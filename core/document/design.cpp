@@ -44,7 +44,7 @@ Design withValue(Design design, std::string_view key, std::int64_t raw) {
   if (!style) return design;
   const auto spec = std::ranges::find((*style)->parameters, key, &ParameterSpec::key);
   if (spec == (*style)->parameters.end() || spec->kind == ParameterKind::Length) return design;
-  const Workbench bench{design.card.caliper, design.grid};
+  const Workbench bench = benchOf(design);
   const bool possible = raw >= spec->minimum(design.parameters, bench) &&
                         raw <= spec->maximum(design.parameters, bench);
   return possible ? refitted(std::move(design)) : design;
@@ -85,8 +85,8 @@ Extra ontoGrid(Extra extra, ToolGrid grid) {
 Design refitted(Design design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style || !design.product) return design;
-  const Fitted fitted = fit(**style, *design.product, design.ease,
-                            {design.card.caliper, design.grid}, design.parameters);
+  const Fitted fitted =
+      fit(**style, *design.product, design.ease, benchOf(design), design.parameters);
   for (const FitReason& reason : fitted.reasons)
     design.parameters.setCount(reason.key, fitted.parameters.raw(reason.key));
   return design;

@@ -8,6 +8,7 @@
 #include "fit/card.h"
 #include "fit/fit.h"
 #include "fit/product.h"
+#include "styles/parameter_spec.h"
 #include "styles/parameters.h"
 #include "units/tool_grid.h"
 
@@ -55,5 +56,8 @@ Extra ontoGrid(Extra extra, ToolGrid grid);
 /// The same design for another product, ease, card or grid: fitted parameters follow, the others
 /// stay.
 Design refitted(Design design);
+
+/// What the design is made with.
+inline Workbench benchOf(const Design& design) { return {design.card.caliper, design.grid}; }
 
 }  // namespace creasewright

@@ -65,7 +65,7 @@ std::string titleOf(const Style& style, std::string_view key) {
 
 /// The least of a few larger values of a measure of the product that gives the axis its room.
 std::optional<Change> tried(const BuiltDesign& built, std::string_view axis) {
-  const Workbench bench{built.design.card.caliper, built.design.grid};
+  const Workbench bench = benchOf(built.design);
   for (const bool same : {true, false})
     for (const FitReason& reason : built.reasons) {
       if (!reason.ofProduct || (kAxes.at(static_cast<std::size_t>(reason.axis)) == axis) != same)
@@ -111,7 +111,7 @@ void share(std::vector<Change> changes, BuiltDesign& built) {
 
 void adviseOnRoom(BuiltDesign& built) {
   if (std::ranges::none_of(built.problems, lacksRoom)) return;
-  const Workbench bench{built.design.card.caliper, built.design.grid};
+  const Workbench bench = benchOf(built.design);
   const Fitted fitted{built.design.parameters, built.reasons};
   const Parameters wanted = raisedTo(fitted, built.design.parameters);
   const auto right = movedWithinLimits(built.style->parameters, wanted, bench, floorsOf(fitted));

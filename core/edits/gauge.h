@@ -10,9 +10,6 @@
 
 namespace creasewright {
 
-/// What the design is made with.
-inline Workbench benchOf(const Design& design) { return {design.card.caliper, design.grid}; }
-
 /// A line of the flat net that a hand can take hold of: an edge of a panel, folded or cut.
 struct Handle {
   int piece = 0;      ///< of the style's pieces
