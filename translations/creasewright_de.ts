@@ -3204,6 +3204,18 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Linien falten: %1.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Glue the two halves together</source>
+        <translation>Die beiden Hälften zusammenkleben</translation>
+    </message>
+    <message>
+        <source>Press the tab “%1” onto the inside of “%2” of the piece “%3”, the fold of the tab along the edge. All lies flat.</source>
+        <translation>Die Lasche „%1“ auf die Innenseite von „%2“ am Teil „%3“ drücken, der Falz der Lasche liegt an der Kante. Alles bleibt flach.</translation>
+    </message>
+    <message>
+        <source>Press the tab “%1” onto the outside of “%2” of the piece “%3”, the fold of the tab along the edge. All lies flat.</source>
+        <translation>Die Lasche „%1“ auf die Außenseite von „%2“ am Teil „%3“ drücken, der Falz der Lasche liegt an der Kante. Alles bleibt flach.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4453,6 +4465,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>greeting slip</source>
         <translation>Grußkärtchen</translation>
+    </message>
+    <message>
+        <source>other half</source>
+        <translation>andere Hälfte</translation>
     </message>
 </context>
 <context>
@@ -7647,6 +7663,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>How much farther its right or lower end lies.</source>
         <translation>Um wie viel ihr rechtes oder unteres Ende weiter liegt.</translation>
+    </message>
+    <message>
+        <source>Second seam</source>
+        <translation>Zweite Klebenaht</translation>
+    </message>
+    <message>
+        <source>The blank is made in two halves, glued together at a fold: for a box that is larger than the sheet.</source>
+        <translation>Der Zuschnitt besteht aus zwei Hälften, an einem Falz zusammengeklebt: für eine Schachtel, die größer ist als der Bogen.</translation>
+    </message>
+    <message>
+        <source>Of the glue tab.</source>
+        <translation>Der Klebelasche.</translation>
+    </message>
+    <message>
+        <source>The face of the other half that the glue tab lies against.</source>
+        <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt.</translation>
     </message>
 </context>
 </TS>

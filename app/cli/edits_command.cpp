@@ -30,7 +30,7 @@ std::string_view placeName(EditPlace place) {
   return {};
 }
 
-std::string_view unitName(const EditMeasure& measure) {
+std::string_view measureUnit(const EditMeasure& measure) {
   if (measure.words) return "text";
   return measure.kind == ParameterKind::Length ? "mm" : "count";
 }
@@ -40,7 +40,7 @@ EditJson measureJson(const EditMeasure& measure) {
   EditJson json{{"key", measure.key},
                 {"title", styleText(measure.title).toStdString()},
                 {"hint", styleText(measure.hint).toStdString()},
-                {"unit", unitName(measure)},
+                {"unit", measureUnit(measure)},
                 {"default", measure.standard}};
   if (!measure.choices.empty()) {
     json["choices"] = measure.choices;

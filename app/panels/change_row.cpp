@@ -16,6 +16,7 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "edits/kinds/crease_site.h"
+#include "edits/kinds/halves.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 
@@ -209,7 +210,8 @@ void ChangeRow::showPlace() {
 void ChangeRow::showEdges(const std::string& host) {
   std::set<std::string> edges{edit().edge};
   for (const BuiltPiece& piece : session_.built().pieces) {
-    const auto panel = piece.name == host ? piece.net.find(edit().panel) : std::nullopt;
+    const bool here = piece.name == host || isOtherHalf(piece.name);
+    const auto panel = here ? piece.net.find(edit().panel) : std::nullopt;
     if (panel) edges.merge(setOf(edgesFor(known_->place, piece.net, *panel)));
   }
   edge_->clear();

@@ -16,17 +16,17 @@ constexpr double kNearMiddle = 0.14;  // of the panel
 constexpr double kNearSide = 0.28;
 
 /// The stretch of a panel's edge called `edge`, in blank coordinates.
-std::optional<Segment> lineOf(const BuiltPiece& piece, int panel, const std::string& edge) {
+std::optional<Segment> edgeLineOf(const BuiltPiece& piece, int panel, const std::string& edge) {
   const auto site = findEdge(piece.net, panel, edge);
   if (!site) return std::nullopt;
   return Segment{piece.flat.place(panel, site->a), piece.flat.place(panel, site->b)};
 }
 
-std::optional<EditTarget> nearestOn(const BuiltPiece& piece, EditPlace place, int panel, Point at,
-                                    double& reach) {
+std::optional<EditTarget> nearestEdgeOn(const BuiltPiece& piece, EditPlace place, int panel,
+                                        Point at, double& reach) {
   std::optional<EditTarget> found;
   for (std::string& edge : edgesFor(place, piece.net, panel)) {
-    const auto line = lineOf(piece, panel, edge);
+    const auto line = edgeLineOf(piece, panel, edge);
     const double away = line ? distanceToSegment(at, *line) : reach;
     if (away >= reach) continue;
     reach = away;
@@ -35,7 +35,7 @@ std::optional<EditTarget> nearestOn(const BuiltPiece& piece, EditPlace place, in
   return found;
 }
 
-bool has(const EditKind& kind, std::string_view key) {
+bool hasMeasure(const EditKind& kind, std::string_view key) {
   return std::ranges::find(kind.measures, key, &EditMeasure::key) != kind.measures.end();
 }
 
@@ -54,7 +54,7 @@ double halfSize(const EditKind& kind, double side) {
   return side / 8;
 }
 
-struct Axis {
+struct PlaceKeys {
   std::string_view from;
   std::string_view at;
   std::string_view size;
@@ -63,11 +63,11 @@ struct Axis {
   std::string_view high;
 };
 
-void placeAlong(const EditKind& kind, Edit& edit, const Axis& axis, double at, double side,
+void placeAlong(const EditKind& kind, Edit& edit, const PlaceKeys& axis, double at, double side,
                 ToolGrid grid) {
   const double share = at / side;
   if (std::abs(share - 0.5) < kNearMiddle) return;
-  if (has(kind, axis.size) && kind.id != "text")
+  if (hasMeasure(kind, axis.size) && kind.id != "text")
     edit.measures[std::string(axis.size)] = std::string(axis.panelSize) + " / 4";
   const bool nearSide = share < kNearSide || share > 1 - kNearSide;
   if (!nearSide) {
@@ -89,10 +89,10 @@ void placeOnEdge(const EditKind& kind, const EditTarget& target, Edit& edit, Poi
   const double whole = length(line);
   const double along = dot(at - line.a, unit(line.b - line.a));
   const double share = along / whole;
-  if (has(kind, "ends")) {
+  if (hasMeasure(kind, "ends")) {
     if (share < kNearSide) edit.measures["ends"] = "Left";
     if (share > 1 - kNearSide) edit.measures["ends"] = "Right";
-  } else if (has(kind, "x") && std::abs(share - 0.5) >= kNearMiddle) {
+  } else if (hasMeasure(kind, "x") && std::abs(share - 0.5) >= kNearMiddle) {
     edit.measures["x"] = onGrid(along - whole / 2, grid);
     edit.measures["width"] = "edge-length / 5";
   }
@@ -113,9 +113,9 @@ std::optional<EditTarget> editTargetAt(const BuiltPiece& piece, EditPlace place,
     return under < 0 ? std::nullopt : std::optional(EditTarget{under, {}, {}});
   std::optional<EditTarget> found;
   for (int i = 0; i < static_cast<int>(piece.net.panels.size()); ++i)
-    if (auto nearer = nearestOn(piece, place, i, at, reach)) found = std::move(nearer);
+    if (auto nearer = nearestEdgeOn(piece, place, i, at, reach)) found = std::move(nearer);
   double any = 1e9;
-  return found || under < 0 ? found : nearestOn(piece, place, under, at, any);
+  return found || under < 0 ? found : nearestEdgeOn(piece, place, under, at, any);
 }
 
 Edit editAt(const EditKind& kind, const BuiltPiece& piece, const EditTarget& target, Point at,
@@ -128,7 +128,7 @@ Edit editAt(const EditKind& kind, const BuiltPiece& piece, const EditTarget& tar
   if (kind.id == "fold") edit.measures["line"] = "Perforation";
   if (target.line) {
     placeOnEdge(kind, target, edit, at, grid);
-  } else if (has(kind, "x-from")) {
+  } else if (hasMeasure(kind, "x-from")) {
     placeAlong(kind, edit, {"x-from", "x", "width", "panel-width", "Left", "Right"}, there.x,
                box.width(), grid);
     placeAlong(kind, edit, {"y-from", "y", "height", "panel-height", "Bottom", "Top"}, there.y,

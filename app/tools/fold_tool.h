@@ -9,7 +9,7 @@ class FoldTool : public EditTool {
   Q_DECLARE_TR_FUNCTIONS(FoldTool)
 
  public:
-  FoldTool() : EditTool({"fold", "slit-lock", "merge"}) {}
+  FoldTool() : EditTool({"fold", "slit-lock", "merge", "seam"}) {}
 
   [[nodiscard]] QString name() const override { return tr("Change a fold"); }
   [[nodiscard]] QString icon() const override { return QStringLiteral("fold"); }

@@ -52,6 +52,7 @@ ToolStrip::ToolStrip(SheetView& sheet, QWidget* parent)
     action->setCheckable(true);
     action->setShortcut(key);
     action->setShortcutContext(Qt::WidgetShortcut);
+    action->setIconText(key.toString(QKeySequence::NativeText));
     action->setToolTip(tr("%1 (%2)", "a tool and its key")
                            .arg(tool->name(), key.toString(QKeySequence::NativeText)));
     group->addAction(action);
@@ -60,6 +61,7 @@ ToolStrip::ToolStrip(SheetView& sheet, QWidget* parent)
     button->setDefaultAction(action);
     button->setAccessibleName(tool->name());
     button->setAutoRaise(true);
+    button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     button->setIconSize({20, 20});
     layout->addWidget(button);
     SheetTool* chosen = tool.get();

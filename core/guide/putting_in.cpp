@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "document/halves.h"
 #include "folding/loop_closure.h"
 
 namespace creasewright {
@@ -159,7 +160,7 @@ std::optional<ProductHolder> productHolder(const BuiltDesign& built) {
   double smallest = 0;
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
     const BuiltPiece& piece = built.pieces[i];
-    const auto putting = piece.role ? std::nullopt : puttingIn(piece);
+    const auto putting = piece.role ? std::nullopt : puttingIn(asWhole(built, piece));
     if (!putting) continue;
     const CavitySize& size = *piece.cavitySize;
     const double room = size.length * size.width * size.height;

@@ -23,6 +23,7 @@ KINDS = {
     "remove": "on=front/left/top-dust-flap",
     "text": "on=front,words=For you, with love",
     "mark": "on=front,shape=ring",
+    "seam": "on=front/left,edge=inner",
 }
 # What must be done before it can be.
 BEFORE = {"merge": ["split:on=front/left/top-dust-flap"]}
@@ -75,6 +76,17 @@ class Edits(ProgramTest):
         self.succeed(*arguments)
         (edit,) = json.loads(out.read_text(encoding="utf-8"))["edits"]
         self.assertEqual(edit["measures"], {"width": "panel-width - 2 * 6 mm", "height": "this-width / 2"})
+
+    def test_a_seam_makes_two_blanks_that_fit_the_sheet(self):
+        arguments, out = self.new("seam:on=front/left,edge=inner")
+        self.succeed(*arguments)
+        net = self.folder / "net.json"
+        self.succeed("export", out, "-o", net)
+        pieces = json.loads(net.read_text(encoding="utf-8"))["pieces"]
+        self.assertEqual([piece["name"] for piece in pieces], ["box", "other-half"])
+        self.assertEqual(pieces[0]["held"]["to"], "other-half")
+        across = [area for piece in pieces for area in piece["glue_plan"] if "piece" in area]
+        self.assertEqual({area["piece"] for area in across}, {"box", "other-half"})
 
     def test_words_may_hold_commas_and_stand_in_the_picture(self):
         arguments, out = self.new("text:on=front,turn=quarter,words=For you, with love")

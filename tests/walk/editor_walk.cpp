@@ -85,7 +85,8 @@ class Walk {
   void remember() {
     const int now = session_.history().index();
     states_[now] = bytes();
-    states_.erase(states_.upper_bound(now), states_.end());
+    // A change that changes nothing leaves what can be done again.
+    states_.erase(states_.upper_bound(session_.history().count()), states_.end());
   }
 
   void check() {

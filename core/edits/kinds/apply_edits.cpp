@@ -1,11 +1,13 @@
 #include "edits/kinds/apply_edits.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "edits/kinds/crease_site.h"
 #include "edits/kinds/edge_site.h"
 #include "edits/kinds/edit_judge.h"
+#include "edits/kinds/halves.h"
 #include "edits/kinds/panel_site.h"
 #include "styles/parameter_text.h"
 
@@ -19,10 +21,11 @@ struct Place {
 };
 
 std::optional<Place> findPlace(const Edit& edit, const std::vector<Piece>& pieces) {
+  // What the second half of a divided piece has is found in the piece that it was before.
+  const bool any = edit.piece.empty() || isOtherHalf(edit.piece);
   for (std::size_t i = 0; i < pieces.size(); ++i) {
-    if (!edit.piece.empty() && pieces[i].name != edit.piece) continue;
+    if (!any && pieces[i].name != edit.piece) continue;
     if (const auto panel = pieces[i].net.find(edit.panel)) return Place{i, *panel};
-    if (!edit.piece.empty()) return std::nullopt;
   }
   return std::nullopt;
 }
@@ -44,6 +47,7 @@ struct Trial {
   std::vector<Piece> pieces;
   std::set<std::size_t> touched;  ///< pieces in which one was made
   std::map<int, Problem> broken;  ///< edits that could not be made where they belong
+  std::vector<PieceJoint> joints = {};
 };
 
 /// Makes edits one after another. Each names what keeps it from being made at all; whether the net
@@ -63,7 +67,10 @@ class Application {
     std::size_t from = 0;
     for (;;) {
       Trial all = make(sound, from, edits_.size());
-      if (holds(all)) return all;
+      if (holds(all)) {
+        divide(all);
+        return all;
+      }
       const std::size_t faulty = firstFaulty(sound, from);
       sound = make(sound, from, faulty);
       sound.broken.emplace(static_cast<int>(faulty), told(ProblemCode::EditUnfit, faulty));
@@ -72,9 +79,40 @@ class Application {
   }
 
  private:
+  [[nodiscard]] static bool divides(const Edit& edit) {
+    const Result<const EditKind*> kind = findEditKind(edit.kind);
+    return kind && (*kind)->divides;
+  }
+
+  /// The edits that divide a piece, each judged at once.
+  void divide(Trial& trial) const {
+    for (std::size_t i = 0; i < edits_.size(); ++i) {
+      if (!edits_[i].on || !divides(edits_[i])) continue;
+      Trial next = trial;
+      std::optional<Problem> problem = make(i, next);
+      if (!problem && !halvesHold(trial, next)) problem = told(ProblemCode::EditUnfit, i);
+      if (problem)
+        trial.broken.emplace(static_cast<int>(i), std::move(*problem));
+      else
+        trial = std::move(next);
+    }
+  }
+
+  /// Whether the pieces hold whatever they held before.
+  [[nodiscard]] bool halvesHold(const Trial& before, const Trial& now) const {
+    const double caliper = bench_.caliper.mm();
+    Problems then;
+    for (const Piece& piece : before.pieces)
+      for (Problem& problem : judgeNet(piece.net, caliper)) then.push_back(std::move(problem));
+    return std::ranges::none_of(now.pieces, [&](const Piece& piece) {
+      const Problems found = judgeNet(piece.net, caliper);
+      return !found.empty() && isWorse(then, found);
+    });
+  }
+
   [[nodiscard]] Trial make(Trial trial, std::size_t from, std::size_t to) const {
     for (std::size_t i = from; i < to; ++i)
-      if (edits_[i].on)
+      if (edits_[i].on && !divides(edits_[i]))
         if (auto problem = make(i, trial))
           trial.broken.emplace(static_cast<int>(i), std::move(*problem));
     return trial;
@@ -131,11 +169,15 @@ class Application {
     const Result<Parameters> values =
         evaluateMeasures(**kind, edit, namesOf(edit, piece.net, place->panel), unitOf(bench_.grid));
     if (!values) return values.problem();
-    const EditSite site{piece, place->panel, edit.edge,          *values,
-                        edit,  trial.pieces, bench_.caliper.mm()};
+    EditAdds adds;
+    const EditSite site{piece, place->panel, edit.edge,           *values,
+                        edit,  trial.pieces, bench_.caliper.mm(), adds};
     const auto fault = (*kind)->reshapes ? reshape(**kind, site) : cut(**kind, site);
     if (fault) return told(*fault, number);
     trial.touched.insert(place->piece);
+    trial.pieces.insert(trial.pieces.begin() + static_cast<std::ptrdiff_t>(place->piece) + 1,
+                        adds.pieces.begin(), adds.pieces.end());
+    std::ranges::move(adds.joints, std::back_inserter(trial.joints));
     return std::nullopt;
   }
 
@@ -186,12 +228,12 @@ std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures) 
   return keys;
 }
 
-std::map<int, Problem> applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
-                                  const std::vector<std::string>& lengths, const Workbench& bench,
-                                  std::vector<Piece>& pieces) {
+EditsMade applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                     const std::vector<std::string>& lengths, const Workbench& bench,
+                     std::vector<Piece>& pieces) {
   Trial made = Application(edits, measures, bench, lengths, pieces).run();
   pieces = std::move(made.pieces);
-  return std::move(made.broken);
+  return {std::move(made.broken), std::move(made.joints)};
 }
 
 }  // namespace creasewright

@@ -9,10 +9,10 @@
 namespace creasewright {
 
 std::span<const EditKind> editKinds() {
-  static const std::array kKinds{openingEdit(), notchEdit(),  slitEdit(),    slitPairEdit(),
-                                 hangingEdit(), holesEdit(),  cornersEdit(), shapedEdgeEdit(),
-                                 flapEdit(),    splitEdit(),  foldEdit(),    slitLockEdit(),
-                                 mergeEdit(),   removeEdit(), textEdit(),    markEdit()};
+  static const std::array kKinds{
+      openingEdit(), notchEdit(),      slitEdit(), slitPairEdit(), hangingEdit(), holesEdit(),
+      cornersEdit(), shapedEdgeEdit(), flapEdit(), splitEdit(),    foldEdit(),    slitLockEdit(),
+      mergeEdit(),   removeEdit(),     textEdit(), markEdit(),     seamEdit()};
   return kKinds;
 }
 

@@ -30,6 +30,18 @@ struct EditMeasure {
   bool words = false;                ///< free text, no number
 };
 
+/// How one piece is glued to another, besides Piece::held.
+struct PieceJoint {
+  std::string piece;
+  Holding holding;
+};
+
+/// What an edit adds to a design beside the piece that it changes.
+struct EditAdds {
+  std::vector<Piece> pieces = {};
+  std::vector<PieceJoint> joints = {};
+};
+
 /// Where an edit is made, and its measures as they are now: lengths in nanometres, counts and
 /// choices as they are.
 struct EditSite {
@@ -40,6 +52,7 @@ struct EditSite {
   const Edit& edit;                  ///< for what is free text
   const std::vector<Piece>& pieces;  ///< all of the design
   double caliper = 0;                ///< mm
+  EditAdds& adds;
   Net& net = piece.net;
 
   [[nodiscard]] Panel& on() const { return net.panels[static_cast<std::size_t>(panel)]; }
@@ -57,6 +70,8 @@ struct EditKind {
   std::function<std::optional<ProblemCode>(const EditSite&)> apply;
   /// Changes more than the cuts of its panel: folds, other panels, what holds them.
   bool reshapes = false;
+  /// Divides its piece: made after all others, which see the piece whole.
+  bool divides = false;
 };
 
 std::span<const EditKind> editKinds();

@@ -4,6 +4,7 @@
 
 #include "edits/kinds/crease_site.h"
 #include "edits/kinds/edge_site.h"
+#include "edits/kinds/flap_shape.h"
 #include "edits/kinds/fold_measures.h"
 #include "edits/kinds/kinds.h"
 #include "edits/kinds/net_surgery.h"
@@ -17,44 +18,7 @@ namespace {
 
 enum Hold { Free, Glued, Tucked };
 
-constexpr double kSameLine = 1e-6;  // mm
-constexpr double kNear = 0.1;       // mm
-
-/// The flap on its fold from (0, 0) to (width, 0); nothing where it cannot be.
-std::optional<Panel> flapShape(const Parameters& m, double width) {
-  const double depth = m.mm("depth");
-  const double taper = m.mm("taper");
-  const double radius = m.mm("radius");
-  const double outer = width - 2 * taper;
-  if (outer < 1) return std::nullopt;
-  Panel flap;
-  const auto add = [&flap](Point corner, std::string_view edge) {
-    flap.outline.push_back(corner);
-    flap.edges.emplace_back(edge);
-  };
-  add({0, 0}, "inner");
-  add({width, 0}, "right");
-  const Point right{width - taper, depth};
-  const Point left{taper, depth};
-  if (radius < kSameLine) {
-    add(right, "outer");
-    add(left, "left");
-    return flap;
-  }
-  // A corner's rounding takes as much of both its edges.
-  const Point up = unit(right - Point{width, 0});
-  const double turn = std::acos(std::clamp(-up.x, -1.0, 1.0));
-  const double taken = radius * std::tan(turn / 2);
-  if (2 * taken > outer || taken > distance(right, {width, 0})) return std::nullopt;
-  const Point from = right - up * taken;
-  add(from, "outer");
-  const Point centre = from + turnLeft(up) * radius;
-  const Polyline bow = arc(from, centre, turn * 180 / std::numbers::pi);
-  for (const Point& p : bow) add(p, "outer");
-  for (auto p = bow.rbegin(); p != bow.rend(); ++p) add({width - p->x, p->y}, "outer");
-  add({width - from.x, from.y}, "left");
-  return flap;
-}
+constexpr double kNear = 0.1;  // mm
 
 /// The angles at which a flap on a fold lies flat in a panel's plane, the one that reaches into the
 /// panel first.
@@ -129,7 +93,8 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const Parameters& m = site.measures;
   const double margin = m.mm("margin");
   const double width = edge->length() - 2 * margin;
-  std::optional<Panel> flap = width < 3 ? std::nullopt : flapShape(m, width);
+  std::optional<Panel> flap =
+      width < 3 ? std::nullopt : flapShape({m.mm("depth"), m.mm("taper"), m.mm("radius")}, width);
   if (!flap) return ProblemCode::EditUnfit;
   Net& net = site.net;
   flap->id = freePanelId(net, site.on().id + "/flap");

@@ -18,7 +18,8 @@ const NetWords& editWords() {
                   worded("stages", "Fold what was added by hand as the figure shows.")},
                  {kLast, worded("stages", "fold what was added last"),
                   worded("stages", "Last, fold what was added by hand as the figure shows.")}},
-      .panels = {{"flap", worded("panels", "flap")}, {"part", worded("panels", "part")}}};
+      .panels = {{"flap", worded("panels", "flap")}, {"part", worded("panels", "part")}},
+      .pieces = {{"other-half", worded("pieces", "other half")}}};
   return kWords;
 }
 

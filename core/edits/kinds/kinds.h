@@ -26,6 +26,7 @@ EditKind flapEdit();
 EditKind foldEdit();
 EditKind slitLockEdit();
 EditKind mergeEdit();
+EditKind seamEdit();
 
 /// Words for the stages and panels that edits add to a net.
 const NetWords& editWords();

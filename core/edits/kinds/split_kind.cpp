@@ -16,7 +16,7 @@ namespace {
 constexpr double kOn = 1e-6;  // mm
 
 /// A directed line through a panel; `left` of it lies what is split off.
-struct Line {
+struct ScoreLine {
   Point from;
   Point along;  // unit
 
@@ -24,7 +24,7 @@ struct Line {
 };
 
 /// The new score as drawn, level or upright but for its slant, in the panel's own frame.
-Line scoreLine(const EditSite& site) {
+ScoreLine scoreLine(const EditSite& site) {
   const Parameters& m = site.measures;
   const DrawnPanel panel(site.net, site.panel);
   const Bounds& box = panel.box();
@@ -49,7 +49,7 @@ struct Parts {
 };
 
 /// An outline with corners where the line crosses it.
-Panel withCrossings(const Panel& panel, const Line& line) {
+Panel withCrossings(const Panel& panel, const ScoreLine& line) {
   Panel crossed;
   const std::size_t corners = panel.outline.size();
   for (std::size_t i = 0; i < corners; ++i) {
@@ -86,7 +86,7 @@ Panel arcOf(const Panel& ring, std::size_t from, std::size_t to) {
 }
 
 /// Nothing where the line does not part the outline in two.
-std::optional<Parts> partsOf(const Panel& panel, const Line& line) {
+std::optional<Parts> partsOf(const Panel& panel, const ScoreLine& line) {
   const Panel ring = withCrossings(panel, line);
   std::vector<std::size_t> on;
   for (std::size_t i = 0; i < ring.outline.size(); ++i)
@@ -132,58 +132,76 @@ Landing landingOf(const Polygon& flap, const Transform& seen, const Panel& near,
           back(largest(intersect(whole, region(far.outline))))};
 }
 
-/// Joints of the panel are those of its parts: `near` keeps its number, `far` is another, seen from
-/// the old frame by `toFar`; a part that is folded away holds nothing.
-void splitMates(Net& net, const Pose& folded, int near, int far, const Transform& toFar,
-                bool farStays) {
-  std::vector<Mate> mates;
-  const auto panelOf = [&net](int panel) -> const Panel& {
-    return net.panels[static_cast<std::size_t>(panel)];
-  };
-  const Panel farThere = [&] {
-    Panel panel = panelOf(far);
-    panel.outline = placedBy(toFar.inverse(), panel.outline);
-    return panel;
-  }();
-  const auto frameOf = [&](int panel) { return folded[static_cast<std::size_t>(panel)]; };
-  for (const Mate& mate : net.mates) {
-    if (mate.panel == near) {
-      Mate held = mate;
-      const auto part = [&](const Panel& of) {
-        return mate.patch.empty() ? of.outline
-                                  : largest(intersect(region(mate.patch), region(of.outline)));
-      };
-      const Polygon nearPart = part(panelOf(near));
-      const Polygon farPart = part(farThere);
-      if (!mate.patch.empty()) held.patch = nearPart;
-      if (!nearPart.empty()) mates.push_back(held);
-      if (farPart.empty() || !farStays) continue;
-      held.panel = far;
-      held.rim = false;
-      held.patch = mate.patch.empty() ? Polygon() : placedBy(toFar, farPart);
-      mates.push_back(held);
-      continue;
-    }
-    if (mate.onto != near) {
-      mates.push_back(mate);
-      continue;
-    }
-    const Polygon& flap = mate.patch.empty() ? panelOf(mate.panel).outline : mate.patch;
-    const Landing landing = landingOf(flap, frameOf(near).inverse().after(frameOf(mate.panel)),
-                                      panelOf(near), farThere);
+/// The two parts of a panel: `near` keeps its number, `far` is another, seen from the old frame by
+/// `toFar`.
+class SplitPanel {
+ public:
+  SplitPanel(const Net& net, const Pose& folded, int near, int far, const Transform& toFar)
+      : net_(net), folded_(folded), near_(near), far_(far), toFar_(toFar), there_(panel(far)) {
+    there_.outline = placedBy(toFar.inverse(), there_.outline);
+  }
+
+  /// Joints of the panel are those of its parts; a part that is folded away holds nothing.
+  [[nodiscard]] std::vector<Mate> mates(bool farStays) const {
+    std::vector<Mate> mates;
+    for (const Mate& mate : net_.mates)
+      if (mate.panel == near_)
+        addAsFlap(mate, farStays, mates);
+      else if (mate.onto == near_)
+        addAsTarget(mate, mates);
+      else
+        mates.push_back(mate);
+    return mates;
+  }
+
+ private:
+  [[nodiscard]] const Panel& panel(int index) const {
+    return net_.panels[static_cast<std::size_t>(index)];
+  }
+  [[nodiscard]] const Transform& frame(int index) const {
+    return folded_[static_cast<std::size_t>(index)];
+  }
+
+  void addAsFlap(const Mate& mate, bool farStays, std::vector<Mate>& mates) const {
+    const auto part = [&](const Panel& of) {
+      return mate.patch.empty() ? of.outline
+                                : largest(intersect(region(mate.patch), region(of.outline)));
+    };
+    const Polygon nearPart = part(panel(near_));
+    const Polygon farPart = part(there_);
+    Mate held = mate;
+    if (!mate.patch.empty()) held.patch = nearPart;
+    if (!nearPart.empty()) mates.push_back(held);
+    if (farPart.empty() || !farStays) return;
+    held.panel = far_;
+    held.rim = false;
+    held.patch = mate.patch.empty() ? Polygon() : placedBy(toFar_, farPart);
+    mates.push_back(std::move(held));
+  }
+
+  void addAsTarget(const Mate& mate, std::vector<Mate>& mates) const {
+    const Polygon& flap = mate.patch.empty() ? panel(mate.panel).outline : mate.patch;
+    const Landing landing =
+        landingOf(flap, frame(near_).inverse().after(frame(mate.panel)), panel(near_), there_);
     const bool both = !landing.near.empty() && !landing.far.empty();
     Mate held = mate;
     if (both) held.patch = landing.near;
     if (!landing.near.empty() || landing.far.empty()) mates.push_back(held);
-    if (landing.far.empty()) continue;
-    held.onto = far;
+    if (landing.far.empty()) return;
+    held.onto = far_;
     held.patch = both ? landing.far : mate.patch;
-    mates.push_back(held);
+    mates.push_back(std::move(held));
   }
-  net.mates = std::move(mates);
-}
 
-bool hasEdge(const Panel& panel, const std::string& name) {
+  const Net& net_;
+  const Pose& folded_;
+  int near_;
+  int far_;
+  const Transform& toFar_;
+  Panel there_;  // the far part in the frame of the near one
+};
+
+bool isEdgeOf(const Panel& panel, const std::string& name) {
   return std::ranges::find(panel.edges, name) != panel.edges.end();
 }
 
@@ -192,7 +210,7 @@ void splitOpenEdges(Net& net, int near, int far) {
   std::vector<OpenEdges> more;
   const auto follow = [&](OpenEdges edges, int OpenEdges::*panel, const std::string& name,
                           std::vector<OpenEdges>& into) {
-    if (edges.*panel != near || !hasEdge(net.panels[static_cast<std::size_t>(far)], name)) return;
+    if (edges.*panel != near || !isEdgeOf(net.panels[static_cast<std::size_t>(far)], name)) return;
     edges.*panel = far;
     into.push_back(std::move(edges));
   };
@@ -202,14 +220,14 @@ void splitOpenEdges(Net& net, int near, int far) {
   }
   std::erase_if(net.openEdges, [&](const OpenEdges& edges) {
     const Panel& left = net.panels[static_cast<std::size_t>(near)];
-    return (edges.panel == near && !hasEdge(left, edges.edge)) ||
-           (edges.other == near && !hasEdge(left, edges.otherEdge));
+    return (edges.panel == near && !isEdgeOf(left, edges.edge)) ||
+           (edges.other == near && !isEdgeOf(left, edges.otherEdge));
   });
   std::ranges::move(more, std::back_inserter(net.openEdges));
 }
 
 /// The near part holds the fold to the parent; of the first panel it is what lies left or below.
-std::optional<bool> nearIsLeft(const EditSite& site, const Line& line) {
+std::optional<bool> nearIsLeft(const EditSite& site, const ScoreLine& line) {
   const Crease* own = site.net.creaseOf(site.panel);
   if (own == nullptr) return false;
   const double a = line.beside({0, 0});
@@ -218,7 +236,7 @@ std::optional<bool> nearIsLeft(const EditSite& site, const Line& line) {
   return a > 0;
 }
 
-bool anyFoldAcross(const EditSite& site, const Line& line) {
+bool anyFoldAcross(const EditSite& site, const ScoreLine& line) {
   return std::ranges::any_of(
       foldsOn(site.net, site.panel),
       [&](const FoldOn& fold) {
@@ -228,8 +246,19 @@ bool anyFoldAcross(const EditSite& site, const Line& line) {
       });
 }
 
+/// Whether a loop's other panel is this one, at a fold that lies on the far part.
+bool anyLoopBeyond(const Net& net, int near, const ScoreLine& line) {
+  return std::ranges::any_of(
+      foldsOn(net, near),
+      [&](const FoldOn& fold) {
+        const Crease& crease = net.creases[fold.crease];
+        return crease.loop && crease.child == near &&
+               line.beside((fold.line.a + fold.line.b) / 2) > 0;
+      });
+}
+
 std::optional<ProblemCode> applySplit(const EditSite& site) {
-  Line line = scoreLine(site);
+  ScoreLine line = scoreLine(site);
   const std::optional<bool> left = nearIsLeft(site, line);
   if (!left || anyFoldAcross(site, line)) return ProblemCode::EditUnfit;
   // What is split off lies left of the line.
@@ -261,18 +290,12 @@ std::optional<ProblemCode> applySplit(const EditSite& site) {
   net.panels[static_cast<std::size_t>(far)] = std::move(fresh);
   if (!moveContents(net, near, far, toFar, [&](Point p) { return line.beside(p); }))
     return ProblemCode::EditUnfit;
-  for (Crease& loop : net.creases) {
-    // A loop's other panel is the part that lies at the fold.
-    if (!loop.loop || loop.child != near) continue;
-    for (const FoldOn& fold : foldsOn(site.net, near))
-      if (&net.creases[fold.crease] == &loop && line.beside((fold.line.a + fold.line.b) / 2) > 0)
-        return ProblemCode::EditUnfit;
-  }
+  if (anyLoopBeyond(net, near, line)) return ProblemCode::EditUnfit;
   setFold(site, crease, stage);
   const bool moves = crease.angle.degrees() != 0;
   net.creases.insert(net.creases.begin() + after, std::move(crease));
   if (moves) net.creases[static_cast<std::size_t>(after)].stage = addedStage(site);
-  splitMates(net, placed, near, far, toFar, !moves);
+  net.mates = SplitPanel(net, placed, near, far, toFar).mates(!moves);
   splitOpenEdges(net, near, far);
   return std::nullopt;
 }
