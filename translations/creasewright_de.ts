@@ -2,6 +2,51 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="de" sourcelanguage="en">
 <context>
+    <name>EdgeTool</name>
+    <message>
+        <source>Shape an edge</source>
+        <translation>Kante formen</translation>
+    </message>
+</context>
+<context>
+    <name>EditTool</name>
+    <message>
+        <source>%1: click the panel where it goes.</source>
+        <translation>%1: auf die Fläche klicken, an die passende Stelle.</translation>
+    </message>
+    <message>
+        <source>%1: click the cut edge where it goes.</source>
+        <translation>%1: auf die Schnittkante klicken, an die passende Stelle.</translation>
+    </message>
+    <message>
+        <source>%1: click the fold.</source>
+        <translation>%1: auf den Falz klicken.</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>number key, kind</comment>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>Added to %1: %2. Its measures stand under “Changes”.</source>
+        <translation>Hinzugefügt (%1): %2. Die Maße stehen unter „Änderungen“.</translation>
+    </message>
+</context>
+<context>
+    <name>FlapTool</name>
+    <message>
+        <source>Add a flap</source>
+        <translation>Klappe hinzufügen</translation>
+    </message>
+</context>
+<context>
+    <name>FoldTool</name>
+    <message>
+        <source>Change a fold</source>
+        <translation>Falz ändern</translation>
+    </message>
+</context>
+<context>
     <name>MeasureTool</name>
     <message>
         <source>Click the first place or line to measure from.</source>
@@ -26,6 +71,27 @@
     <message>
         <source>Measure</source>
         <translation>Messen</translation>
+    </message>
+</context>
+<context>
+    <name>NotchTool</name>
+    <message>
+        <source>Cut a notch</source>
+        <translation>Kerbe schneiden</translation>
+    </message>
+</context>
+<context>
+    <name>OpeningTool</name>
+    <message>
+        <source>Cut an opening</source>
+        <translation>Öffnung schneiden</translation>
+    </message>
+</context>
+<context>
+    <name>RemoveTool</name>
+    <message>
+        <source>Leave a panel out</source>
+        <translation>Fläche weglassen</translation>
     </message>
 </context>
 <context>
@@ -72,6 +138,31 @@
     <message>
         <source>Click to type another distance.</source>
         <translation>Zum Eingeben eines anderen Abstands klicken.</translation>
+    </message>
+</context>
+<context>
+    <name>SlitTool</name>
+    <message>
+        <source>Cut slits and holes</source>
+        <translation>Schlitze und Löcher schneiden</translation>
+    </message>
+</context>
+<context>
+    <name>SplitTool</name>
+    <message>
+        <source>Click a panel for a level score, with Shift for an upright one, or pull from one of its edges to another.</source>
+        <translation>Auf eine Fläche klicken: waagerechte Rilllinie, mit der Umschalttaste eine senkrechte. Oder von einer ihrer Kanten zu einer anderen ziehen.</translation>
+    </message>
+    <message>
+        <source>Score across a panel</source>
+        <translation>Fläche mit einer Rilllinie teilen</translation>
+    </message>
+</context>
+<context>
+    <name>TextTool</name>
+    <message>
+        <source>Write and mark</source>
+        <translation>Beschriften und anzeichnen</translation>
     </message>
 </context>
 <context>
@@ -774,6 +865,10 @@
         <source>%1: %2</source>
         <comment>piece, panel</comment>
         <translation>%1: %2</translation>
+    </message>
+    <message>
+        <source>Fold at the edge</source>
+        <translation>Falz an der Kante</translation>
     </message>
 </context>
 <context>
@@ -3339,6 +3434,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>One set with its adhesive on, folded and opened again: to show how it closes.</source>
         <translation>Ein Satz mit Klebstoff, gefaltet und wieder geöffnet: um das Schließen zu zeigen.</translation>
     </message>
+    <message>
+        <source>Glue the two halves together</source>
+        <translation>Die beiden Hälften zusammenkleben</translation>
+    </message>
+    <message>
+        <source>Press the tab “%1” onto the inside of “%2” of the piece “%3”, the fold of the tab along the edge. All lies flat.</source>
+        <translation>Die Lasche „%1“ auf die Innenseite von „%2“ am Teil „%3“ drücken, der Falz der Lasche liegt an der Kante. Alles bleibt flach.</translation>
+    </message>
+    <message>
+        <source>Press the tab “%1” onto the outside of “%2” of the piece “%3”, the fold of the tab along the edge. All lies flat.</source>
+        <translation>Die Lasche „%1“ auf die Außenseite von „%2“ am Teil „%3“ drücken, der Falz der Lasche liegt an der Kante. Alles bleibt flach.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4568,6 +4675,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>right back foot</source>
         <translation>rechter hinterer Fuß</translation>
     </message>
+    <message>
+        <source>part</source>
+        <translation>Teil</translation>
+    </message>
 </context>
 <context>
     <name>pieces</name>
@@ -4674,6 +4785,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>greeting slip</source>
         <translation>Grußkärtchen</translation>
+    </message>
+    <message>
+        <source>other half</source>
+        <translation>andere Hälfte</translation>
     </message>
 </context>
 <context>
@@ -5718,6 +5833,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Close the lid and tuck its flap in.</source>
         <translation>Den Deckel schließen und die Lasche einstecken.</translation>
+    </message>
+    <message>
+        <source>fold what was added</source>
+        <translation>Hinzugefügtes falten</translation>
+    </message>
+    <message>
+        <source>Fold what was added by hand as the figure shows.</source>
+        <translation>Was von Hand hinzugefügt ist, falten, wie das Bild zeigt.</translation>
+    </message>
+    <message>
+        <source>fold what was added last</source>
+        <translation>zuletzt Hinzugefügtes falten</translation>
+    </message>
+    <message>
+        <source>Last, fold what was added by hand as the figure shows.</source>
+        <translation>Zuletzt falten, was von Hand hinzugefügt ist, wie das Bild zeigt.</translation>
     </message>
 </context>
 <context>
@@ -7600,6 +7731,278 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Top</source>
         <translation>Oben</translation>
+    </message>
+    <message>
+        <source>Changed fold</source>
+        <translation>Geänderter Falz</translation>
+    </message>
+    <message>
+        <source>Another angle of a fold, the other way, or a perforation.</source>
+        <translation>Ein Falz mit anderem Winkel, in die andere Richtung oder als Perforation.</translation>
+    </message>
+    <message>
+        <source>Fold</source>
+        <translation>Falz</translation>
+    </message>
+    <message>
+        <source>Towards you or away, the net lying as drawn.</source>
+        <translation>Zu sich hin oder von sich weg, das Netz liegt wie gezeichnet.</translation>
+    </message>
+    <message>
+        <source>As it is</source>
+        <translation>Wie vorhanden</translation>
+    </message>
+    <message>
+        <source>Valley</source>
+        <translation>Talfalte</translation>
+    </message>
+    <message>
+        <source>Mountain</source>
+        <translation>Bergfalte</translation>
+    </message>
+    <message>
+        <source>Turn</source>
+        <translation>Drehung</translation>
+    </message>
+    <message>
+        <source>Whether the angle below holds.</source>
+        <translation>Ob der Winkel darunter gilt.</translation>
+    </message>
+    <message>
+        <source>By an angle</source>
+        <translation>Um einen Winkel</translation>
+    </message>
+    <message>
+        <source>Angle</source>
+        <translation>Winkel</translation>
+    </message>
+    <message>
+        <source>Degrees; 0 for a fold that is opened again.</source>
+        <translation>In Grad; 0 für einen Falz, der wieder geöffnet wird.</translation>
+    </message>
+    <message>
+        <source>Line</source>
+        <translation>Linie</translation>
+    </message>
+    <message>
+        <source>How the card is made to fold.</source>
+        <translation>Wie der Karton zum Falten vorbereitet wird.</translation>
+    </message>
+    <message>
+        <source>Score</source>
+        <translation>Rilllinie</translation>
+    </message>
+    <message>
+        <source>Perforation</source>
+        <translation>Perforation</translation>
+    </message>
+    <message>
+        <source>Slit lock</source>
+        <translation>Schlitzverschluss</translation>
+    </message>
+    <message>
+        <source>Two slits at the ends of a tuck flap&apos;s fold, in which the dust flaps catch.</source>
+        <translation>Zwei Schlitze an den Enden des Falzes einer Einstecklasche, in denen die Staublaschen einrasten.</translation>
+    </message>
+    <message>
+        <source>Of each slit.</source>
+        <translation>Von jedem Schlitz.</translation>
+    </message>
+    <message>
+        <source>Fold left</source>
+        <translation>Falz dazwischen</translation>
+    </message>
+    <message>
+        <source>How much of the fold must stay between the slits.</source>
+        <translation>Wie viel vom Falz zwischen den Schlitzen bleiben muss.</translation>
+    </message>
+    <message>
+        <source>Panels made one</source>
+        <translation>Verbundene Flächen</translation>
+    </message>
+    <message>
+        <source>The two panels beside a fold become one; the fold goes.</source>
+        <translation>Die beiden Flächen an einem Falz werden eine; der Falz fällt weg.</translation>
+    </message>
+    <message>
+        <source>Panel left out</source>
+        <translation>Weggelassene Fläche</translation>
+    </message>
+    <message>
+        <source>A panel and all that hangs on it is cut away.</source>
+        <translation>Eine Fläche und alles, was an ihr hängt, wird abgeschnitten.</translation>
+    </message>
+    <message>
+        <source>Words</source>
+        <translation>Wörter</translation>
+    </message>
+    <message>
+        <source>To be written on the face that becomes the inside.</source>
+        <translation>Stehen auf der Seite, die zur Innenseite wird.</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>A line of words on a panel, on the face that becomes the inside.</source>
+        <translation>Eine Zeile Text auf einer Fläche, auf der Seite, die zur Innenseite wird.</translation>
+    </message>
+    <message>
+        <source>Of the letters.</source>
+        <translation>Der Buchstaben.</translation>
+    </message>
+    <message>
+        <source>Guide mark</source>
+        <translation>Hilfszeichen</translation>
+    </message>
+    <message>
+        <source>A thin mark that shows where something goes; no cut.</source>
+        <translation>Ein dünnes Zeichen, das zeigt, wo etwas hinkommt; kein Schnitt.</translation>
+    </message>
+    <message>
+        <source>Of the mark.</source>
+        <translation>Des Zeichens.</translation>
+    </message>
+    <message>
+        <source>Cross</source>
+        <translation>Kreuz</translation>
+    </message>
+    <message>
+        <source>Level line</source>
+        <translation>Waagerechte Linie</translation>
+    </message>
+    <message>
+        <source>Upright line</source>
+        <translation>Senkrechte Linie</translation>
+    </message>
+    <message>
+        <source>Ring</source>
+        <translation>Ring</translation>
+    </message>
+    <message>
+        <source>Flap</source>
+        <translation>Klappe</translation>
+    </message>
+    <message>
+        <source>A flap on a cut edge: free, or glued or tucked to the panel that meets it.</source>
+        <translation>Eine Klappe an einer Schnittkante: frei, oder an die Fläche geklebt oder gesteckt, die dort anliegt.</translation>
+    </message>
+    <message>
+        <source>Away from the fold.</source>
+        <translation>Vom Falz weg.</translation>
+    </message>
+    <message>
+        <source>Taper</source>
+        <translation>Abschrägung</translation>
+    </message>
+    <message>
+        <source>How much shorter it becomes at either end.</source>
+        <translation>Um wie viel sie an jedem Ende kürzer wird.</translation>
+    </message>
+    <message>
+        <source>Of its outer corners; 0 for sharp corners.</source>
+        <translation>Der äußeren Ecken; 0 für spitze Ecken.</translation>
+    </message>
+    <message>
+        <source>Of the edge, left free at either end.</source>
+        <translation>Von der Kante, an jedem Ende frei gelassen.</translation>
+    </message>
+    <message>
+        <source>Held</source>
+        <translation>Gehalten</translation>
+    </message>
+    <message>
+        <source>A flap that is held takes its own angle.</source>
+        <translation>Eine gehaltene Klappe nimmt ihren eigenen Winkel.</translation>
+    </message>
+    <message>
+        <source>Free</source>
+        <translation>Frei</translation>
+    </message>
+    <message>
+        <source>Glued</source>
+        <translation>Geklebt</translation>
+    </message>
+    <message>
+        <source>Tucked</source>
+        <translation>Gesteckt</translation>
+    </message>
+    <message>
+        <source>Against</source>
+        <translation>Liegt an</translation>
+    </message>
+    <message>
+        <source>The face of the other panel that a held flap lies against.</source>
+        <translation>Die Seite der anderen Fläche, an der eine gehaltene Klappe liegt.</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <translation>Innenseite</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Außenseite</translation>
+    </message>
+    <message>
+        <source>When</source>
+        <translation>Wann</translation>
+    </message>
+    <message>
+        <source>Before all other folds, or after them.</source>
+        <translation>Vor allen anderen Falzen oder danach.</translation>
+    </message>
+    <message>
+        <source>First</source>
+        <translation>Zuerst</translation>
+    </message>
+    <message>
+        <source>Last</source>
+        <translation>Zuletzt</translation>
+    </message>
+    <message>
+        <source>Score across</source>
+        <translation>Rilllinie durch eine Fläche</translation>
+    </message>
+    <message>
+        <source>A new fold that makes two panels of one, level, upright or slanting.</source>
+        <translation>Ein neuer Falz, der aus einer Fläche zwei macht: waagerecht, senkrecht oder schräg.</translation>
+    </message>
+    <message>
+        <source>Left or bottom</source>
+        <translation>Links oder unten</translation>
+    </message>
+    <message>
+        <source>Right or top</source>
+        <translation>Rechts oder oben</translation>
+    </message>
+    <message>
+        <source>At</source>
+        <translation>Bei</translation>
+    </message>
+    <message>
+        <source>Slant</source>
+        <translation>Schräge</translation>
+    </message>
+    <message>
+        <source>How much farther its right or lower end lies.</source>
+        <translation>Um wie viel ihr rechtes oder unteres Ende weiter liegt.</translation>
+    </message>
+    <message>
+        <source>Second seam</source>
+        <translation>Zweite Klebenaht</translation>
+    </message>
+    <message>
+        <source>The blank is made in two halves, glued together at a fold: for a box that is larger than the sheet.</source>
+        <translation>Der Zuschnitt besteht aus zwei Hälften, an einem Falz zusammengeklebt: für eine Schachtel, die größer ist als der Bogen.</translation>
+    </message>
+    <message>
+        <source>Of the glue tab.</source>
+        <translation>Der Klebelasche.</translation>
+    </message>
+    <message>
+        <source>The face of the other half that the glue tab lies against.</source>
+        <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt.</translation>
     </message>
 </context>
 </TS>

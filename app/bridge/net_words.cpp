@@ -4,6 +4,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "edits/kinds/kinds.h"
 #include "extras/extra_kind.h"
 #include "styles/parts/common_words.h"
 #include "styles/registry.h"
@@ -34,6 +35,7 @@ const Tables& tables() {
   static const Tables kTables = [] {
     Tables all;
     add(commonWords(), all);
+    add(editWords(), all);
     for (const Style& style : styles()) add(style.words, all);
     for (const ExtraKind& kind : extraKinds()) add(kind.words, all);
     return all;

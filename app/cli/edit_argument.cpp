@@ -5,6 +5,7 @@
 #include "bridge/text.h"
 #include "cli/output.h"
 #include "cli/settings_argument.h"
+#include "edits/kinds/apply_edits.h"
 #include "edits/kinds/edit_kind.h"
 #include "styles/registry.h"
 
@@ -14,11 +15,15 @@ namespace {
 
 const QString editArgumentName = QStringLiteral("--edit");
 
-/// The pieces as the style makes them; for their names, which do not depend on sizes.
+/// The pieces as the style and the changes so far make them; for their names, which do not depend
+/// on sizes.
 std::vector<Piece> piecesOf(const Design& design) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return {};
-  return (*style)->build(design.parameters, benchOf(design));
+  const Workbench bench = benchOf(design);
+  std::vector<Piece> pieces = (*style)->build(design.parameters, bench);
+  applyEdits(design.edits, design.parameters, lengthKeys((*style)->parameters), bench, pieces);
+  return pieces;
 }
 
 std::string dashed(std::string name) {
@@ -79,7 +84,7 @@ bool setPlace(Edit& edit, const EditKind& kind, std::string_view on,
   }
   edit.piece = panels.front().piece;
   edit.panel = panels.front().panel->id;
-  if (kind.place != EditPlace::Edge) {
+  if (kind.place == EditPlace::Panel) {
     if (edit.edge.empty()) return true;
     fail(Cli::tr("--edit: %1 belongs to a panel and takes no edge. Leave edge= out.")
              .arg(text(kind.id)));
@@ -97,7 +102,7 @@ bool setPlace(Edit& edit, const EditKind& kind, std::string_view on,
 }  // namespace
 
 std::optional<Edit> readEditArgument(const std::string& argument, const Design& design) {
-  const auto [head, settings] = readSettings(argument, {});
+  const auto [head, settings] = readSettings(argument, "words");
   const Result<const EditKind*> kind = findEditKind(head);
   if (!kind) {
     fail(editArgumentName, kind.problem());

@@ -1,6 +1,5 @@
 #include "cli/edits_command.h"
 
-#include <algorithm>
 #include <memory>
 
 #include <nlohmann/json.hpp>
@@ -18,12 +17,22 @@ namespace {
 
 using EditJson = nlohmann::ordered_json;
 
-std::vector<std::string> edgeNames(const Panel& panel) {
-  std::vector<std::string> names = panel.edges;
-  std::ranges::sort(names);
-  const auto rest = std::ranges::unique(names);
-  names.erase(rest.begin(), rest.end());
-  return names;
+/// What an edit names, for files.
+std::string_view placeName(EditPlace place) {
+  switch (place) {
+    case EditPlace::Panel:
+      return "panel";
+    case EditPlace::Edge:
+      return "edge";
+    case EditPlace::Crease:
+      return "fold";
+  }
+  return {};
+}
+
+std::string_view measureUnit(const EditMeasure& measure) {
+  if (measure.words) return "text";
+  return measure.kind == ParameterKind::Length ? "mm" : "count";
 }
 
 EditJson measureJson(const EditMeasure& measure) {
@@ -31,12 +40,13 @@ EditJson measureJson(const EditMeasure& measure) {
   EditJson json{{"key", measure.key},
                 {"title", styleText(measure.title).toStdString()},
                 {"hint", styleText(measure.hint).toStdString()},
-                {"unit", length ? "mm" : "count"},
+                {"unit", measureUnit(measure)},
                 {"default", measure.standard}};
   if (!measure.choices.empty()) {
     json["choices"] = measure.choices;
     return json;
   }
+  if (measure.words) return json;
   const auto limit = [length](std::int64_t raw) {
     return length ? EditJson(Length::nanometres(raw).mm()) : EditJson(raw);
   };
@@ -53,7 +63,7 @@ void printKindsJson() {
     list.push_back({{"id", kind.id},
                     {"title", styleText(kind.title).toStdString()},
                     {"summary", styleText(kind.summary).toStdString()},
-                    {"place", kind.place == EditPlace::Edge ? "edge" : "panel"},
+                    {"place", placeName(kind.place)},
                     {"parameters", std::move(measures)}});
   }
   const EditJson page{{"format", "creasewright-edits"}, {"version", 1}, {"edits", std::move(list)}};
@@ -79,7 +89,7 @@ void printKinds() {
     printLine(QStringLiteral("%1  %2").arg(text(kind.id), styleText(kind.title)));
     printLine(QStringLiteral("    %1").arg(styleText(kind.summary)));
     const QString place =
-        kind.place == EditPlace::Edge ? QStringLiteral("on, edge") : QStringLiteral("on");
+        kind.place == EditPlace::Panel ? QStringLiteral("on") : QStringLiteral("on, edge");
     printLine(QStringLiteral("    %1").arg(place));
     for (const EditMeasure& measure : kind.measures) printLine(measureLine(measure));
   }

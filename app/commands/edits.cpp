@@ -34,6 +34,8 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   design.tags = now.tags;
   design.board = now.board;
   design.extras = now.extras;
+  // Those whose place the other style has not are told; they come back with the old one.
+  design.edits = now.edits;
   // Another style has other faces; each extra finds its own again.
   for (Extra& extra : design.extras) extra.face.clear();
   push(session, std::move(design), Say::tr("style"), {});

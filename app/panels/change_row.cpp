@@ -15,6 +15,8 @@
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
+#include "edits/kinds/crease_site.h"
+#include "edits/kinds/halves.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 
@@ -32,6 +34,10 @@ QString placeWord(const std::string& piece, const std::string& panel) {
 std::string writtenOf(const Edit& edit, const EditMeasure& measure) {
   const auto found = edit.measures.find(measure.key);
   return found == edit.measures.end() ? std::string(measure.standard) : found->second;
+}
+
+std::set<std::string> setOf(const std::vector<std::string>& names) {
+  return {names.begin(), names.end()};
 }
 
 QToolButton* smallButton(const char* icon, const QString& words, QWidget* parent) {
@@ -100,14 +106,15 @@ void ChangeRow::makePlace(const EditKind& kind) {
     });
   });
   addLabelledField(layout_, tr("Panel"), panel_);
-  if (kind.place != EditPlace::Edge) return;
+  if (kind.place == EditPlace::Panel) return;
   edge_ = new QComboBox(this);
   narrow(edge_);
   connect(edge_, &QComboBox::activated, this, [this](int row) {
     const std::string name = edge_->itemData(row).toString().toStdString();
     change([&name](Edit& edit) { edit.edge = name; });
   });
-  addLabelledField(layout_, tr("Edge"), edge_);
+  addLabelledField(layout_, kind.place == EditPlace::Edge ? tr("Edge") : tr("Fold at the edge"),
+                   edge_);
 }
 
 void ChangeRow::makeMeasure(const EditMeasure& measure) {
@@ -199,15 +206,13 @@ void ChangeRow::showPlace() {
   if (edge_ != nullptr) showEdges(host);
 }
 
-/// The named edges of the panel in the piece called `host`.
+/// The edges of the panel in the piece called `host` that the change may name.
 void ChangeRow::showEdges(const std::string& host) {
   std::set<std::string> edges{edit().edge};
   for (const BuiltPiece& piece : session_.built().pieces) {
-    const auto panel = piece.name == host ? piece.net.find(edit().panel) : std::nullopt;
-    if (!panel) continue;
-    const std::vector<std::string>& names =
-        piece.net.panels[static_cast<std::size_t>(*panel)].edges;
-    edges.insert(names.begin(), names.end());
+    const bool here = piece.name == host || isOtherHalf(piece.name);
+    const auto panel = here ? piece.net.find(edit().panel) : std::nullopt;
+    if (panel) edges.merge(setOf(edgesFor(known_->place, piece.net, *panel)));
   }
   edge_->clear();
   for (const std::string& name : edges)

@@ -2,6 +2,7 @@
 
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "edits/kinds/crease_site.h"
 #include "panels/change_row.h"
 
 namespace creasewright {
@@ -28,7 +29,11 @@ Edit placedEdit(const EditKind& kind, const DesignSession& session) {
   edit.kind = kind.id;
   edit.piece = piece->name;
   edit.panel = on.id;
-  if (kind.place == EditPlace::Edge && !on.edges.empty()) edit.edge = on.edges.front();
+  const auto edges = edgesFor(kind.place, piece->net, static_cast<int>(panel));
+  if (!edges.empty())
+    edit.edge = edges.front();
+  else if (kind.place != EditPlace::Panel)
+    edit.edge = on.edges.front();
   return edit;
 }
 

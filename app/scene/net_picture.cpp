@@ -1,6 +1,8 @@
 #include "scene/net_picture.h"
 
 #include <QPainterPath>
+#include <algorithm>
+#include <cmath>
 
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
@@ -67,6 +69,27 @@ void paintCreases(QPainter& painter, const BuiltPiece& piece, const SheetCamera&
   }
 }
 
+void paintInscriptions(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+  painter.setPen(screenPen(Role::Positions, camera.scale()));
+  for (const GuideMark& mark : piece.net.marks) {
+    Polyline line;
+    for (const Point& p : mark.line) line.push_back(piece.flat.place(mark.panel, p));
+    painter.drawPolyline(camera.toScreen(line));
+  }
+  for (const Inscription& line : piece.net.inscriptions) {
+    QFont font = painter.font();
+    font.setPixelSize(std::max(1, static_cast<int>(std::lround(line.height * camera.scale()))));
+    painter.save();
+    painter.setFont(font);
+    painter.setPen(roleColour(Role::Legend));
+    painter.translate(camera.toScreen(piece.flat.place(line.panel, line.at)));
+    painter.rotate(-line.turnDegrees);
+    const QString words = text(line.text);
+    painter.drawText(QPointF(-QFontMetricsF(font).horizontalAdvance(words) / 2, 0), words);
+    painter.restore();
+  }
+}
+
 void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,
                     const Place& lit) {
   QColor halo = lightTheme().halo;
@@ -106,6 +129,7 @@ void paintNet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& cam
   paintCreases(painter, piece, camera);
   painter.setPen(screenPen(Role::Cut, camera.scale()));
   for (const Polyline& line : cutLines(piece.flat)) painter.drawPolyline(camera.toScreen(line));
+  paintInscriptions(painter, piece, camera);
 }
 
 int panelAt(const BuiltPiece& piece, Point at) {

@@ -5,8 +5,17 @@
 #include <QVBoxLayout>
 
 #include "scene/sheet_view.h"
+#include "tools/edge_tool.h"
+#include "tools/flap_tool.h"
+#include "tools/fold_tool.h"
 #include "tools/measure_tool.h"
+#include "tools/notch_tool.h"
+#include "tools/opening_tool.h"
+#include "tools/remove_tool.h"
 #include "tools/select_tool.h"
+#include "tools/slit_tool.h"
+#include "tools/split_tool.h"
+#include "tools/text_tool.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -17,6 +26,15 @@ std::vector<std::unique_ptr<SheetTool>> allTools() {
   std::vector<std::unique_ptr<SheetTool>> tools;
   tools.push_back(std::make_unique<SelectTool>());
   tools.push_back(std::make_unique<MeasureTool>());
+  tools.push_back(std::make_unique<OpeningTool>());
+  tools.push_back(std::make_unique<SlitTool>());
+  tools.push_back(std::make_unique<NotchTool>());
+  tools.push_back(std::make_unique<EdgeTool>());
+  tools.push_back(std::make_unique<FlapTool>());
+  tools.push_back(std::make_unique<SplitTool>());
+  tools.push_back(std::make_unique<FoldTool>());
+  tools.push_back(std::make_unique<TextTool>());
+  tools.push_back(std::make_unique<RemoveTool>());
   return tools;
 }
 
@@ -34,6 +52,7 @@ ToolStrip::ToolStrip(SheetView& sheet, QWidget* parent)
     action->setCheckable(true);
     action->setShortcut(key);
     action->setShortcutContext(Qt::WidgetShortcut);
+    action->setIconText(key.toString(QKeySequence::NativeText));
     action->setToolTip(tr("%1 (%2)", "a tool and its key")
                            .arg(tool->name(), key.toString(QKeySequence::NativeText)));
     group->addAction(action);
@@ -42,6 +61,7 @@ ToolStrip::ToolStrip(SheetView& sheet, QWidget* parent)
     button->setDefaultAction(action);
     button->setAccessibleName(tool->name());
     button->setAutoRaise(true);
+    button->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
     button->setIconSize({20, 20});
     layout->addWidget(button);
     SheetTool* chosen = tool.get();

@@ -7,6 +7,7 @@
 #include <utility>
 
 #include "document/build_extras.h"
+#include "document/halves.h"
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
 #include "edits/kinds/apply_edits.h"
@@ -60,12 +61,13 @@ std::optional<Sizes> neededRoom(const BuiltDesign& built, const BuiltPiece& oute
   }
   for (const BuiltPiece& inner : built.pieces)
     if (inner.name == outer.over->piece && inner.cavity)
-      return needOver(*outer.over, inner, caliper);
+      return needOver(*outer.over, asWhole(built, inner), caliper);
   return std::nullopt;
 }
 
 /// Whether a round product that the free cuboid is too small for stands in the piece all the same.
-bool standsRound(const BuiltDesign& built, BuiltPiece& piece, const Sizes& need, double caliper) {
+bool standsRound(const BuiltDesign& built, const Whole& whole, BuiltPiece& piece, const Sizes& need,
+                 double caliper) {
   if (piece.over || !built.design.product) return false;
   const Room room = roomFor(*built.design.product, *built.style, built.design.ease);
   if (!room.round) return false;
@@ -75,7 +77,7 @@ bool standsRound(const BuiltDesign& built, BuiltPiece& piece, const Sizes& need,
   if (!lacks) return false;
   const RoundSize size{std::max(need[0], need[1]), need[2], room.ball};
   piece.roundRoom =
-      roundRoom(piece.net, piece.folded, *piece.cavity, caliper, size, piece.cavityBox);
+      roundRoom(whole.net, whole.folded, *piece.cavity, caliper, size, piece.cavityBox);
   return piece.roundRoom.has_value();
 }
 
@@ -86,9 +88,10 @@ void measureCavities(BuiltDesign& built, double caliper) {
     const std::optional<Product>& product = built.design.product;
     if (!product || !isRound(*product)) piece.cavity->round = false;
     const CavitySize wanted = need ? CavitySize{(*need)[0], (*need)[1], (*need)[2]} : CavitySize{};
-    piece.cavityBox = cavityBox(piece.net, piece.folded, *piece.cavity, caliper, wanted);
+    const Whole whole = wholeOf(built, piece).value_or(Whole{piece.net, piece.folded});
+    piece.cavityBox = cavityBox(whole.net, whole.folded, *piece.cavity, caliper, wanted);
     piece.cavitySize = sizeAlong(*piece.cavity, piece.cavityBox);
-    if (need && !standsRound(built, piece, *need, caliper))
+    if (need && !standsRound(built, whole, piece, *need, caliper))
       checkCavity(piece.name, *piece.cavitySize, *need, built.problems);
   }
 }
@@ -111,25 +114,56 @@ Face meetingFace(const BuiltPiece& piece, const BuiltPiece& other) {
   return against == (held.face == Face::Inside) ? Face::Inside : Face::Outside;
 }
 
+/// The flaps by which halves of a blank are glued take adhesive all over.
+void glueHalves(BuiltDesign& built, const std::vector<PieceJoint>& joints) {
+  const auto glue = [](BuiltPiece& piece, const Holding& held, bool against) {
+    const std::optional<int> flap = piece.net.find(held.panel);
+    if (!flap) return;
+    const Face face = against == (held.face == Face::Inside) ? Face::Inside : Face::Outside;
+    constexpr double kMargin = 1;  // mm, as on any flap
+    for (Area& area : offset(region(piece.flat.panels[static_cast<std::size_t>(*flap)]), -kMargin))
+      piece.gluePlan.push_back(
+          {*flap, -1, held.face, face, std::move(area.outer), held.to, held.onto});
+  };
+  for (BuiltPiece& half : built.pieces) {
+    const BuiltPiece* other = half.held ? pieceCalled(built, half.held->to) : nullptr;
+    if (other == nullptr || !areHalves(half, *other)) continue;
+    const Whole whole = *wholeOf(built, half);
+    const auto normal = [&whole](const std::string& panel) {
+      return whole.folded[static_cast<std::size_t>(whole.net.find(panel).value_or(0))].normal();
+    };
+    const auto against = [&](const Holding& held) {
+      return dot(normal(held.panel), normal(held.onto)) < 0;
+    };
+    glue(half, *half.held, against(*half.held));
+    for (const PieceJoint& joint : joints)
+      for (BuiltPiece& piece : built.pieces)
+        if (piece.name == joint.piece) glue(piece, joint.holding, against(joint.holding));
+  }
+}
+
 /// What glues whole pieces to one another joins the glue plan of the one that takes the adhesive.
 void glueToOneAnother(BuiltDesign& built) {
   for (BuiltPiece& piece : built.pieces) {
     const std::optional<Holding>& held = piece.held;
     const BuiltPiece* other =
         held && held->by == Hold::Glue ? pieceCalled(built, held->to) : nullptr;
-    if (other == nullptr) continue;
+    if (other == nullptr || areHalves(piece, *other)) continue;
     std::ranges::move(planPieceGlue(*held, piece.net, piece.flat, meetingFace(piece, *other)),
                       std::back_inserter(piece.gluePlan));
   }
 }
 
 /// Makes the design's edits; what stands against one is told.
-void makeEdits(BuiltDesign& built, const Workbench& bench, std::vector<Piece>& pieces) {
+std::vector<PieceJoint> makeEdits(BuiltDesign& built, const Workbench& bench,
+                                  std::vector<Piece>& pieces) {
   const Design& design = built.design;
-  if (design.edits.empty()) return;
-  built.brokenEdits = applyEdits(design.edits, design.parameters,
-                                 lengthKeys(built.style->parameters), bench, pieces);
+  if (design.edits.empty()) return {};
+  EditsMade made = applyEdits(design.edits, design.parameters, lengthKeys(built.style->parameters),
+                              bench, pieces);
+  built.brokenEdits = std::move(made.broken);
   for (const auto& [index, problem] : built.brokenEdits) built.problems.push_back(problem);
+  return std::move(made.joints);
 }
 
 }  // namespace
@@ -200,11 +234,12 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   built.style = *style;
   std::vector<Piece> pieces =
       (*style)->build(blanksOnGrid(**style, design.parameters, bench), bench);
-  makeEdits(built, bench, pieces);
+  const std::vector<PieceJoint> joints = makeEdits(built, bench, pieces);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
   glueToOneAnother(built);
+  if (!joints.empty() || design.edits.size() > built.brokenEdits.size()) glueHalves(built, joints);
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, bench, design.parameters).reasons;
   measureCavities(built, bench.caliper.mm());

@@ -4,6 +4,7 @@
 #include <iterator>
 #include <utility>
 
+#include "document/halves.h"
 #include "extras/wrap_round.h"
 
 namespace creasewright {
@@ -43,6 +44,18 @@ Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
       checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.benchOf(extra));
   if (!limits.empty()) return limits.front();
   return (*kind)->build(extra, host);
+}
+
+/// What goes round a box is measured on one piece, which half of a box is not.
+bool goesRound(const ExtraParts& parts) {
+  return parts.ribbon ||
+         std::ranges::any_of(
+             parts.pieces, [](const ExtraPiece& piece) { return piece.placing == Placing::Round; });
+}
+
+bool hasHalves(const BuiltDesign& built) {
+  return std::ranges::any_of(
+      built.pieces, [&](const BuiltPiece& piece) { return wholeOf(built, piece).has_value(); });
 }
 
 /// Two of a name are told apart by a number.
@@ -109,6 +122,10 @@ void addExtras(const CutWindows& windows, BuiltDesign& built) {
         window != windows.end() ? window->second : partsOf(built.design.extras[i], host);
     if (!parts) {
       built.problems.push_back(parts.problem());
+      continue;
+    }
+    if (goesRound(*parts) && hasHalves(built)) {
+      built.problems.push_back({ProblemCode::ExtraNoPlace, built.design.extras[i].kind, {}});
       continue;
     }
     std::ranges::copy(parts->taken, std::back_inserter(taken));

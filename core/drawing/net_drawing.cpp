@@ -80,7 +80,18 @@ void addInscriptions(Drawing& out, const Net& net, const FlatNet& flat) {
                          .label = Label::plain(line.text),
                          .at = flat.place(line.panel, line.at),
                          .height = line.height,
-                         .anchor = Anchor::Centre});
+                         .anchor = Anchor::Centre,
+                         .turnDegrees = line.turnDegrees});
+}
+
+void addMarks(Drawing& out, const Net& net, const FlatNet& flat) {
+  PathItem marks{.role = Role::Positions, .rings = {}};
+  for (const GuideMark& mark : net.marks) {
+    Polyline line;
+    for (const Point& p : mark.line) line.push_back(flat.place(mark.panel, p));
+    marks.rings.push_back(std::move(line));
+  }
+  if (!marks.rings.empty()) out.paths.push_back(std::move(marks));
 }
 
 void addNames(Drawing& out, const Net& net, const FlatNet& flat, double height) {
@@ -116,6 +127,7 @@ Drawing drawNetLines(const Net& net, const FlatNet& flat, const std::vector<Poly
   }
   addCuts(out, flat);
   addInscriptions(out, net, flat);
+  addMarks(out, net, flat);
   if (options.names) addNames(out, net, flat, options.textHeight);
   return out;
 }

@@ -5,6 +5,7 @@
 #include <cmath>
 #include <set>
 
+#include "document/halves.h"
 #include "folding/cavity/outside.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
@@ -89,7 +90,7 @@ class GuideWriter {
     guide_.styleId = built.design.styleId;
     guide_.level = built.style->traits.difficulty;
     for (const BuiltPiece& piece : built.pieces)
-      guide_.pieces.push_back(describe(piece, piece.card.caliper.mm()));
+      guide_.pieces.push_back(describe(asWhole(built, piece), piece.card.caliper.mm()));
     while (own_ < built.pieces.size() && !built.pieces[own_].role) ++own_;
     findHolder();
   }
@@ -166,7 +167,10 @@ class GuideWriter {
         if (gluedOnto(built_, upper) == index) push(gluePiecesStep(built_, upper, index));
       flat.push_back(index);
       if (gluedOnto(built_, index)) continue;
-      for (const int waiting : flat) foldOwnPiece(waiting);
+      if (flat.size() == 2 && areHalves(piece(flat[0]), piece(flat[1])))
+        foldHalves(flat[0], flat[1]);
+      else
+        for (const int waiting : flat) foldOwnPiece(waiting);
       flat.clear();
     }
   }
@@ -182,8 +186,21 @@ class GuideWriter {
     push(adhesiveSteps(plans));
   }
 
-  void foldOwnPiece(int index) {
-    std::vector<Step> folds = foldSteps(plansOf(built_, static_cast<std::size_t>(index)));
+  [[nodiscard]] std::vector<Step> foldsOf(int index) const {
+    return foldSteps(plansOf(built_, static_cast<std::size_t>(index)));
+  }
+
+  void foldOwnPiece(int index) { fold(index, foldsOf(index)); }
+
+  /// The halves of one blank are folded together, stage by stage.
+  void foldHalves(int half, int other) {
+    std::vector<Step> folds = foldsOf(half);
+    std::ranges::move(foldsOf(other), std::back_inserter(folds));
+    std::ranges::stable_sort(folds, {}, [](const Step& step) { return step.figure.progressFrom; });
+    fold(half, std::move(folds));
+  }
+
+  void fold(int index, std::vector<Step> folds) {
     const bool here = index == holder_ && (own_ == 1 || putting_->after < stages());
     bool done = !here;
     for (Step& step : folds) {

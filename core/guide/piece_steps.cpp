@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "document/halves.h"
+
 namespace creasewright {
 namespace {
 
@@ -68,7 +70,7 @@ Step gluePiecesStep(const BuiltDesign& built, int upper, int lower) {
     if (area.onto < 0) step.figure.behind.push_back(area.area);
   const Gluing gluing(above, below);
   step.figure.panels = {gluing.panel};
-  step.checks.push_back(rimCheck(gluing, above, below));
+  if (!areHalves(above, below)) step.checks.push_back(rimCheck(gluing, above, below));
   return step;
 }
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 
+#include "document/halves.h"
 #include "folding/loop_closure.h"
 
 namespace creasewright {
@@ -177,7 +178,7 @@ std::optional<int> productPiece(const BuiltDesign& built) {
 std::optional<ProductHolder> productHolder(const BuiltDesign& built) {
   const std::optional<int> piece = productPiece(built);
   if (!piece) return std::nullopt;
-  const auto putting = puttingIn(built.pieces[static_cast<std::size_t>(*piece)]);
+  const auto putting = puttingIn(asWhole(built, built.pieces[static_cast<std::size_t>(*piece)]));
   if (!putting) return std::nullopt;
   return ProductHolder{*piece, *putting};
 }

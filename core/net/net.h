@@ -115,6 +115,13 @@ struct Inscription {
   Point at;  ///< middle of the baseline
   double height = 3;
   std::string text;
+  double turnDegrees = 0;  ///< against the clock, as the net is laid flat
+};
+
+/// A line that is drawn on a panel (its own frame) to guide the hand: no cut and no fold.
+struct GuideMark {
+  int panel = 0;
+  Polyline line;
 };
 
 /// A card piece as a tree of panels, with loops where one exists; panel 0 is the root and stays put
@@ -126,6 +133,7 @@ struct Net {
   std::vector<Slit> slits;
   std::vector<Bend> bends;
   std::vector<Inscription> inscriptions;
+  std::vector<GuideMark> marks;
   std::vector<OpenEdges> openEdges;
   std::vector<std::string> stages;  ///< code of each fold stage in order: `walls`, `roll-long`
 

@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 
+#include "document/halves.h"
 #include "pages/ribbon_picture.h"
 
 namespace creasewright {
@@ -56,12 +57,30 @@ void addGlued(const BuiltDesign& built, const std::string& name, const Transform
   }
 }
 
+/// What joins a second half to the first, which was glued onto it: their layers follow from that.
+void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed& out) {
+  const auto half = std::ranges::find_if(
+      built.pieces, [&](const BuiltPiece& each) { return areHalves(each, other); });
+  if (half == built.pieces.end()) return;
+  const auto first = static_cast<int>(half->net.panels.size());
+  const auto own = static_cast<int>(other.net.panels.size());
+  const auto there = [&](int panel) { return panel < first ? panel + own : panel - first; };
+  for (Mate mate : wholeOf(built, *half)->net.mates) {
+    if ((mate.panel < first) == (mate.onto < first)) continue;
+    mate.panel = there(mate.panel);
+    mate.onto = there(mate.onto);
+    out.net.mates.push_back(std::move(mate));
+  }
+}
+
 }  // namespace
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
   Dressed out{piece.net, piece.folded};
   if (piece.role) return out;
+  if (const auto whole = wholeOf(built, piece)) out = {whole->net, whole->folded};
   addGlued(built, piece.name, {}, out);
+  addMatesOfHalves(built, piece, out);
   const int index = static_cast<int>(&piece - built.pieces.data());
   for (const BuiltPiece& part : built.pieces) {
     if (!part.role) continue;

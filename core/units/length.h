@@ -45,4 +45,16 @@ class Length {
 /// The unit a person reads and types in.
 enum class Unit { Millimetre, Centimetre, Inch };
 
+constexpr std::int64_t nanometresIn(Unit unit) {
+  switch (unit) {
+    case Unit::Millimetre:
+      return 1'000'000;
+    case Unit::Centimetre:
+      return 10'000'000;
+    case Unit::Inch:
+      return 25'400'000;
+  }
+  return 1;
+}
+
 }  // namespace creasewright

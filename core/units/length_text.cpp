@@ -17,18 +17,6 @@ constexpr std::int64_t kLargestPart = 10'000'000'000;  // keeps every product be
 constexpr std::size_t kDecimalsRead = 11;              // an inch to 1e-11 is far below a nanometre
 constexpr std::size_t kLongestText = 64;
 
-constexpr std::int64_t nanometresIn(Unit unit) {
-  switch (unit) {
-    case Unit::Millimetre:
-      return 1'000'000;
-    case Unit::Centimetre:
-      return 10'000'000;
-    case Unit::Inch:
-      return 25'400'000;
-  }
-  return 1;
-}
-
 constexpr std::string_view suffix(Unit unit) {
   switch (unit) {
     case Unit::Millimetre:

@@ -15,7 +15,18 @@ KINDS = {
     "holes": "on=front,count=3",
     "corners": "on=front/left/top-dust-flap,edge=side,size=3mm",
     "edge": "on=front,edge=top,shape=wave,depth=1mm",
+    "flap": "on=front-left-back-seam,edge=outer,angle=0,margin=45mm",
+    "split": "on=front/left/top-dust-flap",
+    "fold": "on=front-left-back-seam,edge=inner,line=perforation",
+    "slit-lock": "on=front/left/back/top-lid/tuck,edge=inner,length=5 mm",
+    "merge": "on=front/left/top-dust-flap/part,edge=inner",
+    "remove": "on=front/left/top-dust-flap",
+    "text": "on=front,words=For you, with love",
+    "mark": "on=front,shape=ring",
+    "seam": "on=front/left,edge=inner",
 }
+# What must be done before it can be.
+BEFORE = {"merge": ["split:on=front/left/top-dust-flap"]}
 FAULTS = {
     "blob:on=front": "blob",
     "opening": "front/left/back/seam",
@@ -51,9 +62,10 @@ class Edits(ProgramTest):
             for measure in kind["parameters"]:
                 self.assertIn(f"    {measure['key']} ", text)
             with self.subTest(kind["id"]):
-                arguments, out = self.new(f"{kind['id']}:{KINDS[kind['id']]}")
+                arguments, out = self.new(*BEFORE.get(kind["id"], []), f"{kind['id']}:{KINDS[kind['id']]}")
                 self.succeed(*arguments)
-                (edit,) = json.loads(out.read_text(encoding="utf-8"))["edits"]
+                self.succeed("check", out)
+                edit = json.loads(out.read_text(encoding="utf-8"))["edits"][-1]
                 self.assertEqual(edit["kind"], kind["id"])
 
     def test_panels_and_edges_of_a_style_are_listed(self):
@@ -64,6 +76,24 @@ class Edits(ProgramTest):
         self.succeed(*arguments)
         (edit,) = json.loads(out.read_text(encoding="utf-8"))["edits"]
         self.assertEqual(edit["measures"], {"width": "panel-width - 2 * 6 mm", "height": "this-width / 2"})
+
+    def test_a_seam_makes_two_blanks_that_fit_the_sheet(self):
+        arguments, out = self.new("seam:on=front/left,edge=inner")
+        self.succeed(*arguments)
+        net = self.folder / "net.json"
+        self.succeed("export", out, "-o", net)
+        pieces = json.loads(net.read_text(encoding="utf-8"))["pieces"]
+        self.assertEqual([piece["name"] for piece in pieces], ["box", "other-half"])
+        self.assertEqual(pieces[0]["held"]["to"], "other-half")
+        across = [area for piece in pieces for area in piece["glue_plan"] if "piece" in area]
+        self.assertEqual({area["piece"] for area in across}, {"box", "other-half"})
+
+    def test_words_may_hold_commas_and_stand_in_the_picture(self):
+        arguments, out = self.new("text:on=front,turn=quarter,words=For you, with love")
+        self.succeed(*arguments)
+        picture = self.folder / "box.svg"
+        self.succeed("export", out, "-o", picture)
+        self.assertIn("For you, with love", picture.read_text(encoding="utf-8"))
 
     def test_bad_edits_are_one_sentence_and_write_nothing(self):
         for edit, told in FAULTS.items():

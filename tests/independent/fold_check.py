@@ -62,8 +62,10 @@ def export(program, arguments, folder):
     return json.loads(net.read_text(encoding="utf-8"))
 
 
-PANEL_EDITS = ("opening:on={},shape=heart,width=panel-width/3,height=this-width", "holes:on={},count=2", "slit:on={}")
-EDGE_EDITS = ("notch:on={},edge={},width=edge-length/4", "corners:on={},edge={},size=3mm", "edge:on={},edge={},shape=wave,depth=2mm")
+PANEL_EDITS = ("opening:on={},shape=heart,width=panel-width/3,height=this-width", "holes:on={},count=2", "slit:on={}",
+               "split:on={},from=left or bottom,at=panel-height/3", "split:on={},direction=up", "mark:on={}")
+EDGE_EDITS = ("notch:on={},edge={},width=edge-length/4", "corners:on={},edge={},size=3mm", "edge:on={},edge={},shape=wave,depth=2mm",
+              "flap:on={},edge={},hold=glued", "fold:on={},edge={},line=perforation", "slit-lock:on={},edge={},length=4mm")
 
 
 def edges_of(program, style):

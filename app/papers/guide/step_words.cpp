@@ -6,6 +6,7 @@
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "document/halves.h"
 #include "making/hand_folds.h"
 #include "papers/guide/panel_list.h"
 
@@ -108,6 +109,27 @@ StepWords wordPutIn(const Step& step) {
   return words;
 }
 
+/// The two halves of one blank, by the tab of the first.
+StepWords wordHalves(const Step& step, const BuiltPiece& half, const QString& other) {
+  const Holding& held = *half.held;
+  const QString tab = panelTitle(held.panel);
+  const QString onto = panelTitle(held.onto);
+  StepWords words;
+  words.title = GuideTr::tr("Glue the two halves together");
+  if (step.turn) words.sentences.append(turnSentence());
+  words.sentences.append(
+      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(
+      held.face == Face::Inside
+          ? GuideTr::tr("Press the tab “%1” onto the inside of “%2” of the piece “%3”, the fold of "
+                        "the tab along the edge. All lies flat.")
+                .arg(tab, onto, other)
+          : GuideTr::tr("Press the tab “%1” onto the outside of “%2” of the piece “%3”, the fold "
+                        "of the tab along the edge. All lies flat.")
+                .arg(tab, onto, other));
+  return words;
+}
+
 /// One whole piece is glued onto another, both lying flat.
 StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& built) {
   const auto upper = static_cast<std::size_t>(step.pieces.front());
@@ -115,6 +137,9 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   const QString above = pieceTitle(guide.pieces.at(upper).name);
   const QString below =
       pieceTitle(guide.pieces.at(static_cast<std::size_t>(step.pieces.back())).name);
+  const auto lower = static_cast<std::size_t>(step.pieces.back());
+  if (areHalves(built.pieces.at(upper), built.pieces.at(lower)))
+    return wordHalves(step, built.pieces.at(upper), below);
   const QString onto = panelTitle(held.onto);
   StepWords words;
   words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);

@@ -1,14 +1,14 @@
 #include "edits/kinds/apply_edits.h"
 
 #include <algorithm>
-#include <cmath>
+#include <iterator>
+#include <set>
 
+#include "edits/kinds/crease_site.h"
 #include "edits/kinds/edge_site.h"
+#include "edits/kinds/edit_judge.h"
+#include "edits/kinds/halves.h"
 #include "edits/kinds/panel_site.h"
-#include "folding/fold_check.h"
-#include "folding/loop_closure.h"
-#include "net/net_problems.h"
-#include "net/pose.h"
 #include "styles/parameter_text.h"
 
 namespace creasewright {
@@ -21,140 +21,202 @@ struct Place {
 };
 
 std::optional<Place> findPlace(const Edit& edit, const std::vector<Piece>& pieces) {
+  // What the second half of a divided piece has is found in the piece that it was before.
+  const bool any = edit.piece.empty() || isOtherHalf(edit.piece);
   for (std::size_t i = 0; i < pieces.size(); ++i) {
-    if (!edit.piece.empty() && pieces[i].name != edit.piece) continue;
+    if (!any && pieces[i].name != edit.piece) continue;
     if (const auto panel = pieces[i].net.find(edit.panel)) return Place{i, *panel};
-    if (!edit.piece.empty()) return std::nullopt;
   }
   return std::nullopt;
 }
 
-LengthNames namesOf(const Edit& edit, const Net& net, int panel, const Parameters& measures,
-                    const Workbench& bench, const std::vector<std::string>& lengths) {
-  LengthNames names;
-  for (const std::string& key : lengths) names[key] = measures.length(key);
-  const DrawnPanel drawn(net, panel);
-  names["panel-width"] = Length::mm(drawn.box().width());
-  names["panel-height"] = Length::mm(drawn.box().height());
-  names["caliper"] = bench.caliper;
-  if (edit.edge.empty()) return names;
-  if (const auto edge = findEdge(net, panel, edit.edge))
-    names["edge-length"] = Length::mm(edge->length());
-  return names;
-}
-
-/// What the net does not hold: an edit may not add to it.
-Problems problemsOf(const Net& net, const FlatNet& flat, double caliper) {
-  Problems found = findProblems(net, flat, caliper);
-  const Pose folded = pose(net, 1.0);
-  for (Problem& problem : checkMates(net, folded, caliper)) found.push_back(std::move(problem));
-  for (Problem& problem : checkLoops(net, folded)) found.push_back(std::move(problem));
-  return found;
-}
-
-/// How much of a line an outline's edges lie on, mm.
-double covered(const Segment& line, const Polygon& outline) {
-  constexpr double kBeside = 1e-4;  // mm
-  const double whole = length(line);
-  const Point along = unit(line.b - line.a);
-  double sum = 0;
-  for (std::size_t i = 0; i < outline.size(); ++i) {
-    const Point a = outline[i] - line.a;
-    const Point b = outline[(i + 1) % outline.size()] - line.a;
-    if (std::abs(cross(along, a)) > kBeside || std::abs(cross(along, b)) > kBeside) continue;
-    const auto [low, high] = std::minmax({dot(along, a), dot(along, b)});
-    sum += std::max(0.0, std::min(high, whole) - std::max(low, 0.0));
-  }
-  return sum;
-}
-
-/// Whether all of every crease still lies on the edges of a panel that it lay on: a cut across a
-/// score would leave a hole where the card folds.
-bool keepsCreases(const FlatNet& before, const FlatNet& after, const Net& net, int panel) {
-  constexpr double kSame = 1e-3;  // mm
-  const auto index = static_cast<std::size_t>(panel);
-  for (std::size_t i = 0; i < net.creases.size(); ++i) {
-    if (net.creases[i].parent != panel && net.creases[i].child != panel) continue;
-    const double lost = covered(before.creases[i], before.panels[index]) -
-                        covered(after.creases[i], after.panels[index]);
-    if (lost > kSame) return false;
+bool hasEdge(EditPlace place, const Net& net, int panel, std::string_view edge) {
+  switch (place) {
+    case EditPlace::Panel:
+      return true;
+    case EditPlace::Edge:
+      return findEdge(net, panel, edge).has_value();
+    case EditPlace::Crease:
+      return findFold(net, panel, edge).has_value();
   }
   return true;
 }
 
-/// Whether one of `now` is none of `before`.
-bool worse(const Problems& before, const Problems& now) {
-  return std::ranges::any_of(
-      now,
-      [&](const Problem& problem) {
-        return std::ranges::none_of(
-            before,
-            [&](const Problem& old) {
-              return old.code == problem.code && old.where == problem.where;
-            });
-      });
-}
+/// The pieces after some of the edits.
+struct Trial {
+  std::vector<Piece> pieces;
+  std::set<std::size_t> touched;  ///< pieces in which one was made
+  std::map<int, Problem> broken;  ///< edits that could not be made where they belong
+  std::vector<PieceJoint> joints = {};
+};
 
-bool sameCuts(const Net& a, const Net& b) {
-  if (a.slits.size() != b.slits.size() || a.panels.size() != b.panels.size()) return false;
-  for (std::size_t i = 0; i < a.panels.size(); ++i)
-    if (a.panels[i].outline != b.panels[i].outline || a.panels[i].openings != b.panels[i].openings)
-      return false;
-  return true;
-}
-
+/// Makes edits one after another. Each names what keeps it from being made at all; whether the net
+/// still holds is asked once, of what all of them make together, and only where it does not, the
+/// first is looked for after which it does not.
 class Application {
  public:
-  Application(const Parameters& measures, const Workbench& bench,
-              const std::vector<std::string>& lengths)
-      : measures_(measures), bench_(bench), lengths_(lengths) {}
+  Application(const std::vector<Edit>& edits, const Parameters& measures, const Workbench& bench,
+              const std::vector<std::string>& lengths, const std::vector<Piece>& pieces)
+      : edits_(edits), bench_(bench), plain_(pieces) {
+    for (const std::string& key : lengths) names_[key] = measures.length(key);
+    names_["caliper"] = bench.caliper;
+  }
 
-  /// Nothing, or why the edit is not made; the pieces are then as they were.
-  std::optional<Problem> make(const Edit& edit, int number, std::vector<Piece>& pieces) {
-    const Result<const EditKind*> kind = findEditKind(edit.kind);
-    if (!kind) return kind.problem();
-    const std::optional<Place> place = findPlace(edit, pieces);
-    if (!place) return told(ProblemCode::EditPlaceGone, edit, number, edit.panel);
-    Net& net = pieces[place->piece].net;
-    if ((*kind)->place == EditPlace::Edge && !findEdge(net, place->panel, edit.edge))
-      return told(ProblemCode::EditPlaceGone, edit, number, edit.panel);
-    const Result<Parameters> values = evaluateMeasures(
-        **kind, edit, namesOf(edit, net, place->panel, measures_, bench_, lengths_),
-        unitOf(bench_.grid));
-    if (!values) return values.problem();
-    Net changed = net;
-    if (const auto fault = (*kind)->apply({changed, place->panel, edit.edge, *values}))
-      return told(*fault, edit, number, edit.panel);
-    if (sameCuts(net, changed)) return told(ProblemCode::EditNoEffect, edit, number, edit.panel);
-    if (!judged_.contains(place->piece)) judged_.emplace(place->piece, judge(net));
-    Judged after = judge(changed);
-    Judged& before = judged_.at(place->piece);
-    if (worse(before.problems, after.problems) ||
-        !keepsCreases(before.flat, after.flat, net, place->panel))
-      return told(ProblemCode::EditUnfit, edit, number, edit.panel);
-    before = std::move(after);
-    net = std::move(changed);
-    return std::nullopt;
+  Trial run() {
+    Trial sound{plain_, {}, {}};
+    std::size_t from = 0;
+    for (;;) {
+      Trial all = make(sound, from, edits_.size());
+      if (holds(all)) {
+        divide(all);
+        return all;
+      }
+      const std::size_t faulty = firstFaulty(sound, from);
+      sound = make(sound, from, faulty);
+      sound.broken.emplace(static_cast<int>(faulty), told(ProblemCode::EditUnfit, faulty));
+      from = faulty + 1;
+    }
   }
 
  private:
-  struct Judged {
-    FlatNet flat;
-    Problems problems;
-  };
-  [[nodiscard]] Judged judge(const Net& net) const {
-    Judged judged{flatten(net), {}};
-    judged.problems = problemsOf(net, judged.flat, bench_.caliper.mm());
-    return judged;
-  }
-  static Problem told(ProblemCode code, const Edit& edit, int number, const std::string& place) {
-    return {code, edit.kind, {std::int64_t{number}, place}};
+  [[nodiscard]] static bool divides(const Edit& edit) {
+    const Result<const EditKind*> kind = findEditKind(edit.kind);
+    return kind && (*kind)->divides;
   }
 
-  const Parameters& measures_;
+  /// The edits that divide a piece, each judged at once.
+  void divide(Trial& trial) const {
+    for (std::size_t i = 0; i < edits_.size(); ++i) {
+      if (!edits_[i].on || !divides(edits_[i])) continue;
+      Trial next = trial;
+      std::optional<Problem> problem = make(i, next);
+      if (!problem && !halvesHold(trial, next)) problem = told(ProblemCode::EditUnfit, i);
+      if (problem)
+        trial.broken.emplace(static_cast<int>(i), std::move(*problem));
+      else
+        trial = std::move(next);
+    }
+  }
+
+  /// Whether the pieces hold whatever they held before.
+  [[nodiscard]] bool halvesHold(const Trial& before, const Trial& now) const {
+    const double caliper = bench_.caliper.mm();
+    Problems then;
+    for (const Piece& piece : before.pieces)
+      for (Problem& problem : judgeNet(piece.net, caliper)) then.push_back(std::move(problem));
+    return std::ranges::none_of(now.pieces, [&](const Piece& piece) {
+      const Problems found = judgeNet(piece.net, caliper);
+      return !found.empty() && isWorse(then, found);
+    });
+  }
+
+  [[nodiscard]] Trial make(Trial trial, std::size_t from, std::size_t to) const {
+    for (std::size_t i = from; i < to; ++i)
+      if (edits_[i].on && !divides(edits_[i]))
+        if (auto problem = make(i, trial))
+          trial.broken.emplace(static_cast<int>(i), std::move(*problem));
+    return trial;
+  }
+
+  /// The edit with which a net that holds becomes one that does not: between two places at which
+  /// that is known there is always one.
+  [[nodiscard]] std::size_t firstFaulty(const Trial& sound, std::size_t from) const {
+    std::size_t low = from;
+    std::size_t high = edits_.size();
+    while (high - low > 1) {
+      const std::size_t middle = low + (high - low) / 2;
+      (holds(make(sound, from, middle)) ? low : high) = middle;
+    }
+    return low;
+  }
+
+  [[nodiscard]] bool holds(const Trial& trial) const {
+    return std::ranges::all_of(
+        trial.touched,
+        [&](std::size_t piece) {
+          const Problems now = judgeNet(trial.pieces[piece].net, bench_.caliper.mm());
+          return now.empty() || !isWorse(plainProblems(piece), now);
+        });
+  }
+
+  const Problems& plainProblems(std::size_t piece) const {
+    const auto known = judged_.find(piece);
+    if (known != judged_.end()) return known->second;
+    return judged_.emplace(piece, judgeNet(plain_[piece].net, bench_.caliper.mm())).first->second;
+  }
+
+  [[nodiscard]] LengthNames namesOf(const Edit& edit, const Net& net, int panel) const {
+    LengthNames names = names_;
+    const DrawnPanel drawn(net, panel);
+    names["panel-width"] = Length::mm(drawn.box().width());
+    names["panel-height"] = Length::mm(drawn.box().height());
+    if (edit.edge.empty()) return names;
+    if (const auto edge = findEdge(net, panel, edit.edge))
+      names["edge-length"] = Length::mm(edge->length());
+    return names;
+  }
+
+  /// Nothing, or why the edit is not made; the pieces are then as they were.
+  std::optional<Problem> make(std::size_t number, Trial& trial) const {
+    const Edit& edit = edits_[number];
+    const Result<const EditKind*> kind = findEditKind(edit.kind);
+    if (!kind) return kind.problem();
+    const std::optional<Place> place = findPlace(edit, trial.pieces);
+    if (!place) return told(ProblemCode::EditPlaceGone, number);
+    Piece& piece = trial.pieces[place->piece];
+    if (!hasEdge((*kind)->place, piece.net, place->panel, edit.edge))
+      return told(ProblemCode::EditPlaceGone, number);
+    const Result<Parameters> values =
+        evaluateMeasures(**kind, edit, namesOf(edit, piece.net, place->panel), unitOf(bench_.grid));
+    if (!values) return values.problem();
+    EditAdds adds;
+    const EditSite site{piece, place->panel, edit.edge,           *values,
+                        edit,  trial.pieces, bench_.caliper.mm(), adds};
+    const auto fault = (*kind)->reshapes ? reshape(**kind, site) : cut(**kind, site);
+    if (fault) return told(*fault, number);
+    trial.touched.insert(place->piece);
+    trial.pieces.insert(trial.pieces.begin() + static_cast<std::ptrdiff_t>(place->piece) + 1,
+                        adds.pieces.begin(), adds.pieces.end());
+    std::ranges::move(adds.joints, std::back_inserter(trial.joints));
+    return std::nullopt;
+  }
+
+  static std::optional<ProblemCode> reshape(const EditKind& kind, const EditSite& site) {
+    Piece before = site.piece;
+    const auto fault = kind.apply(site);
+    if (fault) site.piece = std::move(before);
+    return fault;
+  }
+
+  /// What only cuts its panel is undone by that panel alone.
+  static std::optional<ProblemCode> cut(const EditKind& kind, const EditSite& site) {
+    Net& net = site.net;
+    const Panel before = site.on();
+    const std::size_t slits = net.slits.size();
+    std::optional<ProblemCode> fault = kind.apply(site);
+    const Panel& now = site.on();
+    const bool reshaped = now.outline != before.outline;
+    if (!fault && !reshaped && now.openings == before.openings && net.slits.size() == slits)
+      fault = ProblemCode::EditNoEffect;
+    if (!fault && reshaped && !keepsFolds(net, site.panel, before.outline, now.outline))
+      fault = ProblemCode::EditUnfit;
+    if (fault) {
+      site.on() = before;
+      net.slits.resize(slits);
+    }
+    return fault;
+  }
+
+  [[nodiscard]] Problem told(ProblemCode code, std::size_t number) const {
+    const Edit& edit = edits_[number];
+    return {code, edit.kind, {static_cast<std::int64_t>(number) + 1, edit.panel}};
+  }
+
+  const std::vector<Edit>& edits_;
   const Workbench& bench_;
-  const std::vector<std::string>& lengths_;
-  std::map<std::size_t, Judged> judged_;  ///< by piece: as it is after the edits so far
+  const std::vector<Piece>& plain_;
+  LengthNames names_;
+  mutable std::map<std::size_t, Problems> judged_;  ///< by piece: of the net without any edit
 };
 
 }  // namespace
@@ -166,18 +228,12 @@ std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures) 
   return keys;
 }
 
-std::map<int, Problem> applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
-                                  const std::vector<std::string>& lengths, const Workbench& bench,
-                                  std::vector<Piece>& pieces) {
-  std::map<int, Problem> broken;
-  Application application(measures, bench, lengths);
-  for (std::size_t i = 0; i < edits.size(); ++i) {
-    if (!edits[i].on) continue;
-    const int index = static_cast<int>(i);
-    if (auto problem = application.make(edits[i], index + 1, pieces))
-      broken.emplace(index, std::move(*problem));
-  }
-  return broken;
+EditsMade applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                     const std::vector<std::string>& lengths, const Workbench& bench,
+                     std::vector<Piece>& pieces) {
+  Trial made = Application(edits, measures, bench, lengths, pieces).run();
+  pieces = std::move(made.pieces);
+  return {std::move(made.broken), std::move(made.joints)};
 }
 
 }  // namespace creasewright

@@ -12,13 +12,20 @@ namespace creasewright {
 /// The measures that formulas may name: a style's lengths.
 std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures);
 
-/// Makes the edits that are on, one after another, in the pieces of a style. An edit whose place is
+/// What came of a design's edits.
+struct EditsMade {
+  std::map<int, Problem> broken;   ///< by index: why one is not made
+  std::vector<PieceJoint> joints;  ///< of pieces that were divided, besides Piece::held
+};
+
+/// Makes the edits that are on, one after another, in the pieces of a style; those that divide a
+/// piece come last. An edit whose place is
 /// gone, whose measures cannot be read, or after which the net would hold less than before, is left
 /// out; the result says why, by its index in `edits`. Formulas may name the `lengths` among the
 /// style's `measures`, `panel-width` and `panel-height` as the net is drawn, `edge-length`,
 /// `caliper`, and the edit's own measures as `this-KEY`.
-std::map<int, Problem> applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
-                                  const std::vector<std::string>& lengths, const Workbench& bench,
-                                  std::vector<Piece>& pieces);
+EditsMade applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                     const std::vector<std::string>& lengths, const Workbench& bench,
+                     std::vector<Piece>& pieces);
 
 }  // namespace creasewright

@@ -9,8 +9,10 @@
 namespace creasewright {
 
 std::span<const EditKind> editKinds() {
-  static const std::array kKinds{openingEdit(), notchEdit(), slitEdit(),    slitPairEdit(),
-                                 hangingEdit(), holesEdit(), cornersEdit(), shapedEdgeEdit()};
+  static const std::array kKinds{
+      openingEdit(), notchEdit(),      slitEdit(), slitPairEdit(), hangingEdit(), holesEdit(),
+      cornersEdit(), shapedEdgeEdit(), flapEdit(), splitEdit(),    foldEdit(),    slitLockEdit(),
+      mergeEdit(),   removeEdit(),     textEdit(), markEdit(),     seamEdit()};
   return kKinds;
 }
 
@@ -18,6 +20,14 @@ Result<const EditKind*> findEditKind(std::string_view id) {
   const auto found = std::ranges::find(editKinds(), id, &EditKind::id);
   if (found == editKinds().end()) return Problem{ProblemCode::EditUnknown, {}, {excerpt(id)}};
   return &*found;
+}
+
+std::vector<std::string> edgeNames(const Panel& panel) {
+  std::vector<std::string> names = panel.edges;
+  std::ranges::sort(names);
+  const auto rest = std::ranges::unique(names);
+  names.erase(rest.begin(), rest.end());
+  return names;
 }
 
 }  // namespace creasewright

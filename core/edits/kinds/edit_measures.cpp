@@ -13,18 +13,6 @@ namespace {
 constexpr std::string_view kOwn = "this-";
 constexpr std::int64_t kMillion = 1'000'000;
 
-std::int64_t nanometresOf(Unit unit) {
-  switch (unit) {
-    case Unit::Millimetre:
-      return 1'000'000;
-    case Unit::Centimetre:
-      return 10'000'000;
-    case Unit::Inch:
-      return 25'400'000;
-  }
-  return 1'000'000;
-}
-
 /// ASCII letters alike, large or small.
 bool sameChoice(std::string_view a, std::string_view b) {
   return std::ranges::equal(
@@ -113,8 +101,8 @@ class Measures {
       if (value.isLength) return value.raw;
       // A bare number; within 1e17 millionths by the range of formulas.
       if (std::abs(value.raw) > 100'000 * kMillion) return wrongUnit;
-      return value.raw / kMillion * nanometresOf(unitless_) +
-             value.raw % kMillion * (nanometresOf(unitless_) / 1000) / 1000;
+      return value.raw / kMillion * nanometresIn(unitless_) +
+             value.raw % kMillion * (nanometresIn(unitless_) / 1000) / 1000;
     }
     if (value.isLength || value.raw % kMillion != 0) return wrongUnit;
     return value.raw / kMillion;
@@ -137,6 +125,7 @@ Result<Parameters> evaluateMeasures(const EditKind& kind, const Edit& edit,
   Measures measures(kind, edit, known, unitless);
   Parameters values;
   for (const EditMeasure& measure : kind.measures) {
+    if (measure.words) continue;
     const Result<std::int64_t> value = measures.valueOf(measure);
     if (!value) return value.problem();
     values.setCount(measure.key, *value);

@@ -5,7 +5,6 @@
 #include <numbers>
 
 #include "edits/kinds/place_measures.h"
-#include "net/flat_net.h"
 
 namespace creasewright {
 namespace {
@@ -28,10 +27,13 @@ Polygon strip(Point from, Point to) {
 }  // namespace
 
 DrawnPanel::DrawnPanel(const Net& net, int panel) {
-  const FlatNet flat = layOut(net);
-  const Point along = flat.place(panel, {1, 0}) - flat.place(panel, {0, 0});
-  const double turn = std::atan2(along.y, along.x) / (std::numbers::pi / 2);
-  quarters_ = (static_cast<int>(std::lround(turn)) + 4) % 4;
+  double turn = 0;
+  for (const Crease* crease = net.creaseOf(panel); crease != nullptr;
+       crease = net.creaseOf(crease->parent)) {
+    const Point along = crease->onParent.a - crease->onParent.b;
+    turn += std::atan2(along.y, along.x) / (std::numbers::pi / 2);
+  }
+  quarters_ = ((static_cast<int>(std::lround(turn)) % 4) + 4) % 4;
   Polygon outline = net.panels[static_cast<std::size_t>(panel)].outline;
   for (Point& p : outline) p = drawn(p);
   box_ = bounds(outline);

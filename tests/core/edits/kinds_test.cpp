@@ -6,12 +6,15 @@
 #include "core/laws/random_design.h"
 #include "document/design_file.h"
 #include "edits/kinds/edit_kind.h"
+#include "support/random_edit.h"
 #include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
 
+using testing::freeEdge;
 using testing::Random;
+using testing::randomEdit;
 
 Design tuckBox(const char* product) {
   return *newDesign("straight-tuck-box", *parseProduct(product), *findCard("300gsm"), Ease::Easy,
@@ -38,22 +41,6 @@ std::size_t slitCount(const BuiltDesign& built) {
   std::size_t count = 0;
   for (const BuiltPiece& piece : built.pieces) count += piece.net.slits.size();
   return count;
-}
-
-/// An edge of a panel that no crease lies on, or nothing.
-std::string freeEdge(const BuiltPiece& piece, std::size_t panel) {
-  const Panel& on = piece.net.panels[panel];
-  for (std::size_t i = 0; i < on.outline.size(); ++i) {
-    const Segment edge{
-        piece.flat.place(static_cast<int>(panel), on.outline[i]),
-        piece.flat.place(static_cast<int>(panel), on.outline[(i + 1) % on.outline.size()])};
-    const Point middle = (edge.a + edge.b) / 2;
-    bool free = length(edge) > 12;
-    for (const Segment& crease : piece.flat.creases)
-      free = free && distanceToSegment(middle, crease) > 1;
-    if (free) return on.edges[i];
-  }
-  return on.edges.front();
 }
 
 TEST(Edits, AHeartStaysInTheMiddleOfTheFrontWhenTheSizeChanges) {
@@ -151,26 +138,32 @@ TEST(Edits, NoCutGoesAcrossAScore) {
   }
 }
 
-Edit randomEdit(Random& random, const BuiltDesign& built) {
-  const auto pick = [&](std::size_t count) {
-    return static_cast<std::size_t>(random.whole(0, static_cast<int>(count) - 1));
-  };
-  const EditKind& kind = editKinds()[pick(editKinds().size())];
-  const BuiltPiece& piece = built.pieces[pick(built.pieces.size())];
-  const std::size_t panel = pick(piece.net.panels.size());
-  Edit edit{std::string(kind.id), piece.name, piece.net.panels[panel].id, {}, {}, true};
-  if (kind.place == EditPlace::Edge) edit.edge = freeEdge(piece, panel);
-  for (const EditMeasure& measure : kind.measures) {
-    if (random.whole(0, 2) != 0) continue;
-    std::string& text = edit.measures[std::string(measure.key)];
-    if (!measure.choices.empty())
-      text = std::string(measure.choices[pick(measure.choices.size())]);
-    else if (measure.kind == ParameterKind::Count)
-      text = std::to_string(random.whole(1, 6));
-    else
-      text = "panel-width / " + std::to_string(random.whole(2, 9)) + " - 1 mm";
+/// Everything of a net that an edit may change.
+std::vector<double> printOf(const BuiltDesign& built) {
+  std::vector<double> print;
+  for (const BuiltPiece& piece : built.pieces) {
+    const Net& net = piece.net;
+    for (const std::size_t count : {net.panels.size(), net.slits.size(), net.mates.size(),
+                                    net.inscriptions.size(), net.marks.size()})
+      print.push_back(static_cast<double>(count));
+    print.push_back(area(piece.flat.outline));
+    for (const Segment& parting : piece.flat.partings) print.push_back(length(parting));
+    for (const Crease& crease : net.creases) {
+      print.push_back(crease.angle.degrees());
+      print.push_back(crease.isValley() ? 1 : 0);
+      print.push_back(crease.kind == CreaseKind::Perforated ? 1 : 0);
+    }
   }
-  return edit;
+  return print;
+}
+
+/// What does not hold of the nets themselves; a flap or a fold may well reach into the room that
+/// the product needs, and that is told.
+std::ptrdiff_t faultsOf(const BuiltDesign& built) {
+  return std::ranges::count_if(
+             built.problems,
+             [](const Problem& problem) { return problem.code != ProblemCode::CavityTooSmall; }) -
+         std::ssize(built.brokenEdits);
 }
 
 /// Every style with random edits, for three products each: it builds, what is made changes the net
@@ -185,7 +178,7 @@ TEST(EditLaws, AnyStyleTakesAnyEditAndStaysSound) {
                                         Ease::Easy, ToolGrid::none());
       if (!design || !build(*design)) continue;
       Design changed = *design;
-      for (int i = 0; i < 4; ++i) {
+      for (int i = 0; i < 8; ++i) {
         const Result<BuiltDesign> before = build(changed);
         ASSERT_TRUE(before) << style.id;
         changed.edits.push_back(randomEdit(random, *before));
@@ -198,15 +191,18 @@ TEST(EditLaws, AnyStyleTakesAnyEditAndStaysSound) {
         EXPECT_EQ(*read, changed) << style.id;
         if (after->brokenEdits.contains(index)) {
           ++broken;
-          EXPECT_DOUBLE_EQ(cardArea(*after), cardArea(*before)) << style.id << ' ' << edit.kind;
+          EXPECT_EQ(printOf(*after), printOf(*before)) << style.id << ' ' << edit.kind;
           continue;
         }
         ++made[edit.kind];
-        EXPECT_TRUE(cardArea(*after) < cardArea(*before) - 1e-6 ||
-                    slitCount(*after) > slitCount(*before))
-            << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge;
-        EXPECT_LE(after->problems.size() - after->brokenEdits.size(),
-                  before->problems.size() - before->brokenEdits.size())
+        if ((*findEditKind(edit.kind))->reshapes)
+          EXPECT_NE(printOf(*after), printOf(*before))
+              << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge;
+        else
+          EXPECT_TRUE(cardArea(*after) < cardArea(*before) - 1e-6 ||
+                      slitCount(*after) > slitCount(*before))
+              << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge;
+        EXPECT_LE(faultsOf(*after), faultsOf(*before))
             << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge << ' '
             << codeName(after->problems.back().code);
       }
@@ -214,7 +210,7 @@ TEST(EditLaws, AnyStyleTakesAnyEditAndStaysSound) {
   }
   for (const EditKind& kind : editKinds()) {
     std::cout << kind.id << ": " << made[std::string(kind.id)] << " made\n";
-    EXPECT_GT(made[std::string(kind.id)], 3) << kind.id;
+    EXPECT_GT(made[std::string(kind.id)], 1) << kind.id;
   }
   std::cout << broken << " told as broken\n";
   EXPECT_GT(broken, 0);

@@ -1,0 +1,61 @@
+#include "edits/kinds/edit_judge.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "edits/kinds/crease_site.h"
+#include "folding/fold_check.h"
+#include "folding/loop_closure.h"
+#include "net/flat_net.h"
+#include "net/net_problems.h"
+
+namespace creasewright {
+namespace {
+
+/// How much of a line an outline's edges lie on, mm.
+double covered(const Segment& line, const Polygon& outline) {
+  constexpr double kBeside = 1e-4;  // mm
+  const double whole = length(line);
+  const Point along = unit(line.b - line.a);
+  double sum = 0;
+  for (std::size_t i = 0; i < outline.size(); ++i) {
+    const Point a = outline[i] - line.a;
+    const Point b = outline[(i + 1) % outline.size()] - line.a;
+    if (std::abs(cross(along, a)) > kBeside || std::abs(cross(along, b)) > kBeside) continue;
+    const auto [low, high] = std::minmax({dot(along, a), dot(along, b)});
+    sum += std::max(0.0, std::min(high, whole) - std::max(low, 0.0));
+  }
+  return sum;
+}
+
+}  // namespace
+
+Problems judgeNet(const Net& net, double caliper) {
+  const FlatNet flat = flatten(net);
+  Problems found = findProblems(net, flat, caliper);
+  const Pose folded = pose(net, 1.0);
+  for (Problem& problem : checkMates(net, folded, caliper)) found.push_back(std::move(problem));
+  for (Problem& problem : checkLoops(net, folded)) found.push_back(std::move(problem));
+  return found;
+}
+
+bool isWorse(const Problems& before, const Problems& now) {
+  return std::ranges::any_of(
+      now,
+      [&](const Problem& problem) {
+        return std::ranges::none_of(
+            before,
+            [&](const Problem& old) {
+              return old.code == problem.code && old.where == problem.where;
+            });
+      });
+}
+
+bool keepsFolds(const Net& net, int panel, const Polygon& before, const Polygon& now) {
+  constexpr double kSame = 1e-3;  // mm
+  return std::ranges::none_of(foldsOn(net, panel), [&](const FoldOn& fold) {
+    return covered(fold.line, before) - covered(fold.line, now) > kSame;
+  });
+}
+
+}  // namespace creasewright
