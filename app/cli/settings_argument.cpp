@@ -1,6 +1,7 @@
 #include "cli/settings_argument.h"
 
 #include <algorithm>
+#include <utility>
 
 namespace creasewright {
 
@@ -14,6 +15,20 @@ std::string_view takeUntil(char mark, std::string_view& rest) {
   return taken;
 }
 
+/// What stands before a comma that one of the keys and an equals sign follow.
+std::string_view takeUntilKey(std::initializer_list<std::string_view> keys,
+                              std::string_view& rest) {
+  for (std::size_t comma = rest.find(','); comma != std::string_view::npos;
+       comma = rest.find(',', comma + 1)) {
+    const Setting next = readSetting(rest.substr(comma + 1));
+    if (!next.equals || std::ranges::find(keys, next.key) == keys.end()) continue;
+    const std::string_view taken = rest.substr(0, comma);
+    rest.remove_prefix(comma + 1);
+    return taken;
+  }
+  return std::exchange(rest, {});
+}
+
 }  // namespace
 
 Setting readSetting(std::string_view written, bool atLast) {
@@ -22,13 +37,14 @@ Setting readSetting(std::string_view written, bool atLast) {
   return {written, written.substr(0, equals), written.substr(equals + 1), true};
 }
 
-HeadedSettings readSettings(std::string_view argument, std::string_view takesRest) {
+HeadedSettings readSettings(std::string_view argument, std::string_view takesRest,
+                            std::initializer_list<std::string_view> others) {
   HeadedSettings read{takeUntil(':', argument), {}};
   while (!argument.empty()) {
     const Setting whole = readSetting(argument);
     const bool rest = whole.equals && whole.key == takesRest;
-    read.settings.push_back(rest ? whole : readSetting(takeUntil(',', argument)));
-    if (rest) break;
+    std::string_view taken = rest ? takeUntilKey(others, argument) : takeUntil(',', argument);
+    read.settings.push_back(readSetting(taken));
   }
   return read;
 }

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <initializer_list>
 #include <string_view>
 #include <vector>
 
@@ -24,7 +25,9 @@ struct HeadedSettings {
   std::vector<Setting> settings;
 };
 
-/// The value of the key `takesRest` goes to the end and may hold commas.
-HeadedSettings readSettings(std::string_view argument, std::string_view takesRest);
+/// The value of the key `takesRest` may hold commas: it goes to the end, or to a comma with one of
+/// the keys `others` and an equals sign behind it.
+HeadedSettings readSettings(std::string_view argument, std::string_view takesRest,
+                            std::initializer_list<std::string_view> others = {});
 
 }  // namespace creasewright

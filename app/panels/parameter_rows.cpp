@@ -40,7 +40,12 @@ void ParameterRows::addRow(const ParameterSpec& spec) {
 void ParameterRows::addLength(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* row = new LengthRow(parameterTitle(spec), this);
-  row->setToolTip(parameterHint(spec));
+  row->setToolTip(parameterHint(spec) + QLatin1Char('\n') + tr("In sums: %1").arg(key));
+  row->field().setNames([this](std::string_view name) -> std::optional<Result<Length>> {
+    const auto named = lengths_.find(std::string(name));
+    if (named == lengths_.end()) return std::nullopt;
+    return named->second->field().length();
+  });
   connect(
       &row->field(), &LengthEdit::lengthEdited, this,
       [this, key](Length value) { emit edited(key, value.nm()); });

@@ -3,6 +3,8 @@
 #include <QApplication>
 #include <QKeyEvent>
 #include <QStyle>
+#include <optional>
+#include <string>
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
@@ -10,8 +12,27 @@
 
 namespace creasewright {
 
+namespace {
+
+/// What a sum comes to; nothing where it is none. Three sides typed at once (`105x32x22mm`) are not
+/// multiplied.
+std::optional<Length> sumOf(const std::string& words, Unit unit, const FormulaNames& names) {
+  if (words.find_first_of("+-*/") == std::string::npos) return std::nullopt;
+  const Result<FormulaValue> value =
+      evaluateFormula(words, [&](std::string_view name) -> std::optional<Result<Length>> {
+        return names ? names(name) : std::nullopt;
+      });
+  if (!value || value->raw < 0) return std::nullopt;
+  if (value->isLength) return Length::nanometres(value->raw);
+  constexpr double kMillion = 1e6;
+  const Result<Length> one = parseLength("1", unit);
+  return Length::mm(one->mm() * static_cast<double>(value->raw) / kMillion);
+}
+
+}  // namespace
+
 LengthEdit::LengthEdit(QWidget* parent) : QLineEdit(parent) {
-  setMaxLength(40);
+  setMaxLength(80);
   showLength();
   connect(this, &QLineEdit::textEdited, this, [this](const QString& typed) {
     done_ = false;
@@ -95,7 +116,10 @@ void LengthEdit::focusOutEvent(QFocusEvent* event) {
 }
 
 Result<Length> LengthEdit::read(const QString& typed) {
-  Result<Length> parsed = parseLength(typed.trimmed().toStdString(), unit_);
+  const std::string words = typed.trimmed().toStdString();
+  Result<Length> parsed = parseLength(words, unit_);
+  if (!parsed)
+    if (const auto sum = sumOf(words, unit_, names_)) parsed = *sum;
   unreadable_ = parsed ? QString() : problemSentence(parsed.problem(), unit_);
   showState();
   return parsed;

@@ -3,11 +3,13 @@
 #include <QLineEdit>
 
 #include "base/result.h"
+#include "units/formula.h"
 #include "units/length.h"
 
 namespace creasewright {
 
-/// A field for a length, typed in any form parseLength reads. What is typed counts when it is done:
+/// A field for a length, typed in any form parseLength reads, or as a sum (units/formula.h; bare
+/// numbers alone count in the field's unit). What is typed counts when it is done:
 /// by Enter, by leaving the field, or by commit(). Until then, and for as long as it cannot be
 /// read, it stands in the field and changes nothing; Esc brings the length back.
 class LengthEdit : public QLineEdit {
@@ -21,6 +23,8 @@ class LengthEdit : public QLineEdit {
   /// Shows `length`. What is being typed stays while the length is still the one it began with.
   void setLength(Length length);
   [[nodiscard]] Length length() const { return length_; }
+  /// What names stand for in sums such as `depth / 2 - 3 mm`.
+  void setNames(FormulaNames names) { names_ = std::move(names); }
   /// How far the up and down keys go.
   void setStep(Length step) { step_ = step; }
   /// A sentence about a value that can be read but does not work; empty takes it away.
@@ -53,6 +57,7 @@ class LengthEdit : public QLineEdit {
   void showState();
   void stepBy(int steps);
 
+  FormulaNames names_;
   Length length_;
   Length step_ = Length::nanometres(1'000'000);
   Unit unit_ = Unit::Millimetre;

@@ -195,6 +195,11 @@ class Kit(ProgramTest):
         self.assertEqual(plan["cards"][1]["sheets"], 3)
         self.assertTrue(plan["cards"][1]["proven"])
 
+    def test_a_blanks_name_may_hold_commas_and_stand_anywhere(self):
+        plan = self.plan("--blank", "4x6in:name=Panel, large,count=3,card=300gsm", "--sheet", "a4", "--takers", "2")
+        demand = plan["cards"][0]["demands"][0]
+        self.assertEqual((demand["name"], demand["quantity"]), ("Panel, large", 6))
+
     def test_only_one_piece(self):
         box = self.folder / "box.cwdesign"
         self.succeed("new", "--style", "two-piece-box", "--product", "box:60x40x25mm", "-o", box)

@@ -69,6 +69,32 @@ TEST(LengthEdit, HalfTypedTextChangesNothing) {
   }
 }
 
+TEST(LengthEdit, TakesSumsAndTheNamesOfOtherMeasures) {
+  LengthEdit edit;
+  edit.setUnit(Unit::Inch);
+  edit.setNames([](std::string_view name) -> std::optional<Result<Length>> {
+    if (name != "depth") return std::nullopt;
+    return Length::inches(2);
+  });
+  const std::pair<const char*, Length> sums[] = {{"1 1/2 in + 1/8 in", Length::inches(13, 8)},
+                                                 {"depth / 2 - 1/4 in", Length::inches(3, 4)},
+                                                 {"3 + 1/2", Length::inches(7, 2)},
+                                                 {"2 * 6 mm", Length::mm(12)}};
+  for (const auto& [words, wanted] : sums) {
+    retype(edit, QString::fromLatin1(words));
+    QTest::keyClick(&edit, Qt::Key_Return);
+    EXPECT_EQ(edit.length(), wanted) << words;
+    EXPECT_FALSE(edit.isWrong()) << words;
+  }
+  for (const char* wrong : {"height / 2", "depth / 0", "1 in - 2 in", "depth * depth"}) {
+    retype(edit, QString::fromLatin1(wrong));
+    QTest::keyClick(&edit, Qt::Key_Return);
+    EXPECT_EQ(edit.length(), Length::mm(12)) << wrong;
+    EXPECT_TRUE(edit.isWrong()) << wrong;
+    QTest::keyClick(&edit, Qt::Key_Escape);
+  }
+}
+
 TEST(LengthEdit, WhatIsTypedCountsWhenTheFieldIsLeft) {
   QWidget window;
   LengthEdit edit(&window);
