@@ -8001,8 +8001,8 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Der Klebelasche.</translation>
     </message>
     <message>
-        <source>The face of the other half that the glue tab lies against.</source>
-        <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt.</translation>
+        <source>The face of the other half that the glue tab lies against; inside it takes its thickness of the room.</source>
+        <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt; innen nimmt sie ihre Dicke vom Platz weg.</translation>
     </message>
 </context>
 </TS>

@@ -135,51 +135,93 @@ std::optional<Panel> asOne(Panel one, Panel other, const Segment& line) {
 
 std::string lastName(const std::string& id) { return id.substr(id.rfind('/') + 1); }
 
-std::optional<ProblemCode> applyMerge(const EditSite& site) {
-  const std::optional<FoldOn> fold = findFold(site.net, site.panel, site.edge);
-  if (!fold) return ProblemCode::EditPlaceGone;
-  Net& net = site.net;
-  const Net before = net;
-  const Crease crease = net.creases[fold->crease];
-  if (crease.loop) return ProblemCode::EditUnfit;
-  const auto parent = static_cast<std::size_t>(crease.parent);
-  const auto child = static_cast<std::size_t>(crease.child);
-  if (isNeeded(site.piece, site.pieces, net.panels[child].id)) return ProblemCode::EditUnfit;
-  const Transform toParent = hingeFrame(crease.onParent);
-  Panel beyond = net.panels[child];
-  beyond.outline = placedBy(toParent, beyond.outline);
-  const std::string prefix = lastName(beyond.id) + "-";
-  for (std::string& name : beyond.edges) name = prefix + name;
-  std::optional<Panel> whole = asOne(net.panels[parent], std::move(beyond), crease.onParent);
-  if (!whole) return ProblemCode::EditUnfit;
-  for (Mate& mate : net.mates) {
-    if (mate.panel == crease.child) {
-      mate.patch = placedBy(toParent, mate.patch.empty() ? net.panels[child].outline : mate.patch);
-      mate.panel = crease.parent;
+/// The panels on either side of a fold become the parent: whatever names the child names it.
+class Merge {
+ public:
+  Merge(Net& net, const Crease& fold)
+      : net_(net),
+        fold_(fold),
+        toParent_(hingeFrame(fold.onParent)),
+        prefix_(lastName(child().id)) {
+    prefix_ += '-';
+  }
+
+  /// False where the two are no single outline.
+  bool make() {
+    Panel beyond = child();
+    beyond.outline = placedBy(toParent_, beyond.outline);
+    for (std::string& name : beyond.edges) name = prefixed(name);
+    std::optional<Panel> whole = asOne(parent(), std::move(beyond), fold_.onParent);
+    if (!whole) return false;
+    moveMates();
+    moveOpenEdges();
+    moveFolds();
+    parent().outline = std::move(whole->outline);
+    parent().edges = std::move(whole->edges);
+    PanelNumbers numbers;
+    for (int i = 0; i < static_cast<int>(net_.panels.size()); ++i)
+      numbers.push_back(i == fold_.child ? -1 : i > fold_.child ? i - 1 : i);
+    renumberPanels(net_, numbers);
+    return true;
+  }
+
+ private:
+  Panel& parent() { return net_.panels[static_cast<std::size_t>(fold_.parent)]; }
+  [[nodiscard]] const Panel& child() const {
+    return net_.panels[static_cast<std::size_t>(fold_.child)];
+  }
+  [[nodiscard]] std::string prefixed(const std::string& name) const {
+    std::string longer = prefix_;
+    longer += name;
+    return longer;
+  }
+  void toParent(int& panel) const {
+    if (panel == fold_.child) panel = fold_.parent;
+  }
+
+  void moveMates() {
+    for (Mate& mate : net_.mates) {
+      if (mate.panel == fold_.child)
+        mate.patch = placedBy(toParent_, mate.patch.empty() ? child().outline : mate.patch);
+      toParent(mate.panel);
+      toParent(mate.onto);
     }
-    if (mate.onto == crease.child) mate.onto = crease.parent;
+    std::erase_if(net_.mates, [](const Mate& mate) { return mate.panel == mate.onto; });
   }
-  for (OpenEdges& edges : net.openEdges) {
-    if (edges.panel == crease.child) edges.edge = prefix + edges.edge;
-    if (edges.other == crease.child) edges.otherEdge = prefix + edges.otherEdge;
-    for (int* panel : {&edges.panel, &edges.other})
-      if (*panel == crease.child) *panel = crease.parent;
+
+  void moveOpenEdges() {
+    for (OpenEdges& edges : net_.openEdges) {
+      if (edges.panel == fold_.child) edges.edge = prefixed(edges.edge);
+      if (edges.other == fold_.child) edges.otherEdge = prefixed(edges.otherEdge);
+      toParent(edges.panel);
+      toParent(edges.other);
+    }
+    std::erase_if(net_.openEdges,
+                  [](const OpenEdges& edges) { return edges.panel == edges.other; });
   }
-  moveContents(net, crease.child, crease.parent, toParent, [](Point) { return 1.0; });
-  for (Crease& other : net.creases)
-    if (other.loop && other.child == crease.child) other.child = crease.parent;
-  std::erase_if(
-      net.creases, [](const Crease& other) { return other.parent == other.child; });
-  std::erase_if(
-      net.mates, [](const Mate& mate) { return mate.panel == mate.onto; });
-  std::erase_if(net.openEdges, [](const OpenEdges& edges) { return edges.panel == edges.other; });
-  net.panels[parent].outline = std::move(whole->outline);
-  net.panels[parent].edges = std::move(whole->edges);
-  PanelNumbers numbers;
-  for (int i = 0; i < static_cast<int>(net.panels.size()); ++i)
-    numbers.push_back(i == crease.child ? -1 : i > crease.child ? i - 1 : i);
-  renumberPanels(net, numbers);
-  dropEmptyStages(net, before);
+
+  void moveFolds() {
+    moveContents(net_, fold_.child, fold_.parent, toParent_, [](Point) { return 1.0; });
+    for (Crease& other : net_.creases)
+      if (other.loop) toParent(other.child);
+    std::erase_if(net_.creases, [&](const Crease& other) { return other.parent == other.child; });
+  }
+
+  Net& net_;
+  const Crease fold_;
+  const Transform toParent_;
+  std::string prefix_;
+};
+
+std::optional<ProblemCode> applyMerge(const EditSite& site) {
+  const std::optional<FoldOn> found = findFold(site.net, site.panel, site.edge);
+  if (!found) return ProblemCode::EditPlaceGone;
+  const Crease fold = site.net.creases[found->crease];
+  const std::string& child = site.net.panels[static_cast<std::size_t>(fold.child)].id;
+  if (fold.loop || isNeeded(site.piece, site.pieces, child)) return ProblemCode::EditUnfit;
+  const Net before = site.net;
+  if (!Merge(site.net, fold).make()) return ProblemCode::EditUnfit;
+  dropEmptyStages(site.net, before);
   return std::nullopt;
 }
 

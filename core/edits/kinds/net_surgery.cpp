@@ -3,7 +3,6 @@
 #include <algorithm>
 #include <iterator>
 #include <optional>
-#include <ranges>
 #include <set>
 
 namespace creasewright {
@@ -47,10 +46,42 @@ void shiftStages(Net& net, int from, int by) {
 /// Whether a run of points lies on the positive side; nothing where it is torn apart.
 std::optional<bool> isBeyond(const Polyline& points, const std::function<double(Point)>& side) {
   constexpr double kOn = 1e-6;  // mm
-  const auto [low, high] = std::ranges::minmax(points | std::views::transform(side));
+  double low = 0;
+  double high = 0;
+  for (const Point& point : points) {
+    low = std::min(low, side(point));
+    high = std::max(high, side(point));
+  }
   if (low < -kOn && high > kOn) return std::nullopt;
   return high > kOn;
 }
+
+/// Moves what lies on the positive side; `whole` becomes false where something is torn apart.
+struct Mover {
+  const Transform& frame;
+  const std::function<double(Point)>& side;
+  bool whole = true;
+
+  bool take(Polyline& points) {
+    const std::optional<bool> all = isBeyond(points, side);
+    whole = whole && all;
+    if (!all.value_or(false)) return false;
+    points = placedBy(frame, points);
+    return true;
+  }
+  bool take(Point& point) {
+    Polyline one{point};
+    const bool taken = take(one);
+    point = one.front();
+    return taken;
+  }
+  bool take(Segment& line) {
+    Polyline ends{line.a, line.b};
+    const bool taken = take(ends);
+    line = {ends[0], ends[1]};
+    return taken;
+  }
+};
 
 }  // namespace
 
@@ -138,37 +169,23 @@ Segment placedBy(const Transform& frame, const Segment& line) {
 
 bool moveContents(Net& net, int from, int to, const Transform& frame,
                   const std::function<double(Point)>& side) {
-  bool whole = true;
-  const auto take = [&](Polyline& points) {
-    const std::optional<bool> all = isBeyond(points, side);
-    whole = whole && all;
-    if (!all.value_or(false)) return false;
-    points = placedBy(frame, points);
-    return true;
-  };
+  Mover mover{frame, side};
   Panel& old = net.panels[static_cast<std::size_t>(from)];
   Panel& fresh = net.panels[static_cast<std::size_t>(to)];
   std::vector<Polygon> stay;
   for (Polygon& opening : old.openings)
-    (take(opening) ? fresh.openings : stay).push_back(std::move(opening));
+    (mover.take(opening) ? fresh.openings : stay).push_back(std::move(opening));
   old.openings = std::move(stay);
   for (Slit& slit : net.slits)
-    if (slit.panel == from && take(slit.line)) slit.panel = to;
+    if (slit.panel == from && mover.take(slit.line)) slit.panel = to;
   for (GuideMark& mark : net.marks)
-    if (mark.panel == from && take(mark.line)) mark.panel = to;
-  for (Inscription& line : net.inscriptions) {
-    if (line.panel != from || side(line.at) <= 0) continue;
-    line.at = placedBy(frame, Polyline{line.at}).front();
-    line.panel = to;
-  }
-  for (Crease& crease : net.creases) {
-    if (crease.parent != from || crease.child == to) continue;
-    Polyline ends{crease.onParent.a, crease.onParent.b};
-    if (!take(ends)) continue;
-    crease.onParent = {ends[0], ends[1]};
-    crease.parent = to;
-  }
-  return whole;
+    if (mark.panel == from && mover.take(mark.line)) mark.panel = to;
+  for (Inscription& line : net.inscriptions)
+    if (line.panel == from && mover.take(line.at)) line.panel = to;
+  for (Crease& crease : net.creases)
+    if (crease.parent == from && crease.child != to && mover.take(crease.onParent))
+      crease.parent = to;
+  return mover.whole;
 }
 
 }  // namespace creasewright

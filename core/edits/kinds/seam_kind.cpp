@@ -1,6 +1,5 @@
 #include <algorithm>
 #include <iterator>
-#include <ranges>
 
 #include "edits/kinds/crease_site.h"
 #include "edits/kinds/flap_shape.h"
@@ -106,12 +105,11 @@ std::optional<ProblemCode> applySeam(const EditSite& site) {
   const std::string meets = other.net.panels.front().id;
   beyond.flip();
   site.net = partOf(site.net, beyond);
-  const auto parents = std::ranges::count(beyond | std::views::take(fold.parent), true);
   Crease own = fold;
-  own.parent = static_cast<int>(parents);
+  own.parent = static_cast<int>(std::count(beyond.begin(), beyond.begin() + fold.parent, true));
   own.child = static_cast<int>(site.net.panels.size());
   site.net.creases.push_back(own);
-  const Face face = site.measures.count("face") == 0 ? Face::Inside : Face::Outside;
+  const Face face = site.measures.count("face") == 0 ? Face::Outside : Face::Inside;
   piece.held = Holding{Hold::Glue, other.name, flap->id, meets, face, place.inverse()};
   site.net.panels.push_back(std::move(*flap));
   site.adds.pieces.push_back(std::move(other));
@@ -157,8 +155,10 @@ EditKind seamEdit() {
        editLength("taper", worded("styles", "Taper"),
                   worded("styles", "How much shorter it becomes at either end."), "3 mm", Length()),
        editChoice("face", worded("styles", "Against"),
-                  worded("styles", "The face of the other half that the glue tab lies against."),
-                  {worded("styles", "Inside"), worded("styles", "Outside")})},
+                  worded("styles",
+                         "The face of the other half that the glue tab lies against; inside it "
+                         "takes its thickness of the room."),
+                  {worded("styles", "Outside"), worded("styles", "Inside")})},
       applySeam,
       true,
       true};

@@ -195,13 +195,14 @@ TEST(EditLaws, AnyStyleTakesAnyEditAndStaysSound) {
           continue;
         }
         ++made[edit.kind];
-        if ((*findEditKind(edit.kind))->reshapes)
+        if ((*findEditKind(edit.kind))->reshapes) {
           EXPECT_NE(printOf(*after), printOf(*before))
               << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge;
-        else
+        } else {
           EXPECT_TRUE(cardArea(*after) < cardArea(*before) - 1e-6 ||
                       slitCount(*after) > slitCount(*before))
               << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge;
+        }
         EXPECT_LE(faultsOf(*after), faultsOf(*before))
             << style.id << ' ' << edit.kind << ' ' << edit.panel << ' ' << edit.edge << ' '
             << codeName(after->problems.back().code);

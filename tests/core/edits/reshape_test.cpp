@@ -135,8 +135,9 @@ TEST(Split, AScoreOfNoAngleMakesTwoPanelsAndKeepsTheBox) {
         EXPECT_NEAR(area(box(built).flat.outline), area(box(plain).flat.outline), 0.02) << what;
         EXPECT_NEAR(box(built).flat.width, box(plain).flat.width, 1e-9) << what;
         ASSERT_EQ(box(built).cavitySize.has_value(), box(plain).cavitySize.has_value());
-        if (box(built).cavitySize)
+        if (box(built).cavitySize) {
           EXPECT_NEAR(box(built).cavitySize->height, box(plain).cavitySize->height, 1e-6) << what;
+        }
         expectSound(built, plain, what);
         // And back: the two made one are the panel as it was.
         const Edit merge{"merge", box(plain).name, panel.id + "/part", "inner", {}, true};
