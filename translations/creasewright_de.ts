@@ -777,8 +777,8 @@
         <translation>Hinzufügen</translation>
     </message>
     <message>
-        <source>A blank measures from 5 mm to 2 m a side.</source>
-        <translation>Ein Zuschnitt misst je Seite von 5 mm bis 2 m.</translation>
+        <source>A blank measures from %1 to %2 a side.</source>
+        <translation>Ein Zuschnitt misst %1 bis %2 je Seite.</translation>
     </message>
 </context>
 <context>
@@ -1806,8 +1806,8 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Übernehmen</translation>
     </message>
     <message>
-        <source>A label measures from 20 mm to 2 m a side.</source>
-        <translation>Ein Etikett misst je Seite von 20 mm bis 2 m.</translation>
+        <source>A label measures from %1 to %2 a side.</source>
+        <translation>Ein Etikett misst %1 bis %2 je Seite.</translation>
     </message>
 </context>
 <context>
@@ -1908,6 +1908,13 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ParameterRows</name>
+    <message>
+        <source>In sums: %1</source>
+        <translation>In Rechnungen: %1</translation>
     </message>
 </context>
 <context>

@@ -81,15 +81,23 @@ def edges_of(program, style):
     return edges
 
 
+def holds(program, design):
+    """Whether the program itself finds nothing wrong with a design."""
+    return subprocess.run([program, "check", design], capture_output=True, timeout=60).returncode == 0
+
+
 def with_edits(program, arguments, data, chance, folder):
-    """The same with two changes by hand, of those tried that `new` takes; how many were taken."""
+    """The same with two changes by hand, of those tried that `new` takes and after which the program itself finds
+    nothing wrong; how many were taken."""
     edges, taken = edges_of(program, arguments[2]), 0
     for _ in range(12):
         panel = chance.choice(sorted(edges))
         kind = chance.choice(PANEL_EDITS + EDGE_EDITS)
         more = [*arguments, "--edit", kind.format(panel, chance.choice(edges[panel]))]
         try:
-            data, arguments, taken = export(program, more, folder), more, taken + 1
+            changed = export(program, more, folder)
+            if holds(program, folder / "design.cwdesign"):
+                data, arguments, taken = changed, more, taken + 1
         except RuntimeError as error:
             if not str(error).startswith("exit 2: --edit"):
                 raise
