@@ -1,6 +1,7 @@
 #include "edits/kinds/edit_kind.h"
 
 #include <algorithm>
+#include <set>
 #include <array>
 
 #include "base/excerpt.h"
@@ -23,11 +24,8 @@ Result<const EditKind*> findEditKind(std::string_view id) {
 }
 
 std::vector<std::string> edgeNames(const Panel& panel) {
-  std::vector<std::string> names = panel.edges;
-  std::ranges::sort(names);
-  const auto rest = std::ranges::unique(names);
-  names.erase(rest.begin(), rest.end());
-  return names;
+  const std::set<std::string> names(panel.edges.begin(), panel.edges.end());
+  return {names.begin(), names.end()};
 }
 
 }  // namespace creasewright
