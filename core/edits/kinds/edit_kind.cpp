@@ -1,8 +1,8 @@
 #include "edits/kinds/edit_kind.h"
 
 #include <algorithm>
-#include <set>
 #include <array>
+#include <set>
 
 #include "base/excerpt.h"
 #include "edits/kinds/kinds.h"
