@@ -18,9 +18,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr double kMargin = 12;               // mm
-constexpr FigureRoom kDrawnIn{118, 96};      // a map is drawn in, before it shrinks to its cell
-constexpr double kGap = 4;                   // mm
+constexpr double kCardMargin = 12;           // mm
+constexpr FigureRoom kCardMapRoom{118, 96};  // a map is drawn in, before it shrinks to its cell
+constexpr double kCardGap = 4;               // mm
 constexpr std::size_t kMostInOneColumn = 4;  // pieces
 constexpr double kLeastFactor = 0.3;
 
@@ -56,14 +56,14 @@ class MeasureCard {
         words_(wordGuide(guide_, built, units)),
         wording_(wordingIn(firstUnit(units))),
         type_(typeOf(size)),
-        flow_(paper, kMargin) {}
+        flow_(paper, kCardMargin) {}
 
   Drawing draw() {
     const double width = flow_.columnWidth();
     std::vector<Drawing> blocks{recipeHead(words_, built_, width)};
-    for (Drawing& row : pieceRows(flow_.columnHeight() - blocks.front().height - kGap))
+    for (Drawing& row : pieceRows(flow_.columnHeight() - blocks.front().height - kCardGap))
       blocks.push_back(std::move(row));
-    Drawing card = stacked(blocks, kGap);
+    Drawing card = stacked(blocks, kCardGap);
     const FigureRoom page{width, flow_.columnHeight()};
     if (card.height > page.height) card = fittedInto(std::move(card), page);
     flow_.put(card);
@@ -82,7 +82,7 @@ class MeasureCard {
       for (const Drawing& map : maps) high = std::max(high, map.height);
       return high;
     }
-    [[nodiscard]] double wordsHeight() const { return name.height + cuts.height + kGap; }
+    [[nodiscard]] double wordsHeight() const { return name.height + cuts.height + kCardGap; }
   };
 
   /// All pieces in rows that fill `room` mm at the most; the maps give way, all by one factor.
@@ -90,14 +90,14 @@ class MeasureCard {
     const std::vector<PieceSteps> pieces = stepsByPiece(guide_);
     const std::size_t columns = pieces.size() > kMostInOneColumn ? 2 : 1;
     const auto count = static_cast<double>(columns);
-    const double cell = (flow_.columnWidth() - kGap * (count - 1)) / count;
+    const double cell = (flow_.columnWidth() - kCardGap * (count - 1)) / count;
     std::vector<Block> all;
     for (const PieceSteps& steps : pieces) all.push_back(blockOf(steps, cell));
     double words = 0;
     double maps = 0;
     for (std::size_t i = 0; i < all.size(); i += columns) {
       const auto row = std::span(all).subspan(i, std::min(columns, all.size() - i));
-      words += kGap + std::ranges::max(row, {}, &Block::wordsHeight).wordsHeight();
+      words += kCardGap + std::ranges::max(row, {}, &Block::wordsHeight).wordsHeight();
       maps += std::ranges::max(row, {}, &Block::mapHeight).mapHeight();
     }
     const double factor = maps > 0 ? std::clamp((room - words) / maps, kLeastFactor, 1.0) : 1;
@@ -106,7 +106,7 @@ class MeasureCard {
       std::vector<Drawing> row;
       for (std::size_t k = i; k < std::min(i + columns, all.size()); ++k)
         row.push_back(drawn(all[k], factor, cell));
-      rows.push_back(inColumns(row, cell, kGap));
+      rows.push_back(inColumns(row, cell, kCardGap));
     }
     return rows;
   }
@@ -122,14 +122,15 @@ class MeasureCard {
       cuts.add(QStringLiteral("%1  %2: %3").arg(++number).arg(words.title, words.told().join(' ')),
                TypeStyle{type_.detail, false, type_.lead});
     }
-    return {name.take(), mapsOf(piece, steps, (width - kGap) / 2), cuts.take()};
+    return {name.take(), mapsOf(piece, steps, (width - kCardGap) / 2), cuts.take()};
   }
 
   [[nodiscard]] std::vector<Drawing> mapsOf(const BuiltPiece& piece, const PieceSteps& steps,
                                             double width) const {
     std::vector<Drawing> maps;
-    if (!steps.scores.empty()) maps.push_back(scoreMap(piece, steps.scores, kDrawnIn, wording_));
-    if (!steps.cuts.empty()) maps.push_back(cutMap(piece, steps.cuts, 1, kDrawnIn));
+    if (!steps.scores.empty())
+      maps.push_back(scoreMap(piece, steps.scores, kCardMapRoom, wording_));
+    if (!steps.cuts.empty()) maps.push_back(cutMap(piece, steps.cuts, 1, kCardMapRoom));
     double scale = 1;
     for (const Drawing& map : maps) scale = std::min(scale, width / map.width);
     for (Drawing& map : maps) map = shrunk(std::move(map), scale);
@@ -144,7 +145,8 @@ class MeasureCard {
   static Drawing drawn(const Block& block, double factor, double width) {
     std::vector<Drawing> maps;
     for (const Drawing& map : block.maps) maps.push_back(shrunk(map, factor));
-    return stacked({block.name, inColumns(maps, (width - kGap) / 2, kGap), block.cuts}, kGap / 2);
+    return stacked({block.name, inColumns(maps, (width - kCardGap) / 2, kCardGap), block.cuts},
+                   kCardGap / 2);
   }
 
   const BuiltDesign& built_;

@@ -16,11 +16,11 @@ namespace creasewright {
 
 namespace {
 
-constexpr double kMargin = 12;          // mm
-constexpr double kMinute = 15;          // mm: the column of minutes
-constexpr FigureRoom kPicture{54, 30};  // mm
-constexpr double kGap = 3;              // mm
-constexpr double kRow = 3;              // mm above a row
+constexpr double kTalkMargin = 12;          // mm
+constexpr double kMinuteColumn = 15;        // mm: the column of minutes
+constexpr FigureRoom kTalkPicture{54, 30};  // mm
+constexpr double kTalkGap = 3;              // mm
+constexpr double kRowGap = 3;               // mm above a row
 
 QString clock(int minutes) {
   return QStringLiteral("%1:%2").arg(minutes / 60).arg(minutes % 60, 2, 10, QLatin1Char('0'));
@@ -35,7 +35,7 @@ class TalkSheet {
         wording_(wordingIn(firstUnit(units))),
         type_(typeOf(size)),
         enlarged_(enlargement(size)),
-        flow_(smaller(paper, enlarged_), kMargin / enlarged_) {}
+        flow_(smaller(paper, enlarged_), kTalkMargin / enlarged_) {}
 
   std::vector<Drawing> write() {
     const std::vector<int> starts = startMinutes(guide_);
@@ -63,13 +63,13 @@ class TalkSheet {
   /// Scores as a map, whose readings are large enough to shrink.
   [[nodiscard]] Drawing figure(const Step& step) const {
     if (step.settings.empty() && step.freeScores.empty())
-      return guideFigure(built_, step, kPicture);
-    constexpr FigureRoom kDrawnIn{96, 72};
+      return guideFigure(built_, step, kTalkPicture);
+    constexpr FigureRoom kMapRoom{96, 72};
     const BuiltPiece& piece = built_.pieces.at(static_cast<std::size_t>(step.piece));
-    return fittedInto(scoreMap(piece, {&step}, kDrawnIn, wording_), kPicture);
+    return fittedInto(scoreMap(piece, {&step}, kMapRoom, wording_), kTalkPicture);
   }
 
-  [[nodiscard]] Drawing finished() const { return finishedFigure(built_, kPicture); }
+  [[nodiscard]] Drawing finished() const { return finishedFigure(built_, kTalkPicture); }
 
   void put(const Drawing& block) {
     const double room = flow_.columnHeight();
@@ -105,23 +105,23 @@ class TalkSheet {
   /// Minute, picture, what is said and what is looked for.
   [[nodiscard]] Drawing row(int minute, const Drawing& picture, const QString& title,
                             const QStringList& says, const QStringList& checks) const {
-    const double at = kMinute + kPicture.width + 2 * kGap;
+    const double at = kMinuteColumn + kTalkPicture.width + 2 * kTalkGap;
     TextBlock words(flow_.columnWidth() - at);
     words.add(title, TypeStyle{type_.title, true, type_.lead});
     for (const QString& sentence : says)
       words.add(sentence, TypeStyle{type_.step, false, type_.lead});
     words.addList(checks, QStringLiteral("✓"),
                   TypeStyle{.height = type_.step, .lead = type_.lead, .like = Role::Valley});
-    TextBlock time(kMinute);
+    TextBlock time(kMinuteColumn);
     time.add(clock(minute), TypeStyle{type_.title, true, type_.lead});
     const Drawing left = time.take();
     const Drawing right = words.take();
     Drawing out{flow_.columnWidth(), std::max({left.height, right.height, picture.height}), {}, {}};
     append(out, moved(left, {0, out.height - left.height}));
-    append(out, moved(picture, {kMinute + kGap + (kPicture.width - picture.width) / 2,
+    append(out, moved(picture, {kMinuteColumn + kTalkGap + (kTalkPicture.width - picture.width) / 2,
                                 out.height - picture.height}));
     append(out, moved(right, {at, out.height - right.height}));
-    out.height += kRow;
+    out.height += kRowGap;
     out.paths.push_back(
         {.role = Role::Positions, .rings = {{{0, out.height}, {out.width, out.height}}}});
     return out;
