@@ -16,7 +16,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kMargin = 12;  // mm
+constexpr double kSheetMargin = 12;  // mm
 
 /// All words of a page, in the order in which they were set.
 QStringList wordsOf(const Drawing& page) {
@@ -30,13 +30,13 @@ void expectOnPage(const Drawing& page) {
   for (const PathItem& path : page.paths)
     for (const Polygon& ring : path.rings)
       for (const Point& p : ring)
-        ASSERT_TRUE(p.x > kMargin - 1 && p.x < page.width - kMargin + 1 && p.y > kMargin - 1 &&
-                    p.y < page.height - kMargin + 1)
+        ASSERT_TRUE(p.x > kSheetMargin - 1 && p.x < page.width - kSheetMargin + 1 &&
+                    p.y > kSheetMargin - 1 && p.y < page.height - kSheetMargin + 1)
             << p.x << ' ' << p.y;
   for (const TextItem& item : page.texts) {
-    EXPECT_GT(item.at.x, kMargin - 1) << item.label.literal;
-    EXPECT_LT(item.at.x, page.width - kMargin + 1) << item.label.literal;
-    EXPECT_GT(item.at.y, kMargin - 1) << item.label.literal;
+    EXPECT_GT(item.at.x, kSheetMargin - 1) << item.label.literal;
+    EXPECT_LT(item.at.x, page.width - kSheetMargin + 1) << item.label.literal;
+    EXPECT_GT(item.at.y, kSheetMargin - 1) << item.label.literal;
   }
 }
 
