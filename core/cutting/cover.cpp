@@ -41,22 +41,6 @@ Programme coverProgramme(const std::vector<CoverColumn>& columns, const CoverRow
   return programme;
 }
 
-bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-            const std::vector<int>& times) {
-  std::vector<int> have(rows.demand.size(), 0);
-  std::vector<int> used(rows.atHand.size(), 0);
-  for (std::size_t i = 0; i < columns.size(); ++i) {
-    used[static_cast<std::size_t>(columns[i].stock)] += times[i];
-    for (std::size_t d = 0; d < have.size(); ++d)
-      have[d] += times[i] * columns[i].pattern.counts[d];
-  }
-  for (std::size_t d = 0; d < have.size(); ++d)
-    if (have[d] < rows.demand[d]) return false;
-  for (std::size_t s = 0; s < used.size(); ++s)
-    if (rows.atHand[s] >= 0 && used[s] > rows.atHand[s]) return false;
-  return true;
-}
-
 WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& rows,
                       const WholeSolution& solution) {
   WholeCover whole;
@@ -72,6 +56,22 @@ WholeCover wholeCover(const std::vector<CoverColumn>& columns, const CoverRows& 
 }
 
 }  // namespace
+
+bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
+            const std::vector<int>& times) {
+  std::vector<int> have(rows.demand.size(), 0);
+  std::vector<int> used(rows.atHand.size(), 0);
+  for (std::size_t i = 0; i < columns.size(); ++i) {
+    used[static_cast<std::size_t>(columns[i].stock)] += times[i];
+    for (std::size_t d = 0; d < have.size(); ++d)
+      have[d] += times[i] * columns[i].pattern.counts[d];
+  }
+  for (std::size_t d = 0; d < have.size(); ++d)
+    if (have[d] < rows.demand[d]) return false;
+  for (std::size_t s = 0; s < used.size(); ++s)
+    if (rows.atHand[s] >= 0 && used[s] > rows.atHand[s]) return false;
+  return true;
+}
 
 CoverMaster::CoverMaster(const CoverRows& rows) : rows_(rows), missing_(0) {}
 

@@ -55,6 +55,10 @@ struct WholeCover {
   bool none = false;       ///< the solver says: the columns have no whole cover
 };
 
+/// Whether columns taken so often give all blanks from no more sheets than there are.
+bool covers(const std::vector<CoverColumn>& columns, const CoverRows& rows,
+            const std::vector<int>& times);
+
 /// Whole sheets at least cost over the columns (Cbc), within so many steps of work.
 WholeCover solveWhole(const std::vector<CoverColumn>& columns, const CoverRows& rows, Work& work,
                       double steps);

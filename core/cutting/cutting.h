@@ -66,14 +66,39 @@ struct WorthProof {
   std::vector<std::int64_t> most;  ///< by kind of sheet
 };
 
+/// One step of a CountProof: an end where `stock` is negative, else a pattern to branch on.
+struct CountStep {
+  int stock = -1;
+  std::vector<int> pattern = {};         ///< blanks by demand
+  int most = 0;                          ///< first it is cut at most so often, then more often
+  std::vector<std::int64_t> worth = {};  ///< an end: of the blanks
+};
+
+/// That so many sheets of each kind do not give the blanks: a tree of steps, each before what
+/// follows from it. Patterns that waste more than all these sheets together may, by the worths of
+/// `spare`, are left out. However often the pattern of a step is cut, one of its two branches
+/// holds; at an end all patterns, cut as often as the branches let them, are worth less than the
+/// blanks that are asked for.
+struct CountProof {
+  std::vector<int> sheets;  ///< by kind
+  std::vector<WorthProof> spare;
+  std::vector<CountStep> steps;  ///< none = there is no proof
+};
+
+/// What a bound follows from: worths, and numbers of sheets that no worths rule out.
+struct BoundProof {
+  std::vector<WorthProof> worths;
+  std::vector<CountProof> counts;
+};
+
 struct CuttingPlan {
   std::vector<Layout> layouts;
   int sheets = 0;
-  std::int64_t cost = 0;               ///< sheets, or their prices when all stock has one
-  std::int64_t bound = 0;              ///< no plan costs less
-  bool priced = false;                 ///< cost and bound are prices
-  std::vector<WorthProof> proof = {};  ///< of the bound: prove_bound.h finds it anew from these
-  double work = 0;                     ///< that planning took, in seconds of an ordinary machine
+  std::int64_t cost = 0;   ///< sheets, or their prices when all stock has one
+  std::int64_t bound = 0;  ///< no plan costs less
+  bool priced = false;     ///< cost and bound are prices
+  BoundProof proof = {};   ///< prove_bound.h finds the bound anew from it
+  double work = 0;         ///< that planning took, in seconds of an ordinary machine
   [[nodiscard]] bool proven() const { return cost == bound; }
 };
 

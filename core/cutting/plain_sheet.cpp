@@ -7,14 +7,16 @@
 namespace creasewright {
 namespace {
 
-constexpr std::size_t kMostSums = 12'000;
+constexpr std::size_t kMostSums = 100'000;
 constexpr std::size_t kMostWork = 1'000'000'000;  // sums of one programme
 constexpr std::size_t kMostCells = 4'000'000;
 constexpr double kSum = 1;  // steps
 constexpr double kCompare = 6;
-constexpr double kPoint = 150;  // for a cut of a size
-constexpr double kSorted = 60;  // for a sum
+constexpr double kPoint = 150;                // for a cut of a size
+constexpr double kSorted = 60;                // for a sum
+constexpr std::size_t kMostListed = 250'000;  // cells: each has a list of its own
 constexpr std::size_t kMostKinds = 12;
+constexpr std::size_t kMostKindsNear = 32;  // with a floor
 constexpr std::size_t kMostVectors = 400'000;
 
 using Counts = std::vector<int>;
@@ -180,8 +182,10 @@ std::optional<std::int64_t> PlainSheet::most(const std::vector<std::int64_t>& wo
 }
 
 std::optional<std::vector<Counts>> PlainSheet::allCounts(Work& work, const Floor* floor) const {
-  if (!small_ || demands_.size() > kMostKinds) return std::nullopt;
+  if (!small_ || demands_.size() > (floor == nullptr ? kMostKinds : kMostKindsNear))
+    return std::nullopt;
   const std::size_t rows = up_.sizes.size();
+  if (across_.sizes.size() * rows > kMostListed) return std::nullopt;
   std::vector<std::vector<Counts>> cells(across_.sizes.size() * rows);
   for (std::vector<Counts>& cell : cells) cell = {Counts(demands_.size(), 0)};
   std::size_t vectors = 0;

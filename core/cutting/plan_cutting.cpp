@@ -90,7 +90,7 @@ Result<CuttingPlan> plan(const std::vector<CutSheet>& stock,
   made.bound = state.bound;
   if (!part) {
     const WorkShare share(state.work, kProofShare * options.seconds * Work::kSecond);
-    made.proof = fewProofs(state);
+    made.proof = {fewProofs(state), state.tooFew};
     made.bound =
         recomputeBound(stock, demands, state.priced, made.proof, state.best.cost, state.work);
   }

@@ -63,9 +63,9 @@ class PlanState {
   /// With each of these worths no sheet of a kind holds more than it says (cutting.h); the best
   /// bound's first.
   std::vector<WorthProof> proofs;
-  std::vector<std::vector<int>> tooFew;  ///< numbers of sheets for which there is no plan
-  bool impossible = false;               ///< the sheets at hand cannot do
-  bool listed = false;                   ///< the columns are all patterns there are
+  std::vector<CountProof> tooFew;  ///< numbers of sheets for which there is no plan
+  bool impossible = false;         ///< the sheets at hand cannot do
+  bool listed = false;             ///< the columns are all patterns there are
   Work work;
 
  private:

@@ -1,9 +1,12 @@
 #include "cutting/plan_within.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <set>
 
 #include "cutting/all_patterns.h"
+#include "cutting/branch_proof.h"
 #include "cutting/sheet_counts.h"
 
 namespace creasewright {
@@ -11,7 +14,8 @@ namespace {
 
 using Counts = std::vector<int>;
 
-constexpr double kLeastCover = 0.1 * Work::kSecond;
+constexpr std::size_t kMostSteps = 6'000;
+constexpr std::size_t kFewSteps = 300;  // where it would prove nothing
 constexpr ListingLimits kNearLimits{
     .bytes = 40'000'000, .compared = 400'000'000, .patterns = 8'000};
 
@@ -40,69 +44,140 @@ std::vector<Spare> sparesOf(const PlanState& state, const Counts& counts) {
   return spares;
 }
 
-/// Whether a plan with so little to spare may use a pattern.
-bool mayUse(const PlanState& state, const std::vector<Spare>& spares, const CoverColumn& column) {
-  return std::ranges::all_of(
-      spares,
-      [&](const Spare& spare) {
-        std::int64_t wasted = spare.proof.most[static_cast<std::size_t>(column.stock)];
-        for (std::size_t d = 0; d < spare.proof.worth.size(); ++d)
-          wasted -= spare.proof.worth[d] * std::min(column.pattern.counts[d], state.rows.demand[d]);
-        return wasted <= spare.slack;
-      });
+/// The first of the spares by which a plan may not use a pattern; beyond the last when it may.
+std::size_t forbiddenBy(const PlanState& state, const std::vector<Spare>& spares,
+                        const CoverColumn& column) {
+  const auto wastesTooMuch = [&](const Spare& spare) {
+    std::int64_t wasted = spare.proof.most[static_cast<std::size_t>(column.stock)];
+    for (std::size_t d = 0; d < spare.proof.worth.size(); ++d)
+      wasted -= spare.proof.worth[d] * std::min(column.pattern.counts[d], state.rows.demand[d]);
+    return wasted > spare.slack;
+  };
+  return static_cast<std::size_t>(std::ranges::find_if(spares, wastesTooMuch) - spares.begin());
 }
 
-/// Those of the columns that are known.
-std::vector<CoverColumn> usable(const PlanState& state, const Counts& counts,
-                                const std::vector<Spare>& spares) {
-  std::vector<CoverColumn> few;
-  for (const CoverColumn& column : state.columns)
-    if (counts[static_cast<std::size_t>(column.stock)] > 0 && mayUse(state, spares, column))
-      few.push_back(column);
-  return few;
-}
+/// Looks for a plan of so many sheets.
+class Within {
+ public:
+  Within(PlanState& state, const Counts& counts)
+      : state_(state), counts_(counts), rows_(state.rows), spares_(sparesOf(state, counts)) {
+    rows_.atHand = counts;
+    for (const BlankDemand& d : state.demands) areas_.push_back(d.width.mm() * d.height.mm());
+    needed_.resize(spares_.size(), false);
+  }
 
-/// All there are; with a part of the tightest slack those that are wasted least. Nothing when that
-/// would take too much.
-std::optional<std::vector<CoverColumn>> listUsable(PlanState& state, const Counts& counts,
-                                                   const std::vector<Spare>& spares, double part) {
-  const WorkShare share(state.work, 0.3 * state.work.left());
-  const WorthProof& tight = spares.front().proof;
-  const WorthFloor floor{{tight.worth.begin(), tight.worth.end()},
-                         part * static_cast<double>(spares.front().slack)};
-  std::vector<CoverColumn> few;
-  for (std::size_t s = 0; s < counts.size(); ++s) {
-    if (counts[s] == 0) continue;
-    auto patterns = allPatterns(state.widthOf(s), state.heightOf(s),
-                                state.items(s, state.rows.demand), kNearLimits, floor, &state.work);
-    if (!patterns) return std::nullopt;
-    for (Pattern& pattern : *patterns) {
-      CoverColumn column{static_cast<int>(s), state.costOf(s), std::move(pattern)};
-      if (mayUse(state, spares, column)) few.push_back(std::move(column));
+  NoPlanWithin run(const WithinEffort& effort) {
+    NoPlanWithin done;
+    done.proof.sheets = counts_;
+    if (spares_.empty()) return done;
+    done.none = std::ranges::any_of(spares_, [](const Spare& spare) { return spare.slack < 0; });
+    if (done.none) return done;
+    few_ = usable();
+    if (search(done, state_.listed, effort)) return done;
+    for (const double part : kParts) {
+      if (state_.listed || !list(part, effort)) break;
+      if (search(done, part == kParts.back(), effort)) return done;
     }
+    if (effort.cover <= 0) return done;
+    const bool none = cover(effort.cover * state_.work.left());
+    done.none = none && (state_.listed || listed_ == kParts.back());
+    return done;
   }
-  return few;
-}
 
-/// Covers by some columns; the solver's word when they have no cover.
-bool noCover(PlanState& state, const Counts& counts, const std::vector<CoverColumn>& few,
-             double part) {
-  if (few.empty()) return true;
-  CoverRows rows = state.rows;
-  rows.atHand = counts;
-  const WholeCover found =
-      solveWhole(few, rows, state.work, std::max(part * state.work.left(), kLeastCover));
-  if (!found.found || (state.best.found && found.cost >= state.best.cost)) return found.none;
-  std::vector<int> times(state.columns.size(), 0);
-  for (std::size_t i = 0; i < few.size(); ++i) {
-    if (found.times[i] <= 0) continue;
-    state.columns.push_back(few[i]);
-    times.push_back(found.times[i]);
+ private:
+  static constexpr std::array<double, 3> kParts{0.1, 0.3, 1.0};  // of what may be wasted
+
+  /// Those of the columns that are known.
+  std::vector<CoverColumn> usable() {
+    std::vector<CoverColumn> few;
+    for (const CoverColumn& column : state_.columns)
+      if (counts_[static_cast<std::size_t>(column.stock)] > 0 && mayUse(column))
+        few.push_back(column);
+    return few;
   }
-  state.best.times.resize(state.columns.size(), 0);
-  state.keep(times);
-  return false;
-}
+
+  bool mayUse(const CoverColumn& column) {
+    const std::size_t by = forbiddenBy(state_, spares_, column);
+    if (by == spares_.size()) return true;
+    needed_[by] = true;
+    return false;
+  }
+
+  /// All patterns there are; with a part of the tightest slack those that are wasted least, beside
+  /// those that are known. False when that would take too much.
+  bool list(double part, const WithinEffort& effort) {
+    const WorkShare share(state_.work, effort.listing * state_.work.left());
+    const WorthProof& tight = spares_.front().proof;
+    const WorthFloor floor{{tight.worth.begin(), tight.worth.end()},
+                           part * static_cast<double>(spares_.front().slack)};
+    std::vector<CoverColumn> few;
+    if (part < kParts.back()) few = usable();
+    std::set<std::pair<int, std::vector<int>>> known;
+    for (const CoverColumn& column : few) known.emplace(column.stock, column.pattern.counts);
+    for (std::size_t s = 0; s < counts_.size(); ++s) {
+      if (counts_[s] == 0) continue;
+      auto patterns =
+          allPatterns(state_.widthOf(s), state_.heightOf(s), state_.items(s, state_.rows.demand),
+                      kNearLimits, floor, &state_.work);
+      if (!patterns) return false;
+      for (Pattern& pattern : *patterns) {
+        CoverColumn column{static_cast<int>(s), state_.costOf(s), std::move(pattern)};
+        if (mayUse(column) && !known.contains({column.stock, column.pattern.counts}))
+          few.push_back(std::move(column));
+      }
+    }
+    few_ = std::move(few);
+    listed_ = part;
+    return true;
+  }
+
+  /// Whether the end is known: a plan was found, or, where these are all patterns, there is none.
+  bool search(NoPlanWithin& done, bool all, const WithinEffort& effort) {
+    const WorkShare share(state_.work, effort.search * state_.work.left());
+    const Branched branched =
+        branchOnColumns(few_, rows_, areas_, all ? kMostSteps : kFewSteps, state_.work);
+    if (branched.proof && all) {
+      done.none = true;
+      done.proof.steps = *branched.proof;
+      for (std::size_t i = 0; i < spares_.size(); ++i)
+        if (needed_[i] || i == 0) done.proof.spare.push_back(spares_[i].proof);
+    }
+    if (branched.proof) return all;
+    return keep(branched.times) || keep(diveOnColumns(few_, rows_, areas_, state_.work));
+  }
+
+  /// The same by a solver that does not prove what it says; whether it says that there is none. Any
+  /// cover will do.
+  bool cover(double steps) {
+    std::vector<CoverColumn> free = few_;
+    for (CoverColumn& column : free) column.cost = 0;
+    const WholeCover found = solveWhole(free, rows_, state_.work, steps);
+    if (found.found) keep(found.times);
+    return found.none;
+  }
+
+  bool keep(const std::vector<int>& chosen) {
+    if (chosen.empty() || !covers(few_, rows_, chosen)) return false;
+    std::vector<int> times(state_.columns.size(), 0);
+    for (std::size_t i = 0; i < few_.size(); ++i) {
+      if (chosen[i] <= 0) continue;
+      state_.columns.push_back(few_[i]);
+      times.push_back(chosen[i]);
+    }
+    if (state_.best.found) state_.best.times.resize(state_.columns.size(), 0);
+    state_.keep(times);
+    return true;
+  }
+
+  PlanState& state_;
+  const Counts& counts_;
+  CoverRows rows_;
+  std::vector<double> areas_;
+  std::vector<Spare> spares_;
+  std::vector<bool> needed_;  ///< spares that leave something out
+  std::vector<CoverColumn> few_;
+  double listed_ = 0;  ///< with this part
+};
 
 }  // namespace
 
@@ -124,20 +199,8 @@ std::int64_t heldBy(const Counts& counts, const WorthProof& proof) {
   return held;
 }
 
-bool noPlanWithin(PlanState& state, const Counts& counts) {
-  const std::vector<Spare> spares = sparesOf(state, counts);
-  if (spares.empty()) return false;
-  if (std::ranges::any_of(spares, [](const Spare& spare) { return spare.slack < 0; })) return true;
-  const std::int64_t before = state.best.found ? state.best.cost : 0;
-  const bool none = noCover(state, counts, usable(state, counts, spares), 0.15);
-  if (state.listed) return none;
-  for (const double part : {0.1, 1.0}) {
-    if (!state.mayGoOn() || (state.best.found && state.best.cost != before)) return false;
-    const auto few = listUsable(state, counts, spares, part);
-    if (!few) return false;
-    if (noCover(state, counts, *few, 0.3) && part == 1.0) return true;
-  }
-  return false;
+NoPlanWithin noPlanWithin(PlanState& state, const Counts& counts, const WithinEffort& effort) {
+  return Within(state, counts).run(effort);
 }
 
 }  // namespace creasewright

@@ -19,7 +19,9 @@ constexpr double kPivot = 2'000;
 constexpr double kPivotPerRow = 60;
 constexpr double kPivotPerColumn = 12;
 constexpr double kNode = 100'000;
-constexpr double kWholePivot = 3;  // with the cuts and heuristics that Cbc does between pivots
+constexpr double kWholePivot = 3;     // with the cuts and heuristics that Cbc does between pivots
+constexpr double kRootPass = 10'000;  // for a column, of a round of cuts before the first node
+constexpr int kMostRootColumns = 250;
 
 /// Counts every pivot of a solver and of its copies, and ends them.
 class PivotCounter : public ClpEventHandler {
@@ -41,15 +43,18 @@ class PivotCounter : public ClpEventHandler {
 
 class NodeCounter : public CbcEventHandler {
  public:
-  explicit NodeCounter(Work* work) : work_(work) {}
+  NodeCounter(Work* work, int columns)
+      : work_(work), pass_(kRootPass * std::min(columns, kMostRootColumns)) {}
   CbcAction event(CbcEvent which) override {
-    return work_->add(which == CbcEventHandler::node ? kNode : 0) ? noAction : stop;
+    if (which == CbcEventHandler::node) pass_ = 0;
+    return work_->add(which == CbcEventHandler::node ? kNode : pass_) ? noAction : stop;
   }
   CbcAction event(CbcEvent which, void* /*data*/) override { return event(which); }
   [[nodiscard]] CbcEventHandler* clone() const override { return new NodeCounter(*this); }
 
  private:
   Work* work_;
+  double pass_;
 };
 
 int callBack(CbcModel* /*model*/, int /*whereFrom*/) { return 0; }
@@ -59,6 +64,7 @@ int callBack(CbcModel* /*model*/, int /*whereFrom*/) { return 0; }
 struct LinearSolver::Model {
   ClpSimplex clp;
   bool solved = false;  // so that its basis is a start
+  bool bent = false;    // limits have changed since: the dual goes on from there
 };
 
 LinearSolver::LinearSolver(const Programme& p) : model_(std::make_unique<Model>()) {
@@ -79,15 +85,20 @@ void LinearSolver::addColumns(const Programme& more) {
 
 void LinearSolver::setRowHigh(int row, double most) { model_->clp.setRowUpper(row, most); }
 void LinearSolver::setRowLow(int row, double least) { model_->clp.setRowLower(row, least); }
+void LinearSolver::setColumn(int column, double least, double most) {
+  model_->clp.setColumnBounds(column, least, most);
+  model_->bent = true;
+}
 
 bool LinearSolver::solve(Work& work) {
   PivotCounter counter(&work);
   model_->clp.passInEventHandler(&counter);
   if (!work.mayGoOn()) return false;
-  if (model_->solved)
+  if (model_->solved && !model_->bent)
     model_->clp.primal(1);
   else
     model_->clp.dual();
+  model_->bent = false;
   PivotCounter none(nullptr);
   model_->clp.passInEventHandler(&none);
   model_->solved = model_->clp.status() == 0;
@@ -119,7 +130,7 @@ WholeSolution solveInWholes(const Programme& p, Work& work, double steps) {
   solver.getModelPtr()->passInEventHandler(&pivots);
   CbcModel model(solver);
   model.setLogLevel(0);
-  const NodeCounter nodes(&work);
+  const NodeCounter nodes(&work, p.columns());
   model.passInEventHandler(&nodes);
   CbcSolverUsefulData data;
   data.noPrinting_ = true;

@@ -48,6 +48,7 @@ class LinearSolver {
   void addColumns(const Programme& more);  ///< its columns only
   void setRowHigh(int row, double most);
   void setRowLow(int row, double least);
+  void setColumn(int column, double least, double most);
   /// False when it was given up: then nothing below is to be used.
   bool solve(Work& work);
   [[nodiscard]] double cost() const;

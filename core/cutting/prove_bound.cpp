@@ -7,6 +7,7 @@
 #include <optional>
 #include <set>
 
+#include "cutting/count_steps.h"
 #include "cutting/plain_sheet.h"
 
 namespace creasewright {
@@ -39,6 +40,7 @@ class Bound {
   /// Weighs with the worths of a proof; with worths that cannot be weighed nothing is done.
   void weigh(const WorthProof& proof) {
     if (proof.worth.size() != demands_.size() || !work_.mayGoOn()) return;
+    if (std::ranges::count(weighings_, proof.worth, &Weighing::worth) > 0) return;
     Weighing weighing{proof.worth, {}, 0};
     for (std::size_t d = 0; d < demands_.size(); ++d) {
       if (proof.worth[d] < 0 || proof.worth[d] > kMostWorth) return;
@@ -76,32 +78,38 @@ class Bound {
   /// less than it can hold by more than all can hold beyond what is wanted. To be asked before
   /// list(), which weighs other than such a floor wants.
   bool listNear(const Counts& counts) {
-    const Weighing* tight = nullptr;
-    double best = 0;
-    std::int64_t slack = 0;
-    for (const Weighing& weighing : weighings_) {
-      std::int64_t held = 0;
-      for (std::size_t s = 0; s < counts.size(); ++s) held += counts[s] * weighing.most[s];
-      if (held <= 0) continue;
-      const double share = static_cast<double>(weighing.wanted) / static_cast<double>(held);
-      if (share <= best) continue;
-      best = share;
-      tight = &weighing;
-      slack = held - tight->wanted;
-    }
     lists_.clear();
-    if (tight == nullptr || slack < 0) return false;
+    const Weighing* tight = tightest(counts);
+    if (tight == nullptr || slackOf(counts, *tight) < 0) return false;
     const WorkShare share(work_, work_.left() / 3);
-    const PlainSheet::Floor floor{tight->worth, slack};
+    const PlainSheet::Floor floor{tight->worth, slackOf(counts, *tight)};
     for (std::size_t s = 0; s < sheets_.size(); ++s) {
       std::optional<std::vector<Counts>> near = std::vector<Counts>();
       if (counts[s] > 0) near = sheets_[s].allCounts(work_, &floor);
       if (!near) return false;
       std::erase_if(*near, [&](const Counts& fits) {
-        return tight->most[s] - worthOf(fits, *tight) > slack;
+        return std::ranges::any_of(weighings_, [&](const Weighing& weighing) {
+          return weighing.most[s] - worthOf(fits, weighing) > slackOf(counts, weighing);
+        });
       });
       lists_.push_back(*std::move(near));
     }
+    return true;
+  }
+
+  /// Whether one of the proofs shows that there is no plan with so many sheets; they are ruled out.
+  bool ruleOutBySteps(const Counts& counts, const std::vector<CountProof>& proofs) {
+    const auto atLeast = [&](const CountProof& proof) {
+      return proof.sheets.size() == counts.size() &&
+             std::equal(counts.begin(), counts.end(), proof.sheets.begin(), std::less_equal());
+    };
+    const auto proof = std::ranges::find_if(proofs, atLeast);
+    if (proof == proofs.end() || proof->steps.empty()) return false;
+    for (const WorthProof& worths : proof->spare) weigh(worths);
+    Counts demand;
+    for (const BlankDemand& d : demands_) demand.push_back(d.quantity);
+    if (!listNear(proof->sheets) || !stepsHold(*proof, lists_, demand, work_)) return false;
+    tooFew_.push_back(proof->sheets);
     return true;
   }
 
@@ -161,6 +169,28 @@ class Bound {
 
  private:
   static constexpr std::int64_t kMostWorth = std::int64_t{1} << 40;
+
+  /// What so many sheets hold by a weighing beyond what is wanted.
+  static std::int64_t slackOf(const Counts& counts, const Weighing& weighing) {
+    std::int64_t held = 0;
+    for (std::size_t s = 0; s < counts.size(); ++s) held += counts[s] * weighing.most[s];
+    return held - weighing.wanted;
+  }
+
+  /// The weighing by which so many sheets hold least beyond what is wanted.
+  [[nodiscard]] const Weighing* tightest(const Counts& counts) const {
+    const Weighing* tight = nullptr;
+    double best = 0;
+    for (const Weighing& weighing : weighings_) {
+      const auto wanted = static_cast<double>(weighing.wanted);
+      const double share =
+          wanted / std::max(1.0, wanted + static_cast<double>(slackOf(counts, weighing)));
+      if (share <= best) continue;
+      best = share;
+      tight = &weighing;
+    }
+    return tight;
+  }
 
   /// Areas, rounded so that blanks are rather too small and sheets too large.
   [[nodiscard]] Weighing byArea() const {
@@ -308,9 +338,9 @@ class Bound {
 
 std::int64_t recomputeBound(const std::vector<CutSheet>& stock,
                             const std::vector<BlankDemand>& demands, bool priced,
-                            const std::vector<WorthProof>& proof, std::int64_t cost, Work& work) {
+                            const BoundProof& proof, std::int64_t cost, Work& work) {
   Bound bound(stock, demands, priced, work);
-  for (const WorthProof& worths : proof) bound.weigh(worths);
+  for (const WorthProof& worths : proof.worths) bound.weigh(worths);
   std::int64_t least = std::min(cost, bound.byPrices());
   const auto look = [&] {
     const std::optional<Counts> counts = bound.cheapest(cost);
@@ -319,7 +349,9 @@ std::int64_t recomputeBound(const std::vector<CutSheet>& stock,
     return counts && !counts->empty() ? *counts : Counts();
   };
   Counts counts = look();
-  while (!counts.empty() && bound.listNear(counts) && bound.ruleOut(counts)) counts = look();
+  while (!counts.empty() && (bound.ruleOutBySteps(counts, proof.counts) ||
+                             (bound.listNear(counts) && bound.ruleOut(counts))))
+    counts = look();
   if (least >= cost || !bound.list()) return least;
   least = std::max(least, std::min(cost, bound.byPrices()));
   for (counts = look(); !counts.empty() && bound.ruleOut(counts);) counts = look();

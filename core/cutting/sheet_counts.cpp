@@ -1,6 +1,7 @@
 #include "cutting/sheet_counts.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <limits>
 #include <numeric>
@@ -99,9 +100,9 @@ class CheapestCounts {
   [[nodiscard]] bool tooFew() const {
     return std::ranges::any_of(
         state_.tooFew,
-        [&](const Counts& few) {
-          for (std::size_t s = 0; s < few.size(); ++s)
-            if (counts_[s] > few[s]) return false;
+        [&](const CountProof& few) {
+          for (std::size_t s = 0; s < counts_.size(); ++s)
+            if (counts_[s] > few.sheets[s]) return false;
           return true;
         });
   }
@@ -224,6 +225,49 @@ const WorthProof* tightest(const PlanState& state, const Counts& counts) {
   return best;
 }
 
+/// Tries numbers of sheets in turn, the cheapest first.
+class CountTrials {
+ public:
+  CountTrials(PlanState& state, std::optional<Pricing>& pricing, const WithinEffort& effort)
+      : state_(state), pricing_(pricing), effort_(effort) {}
+
+  void run(int mostTries) {
+    for (int tries = 0; tries < mostTries && state_.mayGoOn(); ++tries)
+      if (!next()) return;
+  }
+
+ private:
+  /// False at the end.
+  bool next() {
+    CheapestCounts cheapest(state_, state_.proofs, open_);
+    const Counts counts = cheapest.find(state_.best.cost);
+    if (!cheapest.complete()) return false;
+    if (counts.empty()) {
+      if (open_.empty()) state_.bound = state_.best.cost;
+      return false;
+    }
+    std::int64_t cost = 0;
+    for (std::size_t s = 0; s < counts.size(); ++s) cost += counts[s] * state_.costOf(s);
+    if (open_.empty()) state_.bound = std::max(state_.bound, cost);
+    const std::optional<bool> covered =
+        Shortage(state_, counts).covered(pricing_ ? &*pricing_ : nullptr);
+    if (!covered) return false;
+    if (!*covered) return true;
+    NoPlanWithin within = noPlanWithin(state_, counts, effort_);
+    if (state_.best.cost <= cost) return false;
+    if (within.none)
+      state_.tooFew.push_back(std::move(within.proof));
+    else
+      open_.push_back(counts);
+    return true;
+  }
+
+  PlanState& state_;
+  std::optional<Pricing>& pricing_;
+  WithinEffort effort_;
+  std::vector<Counts> open_;  // neither a plan was found for them nor a proof that there is none
+};
+
 }  // namespace
 
 std::int64_t worthOf(const std::vector<int>& counts, const std::vector<std::int64_t>& worth) {
@@ -244,9 +288,10 @@ std::vector<WorthProof> fewProofs(PlanState& state) {
     if (shareOf(state, counts, *best) <= 1) break;
     few.push_back(*best);
   }
-  // What no worths rule out is ruled out by the few patterns that these leave.
-  for (const Counts& counts : state.tooFew)
-    if (const WorthProof* best = tightest(state, counts)) few.push_back(*best);
+  // What is ruled out without steps may still be found anew from the few patterns that these leave.
+  for (const CountProof& proof : state.tooFew)
+    if (const WorthProof* best = tightest(state, proof.sheets); best && proof.steps.empty())
+      few.push_back(*best);
   return few;
 }
 
@@ -263,32 +308,18 @@ void boundByWorths(PlanState& state, const std::vector<double>& prices) {
 }
 
 void boundByCounts(PlanState& state) {
+  constexpr WithinEffort kLittle{0.08, 0.02, 0};
+  constexpr int kFewTries = 8;
+  constexpr std::array<WithinEffort, 2> kMore{{{0.13, 0.03, 0.7}, {0.2, 0.5, 0.5}}};
   if (state.proofs.empty() || !state.best.found) return;
   std::optional<Pricing> pricing;
   if (!state.listed) {
     pricing.emplace(state, SheetKnapsack::kMostPricing);
     if (!pricing->exact()) return;
   }
-  std::vector<Counts> open;  // neither a plan was found for them nor a proof that there is none
-  for (int tries = 0; tries < kMostTries && state.mayGoOn(); ++tries) {
-    CheapestCounts cheapest(state, state.proofs, open);
-    const Counts counts = cheapest.find(state.best.cost);
-    if (!cheapest.complete()) return;
-    if (counts.empty()) {
-      if (open.empty()) state.bound = state.best.cost;
-      return;
-    }
-    std::int64_t cost = 0;
-    for (std::size_t s = 0; s < counts.size(); ++s) cost += counts[s] * state.costOf(s);
-    if (open.empty()) state.bound = std::max(state.bound, cost);
-    const std::optional<bool> covered =
-        Shortage(state, counts).covered(pricing ? &*pricing : nullptr);
-    if (!covered) return;
-    if (!*covered) continue;
-    const bool none = noPlanWithin(state, counts);
-    if (state.best.cost <= cost) return;
-    (none ? state.tooFew : open).push_back(counts);
-  }
+  CountTrials(state, pricing, kLittle).run(kFewTries);
+  for (const WithinEffort& effort : kMore)
+    if (state.mayGoOn() && !state.proven()) CountTrials(state, pricing, effort).run(kMostTries);
 }
 
 }  // namespace creasewright

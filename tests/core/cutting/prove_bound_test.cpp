@@ -81,10 +81,10 @@ TEST(ProveBound, IsNeverAboveTheLeastCostWhateverItIsTold) {
     }
     Work work(1e9);
     const bool priced = task.stock.front().cost > 0;
-    EXPECT_EQ(recomputeBound(task.stock, task.demands, priced, lies, least + 7, work), least)
+    EXPECT_EQ(recomputeBound(task.stock, task.demands, priced, {lies, {}}, least + 7, work), least)
         << "round " << round;
     Work none(0);
-    EXPECT_LE(recomputeBound(task.stock, task.demands, priced, lies, least + 7, none), least)
+    EXPECT_LE(recomputeBound(task.stock, task.demands, priced, {lies, {}}, least + 7, none), least)
         << "round " << round;
   }
 }
@@ -132,7 +132,7 @@ TEST(ProveBound, FindsThePlansBoundAnewFromItsWorths) {
                        Length::mm(random.whole(60, 210)), random.whole(5, 20), true});
   const auto plan = planCutting({sheet}, demands, {.seconds = 2});
   ASSERT_TRUE(plan);
-  ASSERT_FALSE(plan->proof.empty());
+  ASSERT_FALSE(plan->proof.worths.empty());
   Work work(5e9);
   EXPECT_EQ(recomputeBound({sheet}, demands, false, plan->proof, plan->cost, work), plan->bound);
   EXPECT_LT(recomputeBound({sheet}, demands, false, {}, plan->cost, work), plan->bound);
