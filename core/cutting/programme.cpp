@@ -19,9 +19,7 @@ constexpr double kPivot = 2'000;
 constexpr double kPivotPerRow = 60;
 constexpr double kPivotPerColumn = 12;
 constexpr double kNode = 100'000;
-constexpr double kWholePivot = 3;     // with the cuts and heuristics that Cbc does between pivots
-constexpr double kRootPass = 10'000;  // for a column, of a round of cuts before the first node
-constexpr int kMostRootColumns = 250;
+constexpr double kWholePivot = 3;  // with the cuts and heuristics that Cbc does between pivots
 
 /// Counts every pivot of a solver and of its copies, and ends them.
 class PivotCounter : public ClpEventHandler {
@@ -43,18 +41,15 @@ class PivotCounter : public ClpEventHandler {
 
 class NodeCounter : public CbcEventHandler {
  public:
-  NodeCounter(Work* work, int columns)
-      : work_(work), pass_(kRootPass * std::min(columns, kMostRootColumns)) {}
+  explicit NodeCounter(Work* work) : work_(work) {}
   CbcAction event(CbcEvent which) override {
-    if (which == CbcEventHandler::node) pass_ = 0;
-    return work_->add(which == CbcEventHandler::node ? kNode : pass_) ? noAction : stop;
+    return work_->add(which == CbcEventHandler::node ? kNode : 0) ? noAction : stop;
   }
   CbcAction event(CbcEvent which, void* /*data*/) override { return event(which); }
   [[nodiscard]] CbcEventHandler* clone() const override { return new NodeCounter(*this); }
 
  private:
   Work* work_;
-  double pass_;
 };
 
 int callBack(CbcModel* /*model*/, int /*whereFrom*/) { return 0; }
@@ -130,7 +125,7 @@ WholeSolution solveInWholes(const Programme& p, Work& work, double steps) {
   solver.getModelPtr()->passInEventHandler(&pivots);
   CbcModel model(solver);
   model.setLogLevel(0);
-  const NodeCounter nodes(&work, p.columns());
+  const NodeCounter nodes(&work);
   model.passInEventHandler(&nodes);
   CbcSolverUsefulData data;
   data.noPrinting_ = true;

@@ -310,6 +310,7 @@ void boundByWorths(PlanState& state, const std::vector<double>& prices) {
 void boundByCounts(PlanState& state) {
   constexpr WithinEffort kLittle{0.08, 0.02, 0};
   constexpr int kFewTries = 8;
+  constexpr double kShareOfFew = 0.5;
   constexpr std::array<WithinEffort, 2> kMore{{{0.13, 0.03, 0.7}, {0.2, 0.5, 0.5}}};
   if (state.proofs.empty() || !state.best.found) return;
   std::optional<Pricing> pricing;
@@ -318,6 +319,9 @@ void boundByCounts(PlanState& state) {
     if (!pricing->exact()) return;
   }
   CountTrials(state, pricing, kLittle).run(kFewTries);
+  // Of one kind there are few numbers to try: columns that are not known yet do as much for them.
+  const bool few = state.stock.size() == 1 && !state.listed;
+  const WorkShare share(state.work, (few ? kShareOfFew : 1) * state.work.left());
   for (const WithinEffort& effort : kMore)
     if (state.mayGoOn() && !state.proven()) CountTrials(state, pricing, effort).run(kMostTries);
 }
