@@ -141,7 +141,6 @@ TEST(PlanCutting, ComesToThePublishedNumbersOfSheets) {
   }
 }
 
-/// With quarter turns: at the lower bounds that stand beside the instances (computed, rounded up).
 /// Fifty sizes, with the work that a user waits for: of one kind of sheet, trying its number must
 /// leave work for columns that are not known yet. It took 691 and 651.
 TEST(PlanCutting, FiftySizesComeToTheirBoundInFiveSeconds) {
@@ -157,6 +156,7 @@ TEST(PlanCutting, FiftySizesComeToTheirBoundInFiveSeconds) {
   }
 }
 
+/// With quarter turns: at the lower bounds that stand beside the instances (computed, rounded up).
 TEST(PlanCutting, ComesToTheLowerBoundsWithTurns) {
   constexpr std::array<int, 12> kBound{291, 282, 313, 836, 174, 301, 542, 650, 122, 270, 298, 601};
   for (std::size_t n = 0; n < kBound.size(); ++n) {
