@@ -4,9 +4,10 @@
     tests/source/mutants.py N SEED [--only core/making] [--jobs 2]
 
 Copies the sources to build/mutants/source, builds them once, then N times changes one token of one file (a sign, a
-bound, a min for a max, true for false, and for or), rebuilds, and runs the tests: those of the file's own room first,
-then all of core's and the command line's, until one fails. Prints each fault and what caught it, and at the end those
-that survived. A fault that changes nothing anyone could see is listed, with its reason, in mutants_equivalent.txt; a
+bound, a min for a max, true for false, and for or), rebuilds, and runs the tests that can reach it: those of the file's
+own room first, then the others of core, the window's and papers', the command line's, until one fails. A test can reach
+a file when a chain of includes leads there, a header standing for its source file too. Limits are seconds of processor
+time, so that a busy machine catches nothing. Prints each fault and what caught it, and at the end those that survived. A fault that changes nothing anyone could see is listed, with its reason, in mutants_equivalent.txt; a
 survivor otherwise shows a missing test. Not part of the normal run: allow some minutes for each survivor.
 """
 
@@ -14,10 +15,14 @@ from __future__ import annotations
 
 import argparse
 import dataclasses
+import functools
+import os
 import pathlib
 import random
 import re
+import resource
 import shutil
+import signal
 import subprocess
 import sys
 
@@ -122,41 +127,81 @@ class Copy:
             ["cmake", "-S", str(self.source), "-B", str(self.build), "-G", "Ninja", "-C", str(self.source / ".cmake/ci.cmake"),
              "-DCREASEWRIGHT_TOGETHER=OFF", "-DCMAKE_DISABLE_PRECOMPILE_HEADERS=ON"],
             check=True, stdout=subprocess.DEVNULL)  # fmt: skip
-        if not self.builds():
+        if not self.builds("core_tests", "app_tests", "creasewright"):
             sys.exit("the sources do not build")
 
-    def builds(self) -> bool:
-        made = subprocess.run(["ninja", "-C", str(self.build), "-j", self.jobs, "creasewright", "core_tests"], capture_output=True)
+    def builds(self, *targets: str) -> bool:
+        made = subprocess.run(["ninja", "-C", str(self.build), "-j", self.jobs, *targets], capture_output=True)
         return made.returncode == 0
 
-    def failing(self, filter_: str, seconds: int) -> str | None:
-        """The name of a test of core that fails, or runs too long; None when all hold."""
-        tests = [str(self.build / "tests/core_tests"), "--gtest_brief=1", "--gtest_fail_fast", f"--gtest_filter={filter_}"]
-        try:
-            ran = subprocess.run(tests, capture_output=True, text=True, errors="replace", timeout=seconds)
-        except subprocess.TimeoutExpired:
-            return "the time limit"
+    def failing(self, program: str, filter_: str, seconds: int) -> str | None:
+        """The name of a test that fails, or takes more seconds of processor time; None when all hold."""
+        if not filter_:
+            return None
+        if not self.builds(program):
+            return "the compiler"
+        tests = [str(self.build / "tests" / program), "--gtest_brief=1", "--gtest_fail_fast", f"--gtest_filter={filter_}"]
+        ran = subprocess.run(
+            tests, capture_output=True, text=True, errors="replace", env=os.environ | {"QT_QPA_PLATFORM": "offscreen"},
+            preexec_fn=lambda: resource.setrlimit(resource.RLIMIT_CPU, (seconds, seconds + 5)))  # fmt: skip
         if ran.returncode == 0:
             return None
+        if ran.returncode in (-signal.SIGXCPU, -signal.SIGKILL):
+            return "the time limit"
         names = re.findall(r"\[  FAILED  \] ([\w./]+)", ran.stdout)
         return names[0] if names else f"a crash (exit code {ran.returncode})"
 
     def failing_command_line(self) -> str | None:
+        if not self.builds("creasewright"):
+            return "the compiler"
         ran = subprocess.run(
             ["ctest", "--test-dir", str(self.build), "-R", "^(cli|independent)", "--stop-on-failure", "-j", self.jobs],
-            capture_output=True, text=True, timeout=1800)  # fmt: skip
+            capture_output=True, text=True)  # fmt: skip
         if ran.returncode == 0:
             return None
         names = re.findall(r"\d+ - ([\w.]+) \(", ran.stdout)
         return names[0] if names else "the command line's tests"
 
 
-def suites_of(room: str) -> str:
-    """A filter for the tests that mirror a room of core."""
+@functools.cache
+def includes(file: pathlib.Path) -> frozenset[pathlib.Path]:
+    """The project's files that a file includes, with their source files."""
+    found = set()
+    for name in re.findall(r'^#include "([^"]+)"', file.read_text(encoding="utf-8"), re.MULTILINE):
+        for root in (file.parent, ROOT / "core", ROOT / "app", ROOT / "tests", ROOT):
+            header = (root / name).resolve()
+            if header.is_file():
+                found |= {header, header.with_suffix(".cpp")}
+                break
+    return frozenset(path for path in found if path.is_file())
+
+
+@functools.cache
+def reached(test: pathlib.Path) -> frozenset[pathlib.Path]:
+    """All files that a chain of includes leads to."""
+    known, open_ = {test}, [test]
+    while open_:
+        for path in includes(open_.pop()) - known:
+            known.add(path)
+            open_.append(path)
+    return frozenset(known)
+
+
+def suites(tests: list[pathlib.Path]) -> str:
+    """A filter for the tests in some files."""
     names = set()
-    for path in (ROOT / "tests" / room).glob("*_test.cpp"):
+    for path in tests:
         names |= set(re.findall(r"^TEST(?:_F|_P)?\((\w+),", path.read_text(encoding="utf-8"), re.MULTILINE))
-    return ":".join(f"{name}.*" for name in sorted(names)) or "-*"
+    return ":".join(f"{name}.*:*/{name}.*" for name in sorted(names))
+
+
+def reaching(file: str) -> tuple[list[pathlib.Path], list[pathlib.Path], list[pathlib.Path]]:
+    """The test files that can reach a file of core: those of its own room, the others of core, those of app."""
+    room = ROOT / "tests" / file.rsplit("/", 1)[0]
+    every = [path for path in sorted((ROOT / "tests").rglob("*_test.cpp")) if ROOT / file in reached(path)]
+    own = [path for path in every if path.parent == room]
+    core = [path for path in every if path.is_relative_to(ROOT / "tests/core") and path not in own]
+    return own, core, [path for path in every if path.is_relative_to(ROOT / "tests/app")]
 
 
 def caught_by(copy: Copy, fault: Fault) -> str | None:
@@ -164,11 +209,9 @@ def caught_by(copy: Copy, fault: Fault) -> str | None:
     source = path.read_text(encoding="utf-8")
     path.write_text(fault.planted(source), encoding="utf-8")
     try:
-        if not copy.builds():
-            return "the compiler"
-        room = fault.file.rsplit("/", 1)[0]
-        own = suites_of(room)
-        return copy.failing(own, 600) or copy.failing(f"-{own}", 2400) or copy.failing_command_line()
+        own, core, app = (suites(tests) for tests in reaching(fault.file))
+        return (copy.failing("core_tests", own, 900) or copy.failing("core_tests", core, 1800)
+                or copy.failing("app_tests", app, 900) or copy.failing_command_line())  # fmt: skip
     finally:
         path.write_text(source, encoding="utf-8")
 

@@ -32,6 +32,11 @@ def wrong() -> list[str]:
         found.append("a seed does not give the same faults twice")
     if len(mutants.chosen(10**6, 1, "core/")) < 1000:
         found.append("too few places found in core")
+    own, core, _ = mutants.reaching("core/cutting/bitmap.cpp")
+    if "bitmap_test.cpp" not in [path.name for path in own]:
+        found.append("the bitmap's own test does not reach it")
+    if any(path.parent.name == "styles" for path in core):
+        found.append("tests of styles are said to reach the bitmap")
     for file, line, _ in mutants.equivalents():
         source = mutants.ROOT / file
         if not source.is_file() or line not in source.read_text(encoding="utf-8"):
