@@ -34,16 +34,16 @@ void paintPictures(QPainter& painter, const QRect& card, const QModelIndex& inde
   painter.setPen(Qt::NoPen);
   painter.setBrush(lightTheme().bench);
   painter.drawRoundedRect(ground, 4, 4);
-  const auto folded = index.data(GalleryModel::FoldedRole).value<QPixmap>();
-  painter.drawPixmap(ground.left() + kCardEdge / 2, ground.top() + kCardEdge / 2, folded);
-  const auto net = index.data(GalleryModel::NetRole).value<QPixmap>();
+  const auto folded = index.data(GalleryModel::FoldedRole).value<QImage>();
+  painter.drawImage(ground.left() + kCardEdge / 2, ground.top() + kCardEdge / 2, folded);
+  const auto net = index.data(GalleryModel::NetRole).value<QImage>();
   const QRect netGround(ground.right() - GalleryModel::kNetSize.width() - kCardEdge,
                         ground.bottom() - GalleryModel::kNetSize.height() - kCardEdge,
                         GalleryModel::kNetSize.width() + kCardEdge,
                         GalleryModel::kNetSize.height() + kCardEdge);
   painter.setBrush(Qt::white);
   painter.drawRoundedRect(netGround, 4, 4);
-  painter.drawPixmap(netGround.left() + kCardEdge / 2, netGround.top() + kCardEdge / 2, net);
+  painter.drawImage(netGround.left() + kCardEdge / 2, netGround.top() + kCardEdge / 2, net);
 }
 
 void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,

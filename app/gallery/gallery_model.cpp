@@ -1,5 +1,6 @@
 #include "gallery/gallery_model.h"
 
+#include "base/in_parallel.h"
 #include "bridge/design_pixmap.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -34,6 +35,12 @@ void GalleryModel::show(std::vector<Suggestion> suggestions, std::string_view ch
   beginResetModel();
   entries_.clear();
   for (Suggestion& suggestion : suggestions) entries_.push_back({std::move(suggestion), {}, {}});
+  inParallel(entries_.size(), [&](std::size_t i) {
+    Entry& entry = entries_[i];
+    const BuiltDesign& built = entry.suggestion.built;
+    entry.folded = designImage(built, true, kFoldedSize, devicePixelRatio);
+    entry.net = designImage(built, false, kNetSize, devicePixelRatio);
+  });
   chosen_ = chosenStyle;
   unit_ = unit;
   devicePixelRatio_ = devicePixelRatio;
@@ -50,18 +57,9 @@ QString GalleryModel::detail(const Suggestion& suggestion) const {
   return blanks.join(QStringLiteral(" + ")) + QLatin1Char('\n') + sheetWords(suggestion);
 }
 
-QPixmap GalleryModel::picture(Entry& entry, bool folded) const {
-  QPixmap& kept = folded ? entry.folded : entry.net;
-  if (kept.isNull()) {
-    kept = designPixmap(entry.suggestion.built, folded, folded ? kFoldedSize : kNetSize,
-                        devicePixelRatio_);
-  }
-  return kept;
-}
-
 QVariant GalleryModel::data(const QModelIndex& index, int role) const {
   if (!index.isValid()) return {};
-  Entry& entry = entries_[static_cast<std::size_t>(index.row())];
+  const Entry& entry = entries_[static_cast<std::size_t>(index.row())];
   const Suggestion& suggestion = entry.suggestion;
   switch (role) {
     case Qt::DisplayRole:
@@ -74,9 +72,9 @@ QVariant GalleryModel::data(const QModelIndex& index, int role) const {
     case DetailRole:
       return detail(suggestion);
     case FoldedRole:
-      return picture(entry, true);
+      return entry.folded;
     case NetRole:
-      return picture(entry, false);
+      return entry.net;
     case FitsRole:
       return suggestion.fitsAnySheet();
     case ChosenRole:

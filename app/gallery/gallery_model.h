@@ -1,7 +1,7 @@
 #pragma once
 
 #include <QAbstractListModel>
-#include <QPixmap>
+#include <QImage>
 #include <vector>
 
 #include "document/suggest.h"
@@ -9,15 +9,15 @@
 namespace creasewright {
 
 /// The suggestions for a product as a list: name, words about each for people and screen readers,
-/// and two pictures, drawn when they are first asked for.
+/// and two pictures.
 class GalleryModel : public QAbstractListModel {
   Q_OBJECT
 
  public:
   enum Roles {
     DetailRole = Qt::UserRole,  ///< blank sizes and sheets, two lines
-    FoldedRole,                 ///< QPixmap
-    NetRole,                    ///< QPixmap
+    FoldedRole,                 ///< QImage
+    NetRole,                    ///< QImage
     FitsRole,                   ///< bool: fits a sheet of the stock
     ChosenRole                  ///< bool: the style of the design in hand
   };
@@ -38,13 +38,12 @@ class GalleryModel : public QAbstractListModel {
  private:
   struct Entry {
     Suggestion suggestion;
-    QPixmap folded;
-    QPixmap net;
+    QImage folded;
+    QImage net;
   };
   [[nodiscard]] QString detail(const Suggestion& suggestion) const;
-  [[nodiscard]] QPixmap picture(Entry& entry, bool folded) const;
 
-  mutable std::vector<Entry> entries_;  // pictures are filled in when asked for
+  std::vector<Entry> entries_;
   std::string chosen_;
   Unit unit_ = Unit::Millimetre;
   double devicePixelRatio_ = 1;

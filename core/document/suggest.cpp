@@ -4,6 +4,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "base/in_parallel.h"
 #include "fit/round_product.h"
 #include "making/cut_plan.h"
 #include "making/score_curves.h"
@@ -103,13 +104,16 @@ bool isInsert(const BuiltDesign& built) {
 
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
                                 ToolGrid grid, std::span<const Paper> stock) {
-  std::vector<Suggestion> all;
-  for (const Style& style : styles()) {
-    const Result<Design> design = newDesign(style.id, product, card, ease, grid);
-    if (!design) continue;
+  std::vector<std::optional<Suggestion>> made(styles().size());
+  inParallel(made.size(), [&](std::size_t i) {
+    const Result<Design> design = newDesign(styles()[i].id, product, card, ease, grid);
+    if (!design) return;
     Result<BuiltDesign> built = build(*design);
-    if (built) all.push_back(suggestionFrom(std::move(built).value(), stock));
-  }
+    if (built) made[i] = suggestionFrom(std::move(built).value(), stock);
+  });
+  std::vector<Suggestion> all;
+  for (std::optional<Suggestion>& one : made)
+    if (one) all.push_back(std::move(*one));
   const bool round = product && isRound(*product);
   const auto rank = [round](const Suggestion& s) {
     const bool suitsShape = round && s.style->traits.suitsRound;

@@ -20,7 +20,7 @@ struct Point {
 constexpr double dot(Point a, Point b) { return a.x * b.x + a.y * b.y; }
 /// Twice the signed area of the triangle (0, a, b); positive when b lies to the left of a.
 constexpr double cross(Point a, Point b) { return a.x * b.y - a.y * b.x; }
-inline double norm(Point a) { return std::hypot(a.x, a.y); }
+inline double norm(Point a) { return std::sqrt(dot(a, a)); }
 inline double distance(Point a, Point b) { return norm(b - a); }
 /// Unit vector; `a` must not be zero.
 inline Point unit(Point a) { return a / norm(a); }

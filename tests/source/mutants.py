@@ -225,21 +225,24 @@ def main() -> int:
     asked = asks.parse_args()
     known = equivalents()
     copy = Copy(asked.jobs)
-    caught, same, survived = 0, 0, []
+    caught, same, unbuilt, survived = 0, 0, 0, []
     for fault in chosen(asked.count, asked.seed, asked.only):
         if reason := known.get((fault.file, fault.before, fault.new.strip())):
             same += 1
             print(f"equivalent  {fault}: {reason}", flush=True)
             continue
         by = caught_by(copy, fault)
-        if by:
+        if by == "the compiler":
+            unbuilt += 1
+            print(f"not built   {fault}", flush=True)
+        elif by:
             caught += 1
             print(f"caught      {fault} by {by}", flush=True)
         else:
             survived.append(fault)
             print(f"SURVIVED    {fault}", flush=True)
     judged = caught + len(survived)
-    print(f"{caught} of {judged} caught, {same} equivalent")
+    print(f"{caught} of {judged} caught; {same} equivalent, {unbuilt} that the compiler refuses")
     return 1 if judged and caught < 0.8 * judged else 0
 
 

@@ -35,6 +35,18 @@ void addFacets(const Plate& plate, const Camera& camera, std::vector<Facet>& fac
   }
 }
 
+/// Leaves out what one later facet hides whole.
+void dropHidden(std::vector<Facet>& facets, double tolerance) {
+  std::vector<Facet> seen;
+  for (auto facet = facets.begin(); facet != facets.end(); ++facet) {
+    const bool hidden = std::any_of(facet + 1, facets.end(), [&](const Facet& later) {
+      return liesWellInside(facet->outline, later.outline, tolerance);
+    });
+    if (!hidden) seen.push_back(std::move(*facet));
+  }
+  facets = std::move(seen);
+}
+
 void include(Bounds& extent, Point p, bool& first) {
   if (first) extent = {p, p};
   first = false;
@@ -55,6 +67,7 @@ FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point
   const Bsp tree(std::move(parts.plates), tolerance);
   for (const Plate* plate : tree.backToFront(eye.towardsEye))
     addFacets(*plate, eye, picture.facets);
+  dropHidden(picture.facets, tolerance);
   bool first = true;
   for (const Facet& facet : picture.facets)
     for (const Point& corner : facet.outline) include(picture.extent, corner, first);

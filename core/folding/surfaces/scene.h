@@ -21,7 +21,8 @@ struct Facet {
 };
 
 struct FoldPicture {
-  std::vector<Facet> facets;       ///< painted in this order hides what is hidden
+  /// Painted in this order hides what is hidden; what one facet alone hides is left out.
+  std::vector<Facet> facets;
   std::vector<VisibleEdge> edges;  ///< only the visible parts
   Bounds extent;
 };

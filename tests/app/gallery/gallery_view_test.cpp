@@ -46,7 +46,7 @@ TEST_F(GalleryViewTest, ShowsEveryStyleWithPicturesAndWords) {
     const QModelIndex index = list_->model()->index(row, 0);
     EXPECT_FALSE(index.data().toString().isEmpty());
     EXPECT_EQ(index.data(GalleryModel::DetailRole).toString().count(QLatin1Char('\n')), 1);
-    const QImage folded = index.data(GalleryModel::FoldedRole).value<QPixmap>().toImage();
+    const QImage folded = index.data(GalleryModel::FoldedRole).value<QImage>();
     const QImage blank = [&] {
       QImage clear(folded.size(), folded.format());
       clear.fill(Qt::transparent);
