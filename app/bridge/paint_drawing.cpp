@@ -100,8 +100,9 @@ void paintFace(QPainter& painter, const PathItem& item, const QColor& fill, doub
 
 void paintPath(QPainter& painter, const PathItem& item, double thinnest, const PaintLook& look) {
   if (!item.filled) {
-    painter.strokePath(outline(item),
-                       widened(lookedPen(item.like.value_or(item.role), look), thinnest));
+    QPen pen = widened(lookedPen(item.like.value_or(item.role), look), thinnest);
+    if (item.colour) pen.setColor(looked(toColor(*item.colour), look, true));
+    painter.strokePath(outline(item), pen);
     return;
   }
   const bool mark = item.role != Role::Face && item.role != Role::Sheet;

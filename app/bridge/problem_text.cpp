@@ -131,6 +131,22 @@ QString unsuitedSentence(const Values& v) {
       .arg(v.parameter(), v.at(0), v.at(1));
 }
 
+/// With the colours that the name is like, where there are any.
+QString unknownColour(const Problem& problem, const Values& v) {
+  QStringList near;
+  for (std::size_t i = 1; i < problem.values.size(); ++i) near += v.at(i);
+  if (near.isEmpty()) {
+    return Say::tr(
+               "There is no colour “%1”. Write one that “creasewright cards” lists, or its sRGB "
+               "value, such as #9AAF90.")
+        .arg(v.at(0));
+  }
+  return Say::tr(
+             "There is no colour “%1”. Like it are: %2. An sRGB value will do too, such as "
+             "#9AAF90.")
+      .arg(v.at(0), near.join(QStringLiteral(", ")));
+}
+
 /// With the cards that the name is like, where there are any.
 QString unknownCard(const Problem& problem, const Values& v) {
   QStringList near;
@@ -256,6 +272,8 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::CardTooThick:
       return Say::tr("The card is %1 thick. Choose one of %2 or less.")
           .arg(v.thicknessAt(0), v.thicknessAt(1));
+    case ProblemCode::ColourUnknown:
+      return unknownColour(problem, v);
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:

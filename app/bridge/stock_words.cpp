@@ -1,6 +1,7 @@
 #include "bridge/stock_words.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "bridge/text.h"
 
@@ -42,7 +43,25 @@ namespace {
 
 }  // namespace
 
-QString cardName(const Card& card) { return stockName(card.name); }
+QString cardName(const Card& card) {
+  const QString name = stockName(card.name);
+  const auto& [face, back] = card.colours;
+  if (face && back && *back != *face) {
+    return QCoreApplication::translate("colours", "%1, %2, back %3")
+        .arg(name, colourName(*face), colourName(*back));
+  }
+  if (face) return QCoreApplication::translate("colours", "%1, %2").arg(name, colourName(*face));
+  if (back)
+    return QCoreApplication::translate("colours", "%1, back %2").arg(name, colourName(*back));
+  return name;
+}
+
+QString colourName(Colour colour) {
+  const auto named = std::ranges::find(namedColours(), colour, &NamedColour::colour);
+  return named == namedColours().end()
+             ? text(hexText(colour))
+             : QCoreApplication::translate(named->title.context(), named->title.source());
+}
 
 QString stockName(const std::string& name) {
   return name.empty() ? QString() : QCoreApplication::translate("stock", name.c_str());

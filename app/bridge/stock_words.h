@@ -7,9 +7,12 @@
 
 namespace creasewright {
 
-/// A card's name in the user's language. Cards that come with the program have a translation; a
-/// person's own stand as they are written.
+/// A card's name in the user's language, with its colours. Cards that come with the program have a
+/// translation; a person's own stand as they are written.
 QString cardName(const Card& card);
+
+/// `sage`, or `#8FA88A` where it has no name.
+QString colourName(Colour colour);
 
 /// The same for a sheet or a supply.
 QString stockName(const std::string& name);

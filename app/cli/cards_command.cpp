@@ -24,7 +24,13 @@ void printCardsJson() {
                     {"caliper_mm", card.caliper.mm()},
                     {"grammage", weight}});
   }
-  const Json page{{"format", "creasewright-cards"}, {"version", 1}, {"cards", std::move(list)}};
+  Json colours = Json::array();
+  for (const NamedColour& colour : namedColours())
+    colours.push_back({{"id", colour.id}, {"srgb", hexText(colour.colour)}});
+  const Json page{{"format", "creasewright-cards"},
+                  {"version", 1},
+                  {"cards", std::move(list)},
+                  {"colours", std::move(colours)}};
   printLine(QString::fromStdString(page.dump(2)));
 }
 
@@ -44,6 +50,10 @@ int runCards(bool json) {
   }
   for (const Card& card : cards()) printLine(cardLine(card));
   printLine(Cli::tr("Any other card by its measure: 0.3mm, 12pt, 300gsm or 300gsm@1.3 (bulk)."));
+  QStringList colours;
+  for (const NamedColour& colour : namedColours()) colours += text(colour.id);
+  printLine(Cli::tr("Colours for --colour: %1; any other as #9AAF90.")
+                .arg(colours.join(QStringLiteral(", "))));
   return ExitHolds;
 }
 

@@ -38,6 +38,7 @@ std::optional<Choices> readChoices(const ChoiceOptions& options, const char* pro
       read("--card", options.card, findCard, choices.card) &&
       read("--ease", options.ease, parseEase, choices.ease) &&
       read("--grid", options.grid, parseToolGrid, choices.grid) &&
+      read("--colour", options.colour, parseCardColours, choices.card.colours) &&
       read("--board", options.board, parseBoard, choices.board))
     return choices;
   return std::nullopt;
@@ -51,6 +52,8 @@ void addProduct(Grammar& grammar, const char* name, ChoiceOptions& choices) {
 void addMaterial(Grammar& grammar, ChoiceOptions& choices) {
   grammar.value("--card", "ID", choices.card,
                 Cli::tr("card by id (the command cards lists them), or by measure: 0.3mm, 300gsm"));
+  grammar.value("--colour", "FACE[/BACK]", choices.colour,
+                Cli::tr("colours of the card, such as sage, sage/cream or #9AAF90"));
   grammar.value("--ease", "snug|easy|loose", choices.ease, Cli::tr("room around the product"));
   grammar.value("--grid", "1/16in|1/8in|1mm|none", choices.grid,
                 Cli::tr("what your ruler or board can hit"));

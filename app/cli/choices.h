@@ -12,6 +12,7 @@ namespace creasewright {
 struct ChoiceOptions {
   std::string product;
   std::string card;
+  std::string colour;
   std::string ease;
   std::string grid;
   std::string board;

@@ -33,10 +33,18 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
     extra.face = value;
     return extra;
   }
+  if (key == "colour") {
+    const Result<CardColours> colours = parseCardColours(value);
+    if (!colours) return colours.problem();
+    extra.card.colours = *colours;
+    return extra;
+  }
   if (key != "card") return withParameter(std::move(extra), key, value, grid);
   const Result<Card> card = findCard(value);
   if (!card) return card.problem();
+  const CardColours colours = extra.card.colours;
   extra.card = *card;
+  extra.card.colours = colours;
   return extra;
 }
 

@@ -9,6 +9,8 @@
 #include "stockroom/card_box.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
+#include "widgets/colour_button.h"
+#include "widgets/labelled_field.h"
 
 namespace creasewright {
 
@@ -27,7 +29,9 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
     : QWidget(parent),
       session_(session),
       stock_(new CardBox(this)),
-      caliper_(new LengthRow(tr("Thickness"), this)) {
+      caliper_(new LengthRow(tr("Thickness"), this)),
+      face_(new ColourButton(tr("Plain"), this)),
+      back_(new ColourButton(tr("As outside"), this)) {
   stock_->setAccessibleName(tr("Card stock"));
   // Card is known by its thickness in millimetres; in inches the fractions would say nothing.
   caliper_->field().setUnit(Unit::Millimetre);
@@ -37,8 +41,23 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
   layout->setSpacing(8);
   layout->addWidget(stock_);
   layout->addWidget(caliper_);
-  connect(stock_, &CardBox::cardPicked, this,
-          [this](const Card& card) { changeCard(session_, card); });
+  addLabelledField(layout, tr("Colour outside"), face_);
+  addLabelledField(layout, tr("Colour inside"), back_);
+  connect(
+      stock_, &CardBox::cardPicked, this,
+      [this](Card card) {
+        card.colours = session_.design().card.colours;
+        changeCard(session_, card);
+      });
+  const auto colour = [this](std::optional<Colour> CardColours::*side) {
+    return [this, side](const std::optional<Colour>& picked) {
+      Card card = session_.design().card;
+      card.colours.*side = picked;
+      changeCard(session_, card);
+    };
+  };
+  connect(face_, &ColourButton::colourPicked, this, colour(&CardColours::face));
+  connect(back_, &ColourButton::colourPicked, this, colour(&CardColours::back));
   connect(&caliper_->field(), &LengthEdit::lengthEdited, this, &CardPanel::setCaliper);
   connect(&session_, &DesignSession::changed, this, &CardPanel::showDesign);
   showDesign();
@@ -46,7 +65,9 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
 
 void CardPanel::showDesign() {
   const Card& card = session_.design().card;
-  stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : cardName(card));
+  stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : stockName(card.name));
+  face_->setColour(card.colours.face);
+  back_->setColour(card.colours.back);
   caliper_->field().setLength(card.caliper);
   caliper_->setComplaint({});
   caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))
@@ -68,8 +89,9 @@ void CardPanel::setCaliper(Length value) {
   card.caliper = value;
   card.name = tr("card of %1").arg(lengthText(value, Unit::Millimetre)).toStdString();
   card.id = (text(std::to_string(value.mm())) + QStringLiteral("mm")).toStdString();
-  const auto measured = findCard(card.id);
-  changeCard(session_, measured ? *measured : card, QStringLiteral("caliper"));
+  if (const auto measured = findCard(card.id)) card = *measured;
+  card.colours = session_.design().card.colours;
+  changeCard(session_, card, QStringLiteral("caliper"));
 }
 
 }  // namespace creasewright

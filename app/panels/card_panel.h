@@ -8,6 +8,7 @@
 namespace creasewright {
 
 class CardBox;
+class ColourButton;
 
 /// The card: a listed stock, or any thickness measured with a caliper.
 class CardPanel : public QWidget {
@@ -23,6 +24,8 @@ class CardPanel : public QWidget {
   DesignSession& session_;
   CardBox* stock_;
   LengthRow* caliper_;
+  ColourButton* face_;
+  ColourButton* back_;
 };
 
 }  // namespace creasewright

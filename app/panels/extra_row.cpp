@@ -15,6 +15,7 @@
 #include "commands/edits.h"
 #include "document/build_extras.h"
 #include "stockroom/card_box.h"
+#include "widgets/colour_button.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
 
@@ -59,6 +60,7 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
   if (kind.onFace) makeFace();
   if (kind.written) makeText();
   if (kind.ofCard) makeCard();
+  if (!kind.ofFilm) makeColour();
   problem_ = new QLabel(this);
   problem_->setProperty("problem", true);
   problem_->setWordWrap(true);
@@ -85,9 +87,19 @@ void ExtraRow::makeHeading(const ExtraKind& kind) {
 void ExtraRow::makeCard() {
   card_ = new CardBox(this);
   card_->offer(clearFilm());
-  connect(card_, &CardBox::cardPicked, this,
-          [this](const Card& picked) { change({}, [&](Extra& extra) { extra.card = picked; }); });
+  connect(card_, &CardBox::cardPicked, this, [this](Card picked) {
+    picked.colours = extra().card.colours;
+    change({}, [&](Extra& extra) { extra.card = picked; });
+  });
   addLabelledField(layout_, tr("Card"), card_);
+}
+
+void ExtraRow::makeColour() {
+  colour_ = new ColourButton(tr("Plain"), this);
+  connect(colour_, &ColourButton::colourPicked, this, [this](const std::optional<Colour>& picked) {
+    change({}, [&](Extra& extra) { extra.card.colours = {picked, {}}; });
+  });
+  addLabelledField(layout_, tr("Colour"), colour_);
 }
 
 void ExtraRow::makeFace() {
@@ -162,8 +174,9 @@ void ExtraRow::showFaces() {
 }
 
 void ExtraRow::showCard() {
+  if (colour_ != nullptr) colour_->setColour(extra().card.colours.face);
   if (card_ == nullptr) return;
-  card_->setCard(extra().card, cardName(extra().card));
+  card_->setCard(extra().card, stockName(extra().card.name));
 }
 
 void ExtraRow::showProblem() {

@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace creasewright {
 
 class CardBox;
+class ColourButton;
 
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
 class ExtraRow : public DesignRow {
@@ -29,6 +30,7 @@ class ExtraRow : public DesignRow {
  private:
   void makeHeading(const ExtraKind& kind);
   void makeCard();
+  void makeColour();
   void makeFace();
   void makeText();
   void showFaces();
@@ -46,6 +48,7 @@ class ExtraRow : public DesignRow {
   QVBoxLayout* layout_;
   ParameterRows* rows_ = nullptr;
   CardBox* card_ = nullptr;
+  ColourButton* colour_ = nullptr;
   QComboBox* face_ = nullptr;
   QPlainTextEdit* text_ = nullptr;
   QLabel* problem_ = nullptr;

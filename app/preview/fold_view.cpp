@@ -78,7 +78,7 @@ const BuiltPiece* FoldView::piece() const {
 void FoldView::makePicture() {
   const BuiltPiece& shown = *piece();
   // What goes onto the box does so when it is finished.
-  shown_ = progress_ < 1 ? Dressed{shown.net, foldedPose(shown.net, progress_)}
+  shown_ = progress_ < 1 ? undressed(shown, foldedPose(shown.net, progress_))
                          : dressed(session_.built(), shown);
   const Point3 up = uprightOf(shown);
   if (!product_) product_.emplace(productInBox(session_.built()));
@@ -129,7 +129,7 @@ void FoldView::paintEvent(QPaintEvent*) {
   if (piece() == nullptr) return;
   if (!picture_) makePicture();
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintFold(painter, *picture_, place(), shown_.net, light());
+  paintFold(painter, *picture_, place(), shown_, light());
 }
 
 void FoldView::mousePressEvent(QMouseEvent* event) {

@@ -27,8 +27,8 @@ QTransform placing(const Bounds& extent, double reach, const QRectF& room, doubl
   return out;
 }
 
-QColor facetColour(const Facet& facet, bool lit) {
-  const Colour c = faceColour(facet.light, surfaceOf(facet));
+QColor facetColour(const Facet& facet, std::span<const CardColours> colours, bool lit) {
+  const Colour c = faceColour(facet.light, surfaceOf(facet), ownColour(facet, colours));
   const QColor card(c.red, c.green, c.blue);
   if (!lit) return card;
   const QColor halo = lightTheme().halo;
@@ -58,21 +58,23 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
 }  // namespace
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
-               const Net& net, const FoldLight& light) {
+               const Dressed& shown, const FoldLight& light) {
   const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
   for (const Facet& facet : picture.facets) {
     const bool lit =
         facet.panel >= 0 &&
-        light.panels.contains(text(net.panels[static_cast<std::size_t>(facet.panel)].id));
-    const QColor colour = facetColour(facet, lit);
+        light.panels.contains(text(shown.net.panels[static_cast<std::size_t>(facet.panel)].id));
+    const QColor colour = facetColour(facet, shown.colours, lit);
     // A hairline of the same colour closes the seams between neighbouring facets.
     painter.setPen(QPen(colour, 0.7));
     painter.setBrush(colour);
     painter.drawPolygon(onScreen(facet.outline, place));
   }
   painter.setBrush(Qt::NoBrush);
-  for (const VisibleEdge& edge : picture.edges) {
-    QColor ink = roleColour(Role::Edge);
+  const std::vector<bool> onDark = edgesOnDark(picture, shown.colours);
+  for (std::size_t i = 0; i < picture.edges.size(); ++i) {
+    const VisibleEdge& edge = picture.edges[i];
+    QColor ink = onDark[i] ? toColor(kLightEdge) : roleColour(Role::Edge);
     ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
     painter.setPen(QPen(ink, edge.crease ? 0.8 : 1.1, Qt::SolidLine, Qt::RoundCap));
     painter.drawLine(place.map(QPointF(edge.line.a.x, edge.line.a.y)),

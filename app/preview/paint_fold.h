@@ -5,7 +5,7 @@
 #include <vector>
 
 #include "folding/surfaces/scene.h"
-#include "net/net.h"
+#include "pages/dressing.h"
 
 namespace creasewright {
 
@@ -25,7 +25,7 @@ struct FoldLight {
 };
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& place,
-               const Net& net, const FoldLight& light);
+               const Dressed& shown, const FoldLight& light);
 
 /// Index into the net's panels of the face that is seen at `pixel`; -1 for none, or a solid.
 int panelSeenAt(const FoldPicture& picture, const FoldPlace& place, QPointF pixel);

@@ -64,6 +64,8 @@ std::string_view codeName(ProblemCode code) {
       return "card-unknown";
     case ProblemCode::CardTooThick:
       return "card-too-thick";
+    case ProblemCode::ColourUnknown:
+      return "colour-unknown";
     case ProblemCode::EaseUnknown:
       return "ease-unknown";
     case ProblemCode::GridUnknown:

@@ -44,6 +44,7 @@ enum class ProblemCode {
   ProductTooSmall,    // length, limit
   CardUnknown,        // text, up to three ids that are like it
   CardTooThick,       // caliper, limit
+  ColourUnknown,      // text, up to three ids that are like it
   EaseUnknown,        // text
   GridUnknown,        // text
   // extras (where = kind or parameter)

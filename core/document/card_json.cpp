@@ -1,5 +1,7 @@
 #include "document/card_json.h"
 
+#include <utility>
+
 #include "units/length_text.h"
 
 namespace creasewright {
@@ -19,14 +21,26 @@ Result<Card> readCard(const Fields& owner) {
   const Result<double> grammage = fields->number("grammage");
   if (!grammage) return grammage.problem();
   if (!(*grammage >= 0 && *grammage <= kHeaviestCard)) return fields->unreadable("grammage");
-  return Card{*id, *name, *caliper, *grammage};
+  Card card{*id, *name, *caliper, *grammage};
+  for (const auto& [key, side] :
+       {std::pair{"face", &card.colours.face}, {"back", &card.colours.back}}) {
+    if (!fields->has(key)) continue;
+    const Result<std::string> written = fields->text(key);
+    if (!written) return written.problem();
+    *side = colourFromHex(*written);
+    if (!*side) return fields->unreadable(key);
+  }
+  return card;
 }
 
 nlohmann::ordered_json cardJson(const Card& card) {
-  return {{"id", card.id},
-          {"name", card.name},
-          {"caliper", exactText(card.caliper)},
-          {"grammage", card.grammage}};
+  nlohmann::ordered_json json{{"id", card.id},
+                              {"name", card.name},
+                              {"caliper", exactText(card.caliper)},
+                              {"grammage", card.grammage}};
+  if (card.colours.face) json["face"] = hexText(*card.colours.face);
+  if (card.colours.back) json["back"] = hexText(*card.colours.back);
+  return json;
 }
 
 }  // namespace creasewright

@@ -153,10 +153,13 @@ Json heldJson(const BuiltPiece& built) {
 }
 
 Json cardJson(const Card& card) {
-  return {{"id", card.id},
-          {"name", card.name},
-          {"caliper_mm", numberJson(card.caliper.mm())},
-          {"grammage", numberJson(card.grammage)}};
+  Json json{{"id", card.id},
+            {"name", card.name},
+            {"caliper_mm", numberJson(card.caliper.mm())},
+            {"grammage", numberJson(card.grammage)}};
+  if (card.colours.face) json["face"] = hexText(*card.colours.face);
+  if (card.colours.back) json["back"] = hexText(*card.colours.back);
+  return json;
 }
 
 /// Which extra a piece belongs to; null for the box's own.

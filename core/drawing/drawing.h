@@ -5,6 +5,7 @@
 #include <string>
 #include <vector>
 
+#include "base/colour.h"
 #include "base/problem.h"
 #include "geometry/polygon.h"
 
@@ -53,6 +54,7 @@ struct PathItem {
   bool filled = false;  ///< Face and Sheet; the others are stroked (hatching comes as lines)
   double light = 1;     ///< Face: 0..1
   Surface surface = Surface::Outside;  ///< Face
+  std::optional<Colour> colour = {};   ///< Face: of the card; Edge: of the line; else of the role
   /// Drawn like this role, though it is none: a sample in a legend, an outline on a map.
   std::optional<Role> like = std::nullopt;
 };

@@ -88,7 +88,7 @@ Colour textColour(const TextItem& text) {
 }
 
 Colour fillColour(const PathItem& item) {
-  if (item.role == Role::Face) return faceColour(item.light, item.surface);
+  if (item.role == Role::Face) return faceColour(item.light, item.surface, item.colour);
   return item.like.value_or(item.role) == Role::Waste ? kTint : styleOf(item).colour;
 }
 
@@ -100,19 +100,16 @@ std::span<const Role> paintOrder() {
   return kOrder;
 }
 
-Colour faceColour(double light, Surface surface) {
+Colour faceColour(double light, Surface surface, const std::optional<Colour>& own) {
+  constexpr Colour kPlain{0xF7, 0xEC, 0xD6};
+  constexpr Colour kProduct{0xC9, 0xD9, 0xD3};
+  constexpr double kWithin = 0.92;
   // A face turned away from the light keeps over half its brightness, as card does in a room.
   constexpr double kShadow = 0.58;
   const double bright = kShadow + (1 - kShadow) * std::clamp(light, 0.0, 1.0);
-  switch (surface) {
-    case Surface::Outside:
-      return {shade(0xF7, bright), shade(0xEC, bright), shade(0xD6, bright)};
-    case Surface::Inside:
-      return {shade(0xF7, 0.92 * bright), shade(0xEC, 0.92 * bright), shade(0xD6, 0.92 * bright)};
-    case Surface::Product:
-      return {shade(0xC9, bright), shade(0xD9, bright), shade(0xD3, bright)};
-  }
-  return {};
+  const double factor = surface == Surface::Inside ? kWithin * bright : bright;
+  const Colour base = own.value_or(surface == Surface::Product ? kProduct : kPlain);
+  return {shade(base.red, factor), shade(base.green, factor), shade(base.blue, factor)};
 }
 
 }  // namespace creasewright

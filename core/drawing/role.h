@@ -1,20 +1,11 @@
 #pragma once
 
-#include <cstdint>
 #include <span>
 #include <string_view>
 
 #include "drawing/drawing.h"
 
 namespace creasewright {
-
-/// An sRGB colour for white paper.
-struct Colour {
-  std::uint8_t red = 0;
-  std::uint8_t green = 0;
-  std::uint8_t blue = 0;
-  constexpr bool operator==(const Colour&) const = default;
-};
 
 /// How a role looks on paper, and what it is called in files. The names are ISO 19593-1 processing
 /// steps; roles outside that list have plain names of our own.
@@ -43,7 +34,8 @@ Colour fillColour(const PathItem& item);
 /// Every role in the order in which layers are painted, lowest first.
 std::span<const Role> paintOrder();
 
-/// Fill of a lit face of the folded card: `light` from 0 to 1; the inside a little darker.
-Colour faceColour(double light, Surface surface);
+/// Fill of a lit face of the folded card: `light` from 0 to 1; the inside a little darker. Card
+/// without a colour of its own is a warm white.
+Colour faceColour(double light, Surface surface, const std::optional<Colour>& own);
 
 }  // namespace creasewright

@@ -11,16 +11,6 @@
 namespace creasewright {
 namespace {
 
-std::string hexColour(Colour colour) {
-  constexpr std::string_view kDigits = "0123456789ABCDEF";
-  std::string text = "#";
-  for (const int channel : {colour.red, colour.green, colour.blue}) {
-    text += kDigits[static_cast<std::size_t>(channel / 16)];
-    text += kDigits[static_cast<std::size_t>(channel % 16)];
-  }
-  return text;
-}
-
 /// Writes in SVG's frame: y runs down from the top of the drawing.
 class SvgText {
  public:
@@ -59,8 +49,8 @@ class SvgText {
   }
 
   void pen(const RoleStyle& style) {
-    out_ += " stroke=\"" + hexColour(style.colour) + "\" stroke-width=\"" +
-            numberText(style.width) + '"';
+    out_ +=
+        " stroke=\"" + hexText(style.colour) + "\" stroke-width=\"" + numberText(style.width) + '"';
   }
 
   void dashes(const RoleStyle& style) {
@@ -83,12 +73,14 @@ class SvgText {
     }
     out_ += '"';
     if (item.filled) {
-      const std::string colour = hexColour(fillColour(item));
+      const std::string colour = hexText(fillColour(item));
       out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
       // Neighbouring facets share an edge: a stroke of the same colour closes the seam between
       // them.
       out_ += item.role == Role::Face ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
                                       : std::string(" stroke=\"none\"");
+    } else if (item.colour) {
+      out_ += " stroke=\"" + hexText(*item.colour) + '"';
     } else if (item.like) {
       pen(styleOf(item));
       dashes(styleOf(item));
@@ -103,7 +95,7 @@ class SvgText {
     out_ += "<text x=\"" + x + "\" y=\"" + y + "\" font-family=\"sans-serif\" font-size=\"" +
             numberText(item.height) + "\" text-anchor=\"" +
             std::string(kAnchors[static_cast<std::size_t>(item.anchor)]) + "\" fill=\"" +
-            hexColour(textColour(item)) + "\" stroke=\"none\"";
+            hexText(textColour(item)) + "\" stroke=\"none\"";
     if (item.bold) out_ += " font-weight=\"bold\"";
     if (item.turnDegrees != 0)
       out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";

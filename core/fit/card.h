@@ -5,6 +5,7 @@
 #include <string_view>
 
 #include "base/result.h"
+#include "fit/card_colours.h"
 #include "units/length.h"
 #include "units/millimetres.h"
 
@@ -16,6 +17,7 @@ struct Card {
   std::string name;
   Length caliper;
   double grammage = 0;  ///< g/m2, 0 when unknown
+  CardColours colours = {};
   bool operator==(const Card&) const = default;
 };
 

@@ -18,10 +18,10 @@ inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
 inline constexpr Length kLargestLabel = Length::nanometres(2'000'000'000);
 
-/// Whether two cards may be cut from one sheet. Those without an id are told apart by their names
-/// and weights.
+/// Whether two cards may be cut from one sheet: colours are cards of their own. Those without an id
+/// are told apart by their names and weights.
 inline bool sameCard(const Card& a, const Card& b) {
-  return a.id == b.id && a.caliper == b.caliper &&
+  return a.id == b.id && a.caliper == b.caliper && a.colours == b.colours &&
          (!a.id.empty() || (a.name == b.name && a.grammage == b.grammage));
 }
 

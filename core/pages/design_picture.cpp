@@ -53,7 +53,8 @@ Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
   const Point3 up = uprightOf(built);
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
-                             productAt(product, index, shown.pose, 1)));
+                             productAt(product, index, shown.pose, 1)),
+                  shown.colours);
 }
 
 }  // namespace

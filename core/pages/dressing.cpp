@@ -20,6 +20,7 @@ void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out)
     if (place.piece != onto || part.role->placing == Placing::InFace) continue;
     out.net.panels.push_back(part.net.panels.front());
     out.pose.push_back(folded[static_cast<std::size_t>(place.panel)].after(place.place));
+    out.colours.push_back(part.card.colours);
   }
 }
 
@@ -29,6 +30,7 @@ void addWhole(const BuiltPiece& part, const Transform& place, Dressed& out) {
   for (std::size_t i = 0; i < part.net.panels.size(); ++i) {
     out.net.panels.push_back(part.net.panels[i]);
     out.pose.push_back(place.after(part.folded[i]));
+    out.colours.push_back(part.card.colours);
   }
   for (Crease crease : part.net.creases) {
     crease.parent += first;
@@ -75,10 +77,18 @@ void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed
 
 }  // namespace
 
+Dressed undressed(const BuiltPiece& piece, Pose pose) {
+  const std::size_t panels = piece.net.panels.size();
+  return {piece.net, std::move(pose), std::vector<CardColours>(panels, piece.card.colours)};
+}
+
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
-  Dressed out{piece.net, piece.folded};
+  Dressed out = undressed(piece, piece.folded);
   if (piece.role) return out;
-  if (const auto whole = wholeOf(built, piece)) out = {whole->net, whole->folded};
+  if (const auto whole = wholeOf(built, piece)) {
+    const std::size_t panels = whole->net.panels.size();
+    out = {whole->net, whole->folded, std::vector<CardColours>(panels, piece.card.colours)};
+  }
   addGlued(built, piece.name, {}, out);
   addMatesOfHalves(built, piece, out);
   const int index = static_cast<int>(&piece - built.pieces.data());
@@ -88,7 +98,11 @@ Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
     if (index == 0 && part.role->around) addWhole(part, *part.role->around, out);
   }
   if (index == 0 && ownPieces(built) == 1)
-    for (const RibbonNeed& ribbon : built.ribbons) addRibbon(ribbon, out.net, out.pose);
+    for (const RibbonNeed& ribbon : built.ribbons) {
+      addRibbon(ribbon, out.net, out.pose);
+      const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
+      out.colours.resize(out.net.panels.size(), extra.card.colours);
+    }
   return out;
 }
 

@@ -8,7 +8,11 @@ namespace creasewright {
 struct Dressed {
   Net net;
   Pose pose;
+  std::vector<CardColours> colours;  ///< by panel
 };
+
+/// A piece by itself in a pose of its own.
+Dressed undressed(const BuiltPiece& piece, Pose pose);
 
 /// A folded piece of the box with what the design's extras put onto it: mats, labels and the films
 /// of windows on its faces, a band or sleeve round it, a ribbon; and with the pieces glued into it.

@@ -156,7 +156,8 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
     }
   const double scale =
       scaleInto(picture.extent.width() + 2 * kMargin, picture.extent.height() + 2 * kMargin, room);
-  Drawing figure = fittedInto(drawFold(picture, kMargin), room);
+  const std::vector<CardColours> colours(net.panels.size(), piece.card.colours);
+  Drawing figure = fittedInto(drawFold(picture, colours, kMargin), room);
   for (Polyline& way : ways) {
     for (Point& p : way) p = (p + Point{kMargin, kMargin} - picture.extent.low) * scale;
     addArrow(figure, way, 2.2);

@@ -95,6 +95,9 @@ TEST(DesignFile, EveryDesignReadsBackTheSame) {
                      random.between(0, 500)};
       design.grid = *parseToolGrid(i % 2 == 0 ? "none" : "1/8in");
       design.ease = static_cast<Ease>(random.whole(0, 2));
+      if (i % 2 == 0)
+        design.card.colours.face = namedColours()[static_cast<std::size_t>(i) % 26].colour;
+      if (i % 3 == 0) design.card.colours.back = Colour{1, 0xFE, static_cast<std::uint8_t>(i)};
       if (i % 4 == 0) design.tags = {"autumn", "\u00E4, \"quoted\""};
       if (i % 5 == 0) design.board = Length::inches(12);
       if (i % 3 != 0) design.product = parseProduct("cylinder:40x120mm").value();
@@ -231,6 +234,8 @@ TEST(DesignFile, HostileValuesAreNamed) {
       {"/card/caliper", "3.1 mm", ProblemCode::CardTooThick, "card/caliper"},
       {"/card/grammage", -1, ProblemCode::FieldUnreadable, "card/grammage"},
       {"/card/grammage", 1e300, ProblemCode::FieldUnreadable, "card/grammage"},
+      {"/card/face", "sage", ProblemCode::FieldUnreadable, "card/face"},
+      {"/card/back", 7, ProblemCode::FieldUnreadable, "card/back"},
   };
   for (const Row& row : rows) {
     Json json = soapJson();

@@ -1,0 +1,80 @@
+#include "widgets/colour_button.h"
+
+#include <QColorDialog>
+#include <QMenu>
+#include <QPainter>
+
+#include "bridge/paint_drawing.h"
+#include "bridge/stock_words.h"
+#include "fit/card_colours.h"
+#include "widgets/theme.h"
+
+namespace creasewright {
+
+namespace {
+
+constexpr int kSwatch = 16;
+
+/// A square of the colour, or one struck through for none.
+QIcon swatch(const std::optional<Colour>& colour, double devicePixelRatio) {
+  QPixmap picture(QSize(kSwatch, kSwatch) * devicePixelRatio);
+  picture.setDevicePixelRatio(devicePixelRatio);
+  picture.fill(Qt::transparent);
+  QPainter painter(&picture);
+  painter.setRenderHint(QPainter::Antialiasing);
+  const QRectF square(0.5, 0.5, kSwatch - 1, kSwatch - 1);
+  painter.setPen(theme().quietInk);
+  painter.setBrush(colour ? QBrush(toColor(*colour)) : QBrush(Qt::NoBrush));
+  painter.drawRoundedRect(square, 3, 3);
+  if (!colour) painter.drawLine(QPointF(3, kSwatch - 3), QPointF(kSwatch - 3, 3));
+  return QIcon(picture);
+}
+
+}  // namespace
+
+ColourButton::ColourButton(const QString& none, QWidget* parent)
+    : QToolButton(parent), none_(none) {
+  setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  setPopupMode(QToolButton::InstantPopup);
+  setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
+  auto* menu = new QMenu(this);
+  setMenu(menu);
+  connect(menu, &QMenu::aboutToShow, this, &ColourButton::fillMenu);
+  setColour(std::nullopt);
+}
+
+void ColourButton::setColour(const std::optional<Colour>& colour) {
+  colour_ = colour;
+  setText(colour ? colourName(*colour) : none_);
+  setIcon(swatch(colour, devicePixelRatioF()));
+}
+
+void ColourButton::fillMenu() {
+  menu()->clear();
+  const auto offer = [this](const QString& name, const std::optional<Colour>& colour) {
+    QAction* action = menu()->addAction(swatch(colour, devicePixelRatioF()), name);
+    connect(action, &QAction::triggered, this, [this, colour] { pick(colour); });
+  };
+  offer(none_, std::nullopt);
+  menu()->addSeparator();
+  for (const NamedColour& named : namedColours()) offer(colourName(named.colour), named.colour);
+  menu()->addSeparator();
+  QAction* other = menu()->addAction(tr("Other colour…"));
+  connect(other, &QAction::triggered, this, &ColourButton::askForOther);
+}
+
+void ColourButton::pick(const std::optional<Colour>& colour) {
+  if (colour == colour_) return;
+  setColour(colour);
+  emit colourPicked(colour);
+}
+
+void ColourButton::askForOther() {
+  const QColor start = colour_ ? toColor(*colour_) : QColor(Qt::white);
+  const QColor chosen = QColorDialog::getColor(start, window(), accessibleName());
+  if (!chosen.isValid()) return;
+  pick(Colour{static_cast<std::uint8_t>(chosen.red()), static_cast<std::uint8_t>(chosen.green()),
+              static_cast<std::uint8_t>(chosen.blue())});
+}
+
+}  // namespace creasewright

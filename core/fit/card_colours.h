@@ -1,0 +1,38 @@
+#pragma once
+
+#include <optional>
+#include <span>
+#include <string_view>
+
+#include "base/colour.h"
+#include "base/result.h"
+#include "base/worded.h"
+
+namespace creasewright {
+
+/// The colours of a card's two sides; the face is the side that is the outside of the box. Without
+/// one the card is plain, drawn in a warm white; a back without one is as the face.
+struct CardColours {
+  std::optional<Colour> face;
+  std::optional<Colour> back;
+  [[nodiscard]] const std::optional<Colour>& behind() const { return back ? back : face; }
+  bool operator==(const CardColours&) const = default;
+};
+
+/// A colour to choose by a plain name.
+struct NamedColour {
+  std::string_view id;
+  Worded title;
+  Colour colour;
+};
+
+/// Ours, in the order in which they are shown.
+std::span<const NamedColour> namedColours();
+
+/// Reads `sage`, or `#8FA88A`. Error: ColourUnknown, with up to three names that are like it.
+Result<Colour> parseColour(std::string_view text);
+
+/// Reads `sage`, `sage/cream` or `plain`: the face, then the back. Error: ColourUnknown.
+Result<CardColours> parseCardColours(std::string_view text);
+
+}  // namespace creasewright

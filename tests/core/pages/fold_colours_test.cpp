@@ -1,0 +1,98 @@
+#include <algorithm>
+
+#include <gtest/gtest.h>
+
+#include "drawing/role.h"
+#include "extras/extra_kind.h"
+#include "pages/design_picture.h"
+#include "pages/dressing.h"
+#include "pages/fold_drawing.h"
+#include "styles/registry.h"
+
+namespace creasewright {
+namespace {
+
+constexpr Colour kOut{0x9A, 0xAF, 0x90};
+constexpr Colour kIn{0xF6, 0xEC, 0xD0};
+constexpr Colour kBand{0x5A, 0x35, 0x65};
+
+Design coloured(std::string_view style) {
+  Design design = *newDesign(style, {}, *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+  design.card.colours = {kOut, kIn};
+  return design;
+}
+
+// Law: every face of the box is seen in the colour of the side of the card that it is.
+TEST(FoldColours, EveryFaceHasTheColourOfItsSide) {
+  int inside = 0;
+  for (const Style& style : styles()) {
+    const auto built = build(coloured(style.id));
+    ASSERT_TRUE(built) << style.id;
+    const Drawing picture = pictureOf(*built, {.extra = kNoExtras, .folded = true});
+    int faces = 0;
+    for (const PathItem& item : picture.paths) {
+      if (item.role != Role::Face) continue;
+      ++faces;
+      const bool in = item.surface == Surface::Inside;
+      inside += in;
+      ASSERT_TRUE(item.colour) << style.id;
+      EXPECT_EQ(*item.colour, in ? kIn : kOut) << style.id;
+    }
+    EXPECT_GT(faces, 2) << style.id;
+  }
+  EXPECT_GT(inside, 20);
+}
+
+TEST(FoldColours, WhatGoesOntoTheBoxKeepsItsOwnColour) {
+  Design design = coloured("straight-tuck-box");
+  for (const char* kind : {"belly-band", "ribbon"}) {
+    Extra extra = standardExtra(**findExtraKind(kind), design.card);
+    extra.card.colours = {kBand, {}};
+    design.extras = {extra};
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    ASSERT_TRUE(built->problems.empty()) << kind;
+    const Dressed shown = dressed(*built, built->pieces.front());
+    ASSERT_EQ(shown.colours.size(), shown.net.panels.size());
+    const std::size_t own = built->pieces.front().net.panels.size();
+    ASSERT_GT(shown.colours.size(), own) << kind;
+    for (std::size_t i = 0; i < shown.colours.size(); ++i)
+      EXPECT_EQ(shown.colours[i].face, i < own ? kOut : kBand) << kind << i;
+    const Drawing picture = pictureOf(*built, {.folded = true});
+    EXPECT_TRUE(std::ranges::any_of(picture.paths,
+                                    [](const PathItem& item) { return item.colour == kBand; }));
+  }
+}
+
+// Ink on the darkest cards would not show: edges on them are drawn light, on light card none is.
+// 3:1 is what WCAG 2.1 asks of graphics.
+TEST(FoldColours, EdgesShowOnEveryNamedColour) {
+  constexpr double kLeast = 3;
+  const auto contrast = [](Colour a, Colour b) {
+    const auto [low, high] = std::minmax(luminance(a), luminance(b));
+    return (high + 0.05) / (low + 0.05);
+  };
+  for (const NamedColour& named : namedColours()) {
+    Design design = coloured("cube");
+    design.card.colours = {named.colour, {}};
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    const Drawing picture = pictureOf(*built, {.folded = true});
+    Colour darkest{255, 255, 255};
+    std::vector<Colour> inks;
+    for (const PathItem& item : picture.paths) {
+      if (item.role == Role::Face && luminance(fillColour(item)) < luminance(darkest))
+        darkest = fillColour(item);
+      if (item.role == Role::Edge)
+        inks.push_back(item.colour.value_or(roleStyle(Role::Edge).colour));
+    }
+    ASSERT_FALSE(inks.empty());
+    const bool shows =
+        std::ranges::any_of(inks, [&](Colour ink) { return contrast(ink, darkest) >= kLeast; });
+    EXPECT_TRUE(shows) << named.id << ' ' << hexText(darkest);
+    if (luminance(darkest) > 0.3) EXPECT_EQ(inks.size(), 1U) << named.id;
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
