@@ -227,10 +227,6 @@
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <source>id of a style, such as framed-tray</source>
-        <translation>Kennung eines Modells, etwa framed-tray</translation>
-    </message>
-    <message>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß des Modells; mehrfach möglich</translation>
     </message>
@@ -744,6 +740,113 @@
     <message>
         <source>of one class, whoever comes: teacher, room, travel</source>
         <translation>eines Kurses, gleich wer kommt: Leitung, Raum, Fahrt</translation>
+    </message>
+    <message>
+        <source>id of a style, such as framed-tray, or a .cwstyle file</source>
+        <translation>Kennung eines Modells, etwa framed-tray, oder eine .cwstyle-Datei</translation>
+    </message>
+    <message>
+        <source>%1: Name the style to read, such as heart-box.cwstyle.</source>
+        <translation>%1: Das Modell nennen, das gelesen werden soll, etwa herz.cwstyle.</translation>
+    </message>
+    <message>
+        <source>style: Say what to do: keep, list, check or open, and then the file.</source>
+        <translation>style: Sagen, was zu tun ist: keep, list, check oder open, und dann die Datei.</translation>
+    </message>
+    <message>
+        <source>style: “%1” is none of keep, list, check and open. Write one of them first, then the file.</source>
+        <translation>style: „%1“ ist keines von keep, list, check und open. Zuerst eines davon schreiben, dann die Datei.</translation>
+    </message>
+    <message>
+        <source>keep, list, check and open styles of your own</source>
+        <translation>eigene Modelle behalten, auflisten, prüfen und öffnen</translation>
+    </message>
+    <message>
+        <source>keep DESIGN, list [FOLDER|FILE...], check STYLE, or open STYLE (write a design in which what the style brought can be changed)</source>
+        <translation>keep ENTWURF, list [ORDNER|DATEI...], check MODELL oder open MODELL (schreibt einen Entwurf, in dem sich ändern lässt, was das Modell mitbringt)</translation>
+    </message>
+    <message>
+        <source>keep: what the style is called</source>
+        <translation>keep: wie das Modell heißt</translation>
+    </message>
+    <message>
+        <source>keep: what it suits, in your words</source>
+        <translation>keep: wofür es taugt, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>keep: smallest and largest product, such as 30x20x40..90x60x160mm</source>
+        <translation>keep: kleinster und größter Inhalt, etwa 30x20x40..90x60x160mm</translation>
+    </message>
+    <message>
+        <source>keep: measures that a later user sees; all or none</source>
+        <translation>keep: Maße, die später zu sehen sind; all (alle) oder none (keines)</translation>
+    </message>
+    <message>
+        <source>keep: what a measure that is not seen follows, such as tuck=width/2; may be repeated</source>
+        <translation>keep: wonach sich ein Maß richtet, das nicht zu sehen ist, etwa tuck=width/2; darf sich wiederholen</translation>
+    </message>
+    <message>
+        <source>keep: the style that is changed; its id stays</source>
+        <translation>keep: das Modell, das geändert wird; seine Kennung bleibt</translation>
+    </message>
+    <message>
+        <source>check: a product to try it on; may be repeated. open: what goes in</source>
+        <translation>check: ein Inhalt, an dem es geprüft wird; darf sich wiederholen. open: was hineinkommt</translation>
+    </message>
+    <message>
+        <source>list, check: for other programs</source>
+        <translation>list, check: für andere Programme</translation>
+    </message>
+    <message>
+        <source>keep, open: file to write</source>
+        <translation>keep, open: Datei, die geschrieben wird</translation>
+    </message>
+    <message>
+        <source>--suits: “%1” is no smallest and largest product. Write something like 30x20x40..90x60x160mm.</source>
+        <translation>--suits: „%1“ ist kein kleinster und größter Inhalt. Etwas wie 30x20x40..90x60x160mm schreiben.</translation>
+    </message>
+    <message>
+        <source>--rule: “%1” has no equals sign. Write KEY=FORMULA, such as --rule tuck=width/2.</source>
+        <translation>--rule: „%1“ hat kein Gleichheitszeichen. KEY=FORMEL schreiben, etwa --rule tuck=width/2.</translation>
+    </message>
+    <message>
+        <source>style keep: One design at a time, not %1.</source>
+        <translation>style keep: Ein Entwurf auf einmal, nicht %1.</translation>
+    </message>
+    <message>
+        <source>--name: Say what the style is called, such as --name &quot;Heart box&quot;.</source>
+        <translation>--name: Sagen, wie das Modell heißt, etwa --name &quot;Herzschachtel&quot;.</translation>
+    </message>
+    <message>
+        <source>-o: Say where to write the style, such as -o heart-box.cwstyle.</source>
+        <translation>-o: Sagen, wohin das Modell geschrieben wird, etwa -o herz.cwstyle.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message numerus="yes">
+        <source>kept %n time(s) from %1, with %2 changes by hand</source>
+        <translation>
+            <numerusform>einmal behalten aus %1, Änderungen von Hand: %2</numerusform>
+            <numerusform>%n-mal behalten aus %1, Änderungen von Hand: %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>for products from %1 to %2 mm</source>
+        <translation>für Inhalte von %1 bis %2 mm</translation>
+    </message>
+    <message>
+        <source>measures: %1</source>
+        <translation>Maße: %1</translation>
+    </message>
+    <message>
+        <source>There is no style of your own here.</source>
+        <translation>Hier ist kein eigenes Modell.</translation>
+    </message>
+    <message>
+        <source>style check: One style at a time, not %1.</source>
+        <translation>style check: Ein Modell auf einmal, nicht %1.</translation>
     </message>
 </context>
 <context>
@@ -5186,6 +5289,30 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The bar of %2 cannot have come out as %1: from %3 to %4 can be corrected. Print the page again at 100 %, not “fit to page”, and measure from end to end.</source>
         <translation>Die Strecke von %2 ist mit %1 nicht zu korrigieren: möglich sind %3 bis %4. Die Seite noch einmal mit 100 % drucken, nicht „an Seite anpassen“, und von Ende zu Ende messen.</translation>
+    </message>
+    <message>
+        <source>a part of it does not hold.</source>
+        <translation>ein Teil davon hält nicht.</translation>
+    </message>
+    <message>
+        <source>The style “%1”, which this is made from: %2</source>
+        <translation>Das Modell „%1“, aus dem dies gemacht ist: %2</translation>
+    </message>
+    <message>
+        <source>The product is %2 %1, and the style “%3” is kept for %4 to %5. Look whether its changes still suit.</source>
+        <translation>Der Inhalt misst %1 %2, und das Modell „%3“ ist für %4 bis %5 behalten. Nachsehen, ob seine Änderungen noch passen.</translation>
+    </message>
+    <message>
+        <source>Nothing is hinged to %1 yet. Add a flap to one of its edges: folded up by 90°, it is a wall.</source>
+        <translation>An %1 hängt noch nichts. An einer seiner Kanten eine Lasche hinzufügen: um 90° hochgefaltet ist sie eine Wand.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 meet at an edge, and nothing holds them there. Add a flap to one of them, glued or tucked to the other.</source>
+        <translation>%1 und %2 treffen sich an einer Kante, und nichts hält sie dort. An eine von beiden eine Lasche hinzufügen, an die andere geklebt oder eingesteckt.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a Creasewright style. Choose a .cwstyle file.</source>
+        <translation>„%1“ ist kein Creasewright-Modell. Eine .cwstyle-Datei wählen.</translation>
     </message>
 </context>
 <context>

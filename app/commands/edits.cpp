@@ -91,7 +91,7 @@ void changeMeasures(DesignSession& session, const Parameters& parameters, const 
                     const QString& field) {
   Design design = session.design();
   design.parameters = parameters;
-  push(session, std::move(design), words, field);
+  push(session, followingRules(std::move(design)), words, field);
 }
 
 }  // namespace creasewright

@@ -1,6 +1,7 @@
 #include "document/making_warnings.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 #include <vector>
@@ -78,6 +79,20 @@ void warnOfBoard(const BuiltPiece& piece, Length board, Problems& found) {
         {ProblemCode::BlankOverBoard, piece.name, {width, height, board}, Severity::Warning});
 }
 
+void warnOfSize(const Design& design, Problems& found) {
+  constexpr std::array<std::string_view, 3> kAxisNames{"length", "width", "height"};
+  if (!design.ownStyle || !design.product) return;
+  const OwnStyle& style = *design.ownStyle;
+  const Product& product = *design.product;
+  const std::array<Length, 3> sizes{product.length, product.width, product.height};
+  for (const std::size_t axis : axesOutside(style, product))
+    found.push_back(
+        {ProblemCode::ProductOutsideStyle,
+         std::string(kAxisNames.at(axis)),
+         {style.title, sizes.at(axis), style.suits->least.at(axis), style.suits->most.at(axis)},
+         Severity::Warning});
+}
+
 }  // namespace
 
 Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) {
@@ -97,6 +112,7 @@ Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) 
 
 Problems makingWarnings(const BuiltDesign& built) {
   Problems found;
+  warnOfSize(built.design, found);
   for (const BuiltPiece& piece : built.pieces) {
     warnOfCloseFolds(piece, found);
     warnOfThickCard(piece, found);
