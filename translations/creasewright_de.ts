@@ -8138,5 +8138,37 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The face of the other half that the glue tab lies against; inside it takes its thickness of the room.</source>
         <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt; innen nimmt sie ihre Dicke vom Platz weg.</translation>
     </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>By which other changes find it: one word, such as lid.</source>
+        <translation>Unter dem andere Änderungen sie finden: ein Wort, etwa Deckel.</translation>
+    </message>
+    <message>
+        <source>Blank sheet</source>
+        <translation>Leerer Bogen</translation>
+    </message>
+    <message>
+        <source>A base to start from: hinge walls and flaps to its edges, and make a style of your own.</source>
+        <translation>Ein Boden zum Anfangen: Wände und Laschen an seine Kanten hängen und ein eigenes Modell daraus machen.</translation>
+    </message>
+    <message>
+        <source>Whatever no other style is made for.</source>
+        <translation>Alles, wofür kein anderes Modell gemacht ist.</translation>
+    </message>
+    <message>
+        <source>Of the base, along its front edge.</source>
+        <translation>Des Bodens, entlang seiner vorderen Kante.</translation>
+    </message>
+    <message>
+        <source>Of the base, from its front edge to its back edge.</source>
+        <translation>Des Bodens, von der vorderen zur hinteren Kante.</translation>
+    </message>
+    <message>
+        <source>For walls: write height as the depth of a flap.</source>
+        <translation>Für Wände: height als Tiefe einer Lasche schreiben.</translation>
+    </message>
 </context>
 </TS>

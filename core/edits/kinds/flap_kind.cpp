@@ -86,6 +86,16 @@ int lastStageBetween(const Net& net, int one, int other) {
   return last;
 }
 
+/// What the flap is called beside its panel, so that other changes find it whatever is added or
+/// switched off before it.
+std::string flapName(const Edit& edit) {
+  const auto given = edit.measures.find("name");
+  std::string name = given == edit.measures.end() ? std::string() : given->second;
+  const auto parts = [](unsigned char c) { return c <= ' ' || c == '/' || c == '#' || c == ':'; };
+  std::ranges::replace_if(name, parts, '-');
+  return name.empty() ? "flap" : name;
+}
+
 std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const std::optional<EdgeSite> edge = findEdge(site.net, site.panel, site.edge);
   if (!edge) return ProblemCode::EditPlaceGone;
@@ -97,7 +107,7 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
       width < 3 ? std::nullopt : flapShape({m.mm("depth"), m.mm("taper"), m.mm("radius")}, width);
   if (!flap) return ProblemCode::EditUnfit;
   Net& net = site.net;
-  flap->id = freePanelId(net, site.on().id + "/flap");
+  flap->id = freePanelId(net, site.on().id + '/' + flapName(site.edit));
   net.panels.push_back(std::move(*flap));
   const Point along = edge->along();
   Crease crease{site.panel,
@@ -121,6 +131,10 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
 }  // namespace
 
 EditKind flapEdit() {
+  EditMeasure name{"name", worded("styles", "Name"),
+                   worded("styles", "By which other changes find it: one word, such as lid."),
+                   ParameterKind::Length, ""};
+  name.words = true;
   EditKind kind{
       "flap",
       worded("styles", "Flap"),
@@ -145,6 +159,7 @@ EditKind flapEdit() {
       applyFlap,
       true};
   addFoldMeasures(kind.measures, "90");
+  kind.measures.push_back(std::move(name));
   return kind;
 }
 
