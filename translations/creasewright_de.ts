@@ -1061,6 +1061,89 @@
     </message>
 </context>
 <context>
+    <name>creasewright::DesignMenu</name>
+    <message>
+        <source>&amp;Design</source>
+        <translation>En&amp;twurf</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as my style…</source>
+        <translation>Als eigenes Modell &amp;behalten …</translation>
+    </message>
+    <message>
+        <source>&amp;Take the style’s changes into the design</source>
+        <translation>Änderungen des Modells in den Entwurf &amp;übernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a style file…</source>
+        <translation>&amp;Modelldatei öffnen …</translation>
+    </message>
+    <message>
+        <source>“%1” is kept. It stands among the styles for your product.</source>
+        <translation>„%1“ ist behalten. Es steht bei den Modellen für den Inhalt.</translation>
+    </message>
+    <message>
+        <source>Open a style</source>
+        <translation>Modell öffnen</translation>
+    </message>
+    <message>
+        <source>Styles (*.cwstyle);;All files (*)</source>
+        <translation>Modelle (*.cwstyle);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>“%1” is among your styles.</source>
+        <translation>„%1“ ist bei den eigenen Modellen.</translation>
+    </message>
+    <message>
+        <source>Style known</source>
+        <translation>Modell bekannt</translation>
+    </message>
+    <message>
+        <source>“%1” is among your styles already, kept %2 times; the file was kept %3 times.</source>
+        <translation>„%1“ ist schon bei den eigenen Modellen, dort in Fassung %2; die Datei hat Fassung %3.</translation>
+    </message>
+    <message>
+        <source>Designs made from it keep what they have.</source>
+        <translation>Entwürfe daraus behalten, was sie haben.</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Change “%1”, then keep it again in the Design menu.</source>
+        <translation>„%1“ ändern, dann im Menü Entwurf wieder behalten.</translation>
+    </message>
+    <message>
+        <source>Save a copy of the style</source>
+        <translation>Kopie des Modells speichern</translation>
+    </message>
+    <message>
+        <source>Styles (*.cwstyle)</source>
+        <translation>Modelle (*.cwstyle)</translation>
+    </message>
+    <message>
+        <source>Remove a style</source>
+        <translation>Modell entfernen</translation>
+    </message>
+    <message>
+        <source>Remove “%1” from your styles?</source>
+        <translation>„%1“ aus den eigenen Modellen entfernen?</translation>
+    </message>
+    <message>
+        <source>Remove it</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::DesignSession</name>
     <message>
         <source>Untitled</source>
@@ -1270,10 +1353,6 @@
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <source>Designs (*.cwdesign);;All files (*)</source>
-        <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>File changed</source>
         <translation>Datei geändert</translation>
     </message>
@@ -1333,6 +1412,10 @@
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
+    <message>
+        <source>Designs and styles (*.cwdesign *.cwstyle);;All files (*)</source>
+        <translation>Entwürfe und Modelle (*.cwdesign *.cwstyle);;Alle Dateien (*)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::FoldPanel</name>
@@ -1366,6 +1449,13 @@
     <message>
         <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
         <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::GalleryCard</name>
+    <message>
+        <source>mine</source>
+        <translation>eigenes</translation>
     </message>
 </context>
 <context>
@@ -1432,6 +1522,22 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Open a style file…</source>
+        <translation>Modelldatei öffnen …</translation>
+    </message>
+    <message>
+        <source>Change this style</source>
+        <translation>Dieses Modell ändern</translation>
+    </message>
+    <message>
+        <source>Save a copy as a file…</source>
+        <translation>Kopie als Datei speichern …</translation>
+    </message>
+    <message>
+        <source>Remove…</source>
+        <translation>Entfernen …</translation>
     </message>
 </context>
 <context>
@@ -1574,6 +1680,53 @@
     <message>
         <source>What to print</source>
         <translation>Was gedruckt wird</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::KeepDialog</name>
+    <message>
+        <source>Keep as my style</source>
+        <translation>Als eigenes Modell behalten</translation>
+    </message>
+    <message>
+        <source>A new style</source>
+        <translation>Ein neues Modell</translation>
+    </message>
+    <message>
+        <source>“%1”, kept again</source>
+        <translation>„%1“, neu gefasst</translation>
+    </message>
+    <message>
+        <source>What it suits, what to watch when making it</source>
+        <translation>Wofür es taugt, worauf beim Machen zu achten ist</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Keep it as</source>
+        <translation>Behalten als</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Measures that a later user sees</source>
+        <translation>Maße, die später zu sehen sind</translation>
+    </message>
+    <message>
+        <source>The changes made by hand go with the style. Product, card, extras and notes stay with this design.</source>
+        <translation>Die Änderungen von Hand gehören zum Modell. Inhalt, Karton, Extras und Notizen bleiben bei diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>Give the style a name.</source>
+        <translation>Dem Modell einen Namen geben.</translation>
     </message>
 </context>
 <context>
@@ -2247,6 +2400,33 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::SeenMeasures</name>
+    <message>
+        <source>follows the product</source>
+        <translation>richtet sich nach dem Inhalt</translation>
+    </message>
+    <message>
+        <source>stays %1</source>
+        <translation>bleibt %1</translation>
+    </message>
+    <message>
+        <source>stays as it is</source>
+        <translation>bleibt, wie es ist</translation>
+    </message>
+    <message>
+        <source>In sums: %1</source>
+        <translation>In Rechnungen: %1</translation>
+    </message>
+    <message>
+        <source>%1, or a rule such as width / 2</source>
+        <translation>%1, oder eine Regel wie width / 2</translation>
+    </message>
+    <message>
+        <source>Rule of %1</source>
+        <translation>Regel für %1</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::SheetChoice</name>
     <message>
         <source>Sheets</source>
@@ -2495,6 +2675,49 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::SuitedSizesFields</name>
+    <message>
+        <source>Only for products of these sizes</source>
+        <translation>Nur für Inhalte dieser Größen</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>%1, smallest</source>
+        <translation>%1, kleinste</translation>
+    </message>
+    <message>
+        <source>%1, largest</source>
+        <translation>%1, größte</translation>
+    </message>
+    <message>
+        <source>From 1 mm to 1 m.</source>
+        <translation>Von 1 mm bis 1 m.</translation>
+    </message>
+    <message>
+        <source>At least as much as the smallest.</source>
+        <translation>Mindestens so viel wie die kleinste.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::ToolBar</name>
     <message>
         <source>Grid: none</source>
@@ -2701,6 +2924,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>prices</source>
         <translation>Preise</translation>
+    </message>
+    <message>
+        <source>the style’s changes</source>
+        <translation>Änderungen des Modells</translation>
     </message>
 </context>
 <context>
@@ -8169,6 +8396,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>For walls: write height as the depth of a flap.</source>
         <translation>Für Wände: height als Tiefe einer Lasche schreiben.</translation>
+    </message>
+    <message>
+        <source>Where its cut edges meet others: to be held, or left open as a lid&apos;s.</source>
+        <translation>Wo ihre Schnittkanten andere treffen: zu halten oder offen wie bei einem Deckel.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 </TS>

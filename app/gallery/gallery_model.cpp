@@ -1,6 +1,7 @@
 #include "gallery/gallery_model.h"
 
 #include "bridge/design_pixmap.h"
+#include "bridge/design_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 
@@ -65,11 +66,14 @@ QVariant GalleryModel::data(const QModelIndex& index, int role) const {
   const Suggestion& suggestion = entry.suggestion;
   switch (role) {
     case Qt::DisplayRole:
-      return styleTitle(*suggestion.style);
+      return styleTitle(suggestion.built.design);
     case Qt::ToolTipRole:
-      return styleSummary(*suggestion.style);
+      return styleSummary(suggestion.built.design);
     case Qt::AccessibleTextRole:
-      return styleTitle(*suggestion.style) + QStringLiteral(". ") + styleSummary(*suggestion.style);
+      return styleTitle(suggestion.built.design) + QStringLiteral(". ") +
+             styleSummary(suggestion.built.design);
+    case OwnRole:
+      return suggestion.built.design.ownStyle.has_value();
     case Qt::AccessibleDescriptionRole:
     case DetailRole:
       return detail(suggestion);
@@ -80,7 +84,7 @@ QVariant GalleryModel::data(const QModelIndex& index, int role) const {
     case FitsRole:
       return suggestion.fitsAnySheet();
     case ChosenRole:
-      return suggestion.style->id == chosen_;
+      return styleIdOf(suggestion.built.design) == chosen_;
     default:
       return {};
   }

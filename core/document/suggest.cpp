@@ -7,6 +7,7 @@
 #include "fit/round_product.h"
 #include "making/cut_plan.h"
 #include "making/score_curves.h"
+#include "styles/blank_sheet.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -102,21 +103,26 @@ bool isInsert(const BuiltDesign& built) {
 }  // namespace
 
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
-                                ToolGrid grid, std::span<const Paper> stock) {
+                                ToolGrid grid, std::span<const Paper> stock,
+                                std::span<const OwnStyle> own) {
   std::vector<Suggestion> all;
-  for (const Style& style : styles()) {
-    const Result<Design> design = newDesign(style.id, product, card, ease, grid);
-    if (!design) continue;
+  const auto add = [&](const Result<Design>& design) {
+    if (!design) return;
     Result<BuiltDesign> built = build(*design);
     if (built) all.push_back(suggestionFrom(std::move(built).value(), stock));
-  }
+  };
+  for (const Style& style : styles()) add(newDesign(style.id, product, card, ease, grid));
+  for (const OwnStyle& style : own) add(newDesign(style, product, card, ease, grid));
   const bool round = product && isRound(*product);
-  const auto rank = [round](const Suggestion& s) {
+  const auto rank = [&](const Suggestion& s) {
     const bool suitsShape = round && s.style->traits.suitsRound;
-    return std::tuple(!s.holds(), !s.fitsAnySheet(), !suitsShape, isInsert(s.built), s.cardArea,
-                      s.style->traits.difficulty);
+    const std::optional<OwnStyle>& style = s.built.design.ownStyle;
+    const bool otherSize = style && product && !axesOutside(*style, *product).empty();
+    return std::tuple(!s.holds(), otherSize, !s.fitsAnySheet(), !suitsShape, isInsert(s.built),
+                      s.cardArea, s.style->traits.difficulty);
   };
   std::ranges::stable_sort(all, {}, rank);
+  add(newDesign(blankSheet().id, product, card, ease, grid));
   return all;
 }
 

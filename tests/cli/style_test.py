@@ -122,7 +122,7 @@ class OwnStyles(ProgramTest):
 
     def styles_folders(self, home):
         """`styles` in the program's data folder, as Qt names it: organisation and name alike."""
-        yield self.folder / "data" / "creasewright" / "styles"
+        yield self.folder / "data" / "Creasewright" / "Creasewright" / "styles"
 
     def test_bad_usage_is_one_sentence_and_writes_nothing(self):
         out = self.folder / "no.cwstyle"

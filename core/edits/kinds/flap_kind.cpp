@@ -9,6 +9,7 @@
 #include "edits/kinds/kinds.h"
 #include "edits/kinds/net_surgery.h"
 #include "edits/kinds/place_measures.h"
+#include "folding/edge_meetings.h"
 #include "folding/fold_check.h"
 #include "net/net_problems.h"
 #include "net/pose.h"
@@ -96,6 +97,29 @@ std::string flapName(const Edit& edit) {
   return name.empty() ? "flap" : name;
 }
 
+/// Joins the last panel as `hold` says.
+std::optional<ProblemCode> holdFlap(const EditSite& site, double width) {
+  const auto hold = site.measures.count("hold");
+  if (hold == Free) return std::nullopt;
+  if (site.measures.mm("depth") < minimumFlapWidth(site.caliper)) return ProblemCode::EditUnfit;
+  if (!joinFlap(site, hold == Glued ? Method::Glue : Method::Tuck, width))
+    return ProblemCode::EditUnfit;
+  Net& net = site.net;
+  if (hold == Tucked)
+    net.bends.push_back(
+        {lastStageBetween(net, site.panel, net.mates.back().onto), BendCode::TuckSlidesIn});
+  return std::nullopt;
+}
+
+/// Edges of the last panel that meet others without being held there are meant to open.
+void declareOpen(const EditSite& site) {
+  Net& net = site.net;
+  const int flap = static_cast<int>(net.panels.size()) - 1;
+  for (const EdgeMeeting& m : looseEdges(net, pose(net, 1.0), site.caliper))
+    if (m.panel == flap || m.other == flap)
+      net.openEdges.push_back({m.panel, m.edge, m.other, m.otherEdge, "opens"});
+}
+
 std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const std::optional<EdgeSite> edge = findEdge(site.net, site.panel, site.edge);
   if (!edge) return ProblemCode::EditPlaceGone;
@@ -117,14 +141,8 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const int stage = addedStage(site);
   setFold(site, crease, stage);
   net.creases.push_back(std::move(crease));
-  const auto hold = m.count("hold");
-  if (hold == Free) return std::nullopt;
-  if (m.mm("depth") < minimumFlapWidth(site.caliper)) return ProblemCode::EditUnfit;
-  if (!joinFlap(site, hold == Glued ? Method::Glue : Method::Tuck, width))
-    return ProblemCode::EditUnfit;
-  if (hold == Tucked)
-    net.bends.push_back(
-        {lastStageBetween(net, site.panel, net.mates.back().onto), BendCode::TuckSlidesIn});
+  if (const auto fault = holdFlap(site, width)) return fault;
+  if (m.count("sides") == 1) declareOpen(site);
   return std::nullopt;
 }
 
@@ -155,7 +173,11 @@ EditKind flapEdit() {
            {worded("styles", "Free"), worded("styles", "Glued"), worded("styles", "Tucked")}),
        editChoice("face", worded("styles", "Against"),
                   worded("styles", "The face of the other panel that a held flap lies against."),
-                  {worded("styles", "Inside"), worded("styles", "Outside")})},
+                  {worded("styles", "Inside"), worded("styles", "Outside")}),
+       editChoice("sides", worded("styles", "Sides"),
+                  worded("styles",
+                         "Where its cut edges meet others: to be held, or left open as a lid's."),
+                  {worded("styles", "Held"), worded("styles", "Open")})},
       applyFlap,
       true};
   addFoldMeasures(kind.measures, "90");
