@@ -1,6 +1,7 @@
 #include "commands/edits.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -31,6 +32,10 @@ void startFrom(DesignSession& session, Result<Design> fresh) {
   design.extras = now.extras;
   // Those whose place the other style has not are told; they come back with the old one.
   design.edits = now.edits;
+  if (design.ownStyle)  // kept from this very design, it brings them itself
+    std::erase_if(design.edits, [&style = *design.ownStyle](const Edit& edit) {
+      return std::ranges::find(style.edits, edit) != style.edits.end();
+    });
   // Another style has other faces; each extra finds its own again.
   for (Extra& extra : design.extras) extra.face.clear();
   push(session, std::move(design), Say::tr("style"), {});
