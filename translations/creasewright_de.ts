@@ -227,10 +227,6 @@
         <translation>einen neuen Entwurf schreiben</translation>
     </message>
     <message>
-        <source>id of a style, such as framed-tray</source>
-        <translation>Kennung eines Modells, etwa framed-tray</translation>
-    </message>
-    <message>
         <source>one measure of the style; may be repeated</source>
         <translation>ein Maß des Modells; mehrfach möglich</translation>
     </message>
@@ -745,6 +741,113 @@
         <source>of one class, whoever comes: teacher, room, travel</source>
         <translation>eines Kurses, gleich wer kommt: Leitung, Raum, Fahrt</translation>
     </message>
+    <message>
+        <source>id of a style, such as framed-tray, or a .cwstyle file</source>
+        <translation>Kennung eines Modells, etwa framed-tray, oder eine .cwstyle-Datei</translation>
+    </message>
+    <message>
+        <source>%1: Name the style to read, such as heart-box.cwstyle.</source>
+        <translation>%1: Das Modell nennen, das gelesen werden soll, etwa herz.cwstyle.</translation>
+    </message>
+    <message>
+        <source>style: Say what to do: keep, list, check or open, and then the file.</source>
+        <translation>style: Sagen, was zu tun ist: keep, list, check oder open, und dann die Datei.</translation>
+    </message>
+    <message>
+        <source>style: “%1” is none of keep, list, check and open. Write one of them first, then the file.</source>
+        <translation>style: „%1“ ist keines von keep, list, check und open. Zuerst eines davon schreiben, dann die Datei.</translation>
+    </message>
+    <message>
+        <source>keep, list, check and open styles of your own</source>
+        <translation>eigene Modelle behalten, auflisten, prüfen und öffnen</translation>
+    </message>
+    <message>
+        <source>keep DESIGN, list [FOLDER|FILE...], check STYLE, or open STYLE (write a design in which what the style brought can be changed)</source>
+        <translation>keep ENTWURF, list [ORDNER|DATEI...], check MODELL oder open MODELL (schreibt einen Entwurf, in dem sich ändern lässt, was das Modell mitbringt)</translation>
+    </message>
+    <message>
+        <source>keep: what the style is called</source>
+        <translation>keep: wie das Modell heißt</translation>
+    </message>
+    <message>
+        <source>keep: what it suits, in your words</source>
+        <translation>keep: wofür es taugt, in eigenen Worten</translation>
+    </message>
+    <message>
+        <source>keep: smallest and largest product, such as 30x20x40..90x60x160mm</source>
+        <translation>keep: kleinster und größter Inhalt, etwa 30x20x40..90x60x160mm</translation>
+    </message>
+    <message>
+        <source>keep: measures that a later user sees; all or none</source>
+        <translation>keep: Maße, die später zu sehen sind; all (alle) oder none (keines)</translation>
+    </message>
+    <message>
+        <source>keep: what a measure that is not seen follows, such as tuck=width/2; may be repeated</source>
+        <translation>keep: wonach sich ein Maß richtet, das nicht zu sehen ist, etwa tuck=width/2; darf sich wiederholen</translation>
+    </message>
+    <message>
+        <source>keep: the style that is changed; its id stays</source>
+        <translation>keep: das Modell, das geändert wird; seine Kennung bleibt</translation>
+    </message>
+    <message>
+        <source>check: a product to try it on; may be repeated. open: what goes in</source>
+        <translation>check: ein Inhalt, an dem es geprüft wird; darf sich wiederholen. open: was hineinkommt</translation>
+    </message>
+    <message>
+        <source>list, check: for other programs</source>
+        <translation>list, check: für andere Programme</translation>
+    </message>
+    <message>
+        <source>keep, open: file to write</source>
+        <translation>keep, open: Datei, die geschrieben wird</translation>
+    </message>
+    <message>
+        <source>--suits: “%1” is no smallest and largest product. Write something like 30x20x40..90x60x160mm.</source>
+        <translation>--suits: „%1“ ist kein kleinster und größter Inhalt. Etwas wie 30x20x40..90x60x160mm schreiben.</translation>
+    </message>
+    <message>
+        <source>--rule: “%1” has no equals sign. Write KEY=FORMULA, such as --rule tuck=width/2.</source>
+        <translation>--rule: „%1“ hat kein Gleichheitszeichen. KEY=FORMEL schreiben, etwa --rule tuck=width/2.</translation>
+    </message>
+    <message>
+        <source>style keep: One design at a time, not %1.</source>
+        <translation>style keep: Ein Entwurf auf einmal, nicht %1.</translation>
+    </message>
+    <message>
+        <source>--name: Say what the style is called, such as --name &quot;Heart box&quot;.</source>
+        <translation>--name: Sagen, wie das Modell heißt, etwa --name &quot;Herzschachtel&quot;.</translation>
+    </message>
+    <message>
+        <source>-o: Say where to write the style, such as -o heart-box.cwstyle.</source>
+        <translation>-o: Sagen, wohin das Modell geschrieben wird, etwa -o herz.cwstyle.</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message numerus="yes">
+        <source>kept %n time(s) from %1, with %2 changes by hand</source>
+        <translation>
+            <numerusform>einmal behalten aus %1, Änderungen von Hand: %2</numerusform>
+            <numerusform>%n-mal behalten aus %1, Änderungen von Hand: %2</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>for products from %1 to %2 mm</source>
+        <translation>für Inhalte von %1 bis %2 mm</translation>
+    </message>
+    <message>
+        <source>measures: %1</source>
+        <translation>Maße: %1</translation>
+    </message>
+    <message>
+        <source>There is no style of your own here.</source>
+        <translation>Hier ist kein eigenes Modell.</translation>
+    </message>
+    <message>
+        <source>style check: One style at a time, not %1.</source>
+        <translation>style check: Ein Modell auf einmal, nicht %1.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -958,6 +1061,89 @@
     </message>
 </context>
 <context>
+    <name>creasewright::DesignMenu</name>
+    <message>
+        <source>&amp;Design</source>
+        <translation>En&amp;twurf</translation>
+    </message>
+    <message>
+        <source>&amp;Keep as my style…</source>
+        <translation>Als eigenes Modell &amp;behalten …</translation>
+    </message>
+    <message>
+        <source>&amp;Take the style’s changes into the design</source>
+        <translation>Änderungen des Modells in den Entwurf &amp;übernehmen</translation>
+    </message>
+    <message>
+        <source>&amp;Open a style file…</source>
+        <translation>&amp;Modelldatei öffnen …</translation>
+    </message>
+    <message>
+        <source>“%1” is kept. It stands among the styles for your product.</source>
+        <translation>„%1“ ist behalten. Es steht bei den Modellen für den Inhalt.</translation>
+    </message>
+    <message>
+        <source>Open a style</source>
+        <translation>Modell öffnen</translation>
+    </message>
+    <message>
+        <source>Styles (*.cwstyle);;All files (*)</source>
+        <translation>Modelle (*.cwstyle);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>“%1” is among your styles.</source>
+        <translation>„%1“ ist bei den eigenen Modellen.</translation>
+    </message>
+    <message>
+        <source>Style known</source>
+        <translation>Modell bekannt</translation>
+    </message>
+    <message>
+        <source>“%1” is among your styles already, kept %2 times; the file was kept %3 times.</source>
+        <translation>„%1“ ist schon bei den eigenen Modellen, dort in Fassung %2; die Datei hat Fassung %3.</translation>
+    </message>
+    <message>
+        <source>Designs made from it keep what they have.</source>
+        <translation>Entwürfe daraus behalten, was sie haben.</translation>
+    </message>
+    <message>
+        <source>Replace it</source>
+        <translation>Ersetzen</translation>
+    </message>
+    <message>
+        <source>Leave it</source>
+        <translation>So lassen</translation>
+    </message>
+    <message>
+        <source>Change “%1”, then keep it again in the Design menu.</source>
+        <translation>„%1“ ändern, dann im Menü Entwurf wieder behalten.</translation>
+    </message>
+    <message>
+        <source>Save a copy of the style</source>
+        <translation>Kopie des Modells speichern</translation>
+    </message>
+    <message>
+        <source>Styles (*.cwstyle)</source>
+        <translation>Modelle (*.cwstyle)</translation>
+    </message>
+    <message>
+        <source>Remove a style</source>
+        <translation>Modell entfernen</translation>
+    </message>
+    <message>
+        <source>Remove “%1” from your styles?</source>
+        <translation>„%1“ aus den eigenen Modellen entfernen?</translation>
+    </message>
+    <message>
+        <source>Remove it</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Creasewright</source>
+        <translation>Creasewright</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::DesignSession</name>
     <message>
         <source>Untitled</source>
@@ -1167,10 +1353,6 @@
         <translation>Entwurf öffnen</translation>
     </message>
     <message>
-        <source>Designs (*.cwdesign);;All files (*)</source>
-        <translation>Entwürfe (*.cwdesign);;Alle Dateien (*)</translation>
-    </message>
-    <message>
         <source>File changed</source>
         <translation>Datei geändert</translation>
     </message>
@@ -1230,6 +1412,10 @@
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
+    <message>
+        <source>Designs and styles (*.cwdesign *.cwstyle);;All files (*)</source>
+        <translation>Entwürfe und Modelle (*.cwdesign *.cwstyle);;Alle Dateien (*)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::FoldPanel</name>
@@ -1263,6 +1449,13 @@
     <message>
         <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
         <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::GalleryCard</name>
+    <message>
+        <source>mine</source>
+        <translation>eigenes</translation>
     </message>
 </context>
 <context>
@@ -1329,6 +1522,22 @@
     <message>
         <source>%1 of %2</source>
         <translation>%1 von %2</translation>
+    </message>
+    <message>
+        <source>Open a style file…</source>
+        <translation>Modelldatei öffnen …</translation>
+    </message>
+    <message>
+        <source>Change this style</source>
+        <translation>Dieses Modell ändern</translation>
+    </message>
+    <message>
+        <source>Save a copy as a file…</source>
+        <translation>Kopie als Datei speichern …</translation>
+    </message>
+    <message>
+        <source>Remove…</source>
+        <translation>Entfernen …</translation>
     </message>
 </context>
 <context>
@@ -1471,6 +1680,53 @@
     <message>
         <source>What to print</source>
         <translation>Was gedruckt wird</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::KeepDialog</name>
+    <message>
+        <source>Keep as my style</source>
+        <translation>Als eigenes Modell behalten</translation>
+    </message>
+    <message>
+        <source>A new style</source>
+        <translation>Ein neues Modell</translation>
+    </message>
+    <message>
+        <source>“%1”, kept again</source>
+        <translation>„%1“, neu gefasst</translation>
+    </message>
+    <message>
+        <source>What it suits, what to watch when making it</source>
+        <translation>Wofür es taugt, worauf beim Machen zu achten ist</translation>
+    </message>
+    <message>
+        <source>Keep</source>
+        <translation>Behalten</translation>
+    </message>
+    <message>
+        <source>Keep it as</source>
+        <translation>Behalten als</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>Note</source>
+        <translation>Notiz</translation>
+    </message>
+    <message>
+        <source>Measures that a later user sees</source>
+        <translation>Maße, die später zu sehen sind</translation>
+    </message>
+    <message>
+        <source>The changes made by hand go with the style. Product, card, extras and notes stay with this design.</source>
+        <translation>Die Änderungen von Hand gehören zum Modell. Inhalt, Karton, Extras und Notizen bleiben bei diesem Entwurf.</translation>
+    </message>
+    <message>
+        <source>Give the style a name.</source>
+        <translation>Dem Modell einen Namen geben.</translation>
     </message>
 </context>
 <context>
@@ -2144,6 +2400,33 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::SeenMeasures</name>
+    <message>
+        <source>follows the product</source>
+        <translation>richtet sich nach dem Inhalt</translation>
+    </message>
+    <message>
+        <source>stays %1</source>
+        <translation>bleibt %1</translation>
+    </message>
+    <message>
+        <source>stays as it is</source>
+        <translation>bleibt, wie es ist</translation>
+    </message>
+    <message>
+        <source>In sums: %1</source>
+        <translation>In Rechnungen: %1</translation>
+    </message>
+    <message>
+        <source>%1, or a rule such as width / 2</source>
+        <translation>%1, oder eine Regel wie width / 2</translation>
+    </message>
+    <message>
+        <source>Rule of %1</source>
+        <translation>Regel für %1</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::SheetChoice</name>
     <message>
         <source>Sheets</source>
@@ -2392,6 +2675,49 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::SuitedSizesFields</name>
+    <message>
+        <source>Only for products of these sizes</source>
+        <translation>Nur für Inhalte dieser Größen</translation>
+    </message>
+    <message>
+        <source>Length</source>
+        <translation>Länge</translation>
+    </message>
+    <message>
+        <source>Width</source>
+        <translation>Breite</translation>
+    </message>
+    <message>
+        <source>Height</source>
+        <translation>Höhe</translation>
+    </message>
+    <message>
+        <source>From</source>
+        <translation>Von</translation>
+    </message>
+    <message>
+        <source>To</source>
+        <translation>Bis</translation>
+    </message>
+    <message>
+        <source>%1, smallest</source>
+        <translation>%1, kleinste</translation>
+    </message>
+    <message>
+        <source>%1, largest</source>
+        <translation>%1, größte</translation>
+    </message>
+    <message>
+        <source>From 1 mm to 1 m.</source>
+        <translation>Von 1 mm bis 1 m.</translation>
+    </message>
+    <message>
+        <source>At least as much as the smallest.</source>
+        <translation>Mindestens so viel wie die kleinste.</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::ToolBar</name>
     <message>
         <source>Grid: none</source>
@@ -2598,6 +2924,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>prices</source>
         <translation>Preise</translation>
+    </message>
+    <message>
+        <source>the style’s changes</source>
+        <translation>Änderungen des Modells</translation>
     </message>
 </context>
 <context>
@@ -5186,6 +5516,30 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The bar of %2 cannot have come out as %1: from %3 to %4 can be corrected. Print the page again at 100 %, not “fit to page”, and measure from end to end.</source>
         <translation>Die Strecke von %2 ist mit %1 nicht zu korrigieren: möglich sind %3 bis %4. Die Seite noch einmal mit 100 % drucken, nicht „an Seite anpassen“, und von Ende zu Ende messen.</translation>
+    </message>
+    <message>
+        <source>a part of it does not hold.</source>
+        <translation>ein Teil davon hält nicht.</translation>
+    </message>
+    <message>
+        <source>The style “%1”, which this is made from: %2</source>
+        <translation>Das Modell „%1“, aus dem dies gemacht ist: %2</translation>
+    </message>
+    <message>
+        <source>The product is %2 %1, and the style “%3” is kept for %4 to %5. Look whether its changes still suit.</source>
+        <translation>Der Inhalt misst %1 %2, und das Modell „%3“ ist für %4 bis %5 behalten. Nachsehen, ob seine Änderungen noch passen.</translation>
+    </message>
+    <message>
+        <source>Nothing is hinged to %1 yet. Add a flap to one of its edges: folded up by 90°, it is a wall.</source>
+        <translation>An %1 hängt noch nichts. An einer seiner Kanten eine Lasche hinzufügen: um 90° hochgefaltet ist sie eine Wand.</translation>
+    </message>
+    <message>
+        <source>%1 and %2 meet at an edge, and nothing holds them there. Add a flap to one of them, glued or tucked to the other.</source>
+        <translation>%1 und %2 treffen sich an einer Kante, und nichts hält sie dort. An eine von beiden eine Lasche hinzufügen, an die andere geklebt oder eingesteckt.</translation>
+    </message>
+    <message>
+        <source>“%1” is not a Creasewright style. Choose a .cwstyle file.</source>
+        <translation>„%1“ ist kein Creasewright-Modell. Eine .cwstyle-Datei wählen.</translation>
     </message>
 </context>
 <context>
@@ -8010,6 +8364,46 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The face of the other half that the glue tab lies against; inside it takes its thickness of the room.</source>
         <translation>Die Seite der anderen Hälfte, an der die Klebelasche liegt; innen nimmt sie ihre Dicke vom Platz weg.</translation>
+    </message>
+    <message>
+        <source>Name</source>
+        <translation>Name</translation>
+    </message>
+    <message>
+        <source>By which other changes find it: one word, such as lid.</source>
+        <translation>Unter dem andere Änderungen sie finden: ein Wort, etwa Deckel.</translation>
+    </message>
+    <message>
+        <source>Blank sheet</source>
+        <translation>Leerer Bogen</translation>
+    </message>
+    <message>
+        <source>A base to start from: hinge walls and flaps to its edges, and make a style of your own.</source>
+        <translation>Ein Boden zum Anfangen: Wände und Laschen an seine Kanten hängen und ein eigenes Modell daraus machen.</translation>
+    </message>
+    <message>
+        <source>Whatever no other style is made for.</source>
+        <translation>Alles, wofür kein anderes Modell gemacht ist.</translation>
+    </message>
+    <message>
+        <source>Of the base, along its front edge.</source>
+        <translation>Des Bodens, entlang seiner vorderen Kante.</translation>
+    </message>
+    <message>
+        <source>Of the base, from its front edge to its back edge.</source>
+        <translation>Des Bodens, von der vorderen zur hinteren Kante.</translation>
+    </message>
+    <message>
+        <source>For walls: write height as the depth of a flap.</source>
+        <translation>Für Wände: height als Tiefe einer Lasche schreiben.</translation>
+    </message>
+    <message>
+        <source>Where its cut edges meet others: to be held, or left open as a lid&apos;s.</source>
+        <translation>Wo ihre Schnittkanten andere treffen: zu halten oder offen wie bei einem Deckel.</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 </TS>

@@ -12,6 +12,16 @@
     </message>
 </context>
 <context>
+    <name>cli</name>
+    <message numerus="yes">
+        <source>kept %n time(s) from %1, with %2 changes by hand</source>
+        <translation>
+            <numerusform>kept once from %1, with %2 changes by hand</numerusform>
+            <numerusform>kept %n times from %1, with %2 changes by hand</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::GuideWindow</name>
     <message numerus="yes">
         <source>%n page(s)</source>

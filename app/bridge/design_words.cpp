@@ -13,7 +13,7 @@ DesignWords wordsOf(const Design& design) {
 
 QString designTitle(const BuiltDesign& built) {
   const QString title = text(built.design.title).trimmed();
-  return title.isEmpty() && built.style != nullptr ? styleTitle(*built.style) : title;
+  return title.isEmpty() && built.style != nullptr ? styleTitle(built.design) : title;
 }
 
 Design withWords(Design design, const DesignWords& words) {

@@ -14,6 +14,11 @@ struct DesignWords {
   QString notes;
 };
 
+/// Of the style that it is made from: of its own one, or of the built-in one.
+inline const std::string& styleIdOf(const Design& design) {
+  return design.ownStyle ? design.ownStyle->id : design.styleId;
+}
+
 DesignWords wordsOf(const Design& design);
 /// The design's title, or its style's where it has none: never empty.
 QString designTitle(const BuiltDesign& built);

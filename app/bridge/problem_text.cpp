@@ -102,6 +102,20 @@ QString axisTitle(const std::string& axis) {
   return Say::tr("in its height");
 }
 
+/// What is wrong inside, as a sentence of its own.
+QString insideSentence(const Problem& problem, Unit unit) {
+  const auto textAt = [&](std::size_t index) {
+    const auto* held =
+        index < problem.values.size() ? std::get_if<std::string>(&problem.values[index]) : nullptr;
+    return held == nullptr ? std::string() : *held;
+  };
+  const std::optional<ProblemCode> code = codeNamed(textAt(0));
+  if (!code || *code == ProblemCode::StylePieceBroken || problem.values.size() < 2)
+    return Say::tr("a part of it does not hold.");
+  const Problem inside{*code, textAt(1), {problem.values.begin() + 2, problem.values.end()}};
+  return problemSentence(inside, unit);
+}
+
 QString cavitySentence(const Problem& problem, const Values& v) {
   QStringList changes;
   for (std::size_t i = 3; i + 2 < v.count(); i += 3)
@@ -318,6 +332,24 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::EditNoEffect:
       return Say::tr("Change %1, %2, cuts nothing on %3. Make it larger or switch it off.")
           .arg(v.at(0), v.edit(), v.panelAt(1));
+    case ProblemCode::StylePieceBroken:
+      return Say::tr("The style “%1”, which this is made from: %2")
+          .arg(v.where(), insideSentence(problem, unit));
+    case ProblemCode::ProductOutsideStyle:
+      return Say::tr(
+                 "The product is %2 %1, and the style “%3” is kept for %4 to %5. Look whether its "
+                 "changes still suit.")
+          .arg(axisTitle(problem.where), v.at(1), v.at(0), v.at(2), v.at(3));
+    case ProblemCode::SheetBare:
+      return Say::tr(
+                 "Nothing is hinged to %1 yet. Add a flap to one of its edges: folded up by 90°, "
+                 "it is a wall.")
+          .arg(v.panel());
+    case ProblemCode::EdgesNotHeld:
+      return Say::tr(
+                 "%1 and %2 meet at an edge, and nothing holds them there. Add a flap to one of "
+                 "them, glued or tucked to the other.")
+          .arg(v.panel(), v.panelAt(0));
     case ProblemCode::FormulaUnreadable:
       return Say::tr(
                  "“%1” cannot be read for %2. Write lengths, numbers and names of measures with + "
@@ -446,6 +478,8 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "Open "
                  "it with the newer program.")
           .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::NotAStyle:
+      return Say::tr("“%1” is not a Creasewright style. Choose a .cwstyle file.").arg(v.where());
     case ProblemCode::NotABundle:
       return Say::tr("“%1” is not a Creasewright bundle. Choose a .cwbundle file.").arg(v.where());
     case ProblemCode::RollTooLong:

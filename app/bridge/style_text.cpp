@@ -9,6 +9,7 @@
 
 #include "bridge/net_words.h"
 #include "bridge/text.h"
+#include "document/design.h"
 #include "edits/kinds/edit_kind.h"
 #include "extras/extra_kind.h"
 #include "net/whole_panels.h"
@@ -41,6 +42,19 @@ QString styleText(std::string_view source) { return translated("styles", source)
 QString styleText(Worded text) { return translated(text.context(), text.source()); }
 QString styleTitle(const Style& style) { return styleText(style.title); }
 QString styleSummary(const Style& style) { return styleText(style.summary); }
+
+QString styleTitle(const Design& design) {
+  if (design.ownStyle) return text(design.ownStyle->title);
+  const Result<const Style*> style = findStyle(design.styleId);
+  return style ? styleTitle(**style) : text(design.styleId);
+}
+
+QString styleSummary(const Design& design) {
+  if (design.ownStyle && !design.ownStyle->summary.empty()) return text(design.ownStyle->summary);
+  const Result<const Style*> style = findStyle(design.styleId);
+  return style ? styleSummary(**style) : QString();
+}
+
 QString parameterTitle(const ParameterSpec& spec) { return styleText(spec.title); }
 QString parameterHint(const ParameterSpec& spec) {
   const QString hint = styleText(spec.hint);

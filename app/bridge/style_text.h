@@ -7,6 +7,8 @@
 
 namespace creasewright {
 
+struct Design;
+
 /// A text of core in the user's language.
 QString styleText(Worded text);
 /// The same for the title of a measure that comes as a value of a problem.
@@ -14,6 +16,11 @@ QString styleText(std::string_view source);
 
 QString styleTitle(const Style& style);
 QString styleSummary(const Style& style);
+
+/// The style that a design is made from: its own one, or the built-in one.
+QString styleTitle(const Design& design);
+QString styleSummary(const Design& design);
+
 QString parameterTitle(const ParameterSpec& spec);
 QString parameterHint(const ParameterSpec& spec);
 

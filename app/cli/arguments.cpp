@@ -70,6 +70,7 @@ Arguments::Arguments() {
       words(Cli::tr("Design small gift packaging from folded card. Without a command the window "
                     "opens.")));
   app_.allow_extras();
+  app_.require_subcommand(0, 1);  // what follows a command is its own, whatever it is called
   app_.add_option("FILE", windowFiles_,
                   words(Cli::tr("designs to open, each in a window of its own")))
       ->type_name("");

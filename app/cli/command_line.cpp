@@ -79,6 +79,9 @@ int openWindow(int argc, char** argv) {
 
 int runCommandLine(int argc, char** argv) {
   guardOutput();
+  // Where a person's own lists and styles are: the same for the window and for every command.
+  QCoreApplication::setOrganizationName(QStringLiteral("Creasewright"));
+  QCoreApplication::setApplicationName(QStringLiteral("Creasewright"));
   if (opensWindow(argc, argv)) return openWindow(argc, argv);
   qInstallMessageHandler(onlyFatal);
   const auto application = startQt(argc, argv);

@@ -22,7 +22,7 @@ std::vector<Piece> piecesOf(const Design& design) {
   if (!style) return {};
   const Workbench bench = benchOf(design);
   std::vector<Piece> pieces = (*style)->build(design.parameters, bench);
-  applyEdits(design.edits, design.parameters, lengthKeys((*style)->parameters), bench, pieces);
+  applyEdits(allEdits(design), design.parameters, lengthKeys((*style)->parameters), bench, pieces);
   return pieces;
 }
 

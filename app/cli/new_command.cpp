@@ -12,6 +12,7 @@
 #include "cli/output.h"
 #include "cli/output_argument.h"
 #include "cli/settings_argument.h"
+#include "cli/style_argument.h"
 #include "document/build.h"
 #include "document/design_file.h"
 #include "document/limit_problems.h"
@@ -68,18 +69,19 @@ QString usageProblem(const NewOptions& options) {
 }
 
 /// Whether a new design of the style is inside its limits without any --set.
-bool startsWithinLimits(const NewOptions& options, const Choices& choices,
+bool startsWithinLimits(const StyleArgument& style, const Choices& choices,
                         const std::optional<Product>& product) {
   const Result<Design> design =
-      newDesign(options.style, product, choices.card, choices.ease, choices.grid);
+      startDesign(style, product, choices.card, choices.ease, choices.grid);
   return design && limitProblems(*design).empty();
 }
 
 /// The argument that brought a measure past its limit: the first without which all is well.
-QString argumentBehind(const NewOptions& options, const Choices& choices) {
-  if (!options.settings.empty() && startsWithinLimits(options, choices, choices.product))
+QString argumentBehind(const NewOptions& options, const StyleArgument& style,
+                       const Choices& choices) {
+  if (!options.settings.empty() && startsWithinLimits(style, choices, choices.product))
     return QStringLiteral("--set");
-  if (choices.product && startsWithinLimits(options, choices, std::nullopt))
+  if (choices.product && startsWithinLimits(style, choices, std::nullopt))
     return QStringLiteral("--product");
   return options.choices.card.empty() ? QStringLiteral("--style") : QStringLiteral("--card");
 }
@@ -112,8 +114,10 @@ int runNew(const NewOptions& options) {
   if (!outputServes(options.output, {})) return ExitUsage;
   const std::optional<Choices> choices = readChoices(options.choices, "--product");
   if (!choices) return ExitUsage;
+  const std::optional<StyleArgument> style = readStyleArgument(options.style);
+  if (!style) return ExitUsage;
   Result<Design> started =
-      newDesign(options.style, choices->product, choices->card, choices->ease, choices->grid);
+      startDesign(*style, choices->product, choices->card, choices->ease, choices->grid);
   if (!started) return fail(QStringLiteral("--style"), started.problem());
   Design first = std::move(started).value();
   first.board = choices->board;
@@ -140,7 +144,7 @@ int runNew(const NewOptions& options) {
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
     QStringList sentences;
     for (const Problem& limit : limits) sentences += problemSentence(limit, unitOf(design->grid));
-    return fail(QStringLiteral("%1: %2").arg(argumentBehind(options, *choices),
+    return fail(QStringLiteral("%1: %2").arg(argumentBehind(options, *style, *choices),
                                              sentences.join(QLatin1Char(' '))));
   }
   if (const auto problem = editProblem(*design)) return fail(QStringLiteral("--edit"), *problem);
@@ -154,7 +158,8 @@ QString newHelp() { return Cli::tr("write a new design"); }
 
 std::function<int()> prepareNew(Grammar& grammar) {
   const auto o = std::make_shared<NewOptions>();
-  grammar.value("--style", "ID", o->style, Cli::tr("id of a style, such as framed-tray"));
+  grammar.value("--style", "ID", o->style,
+                Cli::tr("id of a style, such as framed-tray, or a .cwstyle file"));
   addProduct(grammar, "--product", o->choices);
   grammar.values("--set", "KEY=VALUE", o->settings,
                  Cli::tr("one measure of the style; may be repeated"));

@@ -10,6 +10,7 @@
 #include "cli/suggest_command.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
+#include "styles/blank_sheet.h"
 #include "styles/limits_search.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
@@ -37,11 +38,13 @@ Workbench standardMaking() { return benchOf(Design()); }
 
 std::vector<Entry> styleEntries() {
   std::vector<Entry> entries;
-  for (const Style& style : styles()) {
+  const auto add = [&entries](const Style& style) {
     const Workbench bench = standardMaking();
     entries.push_back({style.id, styleTitle(style), styleSummary(style), style.parameters,
                        placedOnGrid(style.parameters, standardParameters(style), bench), bench});
-  }
+  };
+  for (const Style& style : styles()) add(style);
+  add(blankSheet());
   return entries;
 }
 

@@ -1,10 +1,12 @@
 #include "commands/edits.h"
 
 #include <QCoreApplication>
+#include <algorithm>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "commands/value_change.h"
+#include "own_styles/keep_style.h"
 
 namespace creasewright {
 
@@ -18,16 +20,10 @@ void push(DesignSession& session, Design design, const QString& words, const QSt
   pushChange(session, session.design(), std::move(design), words, field);
 }
 
-}  // namespace
-
-void changeWords(DesignSession& session, const DesignWords& words) {
-  push(session, withWords(session.design(), words), Say::tr("title, tags and notes"), {});
-}
-
-void changeStyle(DesignSession& session, std::string_view styleId) {
+/// A design of another style in place of the one in hand.
+void startFrom(DesignSession& session, Result<Design> fresh) {
   const Design& now = session.design();
-  auto fresh = newDesign(styleId, now.product, now.card, now.ease, now.grid);
-  if (!fresh || styleId == now.styleId) return;
+  if (!fresh) return;
   Design design = std::move(fresh).value();
   design.title = now.title;
   design.notes = now.notes;
@@ -36,9 +32,45 @@ void changeStyle(DesignSession& session, std::string_view styleId) {
   design.extras = now.extras;
   // Those whose place the other style has not are told; they come back with the old one.
   design.edits = now.edits;
+  if (design.ownStyle)  // kept from this very design, it brings them itself
+    std::erase_if(design.edits, [&style = *design.ownStyle](const Edit& edit) {
+      return std::ranges::find(style.edits, edit) != style.edits.end();
+    });
   // Another style has other faces; each extra finds its own again.
   for (Extra& extra : design.extras) extra.face.clear();
   push(session, std::move(design), Say::tr("style"), {});
+}
+
+}  // namespace
+
+void changeWords(DesignSession& session, const DesignWords& words) {
+  push(session, withWords(session.design(), words), Say::tr("title, tags and notes"), {});
+}
+
+void changeStyle(DesignSession& session, std::string_view styleId) {
+  const Design& now = session.design();
+  if (styleId == styleIdOf(now)) return;
+  startFrom(session, newDesign(styleId, now.product, now.card, now.ease, now.grid));
+}
+
+void changeStyle(DesignSession& session, const OwnStyle& style) {
+  const Design& now = session.design();
+  if (now.ownStyle == style) return;
+  startFrom(session, newDesign(style, now.product, now.card, now.ease, now.grid));
+}
+
+void openStyleIn(DesignSession& session, const OwnStyle& style) {
+  const Design& now = session.design();
+  Result<Design> fresh = newDesign(style, now.product, now.card, now.ease, now.grid);
+  if (!fresh) return;
+  Design design = freedFromStyle(std::move(fresh).value());
+  design.title = style.title;
+  design.board = now.board;
+  push(session, std::move(design), Say::tr("style"), {});
+}
+
+void freeFromStyle(DesignSession& session) {
+  push(session, freedFromStyle(session.design()), Say::tr("the style’s changes"), {});
 }
 
 void changeProduct(DesignSession& session, const std::optional<Product>& product,
@@ -91,7 +123,7 @@ void changeMeasures(DesignSession& session, const Parameters& parameters, const 
                     const QString& field) {
   Design design = session.design();
   design.parameters = parameters;
-  push(session, std::move(design), words, field);
+  push(session, followingRules(std::move(design)), words, field);
 }
 
 }  // namespace creasewright

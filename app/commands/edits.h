@@ -13,6 +13,13 @@ namespace creasewright {
 void changeWords(DesignSession& session, const DesignWords& words);
 /// Another style: the product, card, ease and grid stay; measures start from the style's own.
 void changeStyle(DesignSession& session, std::string_view styleId);
+/// The same to a style of the person's own.
+void changeStyle(DesignSession& session, const OwnStyle& style);
+/// A style of the person's own, to be changed: what it brings are the changes of the design, which
+/// has its title; extras, notes and changes of the design in hand go.
+void openStyleIn(DesignSession& session, const OwnStyle& style);
+/// What the design's own style brings becomes changes of the design, and all measures are free.
+void freeFromStyle(DesignSession& session);
 void changeProduct(DesignSession& session, const std::optional<Product>& product,
                    const QString& field = {});
 void changeEase(DesignSession& session, Ease ease);

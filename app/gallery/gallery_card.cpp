@@ -46,6 +46,16 @@ void paintPictures(QPainter& painter, const QRect& card, const QModelIndex& inde
   painter.drawImage(netGround.left() + kCardEdge / 2, netGround.top() + kCardEdge / 2, net);
 }
 
+/// "Mine" at the right of a card's name; how wide it is.
+int paintOwnMark(QPainter& painter, const QRect& line, const QStyleOptionViewItem& option) {
+  const QString words = GalleryCard::tr("mine");
+  const int width = option.fontMetrics.horizontalAdvance(words) + kCardEdge;
+  painter.setFont(option.font);
+  painter.setPen(theme().accent);
+  painter.drawText(line, Qt::AlignRight | Qt::AlignVCenter, words);
+  return width;
+}
+
 void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
                 const QModelIndex& index) {
   const Theme& t = theme();
@@ -57,9 +67,14 @@ void paintWords(QPainter& painter, const QRect& card, const QStyleOptionViewItem
   QRect line(card.left() + kCardEdge + 2,
              card.top() + GalleryModel::kFoldedSize.height() + 2 * kCardEdge + kCardEdge / 2 + 2,
              card.width() - 2 * kCardEdge - 4, height);
+  QRect nameLine = line;
+  if (index.data(GalleryModel::OwnRole).toBool())
+    nameLine.setRight(nameLine.right() - paintOwnMark(painter, line, option));
+  painter.setFont(bold);
+  painter.setPen(t.ink);
   painter.drawText(
-      line, Qt::AlignLeft | Qt::AlignVCenter,
-      QFontMetrics(bold).elidedText(index.data().toString(), Qt::ElideRight, line.width()));
+      nameLine, Qt::AlignLeft | Qt::AlignVCenter,
+      QFontMetrics(bold).elidedText(index.data().toString(), Qt::ElideRight, nameLine.width()));
   painter.setFont(option.font);
   const QStringList details =
       index.data(GalleryModel::DetailRole).toString().split(QLatin1Char('\n'));

@@ -21,9 +21,9 @@ bool GalleryFilter::filterAcceptsRow(int row, const QModelIndex&) const {
   const auto has = [this](const QString& where) {
     return where.contains(words_, Qt::CaseInsensitive);
   };
-  return wish_.meets(suggestion) &&
-         (words_.isEmpty() || has(styleTitle(style)) || has(styleSummary(style)) ||
-          has(styleText(style.traits.suits)));
+  return wish_.meets(suggestion) && (words_.isEmpty() || has(styleTitle(suggestion.built.design)) ||
+                                     has(styleSummary(suggestion.built.design)) ||
+                                     has(styleTitle(style)) || has(styleText(style.traits.suits)));
 }
 
 }  // namespace creasewright

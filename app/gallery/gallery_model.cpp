@@ -2,6 +2,7 @@
 
 #include "base/in_parallel.h"
 #include "bridge/design_pixmap.h"
+#include "bridge/design_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 
@@ -63,11 +64,14 @@ QVariant GalleryModel::data(const QModelIndex& index, int role) const {
   const Suggestion& suggestion = entry.suggestion;
   switch (role) {
     case Qt::DisplayRole:
-      return styleTitle(*suggestion.style);
+      return styleTitle(suggestion.built.design);
     case Qt::ToolTipRole:
-      return styleSummary(*suggestion.style);
+      return styleSummary(suggestion.built.design);
     case Qt::AccessibleTextRole:
-      return styleTitle(*suggestion.style) + QStringLiteral(". ") + styleSummary(*suggestion.style);
+      return styleTitle(suggestion.built.design) + QStringLiteral(". ") +
+             styleSummary(suggestion.built.design);
+    case OwnRole:
+      return suggestion.built.design.ownStyle.has_value();
     case Qt::AccessibleDescriptionRole:
     case DetailRole:
       return detail(suggestion);
@@ -78,7 +82,7 @@ QVariant GalleryModel::data(const QModelIndex& index, int role) const {
     case FitsRole:
       return suggestion.fitsAnySheet();
     case ChosenRole:
-      return suggestion.style->id == chosen_;
+      return styleIdOf(suggestion.built.design) == chosen_;
     default:
       return {};
   }

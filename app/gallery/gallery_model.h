@@ -19,7 +19,8 @@ class GalleryModel : public QAbstractListModel {
     FoldedRole,                 ///< QImage
     NetRole,                    ///< QImage
     FitsRole,                   ///< bool: fits a sheet of the stock
-    ChosenRole                  ///< bool: the style of the design in hand
+    ChosenRole,                 ///< bool: the style of the design in hand
+    OwnRole                     ///< bool: a style of the person's own
   };
   static constexpr QSize kFoldedSize{188, 132};
   static constexpr QSize kNetSize{64, 56};

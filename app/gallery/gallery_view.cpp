@@ -6,15 +6,19 @@
 #include <QLabel>
 #include <QLineEdit>
 #include <QListView>
+#include <QMenu>
 #include <QPushButton>
 #include <QVBoxLayout>
 #include <array>
 
+#include "bridge/design_words.h"
+#include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "gallery/gallery_card.h"
 #include "gallery/gallery_filter.h"
 #include "gallery/gallery_model.h"
+#include "kept_styles/style_store.h"
 #include "session/preferences.h"
 
 namespace creasewright {
@@ -41,6 +45,12 @@ GalleryView::GalleryView(DesignSession& session, QWidget* parent)
   layout->addWidget(makeHead());
   layout->addWidget(makeFilters());
   layout->addWidget(list_, 1);
+  unreadable_ = new QLabel(this);
+  unreadable_->setProperty("problem", true);
+  unreadable_->setWordWrap(true);
+  layout->addWidget(unreadable_);
+  list_->setContextMenuPolicy(Qt::CustomContextMenu);
+  connect(list_, &QListView::customContextMenuRequested, this, &GalleryView::showMenu);
   connect(list_, &QListView::clicked, this, &GalleryView::choose);
   connect(
       &session_, &DesignSession::changed, this,
@@ -63,12 +73,15 @@ QWidget* GalleryView::makeHead() {
   words_->setAccessibleName(tr("Search"));
   words_->setClearButtonEnabled(true);
   words_->setMaximumWidth(200);
+  auto* file = new QPushButton(tr("Open a style file…"), head);
   auto* back = new QPushButton(tr("Back to the design"), head);
   row->addWidget(title);
   row->addWidget(count_);
   row->addStretch(1);
   row->addWidget(words_);
+  row->addWidget(file);
   row->addWidget(back);
+  connect(file, &QPushButton::clicked, this, &GalleryView::fileAsked);
   connect(words_, &QLineEdit::textChanged, filter_, &GalleryFilter::setWords);
   connect(words_, &QLineEdit::textChanged, this, &GalleryView::applyFilters);
   connect(back, &QPushButton::clicked, this, &GalleryView::done);
@@ -102,9 +115,49 @@ void GalleryView::refresh() {
   const Design& now = session_.design();
   const auto sheet = findPaper(sheet_->currentData().toString().toStdString());
   const std::array stock{sheet ? *sheet : papers().front()};
-  model_->show(suggest(now.product, now.card, now.ease, now.grid, stock), now.styleId,
+  std::vector<OwnStyle> own;
+  QStringList unreadable;
+  for (StyleFile& file : ownStyleFiles())
+    if (file.style)
+      own.push_back(std::move(file.style).value());
+    else
+      unreadable += problemSentence(file.style.problem(), session_.unit());
+  unreadable_->setText(unreadable.join(QLatin1Char('\n')));
+  unreadable_->setVisible(!unreadable.isEmpty());
+  model_->show(suggest(now.product, now.card, now.ease, now.grid, stock, own), styleIdOf(now),
                session_.unit(), devicePixelRatioF());
   applyFilters();
+}
+
+void GalleryView::showStyle(const QString& id) {
+  words_->clear();
+  for (int row = 0; row < filter_->rowCount(); ++row) {
+    const QModelIndex index = filter_->index(row, 0);
+    const Suggestion& suggestion = model_->at(filter_->mapToSource(index).row());
+    if (text(styleIdOf(suggestion.built.design)) != id) continue;
+    list_->setCurrentIndex(index);
+    list_->scrollTo(index);
+  }
+}
+
+/// What can be done with a style of the person's own.
+void GalleryView::showMenu(QPoint at) {
+  QModelIndex index = list_->indexAt(at);
+  if (!index.isValid()) index = list_->currentIndex();
+  if (!index.isValid() || !index.data(GalleryModel::OwnRole).toBool()) return;
+  const Design& design = model_->at(filter_->mapToSource(index).row()).built.design;
+  const QString id = text(styleIdOf(design));
+  QMenu menu(this);
+  menu.addAction(
+      tr("Change this style"), this,
+      [this, id] {
+        emit done();
+        emit changeAsked(id);
+      });
+  menu.addAction(tr("Save a copy as a file…"), this, [this, id] { emit copyAsked(id); });
+  menu.addSeparator();
+  menu.addAction(tr("Remove…"), this, [this, id] { emit removalAsked(id); });
+  menu.exec(list_->viewport()->mapToGlobal(at));
 }
 
 void GalleryView::applyFilters() {
@@ -117,9 +170,9 @@ void GalleryView::applyFilters() {
 
 void GalleryView::choose(const QModelIndex& index) {
   if (!index.isValid()) return;
-  const std::string_view id = model_->at(filter_->mapToSource(index).row()).style->id;
+  const Design chosen = model_->at(filter_->mapToSource(index).row()).built.design;
   emit done();
-  if (id != session_.design().styleId) changeStyle(session_, id);
+  chosen.ownStyle ? changeStyle(session_, *chosen.ownStyle) : changeStyle(session_, chosen.styleId);
 }
 
 void GalleryView::showEvent(QShowEvent* event) {

@@ -22,8 +22,18 @@ class GalleryView : public QWidget {
  public:
   explicit GalleryView(DesignSession& session, QWidget* parent = nullptr);
 
+  /// Reads the person's own styles again and makes all for the product.
+  void refresh();
+  /// Goes to the card of a style.
+  void showStyle(const QString& id);
+
  signals:
   void done();  ///< a style was chosen, or the person goes back
+  void fileAsked();
+  // Of a style of the person's own, by its id.
+  void changeAsked(const QString& id);
+  void copyAsked(const QString& id);
+  void removalAsked(const QString& id);
 
  protected:
   void showEvent(QShowEvent* event) override;
@@ -32,8 +42,8 @@ class GalleryView : public QWidget {
  private:
   QWidget* makeHead();
   QWidget* makeFilters();
-  void refresh();
   void applyFilters();
+  void showMenu(QPoint at);
   void choose(const QModelIndex& index);
 
   DesignSession& session_;
@@ -47,6 +57,7 @@ class GalleryView : public QWidget {
   QCheckBox* forRound_ = nullptr;
   QLineEdit* words_ = nullptr;
   QLabel* count_ = nullptr;
+  QLabel* unreadable_ = nullptr;
 };
 
 }  // namespace creasewright

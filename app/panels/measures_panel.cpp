@@ -1,6 +1,7 @@
 #include "panels/measures_panel.h"
 
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/fit_words.h"
 #include "bridge/problem_text.h"
@@ -34,9 +35,15 @@ LengthEdit* MeasuresPanel::lengthField(const std::string& key) {
   return rows_ == nullptr ? nullptr : rows_->lengthField(key);
 }
 
+bool MeasuresPanel::isShown() const {
+  const Design& design = session_.design();
+  return styleId_ == design.styleId && seen_ == seenMeasures(design);
+}
+
 void MeasuresPanel::makeRows() {
-  if (styleId_ == session_.design().styleId) return;
+  if (isShown()) return;
   styleId_ = session_.design().styleId;
+  seen_ = seenMeasures(session_.design());
   if (rows_ != nullptr) {
     rows_->hide();
     rows_->deleteLater();
@@ -44,7 +51,11 @@ void MeasuresPanel::makeRows() {
   }
   const auto style = findStyle(styleId_);
   if (!style) return;
-  rows_ = new ParameterRows((*style)->parameters, this);
+  std::vector<ParameterSpec> specs = (*style)->parameters;
+  std::erase_if(specs, [this](const ParameterSpec& spec) {
+    return std::ranges::find(seen_, spec.key) == seen_.end();
+  });
+  rows_ = new ParameterRows(specs, this);
   layout_->addWidget(rows_);
   connect(
       rows_, &ParameterRows::edited, this,
@@ -79,7 +90,7 @@ void MeasuresPanel::showDesign() {
 }
 
 void MeasuresPanel::showLit() {
-  if (rows_ == nullptr || styleId_ != session_.design().styleId) return;
+  if (rows_ == nullptr || !isShown()) return;
   const Place& lit = session_.selection().lit();
   for (const std::string& key : rows_->lengthKeys())
     rows_->setLit(key, !lit.isEmpty() && lights(lit, placeOf(key)));
@@ -93,7 +104,7 @@ const Place& MeasuresPanel::placeOf(const std::string& key) {
 }
 
 void MeasuresPanel::showUnit(Unit unit) {
-  if (rows_ != nullptr && styleId_ == session_.design().styleId) {
+  if (rows_ != nullptr && isShown()) {
     rows_->setUnit(unit);
     showNotes();
   }

@@ -4,6 +4,8 @@
 #include <map>
 #include <optional>
 #include <string>
+#include <string_view>
+#include <vector>
 
 #include "panels/parameter_rows.h"
 #include "session/affected_panels.h"
@@ -27,6 +29,8 @@ class MeasuresPanel : public QWidget {
   [[nodiscard]] LengthEdit* lengthField(const std::string& key);
 
  private:
+  /// Whether the rows are those of the design in hand.
+  [[nodiscard]] bool isShown() const;
   void makeRows();
   void showDesign();
   void showUnit(Unit unit);
@@ -39,6 +43,7 @@ class MeasuresPanel : public QWidget {
   DesignSession& session_;
   QVBoxLayout* layout_;
   std::string styleId_;
+  std::vector<std::string_view> seen_;  ///< keys of the style that have a row
   ParameterRows* rows_ = nullptr;
   std::optional<AffectedPanels> affected_;  // both found when they are asked for
   std::map<std::string, Place> places_;

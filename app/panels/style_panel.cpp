@@ -52,8 +52,8 @@ StylePanel::StylePanel(DesignSession& session, QWidget* parent)
 void StylePanel::showDesign() {
   const BuiltDesign& built = session_.built();
   if (built.style == nullptr) return;
-  title_->setText(styleTitle(*built.style));
-  summary_->setText(styleSummary(*built.style));
+  title_->setText(styleTitle(built.design));
+  summary_->setText(styleSummary(built.design));
   picture_->setPixmap(designPixmap(built, true, kPictureSize, devicePixelRatioF()));
 }
 

@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QFileInfo>
 
+#include "bridge/design_words.h"
 #include "bridge/text.h"
 #include "document/design_file.h"
 #include "session/places.h"
@@ -18,7 +19,7 @@ DesignSession::DesignSession(QObject* parent) : QObject(parent) {
 }
 
 void DesignSession::apply(const Design& design) {
-  const bool otherStyle = design.styleId != design_.styleId;
+  const bool otherStyle = styleIdOf(design) != styleIdOf(design_);
   design_ = design;
   rebuild();
   selection_.follow(otherStyle || !current_ ? Place()

@@ -10,7 +10,6 @@
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "session/preferences.h"
-#include "styles/registry.h"
 #include "widgets/icon.h"
 
 namespace creasewright {
@@ -20,14 +19,9 @@ namespace {
 constexpr std::chrono::milliseconds kFirstPatience{150};  // what is read by then shows at once
 constexpr std::chrono::milliseconds kLookEvery{60};
 
-QString styleName(const Design& design) {
-  const Result<const Style*> style = findStyle(design.styleId);
-  return style ? styleTitle(**style) : text(design.styleId);
-}
-
 QString titleOf(const ShelfEntry& entry) {
   if (!entry.design) return QFileInfo(entry.path).completeBaseName();
-  return entry.design->title.empty() ? styleName(*entry.design) : text(entry.design->title);
+  return entry.design->title.empty() ? styleTitle(*entry.design) : text(entry.design->title);
 }
 
 QString productOf(const Design& design) {
@@ -58,7 +52,7 @@ ShelfModel::ShelfModel(ShelfFolder folder, QObject* parent)
 QString ShelfModel::searchTextOf(const ShelfEntry& entry) const {
   QStringList parts{titleOf(entry)};
   if (entry.design) {
-    parts << styleName(*entry.design) << productOf(*entry.design) << tagsOf(*entry.design)
+    parts << styleTitle(*entry.design) << productOf(*entry.design) << tagsOf(*entry.design)
           << text(entry.design->notes);
   }
   return parts.join(QLatin1Char('\n')).toLower();
@@ -131,7 +125,7 @@ void ShelfModel::filter() {
   if (order_ == Order::Title)
     byWords(titleOf);
   else if (order_ == Order::Style)
-    byWords([](const ShelfEntry& e) { return e.design ? styleName(*e.design) : QString(); });
+    byWords([](const ShelfEntry& e) { return e.design ? styleTitle(*e.design) : QString(); });
   if (order_ == Order::LastUse) {
     std::ranges::stable_sort(
         shown_,
@@ -204,8 +198,8 @@ QVariant ShelfModel::data(const QModelIndex& index, int role) const {
       if (!item.read) return tr("This file is still being read: %1").arg(item.path);
       if (!item.design) return tr("This file cannot be read: %1").arg(item.path);
       const QString product = productOf(*item.design);
-      QStringList lines{product.isEmpty() ? styleName(*item.design)
-                                          : tr("%1 for %2").arg(styleName(*item.design), product)};
+      QStringList lines{product.isEmpty() ? styleTitle(*item.design)
+                                          : tr("%1 for %2").arg(styleTitle(*item.design), product)};
       if (const QString tags = tagsOf(*item.design); !tags.isEmpty()) lines.append(tags);
       if (const QDateTime used = lastUse(item.path); used.isValid())
         lines.append(tr("Last used %1").arg(QLocale().toString(used.date(), QLocale::ShortFormat)));

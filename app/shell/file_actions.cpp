@@ -93,6 +93,10 @@ bool FileActions::mayLeave() {
 }
 
 void FileActions::open(const QString& path) {
+  if (path.endsWith(QLatin1String(".cwstyle"))) {
+    emit styleAsked(path);
+    return;
+  }
   if (!mayLeave()) return;
   if (const auto problem = session_.open(path)) {
     complain(*problem);
@@ -152,8 +156,9 @@ void FileActions::startNew() {
 void FileActions::askOpen() {
   const QString folder =
       session_.path().isEmpty() ? documentsFolder() : QFileInfo(session_.path()).path();
-  QStringList paths = QFileDialog::getOpenFileNames(window_, tr("Open a design"), folder,
-                                                    tr("Designs (*.cwdesign);;All files (*)"));
+  QStringList paths =
+      QFileDialog::getOpenFileNames(window_, tr("Open a design"), folder,
+                                    tr("Designs and styles (*.cwdesign *.cwstyle);;All files (*)"));
   if (paths.isEmpty()) return;
   open(paths.takeFirst());
   for (const QString& path : paths) emit windowAsked(path);

@@ -34,6 +34,8 @@ class FileActions : public QObject {
  signals:
   /// One more file was chosen, for a window of its own.
   void windowAsked(const QString& path);
+  /// A style of somebody's own was opened or dropped.
+  void styleAsked(const QString& path);
 
  private:
   QAction* make(const QString& icon, const QString& words, const QKeySequence& keys);

@@ -17,6 +17,7 @@
 
 #include "bridge/language.h"
 #include "bridge/text.h"
+#include "keeping/design_menu.h"
 #include "own_stock/own_paper_warnings.h"
 #include "scene/sheet_view.h"
 #include "session/preferences.h"
@@ -82,6 +83,13 @@ void MainWindow::makeMenus() {
   quit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_Q));
   makeEditMenu();
   makeViewMenu();
+  auto* design = new DesignMenu(session_, columns_->gallery(), this);
+  menuBar()->addMenu(design);
+  connect(
+      design, &DesignMenu::galleryAsked, this, [this] { columns_->showGallery(true); });
+  connect(design, &DesignMenu::told, this,
+          [this](const QString& words) { statusBar()->showMessage(words); });
+  connect(files_, &FileActions::styleAsked, design, &DesignMenu::take);
   auto* papers = new PapersMenu(session_, this);
   menuBar()->addMenu(papers);
   makeHelpMenu();

@@ -14,8 +14,6 @@ int runWindow(int argc, char** argv, const QStringList& files) {
   QApplication app(argc, argv);
   // Qt sets the user's locale; core and C libraries must keep writing numbers the same way.
   std::setlocale(LC_NUMERIC, "C");
-  QCoreApplication::setOrganizationName(QStringLiteral("Creasewright"));
-  QCoreApplication::setApplicationName(QStringLiteral("Creasewright"));
   loadResources();
   useLanguage(preferredLanguage());
   applyTheme(app, preferredTheme());

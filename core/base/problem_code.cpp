@@ -150,6 +150,16 @@ std::string_view codeName(ProblemCode code) {
       return "file-too-large";
     case ProblemCode::NotADesign:
       return "not-a-design";
+    case ProblemCode::NotAStyle:
+      return "not-a-style";
+    case ProblemCode::StylePieceBroken:
+      return "style-piece-broken";
+    case ProblemCode::ProductOutsideStyle:
+      return "product-outside-style";
+    case ProblemCode::SheetBare:
+      return "sheet-bare";
+    case ProblemCode::EdgesNotHeld:
+      return "edges-not-held";
     case ProblemCode::NotABundle:
       return "not-a-bundle";
     case ProblemCode::NewerVersion:
@@ -166,6 +176,12 @@ std::string_view codeName(ProblemCode code) {
       return "field-unreadable";
   }
   return "unknown";
+}
+
+std::optional<ProblemCode> codeNamed(std::string_view name) {
+  for (int i = 0; i <= static_cast<int>(ProblemCode::FieldUnreadable); ++i)
+    if (codeName(static_cast<ProblemCode>(i)) == name) return static_cast<ProblemCode>(i);
+  return std::nullopt;
 }
 
 }  // namespace creasewright

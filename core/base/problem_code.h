@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <string_view>
 
 namespace creasewright {
@@ -59,6 +60,12 @@ enum class ProblemCode {
   EditPlaceGone,  // number, panel or edge
   EditUnfit,      // number, panel or edge
   EditNoEffect,   // number, panel or edge
+  // own styles
+  StylePieceBroken,     // where = title of the style; code, place and values of what is wrong in it
+  ProductOutsideStyle,  // where = axis, title of the style, product, least, most (warning)
+  // blank sheets
+  SheetBare,     // where = panel (warning)
+  EdgesNotHeld,  // where = panel, the panel it meets (warning)
   // formulas (where = measure)
   FormulaUnreadable,    // text
   FormulaUnknownName,   // name, the names that may stand
@@ -95,6 +102,7 @@ enum class ProblemCode {
   FileTooLarge,     // where = path, bytes, limit
   NotADesign,       // where = path
   NotABundle,       // where = path
+  NotAStyle,        // where = path
   NewerVersion,     // where = path, version, supported
   TooMany,          // where = list, number, limit
   TextTooLong,      // where = field, characters, limit
@@ -105,5 +113,7 @@ enum class ProblemCode {
 
 /// Stable kebab-case name of a code, for JSON output and tests.
 std::string_view codeName(ProblemCode code);
+/// The code of such a name, or nothing.
+std::optional<ProblemCode> codeNamed(std::string_view name);
 
 }  // namespace creasewright

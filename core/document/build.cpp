@@ -154,15 +154,61 @@ void glueToOneAnother(BuiltDesign& built) {
   }
 }
 
+/// What is wrong in the design's own style.
+Problem ofOwnStyle(const OwnStyle& style, const Problem& inside) {
+  Problem problem{ProblemCode::StylePieceBroken,
+                  style.title,
+                  {std::string(codeName(inside.code)), inside.where},
+                  inside.severity};
+  problem.values.insert(problem.values.end(), inside.values.begin(), inside.values.end());
+  return problem;
+}
+
+/// Problems of edits count their number among all; it is told among those it stands with.
+Problem numbered(Problem problem, std::size_t number) {
+  const bool counts = problem.code == ProblemCode::EditPlaceGone ||
+                      problem.code == ProblemCode::EditUnfit ||
+                      problem.code == ProblemCode::EditNoEffect;
+  if (counts) problem.values.at(0) = static_cast<std::int64_t>(number) + 1;
+  return problem;
+}
+
+/// Parts what is told of all edits into that of the own style and that of the design.
+void tellBroken(const std::map<int, Problem>& broken, BuiltDesign& built) {
+  const std::optional<OwnStyle>& style = built.design.ownStyle;
+  const int before = style ? static_cast<int>(style->edits.size()) : 0;
+  for (const auto& [index, problem] : broken) {
+    if (index < before) {
+      built.brokenStyleEdits.emplace(index, problem);
+      built.problems.push_back(ofOwnStyle(*style, problem));
+      continue;
+    }
+    const int own = index - before;
+    Problem told = numbered(problem, static_cast<std::size_t>(own));
+    built.brokenEdits.emplace(own, told);
+    built.problems.push_back(std::move(told));
+  }
+}
+
+/// What is wrong in the rules of the own style; its sizes are a warning.
+void judgeOwnStyle(BuiltDesign& built) {
+  const std::optional<OwnStyle>& style = built.design.ownStyle;
+  if (!style) return;
+  const RuledMeasures ruled =
+      ruledMeasures(*style, *built.style, built.design.parameters, benchOf(built.design));
+  for (const Problem& problem : ruled.problems)
+    built.problems.push_back(ofOwnStyle(*style, problem));
+}
+
 /// Makes the design's edits; what stands against one is told.
 std::vector<PieceJoint> makeEdits(BuiltDesign& built, const Workbench& bench,
                                   std::vector<Piece>& pieces) {
   const Design& design = built.design;
-  if (design.edits.empty()) return {};
-  EditsMade made = applyEdits(design.edits, design.parameters, lengthKeys(built.style->parameters),
-                              bench, pieces);
-  built.brokenEdits = std::move(made.broken);
-  for (const auto& [index, problem] : built.brokenEdits) built.problems.push_back(problem);
+  const std::vector<Edit> edits = allEdits(design);
+  if (edits.empty()) return {};
+  EditsMade made =
+      applyEdits(edits, design.parameters, lengthKeys(built.style->parameters), bench, pieces);
+  tellBroken(made.broken, built);
   return std::move(made.joints);
 }
 
@@ -234,12 +280,13 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   built.style = *style;
   std::vector<Piece> pieces =
       (*style)->build(blanksOnGrid(**style, design.parameters, bench), bench);
+  judgeOwnStyle(built);
   const std::vector<PieceJoint> joints = makeEdits(built, bench, pieces);
   const CutWindows windows = cutWindows(design, pieces);
   for (Piece& piece : pieces)
     built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
   glueToOneAnother(built);
-  if (!joints.empty() || design.edits.size() > built.brokenEdits.size()) glueHalves(built, joints);
+  if (!joints.empty() || !allEdits(design).empty()) glueHalves(built, joints);
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, bench, design.parameters).reasons;
   measureCavities(built, bench.caliper.mm());

@@ -54,10 +54,11 @@ struct BuiltDesign {
   const Style* style = nullptr;
   std::vector<BuiltPiece> pieces;  ///< the box's own first, then those of its extras
   std::vector<RibbonNeed> ribbons;
-  std::map<int, Problem> brokenEdits;  ///< by index into Design::edits, why one is not made
-  std::vector<FitReason> reasons;      ///< how the product's measures became parameters
-  Problems problems;                   ///< without errors when all checks hold
-  Problems warnings;                   ///< what asks for care in making (makingWarnings)
+  std::map<int, Problem> brokenEdits;       ///< by index into Design::edits, why one is not made
+  std::map<int, Problem> brokenStyleEdits;  ///< by index into the edits of Design::ownStyle
+  std::vector<FitReason> reasons;           ///< how the product's measures became parameters
+  Problems problems;                        ///< without errors when all checks hold
+  Problems warnings;                        ///< what asks for care in making (makingWarnings)
 };
 
 /// One piece of a net, flat, folded and planned for the design's tools; what its net does not hold

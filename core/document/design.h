@@ -3,6 +3,7 @@
 #include <optional>
 #include <string>
 
+#include "document/own_style.h"
 #include "edits/kinds/edit.h"
 #include "extras/extra.h"
 #include "fit/card.h"
@@ -23,10 +24,11 @@ struct Design {
   Card card = cards().front();
   Ease ease = Ease::Easy;
   ToolGrid grid = ToolGrid::sixteenthInch();
-  Length board;                   ///< how wide the scoring board is; zero = any width
-  std::vector<Edit> edits;        ///< changes by hand, in the order they are made
-  std::vector<Extra> extras;      ///< what goes with the box
-  std::vector<std::string> tags;  ///< words to find it by
+  Length board;                      ///< how wide the scoring board is; zero = any width
+  std::optional<OwnStyle> ownStyle;  ///< that it is made from; its base is styleId
+  std::vector<Edit> edits;           ///< changes by hand, in the order they are made
+  std::vector<Extra> extras;         ///< what goes with the box
+  std::vector<std::string> tags;     ///< words to find it by
   std::string notes;
   bool operator==(const Design&) const = default;
 };
@@ -37,12 +39,28 @@ struct Design {
 Result<Design> newDesign(std::string_view styleId, std::optional<Product> product, const Card& card,
                          Ease ease, ToolGrid grid);
 
+/// The same of an own style, which the design then carries: its measures start from those that it
+/// was kept with, and follow its rules. Error: UnknownStyle (its base).
+Result<Design> newDesign(const OwnStyle& style, std::optional<Product> product, const Card& card,
+                         Ease ease, ToolGrid grid);
+
+/// All changes by hand in the order in which they are made: those of its own style, then its own.
+std::vector<Edit> allEdits(const Design& design);
+
+/// The keys of the measures that are meant to be set, in the style's order: all of them, or those
+/// that its own style shows.
+std::vector<std::string_view> seenMeasures(const Design& design);
+
+/// The design with the measures that follow rules of its own style as those say.
+Design followingRules(Design design);
+
 /// Reads `text` as parameter `key` of the design's style and sets it.
-/// Errors: UnknownParameter, ParameterUnreadable, UnknownStyle.
+/// Errors: UnknownParameter (also for one that its own style does not show), ParameterUnreadable,
+/// UnknownStyle.
 Result<Design> withParameter(Design design, std::string_view key, std::string_view text);
 
 /// Sets a parameter to a raw value (nanometres, count or flag). Where a count or flag changes what
-/// the product needs, the fitted measures follow.
+/// the product needs, the fitted measures follow, and what has a rule of its own style follows it.
 Design withValue(Design design, std::string_view key, std::int64_t raw);
 
 /// The design for another tool grid: every length moves to the nearest place on it, those of its

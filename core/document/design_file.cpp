@@ -8,10 +8,11 @@
 #include "base/excerpt.h"
 #include "base/file_limits.h"
 #include "document/card_json.h"
+#include "document/design_fields.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
-#include "edits/kinds/edit_kind.h"
+#include "document/own_style_file.h"
 #include "extras/extra_kind.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
@@ -24,81 +25,6 @@ using Json = nlohmann::ordered_json;
 
 constexpr std::string_view kFormat = "creasewright-design";
 constexpr Length kNarrowestBoard = mm(20);
-
-const ParameterSpec* findSpec(const std::vector<ParameterSpec>& specs, std::string_view key) {
-  const auto found = std::ranges::find(specs, key, &ParameterSpec::key);
-  return found == specs.end() ? nullptr : &*found;
-}
-
-Json parameterJson(ParameterKind kind, std::int64_t raw) {
-  switch (kind) {
-    case ParameterKind::Length:
-      return exactText(Length::nanometres(raw));
-    case ParameterKind::Count:
-      return raw;
-    case ParameterKind::Flag:
-      return raw != 0;
-  }
-  return raw;
-}
-
-Json parametersJson(const Parameters& parameters, const std::vector<ParameterSpec>& specs) {
-  Json json = Json::object();
-  for (const auto& [key, raw] : parameters) {
-    const ParameterSpec* spec = findSpec(specs, key);
-    json[key] = spec == nullptr ? Json(raw) : parameterJson(spec->kind, raw);
-  }
-  return json;
-}
-
-Result<std::int64_t> readParameter(const Fields& fields, const ParameterSpec& spec) {
-  switch (spec.kind) {
-    case ParameterKind::Length: {
-      const Result<Length> length = fields.length(spec.key);
-      if (!length) return length.problem();
-      return length->nm();
-    }
-    case ParameterKind::Count:
-      return fields.whole(spec.key);
-    case ParameterKind::Flag: {
-      const Result<bool> flag = fields.flag(spec.key);
-      if (!flag) return flag.problem();
-      return *flag ? 1 : 0;
-    }
-  }
-  return fields.unreadable(spec.key);
-}
-
-using Specs = std::vector<ParameterSpec>;
-
-Result<Parameters> readParameters(const Fields& owner, std::string_view ownerId,
-                                  const Specs& specs) {
-  const Result<Fields> fields = owner.object("parameters");
-  if (!fields) return fields.problem();
-  for (const std::string& key : fields->keys())
-    if (findSpec(specs, key) == nullptr)
-      return Problem{ProblemCode::UnknownParameter, std::string(ownerId), {excerpt(key)}};
-  Parameters parameters;
-  for (const ParameterSpec& spec : specs) {
-    const Result<std::int64_t> raw = readParameter(*fields, spec);
-    if (!raw) return raw.problem();
-    parameters.setCount(spec.key, *raw);
-  }
-  return parameters;
-}
-
-/// A field that `parse` reads from its text; its problem then names the field.
-template <class T>
-Result<T> readParsed(const Fields& fields, std::string_view key,
-                     Result<T> (*parse)(std::string_view)) {
-  const Result<std::string> text = fields.text(key);
-  if (!text) return text.problem();
-  Result<T> parsed = parse(*text);
-  if (parsed) return parsed;
-  Problem problem = parsed.problem();
-  problem.where = fields.path(key);
-  return problem;
-}
 
 Result<std::vector<std::string>> readLines(const Fields& fields, std::string_view key) {
   const Result<std::string> text = fields.text(key);
@@ -145,47 +71,16 @@ Result<std::vector<Extra>> readExtras(const Fields& design) {
   return extras;
 }
 
-Result<Edit> readEdit(const Fields& fields) {
-  Edit edit;
-  const Result<const EditKind*> kind = readParsed(fields, "kind", findEditKind);
-  if (!kind) return kind.problem();
-  edit.kind = (*kind)->id;
-  struct Text {
-    std::string_view key;
-    std::string* into;
-  };
-  for (const Text& part :
-       {Text{"piece", &edit.piece}, {"panel", &edit.panel}, {"edge", &edit.edge}}) {
-    Result<std::string> text = fields.text(part.key);
-    if (!text) return text.problem();
-    *part.into = std::move(text).value();
-  }
-  const Result<bool> on = fields.flag("on");
-  if (!on) return on.problem();
-  edit.on = *on;
-  const Result<Fields> measures = fields.object("measures");
-  if (!measures) return measures.problem();
-  for (const std::string& key : measures->keys()) {
-    const auto known = std::ranges::find((*kind)->measures, key, &EditMeasure::key);
-    if (known == (*kind)->measures.end())
-      return Problem{ProblemCode::UnknownParameter, edit.kind, {excerpt(key)}};
-    Result<std::string> formula = measures->text(key);
-    if (!formula) return formula.problem();
-    edit.measures[key] = std::move(formula).value();
-  }
-  return edit;
-}
-
-Result<std::vector<Edit>> readEdits(const Fields& design) {
-  const Result<std::vector<Fields>> list = design.objects("edits", kMostEdits);
-  if (!list) return list.problem();
-  std::vector<Edit> edits;
-  for (const Fields& fields : *list) {
-    Result<Edit> edit = readEdit(fields);
-    if (!edit) return edit.problem();
-    edits.push_back(std::move(edit).value());
-  }
-  return edits;
+/// The own style that a design carries; its base is the design's style.
+Result<OwnStyle> readCarriedStyle(const Fields& fields, std::string_view styleId) {
+  constexpr std::string_view kField = "own_style";
+  const Result<Fields> carried = fields.object(kField);
+  if (!carried) return carried.problem();
+  Result<OwnStyle> own = readOwnStyle(carried->asText(), kField);
+  if (!own && own.problem().where == kField) return own;
+  if (!own) return *inPart(own.problem(), std::string(kField));
+  if (own->base != styleId) return carried->unreadable("base");
+  return own;
 }
 
 Result<Design> readCurrent(const Fields& fields) {
@@ -227,6 +122,11 @@ Result<Design> readCurrent(const Fields& fields) {
     if (*board < kNarrowestBoard) return fields.unreadable("board");
     design.board = *board;
   }
+  if (fields.has("own_style")) {
+    Result<OwnStyle> own = readCarriedStyle(fields, design.styleId);
+    if (!own) return own.problem();
+    design.ownStyle = std::move(own).value();
+  }
   Result<std::vector<Edit>> edits = readEdits(fields);
   if (!edits) return edits.problem();
   design.edits = std::move(edits).value();
@@ -257,6 +157,9 @@ void toVersion3(Json& json) {
 /// Version 3 knew no changes by hand.
 void toVersion4(Json& json) { json["edits"] = Json::array(); }
 
+/// Version 4 knew no own styles, and a reader of it would leave out what they change.
+void toVersion5(Json&) {}
+
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
 void migrate(Json& json, std::int64_t version) {
@@ -264,14 +167,8 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 1) toVersion2(json);
     if (version == 2) toVersion3(json);
     if (version == 3) toVersion4(json);
+    if (version == 4) toVersion5(json);
   }
-}
-
-Json editJson(const Edit& edit) {
-  Json measures = Json::object();
-  for (const auto& [key, formula] : edit.measures) measures[key] = formula;
-  return {{"kind", edit.kind}, {"piece", edit.piece}, {"panel", edit.panel},
-          {"edge", edit.edge}, {"on", edit.on},       {"measures", std::move(measures)}};
 }
 
 Json extraJson(const Extra& extra) {
@@ -280,7 +177,8 @@ Json extraJson(const Extra& extra) {
   for (const std::string& line : extra.lines)
     text += (&line == extra.lines.data() ? "" : "\n") + line;
   return {{"kind", extra.kind},
-          {"parameters", parametersJson(extra.parameters, kind ? (*kind)->parameters : Specs{})},
+          {"parameters", parametersJson(extra.parameters,
+                                        kind ? (*kind)->parameters : std::vector<ParameterSpec>{})},
           {"card", cardJson(extra.card)},
           {"face", extra.face},
           {"text", text}};
@@ -296,14 +194,16 @@ std::string writeDesign(const Design& design) {
   json["style"] = design.styleId;
   if (design.product) json["product"] = productText(*design.product);
   const Result<const Style*> style = findStyle(design.styleId);
-  json["parameters"] = parametersJson(design.parameters, style ? (*style)->parameters : Specs{});
+  json["parameters"] = parametersJson(design.parameters,
+                                      style ? (*style)->parameters : std::vector<ParameterSpec>{});
   json["card"] = cardJson(design.card);
   json["ease"] = easeText(design.ease);
   json["grid"] = toolGridText(design.grid);
   if (!design.tags.empty()) json["tags"] = design.tags;
   if (design.board > Length()) json["board"] = exactText(design.board);
-  json["edits"] = Json::array();
-  for (const Edit& edit : design.edits) json["edits"].push_back(editJson(edit));
+  if (design.ownStyle)
+    json["own_style"] = Json::parse(writeOwnStyle(*design.ownStyle), nullptr, false);
+  json["edits"] = editsJson(design.edits);
   json["extras"] = Json::array();
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
   json["notes"] = design.notes;

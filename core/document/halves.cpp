@@ -15,7 +15,7 @@ std::vector<Piece> undivided(const BuiltDesign& built) {
   const Workbench bench = benchOf(design);
   std::vector<Piece> pieces =
       built.style->build(blanksOnGrid(*built.style, design.parameters, bench), bench);
-  std::vector<Edit> edits = design.edits;
+  std::vector<Edit> edits = allEdits(design);
   for (Edit& edit : edits) {
     const Result<const EditKind*> kind = findEditKind(edit.kind);
     if (kind && (*kind)->divides) edit.on = false;

@@ -72,6 +72,10 @@ std::string Fields::path(std::string_view key) const {
   return path_.empty() ? std::string(key) : path_ + "/" + std::string(key);
 }
 
+std::string Fields::asText() const {
+  return object_->dump(-1, ' ', false, Json::error_handler_t::replace);
+}
+
 Problem Fields::unreadable(std::string_view key) const {
   const Json* value = find(key);
   if (value == nullptr) return {ProblemCode::FieldMissing, path(key), {}};

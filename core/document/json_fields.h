@@ -43,6 +43,8 @@ class Fields {
   [[nodiscard]] bool has(std::string_view key) const { return find(key) != nullptr; }
   [[nodiscard]] std::vector<std::string> keys() const;
   [[nodiscard]] std::string path(std::string_view key) const;
+  /// The whole object as JSON text.
+  [[nodiscard]] std::string asText() const;
 
   [[nodiscard]] Result<std::string> text(std::string_view key) const;
   [[nodiscard]] Result<std::int64_t> whole(std::string_view key) const;

@@ -2,6 +2,7 @@
 
 #include "base/excerpt.h"
 #include "base/file_limits.h"
+#include "document/own_style_file.h"
 
 namespace creasewright {
 namespace {
@@ -56,6 +57,15 @@ std::optional<Problem> fileLimitProblem(const Card& card, const std::string& whe
   return longestOf(where + "/name", card.name, kLongestTitle);
 }
 
+std::optional<Problem> editLimitProblem(const std::vector<Edit>& edits) {
+  if (auto problem = mostOf("edits", edits.size(), kMostEdits)) return problem;
+  std::size_t number = 0;
+  for (const Edit& edit : edits)
+    if (auto problem = inPart(editProblem(edit), "edits/" + std::to_string(++number)))
+      return problem;
+  return std::nullopt;
+}
+
 std::optional<Problem> fileLimitProblem(const Design& design) {
   if (auto problem = longestOf("title", design.title, kLongestTitle)) return problem;
   if (auto problem = longestOf("notes", design.notes, kLongestNotes)) return problem;
@@ -63,11 +73,9 @@ std::optional<Problem> fileLimitProblem(const Design& design) {
   if (auto problem = mostOf("tags", design.tags.size(), kMostTags)) return problem;
   for (const std::string& tag : design.tags)
     if (auto problem = longestOf("tags", tag, kLongestTitle)) return problem;
-  if (auto problem = mostOf("edits", design.edits.size(), kMostEdits)) return problem;
-  std::size_t number = 0;
-  for (const Edit& edit : design.edits)
-    if (auto problem = inPart(editProblem(edit), "edits/" + std::to_string(++number)))
-      return problem;
+  if (design.ownStyle)
+    if (auto problem = inPart(fileLimitProblem(*design.ownStyle), "own_style")) return problem;
+  if (auto problem = editLimitProblem(design.edits)) return problem;
   if (auto problem = mostOf("extras", design.extras.size(), kMostExtras)) return problem;
   std::size_t place = 0;
   for (const Extra& extra : design.extras)

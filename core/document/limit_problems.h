@@ -29,6 +29,7 @@ std::optional<Problem> largestOf(std::string_view path, std::size_t bytes, std::
 /// What no file of ours holds. Errors: TooMany, TextTooLong; where = the field from the root.
 std::optional<Problem> fileLimitProblem(const Card& card, const std::string& where);
 std::optional<Problem> fileLimitProblem(const Design& design);
+std::optional<Problem> editLimitProblem(const std::vector<Edit>& edits);
 
 /// The problem of a part, its place put before its field (`designs/3` and `title`), or behind the
 /// name of the whole `file`.

@@ -1,11 +1,14 @@
 #include "document/making_warnings.h"
 
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <optional>
 #include <vector>
 
 #include "document/suggest.h"
+#include "folding/edge_meetings.h"
+#include "styles/blank_sheet.h"
 #include "units/millimetres.h"
 
 namespace creasewright {
@@ -78,6 +81,34 @@ void warnOfBoard(const BuiltPiece& piece, Length board, Problems& found) {
         {ProblemCode::BlankOverBoard, piece.name, {width, height, board}, Severity::Warning});
 }
 
+/// What a box that is made by hand of a blank sheet still lacks.
+void guideSheet(const BuiltPiece& piece, Problems& found) {
+  const Net& net = piece.net;
+  if (net.creases.empty()) {
+    found.push_back({ProblemCode::SheetBare, net.panels.front().id, {}, Severity::Warning});
+    return;
+  }
+  const auto id = [&net](int panel) { return net.panels[static_cast<std::size_t>(panel)].id; };
+  for (const EdgeMeeting& m : looseEdges(net, piece.folded, piece.card.caliper.mm())) {
+    const Problem problem{ProblemCode::EdgesNotHeld, id(m.panel), {id(m.other)}, Severity::Warning};
+    if (std::ranges::find(found, problem) == found.end()) found.push_back(problem);
+  }
+}
+
+void warnOfSize(const Design& design, Problems& found) {
+  constexpr std::array<std::string_view, 3> kAxisNames{"length", "width", "height"};
+  if (!design.ownStyle || !design.product) return;
+  const OwnStyle& style = *design.ownStyle;
+  const Product& product = *design.product;
+  const std::array<Length, 3> sizes{product.length, product.width, product.height};
+  for (const std::size_t axis : axesOutside(style, product))
+    found.push_back(
+        {ProblemCode::ProductOutsideStyle,
+         std::string(kAxisNames.at(axis)),
+         {style.title, sizes.at(axis), style.suits->least.at(axis), style.suits->most.at(axis)},
+         Severity::Warning});
+}
+
 }  // namespace
 
 Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) {
@@ -97,7 +128,9 @@ Problems sheetWarnings(const BuiltDesign& built, std::span<const Paper> sheets) 
 
 Problems makingWarnings(const BuiltDesign& built) {
   Problems found;
+  warnOfSize(built.design, found);
   for (const BuiltPiece& piece : built.pieces) {
+    if (built.style == &blankSheet() && !piece.role) guideSheet(piece, found);
     warnOfCloseFolds(piece, found);
     warnOfThickCard(piece, found);
     warnOfBoard(piece, built.design.board, found);

@@ -8,6 +8,7 @@
 #include "fit/round_product.h"
 #include "making/cut_plan.h"
 #include "making/score_curves.h"
+#include "styles/blank_sheet.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -103,24 +104,39 @@ bool isInsert(const BuiltDesign& built) {
 }  // namespace
 
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
-                                ToolGrid grid, std::span<const Paper> stock) {
-  std::vector<std::optional<Suggestion>> made(styles().size());
-  inParallel(made.size(), [&](std::size_t i) {
-    const Result<Design> design = newDesign(styles()[i].id, product, card, ease, grid);
-    if (!design) return;
+                                ToolGrid grid, std::span<const Paper> stock,
+                                std::span<const OwnStyle> own) {
+  const auto madeFor = [&](const Result<Design>& design) -> std::optional<Suggestion> {
+    if (!design) return std::nullopt;
     Result<BuiltDesign> built = build(*design);
-    if (built) made[i] = suggestionFrom(std::move(built).value(), stock);
+    if (!built) return std::nullopt;
+    return suggestionFrom(std::move(built).value(), stock);
+  };
+  const std::size_t ours = styles().size();
+  std::vector<std::optional<Suggestion>> made(ours + own.size() + 1);
+  inParallel(made.size(), [&](std::size_t i) {
+    if (i < ours)
+      made[i] = madeFor(newDesign(styles()[i].id, product, card, ease, grid));
+    else if (i < ours + own.size())
+      made[i] = madeFor(newDesign(own[i - ours], product, card, ease, grid));
+    else
+      made[i] = madeFor(newDesign(blankSheet().id, product, card, ease, grid));
   });
+  std::optional<Suggestion> blank = std::move(made.back());
+  made.pop_back();
   std::vector<Suggestion> all;
   for (std::optional<Suggestion>& one : made)
     if (one) all.push_back(std::move(*one));
   const bool round = product && isRound(*product);
-  const auto rank = [round](const Suggestion& s) {
+  const auto rank = [&](const Suggestion& s) {
     const bool suitsShape = round && s.style->traits.suitsRound;
-    return std::tuple(!s.holds(), !s.fitsAnySheet(), !suitsShape, isInsert(s.built), s.cardArea,
-                      s.style->traits.difficulty);
+    const std::optional<OwnStyle>& style = s.built.design.ownStyle;
+    const bool otherSize = style && product && !axesOutside(*style, *product).empty();
+    return std::tuple(!s.holds(), otherSize, !s.fitsAnySheet(), !suitsShape, isInsert(s.built),
+                      s.cardArea, s.style->traits.difficulty);
   };
   std::ranges::stable_sort(all, {}, rank);
+  if (blank) all.push_back(std::move(*blank));
   return all;
 }
 

@@ -17,7 +17,8 @@ struct SheetFit {
   bool turned = false;  ///< at least one must lie with its width along the sheet's height
 };
 
-/// One style made for a product, and what it costs to make.
+/// One style made for a product, and what it costs to make. An own style is in `built`, and `style`
+/// is its base.
 struct Suggestion {
   const Style* style = nullptr;
   BuiltDesign built;             ///< fitted to the product
@@ -43,12 +44,14 @@ struct Wish {
   [[nodiscard]] bool meets(const Suggestion& suggestion) const;
 };
 
-/// Every style made for the product (without one: at its defaults), the most suitable first: styles
-/// whose checks hold before others, those that fit a sheet of the stock, those made for round
-/// things before others when the product is round, boxes before inserts, then by card used and
-/// difficulty.
+/// Every style made for the product (without one: at its defaults), and these own ones, the most
+/// suitable first: styles whose checks hold before others, own ones kept for other sizes after
+/// others, then those that fit a sheet of the stock, those made for round things before others when
+/// the product is round, boxes before inserts, then by card used and difficulty. The blank sheet
+/// comes last.
 std::vector<Suggestion> suggest(const std::optional<Product>& product, const Card& card, Ease ease,
-                                ToolGrid grid, std::span<const Paper> stock);
+                                ToolGrid grid, std::span<const Paper> stock,
+                                std::span<const OwnStyle> own = {});
 
 /// How a blank (mm) lies on a sheet.
 SheetFit fitOnSheet(const Paper& sheet, double width, double height);

@@ -62,15 +62,17 @@ std::optional<Found> findIn(const Laid& piece, const Handle& handle, const Found
 }
 
 /// A piece as these measures make it; nothing beyond a limit.
-std::optional<Laid> layOut(const Style& style, const Design& design, const Parameters& parameters,
+std::optional<Laid> layOut(const Style& style, const Design& design, const Parameters& wanted,
                            int index, Blanks blanks) {
   const Workbench bench = benchOf(design);
+  const Parameters parameters =
+      design.ownStyle ? withRules(*design.ownStyle, style, wanted, bench, {}) : wanted;
   if (!checkLimits(style, parameters, bench).empty()) return std::nullopt;
   const bool asBuilt = blanks == Blanks::OnGrid;
   std::vector<Piece> pieces =
       style.build(asBuilt ? blanksOnGrid(style, parameters, bench) : parameters, bench);
-  if (!design.edits.empty())
-    applyEdits(design.edits, parameters, lengthKeys(style.parameters), bench, pieces);
+  if (const std::vector<Edit> edits = allEdits(design); !edits.empty())
+    applyEdits(edits, parameters, lengthKeys(style.parameters), bench, pieces);
   if (index < 0 || index >= static_cast<int>(pieces.size())) return std::nullopt;
   Laid laid{std::move(pieces[static_cast<std::size_t>(index)].net), {}};
   laid.flat = flatten(laid.net);

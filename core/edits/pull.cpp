@@ -107,6 +107,7 @@ std::vector<PullWay> waysToPull(const Design& design, const Movable& thing) {
   if (!pulling.isThere()) return ways;
   for (const ParameterSpec& spec : (*style)->parameters) {
     if (spec.kind != ParameterKind::Length) continue;
+    if (design.ownStyle && !isSeen(*design.ownStyle, spec.key)) continue;
     const double now = design.parameters.mm(spec.key);
     for (const double by : {kProbe, -kProbe}) {
       const std::optional<double> gone = pulling.goneAt(spec.key, now + by);

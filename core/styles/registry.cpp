@@ -4,6 +4,7 @@
 #include <array>
 
 #include "styles/belly_band.h"
+#include "styles/blank_sheet.h"
 #include "styles/book_wrap.h"
 #include "styles/card_wallet.h"
 #include "styles/crash_lock_bottom_box.h"
@@ -84,6 +85,7 @@ std::span<const Style> styles() {
 }
 
 Result<const Style*> findStyle(std::string_view id) {
+  if (id == blankSheet().id) return &blankSheet();
   const auto found = std::ranges::find(styles(), id, &Style::id);
   if (found == styles().end()) return Problem{ProblemCode::UnknownStyle, {}, {std::string(id)}};
   return &*found;

@@ -6,6 +6,7 @@
 #include "base/problem_code.h"
 #include "document/build.h"
 #include "document/design_file.h"
+#include "document/own_style_file.h"
 #include "fit/basis.h"
 #include "kits/bundle.h"
 #include "kits/class_kit.h"
@@ -29,6 +30,18 @@ inline std::string designFault(std::string_view bytes) {
   const Result<Design> again = readDesign(*text, "file");
   if (!again || *again != *read) return "reads back otherwise";
   if (limitProblems(*read).empty()) (void)build(*read);
+  return {};
+}
+
+inline std::string styleFault(std::string_view bytes) {
+  const Result<OwnStyle> read = readOwnStyle(bytes, "file");
+  if (!read) return faultOf(read.problem());
+  const Result<std::string> text = ownStyleFileText(*read, "file");
+  if (!text) return "was read and cannot be written";
+  const Result<OwnStyle> again = readOwnStyle(*text, "file");
+  if (!again || *again != *read) return "reads back otherwise";
+  const Result<Design> design = newDesign(*read, std::nullopt, cards().front(), Ease::Easy, {});
+  if (design && limitProblems(*design).empty()) (void)build(*design);
   return {};
 }
 

@@ -15,8 +15,8 @@ INCLUDE = re.compile(r'^\s*#\s*include\s*(["<])([^">]+)[">]', re.MULTILINE)
 QT = re.compile(r"^(Q[A-Z]\w*|Qt\w*)(/|$)")
 # Rooms without a widget; app/cli opens the window through one header and knows no other room with widgets.
 PAPERS = ("app/bridge", "app/output", "app/papers/template", "app/papers/guide", "app/papers/kit")
-WITHOUT_WIDGETS = (*PAPERS, "app/cli", "app/own_stock")
-FOR_THE_COMMAND_LINE = (*PAPERS, "app/cli", "app/own_stock")
+WITHOUT_WIDGETS = (*PAPERS, "app/cli", "app/own_stock", "app/kept_styles")
+FOR_THE_COMMAND_LINE = (*PAPERS, "app/cli", "app/own_stock", "app/kept_styles")
 OPENS_THE_WINDOW = ("shell/run_window.h",)
 
 

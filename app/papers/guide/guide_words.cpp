@@ -183,7 +183,7 @@ class PieceInHand {
 
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
   GuideWords words;
-  words.style = built.style == nullptr ? QString() : styleTitle(*built.style);
+  words.style = built.style == nullptr ? QString() : styleTitle(built.design);
   words.title = guide.title.empty() ? words.style : text(guide.title);
   if (guide.finishedHeight > Length()) {
     words.size =

@@ -6,7 +6,6 @@
 #include "bridge/text.h"
 #include "kits/shopping.h"
 #include "papers/kit/kit_words.h"
-#include "styles/registry.h"
 
 namespace creasewright {
 
@@ -98,8 +97,7 @@ QStringList shoppingLines(const KitPlan& plan, Unit unit) {
 
 QString itemTitle(const KitItem& item) {
   if (!item.design.title.empty()) return text(item.design.title);
-  const Result<const Style*> style = findStyle(item.design.styleId);
-  return style ? styleTitle(**style) : text(item.design.styleId);
+  return styleTitle(item.design);
 }
 
 }  // namespace creasewright

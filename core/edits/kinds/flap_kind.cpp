@@ -9,6 +9,7 @@
 #include "edits/kinds/kinds.h"
 #include "edits/kinds/net_surgery.h"
 #include "edits/kinds/place_measures.h"
+#include "folding/edge_meetings.h"
 #include "folding/fold_check.h"
 #include "net/net_problems.h"
 #include "net/pose.h"
@@ -86,6 +87,39 @@ int lastStageBetween(const Net& net, int one, int other) {
   return last;
 }
 
+/// What the flap is called beside its panel, so that other changes find it whatever is added or
+/// switched off before it.
+std::string flapName(const Edit& edit) {
+  const auto given = edit.measures.find("name");
+  std::string name = given == edit.measures.end() ? std::string() : given->second;
+  const auto parts = [](unsigned char c) { return c <= ' ' || c == '/' || c == '#' || c == ':'; };
+  std::ranges::replace_if(name, parts, '-');
+  return name.empty() ? "flap" : name;
+}
+
+/// Joins the last panel as `hold` says.
+std::optional<ProblemCode> holdFlap(const EditSite& site, double width) {
+  const auto hold = site.measures.count("hold");
+  if (hold == Free) return std::nullopt;
+  if (site.measures.mm("depth") < minimumFlapWidth(site.caliper)) return ProblemCode::EditUnfit;
+  if (!joinFlap(site, hold == Glued ? Method::Glue : Method::Tuck, width))
+    return ProblemCode::EditUnfit;
+  Net& net = site.net;
+  if (hold == Tucked)
+    net.bends.push_back(
+        {lastStageBetween(net, site.panel, net.mates.back().onto), BendCode::TuckSlidesIn});
+  return std::nullopt;
+}
+
+/// Edges of the last panel that meet others without being held there are meant to open.
+void declareOpen(const EditSite& site) {
+  Net& net = site.net;
+  const int flap = static_cast<int>(net.panels.size()) - 1;
+  for (const EdgeMeeting& m : looseEdges(net, pose(net, 1.0), site.caliper))
+    if (m.panel == flap || m.other == flap)
+      net.openEdges.push_back({m.panel, m.edge, m.other, m.otherEdge, "opens"});
+}
+
 std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const std::optional<EdgeSite> edge = findEdge(site.net, site.panel, site.edge);
   if (!edge) return ProblemCode::EditPlaceGone;
@@ -97,7 +131,7 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
       width < 3 ? std::nullopt : flapShape({m.mm("depth"), m.mm("taper"), m.mm("radius")}, width);
   if (!flap) return ProblemCode::EditUnfit;
   Net& net = site.net;
-  flap->id = freePanelId(net, site.on().id + "/flap");
+  flap->id = freePanelId(net, site.on().id + '/' + flapName(site.edit));
   net.panels.push_back(std::move(*flap));
   const Point along = edge->along();
   Crease crease{site.panel,
@@ -107,20 +141,18 @@ std::optional<ProblemCode> applyFlap(const EditSite& site) {
   const int stage = addedStage(site);
   setFold(site, crease, stage);
   net.creases.push_back(std::move(crease));
-  const auto hold = m.count("hold");
-  if (hold == Free) return std::nullopt;
-  if (m.mm("depth") < minimumFlapWidth(site.caliper)) return ProblemCode::EditUnfit;
-  if (!joinFlap(site, hold == Glued ? Method::Glue : Method::Tuck, width))
-    return ProblemCode::EditUnfit;
-  if (hold == Tucked)
-    net.bends.push_back(
-        {lastStageBetween(net, site.panel, net.mates.back().onto), BendCode::TuckSlidesIn});
+  if (const auto fault = holdFlap(site, width)) return fault;
+  if (m.count("sides") == 1) declareOpen(site);
   return std::nullopt;
 }
 
 }  // namespace
 
 EditKind flapEdit() {
+  EditMeasure name{"name", worded("styles", "Name"),
+                   worded("styles", "By which other changes find it: one word, such as lid."),
+                   ParameterKind::Length, ""};
+  name.words = true;
   EditKind kind{
       "flap",
       worded("styles", "Flap"),
@@ -141,10 +173,15 @@ EditKind flapEdit() {
            {worded("styles", "Free"), worded("styles", "Glued"), worded("styles", "Tucked")}),
        editChoice("face", worded("styles", "Against"),
                   worded("styles", "The face of the other panel that a held flap lies against."),
-                  {worded("styles", "Inside"), worded("styles", "Outside")})},
+                  {worded("styles", "Inside"), worded("styles", "Outside")}),
+       editChoice("sides", worded("styles", "Sides"),
+                  worded("styles",
+                         "Where its cut edges meet others: to be held, or left open as a lid's."),
+                  {worded("styles", "Held"), worded("styles", "Open")})},
       applyFlap,
       true};
   addFoldMeasures(kind.measures, "90");
+  kind.measures.push_back(std::move(name));
   return kind;
 }
 

@@ -68,6 +68,15 @@ TEST(DesignFile, AFileOfVersionThreeIsStillRead) {
   EXPECT_EQ(*design, soapTray());
 }
 
+/// Before version 5 there were no own styles.
+TEST(DesignFile, AFileOfVersionFourIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-4");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
   const Design pouch =
       newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())

@@ -26,7 +26,8 @@ const Suggestion& styleIn(const std::vector<Suggestion>& all, std::string_view i
 
 TEST(Suggest, OffersEveryStyleOnce) {
   const auto all = soapSuggestions();
-  ASSERT_EQ(all.size(), styles().size());
+  ASSERT_EQ(all.size(), styles().size() + 1);
+  EXPECT_EQ(all.back().style->id, "blank-sheet");
   for (const Style& style : styles())
     EXPECT_EQ(std::ranges::count(all, &style, &Suggestion::style), 1) << style.id;
 }

@@ -32,13 +32,12 @@ TEST_P(Corpus, KeepsThePromises) {
   EXPECT_GT(files, 0);
 }
 
-INSTANTIATE_TEST_SUITE_P(Kinds, Corpus,
-                         ::testing::Values(Kind{"designs", fuzz::designFault},
-                                           Kind{"kits", fuzz::kitFault},
-                                           Kind{"bundles", fuzz::bundleFault},
-                                           Kind{"tables", fuzz::tableFault},
-                                           Kind{"lengths", fuzz::lengthFault}),
-                         [](const auto& kind) { return std::string(kind.param.folder); });
+INSTANTIATE_TEST_SUITE_P(
+    Kinds, Corpus,
+    ::testing::Values(Kind{"designs", fuzz::designFault}, Kind{"styles", fuzz::styleFault},
+                      Kind{"kits", fuzz::kitFault}, Kind{"bundles", fuzz::bundleFault},
+                      Kind{"tables", fuzz::tableFault}, Kind{"lengths", fuzz::lengthFault}),
+    [](const auto& kind) { return std::string(kind.param.folder); });
 
 }  // namespace
 }  // namespace creasewright

@@ -25,6 +25,14 @@ Design plainDesign() {
   return *newDesign("framed-tray", {}, cards().front(), Ease::Easy, ToolGrid::sixteenthInch());
 }
 
+OwnStyle plainStyle() {
+  OwnStyle style;
+  style.id = "plain-style-1";
+  style.base = "framed-tray";
+  style.parameters = plainDesign().parameters;
+  return style;
+}
+
 Extra plainExtra() {
   Extra extra;
   extra.kind = "label";
@@ -71,6 +79,31 @@ const std::vector<Limit<Design>>& designLimits() {
       {"formula", kLongestTitle,
        [](Design& d, std::int64_t n) {
          d.edits = {{"opening", {}, "base", {}, {{"width", text(n)}}, true}};
+       }},
+      {"style's title", kLongestTitle,
+       [](Design& d, std::int64_t n) {
+         d.ownStyle = plainStyle();
+         d.ownStyle->title = text(n);
+       }},
+      {"style's summary", kLongestNotes,
+       [](Design& d, std::int64_t n) {
+         d.ownStyle = plainStyle();
+         d.ownStyle->summary = text(n);
+       }},
+      {"style's picture", kLongestPicture,
+       [](Design& d, std::int64_t n) {
+         d.ownStyle = plainStyle();
+         d.ownStyle->picture = text(n);
+       }},
+      {"style's rule", kLongestTitle,
+       [](Design& d, std::int64_t n) {
+         d.ownStyle = plainStyle();
+         d.ownStyle->rules["depth"] = text(n);
+       }},
+      {"style's edits", kMostEdits,
+       [](Design& d, std::int64_t n) {
+         d.ownStyle = plainStyle();
+         d.ownStyle->edits.assign(n, {"opening", {}, "base", {}, {}, true});
        }},
       {"lines", kMostLines,
        [](Design& d, std::int64_t n) {
