@@ -259,10 +259,6 @@
         <translation>die Vorlage oder das Netz schreiben</translation>
     </message>
     <message>
-        <source>design to export</source>
-        <translation>Entwurf, der ausgegeben wird</translation>
-    </message>
-    <message>
         <source>only this piece</source>
         <translation>nur dieses Teil</translation>
     </message>
@@ -281,10 +277,6 @@
     <message>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
-    </message>
-    <message>
-        <source>design to explain</source>
-        <translation>der zu erklärende Entwurf</translation>
     </message>
     <message>
         <source>file to write, or a folder for pictures and text</source>
@@ -848,6 +840,118 @@
         <source>style check: One style at a time, not %1.</source>
         <translation>style check: Ein Modell auf einmal, nicht %1.</translation>
     </message>
+    <message>
+        <source>%1: Only a net as SVG or DXF is made for a machine.</source>
+        <translation>%1: Nur ein Netz als SVG oder DXF ist für eine Maschine.</translation>
+    </message>
+    <message>
+        <source>--scores: “%1” is no form of score. Choose one of: %2.</source>
+        <translation>--scores: „%1“ ist keine Form von Rillen. Eine davon wählen: %2.</translation>
+    </message>
+    <message>
+        <source>--names: Only a template as PDF is made for somebody. Let -o end in .pdf.</source>
+        <translation>--names: Nur eine Vorlage als PDF gibt es mit Namen. -o auf .pdf enden lassen.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is no width of a cut here. Write 0 to 5 mm.</source>
+        <translation>%1: „%2“ ist hier keine Schnittbreite. 0 bis 5 mm schreiben.</translation>
+    </message>
+    <message>
+        <source>designs to export; - is standard input</source>
+        <translation>Entwürfe zum Exportieren; - ist die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>file to write, or a folder for a file of each design</source>
+        <translation>Datei zum Schreiben oder ein Ordner für je eine Datei pro Entwurf</translation>
+    </message>
+    <message>
+        <source>kind of the files in a folder, pdf</source>
+        <translation>Art der Dateien in einem Ordner, pdf</translation>
+    </message>
+    <message>
+        <source>a set of template pages for each taker, in one PDF</source>
+        <translation>ein Satz Vorlagenseiten pro Teilnehmer, in einer PDF-Datei</translation>
+    </message>
+    <message>
+        <source>what a machine makes of scores (SVG, DXF)</source>
+        <translation>was eine Maschine aus Rillen macht (SVG, DXF)</translation>
+    </message>
+    <message>
+        <source>how wide the machine cuts: outlines move by half of it (SVG, DXF)</source>
+        <translation>wie breit die Maschine schneidet: Umrisse rücken um die Hälfte davon (SVG, DXF)</translation>
+    </message>
+    <message>
+        <source>the same for openings, where it differs</source>
+        <translation>dasselbe für Öffnungen, wenn es anders ist</translation>
+    </message>
+    <message>
+        <source>all pieces, as often as they are made, on sheets of this size (SVG, DXF)</source>
+        <translation>alle Teile, so oft wie nötig, auf Bögen dieser Größe (SVG, DXF)</translation>
+    </message>
+    <message>
+        <source>words as outlines, not as type (SVG, DXF)</source>
+        <translation>Wörter als Umrisse, nicht als Schrift (SVG, DXF)</translation>
+    </message>
+    <message>
+        <source>--hand: “%1” is no hand. Write %2.</source>
+        <translation>--hand: „%1“ ist keine Hand. %2 schreiben.</translation>
+    </message>
+    <message>
+        <source>--for: “%1” are no readers here. Write %2.</source>
+        <translation>--for: „%1“ sind hier keine Leser. %2 schreiben.</translation>
+    </message>
+    <message>
+        <source>--units: The readers of --for have their own units. Leave one of the two out.</source>
+        <translation>--units: Die Leser von --for haben ihre eigenen Einheiten. Eines von beiden weglassen.</translation>
+    </message>
+    <message>
+        <source>--paper: The readers of --for have their own paper. Leave one of the two out.</source>
+        <translation>--paper: Die Leser von --for haben ihr eigenes Papier. Eines von beiden weglassen.</translation>
+    </message>
+    <message>
+        <source>designs to explain; - is standard input</source>
+        <translation>Entwürfe zum Erklären; - ist die Standardeingabe</translation>
+    </message>
+    <message>
+        <source>a file of this kind for each design in the folder, pdf for several</source>
+        <translation>eine Datei dieser Art pro Entwurf im Ordner; pdf bei mehreren</translation>
+    </message>
+    <message>
+        <source>make the design anew for the rulers, card and paper of these readers; both writes two files</source>
+        <translation>den Entwurf neu anlegen für Lineale, Karton und Papier dieser Leser; both schreibt zwei Dateien</translation>
+    </message>
+    <message>
+        <source>hand that holds the tool: the fence and the numbers stand on its other side</source>
+        <translation>Hand, die das Werkzeug hält: Anschlag und Zahlen stehen auf ihrer anderen Seite</translation>
+    </message>
+    <message>
+        <source>--names: “%1” holds no name. Write names with commas between them.</source>
+        <translation>--names: „%1“ enthält keinen Namen. Namen mit Kommas dazwischen schreiben.</translation>
+    </message>
+    <message>
+        <source>--names: %1 names are too many for one run, at most %2.</source>
+        <translation>--names: %1 Namen sind zu viele für einen Lauf, höchstens %2.</translation>
+    </message>
+    <message>
+        <source>--names: “%1” is too long for a name, at most %2 characters.</source>
+        <translation>--names: „%1“ ist zu lang für einen Namen, höchstens %2 Zeichen.</translation>
+    </message>
+    <message>
+        <source>-: Standard input can be read once only. Write - once.</source>
+        <translation>-: Die Standardeingabe lässt sich nur einmal lesen. - nur einmal schreiben.</translation>
+    </message>
+    <message>
+        <source>--as: “%1” names no kind of file. Choose one of: %2.</source>
+        <translation>--as: „%1“ ist keine Art von Datei. Eine davon wählen: %2.</translation>
+    </message>
+    <message>
+        <source>-o: Several designs go into a folder. Let “%1” end in /.</source>
+        <translation>-o: Mehrere Entwürfe kommen in einen Ordner. „%1“ auf / enden lassen.</translation>
+    </message>
+    <message>
+        <source>--as: Only files in a folder are named for you. Let -o end in /.</source>
+        <translation>--as: Nur Dateien in einem Ordner bekommen ihre Namen von selbst. -o auf / enden lassen.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1238,6 +1342,14 @@
     <message>
         <source>Close</source>
         <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>Names of takers, with commas: a set of pages for each</source>
+        <translation>Namen mit Kommas: für jeden ein Satz Seiten</translation>
+    </message>
+    <message>
+        <source>Names of takers</source>
+        <translation>Namen der Teilnehmer</translation>
     </message>
 </context>
 <context>
@@ -1681,6 +1793,50 @@
         <source>What to print</source>
         <translation>Was gedruckt wird</translation>
     </message>
+    <message>
+        <source>As designed</source>
+        <translation>Wie entworfen</translation>
+    </message>
+    <message>
+        <source>Inches, letter paper</source>
+        <translation>Zoll, Papier letter</translation>
+    </message>
+    <message>
+        <source>Millimetres, A4 paper</source>
+        <translation>Millimeter, Papier A4</translation>
+    </message>
+    <message>
+        <source>Both, in two files</source>
+        <translation>Beide, in zwei Dateien</translation>
+    </message>
+    <message>
+        <source>The design is made anew for the rulers, card and paper of the readers; the guide says what is different.</source>
+        <translation>Der Entwurf wird für Lineale, Karton und Papier der Leser neu angelegt; die Anleitung sagt, was anders ist.</translation>
+    </message>
+    <message>
+        <source>Readers</source>
+        <translation>Leser</translation>
+    </message>
+    <message>
+        <source>Right hand</source>
+        <translation>Rechte Hand</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Linke Hand</translation>
+    </message>
+    <message>
+        <source>The hand that holds the tool: the fence and the numbers stand on its other side.</source>
+        <translation>Die Hand, die das Werkzeug hält: Anschlag und Zahlen stehen auf ihrer anderen Seite.</translation>
+    </message>
+    <message>
+        <source>Told for the</source>
+        <translation>Erklärt für die</translation>
+    </message>
+    <message>
+        <source>Shown for inches; the guide in millimetres is a file of its own.</source>
+        <translation>Gezeigt in Zoll; die Anleitung in Millimetern ist eine eigene Datei.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::KeepDialog</name>
@@ -1923,6 +2079,57 @@
     <message>
         <source>Prices…</source>
         <translation>Preise …</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::MachineFields</name>
+    <message>
+        <source> mm</source>
+        <translation> mm</translation>
+    </message>
+    <message>
+        <source>How wide the machine cuts. Outlines move by half of it into what falls away.</source>
+        <translation>Wie breit die Maschine schneidet. Umrisse rücken um die Hälfte davon in das, was wegfällt.</translation>
+    </message>
+    <message>
+        <source>Words as outlines</source>
+        <translation>Wörter als Umrisse</translation>
+    </message>
+    <message>
+        <source>Whole lines</source>
+        <translation>Ganze Linien</translation>
+    </message>
+    <message>
+        <source>Dashes</source>
+        <translation>Striche</translation>
+    </message>
+    <message>
+        <source>Perforation</source>
+        <translation>Perforation</translation>
+    </message>
+    <message>
+        <source>As large as the pieces</source>
+        <translation>So groß wie die Teile</translation>
+    </message>
+    <message>
+        <source>For programs that have no such type.</source>
+        <translation>Für Programme ohne diese Schrift.</translation>
+    </message>
+    <message>
+        <source>Scores as</source>
+        <translation>Rillen als</translation>
+    </message>
+    <message>
+        <source>Kerf outside</source>
+        <translation>Schnittbreite außen</translation>
+    </message>
+    <message>
+        <source>Kerf in openings</source>
+        <translation>Schnittbreite in Öffnungen</translation>
+    </message>
+    <message>
+        <source>Sheet</source>
+        <translation>Bogen</translation>
     </message>
 </context>
 <context>
@@ -2940,6 +3147,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>the name must end in .pdf, .svg, .dxf, .png or .json</source>
         <translation>der Name muss auf .pdf, .svg, .dxf, .png oder .json enden</translation>
     </message>
+    <message>
+        <source>a piece is larger than the sheet</source>
+        <translation>ein Teil ist größer als der Bogen</translation>
+    </message>
+    <message>
+        <source>a cut-out is narrower than the kerf</source>
+        <translation>eine Öffnung ist schmaler als die Schnittbreite</translation>
+    </message>
 </context>
 <context>
     <name>fit</name>
@@ -3783,6 +3998,62 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Press the tab “%1” onto the outside of “%2” of the piece “%3”, the fold of the tab along the edge. All lies flat.</source>
         <translation>Die Lasche „%1“ auf die Außenseite von „%2“ am Teil „%3“ drücken, der Falz der Lasche liegt an der Kante. Alles bleibt flach.</translation>
     </message>
+    <message>
+        <source>Begin at the right.</source>
+        <translation>Rechts beginnen.</translation>
+    </message>
+    <message>
+        <source>Scoring board with its stop at your right, and scoring tool</source>
+        <translation>Rillbrett mit dem Anschlag rechts und Rillwerkzeug</translation>
+    </message>
+    <message>
+        <source>Left-handed scissors, or a craft knife</source>
+        <translation>Linkshänderschere oder Bastelmesser</translation>
+    </message>
+    <message>
+        <source>Safety ruler with numbers from the right</source>
+        <translation>Sicherheitslineal mit Zahlen von rechts</translation>
+    </message>
+    <message>
+        <source>For the left hand</source>
+        <translation>Für die linke Hand</translation>
+    </message>
+    <message>
+        <source>none</source>
+        <translation>keine</translation>
+    </message>
+    <message>
+        <source>%1: %2, before %3</source>
+        <translation>%1: %2, vorher %3</translation>
+    </message>
+    <message>
+        <source>Sheet of the piece “%1”</source>
+        <translation>Bogen des Teils „%1“</translation>
+    </message>
+    <message>
+        <source>Card of the piece “%1”</source>
+        <translation>Karton des Teils „%1“</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karton</translation>
+    </message>
+    <message>
+        <source>Marks of rulers and boards</source>
+        <translation>Teilung von Linealen und Brettern</translation>
+    </message>
+    <message>
+        <source>Made anew for readers of inches: what is different</source>
+        <translation>Neu angelegt für Leser in Zoll: was anders ist</translation>
+    </message>
+    <message>
+        <source>Made anew for readers of millimetres: what is different</source>
+        <translation>Neu angelegt für Leser in Millimetern: was anders ist</translation>
+    </message>
+    <message>
+        <source>Lay the side named against the stop at your right; its numbers count from there.</source>
+        <translation>Die genannte Seite rechts an den Anschlag legen; von dort zählen ihre Zahlen.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4295,6 +4566,96 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Cost and price</source>
         <translation>Kosten und Preis</translation>
     </message>
+    <message>
+        <source>a paper trimmer for you</source>
+        <translation>ein Papierschneider für die Leitung</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n scoring board(s) with their tools</source>
+        <translation>
+            <numerusform>%n Rillbrett mit Werkzeug</numerusform>
+            <numerusform>%n Rillbretter mit Werkzeug</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stylus(es)</source>
+        <translation>
+            <numerusform>%n Prägestift</numerusform>
+            <numerusform>%n Prägestifte</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bone folder(s)</source>
+        <translation>
+            <numerusform>%n Falzbein</numerusform>
+            <numerusform>%n Falzbeine</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) of scissors or craft knives</source>
+        <translation>
+            <numerusform>%n Schere oder Bastelmesser</numerusform>
+            <numerusform>%n Scheren oder Bastelmesser</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cutting mat(s)</source>
+        <translation>
+            <numerusform>%n Schneidematte</numerusform>
+            <numerusform>%n Schneidematten</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n safety ruler(s)</source>
+        <translation>
+            <numerusform>%n Sicherheitslineal</numerusform>
+            <numerusform>%n Sicherheitslineale</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bottle(s) of glue</source>
+        <translation>
+            <numerusform>%n Flasche Klebstoff</numerusform>
+            <numerusform>%n Flaschen Klebstoff</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>On the tables: %1.</source>
+        <translation>Auf den Tischen: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>To save paper: one guide for two people, %n copy(ies) of each, printed on both sides.</source>
+        <translation>
+            <numerusform>Um Papier zu sparen: eine Anleitung für zwei, je %n Exemplar, beidseitig gedruckt.</numerusform>
+            <numerusform>Um Papier zu sparen: eine Anleitung für zwei, je %n Exemplare, beidseitig gedruckt.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Double-sided tape %1 wide: %2</source>
+        <translation>Doppelseitiges Klebeband, %1 breit: %2</translation>
+    </message>
+    <message>
+        <source>Ribbon %1 wide: %2</source>
+        <translation>Schleifenband, %1 breit: %2</translation>
+    </message>
+    <message>
+        <source>For each bag cut off: %1.</source>
+        <translation>Für jede Tüte abschneiden: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 A break of %n minute(s).</source>
+        <translation>
+            <numerusform>%1 Pause, %n Minute.</numerusform>
+            <numerusform>%1 Pause, %n Minuten.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a break of %n minute(s) in its middle.</source>
+        <translation>
+            <numerusform>In der Mitte %n Minute Pause.</numerusform>
+            <numerusform>In der Mitte %n Minuten Pause.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>labels</name>
@@ -4629,6 +4990,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>3. Type both numbers where you chose this page. Templates printed on that paper with that printer then come out in true size; each says so.</source>
         <translation>3. Beide Zahlen dort eintippen, wo diese Seite gewählt wurde. Vorlagen auf diesem Papier mit diesem Drucker kommen dann in Originalgröße heraus; auf jeder steht es.</translation>
+    </message>
+    <message>
+        <source>Score from (%1, %2) to (%3, %4), counted from the lower right corner.</source>
+        <translation>Von (%1, %2) bis (%3, %4) rillen, gezählt von der unteren rechten Ecke.</translation>
     </message>
 </context>
 <context>

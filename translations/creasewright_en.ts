@@ -605,5 +605,75 @@
             <numerusform>At that price the class pays for itself from %n people on.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n scoring board(s) with their tools</source>
+        <translation>
+            <numerusform>%n scoring board with its tool</numerusform>
+            <numerusform>%n scoring boards with their tools</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n stylus(es)</source>
+        <translation>
+            <numerusform>%n stylus</numerusform>
+            <numerusform>%n styluses</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bone folder(s)</source>
+        <translation>
+            <numerusform>%n bone folder</numerusform>
+            <numerusform>%n bone folders</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n pair(s) of scissors or craft knives</source>
+        <translation>
+            <numerusform>%n pair of scissors or craft knife</numerusform>
+            <numerusform>%n pairs of scissors or craft knives</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n cutting mat(s)</source>
+        <translation>
+            <numerusform>%n cutting mat</numerusform>
+            <numerusform>%n cutting mats</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n safety ruler(s)</source>
+        <translation>
+            <numerusform>%n safety ruler</numerusform>
+            <numerusform>%n safety rulers</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n bottle(s) of glue</source>
+        <translation>
+            <numerusform>%n bottle of glue</numerusform>
+            <numerusform>%n bottles of glue</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>To save paper: one guide for two people, %n copy(ies) of each, printed on both sides.</source>
+        <translation>
+            <numerusform>To save paper: one guide for two people, %n copy of each, printed on both sides.</numerusform>
+            <numerusform>To save paper: one guide for two people, %n copies of each, printed on both sides.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 A break of %n minute(s).</source>
+        <translation>
+            <numerusform>%1 A break of %n minute.</numerusform>
+            <numerusform>%1 A break of %n minutes.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>With a break of %n minute(s) in its middle.</source>
+        <translation>
+            <numerusform>With a break of %n minute in its middle.</numerusform>
+            <numerusform>With a break of %n minutes in its middle.</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

@@ -55,6 +55,16 @@ void useLanguage(const QString& language) {
   install(locale, QStringLiteral("creasewright"), translationsFolder);
 }
 
+QString languageSpoken() {
+  const QLocale locale;
+  const auto known = [&locale](const Language& each) {
+    return QLocale(each.code).language() == locale.language();
+  };
+  const std::vector<Language> all = languages();
+  const auto found = std::ranges::find_if(all, known);
+  return found == all.end() ? QStringLiteral("en") : found->code;
+}
+
 std::vector<Language> languages() {
   std::vector<Language> all;
   for (const QString& file : QDir(translationsFolder).entryList({"creasewright_*.qm"})) {

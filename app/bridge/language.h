@@ -18,6 +18,9 @@ struct Language {
 /// first. Needs loadResources().
 std::vector<Language> languages();
 
+/// The code of the language that texts come in now, as files name it: `de`, `en`.
+QString languageSpoken();
+
 /// Speaks `language` (`de`, `en`); empty follows the system. Texts of Qt's own follow along.
 void useLanguage(const QString& language);
 

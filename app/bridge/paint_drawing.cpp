@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "bridge/text.h"
+#include "drawing/contrast.h"
 #include "geometry/polygon.h"
 
 namespace creasewright {
@@ -131,12 +132,19 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
   const double size = item.height / kFontPixels;
   painter.scale(size, -size);
   painter.setFont(font);
-  painter.setPen(looked(toColor(textColour(item)), look, true));
+  painter.setPen(looked(toColor(wordColour(item, look)), look, true));
   painter.drawText(QPointF(shift, 0), words);
   painter.restore();
 }
 
 }  // namespace
+
+Colour wordColour(const TextItem& item, const PaintLook& look) {
+  const Colour colour = textColour(item);
+  // The darkest card that words stand on; white paper is lighter.
+  const Colour card = faceColour(1, Surface::Inside);
+  return item.reversed || look.contrast <= 1 ? colour : darkened(colour, card, look.contrast);
+}
 
 QPen rolePen(Role role) {
   const RoleStyle& style = roleStyle(role);

@@ -18,9 +18,13 @@ QPen rolePen(Role role);
 
 /// How strongly lines are drawn, and whether a printer without colours will print them.
 struct PaintLook {
-  double strokes = 1;  ///< pens by their roles' own widths
-  bool black = false;  ///< lines and words black, tints grey
+  double strokes = 1;   ///< pens by their roles' own widths
+  bool black = false;   ///< lines and words black, tints grey
+  double contrast = 1;  ///< least of words to card, darker by as much as that takes (WCAG ratio)
 };
+
+/// What a word is painted in.
+Colour wordColour(const TextItem& item, const PaintLook& look);
 
 struct PaintOptions {
   double scale = 1;            ///< device units for each mm

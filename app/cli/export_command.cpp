@@ -8,12 +8,15 @@
 #include <memory>
 #include <optional>
 #include <string_view>
+#include <utility>
+#include <vector>
 
 #include "bridge/label_text.h"
 #include "bridge/text.h"
-#include "cli/design_argument.h"
+#include "cli/names_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "cli/several_designs.h"
 #include "cli/size_argument.h"
 #include "document/design_units.h"
 #include "pages/calibration_page.h"
@@ -28,16 +31,38 @@ namespace {
 
 /// An empty text means that the argument was not given.
 struct ExportOptions {
-  std::string file;
+  std::vector<std::string> files;
   std::string output;
+  std::string as;
+  std::string names;
   std::string piece;
   std::string paper;
   std::string units;
   std::string kind;
   std::string margin;
   std::string printed;
+  std::string scores;
+  std::string kerf;
+  std::string innerKerf;
+  std::string sheet;
+  bool outlines = false;
   bool folded = false;
 };
+
+struct ScoreName {
+  std::string_view name;
+  ScoreForm form;
+};
+
+constexpr std::array kScoreForms{ScoreName{"lines", ScoreForm::Line},
+                                 ScoreName{"dashes", ScoreForm::Dashes},
+                                 ScoreName{"perforation", ScoreForm::Perforation}};
+
+QString scoreFormNames(const QString& between) {
+  QStringList names;
+  for (const ScoreName& each : kScoreForms) names.append(text(each.name));
+  return names.join(between);
+}
 
 struct KindName {
   std::string_view name;
@@ -57,13 +82,45 @@ QString templateKindNames(const QString& between) {
   return names.join(between);
 }
 
+bool intoFolder(const ExportOptions& options) {
+  return text(options.output).endsWith(QLatin1Char('/'));
+}
+
+/// Of the files that are written: templates as PDF where only a folder is named.
 QString endingOf(const ExportOptions& options) {
+  if (!options.as.empty()) return text(options.as).toLower();
+  if (intoFolder(options)) return QStringLiteral("pdf");
   return QFileInfo(text(options.output)).suffix().toLower();
+}
+
+/// The same for what only machines ask for.
+QString machineProblem(const ExportOptions& options, const QString& ending) {
+  const bool machine = ending == QLatin1String("svg") || ending == QLatin1String("dxf");
+  const std::array<std::pair<const char*, bool>, 5> asked{
+      {{"--scores", !options.scores.empty()},
+       {"--kerf", !options.kerf.empty()},
+       {"--inner-kerf", !options.innerKerf.empty()},
+       {"--sheet", !options.sheet.empty()},
+       {"--outlines", options.outlines}}};
+  for (const auto& [name, there] : asked)
+    if (there && (!machine || options.folded))
+      return Cli::tr("%1: Only a net as SVG or DXF is made for a machine.").arg(text(name));
+  if (!options.scores.empty() &&
+      std::ranges::find(kScoreForms, options.scores, &ScoreName::name) == kScoreForms.end())
+    return Cli::tr("--scores: “%1” is no form of score. Choose one of: %2.")
+        .arg(shown(options.scores), scoreFormNames(QStringLiteral(", ")));
+  if (!options.names.empty() && ending != QLatin1String("pdf"))
+    return Cli::tr("--names: Only a template as PDF is made for somebody. Let -o end in .pdf.");
+  return {};
 }
 
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const ExportOptions& options) {
   if (options.output.empty()) return Cli::tr("-o: Say where to write, such as -o tray.pdf.");
+  if (const QString problem =
+          severalProblem(options.files, options.output, options.as, exportEndings());
+      !problem.isEmpty())
+    return problem;
   const QString ending = endingOf(options);
   if (!exportEndings().contains(ending)) {
     return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
@@ -81,7 +138,7 @@ QString usageProblem(const ExportOptions& options) {
     return Cli::tr("--printed: Only a PDF is corrected for a printer. Let -o end in .pdf.");
   if (!options.units.empty() && options.units != "in" && options.units != "mm")
     return Cli::tr("--units: “%1” is no unit here. Write in or mm.").arg(shown(options.units));
-  return {};
+  return machineProblem(options, ending);
 }
 
 /// A paper by name, or one of the person's own by its sides. Nothing: the problem is told.
@@ -116,6 +173,39 @@ bool correct(const std::string& printed, ExportChoices& choices) {
   return correction.ok();
 }
 
+/// A width of cut from none to 5 mm. False: the problem is told.
+bool readKerf(const char* argument, const std::string& written, Unit unit, double& kerf) {
+  if (written.empty()) return true;
+  const Result<Length> length = parseLength(written, unit);
+  if (!length) {
+    fail(QString::fromLatin1(argument), length.problem());
+    return false;
+  }
+  if (*length < Length() || *length > mm(5)) {
+    fail(Cli::tr("%1: “%2” is no width of a cut here. Write 0 to 5 mm.")
+             .arg(QString::fromLatin1(argument), shown(written)));
+    return false;
+  }
+  kerf = length->mm();
+  return true;
+}
+
+/// What a machine is to be given. False: the problem is told.
+bool readMachine(const ExportOptions& options, ExportChoices& choices) {
+  MachineExport& machine = choices.machine;
+  for (const ScoreName& each : kScoreForms)
+    if (each.name == options.scores) machine.lines.scores = each.form;
+  Kerf& kerf = machine.lines.kerf;
+  if (!readKerf("--kerf", options.kerf, choices.unit, kerf.outer)) return false;
+  kerf.inner = kerf.outer;
+  if (!readKerf("--inner-kerf", options.innerKerf, choices.unit, kerf.inner)) return false;
+  machine.outlines = options.outlines;
+  if (options.sheet.empty()) return true;
+  const auto size = readSize("--sheet", options.sheet, {mm(50), mm(3000)});
+  if (size) machine.sheet = PartSize{size->first.mm(), size->second.mm()};
+  return size.has_value();
+}
+
 /// Nothing when the paper or the margin is not known; the problem is told.
 std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Design& design) {
   const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
@@ -138,7 +228,10 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   choices.folded = options.folded;
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
-  if (!correct(options.printed, choices)) return std::nullopt;
+  if (!correct(options.printed, choices) || !readMachine(options, choices)) return std::nullopt;
+  const std::optional<QStringList> names = readNames(options.names);
+  if (!names) return std::nullopt;
+  choices.names = *names;
   return choices;
 }
 
@@ -151,14 +244,43 @@ QString pieceProblem(const std::string& name, const BuiltDesign& built) {
       .arg(shown(name), names.join(QStringLiteral(", ")));
 }
 
-int runExport(const ExportOptions& options) {
-  const std::optional<Design> design = readDesignArgument(options.file);
-  if (!design) return ExitUsage;
-  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
-  if (!outputServes(options.output, {options.file})) return ExitUsage;
-  const std::optional<ExportChoices> choices = choicesFor(options, *design);
+/// Builds one design and makes its files. Nothing: the problem is told.
+std::optional<FolderFiles> filesOf(const NamedDesign& named, const ExportOptions& options) {
+  const std::optional<ExportChoices> choices = choicesFor(options, named.design);
+  if (!choices) return std::nullopt;
+  const Result<BuiltDesign> built = build(named.design);
+  if (!built) {
+    fail(text(named.file), built.problem());
+    return std::nullopt;
+  }
+  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty()) {
+    fail(problem);
+    return std::nullopt;
+  }
+  Result<FolderFiles> files =
+      exportedFiles(*built, named.stem + QLatin1Char('.') + endingOf(options), *choices);
+  if (files) return std::move(*files);
+  fail(text(named.file), files.problem());
+  return std::nullopt;
+}
+
+/// One file for each design, all of them or none.
+int exportIntoFolder(const std::vector<NamedDesign>& designs, const ExportOptions& options) {
+  FolderFiles all;
+  for (const NamedDesign& named : designs) {
+    const std::optional<FolderFiles> files = filesOf(named, options);
+    if (!files) return ExitUsage;
+    all.insert(all.end(), files->begin(), files->end());
+  }
+  if (const auto problem = writeFolder(text(options.output), all))
+    return fail(QStringLiteral("-o"), *problem);
+  return ExitHolds;
+}
+
+int exportOne(const Design& design, const ExportOptions& options) {
+  const std::optional<ExportChoices> choices = choicesFor(options, design);
   if (!choices) return ExitUsage;
-  const Result<BuiltDesign> built = build(*design);
+  const Result<BuiltDesign> built = build(design);
   if (!built) return fail(QStringLiteral("FILE"), built.problem());
   if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty())
     return fail(problem);
@@ -167,12 +289,36 @@ int runExport(const ExportOptions& options) {
   return ExitHolds;
 }
 
+int runExport(const ExportOptions& options) {
+  const std::optional<std::vector<NamedDesign>> designs = readDesignArguments(options.files);
+  if (!designs) return ExitUsage;
+  if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
+  if (!outputServes(options.output, options.files)) return ExitUsage;
+  return intoFolder(options) ? exportIntoFolder(*designs, options)
+                             : exportOne(designs->front().design, options);
+}
+
 QString exportHelp() { return Cli::tr("write the template or the net"); }
 
 std::function<int()> prepareExport(Grammar& grammar) {
   const auto o = std::make_shared<ExportOptions>();
-  grammar.file(o->file, Cli::tr("design to export"));
-  grammar.value("-o,--output", "OUT.(svg|dxf|pdf|png|json)", o->output, Cli::tr("file to write"));
+  grammar.files(o->files, Cli::tr("designs to export; - is standard input"));
+  grammar.value("-o,--output", "OUT.(svg|dxf|pdf|png|json)|FOLDER/", o->output,
+                Cli::tr("file to write, or a folder for a file of each design"));
+  grammar.value("--as", exportEndings().join(QLatin1Char('|')).toUtf8(), o->as,
+                Cli::tr("kind of the files in a folder, pdf"));
+  grammar.value("--names", "NAME,...|FILE.cwkit", o->names,
+                Cli::tr("a set of template pages for each taker, in one PDF"));
+  grammar.value("--scores", scoreFormNames(QStringLiteral("|")).toUtf8(), o->scores,
+                Cli::tr("what a machine makes of scores (SVG, DXF)"));
+  grammar.value("--kerf", "LENGTH", o->kerf,
+                Cli::tr("how wide the machine cuts: outlines move by half of it (SVG, DXF)"));
+  grammar.value("--inner-kerf", "LENGTH", o->innerKerf,
+                Cli::tr("the same for openings, where it differs"));
+  grammar.value(
+      "--sheet", "WIDTHxHEIGHT", o->sheet,
+      Cli::tr("all pieces, as often as they are made, on sheets of this size (SVG, DXF)"));
+  grammar.flag("--outlines", o->outlines, Cli::tr("words as outlines, not as type (SVG, DXF)"));
   grammar.value("--piece", "NAME", o->piece, Cli::tr("only this piece"));
   grammar.value("--paper", "NAME", o->paper,
                 Cli::tr("paper of a PDF: a4, letter ..., or its sides, such as 200x250mm"));
@@ -192,7 +338,8 @@ bool exportPaints(std::span<const char* const> arguments) {
   return std::ranges::any_of(
       arguments,
       [](std::string_view argument) {
-        return argument.ends_with(".pdf") || argument.ends_with(".png");
+        return argument.ends_with(".pdf") || argument.ends_with(".png") ||
+               argument.ends_with('/') || argument == "--outlines";
       });
 }
 

@@ -8,6 +8,7 @@
 #include <algorithm>
 #include <exception>
 
+#include "bridge/language.h"
 #include "bridge/paint_drawing.h"
 #include "drawing/role.h"
 #include "output/pdf_layers.h"
@@ -98,8 +99,9 @@ Result<QByteArray> renderPdf(const std::vector<Drawing>& pages, const Wording& w
           ? info.created.toUTC().toString(QStringLiteral("'D:'yyyyMMddHHmmss'Z'"))
           : QString();
   try {
-    return assembleLayers(paintLayers(pages, layered, wording, info.look), layered,
-                          {info.title.toStdString(), created.toStdString()});
+    return assembleLayers(
+        paintLayers(pages, layered, wording, info.look), layered,
+        {info.title.toStdString(), created.toStdString(), languageSpoken().toStdString()});
   } catch (const std::exception& error) {
     return Problem{ProblemCode::FileNotWritten, {}, {std::string(error.what())}};
   }

@@ -132,6 +132,8 @@ QByteArray assembleLayers(const QByteArray& painted, const std::vector<LayeredPa
   QPDF pdf;
   pdf.processMemoryFile("template", painted.constData(), static_cast<std::size_t>(painted.size()));
   LayeredDocument(pdf).assemble(pages);
+  if (!info.language.empty())
+    pdf.getRoot().replaceKey("/Lang", QPDFObjectHandle::newUnicodeString(info.language));
   setInfo(pdf, info);
   QPDFWriter writer(pdf);
   writer.setOutputMemory();

@@ -23,8 +23,9 @@ struct LayeredPage {
 };
 
 struct LayeredInfo {
-  std::string title;    ///< UTF-8
-  std::string created;  ///< PDF date: `D:20260102030405Z`
+  std::string title;          ///< UTF-8
+  std::string created;        ///< PDF date: `D:20260102030405Z`
+  std::string language = {};  ///< of the words, as `en`; empty = not told
 };
 
 /// Turns a painted PDF, one page for each layer in order, into pages with optional content groups,

@@ -4,6 +4,7 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QLineEdit>
 #include <QMessageBox>
 #include <QPushButton>
 #include <QRadioButton>
@@ -15,6 +16,7 @@
 #include "bridge/text.h"
 #include "papers/template/export.h"
 #include "printing/ask_path.h"
+#include "printing/machine_fields.h"
 #include "session/preferences.h"
 
 namespace creasewright {
@@ -54,7 +56,9 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
     : QDialog(parent),
       session_(session),
       kinds_(new QButtonGroup(this)),
-      piece_(new QComboBox(this)) {
+      piece_(new QComboBox(this)),
+      names_(new QLineEdit(this)),
+      machine_(new MachineFields(this)) {
   setWindowTitle(tr("Save as a file"));
   auto* layout = new QVBoxLayout(this);
   layout->setSpacing(2);
@@ -75,6 +79,12 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
     piece_->addItem(pieceTitle(piece.name), text(piece.name));
   piece_->setVisible(session_.built().pieces.size() > 1);
   layout->addWidget(piece_);
+  names_->setPlaceholderText(tr("Names of takers, with commas: a set of pages for each"));
+  names_->setAccessibleName(tr("Names of takers"));
+  layout->addWidget(names_);
+  layout->addWidget(machine_);
+  connect(kinds_, &QButtonGroup::idToggled, this, &ExportDialog::showFields);
+  showFields();
   auto* save = new QPushButton(tr("Save…"), this);
   save->setProperty("primary", true);
   save->setDefault(true);
@@ -89,6 +99,15 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
   connect(close, &QPushButton::clicked, this, &QDialog::reject);
 }
 
+/// Only what the chosen kind of file takes.
+void ExportDialog::showFields() {
+  const Kind kind = kinds()[static_cast<std::size_t>(kinds_->checkedId())];
+  names_->setVisible(kind.ending == QLatin1String("pdf"));
+  machine_->setVisible(
+      !kind.folded && (kind.ending == QLatin1String("svg") || kind.ending == QLatin1String("dxf")));
+  adjustSize();
+}
+
 void ExportDialog::exportFile() {
   const Kind kind = kinds()[static_cast<std::size_t>(kinds_->checkedId())];
   const QString path = askPath(this, session_, kind.ending,
@@ -97,6 +116,10 @@ void ExportDialog::exportFile() {
   ExportChoices choices;
   choices.piece = piece_->currentData().toString();
   choices.folded = kind.folded;
+  if (!machine_->isHidden()) choices.machine = machine_->chosen();
+  if (!names_->isHidden())
+    for (const QString& name : names_->text().split(QLatin1Char(','), Qt::SkipEmptyParts))
+      if (!name.simplified().isEmpty()) choices.names.append(name.simplified());
   choices.unit = session_.unit();
   choices.now = QDateTime::currentDateTime();
   if (const auto paper = findPaper(preferredPaper().toStdString())) choices.setup.paper = *paper;

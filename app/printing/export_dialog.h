@@ -6,8 +6,11 @@
 
 class QButtonGroup;
 class QComboBox;
+class QLineEdit;
 
 namespace creasewright {
+
+class MachineFields;
 
 /// Which file to make of the design: what it is good for stands beside each kind.
 class ExportDialog : public QDialog {
@@ -17,11 +20,14 @@ class ExportDialog : public QDialog {
   explicit ExportDialog(DesignSession& session, QWidget* parent = nullptr);
 
  private:
+  void showFields();
   void exportFile();
 
   DesignSession& session_;
   QButtonGroup* kinds_;
   QComboBox* piece_;
+  QLineEdit* names_;
+  MachineFields* machine_;
 };
 
 }  // namespace creasewright

@@ -73,6 +73,24 @@ QString preferredPaper() {
 
 void setPreferredPaper(const QString& id) { keep("paper", id); }
 
+GuideForm preferredGuideForm() {
+  GuideForm form;
+  for (const GuideSizeName& each : guideSizes())
+    if (each.name == setting("guide/type").toByteArray()) form.size = each.size;
+  for (const HandName& each : handNames())
+    if (each.name == setting("guide/hand").toByteArray()) form.hand = each.hand;
+  form.black = setting("guide/black").toBool();
+  return form;
+}
+
+void setPreferredGuideForm(const GuideForm& form) {
+  for (const GuideSizeName& each : guideSizes())
+    if (each.size == form.size) keep("guide/type", QString::fromLatin1(each.name));
+  for (const HandName& each : handNames())
+    if (each.hand == form.hand) keep("guide/hand", QString::fromLatin1(each.name));
+  keep("guide/black", form.black);
+}
+
 QDateTime lastUse(const QString& path) { return QSettings().value(useKey(path)).toDateTime(); }
 
 void rememberUse(const QString& path) {

@@ -4,6 +4,7 @@
 #include <QString>
 #include <QStringList>
 
+#include "papers/guide/guide_form.h"
 #include "units/length.h"
 #include "units/tool_grid.h"
 #include "widgets/theme.h"
@@ -30,6 +31,10 @@ void setPreferredLanguage(const QString& language);
 /// Id of the paper in the printer; A4 or letter by the country until the person chooses.
 QString preferredPaper();
 void setPreferredPaper(const QString& id);
+
+/// How a guide was last set; standard, in colours, for the right hand until the person chooses.
+GuideForm preferredGuideForm();
+void setPreferredGuideForm(const GuideForm& form);
 
 /// When a file on the shelf was last opened from there; invalid = never.
 QDateTime lastUse(const QString& path);

@@ -45,7 +45,8 @@ std::string asciiText(std::string_view utf8) {
 
 class DxfText {
  public:
-  DxfText(const Drawing& drawing, const Wording& wording) : drawing_(drawing), wording_(wording) {
+  DxfText(const Drawing& drawing, const Wording& wording, bool dashed)
+      : drawing_(drawing), wording_(wording), dashed_(dashed) {
     for (const Role role : paintOrder())
       if (used(role)) roles_.push_back(role);
   }
@@ -109,7 +110,7 @@ class DxfText {
     pair(70, std::to_string(roles_.size() + 1));
     lineType("CONTINUOUS", {});
     for (const Role role : roles_)
-      if (!roleStyle(role).dashes.empty())
+      if (dashed_ && !roleStyle(role).dashes.empty())
         lineType(capitals(roleStyle(role).id), roleStyle(role).dashes);
     pair(0, "ENDTAB");
     pair(0, "TABLE");
@@ -140,7 +141,7 @@ class DxfText {
   }
 
   void lineTypeOf(const RoleStyle& style) {
-    pair(6, style.dashes.empty() ? "CONTINUOUS" : capitals(style.id));
+    pair(6, !dashed_ || style.dashes.empty() ? "CONTINUOUS" : capitals(style.id));
   }
 
   void path(const PathItem& item) {
@@ -185,14 +186,15 @@ class DxfText {
 
   const Drawing& drawing_;
   const Wording& wording_;
+  bool dashed_;
   std::vector<Role> roles_;
   std::string out_;
 };
 
 }  // namespace
 
-std::string writeDxf(const Drawing& drawing, const Wording& wording) {
-  return DxfText(drawing, wording).write();
+std::string writeDxf(const Drawing& drawing, const Wording& wording, bool dashed) {
+  return DxfText(drawing, wording, dashed).write();
 }
 
 }  // namespace creasewright

@@ -14,7 +14,8 @@ namespace {
 /// Writes in SVG's frame: y runs down from the top of the drawing.
 class SvgText {
  public:
-  SvgText(const Drawing& drawing, const Wording& wording) : drawing_(drawing), wording_(wording) {}
+  SvgText(const Drawing& drawing, const Wording& wording, bool dashed)
+      : drawing_(drawing), wording_(wording), dashed_(dashed) {}
 
   std::string write(const std::string& title) {
     out_ =
@@ -54,7 +55,7 @@ class SvgText {
   }
 
   void dashes(const RoleStyle& style) {
-    if (style.dashes.empty()) return;
+    if (!dashed_ || style.dashes.empty()) return;
     out_ += " stroke-dasharray=\"";
     for (const double dash : style.dashes) out_ += numberText(dash) + ' ';
     out_.back() = '"';
@@ -104,13 +105,15 @@ class SvgText {
 
   const Drawing& drawing_;
   const Wording& wording_;
+  bool dashed_;
   std::string out_;
 };
 
 }  // namespace
 
-std::string writeSvg(const Drawing& drawing, const std::string& title, const Wording& wording) {
-  return SvgText(drawing, wording).write(title);
+std::string writeSvg(const Drawing& drawing, const std::string& title, const Wording& wording,
+                     bool dashed) {
+  return SvgText(drawing, wording, dashed).write(title);
 }
 
 }  // namespace creasewright

@@ -6,6 +6,7 @@
 #include "making/cut_plan.h"
 #include "making/fold_plan.h"
 #include "making/glue_tape.h"
+#include "making/score_hand.h"
 #include "making/score_plan.h"
 
 namespace creasewright {
@@ -75,6 +76,7 @@ struct FigureSpec {
   std::vector<Polygon> put;     ///< mats, labels or film as they lie on the sheet
   std::vector<Point3> way;      ///< of the product's middle into the piece, frame of panel 0, mm
   std::vector<int> without;     ///< of Design::extras: not yet there
+  Hand hand = Hand::Right;      ///< readings, fence and numbers stand where it works
 };
 
 enum class CheckCode {
@@ -158,8 +160,9 @@ struct GuidePiece {
 struct Guide {
   std::string title;
   std::string styleId;
-  int level = 1;          ///< 1 a first lesson .. 3 for practised hands
-  Length finishedLength;  ///< outside, the largest of the pieces
+  Hand hand = Hand::Right;  ///< whose settings and order of cuts are told
+  int level = 1;            ///< 1 a first lesson .. 3 for practised hands
+  Length finishedLength;    ///< outside, the largest of the pieces
   Length finishedWidth;
   Length finishedHeight;
   std::vector<GuidePiece> pieces;

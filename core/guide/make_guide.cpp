@@ -73,11 +73,20 @@ void addCare(const BuiltDesign& built, Guide& guide) {
   guide.cautions = cautionsFor(built, guide);
 }
 
-PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
+ScorePlan scoresFor(Hand hand, const BuiltDesign& built, const BuiltPiece& piece) {
+  if (hand == Hand::Right) return piece.scorePlan;
+  return planScoresFor(hand, piece.net, piece.flat, built.design.grid, built.design.board);
+}
+
+PiecePlans plansOf(const BuiltDesign& built, std::size_t index, Hand hand) {
   const BuiltPiece& piece = built.pieces[index];
   const Net& net = piece.net;
-  PiecePlans plans{
-      static_cast<int>(index), piece, planCuts(net, piece.flat, piece.waste), foldPlan(piece), {}};
+  PiecePlans plans{static_cast<int>(index),
+                   piece,
+                   scoresFor(hand, built, piece),
+                   planCuts(net, piece.flat, piece.waste),
+                   foldPlan(piece),
+                   {}};
   plans.adhesive = planAdhesive(net, piece.gluePlan, plans.folds, built.design.grid);
   return plans;
 }
@@ -85,7 +94,8 @@ PiecePlans plansOf(const BuiltDesign& built, std::size_t index) {
 /// Writes the steps of one design in the order of doing.
 class GuideWriter {
  public:
-  explicit GuideWriter(const BuiltDesign& built) : built_(built) {
+  GuideWriter(const BuiltDesign& built, Hand hand) : built_(built) {
+    guide_.hand = hand;
     guide_.title = built.design.title;
     guide_.styleId = built.design.styleId;
     guide_.level = built.style->traits.difficulty;
@@ -105,6 +115,7 @@ class GuideWriter {
     for (const RibbonNeed& ribbon : built_.ribbons)
       guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
     addCare(built_, guide_);
+    for (Step& step : guide_.steps) step.figure.hand = guide_.hand;
     return std::move(guide_);
   }
 
@@ -140,7 +151,7 @@ class GuideWriter {
   /// A piece of an extra from the stock sheet to its finished form, once.
   void make(int index) {
     if (!made_.insert(index).second) return;
-    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index));
+    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index), guide_.hand);
     addSupplies(plans, guide_);
     push(sheetSteps(plans));
     addFlatExtras(index);
@@ -176,7 +187,7 @@ class GuideWriter {
   }
 
   void addOwnSheet(int index) {
-    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index));
+    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index), guide_.hand);
     addSupplies(plans, guide_);
     push(sheetSteps(plans));
     addFlatExtras(index);
@@ -187,7 +198,7 @@ class GuideWriter {
   }
 
   [[nodiscard]] std::vector<Step> foldsOf(int index) const {
-    return foldSteps(plansOf(built_, static_cast<std::size_t>(index)));
+    return foldSteps(plansOf(built_, static_cast<std::size_t>(index), guide_.hand));
   }
 
   void foldOwnPiece(int index) { fold(index, foldsOf(index)); }
@@ -322,6 +333,6 @@ class GuideWriter {
 
 }  // namespace
 
-Guide makeGuide(const BuiltDesign& built) { return GuideWriter(built).write(); }
+Guide makeGuide(const BuiltDesign& built, Hand hand) { return GuideWriter(built, hand).write(); }
 
 }  // namespace creasewright

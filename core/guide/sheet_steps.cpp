@@ -39,7 +39,7 @@ std::vector<ScoreSetup> settingsOf(const ScorePlan& plan, ScoreRun run) {
 }
 
 void addScoreSteps(const PiecePlans& plans, std::vector<Step>& steps) {
-  const ScorePlan& plan = plans.built.scorePlan;
+  const ScorePlan& plan = plans.scores;
   for (const auto& [code, run] : {std::pair{StepCode::ScoreSides, ScoreRun::Full},
                                   std::pair{StepCode::ShortScores, ScoreRun::Short}}) {
     Step step = sheetStep(plans, code);

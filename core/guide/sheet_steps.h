@@ -11,6 +11,7 @@ namespace creasewright {
 struct PiecePlans {
   int index = 0;
   const BuiltPiece& built;
+  ScorePlan scores;
   CutPlan cuts;
   FoldPlan folds;
   AdhesivePlan adhesive;

@@ -57,6 +57,7 @@ class ScoreMap {
         steps_(steps),
         room_(room),
         wording_(wording),
+        left_(steps.front()->figure.hand == Hand::Left),
         w_(piece.flat.width),
         h_(piece.flat.height) {}
 
@@ -86,6 +87,8 @@ class ScoreMap {
            : reading.valley                         ? Role::Valley
                                                     : Role::Mountain;
   }
+  /// A side as the right hand has it, for the hand that works.
+  [[nodiscard]] SheetSide handed(SheetSide side) const { return left_ ? inMirror(side) : side; }
   Margin& margin(SheetSide side) { return margins_[static_cast<std::size_t>(side)]; }
 
   void collect() {
@@ -103,7 +106,8 @@ class ScoreMap {
   }
 
   /// The sides whose readings are written; the others of a setup read the same.
-  static std::vector<SheetSide> shown(const ScoreSetup& setup, const ScoreReading& reading) {
+  [[nodiscard]] std::vector<SheetSide> shown(const ScoreSetup& setup,
+                                             const ScoreReading& reading) const {
     using enum SheetSide;
     const bool full = reading.run == ScoreRun::Full;
     std::vector<SheetSide> sides;
@@ -114,11 +118,11 @@ class ScoreMap {
         sides.push_back(other);
     };
     if (full) {
-      first(Left, Right);
+      first(handed(Left), handed(Right));
       if (setup.sides.size() < kSides.size()) first(Bottom, Top);
     } else {
       first(Bottom, Top);
-      if (setup.sides.size() < kSides.size()) first(Right, Left);
+      if (setup.sides.size() < kSides.size()) first(handed(Right), handed(Left));
     }
     return sides;
   }
@@ -133,7 +137,7 @@ class ScoreMap {
     mark.like = roleOf(reading);
     mark.number = full ? lineNumber(side, reading.at.mm()) : 0;
     mark.words = wording_(label(reading.at));
-    const SheetSide at = !full ? side : upright(side) ? SheetSide::Top : SheetSide::Left;
+    const SheetSide at = !full ? side : upright(side) ? SheetSide::Top : handed(SheetSide::Left);
     if (full) fences_[static_cast<std::size_t>(side)] = true;
     margin(at).marks.push_back(std::move(mark));
   }
@@ -159,7 +163,8 @@ class ScoreMap {
   /// Room of a margin outside the sheet.
   [[nodiscard]] double depth(SheetSide side) const {
     const Margin& each = margins_[static_cast<std::size_t>(side)];
-    const double measure = side == SheetSide::Left || side == SheetSide::Bottom ? kSizeRoom : 2;
+    const double measure =
+        side == handed(SheetSide::Left) || side == SheetSide::Bottom ? kSizeRoom : 2;
     if (each.marks.empty()) return measure;
     const double words = upright(side) || each.turned ? each.widest() : each.type;
     return measure + kTick + words + (each.numbered() ? 2 * kRing + 1.5 : 0.5);
@@ -286,7 +291,7 @@ class ScoreMap {
                     kRing);
   }
 
-  /// The sheet's own measures below and at the left, outside the readings.
+  /// The sheet's own measures below and at the fence's side, outside the readings.
   void size() {
     const Point high = at({w_, h_});
     const auto text = [&](double mm, Point where, double turn) {
@@ -298,17 +303,19 @@ class ScoreMap {
                             .turnDegrees = turn});
     };
     const double low = kSizeRoom - 1.8;
+    const double beside = left_ ? out_.width - low : low;
     out_.paths.push_back(
         {.role = Role::Dimension,
-         .rings = {{{origin_.x, low}, {high.x, low}}, {{low, origin_.y}, {low, high.y}}}});
+         .rings = {{{origin_.x, low}, {high.x, low}}, {{beside, origin_.y}, {beside, high.y}}}});
     text(w_, {(origin_.x + high.x) / 2, low - 1.2 - kSizeType * 0.73}, 0);
-    text(h_, {low - 1.2, (origin_.y + high.y) / 2}, 90);
+    text(h_, {left_ ? out_.width - 1.2 : low - 1.2, (origin_.y + high.y) / 2}, 90);
   }
 
   const BuiltPiece& piece_;
   const std::vector<const Step*>& steps_;
   const FigureRoom& room_;
   const Wording& wording_;
+  bool left_;
   double w_;
   double h_;
   double scale_ = 1;

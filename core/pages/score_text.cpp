@@ -77,7 +77,7 @@ Label sidesHeading(std::vector<SheetSide> sides, double width, double height) {
   return {code, {}, {}};
 }
 
-std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height) {
+std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height, Hand hand) {
   std::vector<ScoreSection> sections;
   for (const ScoreSetup& setup : plan.setups) {
     std::vector<std::vector<ScoreReading>> groups;
@@ -107,9 +107,11 @@ std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double 
   }
   for (const FreeScore& score : drawn.straight) {
     const Segment& line = score.line;
+    const bool left = hand == Hand::Left;
+    const auto from = [&](double x) { return Length::mm(left ? width - x : x); };
     free.lines.push_back(
-        {"score-free",
-         {Length::mm(line.a.x), Length::mm(line.a.y), Length::mm(line.b.x), Length::mm(line.b.y)},
+        {left ? "score-free-right" : "score-free",
+         {from(line.a.x), Length::mm(line.a.y), from(line.b.x), Length::mm(line.b.y)},
          {}});
     free.places.push_back({line});
   }

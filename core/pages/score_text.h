@@ -3,7 +3,7 @@
 #include <vector>
 
 #include "drawing/drawing.h"
-#include "making/score_plan.h"
+#include "making/score_hand.h"
 
 namespace creasewright {
 
@@ -19,7 +19,9 @@ struct ScoreSection {
 Label sidesHeading(std::vector<SheetSide> sides, double width, double height);
 
 /// The score plan as sentences to read at the board; equal short scores are put together. `width`
-/// and `height` of the blank tell short sides from long ones.
-std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height);
+/// and `height` of the blank tell short sides from long ones. The left hand counts end points from
+/// the lower right corner.
+std::vector<ScoreSection> scoreText(const ScorePlan& plan, double width, double height,
+                                    Hand hand = Hand::Right);
 
 }  // namespace creasewright

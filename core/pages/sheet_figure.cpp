@@ -38,7 +38,7 @@ class SheetFigure {
         step.figure.adhesive ? kLegendRow * (step.figure.behind.empty() ? 1 : 2) : 0;
     scale_ = std::min((room.width - near - away) / piece.flat.width,
                       (room.height - near - away - below) / piece.flat.height);
-    origin_ = {near, near + below};
+    origin_ = {left() ? away : near, near + below};
     out_.width = piece.flat.width * scale_ + near + away;
     out_.height = piece.flat.height * scale_ + near + away + below;
     if (trim) {  // a measure may be longer than the side it stands at
@@ -91,6 +91,8 @@ class SheetFigure {
   }
 
  private:
+  [[nodiscard]] bool left() const { return step_.figure.hand == Hand::Left; }
+
   /// On the page; a sheet that was turned over is seen from its other face.
   [[nodiscard]] Point at(Point p) const {
     return origin_ + Point{step_.figure.turned ? piece_.flat.width - p.x : p.x, p.y} * scale_;
@@ -202,11 +204,12 @@ class SheetFigure {
     else
       line(role, {{low, place}, {high, place}});
     // Full scores measured from left or right are read below or above the sheet, and so on.
-    const SheetSide margin = !full                       ? side
-                             : side == SheetSide::Left   ? SheetSide::Bottom
-                             : side == SheetSide::Right  ? SheetSide::Top
-                             : side == SheetSide::Bottom ? SheetSide::Left
-                                                         : SheetSide::Right;
+    const SheetSide as = left() ? inMirror(side) : side;
+    const SheetSide beside = as == SheetSide::Left     ? SheetSide::Bottom
+                             : as == SheetSide::Right  ? SheetSide::Top
+                             : as == SheetSide::Bottom ? SheetSide::Left
+                                                       : SheetSide::Right;
+    const SheetSide margin = !full ? side : left() ? inMirror(beside) : beside;
     labels_[index(margin)].push_back({at(Point{place, place}), reading.at, upright(measured)});
   }
 
@@ -222,6 +225,7 @@ class SheetFigure {
   /// All straight parts of cuts and their repeats, on the page.
   [[nodiscard]] std::vector<Segment> strokesOf(const std::vector<Cut>& cuts) const {
     std::vector<Segment> strokes;
+    const auto middle = [](const Segment& s) { return s.a.x + s.b.x; };
     const auto add = [&](const Polyline& points) {
       for (std::size_t i = 0; i + 1 < points.size(); ++i)
         strokes.push_back({at(points[i]), at(points[i + 1])});
@@ -231,6 +235,7 @@ class SheetFigure {
       for (const CutRepeat repeat : cut.repeats)
         add(repeated(cut.line, repeat, piece_.flat.width, piece_.flat.height));
     }
+    if (left()) std::ranges::stable_sort(strokes, std::ranges::greater{}, middle);
     return strokes;
   }
 
@@ -292,18 +297,18 @@ class SheetFigure {
     if (!step_.figure.behind.empty()) row("glue-behind", 2.0, -45);
   }
 
-  /// The sheet's own measures below and at the left.
+  /// The sheet's own measures below and at the stop's side.
   void size() {
     const double low = origin_.y - kTick;
-    const double left = origin_.x - kTick;
     const Point corner = at(Point{piece_.flat.width, piece_.flat.height});
+    const double side = left() ? corner.x + kTick : origin_.x - kTick;
     out_.paths.push_back(
         {.role = Role::Dimension,
-         .rings = {{{origin_.x, low}, {corner.x, low}}, {{left, origin_.y}, {left, corner.y}}}});
+         .rings = {{{origin_.x, low}, {corner.x, low}}, {{side, origin_.y}, {side, corner.y}}}});
     text({(origin_.x + corner.x) / 2, low - kType * 1.2}, Label{"length", {step_.width}, {}}, kType,
          Anchor::Centre);
-    text({left - kType * 0.5, (origin_.y + corner.y) / 2}, Label{"length", {step_.height}, {}},
-         kType, Anchor::Centre, 90);
+    text({left() ? side + kType * 1.2 : side - kType * 0.5, (origin_.y + corner.y) / 2},
+         Label{"length", {step_.height}, {}}, kType, Anchor::Centre, 90);
   }
 
   void text(Point at, Label label, double height, Anchor anchor, double turn = 0) {
@@ -339,8 +344,8 @@ class SheetFigure {
   void put(SheetSide side, double wanted, double spread, Length value) {
     const double edge = side == SheetSide::Left     ? origin_.x
                         : side == SheetSide::Bottom ? origin_.y
-                        : side == SheetSide::Right  ? out_.width - origin_.x
-                                                    : out_.height - origin_.y;
+                        : side == SheetSide::Right  ? origin_.x + piece_.flat.width * scale_
+                                                    : origin_.y + piece_.flat.height * scale_;
     const double out = far(side) ? 1 : -1;
     const auto point = [&](double along, double across) {
       return upright(side) ? Point{across, along} : Point{along, across};

@@ -1,6 +1,7 @@
 """Exports: every kind is written whole or not at all."""
 
 import json
+import math
 import re
 import resource
 import signal
@@ -135,6 +136,210 @@ class Export(ProgramTest):
             self.refuse("export", design, "-o", out, "--paper", wrong, naming="--paper")
         self.refuse("export", design, "-o", out, "--margin", "wide", naming="--margin")
         self.refuse("export", design, "-o", out, "--margin", "90mm", naming="margin")
+
+    def test_many_designs_go_into_a_folder(self):
+        first = self.design()
+        second = self.folder / "band.cwdesign"
+        self.succeed("new", "--style", "belly-band", "-o", second)
+        out = self.folder / "out"
+        self.succeed("export", first, second, "-o", f"{out}/", "--as", "svg")
+        self.assertEqual(sorted(file.name for file in out.iterdir() if file.suffix), ["band.svg", "design.svg"])
+        one = self.folder / "one.svg"
+        self.succeed("export", second, "-o", one)
+        self.assertEqual((out / "band.svg").read_bytes(), one.read_bytes())
+        self.refuse("export", first, second, "-o", self.folder / "two.pdf", naming="-o")
+        self.refuse("export", first, "-o", f"{out}/", "--as", "doc", naming="--as")
+        self.refuse("export", first, "-o", one, "--as", "svg", naming="--as")
+
+    def test_a_wrong_design_among_many_writes_nothing(self):
+        broken = self.folder / "broken.cwdesign"
+        broken.write_text("{}")
+        out = self.folder / "out"
+        self.refuse("export", self.design(), broken, "-o", f"{out}/")
+        self.assertFalse(out.exists())
+
+    def test_standard_input_is_a_design(self):
+        design, out, piped = self.design(), self.folder / "out.svg", self.folder / "piped.svg"
+        self.succeed("export", design, "-o", out)
+        done = self.run_program("export", "-", "-o", piped, input=design.read_text(encoding="utf-8"))
+        self.assertEqual((done.returncode, done.stderr), (0, ""))
+        self.assertEqual(piped.read_bytes(), out.read_bytes())
+        self.refuse("export", "-", "-o", piped, input="not a design", naming="-:")
+        self.refuse("export", "-", "-", "-o", f"{self.folder}/x/", input="", naming="-:")
+        self.refuse("export", "-", "-o", piped, input=" " * (5 << 20), naming="-:")
+
+    def test_a_set_of_pages_for_each_taker(self):
+        design, one, out = self.design(), self.folder / "one.pdf", self.folder / "out.pdf"
+        self.succeed("export", design, "-o", one)
+        self.succeed("export", design, "-o", out, "--names", "Ada, Jürgen,Ada,,Mei-Lin O’Hara")
+        pages = len(self.sizes(one))
+        self.assertEqual(len(self.sizes(out)), 3 * pages)
+        for index, name in enumerate(("Ada", "Jürgen", "Mei-Lin O’Hara")):
+            for page in range(index * pages + 1, (index + 1) * pages + 1):
+                done = subprocess.run(["pdftotext", "-f", str(page), "-l", str(page), out, "-"], capture_output=True, check=True)
+                self.assertIn(f"{name} · ", done.stdout.decode(), (name, page))
+        kit = self.folder / "class.cwkit"
+        (self.folder / "names.txt").write_text("Ada\nBen\n", encoding="utf-8")
+        self.succeed("kit", design, "--takers", "2", "--names", self.folder / "names.txt", "--sheet", "12x12", "-o", kit)
+        self.succeed("export", design, "-o", out, "--names", kit)
+        self.assertEqual(len(self.sizes(out)), 2 * pages)
+        self.refuse("export", design, "-o", out, "--names", " , ", naming="--names")
+        self.refuse("export", design, "-o", self.folder / "out.svg", "--names", "Ada", naming="--names")
+
+    def dxf(self, file, layer):
+        """Closed outlines and lines of a layer, lists of corners, by the group codes of DXF release 12 alone: 0 begins
+        an entity, 8 its layer, 10 and 20 a place, 11 and 21 a line's other end, 70 bit 1 a closed polyline."""
+        words = file.read_text(encoding="ascii").split("\n")
+        pairs = list(zip(map(int, words[0:-1:2]), words[1::2]))
+        entities, current = [], {}
+        for code, value in pairs[pairs.index((2, "ENTITIES")) :]:
+            if code == 0:
+                entities.append(current := {0: value})
+            else:
+                current[code] = value
+
+        def place(entity, shift=0):
+            return (float(entity[10 + shift]), float(entity[20 + shift]))
+
+        closed, lines, corners = [], [], None
+        for entity in entities:
+            if entity.get(8) != layer:
+                continue
+            if entity[0] == "LINE":
+                lines.append([place(entity), place(entity, 1)])
+            elif entity[0] == "POLYLINE":
+                corners = []
+                (closed if int(entity[70]) & 1 else lines).append(corners)
+            elif entity[0] == "VERTEX":
+                corners.append(place(entity))
+        return closed, lines
+
+    def area(self, ring):
+        return sum(a[0] * b[1] - b[0] * a[1] for a, b in zip(ring, ring[1:] + ring[:1])) / 2
+
+    def grown_area(self, ring, d):
+        """Area of a ring whose sides move by d outwards, corners mitred: A + P d + d^2 times the sum of the tangents of
+        half the angles the corners turn by (Steiner's formula with mitres, from memory)."""
+        if self.area(ring) < 0:
+            ring = ring[::-1]
+        sides = [(b[0] - a[0], b[1] - a[1]) for a, b in zip(ring, ring[1:] + ring[:1])]
+        turns = [math.atan2(a[0] * b[1] - a[1] * b[0], a[0] * b[0] + a[1] * b[1]) for a, b in zip(sides[-1:] + sides, sides)]
+        self.assertAlmostEqual(sum(turns), 2 * math.pi, places=6)
+        perimeter = sum(math.hypot(*side) for side in sides)
+        return self.area(ring) + perimeter * d + d * d * sum(math.tan(turn / 2) for turn in turns)
+
+    def test_kerf_moves_outlines_into_what_falls_away(self):
+        """Outlines as they are read back against the area that follows from the plain ones, and the order of cutting."""
+        design = self.design("new", "--style", "straight-tuck-box", "--product", "box:60x40x90mm", "--edit",
+                             "opening:on=front,shape=rectangle")  # fmt: skip
+        plain, cut = self.folder / "plain.dxf", self.folder / "cut.dxf"
+        self.succeed("export", design, "-o", plain)
+        self.succeed("export", design, "-o", cut, "--kerf", "0.3mm", "--inner-kerf", "0.1mm")
+        before, after = (self.dxf(file, "CUTTING")[0] for file in (plain, cut))
+        self.assertEqual(len(before), len(after))
+        self.assertGreaterEqual(len(before), 2)
+        largest = max(range(len(after)), key=lambda i: abs(self.area(after[i])))
+        self.assertEqual(largest, len(after) - 1, "the outline is cut last")
+        for was, now in zip(before, after):
+            grown = 0.15 if was is before[-1] else -0.05
+            self.assertAlmostEqual(abs(self.area(now)), self.grown_area(was, grown), delta=0.05)
+        for mm in ("6mm", "-1mm", "x"):
+            self.refuse("export", design, "-o", cut, "--kerf", mm, naming="--kerf")
+        self.refuse("export", design, "-o", self.folder / "out.pdf", "--kerf", "0.1mm", naming="--kerf")
+
+    def test_scores_as_dashes_or_perforation(self):
+        """Every dash lies on a score, and they cover as much of it as their form says."""
+        design, out = self.design(), self.folder / "out.dxf"
+        self.succeed("export", design, "-o", out)
+        whole = [line for layer in ("CREASING", "REVERSECREASING") for line in self.dxf(out, layer)[1]]
+        length = sum(math.dist(*line) for line in whole)
+        for form, layers, least, most in (("dashes", ("CREASING", "REVERSECREASING"), 0.55, 0.8),
+                                          ("perforation", ("PERFORATING",), 0.55, 0.67)):  # fmt: skip
+            self.succeed("export", design, "-o", out, "--scores", form)
+            parts = [line for layer in layers for line in self.dxf(out, layer)[1]]
+            covered = sum(math.dist(*line) for line in parts)
+            self.assertTrue(least < covered / length < most, (form, covered / length))
+            for (ax, ay), (bx, by) in parts:
+                on = any(abs((q[0] - p[0]) * (y - p[1]) - (q[1] - p[1]) * (x - p[0])) / math.dist(p, q) < 1e-5
+                         and min(p[0], q[0]) - 1e-6 <= x <= max(p[0], q[0]) + 1e-6
+                         and min(p[1], q[1]) - 1e-6 <= y <= max(p[1], q[1]) + 1e-6
+                         for p, q in whole for x, y in [((ax + bx) / 2, (ay + by) / 2)])  # fmt: skip
+                self.assertTrue(on, (form, ax, ay))
+        self.assertEqual(self.dxf(out, "CREASING"), ([], []))
+        svg = self.folder / "out.svg"
+        self.succeed("export", design, "-o", svg, "--scores", "dashes")
+        self.assertNotIn("stroke-dasharray", svg.read_text())
+        self.refuse("export", design, "-o", svg, "--scores", "dots", naming="--scores")
+
+    def test_pieces_together_on_sheets(self):
+        """All pieces as often as they are made, none over another or over the edge of its sheet."""
+        design = self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm", "--extra", "belly-band",
+                             "--extra", "mats", "--extra", "label")  # fmt: skip
+        pieces = sum(piece["count"] for piece in self.exported(design)["pieces"])
+        out = self.folder / "out.svg"
+        self.succeed("export", design, "-o", out, "--sheet", "12x12in")
+        sheets = [out] if out.exists() else sorted(self.folder.glob("out-*.svg"))
+        outlines = 0
+        for sheet in sheets:
+            root = xml.etree.ElementTree.parse(sheet).getroot()
+            self.assertEqual((root.get("width"), root.get("height")), ("304.8mm", "304.8mm"))
+            boxes = []
+            for path in root.findall("{*}g[@id='Cutting']/{*}path"):
+                points = [tuple(map(float, pair)) for pair in re.findall(r"[ML]([-\d.]+) ([-\d.]+)", path.get("d"))]
+                xs, ys = zip(*points)
+                box = (min(xs), min(ys), max(xs), max(ys))
+                if not any(b[0] <= box[0] and b[1] <= box[1] and box[2] <= b[2] and box[3] <= b[3] for b in boxes):
+                    boxes = [b for b in boxes if not (box[0] <= b[0] and box[1] <= b[1] and b[2] <= box[2] and b[3] <= box[3])]
+                    boxes.append(box)
+            outlines += len(boxes)
+            for i, a in enumerate(boxes):
+                self.assertTrue(a[0] >= 4.99 and a[1] >= 4.99 and a[2] <= 299.82 and a[3] <= 299.82, a)
+                for b in boxes[:i]:
+                    apart = max(a[0] - b[2], b[0] - a[2], a[1] - b[3], b[1] - a[3])
+                    self.assertGreaterEqual(apart, 4.99)
+        self.assertEqual(outlines, pieces)
+        self.refuse("export", design, "-o", self.folder / "small.svg", "--sheet", "100x100mm", naming="larger than the sheet")
+        self.assertFalse((self.folder / "small.svg").exists())
+
+    def test_words_as_outlines(self):
+        """No type is left, and librsvg paints the picture much as with type."""
+        design = self.design()
+        for kind in ("svg", "dxf"):
+            out = self.folder / f"out.{kind}"
+            self.succeed("export", design, "-o", out, "--outlines")
+            data = out.read_text()
+            self.assertNotIn("<text" if kind == "svg" else "\nTEXT\n", data)
+            again = self.folder / f"again.{kind}"
+            self.succeed("export", design, "-o", again, "--outlines")
+            self.assertEqual(again.read_text(), data, "the same bytes")
+        type_ = self.folder / "type.svg"
+        self.succeed("export", design, "-o", type_)
+        ink = []
+        for file in (type_, self.folder / "out.svg"):
+            pdf = file.with_suffix(".pdf")
+            subprocess.run(["rsvg-convert", "-f", "pdf", "-o", pdf, file], check=True)
+            grey = subprocess.run(["pdftoppm", "-gray", "-r", "100", pdf], capture_output=True, check=True).stdout
+            ink.append(sum(255 - p for p in grey[re.match(rb"P5\s\d+ \d+\s255\s", grey).end() :]))
+        self.assertLess(abs(ink[0] - ink[1]) / ink[0], 0.05)
+
+    def test_a_template_as_outside_programs_read_it(self):
+        """The box to 1/100 pt, no scaling, layers with their keys, fonts inside the file, title and language."""
+        design, out, plain = self.design(), self.folder / "out.pdf", self.folder / "plain.pdf"
+        self.succeed("export", design, "-o", out, "--paper", "letter")
+        subprocess.run(["qpdf", "--qdf", "--object-streams=disable", out, plain], check=True)
+        data = plain.read_bytes().decode("latin-1")
+        self.assertIn("/PrintScaling /None", data)
+        self.assertIn("/DisplayDocTitle true", data)
+        self.assertRegex(data, r"/Lang \(en\)")
+        self.assertRegex(data, r"/Title \(Framed tray\)")
+        for key in ("/GTS_ProcStepsGroup /Structural", "/GTS_ProcStepsType /Cutting", "/GTS_ProcStepsType /Creasing"):
+            self.assertIn(key, data)
+        for box in re.findall(r"/MediaBox \[\s*([\d.\s]+)\]", data):
+            self.assertEqual(sorted(float(v) for v in box.split())[2:], [612, 792])
+        fonts = subprocess.run(["pdffonts", out], capture_output=True, text=True, check=True).stdout.splitlines()[2:]
+        self.assertTrue(any("Bold" in font for font in fonts), fonts)
+        for font in fonts:
+            self.assertRegex(font, r"\byes +(yes|no) +yes\b", "embedded, with a map to Unicode")
 
     def test_a_tray_with_its_dressing_takes_three_pages(self):
         design = self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm", "--extra", "belly-band",

@@ -60,6 +60,51 @@ class Guide(ProgramTest):
             self.succeed("guide", design, "-o", told, "--units", units)
             self.assertEqual(plain.read_bytes(), told.read_bytes(), grid)
 
+    def test_the_left_hand_reads_from_the_other_edge(self):
+        """A band that the right hand scores from its left side: each number for the left hand is the width less that."""
+        design = self.design("new", "--style", "belly-band", "--grid", "1mm")
+        right, left = self.folder / "right.html", self.folder / "left.html"
+        self.succeed("guide", design, "-o", right)
+        self.succeed("guide", design, "-o", left, "--hand", "left")
+        reading = re.compile(r"(Left|Right) side: Score all the way across at ([\d. m,]+)\.")
+        told = {hand: reading.search(page.read_text(encoding="utf-8")) for hand, page in (("R", right), ("L", left))}
+        self.assertEqual((told["R"].group(1), told["L"].group(1)), ("Left", "Right"))
+        width = float(re.search(r"Trim 1 sheet of card to ([\d.]+)", right.read_text(encoding="utf-8")).group(1))
+        numbers = {hand: [float(n) for n in re.findall(r"[\d.]+", match.group(2))] for hand, match in told.items()}
+        self.assertEqual(numbers["L"], sorted(width - n for n in numbers["R"]))
+        self.assertIn("For the left hand", left.read_text(encoding="utf-8"))
+        self.refuse("guide", design, "-o", left, "--hand", "third", naming="--hand")
+
+    def pdf_words(self, pdf):
+        return subprocess.run(["pdftotext", "-layout", pdf, "-"], capture_output=True, check=True).stdout.decode().replace("\ufb00", "ff")
+
+    def test_readers_of_both_countries_in_one_run(self):
+        """Letter is 612 x 792 pt, A4 595 x 842 pt; each guide speaks in one unit and tells what is different."""
+        design = self.design(*TRAY)
+        self.succeed("guide", design, "-o", self.folder / "g.pdf", "--for", "both")
+        self.assertFalse((self.folder / "g.pdf").exists())
+        sizes = {}
+        for readers in ("inch", "metric"):
+            info = subprocess.run(["pdfinfo", self.folder / f"g-{readers}.pdf"], capture_output=True, check=True)
+            sizes[readers] = re.search(r"Page size: +(\d+)[.\d]* x (\d+)", info.stdout.decode()).groups()
+        self.assertEqual(sizes, {"inch": ("612", "792"), "metric": ("595", "841")})
+        inch, metric = (self.pdf_words(self.folder / f"g-{readers}.pdf") for readers in ("inch", "metric"))
+        self.assertNotIn("what is different", inch)
+        before, note = metric.split("Made anew for readers of millimetres: what is different")
+        self.assertNotRegex(before, r"\d in\b")
+        self.assertRegex(note, r"Depth: \d+ mm, before 1 in")
+        self.assertRegex(note, r"Marks of rulers and boards: 1 mm, before")
+        for readings in re.findall(r"all the way\s+across at ([\d\s,.m]+)\.", before):
+            for number in re.findall(r"[\d.]+", readings):
+                self.assertEqual(float(number) % 1, 0, "off the marks of a metric board")
+
+    def test_readers_say_their_own_units(self):
+        design, out = self.design(), self.folder / "g.pdf"
+        self.refuse("guide", design, "-o", out, "--for", "mars", naming="--for")
+        self.refuse("guide", design, "-o", out, "--for", "inch", "--units", "mm", naming="--units")
+        self.refuse("guide", design, "-o", out, "--for", "both", "--paper", "a4", naming="--paper")
+        self.assertEqual(list(self.folder.glob("g*.pdf")), [])
+
     def coloured(self, pdf):
         """How many pixels of the pages are neither black, grey nor white."""
         pages = subprocess.run(["pdftoppm", "-r", "40", pdf], capture_output=True, check=True).stdout

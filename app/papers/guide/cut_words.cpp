@@ -81,18 +81,22 @@ QString fromEdgeSentence(SheetSide edge, int line, int count) {
 }  // namespace
 
 StepWords wordCuts(const Step& step) {
+  const bool left = step.figure.hand == Hand::Left;
   StepWords words = cutWords(step.code, countOf(step));
+  if (left && countOf(step) > 1) words.sentences.append(GuideTr::tr("Begin at the right."));
+  // The edge that the hand begins at comes first.
   std::map<std::pair<SheetSide, int>, int> fromEdges;
+  const auto first = [left](SheetSide edge) { return left ? inMirror(edge) : edge; };
   int guided = 0;
   for (const Cut& cut : step.cuts) {
     if (!cut.fromEdge || cut.toLine == 0) continue;
-    ++fromEdges[{cut.edge, cut.toLine}];
+    ++fromEdges[{first(cut.edge), cut.toLine}];
     for (const CutRepeat repeat : cut.repeats)
-      ++fromEdges[{repeatedEdge(cut.edge, repeat), cut.toLine}];
+      ++fromEdges[{first(repeatedEdge(cut.edge, repeat)), cut.toLine}];
     guided += 1 + static_cast<int>(cut.repeats.size());
   }
   for (const auto& [where, count] : fromEdges)
-    words.sentences.append(fromEdgeSentence(where.first, where.second, count));
+    words.sentences.append(fromEdgeSentence(first(where.first), where.second, count));
   if (const int others = countOf(step) - guided; guided > 0 && others > 0)
     words.sentences.append(GuideTr::tr("The other %n cut(s) run as the figure shows.", "", others));
   if (!step.waste.empty()) {

@@ -26,9 +26,9 @@ QString part(const QString& heading, const QStringList& lines) {
   return out + QLatin1Char('\n');
 }
 
-QByteArray plainText(const GuideWords& words) {
+QByteArray plainText(const GuideWords& words, const GuideNote& note) {
   QString out = words.title + QStringLiteral("\n\n");
-  for (const QString& fact : {words.style, words.size, words.level, words.time})
+  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += fact + QLatin1Char('\n');
   out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
          part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);
@@ -40,15 +40,17 @@ QByteArray plainText(const GuideWords& words) {
       out += QStringLiteral("✓ ") + check + QLatin1Char('\n');
     out += QLatin1Char('\n');
   }
+  if (!note.lines.isEmpty()) out += part(note.heading, note.lines);
   return out.toUtf8();
 }
 
-FolderFiles filesOf(const BuiltDesign& built, GuideUnits units) {
-  const Guide guide = makeGuide(built);
-  const Wording wording = wordingIn(firstUnit(units));
+FolderFiles filesOf(const BuiltDesign& built, const GuideChoices& choices) {
+  const Guide guide = makeGuide(built, choices.form.hand);
+  const Wording wording = wordingIn(firstUnit(choices.units));
   constexpr FigureRoom kPicture{120, 100};
   FolderFiles files{
-      {QStringLiteral("guide.txt"), plainText(wordGuide(guide, built, units))},
+      {QStringLiteral("guide.txt"),
+       plainText(wordGuide(guide, built, choices.units), choices.note)},
       {QStringLiteral("finished.png"), png(finishedFigure(built, kPicture), wording)}};
   for (std::size_t i = 0; i < guide.steps.size(); ++i) {
     files.emplace_back(QStringLiteral("step-%1.png").arg(i + 1, 2, 10, QLatin1Char('0')),
@@ -59,9 +61,9 @@ FolderFiles filesOf(const BuiltDesign& built, GuideUnits units) {
 
 }  // namespace
 
-std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits units,
-                                        const QString& folder) {
-  return writeFolder(folder, filesOf(built, units));
+std::optional<Problem> writeGuideFolder(const BuiltDesign& built, const QString& folder,
+                                        const GuideChoices& choices) {
+  return writeFolder(folder, filesOf(built, choices));
 }
 
 }  // namespace creasewright

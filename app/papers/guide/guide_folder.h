@@ -2,14 +2,14 @@
 
 #include <optional>
 
-#include "papers/guide/guide_words.h"
+#include "papers/guide/write_guide.h"
 
 namespace creasewright {
 
 /// The guide for people who publish it themselves: `guide.txt` and a picture for each step,
 /// `step-01.png` and on, in a folder that is made when it is missing. Needs a QGuiApplication.
 /// Error: FileNotWritten (path, reason); files written before it are taken away again.
-std::optional<Problem> writeGuideFolder(const BuiltDesign& built, GuideUnits units,
-                                        const QString& folder);
+std::optional<Problem> writeGuideFolder(const BuiltDesign& built, const QString& folder,
+                                        const GuideChoices& choices);
 
 }  // namespace creasewright

@@ -11,6 +11,11 @@ std::span<const GuideSizeName> guideSizes() {
   return sizes;
 }
 
+std::span<const HandName> handNames() {
+  static const std::array names{HandName{"right", Hand::Right}, HandName{"left", Hand::Left}};
+  return names;
+}
+
 double enlargement(GuideSize size) {
   constexpr double kStandard = 10.5;  // pt
   switch (size) {
@@ -46,6 +51,9 @@ GuideType typeOf(GuideSize size) {
   return type;
 }
 
-PaintLook lookOf(const GuideForm& form) { return {enlargement(form.size), form.black}; }
+PaintLook lookOf(const GuideForm& form) {
+  constexpr double kEnhanced = 7;  // WCAG 2.1, 1.4.6
+  return {enlargement(form.size), form.black, form.size == GuideSize::Large ? kEnhanced : 1};
+}
 
 }  // namespace creasewright

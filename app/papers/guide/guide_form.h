@@ -5,6 +5,7 @@
 #include <span>
 
 #include "bridge/paint_drawing.h"
+#include "making/score_hand.h"
 #include "units/paper.h"
 
 namespace creasewright {
@@ -16,7 +17,8 @@ enum class GuideSize { Standard, Clear, Large };
 /// How a hand-out is set, whatever it says.
 struct GuideForm {
   GuideSize size = GuideSize::Standard;
-  bool black = false;  ///< for printers without colours
+  bool black = false;       ///< for printers without colours
+  Hand hand = Hand::Right;  ///< hands, fence and reading edge; never the net or the print
 };
 
 /// As the command line and files name it: `standard`, `clear`, `large`.
@@ -25,6 +27,13 @@ struct GuideSizeName {
   GuideSize size;
 };
 std::span<const GuideSizeName> guideSizes();
+
+/// As the command line and files name it: `right`, `left`.
+struct HandName {
+  QByteArray name;
+  Hand hand;
+};
+std::span<const HandName> handNames();
 
 /// How much larger than standard everything is drawn.
 double enlargement(GuideSize size);

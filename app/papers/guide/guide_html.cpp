@@ -1,6 +1,7 @@
 #include "papers/guide/guide_html.h"
 
 #include <QRegularExpression>
+#include <set>
 
 #include "bridge/label_text.h"
 #include "bridge/text.h"
@@ -37,6 +38,23 @@ p { margin: .3rem 0; }
 @media print { main { max-width: none; padding: 0; } body { font-size: 10pt; } }
 )";
 
+QString hex(Colour colour) { return toColor(colour).name().toUpper(); }
+
+/// Words of pictures in the tones that large print has on paper.
+QString darkWords(const PaintLook& look) {
+  QString rules;
+  std::set<QString> told;
+  for (const Role role : paintOrder()) {
+    TextItem word;
+    word.role = role;
+    const QString usual = hex(textColour(word));
+    const QString dark = hex(wordColour(word, look));
+    if (usual != dark && told.insert(usual).second)
+      rules += QStringLiteral("svg text[fill=\"%1\"] { fill: %2; }\n").arg(usual, dark);
+  }
+  return rules;
+}
+
 /// What the form changes, after all the rest.
 QString formLook(const GuideForm& form) {
   QString look;
@@ -50,6 +68,7 @@ QString formLook(const GuideForm& form) {
     look += QStringLiteral(
         ".detail { font-size: 1em; color: #23282e; }\n"
         "ol.steps > li { grid-template-columns: minmax(0, 1fr); }\n");
+  look += darkWords(lookOf(form));
   if (form.black)
     look += QStringLiteral(
         "svg { filter: grayscale(1) contrast(1.2); }\n"
@@ -85,7 +104,7 @@ QString heading(const QString& words) {
 
 QString head(const GuideWords& words, const BuiltDesign& built, const Wording& wording) {
   QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
-  for (const QString& fact : {words.style, words.size, words.level, words.time})
+  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
   return out +
@@ -109,8 +128,8 @@ QString stepItem(int number, const StepWords& words, const Drawing& figure,
 }  // namespace
 
 QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& language,
-                     const GuideForm& form) {
-  const Guide guide = makeGuide(built);
+                     const GuideForm& form, const GuideNote& note) {
+  const Guide guide = makeGuide(built, form.hand);
   const GuideWords words = wordGuide(guide, built, units);
   const Wording wording = wordingIn(firstUnit(units));
   QString out = QStringLiteral(
@@ -129,7 +148,9 @@ QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& 
     out += stepItem(static_cast<int>(i) + 1, words.steps[i], guideFigure(built, guide.steps[i]),
                     wording);
   }
-  out += QStringLiteral("</ol>\n</main>\n</body>\n</html>\n");
+  out += QStringLiteral("</ol>\n");
+  if (!note.lines.isEmpty()) out += heading(note.heading) + list(note.lines);
+  out += QStringLiteral("</main>\n</body>\n</html>\n");
   return out.toUtf8();
 }
 

@@ -10,6 +10,6 @@ namespace creasewright {
 /// The guide as one HTML 5 file that needs nothing else: figures are inline SVG, no script. UTF-8.
 /// `language` is the code of the words' language, such as `en`.
 QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& language,
-                     const GuideForm& form = {});
+                     const GuideForm& form = {}, const GuideNote& note = {});
 
 }  // namespace creasewright

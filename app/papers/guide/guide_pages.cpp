@@ -102,18 +102,18 @@ std::vector<Part> partsOf(const Guide& guide) {
 
 class GuidePages {
  public:
-  GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper, GuideSize size)
-      : size_(size),
-        type_(typeOf(size)),
+  GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper, const GuideForm& form)
+      : size_(form.size),
+        type_(typeOf(size_)),
         built_(built),
-        guide_(makeGuide(built)),
+        guide_(makeGuide(built, form.hand)),
         words_(wordGuide(guide_, built, units)),
         wording_(wordingIn(firstUnit(units))),
-        flow_(smaller(paper, enlargement(size)), kMargin / enlargement(size)) {
+        flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_)) {
     for (const Part& part : partsOf(guide_)) addPart(part);
   }
 
-  std::vector<Drawing> write() {
+  std::vector<Drawing> write(const GuideNote& note) {
     const double width = flow_.columnWidth();
     const double height = flow_.columnHeight() - kRule;
     const std::array heads{fitted(recipeCard(words_, built_, width, std::nullopt, size_)),
@@ -125,6 +125,7 @@ class GuidePages {
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
       flow_.put(row.first == 0 ? heads.at(row.form) : ruled(drawn(row, heights)));
     }
+    if (!note.lines.isEmpty()) flow_.put(ruled(noteBlock(note)));
     std::vector<Drawing> pages = flow_.take(words_.title);
     if (size_ == GuideSize::Standard) return pages;
     for (Drawing& page : pages) {
@@ -172,6 +173,26 @@ class GuidePages {
 
   [[nodiscard]] Drawing ruled(Drawing block) const {
     return ruledAbove(fitted(std::move(block)), flow_.columnWidth());
+  }
+
+  /// In two columns where the page is wide enough.
+  [[nodiscard]] Drawing noteBlock(const GuideNote& note) const {
+    TextBlock heading(flow_.columnWidth());
+    heading.add(
+        note.heading,
+        TypeStyle{.height = type_.heading, .bold = true, .lead = type_.lead, .like = Role::Valley});
+    const qsizetype columns = column(2) < 1.5 * kLeastColumn ? 1 : 2;
+    const qsizetype rows = (note.lines.size() + columns - 1) / columns;
+    std::vector<Drawing> lists;
+    for (qsizetype i = 0; i < columns; ++i) {
+      TextBlock list(column(static_cast<std::size_t>(columns)));
+      list.addList(note.lines.mid(i * rows, rows), QStringLiteral("•"),
+                   TypeStyle{type_.detail, false, type_.lead});
+      lists.push_back(list.take());
+    }
+    return stacked(
+        {heading.take(), inColumns(lists, column(static_cast<std::size_t>(columns)), kBlockGap)},
+        1.5);
   }
 
   [[nodiscard]] Drawing text(std::size_t step, double width) const {
@@ -356,8 +377,8 @@ class GuidePages {
 }  // namespace
 
 std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                                const GuideForm& form) {
-  return GuidePages(built, units, paper, form.size).write();
+                                const GuideForm& form, const GuideNote& note) {
+  return GuidePages(built, units, paper, form).write(note);
 }
 
 }  // namespace creasewright

@@ -10,8 +10,8 @@
 namespace creasewright {
 
 /// The guide laid out on upright pages, figures beside their sentences; a step is never split
-/// unless it is longer than a page. To be painted with lookOf(form).
+/// unless it is longer than a page; the note last. To be painted with lookOf(form).
 std::vector<Drawing> guidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                                const GuideForm& form = {});
+                                const GuideForm& form = {}, const GuideNote& note = {});
 
 }  // namespace creasewright

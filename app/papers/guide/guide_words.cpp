@@ -80,6 +80,15 @@ PartWords partWords(std::size_t index, const Supply& supply, const BuiltDesign& 
           guideSize({supply.width, supply.height}, units), cardName(piece.card)};
 }
 
+/// What is made for one hand.
+QString leftToolWords(ToolCode tool) {
+  if (tool == ToolCode::ScoringBoard)
+    return GuideTr::tr("Scoring board with its stop at your right, and scoring tool");
+  if (tool == ToolCode::Knife) return GuideTr::tr("Left-handed scissors, or a craft knife");
+  if (tool == ToolCode::SafetyRuler) return GuideTr::tr("Safety ruler with numbers from the right");
+  return {};
+}
+
 QString toolWords(ToolCode tool, GuideUnits units) {
   switch (tool) {
     case ToolCode::Trimmer:
@@ -190,6 +199,7 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
         guideSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
   }
   words.level = levelWords(guide.level);
+  if (guide.hand == Hand::Left) words.hand = GuideTr::tr("For the left hand");
   words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));
   for (const Supply& supply : guide.supplies) {
     words.supplies.append(supplyWords(supply, guide, built, units));
@@ -202,7 +212,11 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
                                                             : words.supplies.last());
     }
   }
-  for (const ToolCode tool : guide.tools) words.tools.append(toolWords(tool, units));
+  const bool left = guide.hand == Hand::Left;
+  for (const ToolCode tool : guide.tools) {
+    const QString own = left ? leftToolWords(tool) : QString();
+    words.tools.append(own.isEmpty() ? toolWords(tool, units) : own);
+  }
   for (const CautionCode caution : guide.cautions) words.cautions.append(cautionWords(caution));
   words.cautions.append(GuideTr::tr("Follow local rules."));
   PieceInHand inHand(guide);

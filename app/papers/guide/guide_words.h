@@ -43,12 +43,19 @@ struct GuideWords {
   QString size;  ///< finished, empty when no piece holds a product
   QString level;
   QString time;
+  QString hand;                  ///< whose hand it is told for; empty for the right one
   QStringList supplies;          ///< all of them as sentences
   std::vector<PartWords> parts;  ///< those that are sheets, as a table
   QStringList sticking;          ///< those that are not
   QStringList tools;
   QStringList cautions;
   std::vector<StepWords> steps;
+};
+
+/// What is told at the end of a guide; nothing without lines.
+struct GuideNote {
+  QString heading;
+  QStringList lines;
 };
 
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units);

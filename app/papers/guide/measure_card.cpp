@@ -50,12 +50,12 @@ std::vector<PieceSteps> stepsByPiece(const Guide& guide) {
 
 class MeasureCard {
  public:
-  MeasureCard(const BuiltDesign& built, GuideUnits units, const Paper& paper, GuideSize size)
+  MeasureCard(const BuiltDesign& built, GuideUnits units, const Paper& paper, const GuideForm& form)
       : built_(built),
-        guide_(makeGuide(built)),
+        guide_(makeGuide(built, form.hand)),
         words_(wordGuide(guide_, built, units)),
         wording_(wordingIn(firstUnit(units))),
-        type_(typeOf(size)),
+        type_(typeOf(form.size)),
         flow_(paper, kCardMargin) {}
 
   Drawing draw() {
@@ -161,7 +161,7 @@ class MeasureCard {
 
 Drawing measureCard(const BuiltDesign& built, GuideUnits units, const Paper& paper,
                     const GuideForm& form) {
-  return MeasureCard(built, units, paper, form.size).draw();
+  return MeasureCard(built, units, paper, form).draw();
 }
 
 }  // namespace creasewright

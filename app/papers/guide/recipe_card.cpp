@@ -43,7 +43,7 @@ Drawing titleBlock(const GuideWords& words, double width, const CardType& type) 
   TextBlock title(width);
   title.add(words.title, type.title);
   QStringList facts;
-  for (const QString& fact : {words.style, words.size, words.level, words.time})
+  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) facts.append(fact);
   title.space(1);
   title.add(facts.join(QStringLiteral(" · ")), type.text);

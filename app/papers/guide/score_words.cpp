@@ -9,8 +9,9 @@ namespace {
 
 constexpr int kMostByCoordinates = 8;
 
-void addReadings(const ScorePlan& plan, const FlatNet& flat, Unit unit, StepWords& words) {
-  for (const ScoreSection& section : scoreText(plan, flat.width, flat.height)) {
+void addReadings(const ScorePlan& plan, const FlatNet& flat, Hand hand, Unit unit,
+                 StepWords& words) {
+  for (const ScoreSection& section : scoreText(plan, flat.width, flat.height, hand)) {
     const QString heading = labelText(section.heading, unit);
     QStringList lines;
     for (const Label& line : section.lines) lines.append(labelText(line, unit));
@@ -29,12 +30,18 @@ StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units
                 : step.code == StepCode::ShortScores
                     ? GuideTr::tr("Score the short lines")
                     : GuideTr::tr("Score the slanting and curved lines");
+  if (step.figure.hand == Hand::Left && step.code == StepCode::ScoreSides) {
+    words.sentences.append(
+        GuideTr::tr("Lay the side named against the stop at your right; its numbers count from "
+                    "there."));
+  }
   const DrawnScores free = drawnScores(step.freeScores);
   const int straight = static_cast<int>(free.straight.size());
   const bool traced = straight > kMostByCoordinates;
   const ScorePlan plan{step.settings, traced ? std::vector<FreeScore>{} : free.straight};
   if (!plan.setups.empty() || !plan.freeScores.empty())
-    for (const Unit unit : unitsOf(units)) addReadings(plan, piece.flat, unit, words);
+    for (const Unit unit : unitsOf(units))
+      addReadings(plan, piece.flat, step.figure.hand, unit, words);
   if (traced) {
     words.sentences.append(
         GuideTr::tr("Trace %n slanting line(s) from the template with a stylus.", "", straight));

@@ -28,13 +28,13 @@ QString clock(int minutes) {
 
 class TalkSheet {
  public:
-  TalkSheet(const BuiltDesign& built, GuideUnits units, const Paper& paper, GuideSize size)
+  TalkSheet(const BuiltDesign& built, GuideUnits units, const Paper& paper, const GuideForm& form)
       : built_(built),
-        guide_(makeGuide(built)),
+        guide_(makeGuide(built, form.hand)),
         words_(wordGuide(guide_, built, units)),
         wording_(wordingIn(firstUnit(units))),
-        type_(typeOf(size)),
-        enlarged_(enlargement(size)),
+        type_(typeOf(form.size)),
+        enlarged_(enlargement(form.size)),
         flow_(smaller(paper, enlarged_), kTalkMargin / enlarged_) {}
 
   std::vector<Drawing> write() {
@@ -142,7 +142,7 @@ class TalkSheet {
 
 std::vector<Drawing> talkSheet(const BuiltDesign& built, GuideUnits units, const Paper& paper,
                                const GuideForm& form) {
-  return TalkSheet(built, units, paper, form.size).write();
+  return TalkSheet(built, units, paper, form).write();
 }
 
 }  // namespace creasewright

@@ -16,16 +16,12 @@
 
 namespace creasewright {
 
-namespace {
-
-Result<QByteArray> bytesFor(const BuiltDesign& built, const QString& ending,
-                            const GuideChoices& choices) {
+Result<QByteArray> guideBytes(const BuiltDesign& built, const QString& ending,
+                              const GuideChoices& choices) {
   if (ending == QLatin1String("html"))
-    return guideHtml(built, choices.units, choices.language, choices.form);
+    return guideHtml(built, choices.units, choices.language, choices.form, choices.note);
   return guidePdf(built, choices);
 }
-
-}  // namespace
 
 std::span<const GuideKindName> guideKinds() {
   static const std::array kinds{GuideKindName{"steps", GuideKind::Steps},
@@ -37,7 +33,7 @@ std::span<const GuideKindName> guideKinds() {
 std::vector<Drawing> guideSheets(const BuiltDesign& built, const GuideChoices& choices) {
   switch (choices.kind) {
     case GuideKind::Steps:
-      return guidePages(built, choices.units, choices.paper, choices.form);
+      return guidePages(built, choices.units, choices.paper, choices.form, choices.note);
     case GuideKind::Measures:
       return {measureCard(built, choices.units, choices.paper, choices.form)};
     case GuideKind::Talk:
@@ -60,14 +56,14 @@ bool namesGuideFolder(const QString& path) {
 
 std::optional<Problem> writeGuide(const BuiltDesign& built, const QString& path,
                                   const GuideChoices& choices) {
-  if (namesGuideFolder(path)) return writeGuideFolder(built, choices.units, path);
+  if (namesGuideFolder(path)) return writeGuideFolder(built, path, choices);
   const QString ending = QFileInfo(path).suffix().toLower();
   if (!guideEndings().contains(ending)) {
     return Problem{ProblemCode::FileNotWritten,
                    path.toStdString(),
                    {GuideTr::tr("the name must end in .pdf or .html").toStdString()}};
   }
-  return writeBytes(path, bytesFor(built, ending, choices));
+  return writeBytes(path, guideBytes(built, ending, choices));
 }
 
 }  // namespace creasewright

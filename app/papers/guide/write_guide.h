@@ -32,6 +32,7 @@ struct GuideChoices {
   GuideUnits units = GuideUnits::Both;
   Paper paper;       ///< PDF
   GuideForm form;    ///< PDF, HTML
+  GuideNote note;    ///< at the end of a hand-out
   QString language;  ///< of the words, for HTML
   QDateTime now;     ///< in the PDF; invalid = none
 };
@@ -46,6 +47,10 @@ std::vector<Drawing> guideSheets(const BuiltDesign& built, const GuideChoices& c
 
 /// The guide as pages. Needs a QGuiApplication. Error: FileNotWritten (no place).
 Result<QByteArray> guidePdf(const BuiltDesign& built, const GuideChoices& choices);
+
+/// The guide as `ending` names it, `pdf` or `html`. Error: FileNotWritten (no place).
+Result<QByteArray> guideBytes(const BuiltDesign& built, const QString& ending,
+                              const GuideChoices& choices);
 
 /// Writes the guide in the form its path names. All or nothing. PDF and folder need a
 /// QGuiApplication. Error: FileNotWritten (path, reason).

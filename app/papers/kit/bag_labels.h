@@ -11,6 +11,6 @@ namespace creasewright {
 /// A label for each bag: its taker's name, or a line to write it on, the kit's title and what is in
 /// the bag. Of the kit's size, as many to a page as fit, in rows, with lines to cut along. Empty
 /// when not even one label fits.
-std::vector<Drawing> bagLabels(const KitPlan& plan, const Paper& paper);
+std::vector<Drawing> bagLabels(const KitPlan& plan, Unit unit, const Paper& paper);
 
 }  // namespace creasewright

@@ -91,7 +91,7 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
   flow.put(listBlock(KitTr::tr("In each bag"), packingLines(plan, unit), width));
   if (const QStringList over = leftOverLines(plan); !over.isEmpty())
     flow.put(listBlock(KitTr::tr("Left over, cut beyond what is needed"), over, width));
-  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(plan), width));
+  flow.put(listBlock(KitTr::tr("For the teacher"), teacherLines(plan, unit), width));
   if (const QStringList uses = offcutLines(plan); !uses.isEmpty())
     flow.put(listBlock(KitTr::tr("What the offcuts could give, one or the other"), uses, width));
   flow.put(cautionBlock(plan, width));
@@ -100,7 +100,7 @@ std::vector<Drawing> kitPages(const KitPlan& plan, Unit unit, const Paper& paper
     for (const Layout& layout : card.layoutsIn(unit))
       flow.put(layoutBlock(++number, layout, card, unit, flow));
   std::vector<Drawing> pages = flow.take(kitTitle(plan.kit()));
-  for (Drawing& page : bagLabels(plan, paper)) pages.push_back(std::move(page));
+  for (Drawing& page : bagLabels(plan, unit, paper)) pages.push_back(std::move(page));
   return pages;
 }
 

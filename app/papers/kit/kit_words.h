@@ -36,8 +36,10 @@ QString moneyText(std::int64_t price);
 QStringList shoppingLines(const KitPlan& plan, Unit unit);
 /// What each box costs and is sold for, and what a seat costs; nothing for a kit without prices.
 QStringList costLines(const KitPlan& plan);
-/// What the teacher does and when.
-QStringList teacherLines(const KitPlan& plan);
+/// What the teacher has ready, does and when.
+QStringList teacherLines(const KitPlan& plan, Unit unit);
+/// Tape and ribbon for one bag, rounded up to what is cut off a roll: 1 cm or 1/2 in.
+QStringList bagLengths(const KitPlan& plan, Unit unit);
 /// Name of an item: its design's title, or its style's.
 QString itemTitle(const KitItem& item);
 /// Name of a blank: its design's title and its piece, or its own when it is of no design.

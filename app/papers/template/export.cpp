@@ -2,8 +2,10 @@
 
 #include <QBuffer>
 #include <QCoreApplication>
+#include <QDir>
 #include <QFileInfo>
 #include <algorithm>
+#include <iterator>
 
 #include "base/result.h"
 #include "bridge/design_words.h"
@@ -14,8 +16,10 @@
 #include "drawing/svg_writer.h"
 #include "output/pdf_export.h"
 #include "output/picture.h"
+#include "output/text_outlines.h"
 #include "output/write_bytes.h"
 #include "pages/design_picture.h"
+#include "pages/machine_sheets.h"
 #include "papers/template/template_print.h"
 
 namespace creasewright {
@@ -35,21 +39,72 @@ Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
   return bytes;
 }
 
-Result<QByteArray> bytesFor(const QString& ending, const BuiltDesign& design,
-                            const ExportChoices& choices) {
-  if (ending == QLatin1String("pdf")) return templatePdf(design, choices);
-  if (ending == QLatin1String("json")) return QByteArray::fromStdString(writeNetJson(design));
-  const Wording wording = wordingIn(choices.unit);
+QString exportWords(const char* words) { return QCoreApplication::translate("export", words); }
+
+/// The nets as drawings for machines: one, or a sheet each.
+Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesign& design,
+                                         const ExportChoices& choices) {
+  const std::string piece = choices.piece.toStdString();
+  if (choices.machine.sheet && !choices.folded) {
+    auto sheets = machineSheets(design, piece, *choices.machine.sheet);
+    if (sheets) return std::move(*sheets);
+    return notWritten({},
+                      exportWords(QT_TRANSLATE_NOOP("export", "a piece is larger than the sheet")));
+  }
   // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
-  const Drawing drawing = pictureOf(design, {.piece = choices.piece.toStdString(),
-                                             .folded = choices.folded,
-                                             .dimensions = dimensions,
-                                             .scaleBar = !dimensions && !choices.folded});
-  if (ending == QLatin1String("svg"))
-    return QByteArray::fromStdString(writeSvg(drawing, designTitle(design).toStdString(), wording));
-  if (ending == QLatin1String("dxf")) return QByteArray::fromStdString(writeDxf(drawing, wording));
-  return pngBytes(drawing, wording);
+  return std::vector{pictureOf(design, {.piece = piece,
+                                        .folded = choices.folded,
+                                        .dimensions = dimensions,
+                                        .scaleBar = !dimensions && !choices.folded})};
+}
+
+/// An SVG or DXF of one drawing.
+Result<QByteArray> machineBytes(const QString& ending, const BuiltDesign& design,
+                                const ExportChoices& choices, Drawing drawing) {
+  const Wording wording = wordingIn(choices.unit);
+  const bool svg = ending == QLatin1String("svg");
+  if (!choices.folded) {
+    std::optional<Drawing> made = forMachine(std::move(drawing), choices.machine.lines);
+    if (!made)
+      return notWritten(
+          {}, exportWords(QT_TRANSLATE_NOOP("export", "a cut-out is narrower than the kerf")));
+    drawing = std::move(*made);
+  }
+  if (choices.machine.outlines) drawing = withOutlinedWords(std::move(drawing), wording, svg);
+  const bool dashed = choices.machine.lines.scores == ScoreForm::Line;
+  return QByteArray::fromStdString(
+      svg ? writeSvg(drawing, designTitle(design).toStdString(), wording, dashed)
+          : writeDxf(drawing, wording, dashed));
+}
+
+/// `tray.svg`, or `tray-2.svg` for the second of several.
+QString numberedName(const QString& fileName, std::size_t index, std::size_t count) {
+  if (count < 2) return fileName;
+  const QString ending = QFileInfo(fileName).suffix();
+  return fileName.chopped(ending.size() + 1) + QStringLiteral("-%1.").arg(index + 1) + ending;
+}
+
+Result<FolderFiles> netFiles(const QString& fileName, const BuiltDesign& design,
+                             const ExportChoices& choices) {
+  const QString ending = QFileInfo(fileName).suffix().toLower();
+  const Result<std::vector<Drawing>> drawings = netDrawings(ending, design, choices);
+  if (!drawings) return drawings.problem();
+  FolderFiles files;
+  for (std::size_t i = 0; i < drawings->size(); ++i) {
+    const Drawing& drawing = (*drawings)[i];
+    Result<QByteArray> bytes = ending == QLatin1String("png")
+                                   ? pngBytes(drawing, wordingIn(choices.unit))
+                                   : machineBytes(ending, design, choices, drawing);
+    if (!bytes) return bytes.problem();
+    files.emplace_back(numberedName(fileName, i, drawings->size()), std::move(*bytes));
+  }
+  return files;
+}
+
+Result<FolderFiles> oneFile(const QString& fileName, const Result<QByteArray>& bytes) {
+  if (!bytes) return bytes.problem();
+  return FolderFiles{{fileName, *bytes}};
 }
 
 bool hasPiece(const BuiltDesign& design, const QString& name) {
@@ -66,24 +121,49 @@ QStringList exportEndings() {
 }
 
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices) {
-  const TemplateOptions options{choices.setup, choices.piece, choices.unit, choices.now.date(),
-                                choices.kind};
-  const Result<std::vector<Drawing>> pages = templatePages(design, options);
-  if (!pages) return pages.problem();
-  return renderPdf(*pages, wordingIn(choices.unit),
+  TemplateOptions options{choices.setup,      choices.piece, choices.unit,
+                          choices.now.date(), choices.kind,  {}};
+  std::vector<Drawing> all;
+  for (const QString& name : choices.names.isEmpty() ? QStringList{QString()} : choices.names) {
+    options.taker = name;
+    Result<std::vector<Drawing>> pages = templatePages(design, options);
+    if (!pages) return pages.problem();
+    std::ranges::move(*pages, std::back_inserter(all));
+  }
+  return renderPdf(all, wordingIn(choices.unit),
                    {designTitle(design), choices.now, PdfKind::Template});
+}
+
+Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& fileName,
+                                  const ExportChoices& choices) {
+  const QString ending = QFileInfo(fileName).suffix().toLower();
+  if (!exportEndings().contains(ending)) {
+    return notWritten(fileName,
+                      exportWords(QT_TRANSLATE_NOOP(
+                          "export", "the name must end in .pdf, .svg, .dxf, .png or .json")));
+  }
+  if (!hasPiece(design, choices.piece))
+    return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
+  if (ending == QLatin1String("pdf")) return oneFile(fileName, templatePdf(design, choices));
+  if (ending == QLatin1String("json"))
+    return oneFile(fileName, QByteArray::fromStdString(writeNetJson(design)));
+  return netFiles(fileName, design, choices);
 }
 
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
                                     const ExportChoices& choices) {
-  const QString ending = QFileInfo(path).suffix().toLower();
-  if (!exportEndings().contains(ending)) {
-    return notWritten(path, QCoreApplication::translate(
-                                "export", "the name must end in .pdf, .svg, .dxf, .png or .json"));
+  const QFileInfo file(path);
+  const Result<FolderFiles> files = exportedFiles(design, file.fileName(), choices);
+  if (!files) {
+    Problem problem = files.problem();
+    if (problem.code == ProblemCode::FileNotWritten) problem.where = path.toStdString();
+    return problem;
   }
-  if (!hasPiece(design, choices.piece))
-    return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
-  return writeBytes(path, bytesFor(ending, design, choices));
+  // A path is written to as it was given, whatever it is a link to.
+  if (files->size() == 1) return writeBytes(path, files->front().second);
+  for (const auto& [name, bytes] : *files)
+    if (const auto problem = writeBytes(file.dir().filePath(name), bytes)) return problem;
+  return std::nullopt;
 }
 
 }  // namespace creasewright

@@ -8,16 +8,28 @@
 
 #include "base/result.h"
 #include "document/build.h"
+#include "drawing/machine_lines.h"
+#include "output/write_folder.h"
 #include "pages/page_setup.h"
+#include "pages/part_packing.h"
 #include "pages/template_pages.h"
 
 namespace creasewright {
+
+/// How a net is written for a machine (SVG, DXF).
+struct MachineExport {
+  MachineLines lines;
+  bool outlines = false;          ///< words as outlines
+  std::optional<PartSize> sheet;  ///< all pieces, as often as they are made, on sheets of this size
+};
 
 struct ExportChoices {
   QString piece;        ///< only this piece; empty = all
   PageSetup setup;      ///< PDF
   bool folded = false;  ///< PNG and SVG: the folded box instead of the net
   TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF
+  QStringList names;      ///< PDF: a set of pages for each taker; empty = one set for nobody
+  MachineExport machine;  ///< SVG and DXF of the net
   Unit unit = Unit::Millimetre;
   QDateTime now;  ///< date on the template and in the PDF; invalid = none
 };
@@ -29,10 +41,16 @@ QStringList exportEndings();
 /// FileNotWritten (no place).
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices);
 
+/// What exportDesign writes for a file of this name: one file, but for nets that take several
+/// sheets
+/// (`tray-1.svg`, `tray-2.svg`). Errors as there.
+Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& fileName,
+                                  const ExportChoices& choices);
+
 /// Writes `path` in the form that its ending names: the template as PDF; the net as SVG, DXF, PNG;
-/// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF
-/// and PNG need a QGuiApplication. Errors: FileNotWritten (path, reason), FieldUnreadable (`piece`,
-/// text), MarginTooLarge, TooManyTiles.
+/// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF,
+/// PNG and words as outlines need a QGuiApplication. Errors: FileNotWritten (path, reason),
+/// FieldUnreadable (`piece`, text), MarginTooLarge, TooManyTiles.
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
                                     const ExportChoices& choices);
 

@@ -47,7 +47,9 @@ std::vector<std::string> panelNames(const Net& net) {
 
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
-  out.title = designTitle(design).toStdString();
+  QString title = designTitle(design);
+  if (!options.taker.isEmpty()) title = options.taker + QStringLiteral(" · ") + title;
+  out.title = title.toStdString();
   out.readings =
       labelText({options.unit == Unit::Inch ? "readings-in" : "readings-mm", {}, {}}, options.unit)
           .toStdString();

@@ -18,6 +18,7 @@ struct TemplateOptions {
   Unit unit = Unit::Millimetre;
   QDate date;
   TemplateKind kind = TemplateKind::CutAndScore;
+  QString taker;  ///< whose pages they are; empty = nobody's
 };
 
 /// `corrected for the printer: across +0.62 %, down −0.20 %`; empty where nothing is corrected.

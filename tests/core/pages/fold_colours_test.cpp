@@ -2,6 +2,7 @@
 
 #include <gtest/gtest.h>
 
+#include "drawing/contrast.h"
 #include "drawing/role.h"
 #include "extras/extra_kind.h"
 #include "pages/design_picture.h"
@@ -68,10 +69,6 @@ TEST(FoldColours, WhatGoesOntoTheBoxKeepsItsOwnColour) {
 // 3:1 is what WCAG 2.1 asks of graphics.
 TEST(FoldColours, EdgesShowOnEveryNamedColour) {
   constexpr double kLeast = 3;
-  const auto contrast = [](Colour a, Colour b) {
-    const auto [low, high] = std::minmax(luminance(a), luminance(b));
-    return (high + 0.05) / (low + 0.05);
-  };
   for (const NamedColour& named : namedColours()) {
     Design design = coloured("cube");
     design.card.colours = {named.colour, {}};

@@ -102,9 +102,9 @@ QString scoreRecord(const QString& side, const QString& purpose, const QString& 
   return QStringList{side, purpose, where, at}.join(QStringLiteral(" | "));
 }
 
-Told plannedScores(const BuiltPiece& built) {
+Told plannedScores(const ScorePlan& scores) {
   Told plan;
-  for (const ScoreSetup& setup : built.scorePlan.setups) {
+  for (const ScoreSetup& setup : scores.setups) {
     for (const SheetSide side : setup.sides) {
       for (const ScoreReading& r : setup.readings) {
         QString where = QStringLiteral("across");
@@ -585,8 +585,8 @@ std::vector<std::string> idsOf(const BuiltDesign& built) {
   return ids;
 }
 
-void expectLaw(const BuiltDesign& built) {
-  const Guide guide = makeGuide(built);
+void expectLaw(const BuiltDesign& built, Hand hand = Hand::Right) {
+  const Guide guide = makeGuide(built, hand);
   const GuideWords words = wordGuide(guide, built, GuideUnits::Inch);
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
     const Spoken piece{built.pieces[i], static_cast<int>(i), guide, words};
@@ -602,7 +602,9 @@ void expectLaw(const BuiltDesign& built) {
       EXPECT_TRUE(names.insert(piece.name(static_cast<int>(k))).second)
           << "two panels are called " << piece.name(static_cast<int>(k)).toStdString();
     }
-    expectSame(plannedScores(piece.built), toldScores(piece), "scores");
+    const ScorePlan scores =
+        planScoresFor(hand, piece.net(), piece.built.flat, built.design.grid, built.design.board);
+    expectSame(plannedScores(scores), toldScores(piece), "scores");
     expectFreeScores(piece);
     expectCuts(piece);
     expectJoins(piece);
@@ -638,6 +640,24 @@ TEST(WordsLaw, EveryStyleAsItComes) {
     const auto built = build(testing::asItComes(style));
     ASSERT_TRUE(built);
     expectLaw(*built);
+  }
+}
+
+/// The left hand is told as wholly as the right one, from the other edge.
+TEST(WordsLaw, EveryStyleForTheLeftHand) {
+  useLanguage(QStringLiteral("en"));
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    const auto built = build(testing::withItsExtras(style));
+    ASSERT_TRUE(built);
+    expectLaw(*built, Hand::Left);
+    const Guide right = makeGuide(*built);
+    const Guide left = makeGuide(*built, Hand::Left);
+    ASSERT_EQ(right.steps.size(), left.steps.size());
+    for (std::size_t i = 0; i < left.steps.size(); ++i) {
+      EXPECT_EQ(right.steps[i].cuts.size(), left.steps[i].cuts.size());
+      EXPECT_EQ(right.steps[i].figure.panels, left.steps[i].figure.panels);
+    }
   }
 }
 
