@@ -142,7 +142,7 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
 Colour wordColour(const TextItem& item, const PaintLook& look) {
   const Colour colour = textColour(item);
   // The darkest card that words stand on; white paper is lighter.
-  const Colour card = faceColour(1, Surface::Inside);
+  const Colour card = faceColour(1, Surface::Inside, {});
   return item.reversed || look.contrast <= 1 ? colour : darkened(colour, card, look.contrast);
 }
 

@@ -100,7 +100,7 @@ TEST(Contrast, TheWebPageHasTheSameTones) {
     const Colour colour{channel(tone.red()), channel(tone.green()), channel(tone.blue())};
     ++found;
     if (usual == QLatin1String("#FFFFFF")) continue;
-    EXPECT_GE(ratioOf(colour, faceColour(1, Surface::Inside)), kWanted) << usual.toStdString();
+    EXPECT_GE(ratioOf(colour, faceColour(1, Surface::Inside, {})), kWanted) << usual.toStdString();
   }
   EXPECT_GT(found, 20);
 }
