@@ -87,7 +87,9 @@ TEST(FoldColours, EdgesShowOnEveryNamedColour) {
     const bool shows =
         std::ranges::any_of(inks, [&](Colour ink) { return contrast(ink, darkest) >= kLeast; });
     EXPECT_TRUE(shows) << named.id << ' ' << hexText(darkest);
-    if (luminance(darkest) > 0.3) EXPECT_EQ(inks.size(), 1U) << named.id;
+    if (luminance(darkest) > 0.3) {
+      EXPECT_EQ(inks.size(), 1U) << named.id;
+    }
   }
 }
 
