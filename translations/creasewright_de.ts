@@ -1636,10 +1636,6 @@
         <translation>%1 von %2</translation>
     </message>
     <message>
-        <source>Open a style file…</source>
-        <translation>Modelldatei öffnen …</translation>
-    </message>
-    <message>
         <source>Change this style</source>
         <translation>Dieses Modell ändern</translation>
     </message>
@@ -1650,6 +1646,14 @@
     <message>
         <source>Remove…</source>
         <translation>Entfernen …</translation>
+    </message>
+    <message>
+        <source>Open…</source>
+        <translation>Öffnen …</translation>
+    </message>
+    <message>
+        <source>A style that somebody gave you, as a .cwstyle file</source>
+        <translation>Ein Modell von jemand anderem, als .cwstyle-Datei</translation>
     </message>
 </context>
 <context>
@@ -2879,6 +2883,13 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Change style</source>
         <translation>Modell wechseln</translation>
+    </message>
+    <message numerus="yes">
+        <source>Your own, made from %1 with %n change(s) by hand.</source>
+        <translation>
+            <numerusform>Eigenes Modell aus %1 mit einer Änderung von Hand.</numerusform>
+            <numerusform>Eigenes Modell aus %1 mit %n Änderungen von Hand.</numerusform>
+        </translation>
     </message>
 </context>
 <context>

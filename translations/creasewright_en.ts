@@ -69,6 +69,16 @@
     </message>
 </context>
 <context>
+    <name>creasewright::StylePanel</name>
+    <message numerus="yes">
+        <source>Your own, made from %1 with %n change(s) by hand.</source>
+        <translation>
+            <numerusform>Your own, made from %1 with one change by hand.</numerusform>
+            <numerusform>Your own, made from %1 with %n changes by hand.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>guide</name>
     <message numerus="yes">
         <source>Cut out %n opening(s) while the sheet is still whole and firm.</source>

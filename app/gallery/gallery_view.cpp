@@ -73,7 +73,8 @@ QWidget* GalleryView::makeHead() {
   words_->setAccessibleName(tr("Search"));
   words_->setClearButtonEnabled(true);
   words_->setMaximumWidth(200);
-  auto* file = new QPushButton(tr("Open a style file…"), head);
+  auto* file = new QPushButton(tr("Open…"), head);
+  file->setToolTip(tr("A style that somebody gave you, as a .cwstyle file"));
   auto* back = new QPushButton(tr("Back to the design"), head);
   row->addWidget(title);
   row->addWidget(count_);

@@ -32,7 +32,8 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
 /// What a row says, with its heading and style: the same reading again is ticked still.
 QString ScoreList::tickOf(const QTreeWidgetItem& row) const {
   const QString heading = row.parent() != nullptr ? row.parent()->text(0) : QString();
-  return QStringList{text(styleIdOf(session_.design())), heading, row.text(0)}.join(QLatin1Char('\n'));
+  return QStringList{text(styleIdOf(session_.design())), heading, row.text(0)}.join(
+      QLatin1Char('\n'));
 }
 
 void ScoreList::showDesign() {

@@ -53,7 +53,13 @@ void StylePanel::showDesign() {
   const BuiltDesign& built = session_.built();
   if (built.style == nullptr) return;
   title_->setText(styleTitle(built.design));
-  summary_->setText(styleSummary(built.design));
+  QString summary = styleSummary(built.design);
+  if (const auto& own = built.design.ownStyle) {
+    summary += QLatin1Char('\n') + tr("Your own, made from %1 with %n change(s) by hand.", nullptr,
+                                      static_cast<int>(own->edits.size()))
+                                       .arg(styleTitle(*built.style));
+  }
+  summary_->setText(summary);
   picture_->setPixmap(designPixmap(built, true, kPictureSize, devicePixelRatioF()));
 }
 

@@ -1,0 +1,102 @@
+#include "keeping/keep_dialog.h"
+
+#include <QCheckBox>
+#include <QComboBox>
+#include <QLabel>
+#include <QLineEdit>
+#include <QPushButton>
+#include <QTest>
+
+#include <gtest/gtest.h>
+
+#include "support/heart_box.h"
+
+namespace creasewright {
+namespace {
+
+QCheckBox* boxCalled(const KeepDialog& dialog, const QString& words) {
+  for (QCheckBox* box : dialog.findChildren<QCheckBox*>())
+    if (box->text() == words) return box;
+  return nullptr;
+}
+
+QLineEdit* fieldCalled(const KeepDialog& dialog, const QString& name) {
+  for (QLineEdit* field : dialog.findChildren<QLineEdit*>())
+    if (field->accessibleName() == name) return field;
+  return nullptr;
+}
+
+void press(const KeepDialog& dialog, const QString& words) {
+  for (QPushButton* button : dialog.findChildren<QPushButton*>())
+    if (button->text() == words) button->click();
+}
+
+QString told(const KeepDialog& dialog) {
+  for (QLabel* label : dialog.findChildren<QLabel*>())
+    if (label->property("problem").toBool() && !label->isHidden()) return label->text();
+  return {};
+}
+
+TEST(KeepDialog, MakesAStyleOfWhatIsTyped) {
+  KeepDialog dialog(testing::heartBox(), {}, {}, Unit::Millimetre);
+  dialog.show();
+  press(dialog, "Keep");
+  EXPECT_FALSE(dialog.style()) << "without a name";
+  EXPECT_EQ(told(dialog), "Give the style a name.");
+  fieldCalled(dialog, "Name")->setText("Heart box");
+  boxCalled(dialog, "Tuck flap")->click();
+  boxCalled(dialog, "Glue seam")->click();
+  fieldCalled(dialog, "Rule of Tuck flap")->setText("brim / 2");
+  press(dialog, "Keep");
+  EXPECT_FALSE(dialog.style());
+  EXPECT_TRUE(told(dialog).contains("brim")) << told(dialog).toStdString();
+  fieldCalled(dialog, "Rule of Tuck flap")->setText("width / 2");
+  boxCalled(dialog, "Only for products of these sizes")->click();
+  press(dialog, "Keep");
+  ASSERT_TRUE(dialog.style());
+  const OwnStyle& style = *dialog.style();
+  EXPECT_EQ(style.title, "Heart box");
+  EXPECT_EQ(style.seen, (std::vector<std::string>{"length", "width", "height", "thumb-notch"}));
+  EXPECT_EQ(style.rules.at("tuck"), "width / 2");
+  EXPECT_FALSE(style.rules.contains("seam"));
+  ASSERT_TRUE(style.suits);
+  EXPECT_EQ(style.suits->least[0], Length::mm(30)) << "half the product in hand";
+  EXPECT_EQ(style.suits->most[2], Length::mm(240));
+}
+
+TEST(KeepDialog, SizesThatAreNoneAreToldAtTheirField) {
+  KeepDialog dialog(testing::heartBox(), {}, {}, Unit::Millimetre);
+  dialog.show();
+  fieldCalled(dialog, "Name")->setText("Heart box");
+  boxCalled(dialog, "Only for products of these sizes")->click();
+  QLineEdit* least = fieldCalled(dialog, "Length, smallest");
+  least->setFocus();
+  least->selectAll();
+  QTest::keyClicks(least, "500 mm");
+  press(dialog, "Keep");
+  EXPECT_FALSE(dialog.style());
+}
+
+TEST(KeepDialog, AStyleIsKeptAgainUnderItsId) {
+  const OwnStyle first = testing::heartStyle();
+  const Design made =
+      *newDesign(first, std::nullopt, cards().front(), Ease::Easy, ToolGrid::millimetre());
+  KeepDialog dialog(made, {first}, first.id, Unit::Millimetre);
+  dialog.show();
+  EXPECT_EQ(fieldCalled(dialog, "Name")->text(), "Heart box");
+  EXPECT_FALSE(boxCalled(dialog, "Tuck flap")->isChecked());
+  press(dialog, "Keep");
+  ASSERT_TRUE(dialog.style());
+  EXPECT_EQ(dialog.style()->id, first.id);
+  EXPECT_EQ(dialog.style()->change, 2);
+  KeepDialog other(made, {first}, first.id, Unit::Millimetre);
+  other.show();
+  other.findChild<QComboBox*>()->setCurrentIndex(0);
+  press(other, "Keep");
+  ASSERT_TRUE(other.style());
+  EXPECT_NE(other.style()->id, first.id);
+  EXPECT_EQ(other.style()->change, 1);
+}
+
+}  // namespace
+}  // namespace creasewright
