@@ -952,6 +952,133 @@
         <source>--as: Only files in a folder are named for you. Let -o end in /.</source>
         <translation>--as: Nur Dateien in einem Ordner bekommen ihre Namen von selbst. -o auf / enden lassen.</translation>
     </message>
+    <message>
+        <source>Colours for --colour: %1; any other as #9AAF90.</source>
+        <translation>Farben für --colour: %1; jede andere als #9AAF90.</translation>
+    </message>
+    <message>
+        <source>colours of the card, such as sage, sage/cream or #9AAF90</source>
+        <translation>Farben des Kartons, etwa sage, sage/cream oder #9AAF90</translation>
+    </message>
+</context>
+<context>
+    <name>colours</name>
+    <message>
+        <source>white</source>
+        <translation>Weiß</translation>
+    </message>
+    <message>
+        <source>cream</source>
+        <translation>Creme</translation>
+    </message>
+    <message>
+        <source>sand</source>
+        <translation>Sand</translation>
+    </message>
+    <message>
+        <source>kraft</source>
+        <translation>Kraftbraun</translation>
+    </message>
+    <message>
+        <source>butter</source>
+        <translation>Buttergelb</translation>
+    </message>
+    <message>
+        <source>sunflower</source>
+        <translation>Sonnengelb</translation>
+    </message>
+    <message>
+        <source>apricot</source>
+        <translation>Aprikose</translation>
+    </message>
+    <message>
+        <source>terracotta</source>
+        <translation>Terrakotta</translation>
+    </message>
+    <message>
+        <source>coral</source>
+        <translation>Koralle</translation>
+    </message>
+    <message>
+        <source>poppy</source>
+        <translation>Mohnrot</translation>
+    </message>
+    <message>
+        <source>rose</source>
+        <translation>Rosé</translation>
+    </message>
+    <message>
+        <source>beetroot</source>
+        <translation>Rote Bete</translation>
+    </message>
+    <message>
+        <source>lavender</source>
+        <translation>Lavendel</translation>
+    </message>
+    <message>
+        <source>plum</source>
+        <translation>Pflaume</translation>
+    </message>
+    <message>
+        <source>sky</source>
+        <translation>Himmelblau</translation>
+    </message>
+    <message>
+        <source>cornflower</source>
+        <translation>Kornblume</translation>
+    </message>
+    <message>
+        <source>ink blue</source>
+        <translation>Tintenblau</translation>
+    </message>
+    <message>
+        <source>teal</source>
+        <translation>Petrol</translation>
+    </message>
+    <message>
+        <source>mint</source>
+        <translation>Mint</translation>
+    </message>
+    <message>
+        <source>sage</source>
+        <translation>Salbei</translation>
+    </message>
+    <message>
+        <source>leaf green</source>
+        <translation>Blattgrün</translation>
+    </message>
+    <message>
+        <source>fir green</source>
+        <translation>Tannengrün</translation>
+    </message>
+    <message>
+        <source>chocolate</source>
+        <translation>Schokolade</translation>
+    </message>
+    <message>
+        <source>pebble grey</source>
+        <translation>Kieselgrau</translation>
+    </message>
+    <message>
+        <source>slate</source>
+        <translation>Schiefer</translation>
+    </message>
+    <message>
+        <source>black</source>
+        <translation>Schwarz</translation>
+    </message>
+    <message>
+        <source>%1, %2, back %3</source>
+        <translation>%1, %2, Rückseite %3</translation>
+    </message>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, back %2</source>
+        <translation>%1, Rückseite %2</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::BlankDialog</name>
@@ -1033,6 +1160,22 @@
         <source>card of %1</source>
         <translation>Karton von %1</translation>
     </message>
+    <message>
+        <source>Plain</source>
+        <translation>Naturweiß</translation>
+    </message>
+    <message>
+        <source>As outside</source>
+        <translation>Wie außen</translation>
+    </message>
+    <message>
+        <source>Colour outside</source>
+        <translation>Farbe außen</translation>
+    </message>
+    <message>
+        <source>Colour inside</source>
+        <translation>Farbe innen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ChangeRow</name>
@@ -1102,6 +1245,13 @@
     <message>
         <source>Click to see the place.</source>
         <translation>Klicken zeigt die Stelle.</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::ColourButton</name>
+    <message>
+        <source>Other colour…</source>
+        <translation>Andere Farbe …</translation>
     </message>
 </context>
 <context>
@@ -1381,6 +1531,14 @@
     <message>
         <source>The largest</source>
         <translation>Die größte</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <translation>Naturweiß</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Farbe</translation>
     </message>
 </context>
 <context>
@@ -5916,6 +6074,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>“%1” is not a Creasewright style. Choose a .cwstyle file.</source>
         <translation>„%1“ ist kein Creasewright-Modell. Eine .cwstyle-Datei wählen.</translation>
+    </message>
+    <message>
+        <source>There is no colour “%1”. Write one that “creasewright cards” lists, or its sRGB value, such as #9AAF90.</source>
+        <translation>Es gibt keine Farbe „%1“. Eine schreiben, die „creasewright cards“ aufzählt, oder ihren sRGB-Wert, etwa #9AAF90.</translation>
+    </message>
+    <message>
+        <source>There is no colour “%1”. Like it are: %2. An sRGB value will do too, such as #9AAF90.</source>
+        <translation>Es gibt keine Farbe „%1“. Ähnlich sind: %2. Auch ein sRGB-Wert geht, etwa #9AAF90.</translation>
     </message>
 </context>
 <context>

@@ -40,7 +40,8 @@ TEST(Role, LinesDifferByPatternAndNotByColourAlone) {
 
 TEST(Role, FacesDarkenWithLessLightAndInside) {
   EXPECT_GT(faceColour(1, Surface::Outside, {}).green, faceColour(0.5, Surface::Outside, {}).green);
-  EXPECT_GT(faceColour(0.5, Surface::Outside, {}).green, faceColour(0.5, Surface::Inside, {}).green);
+  EXPECT_GT(faceColour(0.5, Surface::Outside, {}).green,
+            faceColour(0.5, Surface::Inside, {}).green);
   EXPECT_EQ(faceColour(7, Surface::Product, {}), faceColour(1, Surface::Product, {}));
 }
 
