@@ -5,7 +5,9 @@
 
 #include <gtest/gtest.h>
 
+#include "own_styles/keep_style.h"
 #include "styles/registry.h"
+#include "support/heart_box.h"
 
 namespace creasewright {
 namespace {
@@ -35,7 +37,8 @@ TEST(Suggest, OffersEveryStyleOnce) {
 bool isInsert(const Style& style) { return style.id.ends_with("-insert"); }
 
 TEST(Suggest, StylesThatHoldAndFitASheetComeFirst) {
-  const auto all = soapSuggestions();
+  auto all = soapSuggestions();
+  all.pop_back();  // the blank sheet is last whatever it would take
   const auto rank = [](const Suggestion& s) { return (s.holds() ? 0 : 2) + !s.fitsAnySheet(); };
   EXPECT_TRUE(std::ranges::is_sorted(all, {}, rank));
   for (std::size_t i = 1; i < all.size(); ++i)
@@ -48,7 +51,8 @@ TEST(Suggest, StylesThatHoldAndFitASheetComeFirst) {
 TEST(Suggest, StylesForRoundThingsLeadForACylinder) {
   const Product jar{ProductShape::Cylinder, Length::mm(40), Length::mm(40), Length::mm(60)};
   const std::array stock{paper("12x18")};
-  const auto all = suggest(jar, kCard, Ease::Easy, ToolGrid::millimetre(), stock);
+  auto all = suggest(jar, kCard, Ease::Easy, ToolGrid::millimetre(), stock);
+  all.pop_back();
   const auto late = [](const Suggestion& s) {
     return (s.holds() ? 0 : 4) + (s.fitsAnySheet() ? 0 : 2) + (s.style->traits.suitsRound ? 0 : 1);
   };
@@ -90,6 +94,29 @@ TEST(Suggest, AWishKeepsOnlyWhatItAsksFor) {
   EXPECT_FALSE((Wish{.noGlue = true}.meets(tray)));
   EXPECT_EQ((Wish{.showsProduct = true}.meets(tray)), tray.style->traits.showsProduct);
   EXPECT_EQ((Wish{.onMySheet = true}.meets(tray)), tray.fitsAnySheet());
+}
+
+TEST(Suggest, OwnStylesStandAmongTheOthersAndThoseForOtherSizesAfterThem) {
+  StyleWords words = testing::heartWords();
+  words.suits.reset();
+  const OwnStyle any = *keepStyle(testing::heartBox(), words);
+  OwnStyle small = testing::heartStyle();
+  small.suits->most = {Length::mm(31), Length::mm(21), Length::mm(41)};
+  const std::array stock{paper("12x12")};
+  const std::array own{small, any};
+  const auto all = suggest(parseProduct("box:60x35x120mm").value(), kCard, Ease::Easy,
+                           ToolGrid::millimetre(), stock, own);
+  ASSERT_EQ(all.size(), styles().size() + 3);
+  const auto place = [&](const OwnStyle& style) {
+    return std::ranges::find(all, std::optional(style),
+                             [](const Suggestion& s) { return s.built.design.ownStyle; }) -
+           all.begin();
+  };
+  EXPECT_TRUE(all[static_cast<std::size_t>(place(any))].holds());
+  EXPECT_LT(place(any), place(small));
+  EXPECT_TRUE(all[static_cast<std::size_t>(place(small))].holds());
+  for (auto i = static_cast<std::size_t>(place(small)) + 1; i + 1 < all.size(); ++i)
+    EXPECT_FALSE(all[i].holds()) << all[i].style->id;
 }
 
 TEST(FitOnSheet, TriesBothWaysRound) {
