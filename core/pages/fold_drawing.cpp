@@ -9,7 +9,7 @@ namespace creasewright {
 namespace {
 
 /// Ink on a face of this luminance has a contrast of 3:1 (WCAG 2.1 for graphics).
-constexpr double kDark = 0.12;
+constexpr double kDark = 0.17;
 
 Colour shownColour(const Facet& facet, std::span<const CardColours> colours) {
   return faceColour(facet.light, surfaceOf(facet), ownColour(facet, colours));
