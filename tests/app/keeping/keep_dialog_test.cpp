@@ -98,5 +98,23 @@ TEST(KeepDialog, AStyleIsKeptAgainUnderItsId) {
   EXPECT_EQ(other.style()->change, 1);
 }
 
+TEST(KeepDialog, AnotherStyleThatIsChosenBringsItsSizesAndMeasures) {
+  const OwnStyle first = testing::heartStyle();
+  KeepDialog dialog(testing::plainTuckBox(), {first}, {}, Unit::Millimetre);
+  dialog.show();
+  EXPECT_TRUE(boxCalled(dialog, "Tuck flap")->isChecked());
+  auto* again = dialog.findChild<QComboBox*>();
+  again->setCurrentIndex(1);
+  emit again->activated(1);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  EXPECT_FALSE(boxCalled(dialog, "Tuck flap")->isChecked());
+  EXPECT_EQ(fieldCalled(dialog, "Name")->text(), "Heart box");
+  pressIn(dialog, "Keep");
+  ASSERT_TRUE(dialog.style());
+  EXPECT_EQ(dialog.style()->suits, first.suits);
+  EXPECT_EQ(dialog.style()->rules, first.rules);
+  EXPECT_EQ(dialog.style()->id, first.id);
+}
+
 }  // namespace
 }  // namespace creasewright
