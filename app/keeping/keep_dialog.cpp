@@ -104,10 +104,25 @@ const OwnStyle* KeepDialog::before() const {
 }
 
 void KeepDialog::showWordsOf(int) {
-  if (const OwnStyle* style = before()) {
-    name_->setText(text(style->title));
-    note_->setPlainText(text(style->summary));
+  const OwnStyle* style = before();
+  const StyleWords words = style != nullptr ? wordsOf(*style) : wordsFor(design_);
+  if (style != nullptr) {
+    name_->setText(text(words.title));
+    note_->setPlainText(text(words.summary));
   }
+  QWidget* page = sizes_->parentWidget();
+  const auto put = [page](QWidget* fresh, QWidget* old) {
+    delete page->layout()->replaceWidget(old, fresh);
+    old->hide();
+    old->deleteLater();
+    fresh->show();
+  };
+  auto* sizes = new SuitedSizesFields(words.suits, design_.product, unit_, page);
+  auto* seen = new SeenMeasures(design_, words, unit_, page);
+  put(sizes, sizes_);
+  put(seen, seen_);
+  sizes_ = sizes;
+  seen_ = seen;
 }
 
 void KeepDialog::complain(const QString& sentence) {

@@ -26,12 +26,12 @@ QLineEdit* fieldCalled(const KeepDialog& dialog, const QString& name) {
   return nullptr;
 }
 
-void press(const KeepDialog& dialog, const QString& words) {
+void pressIn(const KeepDialog& dialog, const QString& words) {
   for (QPushButton* button : dialog.findChildren<QPushButton*>())
     if (button->text() == words) button->click();
 }
 
-QString told(const KeepDialog& dialog) {
+QString toldBy(const KeepDialog& dialog) {
   for (QLabel* label : dialog.findChildren<QLabel*>())
     if (label->property("problem").toBool() && !label->isHidden()) return label->text();
   return {};
@@ -40,19 +40,19 @@ QString told(const KeepDialog& dialog) {
 TEST(KeepDialog, MakesAStyleOfWhatIsTyped) {
   KeepDialog dialog(testing::heartBox(), {}, {}, Unit::Millimetre);
   dialog.show();
-  press(dialog, "Keep");
+  pressIn(dialog, "Keep");
   EXPECT_FALSE(dialog.style()) << "without a name";
-  EXPECT_EQ(told(dialog), "Give the style a name.");
+  EXPECT_EQ(toldBy(dialog), "Give the style a name.");
   fieldCalled(dialog, "Name")->setText("Heart box");
   boxCalled(dialog, "Tuck flap")->click();
   boxCalled(dialog, "Glue seam")->click();
   fieldCalled(dialog, "Rule of Tuck flap")->setText("brim / 2");
-  press(dialog, "Keep");
+  pressIn(dialog, "Keep");
   EXPECT_FALSE(dialog.style());
-  EXPECT_TRUE(told(dialog).contains("brim")) << told(dialog).toStdString();
+  EXPECT_TRUE(toldBy(dialog).contains("brim")) << toldBy(dialog).toStdString();
   fieldCalled(dialog, "Rule of Tuck flap")->setText("width / 2");
   boxCalled(dialog, "Only for products of these sizes")->click();
-  press(dialog, "Keep");
+  pressIn(dialog, "Keep");
   ASSERT_TRUE(dialog.style());
   const OwnStyle& style = *dialog.style();
   EXPECT_EQ(style.title, "Heart box");
@@ -73,7 +73,7 @@ TEST(KeepDialog, SizesThatAreNoneAreToldAtTheirField) {
   least->setFocus();
   least->selectAll();
   QTest::keyClicks(least, "500 mm");
-  press(dialog, "Keep");
+  pressIn(dialog, "Keep");
   EXPECT_FALSE(dialog.style());
 }
 
@@ -85,17 +85,35 @@ TEST(KeepDialog, AStyleIsKeptAgainUnderItsId) {
   dialog.show();
   EXPECT_EQ(fieldCalled(dialog, "Name")->text(), "Heart box");
   EXPECT_FALSE(boxCalled(dialog, "Tuck flap")->isChecked());
-  press(dialog, "Keep");
+  pressIn(dialog, "Keep");
   ASSERT_TRUE(dialog.style());
   EXPECT_EQ(dialog.style()->id, first.id);
   EXPECT_EQ(dialog.style()->change, 2);
   KeepDialog other(made, {first}, first.id, Unit::Millimetre);
   other.show();
   other.findChild<QComboBox*>()->setCurrentIndex(0);
-  press(other, "Keep");
+  pressIn(other, "Keep");
   ASSERT_TRUE(other.style());
   EXPECT_NE(other.style()->id, first.id);
   EXPECT_EQ(other.style()->change, 1);
+}
+
+TEST(KeepDialog, AnotherStyleThatIsChosenBringsItsSizesAndMeasures) {
+  const OwnStyle first = testing::heartStyle();
+  KeepDialog dialog(testing::plainTuckBox(), {first}, {}, Unit::Millimetre);
+  dialog.show();
+  EXPECT_TRUE(boxCalled(dialog, "Tuck flap")->isChecked());
+  auto* again = dialog.findChild<QComboBox*>();
+  again->setCurrentIndex(1);
+  emit again->activated(1);
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+  EXPECT_FALSE(boxCalled(dialog, "Tuck flap")->isChecked());
+  EXPECT_EQ(fieldCalled(dialog, "Name")->text(), "Heart box");
+  pressIn(dialog, "Keep");
+  ASSERT_TRUE(dialog.style());
+  EXPECT_EQ(dialog.style()->suits, first.suits);
+  EXPECT_EQ(dialog.style()->rules, first.rules);
+  EXPECT_EQ(dialog.style()->id, first.id);
 }
 
 }  // namespace
