@@ -13,7 +13,7 @@
 namespace creasewright {
 namespace {
 
-void pick(QComboBox& box, int data) { box.setCurrentIndex(box.findData(data)); }
+void pickData(QComboBox& box, int data) { box.setCurrentIndex(box.findData(data)); }
 
 /// Where the thick fence of the first score map stands, mm from the left.
 double fenceOf(const Drawing& page) {
@@ -31,11 +31,11 @@ TEST(GuideWindow, TheLeftHandIsShownAndRemembered) {
   {
     GuideWindow window(session);
     const double before = fenceOf(window.preview().pages().at(0));
-    pick(window.hand(), static_cast<int>(Hand::Left));
+    pickData(window.hand(), static_cast<int>(Hand::Left));
     const double after = fenceOf(window.preview().pages().at(0));
     EXPECT_GT(before, 0);
     EXPECT_GT(after, before + 30);
-    pick(window.type(), static_cast<int>(GuideSize::Clear));
+    pickData(window.type(), static_cast<int>(GuideSize::Clear));
   }
   const GuideWindow again(session);
   EXPECT_EQ(preferredGuideForm().hand, Hand::Left);
@@ -47,18 +47,18 @@ TEST(GuideWindow, ReadersOfTheOtherCountryGetTheirPaper) {
   DesignSession session;
   setPreferredGuideForm({});
   GuideWindow window(session);
-  pick(window.readers(), 0);
+  pickData(window.readers(), 0);
   EXPECT_NEAR(window.preview().pages().at(0).width, 215.9, 0.01);
-  pick(window.readers(), 1);
+  pickData(window.readers(), 1);
   EXPECT_NEAR(window.preview().pages().at(0).width, 210, 0.01);
-  pick(window.readers(), 2);
+  pickData(window.readers(), 2);
   EXPECT_NEAR(window.preview().pages().at(0).width, 215.9, 0.01);
 }
 
 TEST(MachineFields, SayWhatWasChosen) {
   MachineFields fields;
   EXPECT_FALSE(fields.chosen().sheet);
-  pick(fields.scores(), static_cast<int>(ScoreForm::Perforation));
+  pickData(fields.scores(), static_cast<int>(ScoreForm::Perforation));
   fields.outerKerf().setValue(0.2);
   fields.innerKerf().setValue(0.1);
   fields.sheet().setCurrentIndex(fields.sheet().findData(QStringLiteral("12x12")));
