@@ -22,7 +22,7 @@ std::uint8_t part(std::uint8_t channel, int percent) {
 }  // namespace
 
 double contrast(Colour a, Colour b) {
-  const auto [dark, light] = std::minmax(luminance(a), luminance(b));
+  const auto [dark, light] = std::minmax({luminance(a), luminance(b)});
   return (light + 0.05) / (dark + 0.05);
 }
 
