@@ -118,8 +118,8 @@ std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>
 
 }  // namespace
 
-Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room,
-                     const std::optional<ProductInBox>& product) {
+FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
+                            const std::optional<ProductInBox>& product) {
   const Net& net = piece.net;
   const FigureSpec& spec = step.figure;
   FoldPath path(net);
@@ -154,12 +154,17 @@ Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom
       extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
       extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
     }
-  const double scale =
-      scaleInto(picture.extent.width() + 2 * kMargin, picture.extent.height() + 2 * kMargin, room);
+  for (Polyline& way : ways)
+    for (Point& p : way) p = p + Point{kMargin, kMargin} - picture.extent.low;
   const std::vector<CardColours> colours(net.panels.size(), piece.card.colours);
-  Drawing figure = fittedInto(drawFold(picture, colours, kMargin), room);
-  for (Polyline& way : ways) {
-    for (Point& p : way) p = (p + Point{kMargin, kMargin} - picture.extent.low) * scale;
+  return {drawFold(picture, colours, kMargin), std::move(ways)};
+}
+
+Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
+  const double scale = scaleInto(picture.drawing.width, picture.drawing.height, room);
+  Drawing figure = fittedInto(picture.drawing, room);
+  for (Polyline way : picture.ways) {
+    for (Point& p : way) p = p * scale;
     addArrow(figure, way, 2.2);
   }
   return figure;

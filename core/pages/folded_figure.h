@@ -7,10 +7,19 @@
 
 namespace creasewright {
 
-/// The figure of a step at the folded piece, with arrows that show where panels go, and the product
-/// where it is by then: before its way in as it is put in, else in its place.
-Drawing foldedFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room,
-                     const std::optional<ProductInBox>& product);
+/// A step at the folded piece before it is fitted into a room, which takes most of the work.
+struct FoldedPicture {
+  Drawing drawing;
+  std::vector<Polyline> ways;  ///< on the drawing
+};
+
+/// The figure of a step at the folded piece, with the product where it is by then: before its way
+/// in as it is put in, else in its place.
+FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
+                            const std::optional<ProductInBox>& product);
+
+/// The same with arrows that show where panels go, as large as a room takes.
+Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room);
 
 /// The share of a fold step's way at which its figure shows the box: most of it, or earlier where
 /// card bends and stiff panels would be shown in one another.

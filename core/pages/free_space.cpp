@@ -1,6 +1,7 @@
 #include "pages/free_space.h"
 
 #include <algorithm>
+#include <bit>
 #include <cmath>
 
 namespace creasewright {
@@ -28,6 +29,7 @@ void FreeSpace::mark(int column, int row) {
   if (column < 0 || row < 0 || column >= columns_ || row >= rows_) return;
   taken_[static_cast<std::size_t>(row) * stride_ + static_cast<std::size_t>(column / kBits)] |=
       Word{1} << (column % kBits);
+  doubled_.clear();
 }
 
 void FreeSpace::blockLine(const Polyline& line) {
@@ -69,23 +71,113 @@ void FreeSpace::blockArea(const Polygon& ring) {
   }
 }
 
-std::vector<FreeSpace::Word> FreeSpace::rowsTaken(int bottom, int top) const {
-  std::vector<Word> all(stride_, 0);
+void FreeSpace::rowsTaken(int bottom, int top, std::vector<Word>& all) const {
+  all.assign(stride_, 0);
   for (int row = bottom; row < top; ++row)
     for (std::size_t i = 0; i < stride_; ++i)
       all[i] |= taken_[static_cast<std::size_t>(row) * stride_ + i];
-  return all;
+}
+
+void FreeSpace::manyRowsTaken(int bottom, int top, std::vector<Word>& all) const {
+  constexpr int kFew = 8;
+  if (top - bottom < kFew) return rowsTaken(bottom, top, all);
+  std::size_t levels = 0;
+  while ((4 << levels) <= top - bottom) ++levels;  // the last one holds 2^(levels + 1) rows
+  while (doubled_.size() <= levels) {
+    const std::vector<Word>& before = doubled_.empty() ? taken_ : doubled_.back();
+    const std::size_t step = stride_ << doubled_.size();
+    std::vector<Word> next = before;
+    for (std::size_t i = 0; i + step < next.size(); ++i) next[i] |= before[i + step];
+    doubled_.push_back(std::move(next));
+  }
+  const std::vector<Word>& rows = doubled_[levels];
+  const Word* low = rows.data() + static_cast<std::size_t>(bottom) * stride_;
+  const Word* high = rows.data() + static_cast<std::size_t>(top - (2 << levels)) * stride_;
+  all.resize(stride_);
+  for (std::size_t i = 0; i < stride_; ++i) all[i] = low[i] | high[i];
 }
 
 bool FreeSpace::isFree(const Bounds& box) const {
   const Cells cells = cellsOf(box);
   if (cells.left < 0 || cells.bottom < 0 || cells.right > columns_ || cells.top > rows_)
     return false;
-  const std::vector<Word> all = rowsTaken(cells.bottom, cells.top);
+  std::vector<Word> all;
+  rowsTaken(cells.bottom, cells.top, all);
   for (int column = cells.left; column < cells.right; ++column)
     if ((all[static_cast<std::size_t>(column / kBits)] >> (column % kBits) & 1) != 0) return false;
   return true;
 }
+
+namespace {
+
+/// Rows from the one nearest to `wish` outwards, the lower one first where two are as far.
+class RowsOutwards {
+ public:
+  RowsOutwards(double low, double most, double wish) : wish_(wish) {
+    for (double y = low; y <= most; y += 1) rows_.push_back(y);
+    above_ = static_cast<std::size_t>(std::ranges::lower_bound(rows_, wish) - rows_.begin());
+    below_ = above_;
+  }
+
+  std::optional<double> next() {
+    const bool up = above_ < rows_.size();
+    if (below_ == 0) return up ? std::optional(rows_[above_++]) : std::nullopt;
+    if (up && rows_[above_] - wish_ < wish_ - rows_[below_ - 1]) return rows_[above_++];
+    return rows_[--below_];
+  }
+
+ private:
+  double wish_;
+  std::vector<double> rows_;
+  std::size_t above_ = 0;  ///< the next one, going up
+  std::size_t below_ = 0;  ///< one more than the next one, going down
+};
+
+/// Of each run of `wide` free cells the first one: bit c stays where c to c + wide - 1 are free.
+void keepStarts(std::vector<std::uint64_t>& free, int wide) {
+  for (int known = 1; known < wide;) {
+    const int by = std::min(known, wide - known);
+    const auto words = static_cast<std::size_t>(by / kBits);
+    const int bits = by % kBits;
+    for (std::size_t i = 0; i < free.size(); ++i) {
+      const std::size_t from = i + words;
+      std::uint64_t shifted = from < free.size() ? free[from] >> bits : 0;
+      if (bits > 0 && from + 1 < free.size()) shifted |= free[from + 1] << (kBits - bits);
+      free[i] &= shifted;
+    }
+    known += by;
+  }
+}
+
+/// The last set bit from `low` to `from`, going down; nothing where none is.
+std::optional<int> bitDown(const std::vector<std::uint64_t>& bits, int from, int low) {
+  for (int at = from; at >= low;) {
+    const int inWord = at % kBits;
+    const std::uint64_t word = bits[static_cast<std::size_t>(at / kBits)] << (kBits - 1 - inWord);
+    if (word != 0) {
+      const int found = at - std::countl_zero(word);
+      return found >= low ? std::optional(found) : std::nullopt;
+    }
+    at -= inWord + 1;
+  }
+  return std::nullopt;
+}
+
+/// The first set bit from `from` to `high`.
+std::optional<int> bitUp(const std::vector<std::uint64_t>& bits, int from, int high) {
+  for (int at = from; at <= high;) {
+    const int inWord = at % kBits;
+    const std::uint64_t word = bits[static_cast<std::size_t>(at / kBits)] >> inWord;
+    if (word != 0) {
+      const int found = at + std::countr_zero(word);
+      return found <= high ? std::optional(found) : std::nullopt;
+    }
+    at += kBits - inWord;
+  }
+  return std::nullopt;
+}
+
+}  // namespace
 
 std::optional<Point> FreeSpace::find(double width, double height, const Bounds& within,
                                      Point wish) const {
@@ -94,25 +186,31 @@ std::optional<Point> FreeSpace::find(double width, double height, const Bounds& 
   const auto judge = [&](Point low) {
     const Point away = low - wish;
     const double far = dot(away, away);
-    if (best && far >= nearest) return;
+    if (best && (far > nearest || (far == nearest && low.y >= best->y))) return;
     best = low;
     nearest = far;
   };
-  for (double y = within.low.y; y + height <= within.high.y; y += 1) {
-    if (best && (y - wish.y) * (y - wish.y) >= nearest) continue;
-    const Cells cells = cellsOf({{within.low.x, y}, {within.low.x + width, y + height}});
+  const Cells across = cellsOf({within.low, {within.low.x + width, within.high.y}});
+  const int wide = across.right - across.left;
+  const int first = std::max(0, across.left);
+  int last = std::min(columns_ - wide,
+                      across.left + static_cast<int>(within.high.x - within.low.x - width) + 1);
+  const auto placeOf = [&](int column) { return within.low.x + (column - across.left); };
+  while (last >= first && placeOf(last) + width > within.high.x) --last;
+  if (last < first) return std::nullopt;
+  const int wished = std::clamp(across.left + static_cast<int>(std::floor(wish.x - within.low.x)),
+                                first - 1, last);
+  RowsOutwards rows(within.low.y, within.high.y - height, wish.y);
+  std::vector<Word> free;
+  while (const std::optional<double> y = rows.next()) {
+    if (best && (*y - wish.y) * (*y - wish.y) > nearest) break;
+    const Cells cells = cellsOf({{within.low.x, *y}, {within.low.x + width, *y + height}});
     if (cells.bottom < 0 || cells.top > rows_) continue;
-    const std::vector<Word> all = rowsTaken(cells.bottom, cells.top);
-    const int wide = cells.right - cells.left;
-    int run = 0;  // free cells up to this one
-    for (int column = std::max(0, cells.left); column < columns_; ++column) {
-      const bool taken =
-          (all[static_cast<std::size_t>(column / kBits)] >> (column % kBits) & 1) != 0;
-      run = taken ? 0 : run + 1;
-      const double x = within.low.x + (column + 1 - wide - cells.left);
-      if (x + width > within.high.x) break;
-      if (run >= wide && x >= within.low.x) judge({x, y});
-    }
+    manyRowsTaken(cells.bottom, cells.top, free);
+    for (Word& word : free) word = ~word;
+    keepStarts(free, wide);
+    if (const auto column = bitDown(free, wished, first)) judge({placeOf(*column), *y});
+    if (const auto column = bitUp(free, wished + 1, last)) judge({placeOf(*column), *y});
   }
   return best;
 }

@@ -33,12 +33,18 @@ class FreeSpace {
 
   void mark(int column, int row);
   [[nodiscard]] Cells cellsOf(const Bounds& box) const;
-  [[nodiscard]] std::vector<Word> rowsTaken(int bottom, int top) const;
+  /// The cells of some rows, laid over each other.
+  void rowsTaken(int bottom, int top, std::vector<Word>& all) const;
+  /// The same for many asked one after the other: tall ones from doubled rows.
+  void manyRowsTaken(int bottom, int top, std::vector<Word>& all) const;
 
   int columns_;
   int rows_;
   std::size_t stride_;       // words in a row
   std::vector<Word> taken_;  // row by row, a bit for each cell
+  // The k-th holds each row with the 2^(k + 1) - 1 above it; made when asked for, gone with the
+  // next mark.
+  mutable std::vector<std::vector<Word>> doubled_;
 };
 
 }  // namespace creasewright

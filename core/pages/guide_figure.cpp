@@ -21,31 +21,40 @@ BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& with
   return now;
 }
 
-Drawing foldedPieces(const BuiltDesign& built, int extra, const FigureRoom& room) {
+Drawing foldedPieces(const BuiltDesign& built, int extra) {
   PictureOptions options;
   options.folded = true;
   options.extra = extra;
-  return fittedInto(pictureOf(built, options), room);
+  return pictureOf(built, options);
 }
 
 }  // namespace
 
 Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room) {
-  return foldedPieces(built, kAllExtras, room);
+  return fittedInto(foldedPieces(built, kAllExtras), room);
+}
+
+StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
+    : piece_(built.pieces.at(static_cast<std::size_t>(step.piece))), step_(step) {
+  switch (step.figure.kind) {
+    case FigureKind::Sheet:
+      break;
+    case FigureKind::Folded:
+      folded_ = foldedPicture(piece_, step,
+                              step.figure.progressFrom > 0 ? productInBox(built) : std::nullopt);
+      break;
+    case FigureKind::Finished:
+      folded_ = {foldedPieces(withoutExtras(built, step.figure.without), step.extra), {}};
+      break;
+  }
+}
+
+Drawing StepFigure::in(const FigureRoom& room) const {
+  return folded_ ? foldedFigure(*folded_, room) : sheetFigure(piece_, step_, room);
 }
 
 Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom& room) {
-  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
-  switch (step.figure.kind) {
-    case FigureKind::Sheet:
-      return sheetFigure(piece, step, room);
-    case FigureKind::Folded:
-      return foldedFigure(piece, step, room,
-                          step.figure.progressFrom > 0 ? productInBox(built) : std::nullopt);
-    case FigureKind::Finished:
-      return foldedPieces(withoutExtras(built, step.figure.without), step.extra, room);
-  }
-  return {};
+  return StepFigure(built, step).in(room);
 }
 
 }  // namespace creasewright

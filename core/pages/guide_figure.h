@@ -1,8 +1,11 @@
 #pragma once
 
+#include <optional>
+
 #include "document/build.h"
 #include "guide/guide.h"
 #include "pages/figure_room.h"
+#include "pages/folded_figure.h"
 
 namespace creasewright {
 
@@ -10,6 +13,19 @@ namespace creasewright {
 /// drawing is scaled. The sheet with the readings at the sides they are measured from, the step's
 /// cuts, waste and adhesive; or the folded piece with arrows that show where panels go. `step`
 /// comes from makeGuide(built).
+class StepFigure {
+ public:
+  /// Does what is the same for every room; what it is made of must outlive it.
+  StepFigure(const BuiltDesign& built, const Step& step);
+  [[nodiscard]] Drawing in(const FigureRoom& room) const;
+
+ private:
+  const BuiltPiece& piece_;
+  const Step& step_;
+  std::optional<FoldedPicture> folded_;  ///< nothing for a sheet
+};
+
+/// One figure for one room.
 Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom& room = {});
 
 /// All pieces folded, side by side, for the head of a guide.

@@ -1,8 +1,13 @@
 #include <benchmark/benchmark.h>
+#include <sys/resource.h>
 
 #include "bench/wanted.h"
+#include "bridge/label_text.h"
 #include "kits/plan_kit.h"
+#include "output/pdf_export.h"
+#include "papers/guide/write_guide.h"
 #include "papers/kit/kit_pages.h"
+#include "papers/template/template_print.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -43,6 +48,41 @@ void pagesOfAPlanFor40(benchmark::State& state) {
     bench::wanted(!kitPages(plan, Unit::Inch, letter).empty(), "a plan without pages");
 }
 BENCHMARK(pagesOfAPlanFor40)->Unit(benchmark::kMillisecond);
+
+/// All papers of a class of 40 as PDF, once they are planned: plan, labels, templates and guides of
+/// six designs. `MB` is the most memory that the process has had by then.
+void papersOfAClassOf40(benchmark::State& state) {
+  const KitPlan plan = withFindings(planned(kitFor(40)));
+  TemplateOptions sheets;
+  sheets.setup.paper = bench::wanted(findPaper("letter"));
+  GuideChoices guide;
+  guide.paper = sheets.setup.paper;
+  guide.units = GuideUnits::Inch;
+  const Wording wording = wordingIn(Unit::Inch);
+  std::size_t pages = 0;
+  for ([[maybe_unused]] auto _ : state) {
+    pages = 0;
+    const auto put = [&](const std::vector<Drawing>& drawn, PdfKind kind) {
+      pages += drawn.size();
+      benchmark::DoNotOptimize(
+          bench::wanted(renderPdf(drawn, wording, {QStringLiteral("class"), QDateTime(), kind})));
+    };
+    put(kitPages(plan, Unit::Inch, guide.paper), PdfKind::Document);
+    for (const auto& item : plan.built->items) {
+      put(bench::wanted(templatePages(item->design, sheets)), PdfKind::Template);
+      for (const GuideKind kind : {GuideKind::Steps, GuideKind::Measures, GuideKind::Talk}) {
+        guide.kind = kind;
+        put(guideSheets(item->design, guide), PdfKind::Document);
+      }
+    }
+  }
+  bench::wanted(pages >= 60, "fewer than 60 pages");
+  rusage used{};
+  getrusage(RUSAGE_SELF, &used);
+  state.counters["pages"] = static_cast<double>(pages);
+  state.counters["MB"] = static_cast<double>(used.ru_maxrss) / 1024;
+}
+BENCHMARK(papersOfAClassOf40)->Unit(benchmark::kMillisecond);
 
 void planKitFor40(benchmark::State& state) {
   const ClassKit kit = kitFor(40);

@@ -4,6 +4,7 @@ import json
 import math
 import re
 import resource
+import shutil
 import signal
 import subprocess
 import unittest
@@ -411,6 +412,25 @@ class Export(ProgramTest):
             self.refuse("export", design, "-o", out, naming=str(out), preexec_fn=forbid_large_files)
             self.assertEqual(out.read_text(), "the old file", kind)
             self.assertEqual(sorted(self.folder.iterdir()), before, kind)
+
+    def test_many_files_are_all_there_or_none(self):
+        """A full disk, a file in the folder's place, odd names: one sentence and nothing half-written, or all of them."""
+        odd = self.folder / "Übung „a, b“ (1) & 'c'.cwdesign"
+        odd.write_bytes(self.design().read_bytes())
+        twin = self.folder / "twin" / odd.name
+        twin.parent.mkdir()
+        twin.write_bytes(odd.read_bytes())
+        before = sorted(self.folder.rglob("*"))
+        for command, kind in (("export", "svg"), ("export", "pdf"), ("guide", "html"), ("guide", "pdf")):
+            out = self.folder / "out"
+            self.refuse(command, odd, twin, "-o", f"{out}/", "--as", kind, naming="-o", preexec_fn=forbid_large_files)
+            self.assertEqual(sorted(self.folder.rglob("*")), before, (command, kind))
+            self.refuse(command, odd, twin, "-o", f"{odd}/", "--as", kind, naming="-o")
+            self.assertEqual(sorted(self.folder.rglob("*")), before, (command, kind))
+            self.succeed(command, odd, twin, "-o", f"{out}/", "--as", kind)
+            names = sorted(file.name for file in out.iterdir() if file.suffix == f".{kind}")
+            self.assertEqual(names, sorted([f"{odd.stem}.{kind}", f"{odd.stem}-2.{kind}"]))
+            shutil.rmtree(out)
 
 
 if __name__ == "__main__":

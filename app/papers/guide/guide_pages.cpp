@@ -316,16 +316,23 @@ class GuidePages {
     Drawing& known = figures_[{step, cell}];
     if (known.width <= 0) {
       const double width = std::min(wide(cell), kWidestPicture);
-      known =
-          guideFigure(built_, guide_.steps[step], {width, kBoxes[static_cast<std::size_t>(cell)]});
+      known = figureIn(step, {width, kBoxes[static_cast<std::size_t>(cell)]});
     }
     return known;
+  }
+
+  /// The same picture serves rooms of all sizes.
+  [[nodiscard]] Drawing figureIn(std::size_t step, const FigureRoom& room) const {
+    auto known = pictures_.find(step);
+    if (known == pictures_.end())
+      known = pictures_.emplace(step, StepFigure(built_, guide_.steps[step])).first;
+    return known->second.in(room);
   }
 
   /// A step that has a row of its own: the picture left, the words right.
   [[nodiscard]] Drawing besideBlock(std::size_t step) const {
     const double most = std::min(kBesideWidth, kBesideShare * flow_.columnWidth());
-    const Drawing picture = guideFigure(built_, guide_.steps[step], {most, kBesideHeight});
+    const Drawing picture = figureIn(step, {most, kBesideHeight});
     const double column = std::max(picture.width, kBesideLeast);
     const Drawing words = text(step, flow_.columnWidth() - column - kBlockGap);
     Drawing block = beside({column, picture.height, {}, {}}, words, column + kBlockGap);
@@ -340,7 +347,7 @@ class GuidePages {
     Drawing block = besideBlock(step);
     for (const double height : {kBesideHeight, kLowPicture}) {
       if (block.height <= room) break;
-      const Drawing picture = guideFigure(built_, guide_.steps[step], {width, height});
+      const Drawing picture = figureIn(step, {width, height});
       block = stepCell(picture, picture.height + kUnderPicture, text(step, width), width);
     }
     return block;
@@ -372,6 +379,7 @@ class GuidePages {
   std::vector<Part> parts_;
   PageFlow flow_;
   mutable std::map<std::pair<std::size_t, CellWidth>, Drawing> figures_;
+  mutable std::map<std::size_t, StepFigure> pictures_;
 };
 
 }  // namespace

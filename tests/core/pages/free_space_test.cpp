@@ -1,5 +1,7 @@
 #include "pages/free_space.h"
 
+#include <optional>
+
 #include <gtest/gtest.h>
 
 #include "support/random.h"
@@ -28,6 +30,43 @@ TEST(FreeSpace, FindsTheNearestPlaceThatTouchesNothing) {
     EXPECT_GE(found.low.x, 0);
     EXPECT_LE(found.high.x, 60);
   }
+}
+
+/// Every place tried one after the other, from the lower left on.
+std::optional<Point> plainFind(const FreeSpace& space, double width, double height,
+                               const Bounds& within, Point wish) {
+  std::optional<Point> best;
+  for (double y = within.low.y; y + height <= within.high.y; y += 1)
+    for (double x = within.low.x; x + width <= within.high.x; x += 1) {
+      if (!space.isFree({{x, y}, {x + width, y + height}})) continue;
+      if (!best || distance(Point{x, y}, wish) < distance(*best, wish)) best = Point{x, y};
+    }
+  return best;
+}
+
+TEST(FreeSpace, FindsWhatTryingEveryPlaceFinds) {
+  testing::Random random(88);
+  int found = 0;
+  for (int round = 0; round < 300; ++round) {
+    FreeSpace space(150, 60);
+    for (int i = random.whole(0, 25); i > 0; --i) {
+      const Point low{random.between(-5, 145), random.between(-5, 55)};
+      space.block({low, low + Point{random.between(1, 30), random.between(1, 12)}});
+    }
+    const Bounds within{{random.between(0, 20), random.between(0, 10)},
+                        {random.between(100, 150), random.between(40, 60)}};
+    const double width = random.between(1, 95);
+    const double height = random.between(1, 20);
+    const Point wish{random.between(-10, 160), random.between(-10, 70)};
+    const auto told = space.find(width, height, within, wish);
+    const auto plain = plainFind(space, width, height, within, wish);
+    ASSERT_EQ(told.has_value(), plain.has_value());
+    if (!told) continue;
+    ++found;
+    EXPECT_NEAR(distance(*told, wish), distance(*plain, wish), 1e-9);
+    EXPECT_TRUE(space.isFree({*told, *told + Point{width, height}}));
+  }
+  EXPECT_GT(found, 100);
 }
 
 TEST(FreeSpace, SaysWhenThereIsNoRoom) {

@@ -80,6 +80,12 @@ TEST(Contrast, EveryWordOfLargePrintStandsOutSevenToOne) {
     }
   }
   EXPECT_GT(words, 5000);
+  // Dark is not black: what is green or rust stays so.
+  TextItem heading;
+  heading.like = Role::Valley;
+  const Colour green = wordColour(heading, lookOf({.size = GuideSize::Large}));
+  EXPECT_GT(green.green, green.red + 40);
+  EXPECT_LT(ratioOf(green, faceColour(1, Surface::Inside)), 7.6);
 }
 
 /// The same tones stand in the HTML guide: no picture of large print keeps a word that is paler.

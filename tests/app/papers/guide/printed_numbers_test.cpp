@@ -48,7 +48,7 @@ QString printedWords(const BuiltDesign& built, Hand hand) {
                                {QStringLiteral("-layout"), file.fileName(), QStringLiteral("-")}));
 }
 
-bool near(const std::set<double>& numbers, double wanted) {
+bool holdsNear(const std::set<double>& numbers, double wanted) {
   const auto next = numbers.lower_bound(wanted - kPrinted);
   return next != numbers.end() && *next <= wanted + kPrinted;
 }
@@ -78,7 +78,7 @@ class Planned {
   }
 
   void words(const QString& text) { numbers_.merge(numbersIn(text)); }
-  [[nodiscard]] bool hold(double number) const { return near(numbers_, number); }
+  [[nodiscard]] bool hold(double number) const { return holdsNear(numbers_, number); }
 
  private:
   void add(int whole) { numbers_.insert(whole); }
@@ -137,7 +137,7 @@ class Planned {
   std::set<double> numbers_;
 };
 
-int judged = 0;
+int numbersJudged = 0;
 
 void expectNumbersOf(const BuiltDesign& built, Hand hand) {
   const Guide guide = makeGuide(built, hand);
@@ -145,13 +145,13 @@ void expectNumbersOf(const BuiltDesign& built, Hand hand) {
   const QString words = printedWords(built, hand);
   const std::set<double> printed = numbersIn(words);
   for (const double number : printed) {
-    ++judged;
+    ++numbersJudged;
     EXPECT_TRUE(planned.hold(number)) << number << " is in no plan of\n" << words.toStdString();
   }
   for (const Step& step : guide.steps)
     for (const ScoreSetup& setup : step.settings)
       for (const ScoreReading& reading : setup.readings) {
-        EXPECT_TRUE(near(printed, reading.at.mm())) << reading.at.mm() << " mm is not printed";
+        EXPECT_TRUE(holdsNear(printed, reading.at.mm())) << reading.at.mm() << " mm is not printed";
       }
 }
 
@@ -166,7 +166,7 @@ TEST(PrintedNumbers, EveryNumberOfAHandOutIsOneOfThePlans) {
     for (const Hand hand : {Hand::Right, Hand::Left}) expectNumbersOf(*built, hand);
     if (HasFailure()) return;
   }
-  EXPECT_GT(judged, 1000);
+  EXPECT_GT(numbersJudged, 1000);
 }
 
 }  // namespace

@@ -17,14 +17,15 @@
 #include "support/picture_measure.h"
 #include "support/random.h"
 
-// What a person does with a template of several pages, done with pictures: the pages are printed
-// (Poppler, 254 dpi), laid a little askew of where they should, joined where their quarter circles
-// close, and compared with the net in one piece. Nothing here knows where a tile lies.
+// What a person does with a template of several pages, done with pictures: the pages are
+// paintedPages (Poppler, 254 dpi), laid a little askew of where they should, joined where their
+// quarter circles close, and compared with the net in one piece. Nothing here knows where a tile
+// lies.
 namespace creasewright::testing {
 namespace {
 
-constexpr double kPixels = 10;  // for each mm
-constexpr double kMost = 0.1;   // mm
+constexpr double kScanPixels = 10;  // for each mm
+constexpr double kMostOff = 0.1;    // mm
 
 /// Darkness of each pixel, 0 to 1; x right, y down.
 struct Scan {
@@ -65,7 +66,7 @@ Scan scanOf(const QImage& picture, Point shift) {
 }
 
 /// All pages as Poppler paints them; by Cairo, which moves no line onto whole pixels.
-std::vector<QImage> printed(const QByteArray& pdf, int pages) {
+std::vector<QImage> paintedPages(const QByteArray& pdf, int pages) {
   const QTemporaryDir dir;
   QFile file(dir.filePath(QStringLiteral("t.pdf")));
   EXPECT_TRUE(file.open(QIODevice::WriteOnly));
@@ -105,7 +106,7 @@ double worthOf(const Scan& scan, Point middle, int right, int down, double perMm
 }
 
 /// A quarter of the size; each pixel as dark as the darkest of its sixteen.
-Scan small(const Scan& scan) {
+Scan quarterOf(const Scan& scan) {
   Scan out{scan.width / 4, scan.height / 4, {}};
   for (int y = 0; y < out.height; ++y)
     for (int x = 0; x < out.width; ++x) {
@@ -123,7 +124,7 @@ JointMark refined(const Scan& scan, JointMark mark) {
     for (int y = -6; y <= 6; ++y)
       for (int x = -6; x <= 6; ++x) {
         const Point here = around + Point{x * step, y * step};
-        const double worth = worthOf(scan, here, mark.right, mark.down, kPixels);
+        const double worth = worthOf(scan, here, mark.right, mark.down, kScanPixels);
         if (worth > mark.worth) mark = {here, mark.right, mark.down, worth};
       }
     if (step == 1.0) mark.worth = 0;
@@ -133,7 +134,7 @@ JointMark refined(const Scan& scan, JointMark mark) {
 
 /// The two best marks anywhere on a page.
 std::vector<JointMark> marksOn(const Scan& scan) {
-  const Scan coarse = small(scan);
+  const Scan coarse = quarterOf(scan);
   std::vector<JointMark> found;
   for (int y = 0; y < coarse.height; ++y)
     for (int x = 0; x < coarse.width; ++x)
@@ -142,7 +143,7 @@ std::vector<JointMark> marksOn(const Scan& scan) {
           const Point here{x + 0.5, y + 0.5};
           // A mark's own corner is dark: the frame runs through it.
           if (coarse.pixel(x, y) < 0.2) continue;
-          const double worth = worthOf(coarse, here, right, down, kPixels / 4);
+          const double worth = worthOf(coarse, here, right, down, kScanPixels / 4);
           if (worth > 0.12) found.push_back({here * 4, right, down, worth});
         }
   std::ranges::sort(found, std::ranges::greater{}, &JointMark::worth);
@@ -175,7 +176,7 @@ struct Joined {
   }
 };
 
-std::optional<Joined> join(Scan first, Scan second) {
+std::optional<Joined> joinPages(Scan first, Scan second) {
   const std::vector<JointMark> a = marksOn(first);
   const std::vector<JointMark> b = marksOn(second);
   if (a.size() < 2 || b.size() < 2) return std::nullopt;
@@ -197,13 +198,13 @@ std::optional<Joined> join(Scan first, Scan second) {
 }
 
 /// A place on a cut, in mm of the blank with y down, and the way across the line.
-struct Place {
+struct CutPlace {
   Point at;
   Point across;
 };
 
-std::vector<Place> placesOn(const FlatNet& flat, bool turned) {
-  std::vector<Place> places;
+std::vector<CutPlace> placesOn(const FlatNet& flat, bool turned) {
+  std::vector<CutPlace> places;
   const auto put = [&](Point p) {
     return turned ? Point{flat.height - p.y, flat.width - p.x} : Point{p.x, flat.height - p.y};
   };
@@ -235,7 +236,7 @@ std::optional<double> offBy(const Joined& picture, Point pixel, Point across) {
 
 /// The net's top left corner in the picture, pixels, to about a tenth of a millimetre: there the
 /// places are darkest.
-Point cornerIn(const Joined& picture, const std::vector<Place>& places) {
+Point cornerIn(const Joined& picture, const std::vector<CutPlace>& places) {
   Point best;
   double darkest = -1;
   const auto look = [&](Point around, double reach, double step, std::size_t each) {
@@ -243,7 +244,7 @@ Point cornerIn(const Joined& picture, const std::vector<Place>& places) {
       for (double x = -reach; x <= reach; x += step) {
         double dark = 0;
         for (std::size_t i = 0; i < places.size(); i += each)
-          dark += picture.at(around + Point{x, y} + places[i].at * kPixels);
+          dark += picture.at(around + Point{x, y} + places[i].at * kScanPixels);
         if (dark > darkest) {
           darkest = dark;
           best = around + Point{x, y};
@@ -275,23 +276,23 @@ TEST_P(ScannedTemplate, TilesJoinedByTheirMarksAreTheWholeNet) {
   const auto pdf = renderPdf(*pages, [](const Label& label) { return label.literal; },
                              {QStringLiteral("t"), {}, PdfKind::Template});
   ASSERT_TRUE(pdf.ok());
-  const std::vector<QImage> images = printed(*pdf, 2);
+  const std::vector<QImage> images = paintedPages(*pdf, 2);
   const auto anywhere = [&] { return Point{random.between(-20, 20), random.between(-20, 20)}; };
   const Point moved = anywhere();
-  const auto joined = join(scanOf(images[0], moved), scanOf(images[1], anywhere()));
+  const auto joined = joinPages(scanOf(images[0], moved), scanOf(images[1], anywhere()));
   ASSERT_TRUE(joined) << "no joint marks found";
 
   std::optional<double> worst;
   std::size_t measured = 0;
   for (const bool turned : {false, true}) {
-    const std::vector<Place> places = placesOn(built->pieces[0].flat, turned);
+    const std::vector<CutPlace> places = placesOn(built->pieces[0].flat, turned);
     const Point corner = cornerIn(*joined, places);
     std::array<std::size_t, 2> onPage{};
     // How the picture as a whole lies: across and down, by what most lines say.
     std::array<std::vector<double>, 2> off;
-    std::vector<std::pair<Place, double>> all;
-    for (const Place& place : places) {
-      const Point pixel = corner + place.at * kPixels;
+    std::vector<std::pair<CutPlace, double>> all;
+    for (const CutPlace& place : places) {
+      const Point pixel = corner + place.at * kScanPixels;
       const auto by = offBy(*joined, pixel, place.across);
       if (!by) continue;
       all.emplace_back(place, *by);
@@ -304,7 +305,7 @@ TEST_P(ScannedTemplate, TilesJoinedByTheirMarksAreTheWholeNet) {
     const Point lie{off[0][off[0].size() / 2], off[1][off[1].size() / 2]};
     double most = 0;
     for (const auto& [place, by] : all)
-      most = std::max(most, std::abs(by - dot(lie, place.across)) / kPixels);
+      most = std::max(most, std::abs(by - dot(lie, place.across)) / kScanPixels);
     EXPECT_GT(onPage[0], 10U);
     EXPECT_GT(onPage[1], 10U);
     worst = most;
@@ -312,7 +313,7 @@ TEST_P(ScannedTemplate, TilesJoinedByTheirMarksAreTheWholeNet) {
   }
   ASSERT_TRUE(worst) << "the net was not found in the joined picture";
   EXPECT_GT(measured, 100U);
-  EXPECT_LT(*worst, kMost);
+  EXPECT_LT(*worst, kMostOff);
   RecordProperty("worst_micrometres", static_cast<int>(*worst * 1000));
   RecordProperty("places", static_cast<int>(measured));
   std::cout << "worst " << *worst << " mm at " << measured << " places\n";
