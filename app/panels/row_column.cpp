@@ -20,6 +20,7 @@ RowColumn::RowColumn(const QString& none, const QString& addName, QWidget* paren
   layout_->addWidget(none_);
   layout_->addWidget(add_, 0, Qt::AlignLeft);
   add_->setText(tr("Add…"));
+  add_->setProperty("choice", true);
   add_->setAccessibleName(addName);
   add_->setPopupMode(QToolButton::InstantPopup);
   menu_->setToolTipsVisible(true);

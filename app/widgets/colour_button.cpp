@@ -35,6 +35,7 @@ QIcon swatch(const std::optional<Colour>& colour, double devicePixelRatio) {
 ColourButton::ColourButton(const QString& none, QWidget* parent)
     : QToolButton(parent), none_(none) {
   setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
+  setProperty("choice", true);
   setPopupMode(QToolButton::InstantPopup);
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   auto* menu = new QMenu(this);

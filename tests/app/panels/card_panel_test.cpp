@@ -1,11 +1,13 @@
 #include "panels/card_panel.h"
 
 #include <QComboBox>
+#include <QMenu>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
 #include "commands/edits.h"
+#include "widgets/colour_button.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
@@ -37,6 +39,38 @@ TEST(CardPanel, ATypedThicknessIsMeasuredByYou) {
   QTest::keyClick(caliper, Qt::Key_Return);
   EXPECT_EQ(shown(panel), "Measured by you");
   EXPECT_EQ(session.design().card.caliper, Length::mm(0.33));
+}
+
+/// Picks a colour of the button's menu by its name.
+void pick(ColourButton& button, const QString& name) {
+  emit button.menu()->aboutToShow();
+  for (QAction* action : button.menu()->actions())
+    if (action->text() == name) return action->trigger();
+  ADD_FAILURE() << "no colour " << name.toStdString();
+}
+
+TEST(CardPanel, ColoursArePickedKeptWithAnotherCardAndUndone) {
+  DesignSession session;
+  CardPanel panel(session);
+  const auto buttons = panel.findChildren<ColourButton*>();
+  ASSERT_EQ(buttons.size(), 2);
+  pick(*buttons[0], "sage");
+  pick(*buttons[1], "cream");
+  const CardColours wanted = *parseCardColours("sage/cream");
+  EXPECT_EQ(session.design().card.colours, wanted);
+  auto* stock = panel.findChild<QComboBox*>();
+  emit stock->activated(1);
+  EXPECT_EQ(session.design().card.id, cards()[1].id);
+  auto* caliper = panel.findChild<LengthEdit*>();
+  caliper->selectAll();
+  QTest::keyClicks(caliper, "0.33");
+  QTest::keyClick(caliper, Qt::Key_Return);
+  EXPECT_EQ(session.design().card.colours, wanted);
+  pick(*buttons[1], "As outside");
+  EXPECT_EQ(session.design().card.colours, (CardColours{wanted.face, {}}));
+  session.history().undo();
+  EXPECT_EQ(buttons[1]->text(), "cream");
+  EXPECT_EQ(session.design().card.colours, wanted);
 }
 
 }  // namespace

@@ -85,7 +85,7 @@ TEST(Contrast, EveryWordOfLargePrintStandsOutSevenToOne) {
   heading.like = Role::Valley;
   const Colour green = wordColour(heading, lookOf({.size = GuideSize::Large}));
   EXPECT_GT(green.green, green.red + 40);
-  EXPECT_LT(ratioOf(green, faceColour(1, Surface::Inside)), 7.6);
+  EXPECT_LT(ratioOf(green, faceColour(1, Surface::Inside, {})), 7.6);
 }
 
 /// The same tones stand in the HTML guide: no picture of large print keeps a word that is paler.
