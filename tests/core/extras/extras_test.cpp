@@ -271,7 +271,7 @@ TEST(Extras, ADesignOfVersionOneHasNone) {
     ASSERT_NE(at, std::string::npos) << from;
     text.replace(at, from.size(), to);
   };
-  cut("\"version\": 4", "\"version\": 1");
+  cut("\"version\": " + std::to_string(kDesignVersion), "\"version\": 1");
   cut("\"extras\": [],", "");
   cut("\"edits\": [],", "");
   cut("\"side-margin\": \"15 mm\"", "\"margin\": \"15 mm\"");
