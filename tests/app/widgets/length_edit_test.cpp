@@ -8,13 +8,13 @@
 namespace creasewright {
 namespace {
 
-void type(LengthEdit& edit, const QString& words) {
+void typeInto(LengthEdit& edit, const QString& words) {
   edit.selectAll();
   QTest::keyClicks(&edit, words);
 }
 
 void retype(LengthEdit& edit, const QString& words) {
-  type(edit, words);
+  typeInto(edit, words);
   QTest::keyClick(&edit, Qt::Key_Return);
 }
 
@@ -53,7 +53,7 @@ TEST(LengthEdit, HalfTypedTextChangesNothing) {
     edit.setLength(Length::inches(3));
     QSignalSpy edited(&edit, &LengthEdit::lengthEdited);
     QSignalSpy told(&edit, &LengthEdit::sentenceChanged);
-    type(edit, typed);
+    typeInto(edit, typed);
     EXPECT_EQ(told.count(), 0) << "who still types is not told off";
     QTest::keyClick(&edit, Qt::Key_Return);
     EXPECT_EQ(edited.count(), 0) << typed.toStdString();
@@ -103,7 +103,7 @@ TEST(LengthEdit, WhatIsTypedCountsWhenTheFieldIsLeft) {
   window.activateWindow();
   ASSERT_TRUE(QTest::qWaitForWindowActive(&window));
   edit.setFocus();
-  type(edit, "31");
+  typeInto(edit, "31");
   EXPECT_EQ(edit.length(), Length()) << "not yet";
   other.setFocus();
   EXPECT_EQ(edit.length(), Length::mm(31));
