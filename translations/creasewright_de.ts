@@ -6083,6 +6083,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>There is no colour “%1”. Like it are: %2. An sRGB value will do too, such as #9AAF90.</source>
         <translation>Es gibt keine Farbe „%1“. Ähnlich sind: %2. Auch ein sRGB-Wert geht, etwa #9AAF90.</translation>
     </message>
+    <message>
+        <source>The extra “%1” would run through the air over the open box. Put a band or a sleeve round the box too, or choose a box with a lid.</source>
+        <translation>Das Extra „%1“ liefe über der offenen Schachtel durch die Luft. Auch eine Banderole oder eine Hülse herumlegen oder eine Schachtel mit Deckel wählen.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>

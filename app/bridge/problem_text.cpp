@@ -296,6 +296,12 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr("There is no extra “%1”. Choose one that “creasewright extras” lists.")
           .arg(v.at(0));
     case ProblemCode::ExtraNoPlace:
+      if (!problem.values.empty()) {
+        return Say::tr(
+                   "The extra “%1” would run through the air over the open box. Put a band or a "
+                   "sleeve round the box too, or choose a box with a lid.")
+            .arg(v.extra());
+      }
       return Say::tr(
                  "The extra “%1” finds no place on this box. Leave it out or choose another style.")
           .arg(v.extra());

@@ -50,7 +50,7 @@ enum class ProblemCode {
   GridUnknown,        // text
   // extras (where = kind or parameter)
   ExtraUnknown,      // text
-  ExtraNoPlace,      // nothing of the box it could go with
+  ExtraNoPlace,      // nothing of the box it could go with; "open" where it is the top that lacks
   ExtraFaceUnknown,  // text
   ExtraTooLarge,     // length, limit
   ExtraInTheWay,     // face, the panel, piece or kind of extra that is there

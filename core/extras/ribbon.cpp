@@ -1,14 +1,54 @@
+#include <algorithm>
+
 #include "extras/kinds.h"
+#include "folding/surfaces/scene.h"
 #include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
+
+constexpr std::string_view kRibbon = "ribbon";
+
+/// The share of a ribbon's way across the top, `along` an axis of the box, that lies on card: seen
+/// from above, the outside of the card is there.
+double shareOnTop(const FoldPicture& fromAbove, const Camera& eye, const OutsideBox& box,
+                  std::size_t along) {
+  constexpr int kPlaces = 20;
+  const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
+  const Point3 top = box.centre + box.axes[2] * (sign * box.sizes[2] / 2);
+  int covered = 0;
+  for (int i = 0; i < kPlaces; ++i) {
+    const double share = (i + 0.5) / kPlaces - 0.5;
+    const Point at = eye.project(top + box.axes.at(along) * (share * box.sizes.at(along)));
+    const auto seen = std::find_if(
+        fromAbove.facets.rbegin(), fromAbove.facets.rend(),
+        [&](const Facet& facet) { return locate(at, facet.outline) != Side::Outside; });
+    covered += seen != fromAbove.facets.rend() && seen->face == Face::Outside;
+  }
+  return static_cast<double>(covered) / kPlaces;
+}
+
+/// A ribbon lies on a band or sleeve, on a lid, or on a box that is closed; over an open one it
+/// would run through the air.
+bool liesOnTop(const Host& host, const OutsideBox& box, bool cross) {
+  constexpr double kLeast = 0.6;
+  const auto isRibbon = [](const WrapRound& wrap) { return wrap.kind == kRibbon; };
+  if (host.pieces.size() > 1 || !std::ranges::all_of(host.wraps, isRibbon)) return true;
+  const View above{Angle(), Angle::degrees(89.9)};
+  const Camera eye = camera(above, box.up);
+  const HostPiece& only = host.pieces.front();
+  const FoldPicture picture = drawFolded(only.part->net, *only.folded, above, box.up);
+  return shareOnTop(picture, eye, box, 1) >= kLeast &&
+         (!cross || shareOnTop(picture, eye, box, 0) >= kLeast);
+}
 
 /// Rounded up to the centimetre or half inch.
 Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const bool cross = extra.parameters.flag("cross");
+  if (!liesOnTop(host, *box, cross))
+    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {std::string("open")}};
   const bool inches =
       !host.bench.grid.isNone() && Length::inches(1).nm() % host.bench.grid.step().nm() == 0;
   const ToolGrid whole(inches ? Length::inches(1, 2) : mm(10));
@@ -21,7 +61,8 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
 }
 
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
-  if (!outsideOf(host)) return {};
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box || !liesOnTop(host, *box, extra.parameters.flag("cross"))) return {};
   const double width = extra.parameters.mm("width");
   std::vector<WrapRound> runs{{extra.kind, 0, width}};
   if (extra.parameters.flag("cross")) runs.push_back({extra.kind, 1, width});
@@ -39,7 +80,7 @@ double ribbonRound(const std::array<double, 3>& sizes, bool cross) {
 
 ExtraKind ribbonExtra() {
   return {
-      .id = "ribbon",
+      .id = kRibbon,
       .title = worded("styles", "Ribbon"),
       .summary = worded("styles", "Crosswise or once round, with a bow."),
       .act = ExtraAct::TieRibbon,

@@ -45,14 +45,17 @@ std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std:
 }  // namespace
 
 std::vector<WrapRound> wrapsOf(std::span<const Extra> extras, const Host& host) {
-  std::vector<WrapRound> wraps;
-  for (const Extra& extra : extras) {
-    const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
-    if (!kind || !(*kind)->runs) continue;
-    const std::vector<WrapRound> found = (*kind)->runs(extra, host);
-    wraps.insert(wraps.end(), found.begin(), found.end());
-  }
-  return wraps;
+  Host wrapped = host;
+  wrapped.wraps.clear();
+  // Ribbons last: they lie on what is of card.
+  for (const bool ofCard : {true, false})
+    for (const Extra& extra : extras) {
+      const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+      if (!kind || !(*kind)->runs || (*kind)->ofCard != ofCard) continue;
+      const std::vector<WrapRound> found = (*kind)->runs(extra, wrapped);
+      wrapped.wraps.insert(wrapped.wraps.end(), found.begin(), found.end());
+    }
+  return std::move(wrapped.wraps);
 }
 
 Region underWrap(const Host& host, const HostFace& face, const WrapRound& wrap) {

@@ -13,7 +13,7 @@ namespace {
 ClassKit smallKit() {
   ClassKit kit;
   kit.takers = 10;
-  Design tray = *newDesign("framed-tray", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
+  Design tray = *newDesign("hinged-lid-box", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
                            ToolGrid::sixteenthInch());
   const ExtraKind& ribbon = **findExtraKind("ribbon");
   tray.extras.push_back(standardExtra(ribbon, tray.card));

@@ -1,0 +1,98 @@
+#include <cmath>
+
+#include "core/extras/built_extras.h"
+
+namespace creasewright {
+namespace {
+
+using testing::extraOf;
+
+constexpr double kThrough = 1e-3;
+
+/// Whether the outside of the card is the first thing that a line down from `from` meets.
+bool meetsOutside(const BuiltPiece& box, Point3 from, Point3 down) {
+  double first = 1e9;
+  bool outside = false;
+  for (std::size_t i = 0; i < box.net.panels.size(); ++i) {
+    const Transform& place = box.folded[i];
+    const double rate = dot(place.normal(), down);
+    if (std::abs(rate) < 0.05) continue;
+    const double at = dot(place.normal(), place.apply(Point{}) - from) / rate;
+    const Point3 there = place.inverse().apply(from + down * at);
+    const Point on{there.x, there.y};
+    if (locate(on, box.net.panels[i].outline) != Side::Inside) continue;
+    bool open = false;
+    for (const Polygon& opening : box.net.panels[i].openings)
+      open |= locate(on, opening) == Side::Inside;
+    // Of layers in one plane either will do: a glued flap lies under the panel that shows.
+    const bool shows = rate > 0;
+    if (open || at > first + kThrough) continue;
+    outside = at < first - kThrough ? shows : outside || shows;
+    first = std::min(first, at);
+  }
+  return outside;
+}
+
+/// The share of a way over the top that lies on the outside of the card.
+double shareOf(const BuiltPiece& box, const OutsideBox& about, std::size_t along) {
+  const double sign = dot(about.axes[2], about.up) < 0 ? -1 : 1;
+  const Point3 up = about.axes[2] * sign;
+  int met = 0;
+  constexpr int kRays = 50;
+  for (int i = 0; i < kRays; ++i) {
+    const double share = (i + 0.5) / kRays - 0.5;
+    // A little beside the middle, where ridges and seams are.
+    const Point3 from = about.centre + up * (about.sizes[2] + 50) +
+                        about.axes.at(along) * (share * about.sizes.at(along)) +
+                        about.axes.at(1 - along) * 0.4;
+    met += meetsOutside(box, from, up * -1);
+  }
+  return static_cast<double>(met) / kRays;
+}
+
+// Law: a ribbon goes round a box of one piece where, by rays cast from above, most of both its ways
+// over the top lies on card; over an open one it is refused, and goes round once a band is there.
+TEST(Ribbon, LiesOnCardOrOnABandAndNeverInTheAir) {
+  int taken = 0;
+  int refused = 0;
+  for (const Style& style : styles()) {
+    const auto made = newDesign(style.id, *parseProduct("box:70x50x30mm"), *findCard("300gsm"),
+                                Ease::Easy, ToolGrid::millimetre());
+    if (!made) continue;
+    const Design& bare = *made;
+    const auto alone = build(bare);
+    if (!alone || !onlyWarnings(alone->problems)) continue;
+    if (alone->pieces.size() != 1 || !alone->pieces.front().cavity) continue;
+    const BuiltPiece& box = alone->pieces.front();
+    Host host;
+    host.pieces.push_back({&box, &box.folded, box.cavityBox});
+    host.bench = benchOf(bare);
+    const auto about = outsideOf(host);
+    if (!about) continue;
+    const double least = std::min(shareOf(box, *about, 0), shareOf(box, *about, 1));
+    Design tied = bare;
+    tied.extras = {extraOf("ribbon", bare)};
+    const auto built = build(tied);
+    ASSERT_TRUE(built) << style.id;
+    const bool goes = built->ribbons.size() == 1;
+    if (std::abs(least - 0.6) > 0.1) {
+      EXPECT_EQ(goes, least > 0.6) << style.id << ' ' << least;
+    }
+    (goes ? taken : refused) += 1;
+    if (goes) continue;
+    const auto said = std::ranges::find(built->problems, ProblemCode::ExtraNoPlace, &Problem::code);
+    ASSERT_NE(said, built->problems.end()) << style.id;
+    EXPECT_EQ(said->values, (std::vector<ProblemValue>{std::string("open")})) << style.id;
+    tied.extras.push_back(extraOf("belly-band", bare));
+    const auto banded = build(tied);
+    ASSERT_TRUE(banded);
+    if (onlyWarnings(banded->problems)) {
+      EXPECT_EQ(banded->ribbons.size(), 1U) << style.id;
+    }
+  }
+  EXPECT_GE(taken, 10);
+  EXPECT_GE(refused, 3);
+}
+
+}  // namespace
+}  // namespace creasewright
