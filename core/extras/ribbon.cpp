@@ -7,8 +7,6 @@
 namespace creasewright {
 namespace {
 
-constexpr std::string_view kRibbon = "ribbon";
-
 /// The share of a ribbon's way across the top, `along` an axis of the box, that lies on card: seen
 /// from above, the outside of the card is there.
 double shareOnTop(const FoldPicture& fromAbove, const Camera& eye, const OutsideBox& box,
@@ -30,16 +28,18 @@ double shareOnTop(const FoldPicture& fromAbove, const Camera& eye, const Outside
 
 /// A ribbon lies on a band or sleeve, on a lid, or on a box that is closed; over an open one it
 /// would run through the air.
-bool liesOnTop(const Host& host, const OutsideBox& box, bool cross) {
+bool liesOnTop(const Extra& ribbon, const Host& host, const OutsideBox& box) {
   constexpr double kLeast = 0.6;
-  const auto isRibbon = [](const WrapRound& wrap) { return wrap.kind == kRibbon; };
+  const auto isRibbon = [&](const WrapRound& wrap) { return wrap.kind == ribbon.kind; };
   if (host.pieces.size() > 1 || !std::ranges::all_of(host.wraps, isRibbon)) return true;
   const View above{Angle(), Angle::degrees(89.9)};
   const Camera eye = camera(above, box.up);
   const HostPiece& only = host.pieces.front();
-  const FoldPicture picture = drawFolded(only.part->net, *only.folded, above, box.up);
+  Net whole = only.part->net;
+  for (Panel& panel : whole.panels) panel.openings.clear();  // it lies across a window
+  const FoldPicture picture = drawFolded(whole, *only.folded, above, box.up);
   return shareOnTop(picture, eye, box, 1) >= kLeast &&
-         (!cross || shareOnTop(picture, eye, box, 0) >= kLeast);
+         (!ribbon.parameters.flag("cross") || shareOnTop(picture, eye, box, 0) >= kLeast);
 }
 
 /// Rounded up to the centimetre or half inch.
@@ -47,7 +47,7 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const bool cross = extra.parameters.flag("cross");
-  if (!liesOnTop(host, *box, cross))
+  if (!liesOnTop(extra, host, *box))
     return Problem{ProblemCode::ExtraNoPlace, extra.kind, {std::string("open")}};
   const bool inches =
       !host.bench.grid.isNone() && Length::inches(1).nm() % host.bench.grid.step().nm() == 0;
@@ -62,7 +62,7 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
 
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
-  if (!box || !liesOnTop(host, *box, extra.parameters.flag("cross"))) return {};
+  if (!box || !liesOnTop(extra, host, *box)) return {};
   const double width = extra.parameters.mm("width");
   std::vector<WrapRound> runs{{extra.kind, 0, width}};
   if (extra.parameters.flag("cross")) runs.push_back({extra.kind, 1, width});
@@ -80,7 +80,7 @@ double ribbonRound(const std::array<double, 3>& sizes, bool cross) {
 
 ExtraKind ribbonExtra() {
   return {
-      .id = kRibbon,
+      .id = "ribbon",
       .title = worded("styles", "Ribbon"),
       .summary = worded("styles", "Crosswise or once round, with a bow."),
       .act = ExtraAct::TieRibbon,

@@ -21,12 +21,9 @@ bool meetsOutside(const BuiltPiece& box, Point3 from, Point3 down) {
     const Point3 there = place.inverse().apply(from + down * at);
     const Point on{there.x, there.y};
     if (locate(on, box.net.panels[i].outline) != Side::Inside) continue;
-    bool open = false;
-    for (const Polygon& opening : box.net.panels[i].openings)
-      open |= locate(on, opening) == Side::Inside;
     // Of layers in one plane either will do: a glued flap lies under the panel that shows.
     const bool shows = rate > 0;
-    if (open || at > first + kThrough) continue;
+    if (at > first + kThrough) continue;
     outside = at < first - kThrough ? shows : outside || shows;
     first = std::min(first, at);
   }

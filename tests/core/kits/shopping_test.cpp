@@ -13,8 +13,8 @@ namespace {
 ClassKit smallKit() {
   ClassKit kit;
   kit.takers = 10;
-  Design tray = *newDesign("hinged-lid-box", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
-                           ToolGrid::sixteenthInch());
+  Design tray = *newDesign("hinged-lid-box", *parseProduct("box:80x60x20mm"), cards()[0],
+                           Ease::Easy, ToolGrid::sixteenthInch());
   const ExtraKind& ribbon = **findExtraKind("ribbon");
   tray.extras.push_back(standardExtra(ribbon, tray.card));
   kit.items.push_back({tray, 1});
