@@ -13,10 +13,12 @@ namespace {
 ClassKit smallKit() {
   ClassKit kit;
   kit.takers = 10;
-  Design tray = *newDesign("hinged-lid-box", *parseProduct("box:80x60x20mm"), cards()[0],
-                           Ease::Easy, ToolGrid::sixteenthInch());
+  Design tray = *newDesign("framed-tray", *parseProduct("box:80x60x20mm"), cards()[0], Ease::Easy,
+                           ToolGrid::sixteenthInch());
   const ExtraKind& ribbon = **findExtraKind("ribbon");
   tray.extras.push_back(standardExtra(ribbon, tray.card));
+  tray.extras.push_back(
+      standardExtra(**findExtraKind("belly-band"), tray.card));  // for it to lie on
   kit.items.push_back({tray, 1});
   kit.stock = {{"12 x 12 in", Length::inches(12), Length::inches(12), 50}};
   kit.stock[0].owned = 2;
