@@ -145,10 +145,16 @@ QString unsuitedSentence(const Values& v) {
       .arg(v.parameter(), v.at(0), v.at(1));
 }
 
-/// With the colours that the name is like, where there are any.
-QString unknownColour(const Problem& problem, const Values& v) {
+/// What an unknown name, the first value, is like: the others.
+QString namesLikeIt(const Values& v) {
   QStringList near;
-  for (std::size_t i = 1; i < problem.values.size(); ++i) near += v.at(i);
+  for (std::size_t i = 1; i < v.count(); ++i) near += v.at(i);
+  return near.join(QStringLiteral(", "));
+}
+
+/// With the colours that the name is like, where there are any.
+QString unknownColour(const Values& v) {
+  const QString near = namesLikeIt(v);
   if (near.isEmpty()) {
     return Say::tr(
                "There is no colour “%1”. Write one that “creasewright cards” lists, or its sRGB "
@@ -158,13 +164,12 @@ QString unknownColour(const Problem& problem, const Values& v) {
   return Say::tr(
              "There is no colour “%1”. Like it are: %2. An sRGB value will do too, such as "
              "#9AAF90.")
-      .arg(v.at(0), near.join(QStringLiteral(", ")));
+      .arg(v.at(0), near);
 }
 
 /// With the cards that the name is like, where there are any.
-QString unknownCard(const Problem& problem, const Values& v) {
-  QStringList near;
-  for (std::size_t i = 1; i < problem.values.size(); ++i) near += v.at(i);
+QString unknownCard(const Values& v) {
+  const QString near = namesLikeIt(v);
   if (near.isEmpty()) {
     return Say::tr(
                "There is no card “%1”. Choose one that “creasewright cards” lists, or give its "
@@ -174,7 +179,7 @@ QString unknownCard(const Problem& problem, const Values& v) {
   return Say::tr(
              "There is no card “%1”. Like it are: %2. Choose one, or give a thickness, such as "
              "0.3mm, 12pt or 300gsm.")
-      .arg(v.at(0), near.join(QStringLiteral(", ")));
+      .arg(v.at(0), near);
 }
 
 }  // namespace
@@ -282,12 +287,12 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ProductTooSmall:
       return Say::tr("A side of the product is %1. Make it at least %2.").arg(v.at(0), v.at(1));
     case ProblemCode::CardUnknown:
-      return unknownCard(problem, v);
+      return unknownCard(v);
     case ProblemCode::CardTooThick:
       return Say::tr("The card is %1 thick. Choose one of %2 or less.")
           .arg(v.thicknessAt(0), v.thicknessAt(1));
     case ProblemCode::ColourUnknown:
-      return unknownColour(problem, v);
+      return unknownColour(v);
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:

@@ -58,9 +58,10 @@ constexpr std::array kScoreForms{ScoreName{"lines", ScoreForm::Line},
                                  ScoreName{"dashes", ScoreForm::Dashes},
                                  ScoreName{"perforation", ScoreForm::Perforation}};
 
-QString scoreFormNames(const QString& between) {
+/// Of score forms or template kinds.
+QString namesOf(const auto& all, const QString& between) {
   QStringList names;
-  for (const ScoreName& each : kScoreForms) names.append(text(each.name));
+  for (const auto& each : all) names.append(text(each.name));
   return names.join(between);
 }
 
@@ -75,12 +76,6 @@ constexpr std::array kTemplateKinds{KindName{"scored", TemplateKind::CutAndScore
                                     KindName{"ink-saving", TemplateKind::InkSaving},
                                     KindName{"strips", TemplateKind::ScoreStrips},
                                     KindName{"calibration", TemplateKind::Calibration}};
-
-QString templateKindNames(const QString& between) {
-  QStringList names;
-  for (const KindName& each : kTemplateKinds) names.append(text(each.name));
-  return names.join(between);
-}
 
 bool intoFolder(const ExportOptions& options) {
   return text(options.output).endsWith(QLatin1Char('/'));
@@ -108,7 +103,7 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
   if (!options.scores.empty() &&
       std::ranges::find(kScoreForms, options.scores, &ScoreName::name) == kScoreForms.end())
     return Cli::tr("--scores: “%1” is no form of score. Choose one of: %2.")
-        .arg(shown(options.scores), scoreFormNames(QStringLiteral(", ")));
+        .arg(shown(options.scores), namesOf(kScoreForms, QStringLiteral(", ")));
   if (!options.names.empty() && ending != QLatin1String("pdf"))
     return Cli::tr("--names: Only a template as PDF is made for somebody. Let -o end in .pdf.");
   return {};
@@ -131,7 +126,7 @@ QString usageProblem(const ExportOptions& options) {
   if (!options.kind.empty() &&
       std::ranges::find(kTemplateKinds, options.kind, &KindName::name) == kTemplateKinds.end())
     return Cli::tr("--kind: “%1” is no kind of template. Choose one of: %2.")
-        .arg(shown(options.kind), templateKindNames(QStringLiteral(", ")));
+        .arg(shown(options.kind), namesOf(kTemplateKinds, QStringLiteral(", ")));
   if (!options.kind.empty() && ending != QLatin1String("pdf"))
     return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
   if (!options.printed.empty() && ending != QLatin1String("pdf"))
@@ -309,7 +304,7 @@ std::function<int()> prepareExport(Grammar& grammar) {
                 Cli::tr("kind of the files in a folder, pdf"));
   grammar.value("--names", "NAME,...|FILE.cwkit", o->names,
                 Cli::tr("a set of template pages for each taker, in one PDF"));
-  grammar.value("--scores", scoreFormNames(QStringLiteral("|")).toUtf8(), o->scores,
+  grammar.value("--scores", namesOf(kScoreForms, QStringLiteral("|")).toUtf8(), o->scores,
                 Cli::tr("what a machine makes of scores (SVG, DXF)"));
   grammar.value("--kerf", "LENGTH", o->kerf,
                 Cli::tr("how wide the machine cuts: outlines move by half of it (SVG, DXF)"));
@@ -326,7 +321,7 @@ std::function<int()> prepareExport(Grammar& grammar) {
   grammar.value("--printed", "ACROSSxDOWN", o->printed,
                 Cli::tr("how the bars of the calibration page came out of the printer, such as "
                         "159.5x240.5mm: corrects a PDF for it"));
-  grammar.value("--kind", templateKindNames(QStringLiteral("|")).toUtf8(), o->kind,
+  grammar.value("--kind", namesOf(kTemplateKinds, QStringLiteral("|")).toUtf8(), o->kind,
                 Cli::tr("kind of template, score guide strips, or the calibration page (PDF)"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));

@@ -1,6 +1,9 @@
 #include "base/near_texts.h"
 
 #include <algorithm>
+#include <utility>
+
+#include "base/excerpt.h"
 
 namespace creasewright {
 namespace {
@@ -55,6 +58,14 @@ std::vector<std::string> nearTexts(std::string_view written, std::span<const Spe
   for (const Candidate& each : near)
     if (ids.size() < count) ids.emplace_back(each.id);
   return ids;
+}
+
+Problem unknownAmong(ProblemCode code, std::string_view written, std::span<const Spelled> known) {
+  constexpr std::size_t kNamed = 3;
+  Problem problem{code, {}, {excerpt(written)}};
+  for (std::string& id : nearTexts(written, known, kNamed))
+    problem.values.emplace_back(std::move(id));
+  return problem;
 }
 
 }  // namespace creasewright

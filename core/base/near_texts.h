@@ -5,6 +5,8 @@
 #include <string_view>
 #include <vector>
 
+#include "base/problem.h"
+
 namespace creasewright {
 
 /// One thing that has several spellings: an id and a name.
@@ -18,5 +20,8 @@ struct Spelled {
 /// and marks not counted. Empty where nothing is like it.
 std::vector<std::string> nearTexts(std::string_view written, std::span<const Spelled> known,
                                    std::size_t count);
+
+/// `code` with an excerpt of what was written and up to three ids that are like it.
+Problem unknownAmong(ProblemCode code, std::string_view written, std::span<const Spelled> known);
 
 }  // namespace creasewright

@@ -33,7 +33,6 @@ Host hostOf(const BuiltDesign& built) {
   Host host = hostOf(built.design);
   for (const BuiltPiece& piece : built.pieces)
     if (!piece.role) host.pieces.push_back({&piece, &piece.folded, piece.cavityBox});
-  host.wraps = wrapsOf(built.design.extras, host);
   return host;
 }
 
@@ -113,11 +112,13 @@ std::vector<std::string> faceNames(const BuiltDesign& built) {
 
 void addExtras(const CutWindows& windows, BuiltDesign& built) {
   std::vector<TakenPlace> taken;
+  const std::vector<WrapRound> wraps = wrapsOf(built.design.extras, hostOf(built));
   for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
     const int index = static_cast<int>(i);
     const auto window = windows.find(index);
     Host host = hostOf(built);
     host.taken = taken;
+    host.wraps = wraps;
     Result<ExtraParts> parts =
         window != windows.end() ? window->second : partsOf(built.design.extras[i], host);
     if (!parts) {

@@ -33,13 +33,17 @@ Result<Card> readCard(const Fields& owner) {
   return card;
 }
 
+void putColours(nlohmann::ordered_json& card, const CardColours& colours) {
+  if (colours.face) card["face"] = hexText(*colours.face);
+  if (colours.back) card["back"] = hexText(*colours.back);
+}
+
 nlohmann::ordered_json cardJson(const Card& card) {
   nlohmann::ordered_json json{{"id", card.id},
                               {"name", card.name},
                               {"caliper", exactText(card.caliper)},
                               {"grammage", card.grammage}};
-  if (card.colours.face) json["face"] = hexText(*card.colours.face);
-  if (card.colours.back) json["back"] = hexText(*card.colours.back);
+  putColours(json, card.colours);
   return json;
 }
 

@@ -10,6 +10,9 @@ namespace creasewright {
 /// A card as files hold it: `id`, `name`, `caliper` as exact text, `grammage` in g/m2.
 nlohmann::ordered_json cardJson(const Card& card);
 
+/// Puts the colours that a card has beside its other fields: `face`, `back`.
+void putColours(nlohmann::ordered_json& card, const CardColours& colours);
+
 /// The card in the field `card` of `owner`. Errors: FieldMissing, FieldUnreadable, CardTooThick.
 Result<Card> readCard(const Fields& owner);
 

@@ -1,5 +1,6 @@
 #include "document/net_json.h"
 
+#include "document/card_json.h"
 #include "document/json_parts.h"
 #include "document/plan_json.h"
 #include "units/length_text.h"
@@ -152,13 +153,12 @@ Json heldJson(const BuiltPiece& built) {
   return json;
 }
 
-Json cardJson(const Card& card) {
+Json netCardJson(const Card& card) {
   Json json{{"id", card.id},
             {"name", card.name},
             {"caliper_mm", numberJson(card.caliper.mm())},
             {"grammage", numberJson(card.grammage)}};
-  if (card.colours.face) json["face"] = hexText(*card.colours.face);
-  if (card.colours.back) json["back"] = hexText(*card.colours.back);
+  putColours(json, card.colours);
   return json;
 }
 
@@ -190,7 +190,7 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
   return {{"name", built.name},
           {"count", built.count},
           {"extra", extraIndexJson(built)},
-          {"card", cardJson(built.card)},
+          {"card", netCardJson(built.card)},
           {"blank",
            {{"width", numberJson(built.flat.width)}, {"height", numberJson(built.flat.height)}}},
           {"panels", panelsJson(built)},
@@ -300,7 +300,7 @@ std::string writeNetJson(const BuiltDesign& built) {
             {"title", built.design.title},
             {"style", built.style->id},
             {"parameters", parametersJson(built)},
-            {"card", cardJson(built.design.card)}};
+            {"card", netCardJson(built.design.card)}};
   json["pieces"] = Json::array();
   for (const BuiltPiece& piece : built.pieces)
     json["pieces"].push_back(pieceJson(piece, built.design.grid));

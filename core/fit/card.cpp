@@ -6,7 +6,6 @@
 #include <optional>
 #include <vector>
 
-#include "base/excerpt.h"
 #include "base/near_texts.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
@@ -95,12 +94,9 @@ std::optional<Card> byMeasure(std::string_view text) {
 }
 
 Problem unknown(std::string_view text) {
-  constexpr std::size_t kNamed = 3;
   std::vector<Spelled> known;
   for (const Card& card : listed()) known.push_back({card.id, card.name});
-  Problem problem{ProblemCode::CardUnknown, {}, {excerpt(text)}};
-  for (std::string& id : nearTexts(text, known, kNamed)) problem.values.emplace_back(std::move(id));
-  return problem;
+  return unknownAmong(ProblemCode::CardUnknown, text, known);
 }
 
 }  // namespace

@@ -4,7 +4,6 @@
 #include <array>
 #include <vector>
 
-#include "base/excerpt.h"
 #include "base/near_texts.h"
 
 namespace creasewright {
@@ -47,12 +46,9 @@ Result<Colour> parseColour(std::string_view text) {
   const auto named = std::ranges::find(kNamed, text, &NamedColour::id);
   if (named != kNamed.end()) return named->colour;
   if (const std::optional<Colour> colour = colourFromHex(text)) return *colour;
-  constexpr std::size_t kNear = 3;
   std::vector<Spelled> known;
   for (const NamedColour& one : kNamed) known.push_back({one.id, one.title});
-  Problem problem{ProblemCode::ColourUnknown, {}, {excerpt(text)}};
-  for (std::string& id : nearTexts(text, known, kNear)) problem.values.emplace_back(std::move(id));
-  return problem;
+  return unknownAmong(ProblemCode::ColourUnknown, text, known);
 }
 
 Result<CardColours> parseCardColours(std::string_view text) {
