@@ -54,7 +54,10 @@ Card cardFor(const Card& card, Readers readers) {
   };
   const std::vector<Card> theirs = cardsOf(readers);
   const auto best = std::ranges::min_element(theirs, {}, unlike);
-  return best != theirs.end() && unlike(*best) <= std::log(kMostUnlike) ? *best : card;
+  if (best == theirs.end() || unlike(*best) > std::log(kMostUnlike)) return card;
+  Card like = *best;
+  like.colours = card.colours;
+  return like;
 }
 
 Design forReaders(Design design, Readers readers) {
@@ -83,7 +86,7 @@ Design forReaders(Design design, Readers readers) {
         design.parameters.set(is.reasons[i].key, is.reasons[i].chosen);
   }
   design.parameters = placedOnGrid((*style)->parameters, std::move(design.parameters), now, floors);
-  return design;
+  return followingRules(std::move(design));
 }
 
 }  // namespace creasewright

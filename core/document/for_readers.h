@@ -13,8 +13,8 @@ enum class Readers { Inch, Metric };
 /// has no like there (more than a quarter thicker or thinner) stays, and so does the product.
 Design forReaders(Design design, Readers readers);
 
-/// The card of those readers' that is most like `card`; `card` itself when it is one of theirs or
-/// when none comes near.
+/// The card of those readers' that is most like `card`, in its colours; `card` itself when it is
+/// one of theirs or when none comes near.
 Card cardFor(const Card& card, Readers readers);
 
 }  // namespace creasewright

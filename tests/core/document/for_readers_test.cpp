@@ -7,6 +7,7 @@
 #include "core/laws/random_design.h"
 #include "document/design_units.h"
 #include "extras/extra_kind.h"
+#include "support/heart_box.h"
 
 namespace creasewright::testing {
 namespace {
@@ -73,12 +74,27 @@ TEST(ForReaders, WhatTheMakerChangedStaysNear) {
   EXPECT_NEAR(anew.parameters.mm("height"), design.parameters.mm("height"), 1.01);
 }
 
+/// A rule of the style that a design is made from holds with the other country's tools too: the
+/// tuck is half the width, moved by less than a mark of the ruler.
+TEST(ForReaders, RulesOfAnOwnStyleAreFollowed) {
+  for (const char* words : {"box:60x35x120mm", "box:47x31x90mm", "box:52x40x75mm"}) {
+    const Design design = *newDesign(heartStyle(), *parseProduct(words), cards()[0], Ease::Easy,
+                                     ToolGrid::millimetre());
+    const Design anew = forReaders(design, Readers::Inch);
+    EXPECT_NEAR(anew.parameters.mm("tuck"), anew.parameters.mm("width") / 2, 25.4 / 16) << words;
+    EXPECT_EQ(followingRules(anew), anew) << words;
+  }
+}
+
 // Weights by thickness: 65 lb cover is 176 g/m2 and 0.24 mm (resources/card_stock.json has the
 // sources); shops keep 180 g/m2 (common practice, no published source).
 TEST(ForReaders, CardIsTheOneMostLikeIt) {
   EXPECT_EQ(cardFor(*findCard("cover-65lb"), Readers::Metric).grammage, 180);
   EXPECT_EQ(cardFor(*findCard("card-300gsm"), Readers::Inch).id, "cover-110lb");
   EXPECT_EQ(cardFor(*findCard("cover-65lb"), Readers::Inch).id, "cover-65lb");
+  Card sage = *findCard("card-300gsm");
+  sage.colours = *parseCardColours("sage/cream");
+  EXPECT_EQ(cardFor(sage, Readers::Inch).colours, sage.colours);
   EXPECT_EQ(cardFor(*findCard("grey-board-1.5mm"), Readers::Inch).id, "grey-board-1.5mm");
 }
 
