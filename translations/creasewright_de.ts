@@ -1418,6 +1418,10 @@
         <source>by</source>
         <translation>durch</translation>
     </message>
+    <message>
+        <source>all together, each a little</source>
+        <translation>alle zusammen, jedes ein wenig</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ExportDialog</name>
@@ -6165,6 +6169,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>%1 from below, %2 from above</source>
         <translation>%1 von unten, %2 von oben</translation>
+    </message>
+    <message>
+        <source>all together, each a little</source>
+        <translation>alle zusammen, jedes ein wenig</translation>
     </message>
 </context>
 <context>

@@ -64,12 +64,33 @@ NetPull::NetPull(DesignSession& session, std::vector<Held> held)
 
 std::vector<const PullWay*> NetPull::openWays(const Held& held) const {
   std::vector<const PullWay*> open;
-  for (const PullWay& way : held.ways) {
-    const bool taken = std::ranges::any_of(
-        held_, [&](const Held& other) { return &other != &held && other.used == way.key; });
-    if (!taken && !(grip_.keepCavity && way.ofProduct)) open.push_back(&way);
-  }
+  for (const PullWay& way : held.ways)
+    if (!(grip_.keepCavity && way.ofProduct)) open.push_back(&way);
   return open;
+}
+
+std::vector<std::string_view> NetPull::openKeys() const {
+  std::vector<std::string_view> keys;
+  for (const Held& held : held_)
+    for (const PullWay* way : openWays(held))
+      if (std::ranges::find(keys, way->key) == keys.end()) keys.push_back(way->key);
+  return keys;
+}
+
+std::vector<std::string_view> NetPull::keysToChange() const {
+  if (withAll_) return openKeys();
+  std::vector<std::string_view> keys;
+  for (const Held& held : held_) {
+    const bool first = &held == &held_.front();
+    int skipped = 0;
+    for (const PullWay* way : openWays(held)) {
+      if (std::ranges::find(keys, way->key) != keys.end()) continue;
+      if (first && skipped++ < chosen_) continue;
+      keys.push_back(way->key);
+      break;
+    }
+  }
+  return keys;
 }
 
 void NetPull::moveTo(Point byMm, Grip grip) {
@@ -85,35 +106,53 @@ void NetPull::growBy(double byMm, Grip grip) {
 }
 
 void NetPull::move() {
+  used_ = keysToChange();
+  stopped_.reset();
+  if (used_.empty()) return changeTo(start_.parameters);
+  if (held_.size() > 1 || used_.size() > 1) return moveTogether(used_);
+  const auto way = std::ranges::find(held_.front().ways, used_.front(), &PullWay::key);
+  moveAlone(*way);
+}
+
+void NetPull::moveAlone(const PullWay& way) {
+  const Held& held = held_.front();
+  Pulled pulled = pull(start_, held.thing, way, held.by, grip_.offGrid);
+  stopped_ = std::move(pulled.stopped);
+  changeTo(withValue(start_, way.key, pulled.value.nm()).parameters);
+}
+
+void NetPull::moveTogether(const std::vector<std::string_view>& keys) {
+  std::vector<Aim> aims;
+  for (const Held& held : held_) aims.push_back({held.thing, held.by});
+  PulledTogether pulled = pullTogether(start_, aims, keys, grip_.offGrid);
+  stopped_ = std::move(pulled.stopped);
   Design now = start_;
+  for (const auto& [key, value] : pulled.values) now = withValue(std::move(now), key, value.nm());
+  changeTo(now.parameters);
+}
+
+void NetPull::changeTo(const Parameters& measures) {
   QStringList titles;
-  for (Held& held : held_) held.used = {};
-  for (Held& held : held_) {
-    const std::vector<const PullWay*> open = openWays(held);
-    const auto index = static_cast<std::size_t>(&held == &held_.front() ? chosen_ : 0);
-    held.stopped.reset();
-    if (index >= open.size()) continue;
-    const PullWay& way = *open[index];
-    held.used = way.key;
-    titles += parameterTitle(way.key);
-    // What another line's measure has done to this one counts.
-    const bool first = titles.size() == 1;
-    const double left = first ? held.by : held.by - goneFrom(start_, now, held.thing);
-    Pulled pulled = pull(now, held.thing, way, left, grip_.offGrid);
-    held.stopped = std::move(pulled.stopped);
-    now = withValue(std::move(now), way.key, pulled.value.nm());
-  }
-  changeMeasures(*session_, now.parameters, titles.join(QStringLiteral(", ")), field_);
+  for (const std::string_view key : used_) titles += parameterTitle(key);
+  changeMeasures(*session_, measures, titles.join(QStringLiteral(", ")), field_);
 }
 
 void NetPull::choose(int way) {
   if (way >= static_cast<int>(openWays(held_.front()).size())) return;
   chosen_ = way;
+  withAll_ = false;
+  move();
+}
+
+void NetPull::chooseAll() {
+  if (!canPullWithAll()) return;
+  withAll_ = true;
   move();
 }
 
 void NetPull::cancel() {
-  for (Held& held : held_) held.stopped.reset();
+  stopped_.reset();
+  used_.clear();
   changeMeasures(*session_, start_.parameters, {}, field_);
 }
 
@@ -134,10 +173,8 @@ QStringList NetPull::strongest() const {
 }
 
 QStringList NetPull::limits() const {
+  if (stopped_) return {problemSentence(*stopped_, session_->unit())};
   QStringList found;
-  for (const Held& held : held_)
-    if (held.stopped) found += problemSentence(*held.stopped, session_->unit());
-  if (!found.isEmpty()) return found;
   for (const Held& held : held_) {
     const auto* distance = std::get_if<BlankDistance>(&held.thing);
     const auto now = distance != nullptr ? distanceOf(session_->design(), *distance) : std::nullopt;
@@ -165,26 +202,32 @@ void NetPull::addReadings(QStringList& lines) const {
   }
 }
 
-QStringList NetPull::words() const {
-  const Unit unit = session_->unit();
-  QStringList lines;
-  for (const Held& held : held_) {
-    if (held.used.empty()) continue;
-    lines += PullSay::tr("%1: %2").arg(
-        parameterTitle(held.used),
-        lengthText(session_->design().parameters.length(held.used), unit));
-  }
-  if (lines.isEmpty()) return {PullSay::tr("Only the product's own measures move this line.")};
-  lines += limits();
-  addReadings(lines);
-  if (count() > 1) return lines;
+/// The keys that choose other measures.
+void NetPull::addChoices(QStringList& lines) const {
   int index = 0;
   for (const PullWay* other : openWays(held_.front())) {
     ++index;
-    if (other->key != held_.front().used)
+    if (index < 10 && (withAll_ || other->key != used_.front()))
       lines += PullSay::tr("%1  %2", "a key and the measure it chooses")
                    .arg(QString::number(index), parameterTitle(other->key));
   }
+  if (!withAll_ && canPullWithAll())
+    lines += PullSay::tr("%1  %2", "a key and the measure it chooses")
+                 .arg(QStringLiteral("0"), PullSay::tr("all together, each a little"));
+}
+
+QStringList NetPull::words() const {
+  const Unit unit = session_->unit();
+  QStringList lines;
+  for (const std::string_view key : used_) {
+    const Length now = session_->design().parameters.length(key);
+    if (used_.size() > 2 && now == start_.parameters.length(key)) continue;
+    lines += PullSay::tr("%1: %2").arg(parameterTitle(key), lengthText(now, unit));
+  }
+  if (used_.empty()) return {PullSay::tr("Only the product's own measures move this line.")};
+  lines += limits();
+  addReadings(lines);
+  addChoices(lines);
   return lines;
 }
 

@@ -24,6 +24,7 @@ DimensionEntry::DimensionEntry(SheetView& sheet, Length now, NetPull pull)
   field_->setLength(now);
   field_->setAccessibleName(tr("Distance"));
   measure_->addItems(pull_.measures());
+  if (pull_.canPullWithAll()) measure_->addItem(tr("all together, each a little"));
   measure_->setAccessibleName(tr("Measure to change"));
   measure_->setToolTip(tr("Measure to change"));
   sentence_->setWordWrap(true);
@@ -63,7 +64,8 @@ void DimensionEntry::take(Length length) {
 }
 
 void DimensionEntry::chooseMeasure(int index) {
-  change([&] { pull_.choose(index); });
+  const bool all = index == pull_.measures().size();
+  change([&] { all ? pull_.chooseAll() : pull_.choose(index); });
 }
 
 void DimensionEntry::change(const std::function<void()>& how) {

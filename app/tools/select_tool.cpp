@@ -126,7 +126,7 @@ void SelectTool::pullTo(SheetView& sheet, QPointF at, Qt::KeyboardModifiers keys
   sheet.say(pull_->words().join(kBetween));
 }
 
-/// While a line is in the hand: another measure by its number, or back.
+/// While a line is in the hand: another measure by its number, all of them, or back.
 bool SelectTool::pullKey(SheetView& sheet, const QKeyEvent& event) {
   if (!pull_) return false;
   if (event.key() == Qt::Key_Escape) {
@@ -134,8 +134,10 @@ bool SelectTool::pullKey(SheetView& sheet, const QKeyEvent& event) {
     pull_.reset();
     return true;
   }
-  if (event.key() < Qt::Key_1 || event.key() > Qt::Key_9) return false;
-  sheet.keepInPlace([&] { pull_->choose(event.key() - Qt::Key_1); });
+  if (event.key() < Qt::Key_0 || event.key() > Qt::Key_9) return false;
+  sheet.keepInPlace([&] {
+    event.key() == Qt::Key_0 ? pull_->chooseAll() : pull_->choose(event.key() - Qt::Key_1);
+  });
   return true;
 }
 

@@ -1,7 +1,7 @@
 #!/usr/bin/env python3
 """Plants one-token faults in core and says which of them no test notices.
 
-    tests/source/mutants.py N SEED [--only core/making] [--jobs 2]
+    tests/source/mutants.py N SEED [--only core/making] [--jobs 2] [--from K]
 
 Copies the sources to build/mutants/source, builds them once, then N times changes one token of one file (a sign, a
 bound, a min for a max, true for false, and for or), rebuilds, and runs the tests that can reach it: those of the file's
@@ -222,11 +222,12 @@ def main() -> int:
     asks.add_argument("seed", type=int)
     asks.add_argument("--only", default="core/", help="a room, as core/making")
     asks.add_argument("--jobs", type=int, default=2)
+    asks.add_argument("--from", type=int, default=1, dest="first", help="go on with the K-th of the N")
     asked = asks.parse_args()
     known = equivalents()
     copy = Copy(asked.jobs)
     caught, same, unbuilt, survived = 0, 0, 0, []
-    for fault in chosen(asked.count, asked.seed, asked.only):
+    for fault in chosen(asked.count, asked.seed, asked.only)[asked.first - 1 :]:
         if reason := known.get((fault.file, fault.before, fault.new.strip())):
             same += 1
             print(f"equivalent  {fault}: {reason}", flush=True)

@@ -117,13 +117,17 @@ class Walk {
     const BuiltPiece& piece = session_.built().pieces.front();
     const Panel& panel = piece.net.panels[pick(piece.net.panels.size())];
     const auto corners = static_cast<int>(panel.outline.size());
-    auto pull = NetPull::take(
-        session_, {Handle{0, panel.id, static_cast<int>(pick(panel.outline.size())), corners}});
+    const auto edge = static_cast<int>(pick(panel.outline.size()));
+    std::vector<Movable> things{Handle{0, panel.id, edge, corners}};
+    if (random_.whole(0, 1) == 1)  // by the corner at its end
+      things.push_back(Handle{0, panel.id, (edge + 1) % corners, corners});
+    auto pull = NetPull::take(session_, things);
     if (!pull) return;
     const std::vector<Edit> edits = design().edits;
     const Point way{random_.between(-15, 15), random_.between(-15, 15)};
     for (const double share : {0.5, 1.0})
       pull->moveTo(way * share, {random_.whole(0, 4) == 0, random_.whole(0, 4) == 0});
+    if (random_.whole(0, 3) == 0) pull->chooseAll();
     expect(design().edits == edits, "a pull changed the edits");
     remember();
   }

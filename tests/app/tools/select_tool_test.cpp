@@ -154,6 +154,31 @@ TEST_F(PullTest, EscapePutsItBackAndANumberChoosesAnotherMeasure) {
   EXPECT_EQ(session_.history().count(), 0) << "nothing to undo";
 }
 
+TEST_F(PullTest, ZeroChangesAllMeasuresEachALittleInOneStep) {
+  const Design before = session_.design();
+  const QPoint from = onScreen(fold("base/back/wall"));
+  drag(from, {0, -60});
+  const double alone = mm("frame") - before.parameters.mm("frame");
+  QTest::keyClick(&view_, Qt::Key_0);
+  int changed = 0;
+  double most = 0;
+  for (const ParameterSpec& spec : (*findStyle("framed-tray"))->parameters) {
+    const double by = std::abs(mm(spec.key.data()) - before.parameters.mm(spec.key));
+    changed += by > 0 ? 1 : 0;
+    most = std::max(most, by);
+  }
+  EXPECT_GE(changed, 2);
+  EXPECT_LT(most, alone - 3) << "each less than the one alone";
+  const QPoint now = onScreen(fold("base/back/wall"));
+  EXPECT_NEAR(now.y(), from.y() - 60, view_.camera().scale() + 1) << "to the nearest millimetre";
+  QTest::keyClick(&view_, Qt::Key_1);
+  EXPECT_NEAR(mm("frame") - before.parameters.mm("frame"), alone, 1e-9) << "one alone again";
+  release(from + QPoint(0, -60));
+  EXPECT_EQ(session_.history().count(), 1);
+  session_.history().undo();
+  EXPECT_EQ(session_.design(), before);
+}
+
 TEST_F(PullTest, ControlLeavesTheProductsRoomAndAltTheGrid) {
   const Design before = session_.design();
   const QPoint from = onScreen(fold("base/back/wall"));
@@ -322,6 +347,16 @@ TEST_F(TypeTest, AnotherMeasureCanBeChosen) {
   emit measures->activated(1);
   EXPECT_NE(session_.design(), first);
   EXPECT_NEAR(session_.built().pieces.front().flat.width, before + 8, 1e-3);
+  EXPECT_EQ(session_.history().count(), 1);
+  const int all = measures->count() - 1;
+  EXPECT_EQ(measures->itemText(all), "all together, each a little");
+  measures->setCurrentIndex(all);
+  emit measures->activated(all);
+  EXPECT_NEAR(session_.built().pieces.front().flat.width, before + 8, 1e-3);
+  int changed = 0;
+  for (const ParameterSpec& spec : (*findStyle("framed-tray"))->parameters)
+    changed += session_.design().parameters.raw(spec.key) == first.parameters.raw(spec.key) ? 0 : 1;
+  EXPECT_GE(changed, 2);
   EXPECT_EQ(session_.history().count(), 1);
   entry->close();
 }

@@ -7,46 +7,20 @@
 #include "document/build.h"
 #include "fit/card.h"
 #include "styles/registry.h"
+#include "support/handles.h"
 #include "support/random.h"
 
 namespace creasewright {
 namespace {
 
+using testing::along;
+using testing::cornersOf;
+using testing::edgeOf;
+using testing::lengthOf;
+
 Design tray(ToolGrid grid = ToolGrid::millimetre()) {
   return *newDesign("framed-tray", *parseProduct("box:105x32x22mm"), *findCard("300gsm"),
                     Ease::Easy, grid);
-}
-
-/// The edge of a panel whose outward normal looks that way, on the blank.
-Handle edgeOf(const Design& design, const std::string& panel, Point normal) {
-  const Net net = build(design)->pieces.front().net;
-  const auto corners =
-      static_cast<int>(net.panels[static_cast<std::size_t>(*net.find(panel))].outline.size());
-  for (int edge = 0; edge < corners; ++edge) {
-    const Handle handle{0, panel, edge, corners};
-    const auto place = placeOfHandle(design, handle);
-    if (place && dot(place->normal, normal) > 0.99) return handle;
-  }
-  ADD_FAILURE() << "no such edge of " << panel;
-  return {};
-}
-
-/// Where a line lies once the design is built as any other: apart from what core/edits works out.
-double along(const BuiltDesign& built, const Handle& handle, Point normal) {
-  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(handle.piece)];
-  const Polygon& outline =
-      piece.flat.panels[static_cast<std::size_t>(*piece.net.find(handle.panel))];
-  const auto edge = static_cast<std::size_t>(handle.edge);
-  const Bounds first = bounds(piece.flat.panels.front());
-  const Point middle = (outline[edge] + outline[(edge + 1) % outline.size()]) / 2;
-  return dot(middle - (first.low + first.high) / 2, normal);
-}
-
-double lengthOf(const BuiltDesign& built, const Handle& handle) {
-  const Net& net = built.pieces[static_cast<std::size_t>(handle.piece)].net;
-  const Polygon& outline = net.panels[static_cast<std::size_t>(*net.find(handle.panel))].outline;
-  const auto edge = static_cast<std::size_t>(handle.edge);
-  return distance(outline[edge], outline[(edge + 1) % outline.size()]);
 }
 
 /// The distance on the blank of a built design: apart from what core/edits works out.
@@ -58,12 +32,6 @@ double sizeOn(const BuiltDesign& built, const BlankDistance& distance) {
   const auto edge = static_cast<std::size_t>(distance.to->edge);
   const Point middle = (outline[edge] + outline[(edge + 1) % outline.size()]) / 2;
   return distance.fromLeft ? middle.x : middle.y;
-}
-
-int cornersOf(const BuiltDesign& built, const Handle& handle) {
-  const Net& net = built.pieces[static_cast<std::size_t>(handle.piece)].net;
-  return static_cast<int>(
-      net.panels[static_cast<std::size_t>(*net.find(handle.panel))].outline.size());
 }
 
 PullWay wayOf(const Design& design, const Handle& handle, std::string_view key) {
