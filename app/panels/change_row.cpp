@@ -190,20 +190,31 @@ void ChangeRow::showPlace() {
   const auto own = std::ranges::count_if(pieces, [](const BuiltPiece& p) { return !p.role; });
   const std::string host =
       edit().piece.empty() && !pieces.empty() ? pieces.front().name : edit().piece;
+  const QString now = placeWord(host, edit().panel);
+  QStringList places;
+  for (const BuiltPiece& piece : pieces)
+    for (const Panel& panel : piece.net.panels)
+      if (!piece.role) places += placeWord(piece.name, panel.id);
+  if (places != places_ || panel_->findData(now) < 0) {
+    places_ = std::move(places);
+    fillPlaces(own > 1);
+    if (panel_->findData(now) < 0) panel_->addItem(panelTitle(edit().panel), now);
+  }
+  panel_->setCurrentIndex(panel_->findData(now));
+  if (edge_ != nullptr) showEdges(host);
+}
+
+void ChangeRow::fillPlaces(bool withPiece) {
   panel_->clear();
-  for (const BuiltPiece& piece : pieces) {
+  for (const BuiltPiece& piece : session_.built().pieces) {
     if (piece.role) continue;
     for (const Panel& panel : piece.net.panels) {
       const QString title = panelTitle(panel.id);
       panel_->addItem(
-          own > 1 ? tr("%1: %2", "piece, panel").arg(pieceTitle(piece.name), title) : title,
+          withPiece ? tr("%1: %2", "piece, panel").arg(pieceTitle(piece.name), title) : title,
           placeWord(piece.name, panel.id));
     }
   }
-  const QString now = placeWord(host, edit().panel);
-  if (panel_->findData(now) < 0) panel_->addItem(panelTitle(edit().panel), now);
-  panel_->setCurrentIndex(panel_->findData(now));
-  if (edge_ != nullptr) showEdges(host);
 }
 
 /// The edges of the panel in the piece called `host` that the change may name.

@@ -33,6 +33,7 @@ class ChangeRow : public DesignRow {
   void makePlace(const EditKind& kind);
   void makeMeasure(const EditMeasure& measure);
   void showPlace();
+  void fillPlaces(bool withPiece);
   void showEdges(const std::string& host);
   void showMeasures();
   void showProblem();
@@ -50,6 +51,7 @@ class ChangeRow : public DesignRow {
   QToolButton* up_ = nullptr;
   QToolButton* down_ = nullptr;
   QComboBox* panel_ = nullptr;
+  QStringList places_;  ///< in panel_, but for one that is gone
   QComboBox* edge_ = nullptr;
   std::map<std::string, QLineEdit*> fields_;
   std::map<std::string, QComboBox*> choices_;

@@ -44,6 +44,9 @@ StylePanel::StylePanel(DesignSession& session, QWidget* parent)
   layout->setSpacing(8);
   layout->addLayout(row);
   layout->addWidget(summary_);
+  rest_.setSingleShot(true);
+  rest_.setInterval(200);
+  connect(&rest_, &QTimer::timeout, this, &StylePanel::showPicture);
   connect(change, &QPushButton::clicked, this, &StylePanel::galleryAsked);
   connect(&session_, &DesignSession::changed, this, &StylePanel::showDesign);
   showDesign();
@@ -60,7 +63,15 @@ void StylePanel::showDesign() {
                                        .arg(styleTitle(*built.style));
   }
   summary_->setText(summary);
-  picture_->setPixmap(designPixmap(built, true, kPictureSize, devicePixelRatioF()));
+  // While a line is pulled the small picture waits until the hand rests.
+  const QString now = title_->text();
+  if (now == pictured_) return rest_.start();
+  pictured_ = now;
+  showPicture();
+}
+
+void StylePanel::showPicture() {
+  picture_->setPixmap(designPixmap(session_.built(), true, kPictureSize, devicePixelRatioF()));
 }
 
 }  // namespace creasewright

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 
 #include "session/design_session.h"
@@ -20,9 +21,12 @@ class StylePanel : public QWidget {
 
  private:
   void showDesign();
+  void showPicture();
 
   DesignSession& session_;
   QLabel* picture_;
+  QString pictured_;  ///< the title of the style in the picture
+  QTimer rest_;       ///< runs until the hand rests
   QLabel* title_;
   QLabel* summary_;
 };

@@ -115,8 +115,9 @@ void NetPull::move() {
 }
 
 void NetPull::moveAlone(const PullWay& way) {
-  const Held& held = held_.front();
-  Pulled pulled = pull(start_, held.thing, way, held.by, grip_.offGrid);
+  if (!alone_) alone_ = HeldThing::take(start_, held_.front().thing);
+  if (!alone_) return;
+  Pulled pulled = alone_->pull(way, held_.front().by, grip_.offGrid);
   stopped_ = std::move(pulled.stopped);
   changeTo(withValue(start_, way.key, pulled.value.nm()).parameters);
 }
@@ -135,6 +136,7 @@ void NetPull::changeTo(const Parameters& measures) {
   QStringList titles;
   for (const std::string_view key : used_) titles += parameterTitle(key);
   changeMeasures(*session_, measures, titles.join(QStringLiteral(", ")), field_);
+  words_ = wordsNow();
 }
 
 void NetPull::choose(int way) {
@@ -188,15 +190,17 @@ QStringList NetPull::limits() const {
 /// Where an upright or level line lies, as a board reads it from both sides.
 void NetPull::addReadings(QStringList& lines) const {
   const Unit unit = session_->unit();
+  if (!session_->isCurrent()) return;
   for (const Held& held : held_) {
     const auto* line = std::get_if<Handle>(&held.thing);
     const bool upright = std::abs(held.normal.x) > 0.9999;
     if (line == nullptr || (!upright && std::abs(held.normal.y) < 0.9999)) continue;
-    const auto near = distanceOf(session_->design(), {line->piece, upright, *line});
-    const auto size = distanceOf(session_->design(), {line->piece, upright, {}});
-    if (!near || !size) continue;
+    const BuiltPiece& piece = session_->built().pieces.at(static_cast<std::size_t>(line->piece));
+    const auto near = distanceOn(piece.net, piece.flat, {line->piece, upright, *line});
+    if (!near) continue;
+    const double size = upright ? piece.flat.width : piece.flat.height;
     const QString first = lengthText(Length::mm(*near), unit);
-    const QString second = lengthText(Length::mm(*size - *near), unit);
+    const QString second = lengthText(Length::mm(size - *near), unit);
     lines += upright ? PullSay::tr("%1 from the left, %2 from the right").arg(first, second)
                      : PullSay::tr("%1 from below, %2 from above").arg(first, second);
   }
@@ -216,7 +220,7 @@ void NetPull::addChoices(QStringList& lines) const {
                  .arg(QStringLiteral("0"), PullSay::tr("all together, each a little"));
 }
 
-QStringList NetPull::words() const {
+QStringList NetPull::wordsNow() const {
   const Unit unit = session_->unit();
   QStringList lines;
   for (const std::string_view key : used_) {

@@ -49,7 +49,7 @@ class NetPull {
   [[nodiscard]] QStringList limits() const;
   /// What stands beside the pointer: the measures and their values, what stopped them, where the
   /// line lies on the sheet, other measures to choose.
-  [[nodiscard]] QStringList words() const;
+  [[nodiscard]] const QStringList& words() const { return words_; }
 
  private:
   struct Held {
@@ -71,17 +71,20 @@ class NetPull {
   void moveAlone(const PullWay& way);
   void moveTogether(const std::vector<std::string_view>& keys);
   void changeTo(const Parameters& measures);
+  [[nodiscard]] QStringList wordsNow() const;
   void addReadings(QStringList& lines) const;
   void addChoices(QStringList& lines) const;
 
   DesignSession* session_;
   std::vector<Held> held_;
   Design start_;
-  QString field_;  // of the undo step, so that all moves are one
+  std::optional<HeldThing> alone_;  ///< the first thing in start_
+  QString field_;                   // of the undo step, so that all moves are one
   int chosen_ = 0;
   bool withAll_ = false;
   std::vector<std::string_view> used_;  // the measures that the last move changed
   std::optional<Problem> stopped_;
+  QStringList words_;
   Grip grip_;
 };
 

@@ -11,17 +11,29 @@
 
 namespace creasewright {
 
+namespace {
+
+constexpr int kRest = 200;  // ms
+
+}  // namespace
+
 DesignSession::DesignSession(QObject* parent) : QObject(parent) {
   connect(&history_, &QUndoStack::cleanChanged, this, &DesignSession::fileChanged);
+  rest_.setSingleShot(true);
+  rest_.setInterval(kRest);
+  connect(&rest_, &QTimer::timeout, this, &DesignSession::warnAgain);
   design_ = freshDesign();
   rebuild();
   followGrid();
 }
 
-void DesignSession::apply(const Design& design) {
+void DesignSession::apply(const Design& design) { put(design, false); }
+
+void DesignSession::put(const Design& design, bool another) {
   const bool otherStyle = styleIdOf(design) != styleIdOf(design_);
   design_ = design;
   rebuild();
+  if (another) warn();
   selection_.follow(otherStyle || !current_ ? Place()
                                             : placeAfterChange(built_, selection_.kept()));
   followGrid();
@@ -34,7 +46,8 @@ void DesignSession::start(const Design& design, const QString& path) {
   selection_.clear();
   history_.clear();
   history_.setClean();
-  apply(design);
+  warnings_.clear();
+  put(design, true);
   emit fileChanged();
 }
 
@@ -74,7 +87,7 @@ void DesignSession::markUnsaved() {
 
 void DesignSession::setWarner(Warner warner) {
   warner_ = std::move(warner);
-  rebuild();
+  warn();
   emit changed();
 }
 
@@ -99,15 +112,31 @@ void DesignSession::rebuild() {
   current_ = result.ok();
   if (current_) {
     built_ = std::move(result).value();
-    problems_ = everyProblem(built_);
-    if (warner_) {
-      const Problems more = warner_(built_);
-      problems_.insert(problems_.end(), more.begin(), more.end());
-    }
+    if (warner_) rest_.start();
+    collectProblems();
     return;
   }
   problems_ = limitProblems(design_);
   if (problems_.empty()) problems_.push_back(result.problem());
+}
+
+void DesignSession::collectProblems() {
+  problems_ = everyProblem(built_);
+  problems_.insert(problems_.end(), warnings_.begin(), warnings_.end());
+}
+
+void DesignSession::warn() {
+  rest_.stop();
+  if (!warner_ || !current_) return;
+  warnings_ = warner_(built_);
+  collectProblems();
+}
+
+/// The hand rests.
+void DesignSession::warnAgain() {
+  const Problems before = problems_;
+  warn();
+  if (problems_ != before) emit changed();
 }
 
 Design freshDesign() {

@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QTimer>
 #include <QUndoStack>
 #include <functional>
 #include <optional>
@@ -45,7 +46,8 @@ class DesignSession : public QObject {
   /// The file no longer holds this design: until saved it counts as unsaved.
   void markUnsaved();
 
-  /// Asked at every change for warnings beyond those of the design itself: paper and sheets.
+  /// Asked for warnings beyond those of the design itself, paper and sheets: when a design is
+  /// started, and after a change as soon as the hand rests.
   using Warner = std::function<Problems(const BuiltDesign&)>;
   void setWarner(Warner warner);
 
@@ -65,7 +67,11 @@ class DesignSession : public QObject {
   void unitChanged(Unit unit);
 
  private:
+  void put(const Design& design, bool another);
   void rebuild();
+  void collectProblems();
+  void warn();
+  void warnAgain();
   void followGrid();
   void showUnit(Unit unit);
 
@@ -77,6 +83,8 @@ class DesignSession : public QObject {
   QString path_;
   QUndoStack history_;
   Warner warner_;
+  Problems warnings_;  ///< of warner_
+  QTimer rest_;        ///< runs until the hand rests
   Unit unit_ = Unit::Millimetre;
   bool unitChosen_ = false;
   Selection selection_;

@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "geometry/clip_to_box.h"
 #include "units/angle.h"
 
 namespace creasewright {
@@ -34,15 +35,6 @@ std::optional<std::pair<double, double>> shareInside(Point a, Point b, const Bou
   return std::pair{from, to};
 }
 
-Polygon clippedFill(Polygon ring, const Bounds& window) {
-  const Point low = window.low;
-  const Point high = window.high;
-  const Polygon corners{low, {high.x, low.y}, high, {low.x, high.y}};
-  for (std::size_t i = 0; i < corners.size() && !ring.empty(); ++i)
-    ring = clipLeftOf(ring, corners[i], corners[(i + 1) % corners.size()]);
-  return ring;
-}
-
 void clipInto(Drawing& out, const PathItem& item, const Bounds& window) {
   PathItem whole = item;
   whole.rings.clear();
@@ -52,7 +44,7 @@ void clipInto(Drawing& out, const PathItem& item, const Bounds& window) {
     if (std::all_of(ring.begin(), ring.end(), [&](Point p) { return within(p, window); })) {
       whole.rings.push_back(ring);
     } else if (item.filled) {
-      Polygon cut = clippedFill(ring, window);
+      Polygon cut = clipToBox(ring, window);
       if (cut.size() >= 3) whole.rings.push_back(std::move(cut));
     } else {
       Polyline line = ring;

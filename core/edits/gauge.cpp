@@ -1,5 +1,6 @@
 #include "edits/gauge.h"
 
+#include <algorithm>
 #include <cmath>
 
 #include "edits/kinds/apply_edits.h"
@@ -17,13 +18,22 @@ struct Found {
   Point onBlank;  // its middle
 };
 
+/// A piece that is laid flat.
+struct OnBlank {
+  const Net& net;
+  const FlatNet& flat;
+};
+
 /// A piece of a style, laid flat.
 struct Laid {
   Net net;
   FlatNet flat;
+  std::map<int, Problem> broken;  ///< by index: changes by hand that are not made
+
+  [[nodiscard]] OnBlank onBlank() const { return {net, flat}; }
 };
 
-std::optional<Found> edgeAt(const Laid& piece, std::size_t panel, std::size_t edge) {
+std::optional<Found> edgeAt(OnBlank piece, std::size_t panel, std::size_t edge) {
   const Polygon& outline = piece.flat.panels[panel];
   const Point a = outline[edge];
   const Point b = outline[(edge + 1) % outline.size()];
@@ -39,7 +49,7 @@ std::optional<Found> edgeAt(const Laid& piece, std::size_t panel, std::size_t ed
 }
 
 /// The same line where the corners are others: it has its name and its direction.
-std::optional<Found> edgeLike(const Laid& piece, std::size_t panel, const Found& like) {
+std::optional<Found> edgeLike(OnBlank piece, std::size_t panel, const Found& like) {
   std::optional<Found> best;
   for (std::size_t edge = 0; edge < piece.flat.panels[panel].size(); ++edge) {
     const std::optional<Found> other = edgeAt(piece, panel, edge);
@@ -52,7 +62,7 @@ std::optional<Found> edgeLike(const Laid& piece, std::size_t panel, const Found&
 }
 
 /// The line in this net. `like` is the line before, if any.
-std::optional<Found> findIn(const Laid& piece, const Handle& handle, const Found* like) {
+std::optional<Found> findIn(OnBlank piece, const Handle& handle, const Found* like) {
   const std::optional<int> number = piece.net.find(handle.panel);
   if (!number || handle.edge < 0 || handle.edge >= handle.corners) return std::nullopt;
   const auto panel = static_cast<std::size_t>(*number);
@@ -61,9 +71,12 @@ std::optional<Found> findIn(const Laid& piece, const Handle& handle, const Found
   return like == nullptr ? std::nullopt : edgeLike(piece, panel, *like);
 }
 
-/// A piece as these measures make it; nothing beyond a limit.
-std::optional<Laid> layOut(const Style& style, const Design& design, const Parameters& wanted,
-                           int index, Blanks blanks) {
+using MakeEdits = decltype(&applyEdits);
+
+/// A piece as these measures make it, with changes by hand; nothing beyond a limit.
+std::optional<Laid> laidOut(const Style& style, const Design& design, const Parameters& wanted,
+                            const std::vector<Edit>& edits, MakeEdits make, int index,
+                            Blanks blanks) {
   const Workbench bench = benchOf(design);
   const Parameters parameters =
       design.ownStyle ? withRules(*design.ownStyle, style, wanted, bench, {}) : wanted;
@@ -71,15 +84,20 @@ std::optional<Laid> layOut(const Style& style, const Design& design, const Param
   const bool asBuilt = blanks == Blanks::OnGrid;
   std::vector<Piece> pieces =
       style.build(asBuilt ? blanksOnGrid(style, parameters, bench) : parameters, bench);
-  if (const std::vector<Edit> edits = allEdits(design); !edits.empty())
-    applyEdits(edits, parameters, lengthKeys(style.parameters), bench, pieces);
+  EditsMade made;
+  if (!edits.empty()) made = make(edits, parameters, lengthKeys(style.parameters), bench, pieces);
   if (index < 0 || index >= static_cast<int>(pieces.size())) return std::nullopt;
-  Laid laid{std::move(pieces[static_cast<std::size_t>(index)].net), {}};
-  laid.flat = flatten(laid.net);
+  Laid laid{std::move(pieces[static_cast<std::size_t>(index)].net), {}, std::move(made.broken)};
+  laid.flat = layOut(laid.net);
   return laid;
 }
 
-std::optional<double> sizeOf(const Laid& piece, const BlankDistance& distance, const Found* like) {
+/// A piece as the design makes it.
+std::optional<Laid> laidOut(const Style& style, const Design& design, int index, Blanks blanks) {
+  return laidOut(style, design, design.parameters, allEdits(design), applyEdits, index, blanks);
+}
+
+std::optional<double> sizeOf(OnBlank piece, const BlankDistance& distance, const Found* like) {
   if (!distance.to) return distance.fromLeft ? piece.flat.width : piece.flat.height;
   const auto line = findIn(piece, *distance.to, like);
   if (!line) return std::nullopt;
@@ -101,33 +119,43 @@ const Handle* lineOf(const Movable& thing) {
 std::optional<HandlePlace> placeOfHandle(const Design& design, const Handle& handle) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return std::nullopt;
-  const auto piece = layOut(**style, design, design.parameters, handle.piece, Blanks::OnGrid);
-  const auto found = piece ? findIn(*piece, handle, nullptr) : std::nullopt;
+  const auto piece = laidOut(**style, design, handle.piece, Blanks::OnGrid);
+  const auto found = piece ? findIn(piece->onBlank(), handle, nullptr) : std::nullopt;
   return found ? std::optional(found->place) : std::nullopt;
 }
 
 std::optional<double> distanceOf(const Design& design, const BlankDistance& distance) {
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style) return std::nullopt;
-  const auto piece = layOut(**style, design, design.parameters, distance.piece, Blanks::OnGrid);
-  return piece ? sizeOf(*piece, distance, nullptr) : std::nullopt;
+  const auto piece = laidOut(**style, design, distance.piece, Blanks::OnGrid);
+  return piece ? distanceOn(piece->net, piece->flat, distance) : std::nullopt;
+}
+
+std::optional<double> distanceOn(const Net& net, const FlatNet& flat,
+                                 const BlankDistance& distance) {
+  return sizeOf({net, flat}, distance, nullptr);
 }
 
 std::optional<Gauge> gaugeOf(const Style& style, const Design& design, const Movable& thing,
                              Blanks blanks) {
-  const auto piece = layOut(style, design, design.parameters, pieceOf(thing), blanks);
+  const auto piece = laidOut(style, design, pieceOf(thing), blanks);
   if (!piece) return std::nullopt;
   std::optional<Found> before;
   if (const Handle* line = lineOf(thing)) {
-    before = findIn(*piece, *line, nullptr);
+    before = findIn(piece->onBlank(), *line, nullptr);
     if (!before) return std::nullopt;
   }
-  return [&style, design, thing, blanks, before](const Parameters& then) -> std::optional<double> {
-    const auto now = layOut(style, design, then, pieceOf(thing), blanks);
+  // What holds here holds close by: nobody asks again.
+  std::vector<Edit> edits = allEdits(design);
+  for (const auto& [index, problem] : piece->broken)
+    edits[static_cast<std::size_t>(index)].on = false;
+  return [&style, design, thing, blanks, before,
+          edits = std::move(edits)](const Parameters& then) -> std::optional<double> {
+    const auto now = laidOut(style, design, then, edits, makeEdits, pieceOf(thing), blanks);
     if (!now) return std::nullopt;
     if (const auto* size = std::get_if<BlankDistance>(&thing))
-      return sizeOf(*now, *size, before ? &*before : nullptr);
-    const auto found = findIn(*now, std::get<Handle>(thing), &*before);
+      return sizeOf(now->onBlank(), *size, before ? &*before : nullptr);
+    const auto found = findIn(now->onBlank(), std::get<Handle>(thing), &*before);
     return found ? std::optional(dot(found->place.middle, before->place.normal)) : std::nullopt;
   };
 }

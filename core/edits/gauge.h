@@ -6,6 +6,7 @@
 #include <variant>
 
 #include "document/design.h"
+#include "net/flat_net.h"
 #include "styles/style.h"
 
 namespace creasewright {
@@ -43,6 +44,10 @@ std::optional<HandlePlace> placeOfHandle(const Design& design, const Handle& han
 
 /// How large the distance is, mm; nothing where it is not there.
 std::optional<double> distanceOf(const Design& design, const BlankDistance& distance);
+
+/// How large a distance is on a piece that is laid flat, mm; nothing where it is not there.
+std::optional<double> distanceOn(const Net& net, const FlatNet& flat,
+                                 const BlankDistance& distance);
 
 /// Where a thing lies for other measures: a line along the normal it has in the design, as seen
 /// from the middle of its piece's first panel; a distance, how large it is. mm. Nothing beyond a

@@ -16,60 +16,6 @@ Parameters with(Parameters parameters, std::string_view key, std::int64_t raw) {
   return parameters;
 }
 
-/// A thing in the hand.
-class Pulling {
- public:
-  Pulling(const Style& style, const Design& design, const Movable& thing, Blanks blanks)
-      : style_(style), design_(design), gauge_(gaugeOf(style, design, thing, blanks)) {
-    if (gauge_) start_ = (*gauge_)(design.parameters).value_or(0);
-  }
-
-  [[nodiscard]] bool isThere() const { return gauge_.has_value(); }
-
-  /// How far the thing lies from where it was, for a value of a measure (mm). Nothing beyond a
-  /// limit, or where it is another one.
-  [[nodiscard]] std::optional<double> goneAt(std::string_view key, double mm) const {
-    const auto there = (*gauge_)(with(design_.parameters, key, Length::mm(mm).nm()));
-    return there ? std::optional(*there - start_) : std::nullopt;
-  }
-
-  /// The value at which the thing has gone `by` mm, as near as it comes. It follows the measure in
-  /// proportion, or nearly so: some steps of the secant find it. On a grid it may follow in jumps,
-  /// where flaps give way to keep the blank on it: then the nearest place that was seen.
-  [[nodiscard]] double valueFor(std::string_view key, double perMm, double by) const {
-    constexpr int kSteps = 12;
-    double value = design_.parameters.mm(key);
-    double gone = 0;
-    double nearest = value;
-    double missed = std::abs(by);
-    for (int i = 0; i < kSteps && missed > 1e-6; ++i) {
-      const double next = value + (by - gone) / perMm;
-      const std::optional<double> there = goneAt(key, next);
-      // Beyond a limit, which is found where limits are; or the line is lost: then it stays.
-      if (!there) return isLost(key, next) ? nearest : next;
-      if (std::abs(*there - gone) > 1e-9) perMm = (*there - gone) / (next - value);
-      value = next;
-      gone = *there;
-      if (std::abs(by - gone) < missed) {
-        missed = std::abs(by - gone);
-        nearest = value;
-      }
-    }
-    return nearest;
-  }
-
- private:
-  [[nodiscard]] bool isLost(std::string_view key, double mm) const {
-    const Parameters then = with(design_.parameters, key, Length::mm(mm).nm());
-    return checkLimits(style_, then, benchOf(design_)).empty();
-  }
-
-  const Style& style_;
-  const Design& design_;
-  std::optional<Gauge> gauge_;
-  double start_ = 0;
-};
-
 bool isOfProduct(const Style& style, const Design& design, std::string_view key) {
   if (!style.needs) return false;
   const Room room{};
@@ -103,14 +49,14 @@ std::vector<PullWay> waysToPull(const Design& design, const Movable& thing) {
   const Result<const Style*> style = findStyle(design.styleId);
   std::vector<PullWay> ways;
   if (!style) return ways;
-  const Pulling pulling(**style, design, thing, Blanks::AsDrawn);
-  if (!pulling.isThere()) return ways;
+  const auto held = HeldThing::take(design, thing, Blanks::AsDrawn);
+  if (!held) return ways;
   for (const ParameterSpec& spec : (*style)->parameters) {
     if (spec.kind != ParameterKind::Length) continue;
     if (design.ownStyle && !isSeen(*design.ownStyle, spec.key)) continue;
     const double now = design.parameters.mm(spec.key);
     for (const double by : {kProbe, -kProbe}) {
-      const std::optional<double> gone = pulling.goneAt(spec.key, now + by);
+      const std::optional<double> gone = held->goneAt(spec.key, now + by);
       if (!gone) continue;
       if (std::abs(*gone / by) > kMoves)
         ways.push_back({spec.key, *gone / by, isOfProduct(**style, design, spec.key)});
@@ -123,27 +69,79 @@ std::vector<PullWay> waysToPull(const Design& design, const Movable& thing) {
   return ways;
 }
 
-Pulled pull(const Design& design, const Movable& thing, const PullWay& way, double byMm,
-            bool offGrid) {
-  const std::string_view key = way.key;
-  const std::int64_t from = design.parameters.raw(key);
-  Pulled still{Length::nanometres(from), 0, std::nullopt};
+std::optional<HeldThing> HeldThing::take(const Design& design, const Movable& thing,
+                                         Blanks blanks) {
   const Result<const Style*> style = findStyle(design.styleId);
-  if (!style) return still;
-  const Pulling pulling(**style, design, thing, Blanks::OnGrid);
-  if (!pulling.isThere()) return still;
-  Length wanted = Length::mm(pulling.valueFor(key, way.perMm, byMm));
-  const bool onGrid = !offGrid && !design.grid.isNone();
-  if (onGrid) wanted = design.grid.nearest(wanted);
-  auto [raw, stopped] = allowed(**style, design, key, from, wanted.nm());
+  if (!style) return std::nullopt;
+  auto gauge = gaugeOf(**style, design, thing, blanks);
+  if (!gauge) return std::nullopt;
+  return HeldThing(**style, design, std::move(*gauge));
+}
+
+HeldThing::HeldThing(const Style& style, const Design& design, Gauge gauge)
+    : style_(&style),
+      design_(design),
+      gauge_(std::move(gauge)),
+      start_(gauge_(design.parameters).value_or(0)) {}
+
+std::optional<double> HeldThing::goneAt(std::string_view key, double mm) const {
+  const auto there = gauge_(with(design_.parameters, key, Length::mm(mm).nm()));
+  return there ? std::optional(*there - start_) : std::nullopt;
+}
+
+/// The value at which the thing has gone `by` mm, as near as it comes. It follows the measure in
+/// proportion, or nearly so: some steps of the secant find it. On a grid it may follow in jumps,
+/// where flaps give way to keep the blank on it: then the nearest place that was seen.
+double HeldThing::valueFor(std::string_view key, double perMm, double by) const {
+  constexpr int kSteps = 12;
+  double value = design_.parameters.mm(key);
+  double gone = 0;
+  double nearest = value;
+  double missed = std::abs(by);
+  for (int i = 0; i < kSteps && missed > 1e-6; ++i) {
+    const double next = value + (by - gone) / perMm;
+    const std::optional<double> there = goneAt(key, next);
+    // Beyond a limit, which is found where limits are; or the line is lost: then it stays.
+    if (!there) return isLost(key, next) ? nearest : next;
+    if (std::abs(*there - gone) > 1e-9) perMm = (*there - gone) / (next - value);
+    value = next;
+    gone = *there;
+    if (std::abs(by - gone) < missed) {
+      missed = std::abs(by - gone);
+      nearest = value;
+    }
+  }
+  return nearest;
+}
+
+bool HeldThing::isLost(std::string_view key, double mm) const {
+  const Parameters then = with(design_.parameters, key, Length::mm(mm).nm());
+  return checkLimits(*style_, then, benchOf(design_)).empty();
+}
+
+Pulled HeldThing::pull(const PullWay& way, double byMm, bool offGrid) const {
+  const std::string_view key = way.key;
+  const std::int64_t from = design_.parameters.raw(key);
+  Length wanted = Length::mm(valueFor(key, way.perMm, byMm));
+  const ToolGrid grid = design_.grid;
+  const bool onGrid = !offGrid && !grid.isNone();
+  if (onGrid) wanted = grid.nearest(wanted);
+  auto [raw, stopped] = allowed(*style_, design_, key, from, wanted.nm());
   Length reached = Length::nanometres(raw);
   if (stopped && onGrid) {
     // Onto the grid again, on the side that is allowed.
     const bool grew = raw > from;
-    reached = grew ? design.grid.roundDown(reached) : design.grid.roundUp(reached);
+    reached = grew ? grid.roundDown(reached) : grid.roundUp(reached);
     if (grew != (reached.nm() > from)) reached = Length::nanometres(from);
   }
-  return {reached, pulling.goneAt(key, reached.mm()).value_or(0), std::move(stopped)};
+  return {reached, goneAt(key, reached.mm()).value_or(0), std::move(stopped)};
+}
+
+Pulled pull(const Design& design, const Movable& thing, const PullWay& way, double byMm,
+            bool offGrid) {
+  const auto held = HeldThing::take(design, thing);
+  if (!held) return {design.parameters.length(way.key), 0, std::nullopt};
+  return held->pull(way, byMm, offGrid);
 }
 
 }  // namespace creasewright

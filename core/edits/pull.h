@@ -28,6 +28,31 @@ struct Pulled {
   std::optional<Problem> stopped;  ///< the limit that the hand ran into
 };
 
+/// A thing of a design that a hand holds, as long as it does; what is the same for all its moves is
+/// found once.
+class HeldThing {
+ public:
+  /// Nothing where the thing is not there.
+  static std::optional<HeldThing> take(const Design& design, const Movable& thing,
+                                       Blanks blanks = Blanks::OnGrid);
+
+  /// As the function of this name.
+  [[nodiscard]] Pulled pull(const PullWay& way, double byMm, bool offGrid) const;
+  /// How far the thing lies from where it was, for a value of a measure (mm). Nothing beyond a
+  /// limit, or where it is another one.
+  [[nodiscard]] std::optional<double> goneAt(std::string_view key, double mm) const;
+
+ private:
+  HeldThing(const Style& style, const Design& design, Gauge gauge);
+  [[nodiscard]] double valueFor(std::string_view key, double perMm, double by) const;
+  [[nodiscard]] bool isLost(std::string_view key, double mm) const;
+
+  const Style* style_;
+  Design design_;
+  Gauge gauge_;
+  double start_ = 0;
+};
+
 /// The value of `way`, one of waysToPull(design, thing), with which a line comes to lie `byMm`
 /// farther along its outward normal, or a distance is `byMm` larger (mm), as near as its limits and
 /// its shape let it and, unless `offGrid`, on the tool grid. `design` is the one before the pull.

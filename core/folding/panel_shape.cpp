@@ -12,10 +12,11 @@ namespace {
 
 constexpr double kLeastOverlap = 1e-6;  // mm or mm2, rounding
 
-/// `part` less the rim of its panel; cut again into convex parts where the rim is not convex.
-std::vector<Polygon> coreOf(const Polygon& part, const Region& inner) {
+/// What of a panel's inner area is in `part`; cut again into convex parts where the rim is not
+/// convex.
+std::vector<Polygon> coreOf(const Polygon& part, const Region& inner, bool wholePanel) {
   std::vector<Polygon> core;
-  for (const Area& area : intersect(region(part), inner)) {
+  for (const Area& area : wholePanel ? inner : intersect(region(part), inner)) {
     Panel piece;
     piece.outline = area.outer;
     piece.openings = area.holes;
@@ -24,10 +25,11 @@ std::vector<Polygon> coreOf(const Polygon& part, const Region& inner) {
   return core;
 }
 
-ConvexShape shapeOf(int panel, Polygon part, const Region& inner) {
+ConvexShape shapeOf(int panel, Polygon part, const Region& inner, bool wholePanel) {
   ConvexShape shape;
   shape.panel = panel;
-  shape.core = coreOf(part, inner);
+  shape.core = coreOf(part, inner, wholePanel);
+  for (const Polygon& each : shape.core) shape.coreBounds.push_back(bounds(each));
   const Bounds box = bounds(part);
   shape.centre = (box.low + box.high) / 2;
   for (const Point& corner : part)
@@ -87,6 +89,17 @@ bool standsAcross(const PlacedShape& a, Point3 normal, double offset, double tol
   return heights.first < -tolerance && heights.second > tolerance;
 }
 
+bool apart(const Bounds& a, const Bounds& b) {
+  return a.high.x <= b.low.x || b.high.x <= a.low.x || a.high.y <= b.low.y || b.high.y <= a.low.y;
+}
+
+/// What two convex polygons share, both counter-clockwise; fewer than three corners when nothing.
+Polygon shared(Polygon common, const Polygon& with) {
+  for (std::size_t i = 0; i < with.size() && common.size() >= 3; ++i)
+    common = clipLeftOf(common, with[i], with[(i + 1) % with.size()]);
+  return common;
+}
+
 }  // namespace
 
 PlacedShape::PlacedShape(const ConvexShape& of, const Transform& place) : shape(&of), frame(place) {
@@ -110,8 +123,9 @@ std::vector<ConvexShape> convexShapes(const Net& net, double tolerance) {
     // Kept apart with their openings closed, as hardly anything goes through one; the cores know.
     Panel closed = panel;
     closed.openings.clear();
-    for (Polygon& part : convexParts(closed))
-      shapes.push_back(shapeOf(static_cast<int>(i), std::move(part), inner));
+    std::vector<Polygon> parts = convexParts(closed);
+    for (Polygon& part : parts)
+      shapes.push_back(shapeOf(static_cast<int>(i), std::move(part), inner, parts.size() == 1));
   }
   return shapes;
 }
@@ -151,10 +165,10 @@ std::optional<double> heightOver(const PlacedShape& a, const PlacedShape& b) {
       shadow.push_back({seen.x, seen.y});
     }
     if (normal.z < 0) std::reverse(shadow.begin(), shadow.end());
-    for (const Polygon& coreA : a.shape->core) {
-      Polygon common = shadow;
-      for (std::size_t i = 0; i < coreA.size() && common.size() >= 3; ++i)
-        common = clipLeftOf(common, coreA[i], coreA[(i + 1) % coreA.size()]);
+    const Bounds box = bounds(shadow);
+    for (std::size_t i = 0; i < a.shape->core.size(); ++i) {
+      if (apart(box, a.shape->coreBounds[i])) continue;
+      const Polygon common = shared(shadow, a.shape->core[i]);
       if (common.size() < 3 || signedArea(common) < kLeastOverlap) continue;
       const Point middle = centroid(common);
       return origin.z -

@@ -14,6 +14,7 @@ struct ConvexShape {
   int panel = 0;
   Polygon corners;
   std::vector<Polygon> core;  ///< what is farther than the tolerance from the panel's rim; convex
+  std::vector<Bounds> coreBounds;  ///< of each of `core`
   Point centre;
   double radius = 0;  ///< of a circle about the centre that holds all corners
 };

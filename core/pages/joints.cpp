@@ -14,43 +14,86 @@ constexpr double kSlack = 1e-6;
 double along(Point p, bool upright) { return upright ? p.x : p.y; }
 double across(Point p, bool upright) { return upright ? p.y : p.x; }
 
-/// Stretches of the line inside the card.
-std::vector<std::pair<double, double>> chords(const Region& card, bool upright, double at) {
-  std::vector<double> found;
+/// Where each of some lines, which go up, meets the outlines of the card; across, going up.
+std::vector<std::vector<double>> meetings(const Region& card, bool upright,
+                                          const std::vector<double>& lines) {
+  std::vector<std::vector<double>> found(lines.size());
   const auto meet = [&](const Polygon& ring) {
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const Point a = ring[i];
       const Point b = ring[(i + 1) % ring.size()];
-      const double da = along(a, upright) - at;
-      const double db = along(b, upright) - at;
-      if ((da < 0) == (db < 0)) continue;
-      const double share = da / (da - db);
-      found.push_back(across(a, upright) + share * (across(b, upright) - across(a, upright)));
+      const auto [low, high] = std::minmax({along(a, upright), along(b, upright)});
+      const auto first = std::ranges::upper_bound(lines, low);
+      for (auto line = first; line != lines.end() && *line <= high; ++line) {
+        const double da = along(a, upright) - *line;
+        const double db = along(b, upright) - *line;
+        const double share = da / (da - db);
+        found[static_cast<std::size_t>(line - lines.begin())].push_back(
+            across(a, upright) + share * (across(b, upright) - across(a, upright)));
+      }
     }
   };
   for (const Area& area : card) {
     meet(area.outer);
     for (const Polygon& hole : area.holes) meet(hole);
   }
-  std::ranges::sort(found);
-  std::vector<std::pair<double, double>> out;
-  for (std::size_t i = 0; i + 1 < found.size(); i += 2) out.emplace_back(found[i], found[i + 1]);
-  return out;
+  for (std::vector<double>& each : found) std::ranges::sort(each);
+  return found;
 }
 
-double crossedBeside(const TiledSheet& sheet, bool upright, double at, double line) {
+/// Scores along one axis, from low to high.
+struct Stretch {
+  double at;
+  double low;
+  double high;
+};
+
+std::vector<Stretch> scoresAlong(const TiledSheet& sheet, bool upright) {
+  std::vector<Stretch> found;
+  for (const Segment& score : sheet.scores) {
+    const double at = (along(score.a, upright) + along(score.b, upright)) / 2;
+    const auto [low, high] = std::minmax({across(score.a, upright), across(score.b, upright)});
+    if (std::abs(along(score.a, upright) - at) <= kSame) found.push_back({at, low, high});
+  }
+  return found;
+}
+
+/// mm of card that a line at `place` cuts through, with its meetings close beside it.
+double crossedAt(double place, const std::vector<double>& meets,
+                 const std::vector<Stretch>& scores) {
   double sum = 0;
-  for (const auto& [from, to] : chords(sheet.card, upright, at)) {
-    sum += to - from;
-    for (const Segment& score : sheet.scores) {
-      if (std::abs(along(score.a, upright) - line) > kSame ||
-          std::abs(along(score.b, upright) - line) > kSame)
-        continue;
-      const auto [low, high] = std::minmax({across(score.a, upright), across(score.b, upright)});
-      sum -= std::max(0.0, std::min(high, to) - std::max(low, from));
-    }
+  for (std::size_t i = 0; i + 1 < meets.size(); i += 2) {
+    sum += meets[i + 1] - meets[i];
+    for (const Stretch& score : scores)
+      if (std::abs(score.at - place) <= kSame)
+        sum -= std::max(0.0, std::min(score.high, meets[i + 1]) - std::max(score.low, meets[i]));
   }
   return std::max(0.0, sum);
+}
+
+/// cardCrossed() for many places, which go up.
+std::vector<double> crossedAtEach(const TiledSheet& sheet, bool upright,
+                                  const std::vector<double>& places) {
+  const std::vector<Stretch> scores = scoresAlong(sheet, upright);
+  std::vector<double> least(places.size(), std::numeric_limits<double>::infinity());
+  for (const double beside : {-kTouch, kTouch}) {
+    std::vector<double> lines = places;
+    for (double& line : lines) line += beside;
+    const auto meets = meetings(sheet.card, upright, lines);
+    for (std::size_t i = 0; i < places.size(); ++i)
+      least[i] = std::min(least[i], crossedAt(places[i], meets[i], scores));
+  }
+  return least;
+}
+
+/// Whether an outline has a corner or an end along an axis there: a point of a drawn curve is
+/// neither.
+bool isCornerOrEnd(const Polygon& ring, std::size_t i, bool upright) {
+  constexpr double kSine = 0.2;
+  const Point to = ring[i] - ring[(i + ring.size() - 1) % ring.size()];
+  const Point from = ring[(i + 1) % ring.size()] - ring[i];
+  if (along(to, upright) * along(from, upright) <= 0) return true;
+  return std::abs(cross(to, from)) > kSine * norm(to) * norm(from) || dot(to, from) < 0;
 }
 
 /// Where a joint may go: along scores and cuts, at the ends of the room, and on a grid.
@@ -65,7 +108,8 @@ std::vector<double> candidates(const TiledSheet& sheet, bool upright, double len
     if (std::abs(along(score.a, upright) - along(score.b, upright)) < kSame)
       add(along(score.a, upright));
   for (const Area& area : sheet.card)
-    for (const Point& p : area.outer) add(along(p, upright));
+    for (std::size_t i = 0; i < area.outer.size(); ++i)
+      if (isCornerOrEnd(area.outer, i, upright)) add(along(area.outer[i], upright));
   for (int k = 1; k < tiles; ++k) {
     const double reach = k * (cell - overlap) + overlap / 2;
     add(upright ? reach : length - reach);
@@ -83,8 +127,7 @@ std::vector<double> candidates(const TiledSheet& sheet, bool upright, double len
 }  // namespace
 
 double cardCrossed(const TiledSheet& sheet, bool upright, double at) {
-  return std::min(crossedBeside(sheet, upright, at - kTouch, at),
-                  crossedBeside(sheet, upright, at + kTouch, at));
+  return crossedAtEach(sheet, upright, {at}).front();
 }
 
 Joints chooseJoints(const TiledSheet& sheet, bool upright, int tiles, double cell, double overlap,
@@ -96,8 +139,7 @@ Joints chooseJoints(const TiledSheet& sheet, bool upright, int tiles, double cel
   const double length = upright ? sheet.width : sheet.height;
   std::vector<double> places = candidates(sheet, upright, length, tiles, cell, overlap);
   const std::size_t count = places.size();
-  std::vector<double> crossed(count);
-  for (std::size_t i = 0; i < count; ++i) crossed[i] = cardCrossed(sheet, upright, places[i]);
+  std::vector<double> crossed = crossedAtEach(sheet, upright, places);
   if (!upright) {  // tiles are counted from the top
     for (double& place : places) place = length - place;
     std::ranges::reverse(places);

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <tuple>
 
+#include "geometry/clip_to_box.h"
 #include "pages/joints.h"
 
 namespace creasewright {
@@ -23,10 +24,24 @@ std::vector<std::pair<double, double>> stretches(const Joints& joints, double le
   return out;
 }
 
+/// mm2.
+double areaWithin(const Polygon& ring, const Bounds& box) {
+  const Polygon part = clipToBox(ring, box);
+  return part.empty() ? 0 : std::abs(signedArea(part));
+}
+
 bool holdsCard(const Region& card, const Bounds& box) {
   constexpr double kNothing = 0.5;  // mm2
-  const Polygon ring{box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
-  return area(intersect(card, region(ring))) > kNothing;
+  double held = 0;
+  double holes = 0;
+  for (const Area& area : card) {
+    held += areaWithin(area.outer, box);
+    for (const Polygon& hole : area.holes) holes += std::abs(signedArea(hole));
+  }
+  if (held - holes > kNothing) return true;  // wherever the holes are
+  for (const Area& area : card)
+    for (const Polygon& hole : area.holes) held -= areaWithin(hole, box);
+  return held > kNothing;
 }
 
 void addTiles(Tiling& tiling, const TiledSheet& sheet, const Joints& xs, const Joints& ys,

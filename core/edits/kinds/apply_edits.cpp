@@ -56,13 +56,14 @@ struct Trial {
 class Application {
  public:
   Application(const std::vector<Edit>& edits, const Parameters& measures, const Workbench& bench,
-              const std::vector<std::string>& lengths, const std::vector<Piece>& pieces)
-      : edits_(edits), bench_(bench), plain_(pieces) {
+              const std::vector<std::string>& lengths, const std::vector<Piece>& pieces,
+              bool trusted)
+      : edits_(edits), bench_(bench), plain_(pieces), trusted_(trusted) {
     for (const std::string& key : lengths) names_[key] = measures.length(key);
     names_["caliper"] = bench.caliper;
   }
 
-  Trial run() {
+  Trial run() const {
     Trial sound{plain_, {}, {}};
     std::size_t from = 0;
     for (;;) {
@@ -100,6 +101,7 @@ class Application {
 
   /// Whether the pieces hold whatever they held before.
   [[nodiscard]] bool halvesHold(const Trial& before, const Trial& now) const {
+    if (trusted_) return true;
     const double caliper = bench_.caliper.mm();
     Problems then;
     for (const Piece& piece : before.pieces)
@@ -131,12 +133,13 @@ class Application {
   }
 
   [[nodiscard]] bool holds(const Trial& trial) const {
-    return std::ranges::all_of(
-        trial.touched,
-        [&](std::size_t piece) {
-          const Problems now = judgeNet(trial.pieces[piece].net, bench_.caliper.mm());
-          return now.empty() || !isWorse(plainProblems(piece), now);
-        });
+    return trusted_ || std::ranges::all_of(
+                           trial.touched,
+                           [&](std::size_t piece) {
+                             const Problems now =
+                                 judgeNet(trial.pieces[piece].net, bench_.caliper.mm());
+                             return now.empty() || !isWorse(plainProblems(piece), now);
+                           });
   }
 
   const Problems& plainProblems(std::size_t piece) const {
@@ -215,6 +218,7 @@ class Application {
   const std::vector<Edit>& edits_;
   const Workbench& bench_;
   const std::vector<Piece>& plain_;
+  bool trusted_;
   LengthNames names_;
   mutable std::map<std::size_t, Problems> judged_;  ///< by piece: of the net without any edit
 };
@@ -228,12 +232,26 @@ std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures) 
   return keys;
 }
 
+namespace {
+
+EditsMade madeIn(const Application& application, std::vector<Piece>& pieces) {
+  Trial made = application.run();
+  pieces = std::move(made.pieces);
+  return {std::move(made.broken), std::move(made.joints)};
+}
+
+}  // namespace
+
 EditsMade applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
                      const std::vector<std::string>& lengths, const Workbench& bench,
                      std::vector<Piece>& pieces) {
-  Trial made = Application(edits, measures, bench, lengths, pieces).run();
-  pieces = std::move(made.pieces);
-  return {std::move(made.broken), std::move(made.joints)};
+  return madeIn({edits, measures, bench, lengths, pieces, false}, pieces);
+}
+
+EditsMade makeEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                    const std::vector<std::string>& lengths, const Workbench& bench,
+                    std::vector<Piece>& pieces) {
+  return madeIn({edits, measures, bench, lengths, pieces, true}, pieces);
 }
 
 }  // namespace creasewright

@@ -28,4 +28,10 @@ EditsMade applyEdits(const std::vector<Edit>& edits, const Parameters& measures,
                      const std::vector<std::string>& lengths, const Workbench& bench,
                      std::vector<Piece>& pieces);
 
+/// The same, but nobody asks whether the net holds afterwards: for edits that are known to hold
+/// with measures close by.
+EditsMade makeEdits(const std::vector<Edit>& edits, const Parameters& measures,
+                    const std::vector<std::string>& lengths, const Workbench& bench,
+                    std::vector<Piece>& pieces);
+
 }  // namespace creasewright

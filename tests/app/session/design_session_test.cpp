@@ -3,6 +3,7 @@
 #include <QFile>
 #include <QSignalSpy>
 #include <QTemporaryDir>
+#include <algorithm>
 
 #include <gtest/gtest.h>
 
@@ -58,6 +59,35 @@ TEST(DesignSession, NumbersThatCannotBeBuiltKeepTheLastPictureAndSayWhy) {
   ASSERT_FALSE(session.problems().empty());
   EXPECT_EQ(session.problems().front().where, "tab");
   EXPECT_DOUBLE_EQ(session.built().pieces.at(0).flat.width, width);
+}
+
+TEST(DesignSession, WarningsOfPaperComeAtTheStartAndWhenTheHandRests) {
+  DesignSession session;
+  int asked = 0;
+  session.setWarner([&asked](const BuiltDesign& built) {
+    ++asked;
+    return Problems{{ProblemCode::ManyPages,
+                     {},
+                     {static_cast<std::int64_t>(built.design.parameters.mm("depth"))},
+                     Severity::Warning}};
+  });
+  const auto warned = [&] {
+    const auto found =
+        std::ranges::find(session.problems(), ProblemCode::ManyPages, &Problem::code);
+    return found == session.problems().end() ? std::int64_t{-1}
+                                             : std::get<std::int64_t>(found->values.at(0));
+  };
+  EXPECT_EQ(asked, 1);
+  EXPECT_EQ(warned(), static_cast<int>(session.design().parameters.mm("depth")));
+  for (int mm = 40; mm <= 60; ++mm) setDepth(session, Length::mm(mm));
+  EXPECT_EQ(asked, 1) << "while the hand moves nobody is asked";
+  QSignalSpy changed(&session, &DesignSession::changed);
+  ASSERT_TRUE(changed.wait(5000));
+  EXPECT_EQ(asked, 2);
+  EXPECT_EQ(warned(), 60);
+  setDepth(session, Length::mm(41));
+  session.start(session.design(), {});
+  EXPECT_EQ(warned(), 41) << "at once for a design that is started";
 }
 
 TEST(DesignSession, SavedAndOpenedItIsTheSameAndClean) {
