@@ -5,7 +5,8 @@
 
 Copies the sources to build/mutants/source, builds them once, then N times changes one token of one file (a sign, a
 bound, a min for a max, true for false, and for or), rebuilds, and runs the tests that can reach it: those of the file's
-own room first, then the others of core, the window's and papers', the command line's, until one fails. A test can reach
+own room first, then what is accepted of all nets, pages and plans, the others of core, the window's and papers', the
+command line's, until one fails. A test can reach
 a file when a chain of includes leads there, a header standing for its source file too. Limits are seconds of processor
 time, so that a busy machine catches nothing. Prints each fault and what caught it, and at the end those that survived. A fault that changes nothing anyone could see is listed, with its reason, in mutants_equivalent.txt; a
 survivor otherwise shows a missing test. Not part of the normal run: allow some minutes for each survivor.
@@ -195,13 +196,18 @@ def suites(tests: list[pathlib.Path]) -> str:
     return ":".join(f"{name}.*:*/{name}.*" for name in sorted(names))
 
 
-def reaching(file: str) -> tuple[list[pathlib.Path], list[pathlib.Path], list[pathlib.Path]]:
-    """The test files that can reach a file of core: those of its own room, the others of core, those of app."""
+def reaching(file: str) -> list[tuple[str, list[pathlib.Path]]]:
+    """The test files that can reach a file of core, with their program, in the order in which they are run."""
     room = ROOT / "tests" / file.rsplit("/", 1)[0]
     every = [path for path in sorted((ROOT / "tests").rglob("*_test.cpp")) if ROOT / file in reached(path)]
-    own = [path for path in every if path.parent == room]
-    core = [path for path in every if path.is_relative_to(ROOT / "tests/core") and path not in own]
-    return own, core, [path for path in every if path.is_relative_to(ROOT / "tests/app")]
+    core = [path for path in every if path.is_relative_to(ROOT / "tests/core")]
+    app = [path for path in every if path.is_relative_to(ROOT / "tests/app")]
+    own = [path for path in core if path.parent == room]
+    quick = [path for path in core if path.name.startswith("accepted_") and path not in own]
+    shown = [path for path in app if path.name.startswith("accepted_")]
+    return [("core_tests", own), ("core_tests", quick), ("app_tests", shown),
+            ("core_tests", [path for path in core if path not in own + quick]),
+            ("app_tests", [path for path in app if path not in shown])]  # fmt: skip
 
 
 def caught_by(copy: Copy, fault: Fault) -> str | None:
@@ -209,9 +215,10 @@ def caught_by(copy: Copy, fault: Fault) -> str | None:
     source = path.read_text(encoding="utf-8")
     path.write_text(fault.planted(source), encoding="utf-8")
     try:
-        own, core, app = (suites(tests) for tests in reaching(fault.file))
-        return (copy.failing("core_tests", own, 900) or copy.failing("core_tests", core, 1800)
-                or copy.failing("app_tests", app, 900) or copy.failing_command_line())  # fmt: skip
+        for program, tests in reaching(fault.file):
+            if found := copy.failing(program, suites(tests), 1800):
+                return found
+        return copy.failing_command_line()
     finally:
         path.write_text(source, encoding="utf-8")
 
