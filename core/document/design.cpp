@@ -4,6 +4,7 @@
 #include <utility>
 
 #include "base/excerpt.h"
+#include "edits/kinds/edit_units.h"
 #include "extras/extra_kind.h"
 #include "styles/parameter_text.h"
 #include "styles/registry.h"
@@ -106,6 +107,8 @@ Design withValue(Design design, std::string_view key, std::int64_t raw) {
 Design ontoGrid(Design design, ToolGrid grid) {
   for (Extra& extra : design.extras) extra = ontoGrid(std::move(extra), grid);
   const ToolGrid before = std::exchange(design.grid, grid);
+  if (unitOf(before) != unitOf(grid))
+    for (Edit& edit : design.edits) edit = withUnits(std::move(edit), unitOf(before));
   const Result<const Style*> style = findStyle(design.styleId);
   if (!style || grid.isNone()) return style ? refitted(std::move(design)) : design;
   const Workbench bench{design.card.caliper, grid};

@@ -124,5 +124,40 @@ TEST(OntoGrid, HandSetMeasuresAndExtrasMoveToo) {
   }
 }
 
+// A hole "across 6" on a millimetre grid is 6 mm wide on a grid of inches too, and what names its
+// unit, or follows the panel, stays as it is written.
+TEST(OntoGrid, ChangesByHandMeanTheSameLengths) {
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:60x35x90mm"),
+                             *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+  const auto add = [&](std::map<std::string, std::string, std::less<>> measures) {
+    design.edits.push_back({.kind = "opening",
+                            .piece = {},
+                            .panel = "front",
+                            .edge = {},
+                            .measures = std::move(measures),
+                            .on = true});
+  };
+  add({{"width", "6"}, {"height", "2 x 4"}, {"y", "20"}});
+  add({{"width", "0.5 in"}, {"height", "panel-height / 9"}, {"y", "-20"}});
+  const auto openings = [](const Design& of) {
+    const BuiltDesign built = *build(of);
+    EXPECT_TRUE(built.brokenEdits.empty());
+    const Net& net = built.pieces.front().net;
+    return net.panels[static_cast<std::size_t>(*net.find("front"))].openings;
+  };
+  const auto before = openings(design);
+  const Design inches = ontoGrid(design, ToolGrid::sixteenthInch());
+  EXPECT_EQ(inches.edits[0].measures.at("width"), "6 mm");
+  EXPECT_EQ(inches.edits[1].measures.at("width"), "0.5 in");
+  EXPECT_EQ(inches.edits[1].measures.at("height"), "panel-height / 9");
+  const auto after = openings(inches);
+  ASSERT_EQ(before.size(), 2U);
+  ASSERT_EQ(after.size(), 2U);
+  EXPECT_NEAR(bounds(after[0]).width(), 6, 1e-6);
+  EXPECT_NEAR(bounds(after[0]).height(), 8, 1e-6);
+  EXPECT_NEAR(bounds(after[1]).width(), 12.7, 1e-6);
+  EXPECT_EQ(ontoGrid(design, ToolGrid::none()).edits, design.edits) << "the same unit";
+}
+
 }  // namespace
 }  // namespace creasewright
