@@ -1713,6 +1713,10 @@
         <source>Stage %1 of %2: %3</source>
         <translation>Faltphase %1 von %2: %3</translation>
     </message>
+    <message>
+        <source>Fold it before my eyes</source>
+        <translation>Vor den Augen falten</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::FoldView</name>
@@ -1721,8 +1725,20 @@
         <translation>Gefaltetes Teil</translation>
     </message>
     <message>
-        <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view.</source>
-        <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht.</translation>
+        <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view, 1 to 3 the front, from above and three-quarter.</source>
+        <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht, 1 bis 3 zeigen es von vorn, von oben und schräg.</translation>
+    </message>
+    <message>
+        <source>From the front</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>Three-quarter view</source>
+        <translation>Schräg von vorn</translation>
     </message>
 </context>
 <context>

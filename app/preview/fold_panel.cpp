@@ -17,6 +17,8 @@ namespace creasewright {
 namespace {
 
 constexpr int kStepsPerStage = 100;
+constexpr int kTick = 25;         // ms
+constexpr int kStepsPerTick = 2;  // a stage takes a second and a quarter
 
 QToolButton* stepButton(const QString& icon, const QString& words, QWidget* parent) {
   auto* button = new QToolButton(parent);
@@ -42,11 +44,16 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   stage_->setAlignment(Qt::AlignCenter);
   stage_->setWordWrap(true);
 
+  play_ = stepButton(QStringLiteral("play"), tr("Fold it before my eyes"), this);
+  play_->setCheckable(true);
+  tick_.setInterval(kTick);
+
   auto* strip = new QHBoxLayout;
   strip->setContentsMargins(12, 0, 12, 0);
   strip->addWidget(back);
   strip->addWidget(slider_, 1);
   strip->addWidget(forward);
+  strip->addWidget(play_);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 8);
   layout->setSpacing(4);
@@ -58,6 +65,10 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   connect(
       back, &QToolButton::clicked, this, [this] { stepStage(-1); });
   connect(forward, &QToolButton::clicked, this, [this] { stepStage(1); });
+  connect(play_, &QToolButton::toggled, this, &FoldPanel::play);
+  connect(&tick_, &QTimer::timeout, this, &FoldPanel::playOn);
+  // A hand on the strip has it.
+  connect(slider_, &QSlider::sliderPressed, this, [this] { play_->setChecked(false); });
   connect(&session_, &DesignSession::changed, this, &FoldPanel::designChanged);
   connect(&session_.selection(), &Selection::chosen, this, &FoldPanel::goTo);
   designChanged();
@@ -97,7 +108,19 @@ void FoldPanel::sliderMoved(int value) {
   stage_->setText(stageWords(value));
 }
 
+void FoldPanel::play(bool on) {
+  if (!on) return tick_.stop();
+  if (slider_->value() == slider_->maximum()) slider_->setValue(0);
+  tick_.start();
+}
+
+void FoldPanel::playOn() {
+  slider_->setValue(slider_->value() + kStepsPerTick);
+  if (slider_->value() == slider_->maximum()) play_->setChecked(false);
+}
+
 void FoldPanel::stepStage(int by) {
+  play_->setChecked(false);
   const double at = static_cast<double>(slider_->value()) / kStepsPerStage;
   const int next =
       by > 0 ? static_cast<int>(std::floor(at)) + 1 : static_cast<int>(std::ceil(at)) - 1;

@@ -1,17 +1,19 @@
 #pragma once
 
+#include <QTimer>
 #include <QWidget>
 
 #include "session/design_session.h"
 
 class QLabel;
 class QSlider;
+class QToolButton;
 
 namespace creasewright {
 
 class FoldView;
 
-/// The folded view with the strip of fold stages under it.
+/// The folded view with the strip of fold stages under it, which plays from flat to folded.
 class FoldPanel : public QWidget {
   Q_OBJECT
 
@@ -28,6 +30,9 @@ class FoldPanel : public QWidget {
   void sliderMoved(int value);
   /// Goes to the end of the stage before or after the present one.
   void stepStage(int by);
+  /// From where it is, or from flat once all is folded; pressed again it stops.
+  void play(bool on);
+  void playOn();
   [[nodiscard]] int stageCount() const;
   [[nodiscard]] QString stageWords(int value) const;
 
@@ -35,6 +40,8 @@ class FoldPanel : public QWidget {
   FoldView* view_;
   QSlider* slider_;
   QLabel* stage_;
+  QToolButton* play_ = nullptr;
+  QTimer tick_;
   int piece_ = 0;
 };
 

@@ -1,5 +1,6 @@
 #include "preview/fold_view.h"
 
+#include <QAction>
 #include <QApplication>
 #include <QKeyEvent>
 #include <QMouseEvent>
@@ -45,12 +46,34 @@ FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), s
   setCursor(Qt::OpenHandCursor);
   setMouseTracking(true);
   setAccessibleName(tr("Folded piece"));
-  setToolTip(tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view."));
+  setToolTip(
+      tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view, 1 to 3 the "
+         "front, from above and three-quarter."));
+  addViews();
   connect(&session_, &DesignSession::changed, this, [this] {
     product_.reset();
     redraw();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
+}
+
+void FoldView::addViews() {
+  setContextMenuPolicy(Qt::ActionsContextMenu);
+  const auto add = [this](const QString& words, Qt::Key key, const View& view) {
+    auto* action = new QAction(words, this);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetShortcut);
+    connect(action, &QAction::triggered, this, [this, view] { lookFrom(view); });
+    addAction(action);
+  };
+  add(tr("From the front"), Qt::Key_1, {Angle::degrees(0), Angle::degrees(0)});
+  add(tr("From above"), Qt::Key_2, {Angle::degrees(0), Angle::degrees(kSteepest)});
+  add(tr("Three-quarter view"), Qt::Key_3, standardView());
+}
+
+void FoldView::lookFrom(const View& view) {
+  view_ = view;
+  redraw();
 }
 
 void FoldView::setProgress(double progress) {

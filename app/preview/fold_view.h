@@ -12,8 +12,9 @@
 namespace creasewright {
 
 /// The folded piece, turned freely: drag with the mouse, arrow keys by 5 degrees, Home for the
-/// standard view, wheel to come closer. The face under the mouse is lit in all views, a click keeps
-/// it.
+/// standard view, wheel to come closer; the menu of the right button and the keys 1 to 3 look at it
+/// from the front, from above, and at both and a side. The face under the mouse is lit in all
+/// views, a click keeps it.
 class FoldView : public QWidget {
   Q_OBJECT
 
@@ -38,6 +39,8 @@ class FoldView : public QWidget {
   [[nodiscard]] QSize sizeHint() const override { return {420, 320}; }
 
  private:
+  void addViews();
+  void lookFrom(const View& view);
   void turn(double turnDegrees, double tiltDegrees);
   void redraw();
   void makePicture();

@@ -92,5 +92,27 @@ TEST(FoldPanel, EachPieceHasItsOwnStages) {
   EXPECT_EQ(shown.words(), "Flat") << "a piece that is no longer there";
 }
 
+TEST(FoldPanel, ItPlaysFromFlatToFoldedAndStopsThere) {
+  ShownFold shown;
+  shown.panel.show();
+  QSlider& slider = shown.panel.slider();
+  ASSERT_EQ(slider.value(), slider.maximum());
+  std::vector<int> seen;
+  QObject::connect(&slider, &QSlider::valueChanged, [&](int value) { seen.push_back(value); });
+  auto* play = shown.panel.findChildren<QToolButton*>().at(2);
+  QTest::mouseClick(play, Qt::LeftButton);
+  EXPECT_EQ(slider.value(), 0) << "all is folded: from the start";
+  ASSERT_TRUE(QTest::qWaitFor([&] { return slider.value() > 30; }, 10'000));
+  QTest::mouseClick(play, Qt::LeftButton);
+  const int stopped = slider.value();
+  QTest::qWait(120);
+  EXPECT_EQ(slider.value(), stopped);
+  QTest::mouseClick(play, Qt::LeftButton);
+  EXPECT_GE(slider.value(), stopped) << "it goes on";
+  ASSERT_TRUE(QTest::qWaitFor([&] { return slider.value() == slider.maximum(); }, 60'000));
+  EXPECT_FALSE(play->isChecked());
+  EXPECT_TRUE(std::ranges::is_sorted(seen));
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -72,6 +72,23 @@ TEST_F(FoldViewTest, ArrowKeysTurnByFiveDegreesAndHomeGoesBack) {
   EXPECT_NE(picture(), turned);
 }
 
+TEST_F(FoldViewTest, KeysLookFromTheFrontFromAboveAndThreeQuarter) {
+  const View standard = view_.view();
+  view_.setFocus();
+  QTest::keyClick(&view_, Qt::Key_1);
+  EXPECT_EQ(turn(), 0);
+  EXPECT_EQ(tilt(), 0);
+  const int front = inkedWidth();
+  QTest::keyClick(&view_, Qt::Key_2);
+  EXPECT_EQ(turn(), 0);
+  EXPECT_GT(tilt(), 80);
+  EXPECT_NEAR(inkedWidth(), front, 4) << "as wide from above";
+  QTest::keyClick(&view_, Qt::Key_3);
+  EXPECT_EQ(turn(), standard.turn.degrees());
+  EXPECT_EQ(tilt(), standard.tilt.degrees());
+  EXPECT_EQ(view_.actions().size(), 3);
+}
+
 TEST_F(FoldViewTest, ItNeverTipsOverAndComesRoundInAFullTurn) {
   const double turn0 = turn();
   for (int i = 0; i < 72; ++i) QTest::keyClick(&view_, Qt::Key_Right);
