@@ -1,6 +1,8 @@
 #include "cutting/sheet_knapsack.h"
 
+#include <algorithm>
 #include <array>
+#include <cmath>
 
 #include <gtest/gtest.h>
 
@@ -52,6 +54,19 @@ TEST(SheetKnapsack, FindsThePublishedOptimumOfTheFirstInstance) {
   }
   EXPECT_EQ(bestOf(gcut1, false), kFixed[0]);
   EXPECT_EQ(bestOf(gcut1, true), kTurned[0]);
+}
+
+// As no sheet is worth more than its area of the blank that is worth most by area, scaled sums stay
+// in 31 bits; blanks worth nothing may be scaled by anything, but not without end.
+TEST(SheetKnapsack, ScaledSumsStayIn31BitsAndTheScaleIsFinite) {
+  const SheetKnapsack sheet(100, 100, {{50, 50, true, 9}, {20, 10, true, 9}});
+  const double scale = sheet.mostScale({3.5, 0.2});
+  const double dearest = std::max(3.5 / 2500, 0.2 / 200) * 10'000;
+  EXPECT_LE(scale * dearest, 2147483647.0);
+  EXPECT_GE(scale * dearest, 1e6) << "and keep some digits";
+  const double free = sheet.mostScale({0, 0});
+  EXPECT_TRUE(std::isfinite(free));
+  EXPECT_GT(free, 0);
 }
 
 TEST(SheetKnapsack, FindsAllPublishedOptima) {
