@@ -93,6 +93,9 @@ TEST(CheckPlan, ABlankTurnedAgainstTheGrainIsFound) {
   EXPECT_EQ(s.fault(), "");
   s.stock[0].mayTurn = false;
   EXPECT_EQ(s.fault(), "turned");
+  s.stock[0].mayTurn = true;
+  s.demands[0].mayTurn = false;
+  EXPECT_EQ(s.fault(), "turned");
 }
 
 }  // namespace

@@ -8,6 +8,7 @@
 #include "edits/kinds/crease_site.h"
 #include "edits/kinds/edge_site.h"
 #include "edits/kinds/edit_kind.h"
+#include "net/net_problems.h"
 #include "units/millimetres.h"
 
 namespace creasewright {
@@ -296,6 +297,31 @@ TEST(Edits, TheOneThatIsAtFaultIsFoundAmongMany) {
     const Net& net = box(built).net;
     EXPECT_EQ(net.panels[static_cast<std::size_t>(*net.find("front"))].openings.size(), 6U);
   }
+}
+
+// A glued flap as deep as the least that holds is made, a hair less is not.
+TEST(Flap, TheLeastDepthThatHoldsIsEnough) {
+  const Design design = started("framed-tray", kProducts[0]);
+  const BuiltDesign plain = *build(design);
+  const double least = minimumFlapWidth(design.card.caliper.mm());
+  const auto unfit = [&](double depth, const std::string& panel, const std::string& edge) {
+    Edit flap{"flap", {}, panel, edge, {}, true};
+    flap.measures = {
+        {"depth", std::to_string(depth) + " mm"}, {"hold", "glued"}, {"taper", "0 mm"}};
+    const BuiltDesign built = builtWith(design, {flap});
+    return built.brokenEdits.contains(0);
+  };
+  int fitting = 0;
+  for (std::size_t i = 0; i < box(plain).net.panels.size(); ++i) {
+    const std::string& panel = box(plain).net.panels[i].id;
+    for (const std::string& edge : edgesWithoutFolds(box(plain).net, static_cast<int>(i))) {
+      if (unfit(least + 0.01, panel, edge)) continue;  // its place holds none of that depth
+      ++fitting;
+      EXPECT_FALSE(unfit(least, panel, edge)) << panel << ' ' << edge;
+      EXPECT_TRUE(unfit(least - 0.01, panel, edge)) << panel << ' ' << edge;
+    }
+  }
+  EXPECT_GT(fitting, 0);
 }
 
 }  // namespace

@@ -51,5 +51,12 @@ TEST(CardColours, LuminanceIsThatOfTheStandard) {
   EXPECT_NEAR(1.05 / (luminance({0x77, 0x77, 0x77}) + 0.05), 4.48, 0.005);
 }
 
+TEST(CardColours, OnlySixDigitsBehindASignAreAColour) {
+  for (const char* wrong :
+       {"#12345", "#1234567", "1234567", "x123456", "#12345g", "#+12345", "#", ""})
+    EXPECT_FALSE(colourFromHex(wrong)) << wrong;
+  EXPECT_EQ(colourFromHex("#0a1B2c"), (Colour{0x0a, 0x1b, 0x2c}));
+}
+
 }  // namespace
 }  // namespace creasewright

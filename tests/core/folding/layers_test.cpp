@@ -68,5 +68,18 @@ TEST(Layers, ARingOfFlapsIsCutOnce) {
   EXPECT_LE(highest, 5 * kCaliper + 1e-9) << "each but once";
 }
 
+// A pose of fewer panels than the net has says nothing of the others.
+TEST(Layers, WhatHasNoPlaceInThePoseStays) {
+  Net net = rolledStrip(3).take();
+  Pose folded = pose(net, 1);
+  net.mates = {{2, 1}};
+  net.creases.pop_back();
+  folded.pop_back();
+  const auto offsets = layerOffsets(net, folded, kCaliper, kTolerance);
+  ASSERT_EQ(offsets.size(), 3U);
+  EXPECT_EQ(norm(offsets[2]), 0);
+  EXPECT_NEAR(offsets[1].z, kCaliper, 1e-12);
+}
+
 }  // namespace
 }  // namespace creasewright

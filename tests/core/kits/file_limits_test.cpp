@@ -302,5 +302,33 @@ TEST(FileLimits, WhatATableCannotHoldNoBundleBrings) {
                               "pieces":0,"price":0,"at_hand":0})"));
 }
 
+/// A blank or a roll without a size is refused where it is read, the smallest one is not.
+TEST(FileLimits, WhatHasNoSizeIsRefused) {
+  ClassKit kit;
+  kit.blanks = {{"Panel", Length::mm(50), Length::mm(40), cards().front(), 1}};
+  const std::string written = kitFileText(kit, "a").value();
+  const auto with = [&](const std::string& length) {
+    std::string text = written;
+    const std::size_t at = text.find("50 mm");
+    EXPECT_NE(at, std::string::npos) << text;
+    return readKit(text.replace(at, 5, length), "a").ok();
+  };
+  EXPECT_TRUE(with("50 mm"));
+  EXPECT_TRUE(with("1 mm"));
+  EXPECT_FALSE(with("0 mm"));
+  EXPECT_FALSE(with("-5 mm"));
+  Bundle bundle;
+  bundle.supplies = {roll(Length::mm(1000))};
+  const std::string rolls = bundleFileText(bundle, "a").value();
+  const auto rolled = [&](const std::string& length) {
+    std::string text = rolls;
+    const std::size_t at = text.find("\"length\": \"1 m\"");
+    EXPECT_NE(at, std::string::npos) << text;
+    return readBundle(text.replace(at, 15, "\"length\": \"" + length + "\""), "a").ok();
+  };
+  EXPECT_TRUE(rolled("1000 mm"));
+  EXPECT_FALSE(rolled("0 mm"));
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -82,5 +82,12 @@ TEST(Formula, RefusesWhatHasNoSense) {
   expectProblem(std::string(5000, '-') + "1", ProblemCode::FormulaUnreadable);
 }
 
+// The range is 100 m, the end included.
+TEST(Formula, TheLongestLengthIsALength) {
+  expectLength("100000 mm", mm(100'000));
+  expectLength("50000 mm + 50000 mm", mm(100'000));
+  expectProblem("50000 mm + 50000.000001 mm", ProblemCode::FormulaOutOfRange);
+}
+
 }  // namespace
 }  // namespace creasewright

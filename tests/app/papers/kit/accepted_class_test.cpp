@@ -4,6 +4,7 @@
 #include "core/kits/plan_of.h"
 #include "drawing/svg_writer.h"
 #include "fit/card.h"
+#include "kits/machine_layouts.h"
 #include "papers/kit/kit_csv.h"
 #include "papers/kit/kit_pages.h"
 #include "styles/registry.h"
@@ -46,6 +47,12 @@ TEST(AcceptedClass, PapersAreAsBefore) {
       accepted.add(name + '-' + std::to_string(++page) + ".svg",
                    writeSvg(drawing, "page", wordingIn(unit)));
     accepted.add(name + ".csv", kitCsv(*plan).toStdString());
+    const auto machine =
+        planMachine(buildKit(classFrom(first)).value(), Length::mm(610), Length::mm(610));
+    ASSERT_TRUE(machine) << name;
+    for (const MachineCard& card : machine->cards)
+      for (const Drawing& layout : card.drawings)
+        accepted.add(name + "-machine.svg", writeSvg(layout, "machine", wordingIn(unit)));
   }
   EXPECT_GE(planned, 5);
   accepted.expectAsBefore();
