@@ -309,9 +309,10 @@ TEST(FileLimits, WhatHasNoSizeIsRefused) {
   const std::string written = kitFileText(kit, "a").value();
   const auto with = [&](const std::string& length) {
     std::string text = written;
-    const std::size_t at = text.find("50 mm");
+    const std::string before = "\"width\": \"50 mm\"";
+    const std::size_t at = text.find(before);
     EXPECT_NE(at, std::string::npos) << text;
-    return readKit(text.replace(at, 5, length), "a").ok();
+    return readKit(text.replace(at, before.size(), "\"width\": \"" + length + '"'), "a").ok();
   };
   EXPECT_TRUE(with("50 mm"));
   EXPECT_TRUE(with("1 mm"));
