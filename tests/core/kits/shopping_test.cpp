@@ -69,6 +69,27 @@ TEST(Shopping, OneRollServesAllThatIsCutFromIt) {
   EXPECT_EQ(list.cost, 450);
 }
 
+/// What fills packs to the last piece takes no other one; a piece more does.
+TEST(Shopping, PacksThatAreJustFilledAreEnough) {
+  BuiltKit built = buildKit(smallKit()).value();
+  built.ribbons.clear();
+  built.kit.supplies = {
+      {"T", "Tape", SupplyItemKind::Tape, Length::mm(6), Length::mm(9000), 0, 450, 0},
+      {"G", "Glue", SupplyItemKind::Glue, Length(), Length(), 20, 300, 0}};
+  const auto needed = [&](Length tape, int places) {
+    built.tapes = {{Length::mm(6), tape, 10}};
+    built.gluePlaces = places;
+    KitPlan plan;
+    plan.built = std::make_shared<const BuiltKit>(built);
+    std::vector<int> packs;
+    for (const ShoppingLine& line : shoppingFor(plan).lines) packs.push_back(line.needed);
+    return packs;
+  };
+  EXPECT_EQ(needed(Length::mm(18'000), 60), (std::vector{2, 3}));
+  EXPECT_EQ(needed(Length::mm(18'000) + Length::nanometres(1), 61), (std::vector{3, 4}));
+  EXPECT_EQ(needed(Length::mm(1), 1), (std::vector{1, 1}));
+}
+
 TEST(Kit, BlanksKeepToTheGrain) {
   ClassKit kit = smallKit();
   kit.items[0].design.extras.clear();
