@@ -29,7 +29,13 @@ ChecksPanel::ChecksPanel(DesignSession& session, QWidget* parent)
   layout->addWidget(fine_);
   layout->addWidget(list_, 1);
   layout->addStretch(0);
-  connect(&session_, &DesignSession::changed, this, &ChecksPanel::showDesign);
+  later_.setSingleShot(true);
+  connect(&later_, &QTimer::timeout, this, &ChecksPanel::showDesign);
+  connect(&session_, &DesignSession::changed, this, [this] {
+    if (session_.isInHand()) return later_.start(0);
+    later_.stop();
+    showDesign();
+  });
   connect(&session_, &DesignSession::unitChanged, this, &ChecksPanel::showDesign);
   connect(list_, &QListWidget::currentRowChanged, this, &ChecksPanel::askForParameter);
   connect(list_, &QListWidget::itemClicked, this, [this] { askForParameter(list_->currentRow()); });

@@ -32,6 +32,7 @@ class ChecksPanel : public QWidget {
   QLabel* fine_;
   QListWidget* list_;
   RowLights lights_;
+  QTimer later_;  ///< while a hand changes the design: once the pictures are painted
 };
 
 }  // namespace creasewright

@@ -181,7 +181,7 @@ void ExtraRow::showCard() {
 
 void ExtraRow::showProblem() {
   QString sentence;
-  for (const Problem& problem : session_.problems()) {
+  for (const Problem& problem : session_.problemsOfNumbers()) {
     const bool own =
         problem.code == ProblemCode::ExtraNoPlace || problem.code == ProblemCode::ExtraTooLarge ||
         problem.code == ProblemCode::ExtraInTheWay || problem.code == ProblemCode::ExtraCovered ||

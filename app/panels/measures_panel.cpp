@@ -134,7 +134,7 @@ QString MeasuresPanel::noteFor(const std::string& key) const {
 }
 
 QString MeasuresPanel::complaintFor(const std::string& key) const {
-  for (const Problem& problem : session_.problems()) {
+  for (const Problem& problem : session_.problemsOfNumbers()) {
     const bool limit = problem.code == ProblemCode::ParameterTooSmall ||
                        problem.code == ProblemCode::ParameterTooLarge;
     if (limit && problem.where == key) return problemSentence(problem, session_.unit());

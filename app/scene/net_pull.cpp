@@ -135,7 +135,9 @@ void NetPull::moveTogether(const std::vector<std::string_view>& keys) {
 void NetPull::changeTo(const Parameters& measures) {
   QStringList titles;
   for (const std::string_view key : used_) titles += parameterTitle(key);
+  session_->setInHand(true);
   changeMeasures(*session_, measures, titles.join(QStringLiteral(", ")), field_);
+  session_->setInHand(false);
   words_ = wordsNow();
 }
 

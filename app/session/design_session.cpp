@@ -109,34 +109,49 @@ void DesignSession::showUnit(Unit unit) {
 
 void DesignSession::rebuild() {
   auto result = build(design_);
+  if (looking_.valid()) looking_.get();
   current_ = result.ok();
-  if (current_) {
-    built_ = std::move(result).value();
-    if (warner_) rest_.start();
-    collectProblems();
+  collected_ = !current_;
+  if (!current_) {
+    problems_ = limitProblems(design_);
+    if (problems_.empty()) problems_.push_back(result.problem());
     return;
   }
-  problems_ = limitProblems(design_);
-  if (problems_.empty()) problems_.push_back(result.problem());
+  built_ = std::move(result).value();
+  if (warner_) rest_.start();
+  if (inHand_)
+    looking_ = std::async(std::launch::async, [&pieces = std::as_const(built_.pieces)] {
+      for (const BuiltPiece& piece : pieces) pathProblems(piece);
+    });
 }
 
-void DesignSession::collectProblems() {
+const Problems& DesignSession::problems() const {
+  if (collected_) return problems_;
   problems_ = everyProblem(built_);
   problems_.insert(problems_.end(), warnings_.begin(), warnings_.end());
+  collected_ = true;
+  return problems_;
+}
+
+Problems DesignSession::problemsOfNumbers() const {
+  if (!current_) return problems_;
+  Problems found = built_.problems;
+  found.insert(found.end(), built_.warnings.begin(), built_.warnings.end());
+  return found;
 }
 
 void DesignSession::warn() {
   rest_.stop();
   if (!warner_ || !current_) return;
   warnings_ = warner_(built_);
-  collectProblems();
+  collected_ = false;
 }
 
 /// The hand rests.
 void DesignSession::warnAgain() {
-  const Problems before = problems_;
+  const Problems before = warnings_;
   warn();
-  if (problems_ != before) emit changed();
+  if (warnings_ != before) emit changed();
 }
 
 Design freshDesign() {

@@ -5,6 +5,7 @@
 #include <QTimer>
 #include <QUndoStack>
 #include <functional>
+#include <future>
 #include <optional>
 
 #include "document/build.h"
@@ -25,7 +26,14 @@ class DesignSession : public QObject {
   [[nodiscard]] const BuiltDesign& built() const { return built_; }
   /// Whether built() shows the present numbers. If not, problems() says what stands against it.
   [[nodiscard]] bool isCurrent() const { return current_; }
-  [[nodiscard]] const Problems& problems() const { return problems_; }
+  [[nodiscard]] const Problems& problems() const;
+  /// The same but for those that the way of folding meets: nobody waits for them.
+  [[nodiscard]] Problems problemsOfNumbers() const;
+
+  /// While a hand changes the design many times a second, the way of folding is looked at beside
+  /// everything else; who shows problems() then waits until the pictures are painted.
+  void setInHand(bool held) { inHand_ = held; }
+  [[nodiscard]] bool isInHand() const { return inHand_; }
 
   /// Puts a value in place without touching the history; for undo commands.
   void apply(const Design& design);
@@ -69,7 +77,6 @@ class DesignSession : public QObject {
  private:
   void put(const Design& design, bool another);
   void rebuild();
-  void collectProblems();
   void warn();
   void warnAgain();
   void followGrid();
@@ -77,7 +84,10 @@ class DesignSession : public QObject {
 
   Design design_;
   BuiltDesign built_;
-  Problems problems_;
+  mutable Problems problems_;
+  mutable bool collected_ = false;  ///< problems_ are those of built_
+  std::future<void> looking_;       ///< at the way of folding of built_
+  bool inHand_ = false;
   bool current_ = false;
   bool unsaved_ = false;  ///< whatever the history says
   QString path_;
