@@ -1,12 +1,12 @@
 #!/usr/bin/env python3
 """Plants one-token faults in core and says which of them no test notices.
 
-    tests/source/mutants.py N SEED [--only core/making] [--jobs 2] [--from K]
+    tests/source/mutants.py N SEED [--only core/making] [--jobs 2] [--from K] [--quick]
 
 Copies the sources to build/mutants/source, builds them once, then N times changes one token of one file (a sign, a
 bound, a min for a max, true for false, and for or), rebuilds, and runs the tests that can reach it: those of the file's
 own room first, then what is accepted of all nets, pages and plans, the others of core, the window's and papers', the
-command line's, until one fails. A test can reach
+command line's, until one fails; with --quick only the first two, so that what survives may still be caught by others. A test can reach
 a file when a chain of includes leads there, a header standing for its source file too. Limits are seconds of processor
 time, so that a busy machine catches nothing. Prints each fault and what caught it, and at the end those that survived. A fault that changes nothing anyone could see is listed, with its reason, in mutants_equivalent.txt; a
 survivor otherwise shows a missing test. Not part of the normal run: allow some minutes for each survivor.
@@ -210,15 +210,16 @@ def reaching(file: str) -> list[tuple[str, list[pathlib.Path]]]:
             ("app_tests", [path for path in app if path not in shown])]  # fmt: skip
 
 
-def caught_by(copy: Copy, fault: Fault) -> str | None:
+def caught_by(copy: Copy, fault: Fault, quick: bool) -> str | None:
     path = copy.source / fault.file
     source = path.read_text(encoding="utf-8")
     path.write_text(fault.planted(source), encoding="utf-8")
     try:
-        for program, tests in reaching(fault.file):
+        rounds = reaching(fault.file)
+        for program, tests in rounds[:3] if quick else rounds:
             if found := copy.failing(program, suites(tests), 1800):
                 return found
-        return copy.failing_command_line()
+        return None if quick else copy.failing_command_line()
     finally:
         path.write_text(source, encoding="utf-8")
 
@@ -230,6 +231,7 @@ def main() -> int:
     asks.add_argument("--only", default="core/", help="a room, as core/making")
     asks.add_argument("--jobs", type=int, default=2)
     asks.add_argument("--from", type=int, default=1, dest="first", help="go on with the K-th of the N")
+    asks.add_argument("--quick", action="store_true", help="only its own room and what is accepted")
     asked = asks.parse_args()
     known = equivalents()
     copy = Copy(asked.jobs)
@@ -239,7 +241,7 @@ def main() -> int:
             same += 1
             print(f"equivalent  {fault}: {reason}", flush=True)
             continue
-        by = caught_by(copy, fault)
+        by = caught_by(copy, fault, asked.quick)
         if by == "the compiler":
             unbuilt += 1
             print(f"not built   {fault}", flush=True)
