@@ -5552,6 +5552,73 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>patterns</name>
+    <message>
+        <source>Stripes</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Gingham</source>
+        <translation>Vichykaro</translation>
+    </message>
+    <message>
+        <source>Tartan</source>
+        <translation>Schottenkaro</translation>
+    </message>
+    <message>
+        <source>Chevron</source>
+        <translation>Zickzack</translation>
+    </message>
+    <message>
+        <source>Waves</source>
+        <translation>Wellen</translation>
+    </message>
+    <message>
+        <source>Pin dots</source>
+        <translation>Pünktchen</translation>
+    </message>
+    <message>
+        <source>Dots</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Leaves</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Sprigs</source>
+        <translation>Zweige</translation>
+    </message>
+    <message>
+        <source>Confetti</source>
+        <translation>Konfetti</translation>
+    </message>
+    <message>
+        <source>Stars</source>
+        <translation>Sterne</translation>
+    </message>
+    <message>
+        <source>Snow</source>
+        <translation>Schneekristalle</translation>
+    </message>
+    <message>
+        <source>Terrazzo</source>
+        <translation>Terrazzo</translation>
+    </message>
+    <message>
+        <source>Herringbone</source>
+        <translation>Fischgrät</translation>
+    </message>
+    <message>
+        <source>Lattice</source>
+        <translation>Rautengitter</translation>
+    </message>
+    <message>
+        <source>Scallops</source>
+        <translation>Muschelbögen</translation>
+    </message>
+</context>
+<context>
     <name>pieces</name>
     <message>
         <source>tray</source>
@@ -6086,6 +6153,34 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The extra “%1” would run through the air over the open box. Put a band or a sleeve round the box too, or choose a box with a lid.</source>
         <translation>Das Extra „%1“ liefe über der offenen Schachtel durch die Luft. Auch eine Banderole oder eine Hülse herumlegen oder eine Schachtel mit Deckel wählen.</translation>
+    </message>
+    <message>
+        <source>There is no pattern “%1”. Choose one that “creasewright patterns” lists.</source>
+        <translation>Ein Muster „%1“ gibt es nicht. Eines wählen, das „creasewright patterns“ auflistet.</translation>
+    </message>
+    <message>
+        <source>There is no pattern “%1”. Like it are: %2.</source>
+        <translation>Ein Muster „%1“ gibt es nicht. Ähnlich sind: %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is no turn of a pattern. Give whole degrees from 0 to 359.</source>
+        <translation>„%1“ ist keine Drehung eines Musters. Ganze Grade von 0 bis 359 angeben.</translation>
+    </message>
+    <message>
+        <source>“%1” is no side of a card. Write face or back.</source>
+        <translation>„%1“ ist keine Seite des Kartons. face oder back schreiben.</translation>
+    </message>
+    <message>
+        <source>“%1” says nothing about a pattern. Write ID:scale=12mm:turn=45:colours=sage,cream:side=face and leave out what you do not need.</source>
+        <translation>„%1“ sagt nichts über ein Muster. ID:scale=12mm:turn=45:colours=sage,cream:side=face schreiben und weglassen, was nicht gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>A pattern cannot repeat every “%1”. Choose a scale from %2 to %3.</source>
+        <translation>Ein Muster kann sich nicht alle „%1“ wiederholen. Einen Rapport von %2 bis %3 wählen.</translation>
+    </message>
+    <message>
+        <source>The pattern %1 has %3 colours, not %2. Leave some out.</source>
+        <translation>Das Muster %1 hat %3 Farben, nicht %2. Einige weglassen.</translation>
     </message>
 </context>
 <context>
