@@ -960,6 +960,41 @@
         <source>colours of the card, such as sage, sage/cream or #9AAF90</source>
         <translation>Farben des Kartons, etwa sage, sage/cream oder #9AAF90</translation>
     </message>
+    <message>
+        <source>what the card is printed with (the command patterns lists it), such as dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back</source>
+        <translation>womit der Karton bedruckt ist (der Befehl patterns listet es auf), etwa dots oder stripes:scale=12mm:turn=45:colours=cream,sage:side=back</translation>
+    </message>
+    <message>
+        <source>turned at will</source>
+        <translation>beliebig drehbar</translation>
+    </message>
+    <message>
+        <source>turned by quarters</source>
+        <translation>in Vierteln drehbar</translation>
+    </message>
+    <message>
+        <source>turned upside down</source>
+        <translation>kopfüber drehbar</translation>
+    </message>
+    <message>
+        <source>has an up</source>
+        <translation>hat ein Oben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colour(s)</source>
+        <translation>
+            <numerusform>%n Farbe</numerusform>
+            <numerusform>%n Farben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write --pattern ID:scale=12mm:turn=45:colours=sage,cream:side=back and leave out what is to stay as it is; the first colour is the ground. An extra takes pattern=ID:scale=12mm and so on.</source>
+        <translation>--pattern ID:scale=12mm:turn=45:colours=sage,cream:side=back schreiben und weglassen, was bleiben soll; die erste Farbe ist der Grund. Ein Extra nimmt pattern=ID:scale=12mm und so weiter.</translation>
+    </message>
+    <message>
+        <source>list the patterns that card and paper can be printed with</source>
+        <translation>die Muster auflisten, mit denen Karton und Papier bedruckt sein können</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -1175,6 +1210,10 @@
     <message>
         <source>Colour inside</source>
         <translation>Farbe innen</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
     </message>
 </context>
 <context>
@@ -1539,6 +1578,10 @@
     <message>
         <source>Colour</source>
         <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
     </message>
 </context>
 <context>
@@ -2540,6 +2583,45 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>In sums: %1</source>
         <translation>In Rechnungen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PatternPicker</name>
+    <message>
+        <source>Repeats every</source>
+        <translation>Rapport</translation>
+    </message>
+    <message>
+        <source>Turned by</source>
+        <translation>Gedreht um</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Außen</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <translation>Innen</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>No pattern</source>
+        <translation>Ohne Muster</translation>
+    </message>
+    <message>
+        <source>As printed</source>
+        <translation>Wie gedruckt</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Colour %1</source>
+        <translation>Farbe %1</translation>
     </message>
 </context>
 <context>
@@ -5616,6 +5698,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Scallops</source>
         <translation>Muschelbögen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
     </message>
 </context>
 <context>

@@ -177,10 +177,10 @@ QString unknownPattern(const Values& v) {
                         : Say::tr("There is no pattern “%1”. Like it are: %2.").arg(v.at(0), near);
 }
 
-QString unreadablePattern(const Problem& p, const Values& v) {
-  if (p.where == "turn")
+QString unreadablePattern(const Problem& problem, const Values& v) {
+  if (problem.where == "turn")
     return Say::tr("“%1” is no turn of a pattern. Give whole degrees from 0 to 359.").arg(v.at(0));
-  if (p.where == "side")
+  if (problem.where == "side")
     return Say::tr("“%1” is no side of a card. Write face or back.").arg(v.at(0));
   return Say::tr(
              "“%1” says nothing about a pattern. Write ID:scale=12mm:turn=45:"
@@ -317,13 +317,13 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::PatternUnknown:
       return unknownPattern(v);
     case ProblemCode::PatternUnreadable:
-      return unreadablePattern(p, v);
+      return unreadablePattern(problem, v);
     case ProblemCode::PatternScaleOff:
       return Say::tr("A pattern cannot repeat every “%1”. Choose a scale from %2 to %3.")
           .arg(v.at(0), v.at(1), v.at(2));
     case ProblemCode::PatternColours:
       return Say::tr("The pattern %1 has %3 colours, not %2. Leave some out.")
-          .arg(text(p.where), v.at(0), v.at(1));
+          .arg(text(problem.where), v.at(0), v.at(1));
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:

@@ -61,34 +61,34 @@ std::vector<Stripe> sett() {
 
 }  // namespace
 
-Pattern stripes() {
-  Pattern out{"stripes",
-              worded("patterns", "Stripes"),
-              Turns::Half,
-              mm(14),
-              {{0xF8, 0xF2, 0xE4}, {0x8F, 0xA8, 0x8C}, {0xB8, 0x5C, 0x3E}}};
+PatternKind stripes() {
+  PatternKind out{"stripes",
+                  worded("patterns", "Stripes"),
+                  Turns::Half,
+                  mm(14),
+                  {{0xF8, 0xF2, 0xE4}, {0x8F, 0xA8, 0x8C}, {0xB8, 0x5C, 0x3E}}};
   out.layers = {{1, -1, true, {upright(-0.22, 0.22)}},
                 {2, -1, true, {upright(0.345, 0.37), upright(0.63, 0.655)}}};
   return out;
 }
 
-Pattern gingham() {
-  Pattern out{"gingham",
-              worded("patterns", "Gingham"),
-              Turns::Quarter,
-              mm(10),
-              {{0xFB, 0xF8, 0xF0}, {0x5B, 0x86, 0xB8}}};
+PatternKind gingham() {
+  PatternKind out{"gingham",
+                  worded("patterns", "Gingham"),
+                  Turns::Quarter,
+                  mm(10),
+                  {{0xFB, 0xF8, 0xF0}, {0x5B, 0x86, 0xB8}}};
   out.layers = {{1, 0, true, {upright(0.25, 0.75), level(0.25, 0.75)}},
                 {1, -1, false, {rectangle(0.25, 0.25, 0.75, 0.75)}}};
   return out;
 }
 
-Pattern tartan() {
-  Pattern out{"tartan",
-              worded("patterns", "Tartan"),
-              Turns::Quarter,
-              mm(40),
-              {{0x2E, 0x5A, 0x4B}, {0x22, 0x38, 0x57}, {0xB5, 0x3A, 0x2E}, {0xF1, 0xE3, 0xBE}}};
+PatternKind tartan() {
+  PatternKind out{"tartan",
+                  worded("patterns", "Tartan"),
+                  Turns::Quarter,
+                  mm(40),
+                  {{0x2E, 0x5A, 0x4B}, {0x22, 0x38, 0x57}, {0xB5, 0x3A, 0x2E}, {0xF1, 0xE3, 0xBE}}};
   const int inks = static_cast<int>(out.colours.size());
   for (int a = 0; a < inks; ++a)
     for (int b = a == 0 ? 1 : a; b < inks; ++b) {
@@ -102,23 +102,23 @@ Pattern tartan() {
   return out;
 }
 
-Pattern chevron() {
-  Pattern out{"chevron",
-              worded("patterns", "Chevron"),
-              Turns::Half,
-              mm(18),
-              {{0xFA, 0xF4, 0xE6}, {0xC9, 0x7B, 0x63}, {0x2F, 0x4A, 0x5C}}};
+PatternKind chevron() {
+  PatternKind out{"chevron",
+                  worded("patterns", "Chevron"),
+                  Turns::Half,
+                  mm(18),
+                  {{0xFA, 0xF4, 0xE6}, {0xC9, 0x7B, 0x63}, {0x2F, 0x4A, 0x5C}}};
   out.height = 0.5;
   out.layers = {{1, -1, true, {zigzag(0, 0.2)}}, {2, -1, true, {zigzag(0.25, 0.05)}}};
   return out;
 }
 
-Pattern waves() {
-  Pattern out{"waves",
-              worded("patterns", "Waves"),
-              Turns::Half,
-              mm(22),
-              {{0xEE, 0xF3, 0xEF}, {0x4F, 0x86, 0x93}, {0x9C, 0xC3, 0xC4}}};
+PatternKind waves() {
+  PatternKind out{"waves",
+                  worded("patterns", "Waves"),
+                  Turns::Half,
+                  mm(22),
+                  {{0xEE, 0xF3, 0xEF}, {0x4F, 0x86, 0x93}, {0x9C, 0xC3, 0xC4}}};
   out.height = 0.36;
   out.layers = {{1, -1, true, {wave(0, 0.075)}}, {2, -1, true, {wave(0.18, 0.1)}}};
   return out;

@@ -5,25 +5,25 @@
 namespace creasewright {
 
 // bands.cpp
-Pattern stripes();
-Pattern gingham();
-Pattern tartan();
-Pattern chevron();
-Pattern waves();
+PatternKind stripes();
+PatternKind gingham();
+PatternKind tartan();
+PatternKind chevron();
+PatternKind waves();
 // dotted.cpp
-Pattern pinDots();
-Pattern dots();
+PatternKind pinDots();
+PatternKind dots();
 // woven.cpp
-Pattern herringbone();
-Pattern lattice();
-Pattern scallops();
+PatternKind herringbone();
+PatternKind lattice();
+PatternKind scallops();
 // strewn.cpp
-Pattern confetti();
-Pattern stars();
-Pattern snow();
-Pattern terrazzo();
+PatternKind confetti();
+PatternKind stars();
+PatternKind snow();
+PatternKind terrazzo();
 // plants.cpp
-Pattern leaves();
-Pattern sprigs();
+PatternKind leaves();
+PatternKind sprigs();
 
 }  // namespace creasewright

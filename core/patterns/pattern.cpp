@@ -2,6 +2,9 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
+#include <map>
+#include <mutex>
 
 #include "base/excerpt.h"
 #include "base/near_texts.h"
@@ -13,7 +16,7 @@
 namespace creasewright {
 namespace {
 
-std::vector<Pattern> all() {
+std::vector<PatternKind> all() {
   return {stripes(),     pinDots(), dots(),     gingham(), tartan(),   chevron(),
           herringbone(), lattice(), scallops(), waves(),   confetti(), stars(),
           leaves(),      sprigs(),  snow(),     terrazzo()};
@@ -37,31 +40,58 @@ Colour mean(const std::vector<std::pair<Colour, double>>& parts) {
   return {channel(red), channel(green), channel(blue)};
 }
 
+/// The areas of one repeat that are seen of the ground and of each layer.
+std::vector<double> measuredShares(const PatternKind& pattern) {
+  PaperPattern large = usualPaper(pattern);
+  large.scale = mm(100);
+  const double high = 100 * pattern.height;
+  const Region repeat = region(Polygon{{0, 0}, {100, 0}, {100, high}, {0, high}});
+  std::vector<double> shares;
+  Region over;
+  const std::vector<Inked> inks = patternOn(repeat, large);
+  for (auto ink = inks.rbegin(); ink != inks.rend(); ++ink) {
+    // What is hidden has few holes; what is left of a ground would have many, and take seconds.
+    shares.insert(shares.begin(), area(ink->shape) - area(intersect(ink->shape, over)));
+    std::ranges::copy(ink->shape, std::back_inserter(over));
+  }
+  return shares;
+}
+
+/// Measured once: that takes some milliseconds.
+const std::vector<double>& sharesOf(const PatternKind& pattern) {
+  static std::mutex guard;
+  static std::map<std::string_view, std::vector<double>> known;
+  const std::scoped_lock lock(guard);
+  const auto found = known.find(pattern.id);
+  if (found != known.end()) return found->second;
+  return known.emplace(pattern.id, measuredShares(pattern)).first->second;
+}
+
 }  // namespace
 
-std::span<const Pattern> patterns() {
-  static const std::vector<Pattern> list = all();
+std::span<const PatternKind> patterns() {
+  static const std::vector<PatternKind> list = all();
   return list;
 }
 
-const Pattern* patternCalled(std::string_view id) {
-  const auto found = std::ranges::find(patterns(), id, &Pattern::id);
+const PatternKind* patternCalled(std::string_view id) {
+  const auto found = std::ranges::find(patterns(), id, &PatternKind::id);
   return found == patterns().end() ? nullptr : &*found;
 }
 
-Result<const Pattern*> findPattern(std::string_view id) {
-  if (const Pattern* pattern = patternCalled(id)) return pattern;
+Result<const PatternKind*> findPattern(std::string_view id) {
+  if (const PatternKind* pattern = patternCalled(id)) return pattern;
   std::vector<Spelled> known;
-  for (const Pattern& pattern : patterns()) known.push_back({pattern.id, pattern.title});
+  for (const PatternKind& pattern : patterns()) known.push_back({pattern.id, pattern.title});
   return unknownAmong(ProblemCode::PatternUnknown, id, known);
 }
 
-PaperPattern usualPaper(const Pattern& pattern) {
+PaperPattern usualPaper(const PatternKind& pattern) {
   return {std::string(pattern.id), pattern.usual, 0, {}};
 }
 
 std::vector<Colour> coloursOf(const PaperPattern& paper) {
-  const Pattern* pattern = patternCalled(paper.id);
+  const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr) return {};
   std::vector<Colour> colours = pattern->colours;
   for (std::size_t i = 0; i < std::min(colours.size(), paper.colours.size()); ++i)
@@ -76,26 +106,18 @@ Colour inkOf(const PatternLayer& layer, const std::vector<Colour>& colours) {
 }
 
 Colour meanColour(const PaperPattern& paper) {
-  const Pattern* pattern = patternCalled(paper.id);
+  const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr) return mean({});
-  // One repeat, a hundred wide; what lies over another layer takes its place.
-  PaperPattern large = paper;
-  large.scale = mm(100);
-  large.turn = 0;
-  const double high = 100 * pattern->height;
-  const std::vector<Inked> layers =
-      patternOn(region(Polygon{{0, 0}, {100, 0}, {100, high}, {0, high}}), large);
-  std::vector<std::pair<Colour, double>> parts;
-  for (std::size_t i = 0; i < layers.size(); ++i) {
-    Region seen = layers[i].shape;
-    for (std::size_t k = i + 1; k < layers.size(); ++k) seen = subtract(seen, layers[k].shape);
-    parts.emplace_back(layers[i].colour, area(seen));
-  }
+  const std::vector<Colour> colours = coloursOf(paper);
+  const std::vector<double>& shares = sharesOf(*pattern);
+  std::vector<std::pair<Colour, double>> parts{{colours.front(), shares.front()}};
+  for (std::size_t i = 0; i < pattern->layers.size(); ++i)
+    parts.emplace_back(inkOf(pattern->layers[i], colours), shares[i + 1]);
   return mean(parts);
 }
 
 bool mayTurnByQuarter(const PaperPattern& paper) {
-  const Pattern* pattern = patternCalled(paper.id);
+  const PatternKind* pattern = patternCalled(paper.id);
   return pattern == nullptr || pattern->turns == Turns::Any || pattern->turns == Turns::Quarter;
 }
 
@@ -107,7 +129,7 @@ Result<Length> patternScale(std::string_view text) {
 }
 
 Result<PaperPattern> checkedPaper(PaperPattern paper) {
-  const Result<const Pattern*> pattern = findPattern(paper.id);
+  const Result<const PatternKind*> pattern = findPattern(paper.id);
   if (!pattern) return pattern.problem();
   const Result<Length> scale = patternScale(exactText(paper.scale));
   if (!scale) return scale.problem();

@@ -30,7 +30,7 @@ struct PatternLayer {
 /// A pattern of our own, drawn by formula. It is the same again after each repeat: 1 to the right
 /// and `height` upwards, in widths of the repeat. The shapes are those of one repeat; they may
 /// reach out of it, and then those of its neighbours reach into it.
-struct Pattern {
+struct PatternKind {
   std::string_view id;
   Worded title;
   Turns turns = Turns::None;
@@ -43,15 +43,15 @@ struct Pattern {
 };
 
 /// All, in the order in which they are shown.
-std::span<const Pattern> patterns();
+std::span<const PatternKind> patterns();
 
 /// The pattern called `id`, or nullptr.
-const Pattern* patternCalled(std::string_view id);
+const PatternKind* patternCalled(std::string_view id);
 /// Error: PatternUnknown, with up to three ids that are like it.
-Result<const Pattern*> findPattern(std::string_view id);
+Result<const PatternKind*> findPattern(std::string_view id);
 
 /// A paper with a known pattern as it is where nothing else is said.
-PaperPattern usualPaper(const Pattern& pattern);
+PaperPattern usualPaper(const PatternKind& pattern);
 
 /// The colours of a paper, the ground first: its own, then those of its pattern. Empty where the
 /// pattern is not known.

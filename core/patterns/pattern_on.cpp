@@ -111,7 +111,7 @@ class Laying {
 
 std::vector<Inked> patternOn(const Region& outline, const PaperPattern& paper,
                              const PlaneMap& place) {
-  const Pattern* pattern = patternCalled(paper.id);
+  const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr || outline.empty()) return {};
   const std::vector<Colour> colours = coloursOf(paper);
   std::vector<Inked> inks{{colours.front(), outline}};

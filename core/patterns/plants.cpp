@@ -36,13 +36,13 @@ Point turned(Point v, double degrees) {
 }  // namespace
 
 /// Leaves as they hang, stalks down, each lit from one side.
-Pattern leaves() {
+PatternKind leaves() {
   constexpr double kHigh = 1;
-  Pattern out{"leaves",
-              worded("patterns", "Leaves"),
-              Turns::None,
-              mm(48),
-              {{0xF7, 0xF3, 0xE7}, {0x5D, 0x7F, 0x5E}, {0x8D, 0xA8, 0x7C}, {0xC9, 0x97, 0x55}}};
+  PatternKind out{"leaves",
+                  worded("patterns", "Leaves"),
+                  Turns::None,
+                  mm(48),
+                  {{0xF7, 0xF3, 0xE7}, {0x5D, 0x7F, 0x5E}, {0x8D, 0xA8, 0x7C}, {0xC9, 0x97, 0x55}}};
   out.height = kHigh;
   PatternLayer dark{1, -1, false, {}};
   PatternLayer pale{2, -1, false, {}};
@@ -69,13 +69,13 @@ Pattern leaves() {
 }
 
 /// A twig with pairs of leaves and three berries, in rows half a step apart.
-Pattern sprigs() {
+PatternKind sprigs() {
   constexpr double kHigh = 1.06;
-  Pattern out{"sprigs",
-              worded("patterns", "Sprigs"),
-              Turns::None,
-              mm(30),
-              {{0xF4, 0xE9, 0xDF}, {0x5B, 0x74, 0x62}, {0xB9, 0x55, 0x4F}}};
+  PatternKind out{"sprigs",
+                  worded("patterns", "Sprigs"),
+                  Turns::None,
+                  mm(30),
+                  {{0xF4, 0xE9, 0xDF}, {0x5B, 0x74, 0x62}, {0xB9, 0x55, 0x4F}}};
   out.height = kHigh;
   const Polyline stem = curve({-0.06, -0.33}, {0.07, -0.08}, {0.0, 0.17}, 14);
   std::vector<Polygon> green{stroke(stem, 0.018)};

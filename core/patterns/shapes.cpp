@@ -47,7 +47,7 @@ Polygon disc(Point centre, double radius, int corners) {
 
 Polygon bar(Point from, Point to, double width, bool round) {
   if (!round) return stroke({from, to}, width);
-  constexpr int kSteps = 8;
+  constexpr int kSteps = 5;
   const Point right = turnLeft(unit(to - from)) * (-width / 2);
   Polygon out;
   for (const auto& [end, start] : {std::pair{to, right}, std::pair{from, right * -1}})

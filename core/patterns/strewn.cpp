@@ -56,12 +56,12 @@ Polygon chip(double reach, Chance& chance) {
 
 }  // namespace
 
-Pattern confetti() {
-  Pattern out{"confetti",
-              worded("patterns", "Confetti"),
-              Turns::Any,
-              mm(40),
-              {{0xFB, 0xF7, 0xEF}, {0xE0, 0x8A, 0x76}, {0x6F, 0xA3, 0x9C}, {0xE3, 0xB2, 0x4C}}};
+PatternKind confetti() {
+  PatternKind out{"confetti",
+                  worded("patterns", "Confetti"),
+                  Turns::Any,
+                  mm(40),
+                  {{0xFB, 0xF7, 0xEF}, {0xE0, 0x8A, 0x76}, {0x6F, 0xA3, 0x9C}, {0xE3, 0xB2, 0x4C}}};
   out.layers = plainLayers(3);
   Chance chance(11);
   int n = 0;
@@ -80,12 +80,12 @@ Pattern confetti() {
   return out;
 }
 
-Pattern stars() {
-  Pattern out{"stars",
-              worded("patterns", "Stars"),
-              Turns::Any,
-              mm(44),
-              {{0x2A, 0x3A, 0x5C}, {0xF3, 0xDF, 0xA6}, {0xD9, 0xA4, 0x41}}};
+PatternKind stars() {
+  PatternKind out{"stars",
+                  worded("patterns", "Stars"),
+                  Turns::Any,
+                  mm(44),
+                  {{0x2A, 0x3A, 0x5C}, {0xF3, 0xDF, 0xA6}, {0xD9, 0xA4, 0x41}}};
   out.layers = plainLayers(2);
   Chance chance(5);
   for (const Strewn& one : strewn(many({{9, 0.085}, {14, 0.05}, {40, 0.018}}), 0.03, 1, chance)) {
@@ -98,12 +98,12 @@ Pattern stars() {
   return out;
 }
 
-Pattern snow() {
-  Pattern out{"snow",
-              worded("patterns", "Snow"),
-              Turns::Any,
-              mm(50),
-              {{0x3E, 0x5E, 0x7E}, {0xF6, 0xF8, 0xF6}, {0xA8, 0xC6, 0xD8}}};
+PatternKind snow() {
+  PatternKind out{"snow",
+                  worded("patterns", "Snow"),
+                  Turns::Any,
+                  mm(50),
+                  {{0x3E, 0x5E, 0x7E}, {0xF6, 0xF8, 0xF6}, {0xA8, 0xC6, 0xD8}}};
   out.layers = plainLayers(2);
   Chance chance(23);
   for (const Strewn& one : strewn(many({{6, 0.12}, {9, 0.07}, {44, 0.014}}), 0.025, 1, chance)) {
@@ -119,12 +119,12 @@ Pattern snow() {
   return out;
 }
 
-Pattern terrazzo() {
-  Pattern out{"terrazzo",
-              worded("patterns", "Terrazzo"),
-              Turns::Any,
-              mm(60),
-              {{0xF3, 0xEE, 0xE4}, {0xC9, 0x8A, 0x72}, {0x7E, 0x95, 0x8B}, {0x4B, 0x54, 0x5C}}};
+PatternKind terrazzo() {
+  PatternKind out{"terrazzo",
+                  worded("patterns", "Terrazzo"),
+                  Turns::Any,
+                  mm(60),
+                  {{0xF3, 0xEE, 0xE4}, {0xC9, 0x8A, 0x72}, {0x7E, 0x95, 0x8B}, {0x4B, 0x54, 0x5C}}};
   out.layers = plainLayers(3);
   Chance chance(31);
   int n = 0;

@@ -7,14 +7,14 @@ namespace creasewright {
 
 /// Planks three times as long as wide, laid at 45 degrees: with a plank's width as unit they are
 /// the same again after (1, 1) and (3, -3), which lie upright and level once turned.
-Pattern herringbone() {
+PatternKind herringbone() {
   constexpr double kLong = 3;
   constexpr double kJoint = 0.07;
-  Pattern out{"herringbone",
-              worded("patterns", "Herringbone"),
-              Turns::Half,
-              mm(18),
-              {{0xF4, 0xEC, 0xDC}, {0xB7, 0x9A, 0x79}, {0xD6, 0xC2, 0xA4}}};
+  PatternKind out{"herringbone",
+                  worded("patterns", "Herringbone"),
+                  Turns::Half,
+                  mm(18),
+                  {{0xF4, 0xEC, 0xDC}, {0xB7, 0x9A, 0x79}, {0xD6, 0xC2, 0xA4}}};
   out.height = 1 / kLong;
   const double size = 1 / (kLong * std::sqrt(2.0));
   const auto plank = [&](double left, double bottom, double right, double top) {
@@ -27,15 +27,15 @@ Pattern herringbone() {
 }
 
 /// A trellis: double slats across one another, a rosette where they cross and one in each field.
-Pattern lattice() {
+PatternKind lattice() {
   constexpr double kHigh = 1.4;
   constexpr double kSlat = 0.028;
   constexpr double kApart = 0.045;
-  Pattern out{"lattice",
-              worded("patterns", "Lattice"),
-              Turns::Half,
-              mm(20),
-              {{0xF7, 0xF3, 0xE8}, {0x6F, 0x8F, 0x7B}, {0xC2, 0x8E, 0x4A}}};
+  PatternKind out{"lattice",
+                  worded("patterns", "Lattice"),
+                  Turns::Half,
+                  mm(20),
+                  {{0xF7, 0xF3, 0xE8}, {0x6F, 0x8F, 0x7B}, {0xC2, 0x8E, 0x4A}}};
   out.height = kHigh;
   PatternLayer slats{1, -1, true, {}};
   const double turn = std::atan2(kHigh, 1) * 180 / std::numbers::pi;
@@ -59,13 +59,13 @@ Pattern lattice() {
 }
 
 /// Round scales in rows, each over the gap of the row above it, with rings.
-Pattern scallops() {
+PatternKind scallops() {
   constexpr double kRow = 0.25;
-  Pattern out{"scallops",
-              worded("patterns", "Scallops"),
-              Turns::None,
-              mm(18),
-              {{0xF6, 0xF1, 0xE6}, {0x3F, 0x6C, 0x7D}, {0xC9, 0xA2, 0x5E}}};
+  PatternKind out{"scallops",
+                  worded("patterns", "Scallops"),
+                  Turns::None,
+                  mm(18),
+                  {{0xF6, 0xF1, 0xE6}, {0x3F, 0x6C, 0x7D}, {0xC9, 0xA2, 0x5E}}};
   out.height = 2 * kRow;
   constexpr int kRound = 72;
   const auto seen = [](Point centre, double outer, double inner) {

@@ -22,7 +22,7 @@ bool within(Point p, double slack) {
 }
 
 TEST(PatternOn, StaysInItsOutlineAndFillsIt) {
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     const std::vector<Inked> inks = patternOn(nook(), paperOf(pattern, mm(14), 20));
     ASSERT_GE(inks.size(), 2U) << pattern.id;
     double whole = 0;
@@ -51,7 +51,7 @@ TEST(PatternOn, FollowsScaleTurnAndPlane) {
   const double turn = std::numbers::pi / 6;
   const Point x{std::cos(turn), std::sin(turn)};
   const PlaneMap plane{{3, -4}, {-0.7, 0.2}, {0.1, 0.9}};
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     const SeenColours plain(patternOn(square(40), paperOf(pattern, mm(10))));
     const SeenColours other(patternOn(square(70), paperOf(pattern, mm(20), 30), plane));
     for (const Point p : somePoints(300, 16)) {
@@ -70,7 +70,7 @@ TEST(PatternOn, TooManyRepeatsAreOneColour) {
 }
 
 TEST(PatternOn, SeenFromItsEdgeOrUnknownItIsNoPattern) {
-  const Pattern& dots = *patternCalled("dots");
+  const PatternKind& dots = *patternCalled("dots");
   EXPECT_EQ(patternOn(square(9), usualPaper(dots), {{}, {1, 0}, {1, 1e-6}}).size(), 1U);
   EXPECT_TRUE(patternOn(square(9), {"none", mm(9), 0, {}}).empty());
   EXPECT_TRUE(patternOn({}, usualPaper(dots)).empty());

@@ -12,7 +12,7 @@ namespace {
 
 TEST(Pattern, AllSixteenAreThere) {
   std::set<std::string_view> ids;
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     EXPECT_TRUE(ids.insert(pattern.id).second) << pattern.id;
     EXPECT_FALSE(pattern.title.empty());
     EXPECT_GE(pattern.colours.size(), 2U) << pattern.id;
@@ -27,7 +27,7 @@ TEST(Pattern, AllSixteenAreThere) {
 
 TEST(Pattern, IsTheSameAgainAfterEachRepeat) {
   constexpr double kScale = 20;
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     const SeenColours seen(patternOn(square(60), paperOf(pattern, mm(kScale))));
     int inked = 0;
     for (const Point p : somePoints(500, 25)) {
@@ -56,7 +56,7 @@ bool sameTurned(const SeenColours& seen, Point centre, double degrees) {
 
 /// Whether there is a point about which it may be turned so: one is looked for in steps of a
 /// twenty-fourth of the repeat.
-bool maybeTurned(const Pattern& pattern, double degrees) {
+bool maybeTurned(const PatternKind& pattern, double degrees) {
   constexpr double kScale = 10;
   constexpr int kSteps = 24;
   const SeenColours seen(patternOn(square(26), paperOf(pattern, mm(kScale))));
@@ -68,7 +68,7 @@ bool maybeTurned(const Pattern& pattern, double degrees) {
 }
 
 TEST(Pattern, LooksRightInTheTurnsOfItsClassAndInNoOthers) {
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     if (pattern.turns == Turns::Any) continue;
     EXPECT_EQ(maybeTurned(pattern, 180), pattern.turns != Turns::None) << pattern.id;
     EXPECT_EQ(maybeTurned(pattern, 90), pattern.turns == Turns::Quarter) << pattern.id;
@@ -79,7 +79,7 @@ TEST(Pattern, LooksRightInTheTurnsOfItsClassAndInNoOthers) {
 }
 
 /// How often the colour changes over a short way, in the direction of most and of fewest changes.
-double unevenness(const Pattern& pattern) {
+double unevenness(const PatternKind& pattern) {
   constexpr int kDirections = 12;
   const SeenColours seen(patternOn(square(34), paperOf(pattern, mm(20))));
   int most = 0;
@@ -98,7 +98,7 @@ double unevenness(const Pattern& pattern) {
 // What may be turned by any angle has no direction: its colours change as often along every one.
 TEST(Pattern, WhatMayBeTurnedAnyhowHasNoDirection) {
   int any = 0;
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     if (pattern.turns != Turns::Any) continue;
     ++any;
     EXPECT_LT(unevenness(pattern), 1.35) << pattern.id;
@@ -111,7 +111,7 @@ TEST(Pattern, WhatMayBeTurnedAnyhowHasNoDirection) {
 
 TEST(Pattern, EveryColourIsSeen) {
   const std::vector<Colour> own{{9, 0, 0}, {0, 9, 0}, {0, 0, 9}, {9, 9, 0}};
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     PaperPattern paper = paperOf(pattern, mm(20));
     paper.colours.assign(own.begin(),
                          own.begin() + static_cast<std::ptrdiff_t>(pattern.colours.size()));
@@ -124,7 +124,7 @@ TEST(Pattern, EveryColourIsSeen) {
 }
 
 TEST(Pattern, ColoursThatAreNotToldAreItsOwn) {
-  const Pattern& tartan = *patternCalled("tartan");
+  const PatternKind& tartan = *patternCalled("tartan");
   PaperPattern paper = usualPaper(tartan);
   EXPECT_EQ(coloursOf(paper), tartan.colours);
   paper.colours = {{1, 2, 3}};
@@ -135,7 +135,7 @@ TEST(Pattern, ColoursThatAreNotToldAreItsOwn) {
 }
 
 TEST(Pattern, MeanColourIsThatOfManyPoints) {
-  for (const Pattern& pattern : patterns()) {
+  for (const PatternKind& pattern : patterns()) {
     const SeenColours seen(patternOn(square(40), paperOf(pattern, mm(20))));
     double red = 0;
     double blue = 0;

@@ -71,7 +71,7 @@ inline Region square(double half) {
   return {{{{-half, -half}, {half, -half}, {half, half}, {-half, half}}, {}}};
 }
 
-inline PaperPattern paperOf(const Pattern& pattern, Length scale, int turn = 0) {
+inline PaperPattern paperOf(const PatternKind& pattern, Length scale, int turn = 0) {
   PaperPattern paper = usualPaper(pattern);
   paper.scale = scale;
   paper.turn = turn;
