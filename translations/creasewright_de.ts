@@ -4907,6 +4907,10 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>In der Mitte %n Minuten Pause.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The pattern has an up: mark the upper edge of each blank on its back.</source>
+        <translation>Das Muster hat ein Oben: die obere Kante jedes Zuschnitts auf der Rückseite anzeichnen.</translation>
+    </message>
 </context>
 <context>
     <name>labels</name>
