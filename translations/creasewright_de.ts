@@ -960,6 +960,41 @@
         <source>colours of the card, such as sage, sage/cream or #9AAF90</source>
         <translation>Farben des Kartons, etwa sage, sage/cream oder #9AAF90</translation>
     </message>
+    <message>
+        <source>what the card is printed with (the command patterns lists it), such as dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back</source>
+        <translation>womit der Karton bedruckt ist (der Befehl patterns listet es auf), etwa dots oder stripes:scale=12mm:turn=45:colours=cream,sage:side=back</translation>
+    </message>
+    <message>
+        <source>turned at will</source>
+        <translation>beliebig drehbar</translation>
+    </message>
+    <message>
+        <source>turned by quarters</source>
+        <translation>in Vierteln drehbar</translation>
+    </message>
+    <message>
+        <source>turned upside down</source>
+        <translation>kopfüber drehbar</translation>
+    </message>
+    <message>
+        <source>has an up</source>
+        <translation>hat ein Oben</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n colour(s)</source>
+        <translation>
+            <numerusform>%n Farbe</numerusform>
+            <numerusform>%n Farben</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write --pattern ID:scale=12mm:turn=45:colours=sage,cream:side=back and leave out what is to stay as it is; the first colour is the ground. An extra takes pattern=ID:scale=12mm and so on.</source>
+        <translation>--pattern ID:scale=12mm:turn=45:colours=sage,cream:side=back schreiben und weglassen, was bleiben soll; die erste Farbe ist der Grund. Ein Extra nimmt pattern=ID:scale=12mm und so weiter.</translation>
+    </message>
+    <message>
+        <source>list the patterns that card and paper can be printed with</source>
+        <translation>die Muster auflisten, mit denen Karton und Papier bedruckt sein können</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -1175,6 +1210,10 @@
     <message>
         <source>Colour inside</source>
         <translation>Farbe innen</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
     </message>
 </context>
 <context>
@@ -1543,6 +1582,10 @@
     <message>
         <source>Colour</source>
         <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>Pattern</source>
+        <translation>Muster</translation>
     </message>
 </context>
 <context>
@@ -2560,6 +2603,45 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>In sums: %1</source>
         <translation>In Rechnungen: %1</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PatternPicker</name>
+    <message>
+        <source>Repeats every</source>
+        <translation>Rapport</translation>
+    </message>
+    <message>
+        <source>Turned by</source>
+        <translation>Gedreht um</translation>
+    </message>
+    <message>
+        <source>Outside</source>
+        <translation>Außen</translation>
+    </message>
+    <message>
+        <source>Inside</source>
+        <translation>Innen</translation>
+    </message>
+    <message>
+        <source>Side</source>
+        <translation>Seite</translation>
+    </message>
+    <message>
+        <source>No pattern</source>
+        <translation>Ohne Muster</translation>
+    </message>
+    <message>
+        <source>As printed</source>
+        <translation>Wie gedruckt</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>Colour %1</source>
+        <translation>Farbe %1</translation>
     </message>
 </context>
 <context>
@@ -4845,6 +4927,10 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>In der Mitte %n Minuten Pause.</numerusform>
         </translation>
     </message>
+    <message>
+        <source>The pattern has an up: mark the upper edge of each blank on its back.</source>
+        <translation>Das Muster hat ein Oben: die obere Kante jedes Zuschnitts auf der Rückseite anzeichnen.</translation>
+    </message>
 </context>
 <context>
     <name>labels</name>
@@ -5572,6 +5658,81 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>patterns</name>
+    <message>
+        <source>Stripes</source>
+        <translation>Streifen</translation>
+    </message>
+    <message>
+        <source>Gingham</source>
+        <translation>Vichykaro</translation>
+    </message>
+    <message>
+        <source>Tartan</source>
+        <translation>Schottenkaro</translation>
+    </message>
+    <message>
+        <source>Chevron</source>
+        <translation>Zickzack</translation>
+    </message>
+    <message>
+        <source>Waves</source>
+        <translation>Wellen</translation>
+    </message>
+    <message>
+        <source>Pin dots</source>
+        <translation>Pünktchen</translation>
+    </message>
+    <message>
+        <source>Dots</source>
+        <translation>Punkte</translation>
+    </message>
+    <message>
+        <source>Leaves</source>
+        <translation>Blätter</translation>
+    </message>
+    <message>
+        <source>Sprigs</source>
+        <translation>Zweige</translation>
+    </message>
+    <message>
+        <source>Confetti</source>
+        <translation>Konfetti</translation>
+    </message>
+    <message>
+        <source>Stars</source>
+        <translation>Sterne</translation>
+    </message>
+    <message>
+        <source>Snow</source>
+        <translation>Schneekristalle</translation>
+    </message>
+    <message>
+        <source>Terrazzo</source>
+        <translation>Terrazzo</translation>
+    </message>
+    <message>
+        <source>Herringbone</source>
+        <translation>Fischgrät</translation>
+    </message>
+    <message>
+        <source>Lattice</source>
+        <translation>Rautengitter</translation>
+    </message>
+    <message>
+        <source>Scallops</source>
+        <translation>Muschelbögen</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <translation>%1 %2</translation>
+    </message>
+    <message>
+        <source>%1 in %2</source>
+        <translation>%1 in %2</translation>
+    </message>
+</context>
+<context>
     <name>pieces</name>
     <message>
         <source>tray</source>
@@ -6106,6 +6267,34 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The extra “%1” would run through the air over the open box. Put a band or a sleeve round the box too, or choose a box with a lid.</source>
         <translation>Das Extra „%1“ liefe über der offenen Schachtel durch die Luft. Auch eine Banderole oder eine Hülse herumlegen oder eine Schachtel mit Deckel wählen.</translation>
+    </message>
+    <message>
+        <source>There is no pattern “%1”. Choose one that “creasewright patterns” lists.</source>
+        <translation>Ein Muster „%1“ gibt es nicht. Eines wählen, das „creasewright patterns“ auflistet.</translation>
+    </message>
+    <message>
+        <source>There is no pattern “%1”. Like it are: %2.</source>
+        <translation>Ein Muster „%1“ gibt es nicht. Ähnlich sind: %2.</translation>
+    </message>
+    <message>
+        <source>“%1” is no turn of a pattern. Give whole degrees from 0 to 359.</source>
+        <translation>„%1“ ist keine Drehung eines Musters. Ganze Grade von 0 bis 359 angeben.</translation>
+    </message>
+    <message>
+        <source>“%1” is no side of a card. Write face or back.</source>
+        <translation>„%1“ ist keine Seite des Kartons. face oder back schreiben.</translation>
+    </message>
+    <message>
+        <source>“%1” says nothing about a pattern. Write ID:scale=12mm:turn=45:colours=sage,cream:side=face and leave out what you do not need.</source>
+        <translation>„%1“ sagt nichts über ein Muster. ID:scale=12mm:turn=45:colours=sage,cream:side=face schreiben und weglassen, was nicht gebraucht wird.</translation>
+    </message>
+    <message>
+        <source>A pattern cannot repeat every “%1”. Choose a scale from %2 to %3.</source>
+        <translation>Ein Muster kann sich nicht alle „%1“ wiederholen. Einen Rapport von %2 bis %3 wählen.</translation>
+    </message>
+    <message>
+        <source>The pattern %1 has %3 colours, not %2. Leave some out.</source>
+        <translation>Das Muster %1 hat %3 Farben, nicht %2. Einige weglassen.</translation>
     </message>
 </context>
 <context>

@@ -20,6 +20,13 @@
             <numerusform>kept %n times from %1, with %2 changes by hand</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n colour(s)</source>
+        <translation>
+            <numerusform>%n colour</numerusform>
+            <numerusform>%n colours</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>creasewright::GuideWindow</name>

@@ -102,13 +102,15 @@ void paintFace(QPainter& painter, const PathItem& item, const QColor& fill, doub
 void paintPath(QPainter& painter, const PathItem& item, double thinnest, const PaintLook& look) {
   if (!item.filled) {
     QPen pen = widened(lookedPen(item.like.value_or(item.role), look), thinnest);
+    pen.setWidthF(pen.widthF() * item.width);
     if (item.colour) pen.setColor(looked(toColor(*item.colour), look, true));
     painter.strokePath(outline(item), pen);
     return;
   }
   const bool mark = item.role != Role::Face && item.role != Role::Sheet;
   const QColor fill = looked(toColor(fillColour(item)), look, mark);
-  if (item.role == Role::Face)
+  if (item.printed && look.black) return;  // lines must show, and ink is dear
+  if (item.role == Role::Face && !item.printed)
     paintFace(painter, item, fill, std::max(0.1, thinnest / 2));
   else
     painter.fillPath(outline(item), fill);

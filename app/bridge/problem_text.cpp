@@ -167,6 +167,27 @@ QString unknownColour(const Values& v) {
       .arg(v.at(0), near);
 }
 
+/// With the patterns that the name is like, where there are any.
+QString unknownPattern(const Values& v) {
+  const QString near = namesLikeIt(v);
+  return near.isEmpty() ? Say::tr(
+                              "There is no pattern “%1”. Choose one that “creasewright "
+                              "patterns” lists.")
+                              .arg(v.at(0))
+                        : Say::tr("There is no pattern “%1”. Like it are: %2.").arg(v.at(0), near);
+}
+
+QString unreadablePattern(const Problem& problem, const Values& v) {
+  if (problem.where == "turn")
+    return Say::tr("“%1” is no turn of a pattern. Give whole degrees from 0 to 359.").arg(v.at(0));
+  if (problem.where == "side")
+    return Say::tr("“%1” is no side of a card. Write face or back.").arg(v.at(0));
+  return Say::tr(
+             "“%1” says nothing about a pattern. Write ID:scale=12mm:turn=45:"
+             "colours=sage,cream:side=face and leave out what you do not need.")
+      .arg(v.at(0));
+}
+
 /// With the cards that the name is like, where there are any.
 QString unknownCard(const Values& v) {
   const QString near = namesLikeIt(v);
@@ -293,6 +314,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
           .arg(v.thicknessAt(0), v.thicknessAt(1));
     case ProblemCode::ColourUnknown:
       return unknownColour(v);
+    case ProblemCode::PatternUnknown:
+      return unknownPattern(v);
+    case ProblemCode::PatternUnreadable:
+      return unreadablePattern(problem, v);
+    case ProblemCode::PatternScaleOff:
+      return Say::tr("A pattern cannot repeat every “%1”. Choose a scale from %2 to %3.")
+          .arg(v.at(0), v.at(1), v.at(2));
+    case ProblemCode::PatternColours:
+      return Say::tr("The pattern %1 has %3 colours, not %2. Leave some out.")
+          .arg(text(problem.where), v.at(0), v.at(1));
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:

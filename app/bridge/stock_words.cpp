@@ -4,6 +4,7 @@
 #include <algorithm>
 
 #include "bridge/text.h"
+#include "patterns/pattern.h"
 
 namespace creasewright {
 
@@ -41,18 +42,23 @@ namespace {
     QT_TRANSLATE_NOOP("stock", "Adhesive dots"),
 };
 
+/// What a side of a card is printed or coloured with; empty where it is plain.
+QString sideName(const CardColours& colours, bool behind) {
+  if (const PaperPattern* paper = colours.patternOf(behind)) return paperName(*paper);
+  const std::optional<Colour>& colour = behind ? colours.back : colours.face;
+  return colour ? colourName(*colour) : QString();
+}
+
 }  // namespace
 
 QString cardName(const Card& card) {
   const QString name = stockName(card.name);
-  const auto& [face, back] = card.colours;
-  if (face && back && *back != *face) {
-    return QCoreApplication::translate("colours", "%1, %2, back %3")
-        .arg(name, colourName(*face), colourName(*back));
-  }
-  if (face) return QCoreApplication::translate("colours", "%1, %2").arg(name, colourName(*face));
-  if (back)
-    return QCoreApplication::translate("colours", "%1, back %2").arg(name, colourName(*back));
+  const QString face = sideName(card.colours, false);
+  const QString back = sideName(card.colours, true);
+  if (!face.isEmpty() && !back.isEmpty() && face != back)
+    return QCoreApplication::translate("colours", "%1, %2, back %3").arg(name, face, back);
+  if (!face.isEmpty()) return QCoreApplication::translate("colours", "%1, %2").arg(name, face);
+  if (!back.isEmpty()) return QCoreApplication::translate("colours", "%1, back %2").arg(name, back);
   return name;
 }
 
@@ -61,6 +67,20 @@ QString colourName(Colour colour) {
   return named == namedColours().end()
              ? text(hexText(colour))
              : QCoreApplication::translate(named->title.context(), named->title.source());
+}
+
+QString paperName(const PaperPattern& paper) {
+  const PatternKind* pattern = patternCalled(paper.id);
+  if (pattern == nullptr) return text(paper.id);
+  const QString name =
+      QCoreApplication::translate("patterns", "%1 %2")
+          .arg(QCoreApplication::translate(pattern->title.context(), pattern->title.source()),
+               lengthText(paper.scale, Unit::Millimetre));
+  QStringList colours;
+  for (const Colour& colour : paper.colours) colours += colourName(colour);
+  return colours.isEmpty() ? name
+                           : QCoreApplication::translate("patterns", "%1 in %2")
+                                 .arg(name, colours.join(QStringLiteral(", ")));
 }
 
 QString stockName(const std::string& name) {

@@ -14,6 +14,9 @@ QString cardName(const Card& card);
 /// `sage`, or `#8FA88A` where it has no name.
 QString colourName(Colour colour);
 
+/// `Dots 18 mm`, with its colours where it has others than its own.
+QString paperName(const PaperPattern& paper);
+
 /// The same for a sheet or a supply.
 QString stockName(const std::string& name);
 

@@ -1,6 +1,7 @@
 #include "cli/choices.h"
 
 #include "cli/output.h"
+#include "fit/card_pattern.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
 
@@ -22,6 +23,18 @@ bool read(const char* argument, const std::string& given, Result<T> (*parse)(std
   return true;
 }
 
+/// Puts the pattern that is written onto the card. False: the problem is told.
+bool readPattern(const std::string& given, Card& card) {
+  if (given.empty()) return true;
+  const Result<CardColours> colours = withPattern(card.colours, given);
+  if (!colours) {
+    fail(QStringLiteral("--pattern"), colours.problem());
+    return false;
+  }
+  card.colours = *colours;
+  return true;
+}
+
 /// A board from 20 mm on.
 Result<Length> parseBoard(std::string_view written) {
   const Result<Length> width = parseLength(written, Unit::Millimetre);
@@ -39,6 +52,7 @@ std::optional<Choices> readChoices(const ChoiceOptions& options, const char* pro
       read("--ease", options.ease, parseEase, choices.ease) &&
       read("--grid", options.grid, parseToolGrid, choices.grid) &&
       read("--colour", options.colour, parseCardColours, choices.card.colours) &&
+      readPattern(options.pattern, choices.card) &&
       read("--board", options.board, parseBoard, choices.board))
     return choices;
   return std::nullopt;
@@ -54,6 +68,9 @@ void addMaterial(Grammar& grammar, ChoiceOptions& choices) {
                 Cli::tr("card by id (the command cards lists them), or by measure: 0.3mm, 300gsm"));
   grammar.value("--colour", "FACE[/BACK]", choices.colour,
                 Cli::tr("colours of the card, such as sage, sage/cream or #9AAF90"));
+  grammar.value("--pattern", "ID[:scale=..][:turn=..][:colours=..][:side=..]", choices.pattern,
+                Cli::tr("what the card is printed with (the command patterns lists it), such as "
+                        "dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back"));
   grammar.value("--ease", "snug|easy|loose", choices.ease, Cli::tr("room around the product"));
   grammar.value("--grid", "1/16in|1/8in|1mm|none", choices.grid,
                 Cli::tr("what your ruler or board can hit"));

@@ -13,6 +13,7 @@ struct ChoiceOptions {
   std::string product;
   std::string card;
   std::string colour;
+  std::string pattern;
   std::string ease;
   std::string grid;
   std::string board;

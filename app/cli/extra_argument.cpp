@@ -6,6 +6,7 @@
 #include "cli/output.h"
 #include "cli/settings_argument.h"
 #include "extras/extra_kind.h"
+#include "fit/card_pattern.h"
 
 namespace creasewright {
 
@@ -39,6 +40,12 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
     extra.card.colours = *colours;
     return extra;
   }
+  if (key == "pattern") {
+    const Result<CardColours> colours = withPattern(extra.card.colours, value);
+    if (!colours) return colours.problem();
+    extra.card.colours = *colours;
+    return extra;
+  }
   if (key != "card") return withParameter(std::move(extra), key, value, grid);
   const Result<Card> card = findCard(value);
   if (!card) return card.problem();
@@ -48,10 +55,27 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
   return extra;
 }
 
+/// The colours of a pattern may stand between commas: those that follow it belong to it.
+std::vector<Setting> withListsJoined(const std::vector<Setting>& settings) {
+  std::vector<Setting> out;
+  for (const Setting& setting : settings) {
+    if (out.empty() || setting.equals || out.back().key != "pattern") {
+      out.push_back(setting);
+      continue;
+    }
+    Setting& list = out.back();
+    const char* end = setting.written.data() + setting.written.size();
+    list.value = {list.value.data(), static_cast<std::size_t>(end - list.value.data())};
+    list.written = {list.written.data(), static_cast<std::size_t>(end - list.written.data())};
+  }
+  return out;
+}
+
 }  // namespace
 
 std::optional<Extra> readExtraArgument(const std::string& argument, const Design& design) {
-  const auto [head, settings] = readSettings(argument, "text");
+  const auto [head, written] = readSettings(argument, "text");
+  const std::vector<Setting> settings = withListsJoined(written);
   const Result<const ExtraKind*> kind = findExtraKind(head);
   if (!kind) {
     fail(argumentName, kind.problem());

@@ -11,6 +11,7 @@
 #include "units/millimetres.h"
 #include "widgets/colour_button.h"
 #include "widgets/labelled_field.h"
+#include "widgets/pattern_picker.h"
 
 namespace creasewright {
 
@@ -31,7 +32,8 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
       stock_(new CardBox(this)),
       caliper_(new LengthRow(tr("Thickness"), this)),
       face_(new ColourButton(tr("Plain"), this)),
-      back_(new ColourButton(tr("As outside"), this)) {
+      back_(new ColourButton(tr("As outside"), this)),
+      pattern_(new PatternPicker(tr("Pattern"), true, this)) {
   stock_->setAccessibleName(tr("Card stock"));
   // Card is known by its thickness in millimetres; in inches the fractions would say nothing.
   caliper_->field().setUnit(Unit::Millimetre);
@@ -43,6 +45,7 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
   layout->addWidget(caliper_);
   addLabelledField(layout, tr("Colour outside"), face_);
   addLabelledField(layout, tr("Colour inside"), back_);
+  addLabelledField(layout, tr("Pattern"), pattern_);
   connect(
       stock_, &CardBox::cardPicked, this,
       [this](Card card) {
@@ -53,11 +56,21 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
     return [this, side](const std::optional<Colour>& picked) {
       Card card = session_.design().card;
       card.colours.*side = picked;
+      // The side is to be seen in this colour now.
+      if (card.colours.patternOf(side == &CardColours::back) != nullptr)
+        card.colours.pattern.reset();
       changeCard(session_, card);
     };
   };
   connect(face_, &ColourButton::colourPicked, this, colour(&CardColours::face));
   connect(back_, &ColourButton::colourPicked, this, colour(&CardColours::back));
+  connect(pattern_, &PatternPicker::patternPicked, this,
+          [this](const std::optional<PaperPattern>& picked, bool behind, const QString& field) {
+            Card card = session_.design().card;
+            card.colours.pattern = picked;
+            card.colours.patternBehind = behind;
+            changeCard(session_, card, field);
+          });
   connect(&caliper_->field(), &LengthEdit::lengthEdited, this, &CardPanel::setCaliper);
   connect(&session_, &DesignSession::changed, this, &CardPanel::showDesign);
   showDesign();
@@ -68,6 +81,8 @@ void CardPanel::showDesign() {
   stock_->setCard(card, isMeasured(card) ? tr("Measured by you") : stockName(card.name));
   face_->setColour(card.colours.face);
   back_->setColour(card.colours.back);
+  pattern_->setUnit(session_.unit());
+  pattern_->setPattern(card.colours.pattern, card.colours.patternBehind);
   caliper_->field().setLength(card.caliper);
   caliper_->setComplaint({});
   caliper_->setNote(card.grammage > 0 ? tr("%1 g/m²").arg(QLocale().toString(card.grammage, 'f', 0))

@@ -9,6 +9,7 @@ namespace creasewright {
 
 class CardBox;
 class ColourButton;
+class PatternPicker;
 
 /// The card: a listed stock, or any thickness measured with a caliper.
 class CardPanel : public QWidget {
@@ -26,6 +27,7 @@ class CardPanel : public QWidget {
   LengthRow* caliper_;
   ColourButton* face_;
   ColourButton* back_;
+  PatternPicker* pattern_;
 };
 
 }  // namespace creasewright

@@ -18,6 +18,7 @@
 #include "widgets/colour_button.h"
 #include "widgets/icon.h"
 #include "widgets/labelled_field.h"
+#include "widgets/pattern_picker.h"
 
 namespace creasewright {
 
@@ -60,7 +61,10 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
   if (kind.onFace) makeFace();
   if (kind.written) makeText();
   if (kind.ofCard) makeCard();
-  if (!kind.ofFilm) makeColour();
+  if (!kind.ofFilm) {
+    makeColour();
+    makePattern();
+  }
   problem_ = new QLabel(this);
   problem_->setProperty("problem", true);
   problem_->setWordWrap(true);
@@ -100,6 +104,18 @@ void ExtraRow::makeColour() {
     change({}, [&](Extra& extra) { extra.card.colours = {picked, {}}; });
   });
   addLabelledField(layout_, tr("Colour"), colour_);
+}
+
+void ExtraRow::makePattern() {
+  pattern_ = new PatternPicker(tr("Pattern"), false, this);
+  connect(pattern_, &PatternPicker::patternPicked, this,
+          [this](const std::optional<PaperPattern>& picked, bool, const QString& field) {
+            change(field, [&](Extra& extra) {
+              extra.card.colours.pattern = picked;
+              extra.card.colours.patternBehind = false;
+            });
+          });
+  addLabelledField(layout_, tr("Pattern"), pattern_);
 }
 
 void ExtraRow::makeFace() {
@@ -175,6 +191,10 @@ void ExtraRow::showFaces() {
 
 void ExtraRow::showCard() {
   if (colour_ != nullptr) colour_->setColour(extra().card.colours.face);
+  if (pattern_ != nullptr) {
+    pattern_->setUnit(session_.unit());
+    pattern_->setPattern(extra().card.colours.pattern, false);
+  }
   if (card_ == nullptr) return;
   card_->setCard(extra().card, stockName(extra().card.name));
 }

@@ -16,6 +16,7 @@ namespace creasewright {
 
 class CardBox;
 class ColourButton;
+class PatternPicker;
 
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
 class ExtraRow : public DesignRow {
@@ -31,6 +32,7 @@ class ExtraRow : public DesignRow {
   void makeHeading(const ExtraKind& kind);
   void makeCard();
   void makeColour();
+  void makePattern();
   void makeFace();
   void makeText();
   void showFaces();
@@ -49,6 +51,7 @@ class ExtraRow : public DesignRow {
   ParameterRows* rows_ = nullptr;
   CardBox* card_ = nullptr;
   ColourButton* colour_ = nullptr;
+  PatternPicker* pattern_ = nullptr;
   QComboBox* face_ = nullptr;
   QPlainTextEdit* text_ = nullptr;
   QLabel* problem_ = nullptr;

@@ -101,7 +101,7 @@ const BuiltPiece* FoldView::piece() const {
 void FoldView::makePicture() {
   const BuiltPiece& shown = *piece();
   // What goes onto the box does so when it is finished.
-  shown_ = progress_ < 1 ? undressed(shown, foldedPose(shown.net, progress_))
+  shown_ = progress_ < 1 ? undressed(session_.built(), shown, foldedPose(shown.net, progress_))
                          : dressed(session_.built(), shown);
   const Point3 up = uprightOf(shown);
   if (!product_) product_.emplace(productInBox(session_.built()));

@@ -4,6 +4,8 @@
 #include <array>
 #include <cmath>
 
+#include "bridge/paint_drawing.h"
+#include "bridge/pattern_tile.h"
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "pages/fold_drawing.h"
@@ -27,14 +29,48 @@ QTransform placing(const Bounds& extent, double reach, const QRectF& room, doubl
   return out;
 }
 
-QColor facetColour(const Facet& facet, std::span<const CardColours> colours, bool lit) {
-  const Colour c = faceColour(facet.light, surfaceOf(facet), ownColour(facet, colours));
-  const QColor card(c.red, c.green, c.blue);
-  if (!lit) return card;
-  const QColor halo = lightTheme().halo;
-  return QColor::fromRgbF(static_cast<float>(card.redF() * 0.55 + halo.redF() * 0.45),
-                          static_cast<float>(card.greenF() * 0.55 + halo.greenF() * 0.45),
-                          static_cast<float>(card.blueF() * 0.55 + halo.blueF() * 0.45));
+QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
+  QPolygonF out;
+  for (const Point& p : outline) out << place.map(QPointF(p.x, p.y));
+  return out;
+}
+
+QColor facetColour(const Facet& facet, std::span<const PanelLook> looks) {
+  return toColor(faceColour(facet.light, surfaceOf(facet), ownColour(facet, looks)));
+}
+
+/// The paper's print in the facet, in the light that falls on it.
+void paintPrint(QPainter& painter, const QPolygonF& outline, const Facet& facet,
+                const SeenPattern& seen, const QTransform& place) {
+  const double scale = std::hypot(place.m11(), place.m12());
+  const PatternTile& tile = patternTile(*seen.paper, scale * painter.device()->devicePixelRatioF());
+  QBrush print(tile.image);
+  print.setTransform(tile.toPaper * toTransform(seen.place) * place);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(print);
+  painter.drawPolygon(outline);
+  const Colour white = faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF});
+  painter.setBrush(QColor(0, 0, 0, 0xFF - white.red));
+  painter.drawPolygon(outline);
+}
+
+/// The card that a facet shows; lit, with the halo over it.
+void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& picture,
+                const Dressed& shown, const QTransform& place, bool lit) {
+  const QPolygonF outline = onScreen(facet.outline, place);
+  const QColor colour = facetColour(facet, shown.looks);
+  // A hairline of the same colour closes the seams between neighbouring facets.
+  painter.setPen(QPen(colour, 0.7));
+  painter.setBrush(colour);
+  painter.drawPolygon(outline);
+  const SeenPattern seen = patternSeen(facet, picture, shown.looks);
+  if (seen.paper != nullptr) paintPrint(painter, outline, facet, seen, place);
+  if (!lit) return;
+  QColor halo = lightTheme().halo;
+  halo.setAlphaF(0.45F);
+  painter.setPen(Qt::NoPen);
+  painter.setBrush(halo);
+  painter.drawPolygon(outline);
 }
 
 /// Whether a visible part lies on a line of the picture.
@@ -49,36 +85,32 @@ bool isPartOf(const Segment& part, const Segment& line) {
   });
 }
 
-QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
-  QPolygonF out;
-  for (const Point& p : outline) out << place.map(QPointF(p.x, p.y));
-  return out;
-}
-
 }  // namespace
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
                const Dressed& shown, const FoldLight& light) {
   const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
   for (const Facet& facet : picture.facets) {
     const bool lit =
         facet.panel >= 0 &&
         light.panels.contains(text(shown.net.panels[static_cast<std::size_t>(facet.panel)].id));
-    const QColor colour = facetColour(facet, shown.colours, lit);
-    // A hairline of the same colour closes the seams between neighbouring facets.
-    painter.setPen(QPen(colour, 0.7));
-    painter.setBrush(colour);
-    painter.drawPolygon(onScreen(facet.outline, place));
+    paintFacet(painter, facet, picture, shown, place, lit);
   }
   painter.setBrush(Qt::NoBrush);
-  const std::vector<bool> onDark = edgesOnDark(picture, shown.colours);
+  const std::vector<EdgeTone> tones = edgeTones(picture, shown.looks);
   for (std::size_t i = 0; i < picture.edges.size(); ++i) {
     const VisibleEdge& edge = picture.edges[i];
-    QColor ink = onDark[i] ? toColor(kLightEdge) : roleColour(Role::Edge);
-    ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
-    painter.setPen(QPen(ink, edge.crease ? 0.8 : 1.1, Qt::SolidLine, Qt::RoundCap));
-    painter.drawLine(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
-                     place.map(QPointF(edge.line.b.x, edge.line.b.y)));
+    const QLineF line(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
+                      place.map(QPointF(edge.line.b.x, edge.line.b.y)));
+    const double width = edge.crease ? 0.8 : 1.1;
+    const auto draw = [&](QColor ink, double wide) {
+      ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
+      painter.setPen(QPen(ink, wide, Qt::SolidLine, Qt::RoundCap));
+      painter.drawLine(line);
+    };
+    if (tones[i] == EdgeTone::CasedInk) draw(toColor(kLightEdge), width * kCasing);
+    draw(tones[i] == EdgeTone::Light ? toColor(kLightEdge) : roleColour(Role::Edge), width);
   }
   painter.setPen(QPen(lightTheme().halo, 3, Qt::SolidLine, Qt::RoundCap));
   for (const VisibleEdge& edge : picture.edges) {

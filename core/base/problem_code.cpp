@@ -66,6 +66,14 @@ std::string_view codeName(ProblemCode code) {
       return "card-too-thick";
     case ProblemCode::ColourUnknown:
       return "colour-unknown";
+    case ProblemCode::PatternUnknown:
+      return "pattern-unknown";
+    case ProblemCode::PatternUnreadable:
+      return "pattern-unreadable";
+    case ProblemCode::PatternScaleOff:
+      return "pattern-scale-off";
+    case ProblemCode::PatternColours:
+      return "pattern-colours";
     case ProblemCode::EaseUnknown:
       return "ease-unknown";
     case ProblemCode::GridUnknown:

@@ -46,6 +46,10 @@ enum class ProblemCode {
   CardUnknown,        // text, up to three ids that are like it
   CardTooThick,       // caliper, limit
   ColourUnknown,      // text, up to three ids that are like it
+  PatternUnknown,     // text, up to three ids that are like it
+  PatternUnreadable,  // where = scale, turn, colours, side or nothing; text
+  PatternScaleOff,    // text, least, most
+  PatternColours,     // where = pattern; given, most
   EaseUnknown,        // text
   GridUnknown,        // text
   // extras (where = kind or parameter)

@@ -39,7 +39,9 @@ Stamp stampOf(const NestPart& part, int quarters, const NestOptions& options) {
 
 std::vector<Stamp> stampsOf(const NestPart& part, const NestOptions& options) {
   std::vector<Stamp> stamps;
-  for (int q = 0; q < (part.mayTurn ? 4 : 1); ++q) stamps.push_back(stampOf(part, q, options));
+  if (part.ways.empty())
+    for (int q = 0; q < (part.mayTurn ? 4 : 1); ++q) stamps.push_back(stampOf(part, q, options));
+  for (const int q : part.ways) stamps.push_back(stampOf(part, q, options));
   return stamps;
 }
 

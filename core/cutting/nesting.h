@@ -15,7 +15,8 @@ struct NestPart {
   double width = 0;
   double height = 0;
   int quantity = 1;
-  bool mayTurn = true;  ///< by quarters; false where grain or pattern forbids it
+  bool mayTurn = true;         ///< by quarters; false where grain or pattern forbids it
+  std::vector<int> ways = {};  ///< else the quarters it may be turned by; empty = mayTurn says it
 };
 
 /// A part on a mat: turned left by so many quarters, then its bounds' lower left corner moved to

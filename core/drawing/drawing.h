@@ -57,6 +57,9 @@ struct PathItem {
   std::optional<Colour> colour = {};   ///< Face: of the card; Edge: of the line; else of the role
   /// Drawn like this role, though it is none: a sample in a legend, an outline on a map.
   std::optional<Role> like = std::nullopt;
+  /// Face: ink of a pattern on it, without the hair that closes the seams of faces.
+  bool printed = false;
+  double width = 1;  ///< of a line, in widths of its role
 };
 
 enum class Anchor { Left, Centre, Right };

@@ -64,10 +64,14 @@ class SvgText {
   void path(const PathItem& item) {
     if (item.rings.empty()) return;
     out_ += "<path d=\"";
+    // Of print, hundredths of a millimetre are more than an eye sees.
+    const auto number = [&](double mm) {
+      return item.printed ? numberText(mm, 2) : numberText(mm);
+    };
     for (const Polygon& ring : item.rings) {
       char command = 'M';
       for (const Point p : ring) {
-        out_ += command + numberText(p.x) + ' ' + numberText(drawing_.height - p.y);
+        out_ += command + number(p.x) + ' ' + number(drawing_.height - p.y);
         command = 'L';
       }
       if (item.closed) out_ += 'Z';
@@ -78,10 +82,14 @@ class SvgText {
       out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
       // Neighbouring facets share an edge: a stroke of the same colour closes the seam between
       // them.
-      out_ += item.role == Role::Face ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
-                                      : std::string(" stroke=\"none\"");
+      if (item.printed) out_ += " class=\"printed\"";
+      out_ += item.role == Role::Face && !item.printed
+                  ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
+                  : std::string(" stroke=\"none\"");
     } else if (item.colour) {
       out_ += " stroke=\"" + hexText(*item.colour) + '"';
+      if (item.width != 1)
+        out_ += " stroke-width=\"" + numberText(item.width * styleOf(item).width) + '"';
     } else if (item.like) {
       pen(styleOf(item));
       dashes(styleOf(item));

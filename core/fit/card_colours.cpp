@@ -59,7 +59,7 @@ Result<CardColours> parseCardColours(std::string_view text) {
   if (slash == std::string_view::npos) return CardColours{*face, std::nullopt};
   const Result<Colour> back = parseColour(text.substr(slash + 1));
   if (!back) return back.problem();
-  return CardColours{*face, *back};
+  return CardColours{.face = *face, .back = *back};
 }
 
 }  // namespace creasewright

@@ -7,15 +7,23 @@
 #include "base/colour.h"
 #include "base/result.h"
 #include "base/worded.h"
+#include "patterns/paper_pattern.h"
 
 namespace creasewright {
 
 /// The colours of a card's two sides; the face is the side that is the outside of the box. Without
-/// one the card is plain, drawn in a warm white; a back without one is as the face.
+/// one the card is plain, drawn in a warm white; a back without one is as the face. One of the
+/// sides may be printed with a pattern, which covers its colour.
 struct CardColours {
-  std::optional<Colour> face;
-  std::optional<Colour> back;
+  std::optional<Colour> face = {};
+  std::optional<Colour> back = {};
+  std::optional<PaperPattern> pattern = {};
+  bool patternBehind = false;  ///< it is on the back
   [[nodiscard]] const std::optional<Colour>& behind() const { return back ? back : face; }
+  /// The pattern of a side, or nullptr.
+  [[nodiscard]] const PaperPattern* patternOf(bool behindSide) const {
+    return pattern && patternBehind == behindSide ? &*pattern : nullptr;
+  }
   bool operator==(const CardColours&) const = default;
 };
 

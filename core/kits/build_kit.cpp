@@ -4,6 +4,7 @@
 #include <map>
 
 #include "base/excerpt.h"
+#include "document/paper_way.h"
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
 
@@ -42,9 +43,7 @@ std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
     if (!item.cuts(piece.name)) continue;
     found = true;
     const int perSet = item.perPerson * piece.count;
-    addDemand(piece.card,
-              {nameOf(design, piece), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
-               perSet * built.kit.sets(), true},
+    addDemand(piece.card, blankOf(design, piece, nameOf(design, piece), perSet * built.kit.sets()),
               {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p}, built);
   }
   if (found) return std::nullopt;
@@ -55,7 +54,8 @@ std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
 void addPlainBlanks(BuiltKit& built) {
   for (const PlainBlank& blank : built.kit.blanks)
     addDemand(blank.card,
-              {blank.name, blank.width, blank.height, blank.perPerson * built.kit.sets(), true},
+              {blank.name, blank.width, blank.height, blank.perPerson * built.kit.sets(),
+               !hasWay(blank.card)},
               {-1, {}, blank.perPerson}, built);
 }
 
@@ -113,6 +113,16 @@ std::optional<Problem> takersProblem(const ClassKit& kit) {
 int BuiltKit::minutes(std::size_t item) const {
   const KitItem& of = kit.items[item];
   return of.piece.empty() ? minutesFor(items[item]->guide) * of.perPerson : 0;
+}
+
+BlankDemand blankOf(const BuiltDesign& design, const BuiltPiece& piece, std::string name,
+                    int quantity) {
+  BlankDemand blank{std::move(name), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
+                    quantity, true};
+  if (!hasWay(piece.card)) return blank;
+  blank.mayTurn = false;
+  if (quartersToPaper(design, piece) % 2 == 1) std::swap(blank.width, blank.height);
+  return blank;
 }
 
 Result<BuiltKit> buildKit(ClassKit kit, const BuiltKit* known) {

@@ -53,6 +53,11 @@ struct BuiltKit {
   [[nodiscard]] int minutes(std::size_t item) const;
 };
 
+/// The blank of a piece. From a paper that may only be turned upside down, or not at all, it is cut
+/// as it lies on the upright paper: its width runs across that.
+BlankDemand blankOf(const BuiltDesign& design, const BuiltPiece& piece, std::string name,
+                    int quantity);
+
 /// Builds every design, once, and gathers the blanks of each card for all sets; designs that
 /// `known` has are taken from there. Errors: TakersWrong, NoDemand, PieceUnknown, and those of
 /// build().

@@ -8,6 +8,7 @@
 #include "base/result.h"
 #include "document/design.h"
 #include "kits/pricing.h"
+#include "patterns/pattern.h"
 #include "stock/stock_list.h"
 
 namespace creasewright {
@@ -17,6 +18,11 @@ inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side
 inline constexpr Length kLargestLabel = Length::nanometres(2'000'000'000);
+
+/// Whether a card is printed with a pattern that forbids a quarter turn.
+inline bool hasWay(const Card& card) {
+  return card.colours.pattern && !mayTurnByQuarter(*card.colours.pattern);
+}
 
 /// Whether two cards may be cut from one sheet: colours are cards of their own. Those without an id
 /// are told apart by their names and weights.

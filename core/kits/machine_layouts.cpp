@@ -2,8 +2,10 @@
 
 #include <algorithm>
 
+#include "document/paper_way.h"
 #include "drawing/arrange.h"
 #include "drawing/net_drawing.h"
+#include "patterns/pattern.h"
 
 namespace creasewright {
 namespace {
@@ -29,13 +31,20 @@ struct Gathered {
   std::vector<Drawing> pictures;
 };
 
-const BuiltPiece& pieceOf(const BuiltKit& kit, const BlankSource& source) {
-  return kit.items[static_cast<std::size_t>(source.item)]->design.pieces[source.at];
+/// How a piece may lie on a patterned paper that is laid onto the mat upright, in quarters from how
+/// it is drawn; empty where the pattern may be turned.
+std::vector<int> waysOn(const BuiltDesign& design, const BuiltPiece& piece) {
+  if (!hasWay(piece.card)) return {};
+  const int upright = quartersToPaper(design, piece);
+  const PatternKind* pattern = patternCalled(piece.card.colours.pattern->id);
+  if (pattern->turns == Turns::None) return {upright};
+  return {upright, (upright + 2) % 4};
 }
 
-void addPiece(const BuiltPiece& piece, int quantity, bool mayTurn, Gathered& card) {
-  card.plan.parts.push_back(
-      {piece.name, rimOf(piece.flat), piece.flat.width, piece.flat.height, quantity, mayTurn});
+void addPiece(const BuiltDesign& design, const BuiltPiece& piece, int quantity, bool mayTurn,
+              Gathered& card) {
+  card.plan.parts.push_back({piece.name, rimOf(piece.flat), piece.flat.width, piece.flat.height,
+                             quantity, mayTurn, waysOn(design, piece)});
   card.pictures.push_back(linesOf(piece));
 }
 
@@ -56,9 +65,12 @@ Gathered gather(const BuiltKit& kit, const CardBlanks& blanks) {
   for (std::size_t d = 0; d < blanks.demands.size(); ++d) {
     const BlankDemand& demand = blanks.demands[d];
     if (blanks.sources[d].item < 0)
-      addPlain(demand, mayTurn, card);
-    else
-      addPiece(pieceOf(kit, blanks.sources[d]), demand.quantity, mayTurn, card);
+      addPlain(demand, mayTurn && !hasWay(blanks.card), card);
+    else {
+      const BlankSource& source = blanks.sources[d];
+      const BuiltDesign& design = kit.items[static_cast<std::size_t>(source.item)]->design;
+      addPiece(design, design.pieces[source.at], demand.quantity, mayTurn, card);
+    }
   }
   return card;
 }

@@ -32,8 +32,10 @@ std::vector<BlankDemand> blanksFor(const ClassKit& kit, const KitItem& item, con
   if (!built || !onlyWarnings(built->problems)) return blanks;
   for (const BuiltPiece& piece : built->pieces)
     if (piece.role)
-      blanks.push_back({piece.name, Length::mm(piece.flat.width), Length::mm(piece.flat.height),
-                        piece.count * item.perPerson * kit.sets(), !kit.keepGrain});
+      blanks.push_back(
+          blankOf(*built, piece, piece.name, piece.count * item.perPerson * kit.sets()));
+  if (kit.keepGrain)
+    for (BlankDemand& blank : blanks) blank.mayTurn = false;
   return blanks;
 }
 

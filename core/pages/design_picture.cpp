@@ -54,7 +54,7 @@ Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
                              productAt(product, index, shown.pose, 1)),
-                  shown.colours);
+                  shown.looks);
 }
 
 }  // namespace

@@ -3,8 +3,10 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 
 #include "document/halves.h"
+#include "document/paper_way.h"
 #include "pages/ribbon_picture.h"
 
 namespace creasewright {
@@ -15,23 +17,35 @@ int ownPieces(const BuiltDesign& built) {
       built.pieces, [](const BuiltPiece& p) { return !p.role; }));
 }
 
-void addFlat(const BuiltPiece& part, int onto, const Pose& folded, Dressed& out) {
+/// How the panels of a net cut from a piece's card look.
+std::vector<PanelLook> looksOf(const BuiltDesign& built, const BuiltPiece& piece, const Net& net) {
+  const CardColours& colours = piece.card.colours;
+  if (!colours.pattern) return std::vector<PanelLook>(net.panels.size(), PanelLook{colours});
+  std::vector<PanelLook> looks;
+  for (const PlaneMap& place : paperPlaces(net, paperUp(built, piece), colours.patternBehind))
+    looks.push_back({colours, place});
+  return looks;
+}
+
+void addFlat(const BuiltDesign& built, const BuiltPiece& part, int onto, const Pose& folded,
+             Dressed& out) {
   for (const FacePlace& place : part.role->faces) {
     if (place.piece != onto || part.role->placing == Placing::InFace) continue;
     out.net.panels.push_back(part.net.panels.front());
     out.pose.push_back(folded[static_cast<std::size_t>(place.panel)].after(place.place));
-    out.colours.push_back(part.card.colours);
+    out.looks.push_back(looksOf(built, part, part.net).front());
   }
 }
 
 /// A whole folded piece, its panel 0 at `place` in the frame of panel 0.
-void addWhole(const BuiltPiece& part, const Transform& place, Dressed& out) {
+void addWhole(const BuiltDesign& built, const BuiltPiece& part, const Transform& place,
+              Dressed& out) {
   const int first = static_cast<int>(out.net.panels.size());
   for (std::size_t i = 0; i < part.net.panels.size(); ++i) {
     out.net.panels.push_back(part.net.panels[i]);
     out.pose.push_back(place.after(part.folded[i]));
-    out.colours.push_back(part.card.colours);
   }
+  std::ranges::move(looksOf(built, part, part.net), std::back_inserter(out.looks));
   for (Crease crease : part.net.creases) {
     crease.parent += first;
     crease.child += first;
@@ -54,7 +68,7 @@ void addGlued(const BuiltDesign& built, const std::string& name, const Transform
   for (const BuiltPiece& part : built.pieces) {
     if (!isGluedOn(part) || part.held->to != name) continue;
     const Transform there = place.after(*part.held->place);
-    addWhole(part, there, out);
+    addWhole(built, part, there, out);
     addGlued(built, part.name, there, out);
   }
 }
@@ -77,31 +91,28 @@ void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed
 
 }  // namespace
 
-Dressed undressed(const BuiltPiece& piece, Pose pose) {
-  const std::size_t panels = piece.net.panels.size();
-  return {piece.net, std::move(pose), std::vector<CardColours>(panels, piece.card.colours)};
+Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) {
+  return {piece.net, std::move(pose), looksOf(built, piece, piece.net)};
 }
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
-  Dressed out = undressed(piece, piece.folded);
+  Dressed out = undressed(built, piece, piece.folded);
   if (piece.role) return out;
-  if (const auto whole = wholeOf(built, piece)) {
-    const std::size_t panels = whole->net.panels.size();
-    out = {whole->net, whole->folded, std::vector<CardColours>(panels, piece.card.colours)};
-  }
+  if (const auto whole = wholeOf(built, piece))
+    out = {whole->net, whole->folded, looksOf(built, piece, whole->net)};
   addGlued(built, piece.name, {}, out);
   addMatesOfHalves(built, piece, out);
   const int index = static_cast<int>(&piece - built.pieces.data());
   for (const BuiltPiece& part : built.pieces) {
     if (!part.role) continue;
-    addFlat(part, index, piece.folded, out);
-    if (index == 0 && part.role->around) addWhole(part, *part.role->around, out);
+    addFlat(built, part, index, piece.folded, out);
+    if (index == 0 && part.role->around) addWhole(built, part, *part.role->around, out);
   }
   if (index == 0 && ownPieces(built) == 1)
     for (const RibbonNeed& ribbon : built.ribbons) {
       addRibbon(ribbon, out.net, out.pose);
       const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
-      out.colours.resize(out.net.panels.size(), extra.card.colours);
+      out.looks.resize(out.net.panels.size(), {extra.card.colours});
     }
   return out;
 }

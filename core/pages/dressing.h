@@ -1,6 +1,7 @@
 #pragma once
 
 #include "document/build.h"
+#include "pages/panel_look.h"
 
 namespace creasewright {
 
@@ -8,11 +9,11 @@ namespace creasewright {
 struct Dressed {
   Net net;
   Pose pose;
-  std::vector<CardColours> colours;  ///< by panel
+  std::vector<PanelLook> looks;  ///< by panel
 };
 
-/// A piece by itself in a pose of its own.
-Dressed undressed(const BuiltPiece& piece, Pose pose);
+/// A piece by itself in a pose of its own. A patterned paper runs on over its creases.
+Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose);
 
 /// A folded piece of the box with what the design's extras put onto it: mats, labels and the films
 /// of windows on its faces, a band or sleeve round it, a ribbon; and with the pieces glued into it.

@@ -4,6 +4,9 @@
 
 #include "drawing/arrange.h"
 #include "drawing/role.h"
+#include "geometry/region.h"
+#include "patterns/pattern.h"
+#include "patterns/pattern_on.h"
 
 namespace creasewright {
 namespace {
@@ -11,24 +14,64 @@ namespace {
 /// Ink on a face of this luminance has a contrast of 3:1 (WCAG 2.1 for graphics).
 constexpr double kDark = 0.17;
 
-Colour shownColour(const Facet& facet, std::span<const CardColours> colours) {
-  return faceColour(facet.light, surfaceOf(facet), ownColour(facet, colours));
+Colour shownColour(const Facet& facet, std::span<const PanelLook> looks) {
+  return faceColour(facet.light, surfaceOf(facet), ownColour(facet, looks));
 }
 
-bool anyDark(std::span<const CardColours> colours) {
-  const auto dark = [](const std::optional<Colour>& colour) {
-    return colour && luminance(faceColour(0, Surface::Inside, colour)) < kDark;
+const PanelLook* lookOf(const Facet& facet, std::span<const PanelLook> looks) {
+  if (facet.panel < 0 || static_cast<std::size_t>(facet.panel) >= looks.size()) return nullptr;
+  return &looks[static_cast<std::size_t>(facet.panel)];
+}
+
+bool anyDark(std::span<const PanelLook> looks) {
+  const auto isDark = [](Colour colour) {
+    return luminance(faceColour(0, Surface::Inside, colour)) < kDark;
   };
-  return std::ranges::any_of(
-      colours, [&](const CardColours& card) { return dark(card.face) || dark(card.behind()); });
+  return std::ranges::any_of(looks, [&](const PanelLook& look) {
+    const CardColours& card = look.colours;
+    return (card.face && isDark(*card.face)) || (card.behind() && isDark(*card.behind())) ||
+           (card.pattern && std::ranges::any_of(coloursOf(*card.pattern), isDark));
+  });
 }
 
-/// Whether the facet that is seen at a point is dark; nothing seen is paper.
-bool isDarkAt(Point at, const FoldPicture& picture, std::span<const CardColours> colours) {
+/// The facet that is seen at a point; nullptr is paper.
+const Facet* facetAt(Point at, const FoldPicture& picture) {
   for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)
-    if (locate(at, facet->outline) == Side::Inside)
-      return luminance(shownColour(*facet, colours)) < kDark;
-  return false;
+    if (locate(at, facet->outline) == Side::Inside) return &*facet;
+  return nullptr;
+}
+
+EdgeTone toneOn(const Facet* facet, std::span<const PanelLook> looks) {
+  if (facet == nullptr) return EdgeTone::Ink;
+  if (luminance(shownColour(*facet, looks)) < kDark) return EdgeTone::Light;
+  const PanelLook* look = lookOf(*facet, looks);
+  if (look == nullptr) return EdgeTone::Ink;
+  const PaperPattern* paper = look->colours.patternOf(facet->face == Face::Inside);
+  if (paper == nullptr) return EdgeTone::Ink;
+  const bool dark = std::ranges::any_of(coloursOf(*paper), [&](const Colour& ink) {
+    return luminance(faceColour(facet->light, surfaceOf(*facet), ink)) < kDark;
+  });
+  return dark ? EdgeTone::CasedInk : EdgeTone::Ink;
+}
+
+/// A facet's inks, over its ground.
+void addInks(const Facet& facet, const SeenPattern& seen, Drawing& out) {
+  const std::vector<Inked> inks = patternOn(region(facet.outline), *seen.paper, seen.place);
+  for (std::size_t i = 1; i < inks.size(); ++i) {
+    PathItem item{.role = Role::Face,
+                  .rings = {},
+                  .closed = true,
+                  .filled = true,
+                  .light = facet.light,
+                  .surface = surfaceOf(facet),
+                  .colour = inks[i].colour,
+                  .printed = true};
+    for (const Area& area : inks[i].shape) {
+      item.rings.push_back(area.outer);
+      item.rings.insert(item.rings.end(), area.holes.begin(), area.holes.end());
+    }
+    out.paths.push_back(std::move(item));
+  }
 }
 
 }  // namespace
@@ -38,49 +81,82 @@ Surface surfaceOf(const Facet& facet) {
   return facet.face == Face::Inside ? Surface::Inside : Surface::Outside;
 }
 
-std::optional<Colour> ownColour(const Facet& facet, std::span<const CardColours> colours) {
-  if (facet.panel < 0 || static_cast<std::size_t>(facet.panel) >= colours.size())
-    return std::nullopt;
-  const CardColours& card = colours[static_cast<std::size_t>(facet.panel)];
-  return facet.face == Face::Inside ? card.behind() : card.face;
+std::optional<Colour> ownColour(const Facet& facet, std::span<const PanelLook> looks) {
+  const PanelLook* look = lookOf(facet, looks);
+  if (look == nullptr) return std::nullopt;
+  const bool behind = facet.face == Face::Inside;
+  if (const PaperPattern* paper = look->colours.patternOf(behind)) return meanColour(*paper);
+  return behind ? look->colours.behind() : look->colours.face;
 }
 
-std::vector<bool> edgesOnDark(const FoldPicture& picture, std::span<const CardColours> colours) {
+SeenPattern patternSeen(const Facet& facet, const FoldPicture& picture,
+                        std::span<const PanelLook> looks) {
+  const PanelLook* look = lookOf(facet, looks);
+  if (look == nullptr) return {};
+  const PaperPattern* paper = look->colours.patternOf(facet.face == Face::Inside);
+  if (paper == nullptr) return {};
+  return {paper, picture.planes.at(static_cast<std::size_t>(facet.panel)).after(look->paper)};
+}
+
+std::vector<EdgeTone> edgeTones(const FoldPicture& picture, std::span<const PanelLook> looks) {
   constexpr double kBeside = 0.3;  // mm
-  std::vector<bool> onDark(picture.edges.size());
-  if (!anyDark(colours)) return onDark;
+  std::vector<EdgeTone> tones(picture.edges.size(), EdgeTone::Ink);
+  if (!anyDark(looks)) return tones;
   for (std::size_t i = 0; i < picture.edges.size(); ++i) {
     const Segment& line = picture.edges[i].line;
     if (line.a == line.b) continue;
     const Point middle = (line.a + line.b) / 2;
     const Point beside = turnLeft(unit(line.b - line.a)) * kBeside;
-    onDark[i] =
-        isDarkAt(middle + beside, picture, colours) || isDarkAt(middle - beside, picture, colours);
+    const EdgeTone left = toneOn(facetAt(middle + beside, picture), looks);
+    const EdgeTone right = toneOn(facetAt(middle - beside, picture), looks);
+    if (left == EdgeTone::Light || right == EdgeTone::Light)
+      tones[i] = EdgeTone::Light;
+    else
+      tones[i] = std::max(left, right);
   }
-  return onDark;
+  return tones;
 }
 
-Drawing drawFold(const FoldPicture& picture, std::span<const CardColours> colours, double margin) {
+Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, double margin) {
   Drawing out{picture.extent.width() + 2 * margin, picture.extent.height() + 2 * margin, {}, {}};
   for (const Facet& facet : picture.facets) {
-    out.paths.push_back({.role = Role::Face,
-                         .rings = {facet.outline},
-                         .closed = true,
-                         .filled = true,
-                         .light = facet.light,
-                         .surface = surfaceOf(facet),
-                         .colour = ownColour(facet, colours)});
+    const SeenPattern seen = patternSeen(facet, picture, looks);
+    out.paths.push_back(
+        {.role = Role::Face,
+         .rings = {facet.outline},
+         .closed = true,
+         .filled = true,
+         .light = facet.light,
+         .surface = surfaceOf(facet),
+         .colour = seen.paper == nullptr ? ownColour(facet, looks) : coloursOf(*seen.paper)[0]});
+    if (seen.paper != nullptr) addInks(facet, seen, out);
   }
-  PathItem dark{.role = Role::Edge, .rings = {}};
+  PathItem casing{.role = Role::Edge, .rings = {}, .colour = kLightEdge, .width = kCasing};
+  PathItem ink{.role = Role::Edge, .rings = {}};
   PathItem light{.role = Role::Edge, .rings = {}, .colour = kLightEdge};
-  const std::vector<bool> onDark = edgesOnDark(picture, colours);
+  const std::vector<EdgeTone> tones = edgeTones(picture, looks);
   for (std::size_t i = 0; i < picture.edges.size(); ++i) {
     const Segment& line = picture.edges[i].line;
-    (onDark[i] ? light : dark).rings.push_back({line.a, line.b});
+    if (tones[i] == EdgeTone::CasedInk) casing.rings.push_back({line.a, line.b});
+    (tones[i] == EdgeTone::Light ? light : ink).rings.push_back({line.a, line.b});
   }
-  for (PathItem* edges : {&dark, &light})
+  for (PathItem* edges : {&casing, &ink, &light})
     if (!edges->rings.empty()) out.paths.push_back(std::move(*edges));
   return moved(std::move(out), Point{margin, margin} - picture.extent.low);
+}
+
+std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks) {
+  std::vector<PanelLook> out(looks.begin(), looks.end());
+  for (PanelLook& look : out) {
+    if (!look.colours.pattern) continue;
+    CardColours& card = look.colours;
+    // A back that is as the face stays so.
+    const std::optional<Colour> behind = card.behind();
+    (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
+    if (!card.patternBehind) card.back = behind;
+    card.pattern.reset();
+  }
+  return out;
 }
 
 }  // namespace creasewright

@@ -156,8 +156,9 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
     }
   for (Polyline& way : ways)
     for (Point& p : way) p = p + Point{kMargin, kMargin} - picture.extent.low;
-  const std::vector<CardColours> colours(net.panels.size(), piece.card.colours);
-  return {drawFold(picture, colours, kMargin), std::move(ways)};
+  const std::vector<PanelLook> looks(net.panels.size(), {piece.card.colours});
+  // A pattern would hide the lines that the figure is there for.
+  return {drawFold(picture, withoutPatterns(looks), kMargin), std::move(ways)};
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {

@@ -72,6 +72,7 @@ QString formLook(const GuideForm& form) {
   if (form.black)
     look += QStringLiteral(
         "svg { filter: grayscale(1) contrast(1.2); }\n"
+        "svg .printed { display: none; }\n"
         "body, h2, .checks, .detail, .facts { color: #000; }\n"
         ".care { border-color: #000; }\n");
   return look;

@@ -28,8 +28,9 @@ QString unbroken(QString name) { return name.replace(QLatin1Char(' '), QChar(QCh
 
 /// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
 /// person must mind about a sheet is said here.
-QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, bool keepGrain) {
+QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const CardPlan& card) {
   QStringList notes;
+  const bool keepGrain = card.kit().keepGrain;
   if (keepGrain && sheet.grain != Grain::Unknown) {
     notes.append(layout.sheet.height >= layout.sheet.width
                      ? KitTr::tr("Lay the sheet upright as drawn: its grain runs up and down.")
@@ -38,7 +39,13 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, bool keepG
   }
   if (sheet.oneSided)
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
-  if (sheet.pattern) notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
+  if (sheet.pattern || hasWay(card.card()))
+    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
+  const std::optional<PaperPattern>& paper = card.card().colours.pattern;
+  const PatternKind* pattern = paper ? patternCalled(paper->id) : nullptr;
+  if (pattern != nullptr && pattern->hasUp())
+    notes.append(
+        KitTr::tr("The pattern has an up: mark the upper edge of each blank on its back."));
   return notes;
 }
 
@@ -262,7 +269,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, U
           KitTr::tr("%n of %1: %2", "", counts[d]).arg(letter(card, d), blankTitle(card, d)));
     }
   }
-  words.notes = sheetNotes(sheet, layout, card.kit().keepGrain);
+  words.notes = sheetNotes(sheet, layout, card);
   for (const TrimStep& step : trimSteps(layout))
     words.cuts.push_back({step.number, cutSentence(step, card, unit)});
   for (const Offcut& offcut : offcutsOf(layout, kLeastOffcut)) {

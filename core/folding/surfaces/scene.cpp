@@ -68,6 +68,10 @@ FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point
   for (const Plate* plate : tree.backToFront(eye.towardsEye))
     addFacets(*plate, eye, picture.facets);
   dropHidden(picture.facets, tolerance);
+  for (const Transform& placed : pose)
+    picture.planes.push_back({eye.project(placed.apply(Point{})),
+                              eye.project(placed.turn({1, 0, 0})),
+                              eye.project(placed.turn({0, 1, 0}))});
   bool first = true;
   for (const Facet& facet : picture.facets)
     for (const Point& corner : facet.outline) include(picture.extent, corner, first);

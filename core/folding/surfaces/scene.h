@@ -5,6 +5,7 @@
 #include "folding/surfaces/solid.h"
 #include "folding/surfaces/view.h"
 #include "folding/surfaces/visible_edges.h"
+#include "geometry/plane_map.h"
 #include "geometry/region.h"
 #include "net/net.h"
 #include "net/pose.h"
@@ -25,6 +26,7 @@ struct FoldPicture {
   std::vector<Facet> facets;
   std::vector<VisibleEdge> edges;  ///< only the visible parts
   Bounds extent;
+  std::vector<PlaneMap> planes;  ///< by panel: its frame in picture coordinates
 };
 
 /// Draws a pose with hidden surfaces removed exactly: panels are split by a BSP tree; panels in one

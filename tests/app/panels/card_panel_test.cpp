@@ -2,13 +2,16 @@
 
 #include <QComboBox>
 #include <QMenu>
+#include <QSpinBox>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
 #include "commands/edits.h"
+#include "patterns/pattern.h"
 #include "widgets/colour_button.h"
 #include "widgets/length_edit.h"
+#include "widgets/pattern_picker.h"
 
 namespace creasewright {
 namespace {
@@ -71,6 +74,68 @@ TEST(CardPanel, ColoursArePickedKeptWithAnotherCardAndUndone) {
   session.history().undo();
   EXPECT_EQ(buttons[1]->text(), "cream");
   EXPECT_EQ(session.design().card.colours, wanted);
+}
+
+void pickPattern(PatternPicker& picker, const QString& name) {
+  auto* button = picker.findChild<QToolButton*>(QString(), Qt::FindDirectChildrenOnly);
+  emit button->menu()->aboutToShow();
+  for (QAction* action : button->menu()->actions())
+    if (action->text() == name) return action->trigger();
+  ADD_FAILURE() << "no pattern " << name.toStdString();
+}
+
+TEST(CardPanel, APatternIsChosenSetAndUndoneStepByStep) {
+  DesignSession session;
+  CardPanel panel(session);
+  auto* picker = panel.findChild<PatternPicker*>();
+  ASSERT_NE(picker, nullptr);
+  const auto pattern = [&] { return session.design().card.colours.pattern; };
+  pickPattern(*picker, "Dots");
+  ASSERT_TRUE(pattern());
+  EXPECT_EQ(*pattern(), usualPaper(*patternCalled("dots")));
+  auto* scale = picker->findChild<LengthEdit*>();
+  scale->selectAll();
+  QTest::keyClicks(scale, "9 mm");
+  QTest::keyClick(scale, Qt::Key_Return);
+  EXPECT_EQ(pattern()->scale, mm(9));
+  scale->selectAll();
+  QTest::keyClicks(scale, "900 mm");
+  QTest::keyClick(scale, Qt::Key_Return);
+  EXPECT_EQ(pattern()->scale, mm(9)) << "beyond any pattern";
+  picker->findChild<QSpinBox*>()->setValue(30);
+  EXPECT_EQ(pattern()->turn, 30);
+  const auto colours = picker->findChildren<ColourButton*>();
+  ASSERT_EQ(colours.size(), 3);
+  pick(*colours[0], "sage");
+  ASSERT_EQ(pattern()->colours.size(), 3U);
+  EXPECT_EQ(pattern()->colours[0], *parseColour("sage"));
+  auto* side = picker->findChild<QComboBox*>();
+  side->setCurrentIndex(1);
+  emit side->activated(1);
+  EXPECT_TRUE(session.design().card.colours.patternBehind);
+  // One step each: side, colour, turn, repeat, pattern.
+  session.history().undo();
+  EXPECT_FALSE(session.design().card.colours.patternBehind);
+  session.history().undo();
+  EXPECT_TRUE(pattern()->colours.empty());
+  session.history().undo();
+  EXPECT_EQ(pattern()->turn, 0);
+  session.history().undo();
+  EXPECT_EQ(pattern()->scale, patternCalled("dots")->usual);
+  session.history().undo();
+  EXPECT_FALSE(pattern());
+}
+
+TEST(CardPanel, AColourForThePrintedSideTakesThePatternAway) {
+  DesignSession session;
+  CardPanel panel(session);
+  pickPattern(*panel.findChild<PatternPicker*>(), "Stripes");
+  const auto buttons = panel.findChildren<ColourButton*>(QString(), Qt::FindDirectChildrenOnly);
+  ASSERT_EQ(buttons.size(), 2);
+  pick(*buttons[1], "cream");
+  EXPECT_TRUE(session.design().card.colours.pattern) << "the other side keeps it";
+  pick(*buttons[0], "sage");
+  EXPECT_EQ(session.design().card.colours, *parseCardColours("sage/cream"));
 }
 
 }  // namespace

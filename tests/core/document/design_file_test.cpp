@@ -4,6 +4,8 @@
 #include <nlohmann/json.hpp>
 
 #include "document/file_io.h"
+#include "fit/card_pattern.h"
+#include "patterns/pattern.h"
 #include "styles/registry.h"
 #include "support/random.h"
 
@@ -107,6 +109,10 @@ TEST(DesignFile, EveryDesignReadsBackTheSame) {
       if (i % 2 == 0)
         design.card.colours.face = namedColours()[static_cast<std::size_t>(i) % 26].colour;
       if (i % 3 == 0) design.card.colours.back = Colour{1, 0xFE, static_cast<std::uint8_t>(i)};
+      if (i % 3 == 1)
+        design.card.colours =
+            *withPattern(design.card.colours, i % 2 == 0 ? "tartan:scale=1/2in:turn=15:side=back"
+                                                         : "dots:colours=sage,#010203");
       if (i % 4 == 0) design.tags = {"autumn", "\u00E4, \"quoted\""};
       if (i % 5 == 0) design.board = Length::inches(12);
       if (i % 3 != 0) design.product = parseProduct("cylinder:40x120mm").value();
@@ -268,6 +274,27 @@ TEST(DesignFile, NothingInAMessageIsLong) {
   Json json = soapJson();
   json["parameters"]["depth"] = std::string(100'000, 'x');
   EXPECT_LE(std::get<std::string>(problemOf(json).values.at(0)).size(), 64u);
+}
+
+TEST(DesignFile, APatternThatMakesNoSenseIsNamed) {
+  Design design = soapTray();
+  design.card.colours = *withPattern({}, "dots:colours=sage,cream");
+  Json json = Json::parse(writeDesign(design));
+  const auto with = [&](const char* key, const Json& value) {
+    Json changed = json;
+    changed["card"]["pattern"][key] = value;
+    return problemOf(changed);
+  };
+  EXPECT_EQ(with("id", "dotz").code, ProblemCode::PatternUnknown);
+  EXPECT_EQ(with("scale", "0 mm").code, ProblemCode::PatternScaleOff);
+  EXPECT_EQ(with("scale", "99000 mm").code, ProblemCode::PatternScaleOff);
+  EXPECT_EQ(with("scale", "wide").where, "card/pattern/scale");
+  EXPECT_EQ(with("turn", 360).where, "card/pattern/turn");
+  EXPECT_EQ(with("side", "top").where, "card/pattern/side");
+  EXPECT_EQ(with("colours", Json::array({"sage"})).where, "card/pattern/colours");
+  const Json many = Json::array({"#000000", "#000000", "#000000", "#000000"});
+  EXPECT_EQ(with("colours", many).code, ProblemCode::PatternColours);
+  EXPECT_EQ(with("id", nullptr).code, ProblemCode::FieldUnreadable);
 }
 
 }  // namespace

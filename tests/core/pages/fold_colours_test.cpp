@@ -54,11 +54,11 @@ TEST(FoldColours, WhatGoesOntoTheBoxKeepsItsOwnColour) {
     ASSERT_TRUE(built);
     ASSERT_TRUE(built->problems.empty()) << kind;
     const Dressed shown = dressed(*built, built->pieces.front());
-    ASSERT_EQ(shown.colours.size(), shown.net.panels.size());
+    ASSERT_EQ(shown.looks.size(), shown.net.panels.size());
     const std::size_t own = built->pieces.front().net.panels.size();
-    ASSERT_GT(shown.colours.size(), own) << kind;
-    for (std::size_t i = 0; i < shown.colours.size(); ++i)
-      EXPECT_EQ(shown.colours[i].face, i < own ? kOut : kBand) << kind << i;
+    ASSERT_GT(shown.looks.size(), own) << kind;
+    for (std::size_t i = 0; i < shown.looks.size(); ++i)
+      EXPECT_EQ(shown.looks[i].colours.face, i < own ? kOut : kBand) << kind << i;
     const Drawing picture = pictureOf(*built, {.folded = true});
     EXPECT_TRUE(std::ranges::any_of(picture.paths,
                                     [](const PathItem& item) { return item.colour == kBand; }));
