@@ -59,7 +59,9 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
 std::vector<Setting> withListsJoined(const std::vector<Setting>& settings) {
   std::vector<Setting> out;
   for (const Setting& setting : settings) {
-    if (out.empty() || setting.equals || out.back().key != "pattern") {
+    // A key of an extra has no colon: `cream:scale=9mm` goes on with the pattern.
+    const bool goesOn = !setting.equals || setting.key.find(':') != std::string_view::npos;
+    if (out.empty() || !goesOn || out.back().key != "pattern") {
       out.push_back(setting);
       continue;
     }

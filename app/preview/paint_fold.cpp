@@ -46,9 +46,9 @@ void paintPrint(QPainter& painter, const QPolygonF& outline, const Facet& facet,
   const PatternTile& tile = patternTile(*seen.paper, scale * painter.device()->devicePixelRatioF());
   QBrush print(tile.image);
   print.setTransform(tile.toPaper * toTransform(seen.place) * place);
-  painter.setPen(Qt::NoPen);
   painter.setBrush(print);
   painter.drawPolygon(outline);
+  painter.setPen(Qt::NoPen);
   const Colour white = faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF});
   painter.setBrush(QColor(0, 0, 0, 0xFF - white.red));
   painter.drawPolygon(outline);
@@ -61,10 +61,13 @@ void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& pictur
   const QColor colour = facetColour(facet, shown.looks);
   // A hairline of the same colour closes the seams between neighbouring facets.
   painter.setPen(QPen(colour, 0.7));
-  painter.setBrush(colour);
-  painter.drawPolygon(outline);
   const SeenPattern seen = patternSeen(facet, picture, shown.looks);
-  if (seen.paper != nullptr) paintPrint(painter, outline, facet, seen, place);
+  if (seen.paper != nullptr) {
+    paintPrint(painter, outline, facet, seen, place);
+  } else {
+    painter.setBrush(colour);
+    painter.drawPolygon(outline);
+  }
   if (!lit) return;
   QColor halo = lightTheme().halo;
   halo.setAlphaF(0.45F);

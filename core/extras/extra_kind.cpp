@@ -38,6 +38,8 @@ Extra standardExtra(const ExtraKind& kind, const Card& card) {
   Extra extra;
   extra.kind = kind.id;
   extra.card = kind.ofFilm ? clearFilm() : card;
+  // Without its pattern: it is to be seen on the box, and what is written on it to be read.
+  extra.card.colours.pattern.reset();
   for (const ParameterSpec& spec : kind.parameters)
     extra.parameters.setCount(spec.key, spec.standard);
   return extra;

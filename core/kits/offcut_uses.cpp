@@ -97,7 +97,8 @@ std::vector<OffcutUse> offcutUses(const KitPlan& plan) {
       for (const int c : cardsFor(item, plan)) {
         if (left <= 0) return uses;
         const auto card = static_cast<std::size_t>(c);
-        const Extra extra = standardExtra(**kind, plan.cards[card].card());
+        Extra extra = standardExtra(**kind, plan.cards[card].card());
+        extra.card = plan.cards[card].card();
         const std::vector<BlankDemand> blanks = blanksFor(kit, item, extra);
         const int quantity = quantityOf(blanks);
         if (quantity == 0 || quantity > kMostPerSet * item.perPerson * kit.sets()) break;

@@ -43,7 +43,7 @@ class Patterns(ProgramTest):
     def test_box_and_extras_have_their_own(self):
         design = self.box(
             "--pattern", "stripes:scale=1/2in:turn=45:colours=cream,sage:side=back",
-            "--extra", "mats:pattern=leaves:colours=cream,fir,leaf,inset=4mm",
+            "--extra", "mats:pattern=leaves:colours=cream,fir,leaf:scale=30mm,inset=4mm",
             "--extra", "belly-band:colour=plum",
         )  # fmt: skip
         cards = self.cards(design)
@@ -53,6 +53,7 @@ class Patterns(ProgramTest):
         self.assertTrue(mats)
         for card in mats:
             self.assertEqual(card["pattern"]["id"], "leaves")
+            self.assertEqual(card["pattern"]["scale"], "30 mm")
             self.assertEqual(card["pattern"]["colours"], ["#F6ECD0", "#244F3C", "#5E9A45"])
         self.assertNotIn("pattern", cards["band"])
 

@@ -104,6 +104,7 @@ TEST(DirectedPapers, WidthsRunAcrossThePaper) {
       *newDesign("straight-tuck-box", {}, *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
   design.card.colours = *withPattern({}, "stripes");
   design.extras = {standardExtra(**findExtraKind("belly-band"), design.card)};
+  design.extras[0].card = design.card;
   const auto built = build(design);
   ASSERT_TRUE(built);
   BuiltPiece band = built->pieces.back();
