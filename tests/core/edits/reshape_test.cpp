@@ -324,5 +324,93 @@ TEST(Flap, TheLeastDepthThatHoldsIsEnough) {
   EXPECT_GT(fitting, 0);
 }
 
+// A score from corner to corner goes through corners that are there: no edge of either part has no
+// length, and two triangles are left of a rectangle.
+TEST(Split, FromCornerToCornerNoCornerIsDoubled) {
+  int made = 0;
+  int triangles = 0;
+  for (const Style& style : styles()) {
+    Result<Design> design = newDesign(style.id, *parseProduct("box:60x50x40mm"),
+                                      *findCard("300gsm"), Ease::Easy, ToolGrid::none());
+    if (!design || !build(*design)) continue;
+    const BuiltDesign plain = *build(*design);
+    for (const Panel& panel : box(plain).net.panels) {
+      const Edit split{"split",
+                       box(plain).name,
+                       panel.id,
+                       {},
+                       {{"from", "left or bottom"}, {"at", "0 mm"}, {"slant", "panel-height"}},
+                       true};
+      const BuiltDesign built = builtWith(*design, {split});
+      if (!built.brokenEdits.empty()) continue;
+      ++made;
+      const bool rectangle =
+          panel.outline.size() == 4 && panel.openings.empty() &&
+          std::abs(std::abs(signedArea(panel.outline)) -
+                   bounds(panel.outline).width() * bounds(panel.outline).height()) < 1e-6;
+      for (const std::string& part : {panel.id, panel.id + "/part"}) {
+        const Net& net = box(built).net;
+        const Polygon& outline = net.panels[static_cast<std::size_t>(*net.find(part))].outline;
+        for (std::size_t k = 0; k < outline.size(); ++k)
+          EXPECT_GT(distance(outline[k], outline[(k + 1) % outline.size()]), 1e-3)
+              << style.id << ' ' << part;
+        if (!rectangle) continue;
+        EXPECT_EQ(outline.size(), 3U) << style.id << ' ' << part;
+        ++triangles;
+      }
+    }
+  }
+  EXPECT_GT(made, 20);
+  EXPECT_GT(triangles, 10);
+}
+
+// "Left" is the left end of an edge as it is drawn, of an upright one the lower, whichever way its
+// panel is turned; "right" the other; the end that is not named keeps its corner.
+TEST(Corners, LeftAndRightAreThoseOfTheDrawing) {
+  int cut = 0;
+  for (const Style& style : styles()) {
+    Result<Design> design = newDesign(style.id, *parseProduct("box:60x50x40mm"),
+                                      *findCard("300gsm"), Ease::Easy, ToolGrid::none());
+    if (!design || !build(*design)) continue;
+    const BuiltDesign plain = *build(*design);
+    const Net& net = box(plain).net;
+    for (std::size_t i = 0; i < net.panels.size(); ++i) {
+      const std::string& id = net.panels[i].id;
+      for (const std::string& name : edgesWithoutFolds(net, static_cast<int>(i))) {
+        const auto edge = findEdge(net, static_cast<int>(i), name);
+        if (!edge) continue;
+        const Polygon& drawn = box(plain).flat.panels[i];
+        Point left = drawn[edge->index];
+        Point right = drawn[(edge->index + 1) % drawn.size()];
+        const bool upright = std::abs(left.x - right.x) < 1e-3;
+        if (upright ? left.y > right.y : left.x > right.x) std::swap(left, right);
+        for (const bool atLeft : {true, false}) {
+          const Edit corner{
+              "corners",
+              box(plain).name,
+              id,
+              name,
+              {{"shape", "cut"}, {"size", "1 mm"}, {"ends", atLeft ? "left" : "right"}},
+              true};
+          const BuiltDesign built = builtWith(*design, {corner});
+          if (!built.brokenEdits.empty()) continue;
+          const FlatNet& flat = box(built).flat;
+          if (std::abs(flat.width - box(plain).flat.width) > 1e-6 ||
+              std::abs(flat.height - box(plain).flat.height) > 1e-6)
+            continue;  // the blank lies elsewhere
+          const auto has = [&](Point p) {
+            return std::ranges::any_of(flat.panels[i],
+                                       [&](Point q) { return distance(p, q) < 1e-6; });
+          };
+          EXPECT_FALSE(has(atLeft ? left : right)) << style.id << ' ' << id << ' ' << name;
+          EXPECT_TRUE(has(atLeft ? right : left)) << style.id << ' ' << id << ' ' << name;
+          ++cut;
+        }
+      }
+    }
+  }
+  EXPECT_GT(cut, 200);
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -25,6 +25,12 @@ TEST(KeepStyle, HoldsWhatTheDesignHas) {
   EXPECT_EQ(style.edits[0], heartBox().edits[0]);
 }
 
+TEST(KeepStyle, AnIdHasTheTitlesLettersInLowerCase) {
+  OwnStyle style = heartStyle();
+  style.title = "AZ, Zebra & 90 azZ";
+  EXPECT_TRUE(ownStyleIdFor(style).starts_with("az-zebra-90-azz-")) << ownStyleIdFor(style);
+}
+
 TEST(KeepStyle, AnotherStyleHasAnotherId) {
   StyleWords words = heartWords();
   words.summary = "Other";

@@ -87,6 +87,8 @@ TEST(Formula, TheLongestLengthIsALength) {
   expectLength("100000 mm", mm(100'000));
   expectLength("50000 mm + 50000 mm", mm(100'000));
   expectProblem("50000 mm + 50000.000001 mm", ProblemCode::FormulaOutOfRange);
+  expectLength("100000000000 / 100000000000 * 5 mm", mm(5));
+  expectProblem("100000000001 / 100000000001 * 5 mm", ProblemCode::FormulaOutOfRange);
 }
 
 }  // namespace

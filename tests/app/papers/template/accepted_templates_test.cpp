@@ -33,14 +33,18 @@ TEST(AcceptedTemplates, PagesAreAsBefore) {
                      writeSvg(drawing, "page", wordingIn(options.unit)));
     }
   }
-  TemplateOptions calibration;
-  calibration.kind = TemplateKind::Calibration;
-  calibration.setup.paper = *findPaper("a4");
   const auto built = build(testing::asItComes(styles().front()));
-  const auto pages = templatePages(*built, calibration);
-  ASSERT_TRUE(pages);
-  for (const Drawing& drawing : *pages)
-    accepted.add("calibration.svg", writeSvg(drawing, "page", wordingIn(Unit::Millimetre)));
+  for (const Paper& paper : papers()) {
+    TemplateOptions calibration;
+    calibration.kind = TemplateKind::Calibration;
+    calibration.setup.paper = paper;
+    calibration.unit = ++number % 2 == 0 ? Unit::Inch : Unit::Millimetre;
+    const auto pages = templatePages(*built, calibration);
+    ASSERT_TRUE(pages) << paper.id;
+    for (const Drawing& drawing : *pages)
+      accepted.add("calibration-" + std::string(paper.id) + ".svg",
+                   writeSvg(drawing, "page", wordingIn(calibration.unit)));
+  }
   accepted.expectAsBefore();
 }
 
