@@ -7,15 +7,17 @@
 #include "cli/guide_command.h"
 #include "cli/kit_command.h"
 #include "cli/new_command.h"
+#include "cli/photos_command.h"
 #include "cli/style_command.h"
 #include "cli/styles_command.h"
 
 namespace creasewright {
 
 const std::vector<Command>& commands() {
-  static const std::vector<Command> all{
-      stylesCommand(), extrasCommand(), editsCommand(), cardsCommand(), newCommand(),
-      checkCommand(),  exportCommand(), guideCommand(), kitCommand(),   styleCommand()};
+  static const std::vector<Command> all{stylesCommand(), extrasCommand(), editsCommand(),
+                                        cardsCommand(),  newCommand(),    checkCommand(),
+                                        exportCommand(), guideCommand(),  photosCommand(),
+                                        kitCommand(),    styleCommand()};
   return all;
 }
 
