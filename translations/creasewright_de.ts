@@ -995,6 +995,62 @@
         <source>list the patterns that card and paper can be printed with</source>
         <translation>die Muster auflisten, mit denen Karton und Papier bedruckt sein können</translation>
     </message>
+    <message>
+        <source>--photo: Photos go into the guide of one design. Keep them in the designs with “creasewright photos”.</source>
+        <translation>--photo: Fotos kommen in die Anleitung eines einzelnen Entwurfs. Mit „creasewright photos“ in den Entwürfen aufheben.</translation>
+    </message>
+    <message>
+        <source>--step-photo: “%1” has no equals sign. Write N=PICTURE, such as --step-photo 4=folding.jpg.</source>
+        <translation>--step-photo: „%1“ hat kein Gleichheitszeichen. N=PICTURE schreiben, etwa --step-photo 4=falten.jpg.</translation>
+    </message>
+    <message>
+        <source>--caption: “%1” has no equals sign. Write box=WORDS or N=WORDS.</source>
+        <translation>--caption: „%1“ hat kein Gleichheitszeichen. box=WORDS oder N=WORDS schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is no place of a photo. Write box, or a step from 1 to %3.</source>
+        <translation>%1: „%2“ ist kein Platz für ein Foto. box oder einen Schritt von 1 bis %3 schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: “%2” is no step of the guide. Write a number from 1 to %3.</source>
+        <translation>%1: „%2“ ist kein Schritt der Anleitung. Eine Zahl von 1 bis %3 schreiben.</translation>
+    </message>
+    <message>
+        <source>%1: There is no photo at “%2”. “creasewright photos FILE” lists them.</source>
+        <translation>%1: Bei „%2“ ist kein Foto. „creasewright photos FILE“ zeigt alle.</translation>
+    </message>
+    <message>
+        <source>photo of the finished box: a PNG or JPEG file</source>
+        <translation>Foto der fertigen Schachtel: eine PNG- oder JPEG-Datei</translation>
+    </message>
+    <message>
+        <source>photo of the step with this number; may be repeated</source>
+        <translation>Foto des Schrittes mit dieser Nummer; mehrfach möglich</translation>
+    </message>
+    <message>
+        <source>words under a photo; may be repeated</source>
+        <translation>Worte unter einem Foto; mehrfach möglich</translation>
+    </message>
+    <message>
+        <source>take a photo out of the design; may be repeated</source>
+        <translation>ein Foto aus dem Entwurf nehmen; mehrfach möglich</translation>
+    </message>
+    <message>
+        <source>photo, %1 kB</source>
+        <translation>Foto, %1 kB</translation>
+    </message>
+    <message>
+        <source>The finished box</source>
+        <translation>Die fertige Schachtel</translation>
+    </message>
+    <message>
+        <source>keep photos for the guide in a design, or list them</source>
+        <translation>Fotos für die Anleitung im Entwurf aufheben oder auflisten</translation>
+    </message>
+    <message>
+        <source>design whose photos these are</source>
+        <translation>Entwurf, zu dem die Fotos gehören</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -2062,6 +2118,14 @@
         <source>Shown for inches; the guide in millimetres is a file of its own.</source>
         <translation>Gezeigt in Zoll; die Anleitung in Millimetern ist eine eigene Datei.</translation>
     </message>
+    <message>
+        <source>Photos…</source>
+        <translation>Fotos …</translation>
+    </message>
+    <message>
+        <source>Photos of the finished box and of steps, kept in the design.</source>
+        <translation>Fotos der fertigen Schachtel und einzelner Schritte, im Entwurf aufgehoben.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::KeepDialog</name>
@@ -2642,6 +2706,74 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Colour %1</source>
         <translation>Farbe %1</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PhotosDialog</name>
+    <message>
+        <source>Take the photo out</source>
+        <translation>Foto herausnehmen</translation>
+    </message>
+    <message>
+        <source>Photos of the guide</source>
+        <translation>Fotos der Anleitung</translation>
+    </message>
+    <message>
+        <source>What a photo shows</source>
+        <translation>Was ein Foto zeigt</translation>
+    </message>
+    <message>
+        <source>Words under it</source>
+        <translation>Worte darunter</translation>
+    </message>
+    <message>
+        <source>The finished box</source>
+        <translation>Die fertige Schachtel</translation>
+    </message>
+    <message>
+        <source>%1. %2</source>
+        <comment>number and title of a step</comment>
+        <translation>%1. %2</translation>
+    </message>
+    <message>
+        <source>A step that the guide no longer has</source>
+        <translation>Ein Schritt, den die Anleitung nicht mehr hat</translation>
+    </message>
+    <message>
+        <source>%1 — photo</source>
+        <translation>%1 – Foto</translation>
+    </message>
+    <message>
+        <source>Add a photo…</source>
+        <translation>Foto hinzufügen …</translation>
+    </message>
+    <message>
+        <source>Another photo…</source>
+        <translation>Anderes Foto …</translation>
+    </message>
+    <message>
+        <source>No photo</source>
+        <translation>Kein Foto</translation>
+    </message>
+    <message>
+        <source>This photo cannot be shown.</source>
+        <translation>Dieses Foto lässt sich nicht zeigen.</translation>
+    </message>
+    <message>
+        <source>Photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg)</translation>
+    </message>
+    <message>
+        <source>photo</source>
+        <translation>Foto</translation>
+    </message>
+    <message>
+        <source>words of a photo</source>
+        <translation>Worte zu einem Foto</translation>
     </message>
 </context>
 <context>
@@ -4325,6 +4457,22 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Lay the side named against the stop at your right; its numbers count from there.</source>
         <translation>Die genannte Seite rechts an den Anschlag legen; von dort zählen ihre Zahlen.</translation>
     </message>
+    <message>
+        <source>Photo of the finished piece</source>
+        <translation>Foto des fertigen Stücks</translation>
+    </message>
+    <message>
+        <source>Photo of step %1</source>
+        <translation>Foto zu Schritt %1</translation>
+    </message>
+    <message>
+        <source>photo %1</source>
+        <translation>Foto %1</translation>
+    </message>
+    <message>
+        <source>The photo “%1” belongs to a step that the guide does not have; it is kept in the design and not printed.</source>
+        <translation>Das Foto „%1“ gehört zu einem Schritt, den die Anleitung nicht hat; es bleibt im Entwurf und wird nicht gedruckt.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -4374,10 +4522,6 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The sheet has one good face: trace and score on the other.</source>
         <translation>Der Bogen hat nur eine schöne Seite: auf der anderen anzeichnen und rillen.</translation>
-    </message>
-    <message>
-        <source>Turn the sheet.</source>
-        <translation>Den Bogen drehen.</translation>
     </message>
     <message>
         <source>Take what is left after cut %1, turn it.</source>
@@ -4931,6 +5075,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The pattern has an up: mark the upper edge of each blank on its back.</source>
         <translation>Das Muster hat ein Oben: die obere Kante jedes Zuschnitts auf der Rückseite anzeichnen.</translation>
     </message>
+    <message>
+        <source>Lay the sheet on its long side as drawn: its grain runs from left to right.</source>
+        <translation>Den Bogen quer legen wie gezeichnet: Die Laufrichtung geht von links nach rechts.</translation>
+    </message>
+    <message>
+        <source>Lay the sheet upright as drawn: its grain runs from left to right.</source>
+        <translation>Den Bogen hochkant legen wie gezeichnet: Die Laufrichtung geht von links nach rechts.</translation>
+    </message>
+    <message>
+        <source>Lay the sheet as drawn, a quarter turned.</source>
+        <translation>Den Bogen wie gezeichnet legen, um eine Vierteldrehung gedreht.</translation>
+    </message>
 </context>
 <context>
     <name>labels</name>
@@ -5269,6 +5425,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Score from (%1, %2) to (%3, %4), counted from the lower right corner.</source>
         <translation>Von (%1, %2) bis (%3, %4) rillen, gezählt von der unteren rechten Ecke.</translation>
+    </message>
+    <message>
+        <source>fence</source>
+        <translation>Anschlag</translation>
     </message>
 </context>
 <context>
@@ -6295,6 +6455,18 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The pattern %1 has %3 colours, not %2. Leave some out.</source>
         <translation>Das Muster %1 hat %3 Farben, nicht %2. Einige weglassen.</translation>
+    </message>
+    <message>
+        <source>“%1” is no picture that can be read. Choose a PNG or JPEG file that opens in other programs.</source>
+        <translation>„%1“ ist kein lesbares Bild. Eine PNG- oder JPEG-Datei wählen, die sich in anderen Programmen öffnen lässt.</translation>
+    </message>
+    <message>
+        <source>“%1” is %2 × %3 pixels. A photo has at most %4 on a side and %5 in all: save it smaller.</source>
+        <translation>„%1“ hat %2 × %3 Bildpunkte. Ein Foto hat höchstens %4 je Seite und %5 insgesamt: kleiner speichern.</translation>
+    </message>
+    <message>
+        <source>The picture “%1” has %2 bytes, more than the %3 it may have: save it smaller.</source>
+        <translation>Das Bild „%1“ hat %2 Byte, mehr als die erlaubten %3: kleiner speichern.</translation>
     </message>
 </context>
 <context>

@@ -8,6 +8,7 @@
 #include <string_view>
 
 #include "bridge/text.h"
+#include "units/tool_grid.h"
 
 namespace creasewright {
 
@@ -136,6 +137,7 @@ const char* sourceText(std::string_view code) {
       {"corner-right", QT_TRANSLATE_NOOP("labels", "right")},
       {"corner-bottom", QT_TRANSLATE_NOOP("labels", "bottom")},
       {"corner-top", QT_TRANSLATE_NOOP("labels", "top")},
+      {"fence", QT_TRANSLATE_NOOP("labels", "fence")},
       {"measures-heading", QT_TRANSLATE_NOOP("labels", "Measures")},
       {"card", QT_TRANSLATE_NOOP("labels", "%1, %2 thick")},
       {"card-weight", QT_TRANSLATE_NOOP("labels", "%1, %2 g/m² (%3 lb cover), %4 thick")},
@@ -164,12 +166,23 @@ QString valueText(const ProblemValue& value, Unit unit) {
   return std::visit(Text{unit}, value);
 }
 
+/// The number of a step at the trimmer and its setting; what no mark of a ruler in inches is set in
+/// millimetres.
+QString trimSetting(const Label& label, Unit unit) {
+  const Length setting = std::get<Length>(label.values.at(1));
+  const bool marked = unit == Unit::Millimetre || ToolGrid::sixteenthInch().holds(setting);
+  return QStringLiteral("%1: %2")
+      .arg(std::get<std::int64_t>(label.values.at(0)))
+      .arg(marked ? lengthText(setting, unit, false) : lengthText(setting, Unit::Millimetre));
+}
+
 }  // namespace
 
 QString labelText(const Label& label, Unit unit) {
   if (label.code.empty()) return text(label.literal);
   if (label.code == "reading")  // a length on a map, whose sheet says the unit
     return lengthText(std::get<Length>(label.values.at(0)), unit, false);
+  if (label.code == "trim-setting") return trimSetting(label, unit);
   const char* source = sourceText(label.code);
   if (source == nullptr) return text(label.code);
   const QString pattern = QCoreApplication::translate("labels", source);

@@ -5,6 +5,7 @@
 #include <algorithm>
 #include <optional>
 
+#include "bridge/decode_picture.h"
 #include "bridge/text.h"
 #include "drawing/contrast.h"
 #include "geometry/polygon.h"
@@ -116,18 +117,44 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest, const P
     painter.fillPath(outline(item), fill);
 }
 
+/// As fine as a printer shows it, and no finer.
+void paintPicture(QPainter& painter, const PictureItem& item, const PaintLook& look) {
+  constexpr double kPixelsPerMm = 220 / 25.4;
+  const double longest = std::max(item.width, item.height) * kPixelsPerMm;
+  const QImage image = keptPicture(item.file, std::max(1, static_cast<int>(longest)));
+  if (image.isNull()) return;
+  painter.save();
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  painter.translate(toPoint(item.at));
+  painter.scale(1, -1);
+  painter.drawImage(QRectF(0, -item.height, item.width, item.height),
+                    look.black ? image.convertToFormat(QImage::Format_Grayscale8) : image);
+  painter.restore();
+}
+
+/// The two faces that words are set in, made once for a drawing.
+struct Typefaces {
+  QFont plain = face(false);
+  QFont bold = face(true);
+
+  static QFont face(bool heavy) {
+    QFont font(QStringLiteral("DejaVu Sans"));
+    font.setPixelSize(kFontPixels);
+    font.setBold(heavy);
+    font.setHintingPreference(QFont::PreferNoHinting);
+    return font;
+  }
+};
+
 void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
-               const PaintLook& look) {
-  if (!wording) return;
-  QFont font(QStringLiteral("DejaVu Sans"));
-  font.setPixelSize(kFontPixels);
-  font.setBold(item.bold);
-  font.setHintingPreference(QFont::PreferNoHinting);
+               const Typefaces& faces, const PaintLook& look) {
+  const QFont& font = item.bold ? faces.bold : faces.plain;
   const QString words = text(wording(item.label));
-  const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
-  const double shift = item.anchor == Anchor::Left     ? 0
-                       : item.anchor == Anchor::Centre ? -width / 2
-                                                       : -width;
+  double shift = 0;  // measuring words takes as long as painting them
+  if (item.anchor != Anchor::Left) {
+    const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
+    shift = item.anchor == Anchor::Centre ? -width / 2 : -width;
+  }
   painter.save();
   painter.translate(toPoint(item.at));
   painter.rotate(item.turnDegrees);
@@ -168,12 +195,16 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
   painter.scale(options.scale, -options.scale);
   painter.translate(0, -drawing.height);
   const double thinnest = options.thinnest / options.scale;
+  std::optional<Typefaces> faces;
+  if (wording && !drawing.texts.empty()) faces.emplace();
+  for (const PictureItem& item : drawing.pictures) paintPicture(painter, item, options.look);
   for (const Role role : paintOrder()) {
     if (options.hidden.contains(role)) continue;
     for (const PathItem& item : drawing.paths)
       if (item.role == role) paintPath(painter, item, thinnest, options.look);
+    if (!faces) continue;
     for (const TextItem& item : drawing.texts)
-      if (item.role == role) paintText(painter, item, wording, options.look);
+      if (item.role == role) paintText(painter, item, wording, *faces, options.look);
   }
   painter.restore();
 }

@@ -512,6 +512,20 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "“%1” has %2 bytes, more than the %3 such a file may have. Choose one saved by "
                  "this program.")
           .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::NotAPicture:
+      return Say::tr(
+                 "“%1” is no picture that can be read. Choose a PNG or JPEG file that opens in "
+                 "other programs.")
+          .arg(v.where());
+    case ProblemCode::PictureTooWide:
+      return Say::tr(
+                 "“%1” is %2 × %3 pixels. A photo has at most %4 on a side and %5 in all: save it "
+                 "smaller.")
+          .arg(v.where(), v.at(0), v.at(1), v.at(2), v.at(3));
+    case ProblemCode::PictureTooHeavy:
+      return Say::tr(
+                 "The picture “%1” has %2 bytes, more than the %3 it may have: save it smaller.")
+          .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::NotADesign:
       return Say::tr("“%1” is not a Creasewright design. Choose a .cwdesign file.").arg(v.where());
     case ProblemCode::NewerVersion:

@@ -37,7 +37,7 @@ KitContents::KitContents(KitSession& session, QWidget* parent)
   count_->setToolTip(tr("How many each person gets"));
   piece_->setAccessibleName(tr("What is cut of it"));
   piece_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
-  piece_->setMinimumContentsLength(8);
+  piece_->setMinimumContentsLength(16);  // “the whole design”
   auto* line = new QHBoxLayout;
   line->addWidget(count_);
   line->addWidget(new QLabel(QStringLiteral("×"), this));

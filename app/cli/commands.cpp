@@ -8,6 +8,7 @@
 #include "cli/kit_command.h"
 #include "cli/new_command.h"
 #include "cli/patterns_command.h"
+#include "cli/photos_command.h"
 #include "cli/style_command.h"
 #include "cli/styles_command.h"
 
@@ -17,7 +18,7 @@ const std::vector<Command>& commands() {
   static const std::vector<Command> all{stylesCommand(), extrasCommand(),   editsCommand(),
                                         cardsCommand(),  patternsCommand(), newCommand(),
                                         checkCommand(),  exportCommand(),   guideCommand(),
-                                        kitCommand(),    styleCommand()};
+                                        photosCommand(), kitCommand(),      styleCommand()};
   return all;
 }
 

@@ -11,9 +11,11 @@
 #include "bridge/text.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "cli/photo_argument.h"
 #include "cli/several_designs.h"
 #include "document/design_units.h"
 #include "output/write_folder.h"
+#include "papers/guide/guide_photos.h"
 #include "papers/guide/readers_guide.h"
 #include "papers/guide/write_guide.h"
 
@@ -34,6 +36,7 @@ struct GuideOptions {
   std::string hand;
   std::string readers;
   bool black = false;
+  PhotoOptions photos;  ///< for this guide alone
 };
 
 QStringList languageCodes() {
@@ -118,6 +121,17 @@ QString usageProblem(const GuideOptions& options) {
   return {};
 }
 
+Hand handOf(const GuideOptions& options) {
+  for (const HandName& each : handNames())
+    if (each.name == options.hand.c_str()) return each.hand;
+  return Hand::Right;
+}
+
+/// Photos that will not be seen are no reason to write no guide.
+void tellPhotos(const BuiltDesign& built, const GuideOptions& options) {
+  for (const QString& warning : photoWarnings(built, handOf(options))) fail(warning);
+}
+
 /// The same for those whom the guide is made for.
 QString readersProblem(const GuideOptions& options) {
   if (options.readers.empty()) return {};
@@ -156,8 +170,7 @@ std::optional<GuideChoices> choicesFor(const GuideOptions& options, const Design
     if (each.name == options.type.c_str()) choices.form.size = each.size;
   for (const GuideKindName& each : guideKinds())
     if (each.name == options.kind.c_str()) choices.kind = each.kind;
-  for (const HandName& each : handNames())
-    if (each.name == options.hand.c_str()) choices.form.hand = each.hand;
+  choices.form.hand = handOf(options);
   choices.form.black = options.black;
   choices.language = !options.language.empty()            ? text(options.language)
                      : QLocale().language() == QLocale::C ? QStringLiteral("en")
@@ -183,6 +196,7 @@ bool addGuides(const NamedDesign& named, const GuideOptions& options, FolderFile
   };
   const Result<BuiltDesign> built = build(named.design);
   if (!built) return told(built.problem());
+  tellPhotos(*built, options);
   const std::vector<Readers> readers = readersOf(options);
   const QString ending = endingOf(options);
   const QString name = named.stem + QLatin1Char('.') + ending;
@@ -215,8 +229,11 @@ int guidesIntoFolder(const std::vector<NamedDesign>& designs, const GuideOptions
 int guideOne(const Design& design, const GuideOptions& options) {
   const std::optional<GuideChoices> choices = choicesFor(options, design);
   if (!choices) return ExitUsage;
-  const Result<BuiltDesign> built = build(design);
+  const std::optional<Design> whole = withPhotos(design, options.photos, handOf(options));
+  if (!whole) return ExitUsage;
+  const Result<BuiltDesign> built = build(*whole);
   if (!built) return fail(QStringLiteral("FILE"), built.problem());
+  tellPhotos(*built, options);
   const QString path = text(options.output);
   if (const std::vector<Readers> readers = readersOf(options); !readers.empty()) {
     const auto problem = writeGuides(readers, *built, path, *choices);
@@ -232,7 +249,13 @@ int runGuide(const GuideOptions& options) {
   if (!designs) return ExitUsage;
   if (const QString problem = usageProblem(options); !problem.isEmpty()) return fail(problem);
   if (const QString problem = readersProblem(options); !problem.isEmpty()) return fail(problem);
-  if (!outputServes(options.output, options.files)) return ExitUsage;
+  if (options.photos.any() && intoFolder(options))
+    return fail(
+        Cli::tr("--photo: Photos go into the guide of one design. Keep them in the designs "
+                "with “creasewright photos”."));
+  std::vector<std::string> read = options.photos.pictures();
+  read.insert(read.end(), options.files.begin(), options.files.end());
+  if (!outputServes(options.output, read)) return ExitUsage;
   if (!options.language.empty()) useLanguage(text(options.language));
   return intoFolder(options) ? guidesIntoFolder(*designs, options)
                              : guideOne(designs->front().design, options);
@@ -262,6 +285,7 @@ std::function<int()> prepareGuide(Grammar& grammar) {
   grammar.value("--hand", namesOfHands().join(QLatin1Char('|')).toUtf8(), o->hand,
                 Cli::tr("hand that holds the tool: the fence and the numbers stand on its other "
                         "side"));
+  addPhotos(grammar, o->photos);
   grammar.flag("--black", o->black, Cli::tr("for a printer without colours"));
   return [o] { return runGuide(*o); };
 }

@@ -23,6 +23,7 @@ bool isOneFile(const fs::path& a, const fs::path& b) {
 bool isOurs(const QString& name) {
   static const QRegularExpression ours(
       QStringLiteral("^(plan\\.(pdf|csv)|mats\\.pdf|guide\\.txt|finished\\.png|step-\\d+\\.png|"
+                     "photo(-\\d+)?\\.(png|jpg)|"
                      "(template|guide)-.*\\.pdf|.*-mat-\\d+-x\\d+\\.svg)$"));
   return ours.match(name).hasMatch();
 }

@@ -29,6 +29,7 @@ void startFrom(DesignSession& session, Result<Design> fresh) {
   design.notes = now.notes;
   design.tags = now.tags;
   design.board = now.board;
+  design.photos = now.photos;
   design.extras = now.extras;
   // Those whose place the other style has not are told; they come back with the old one.
   design.edits = now.edits;
@@ -113,6 +114,13 @@ void changeEdits(DesignSession& session, std::vector<Edit> edits, const QString&
   Design design = session.design();
   design.edits = std::move(edits);
   push(session, std::move(design), words, {});
+}
+
+void changePhotos(DesignSession& session, std::vector<Photo> photos, const QString& words,
+                  const QString& field) {
+  Design design = session.design();
+  design.photos = std::move(photos);
+  push(session, std::move(design), words, field);
 }
 
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw) {

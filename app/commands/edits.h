@@ -33,6 +33,9 @@ void changeExtras(DesignSession& session, std::vector<Extra> extras, const QStri
                   const QString& field = {});
 /// Changes by hand to the net.
 void changeEdits(DesignSession& session, std::vector<Edit> edits, const QString& words);
+/// Photos for the hand-out.
+void changePhotos(DesignSession& session, std::vector<Photo> photos, const QString& words,
+                  const QString& field = {});
 /// `raw` is nanometres, a count or a flag, as the parameter's kind says.
 void changeParameter(DesignSession& session, std::string_view key, std::int64_t raw);
 /// All measures at once; `words` names the change, `field` as above.

@@ -4,6 +4,7 @@
 #include <QMarginsF>
 #include <QPageSize>
 #include <QPainter>
+#include <QPainterPath>
 #include <QPdfWriter>
 #include <algorithm>
 #include <exception>
@@ -53,7 +54,16 @@ void setPage(QPdfWriter& writer, const LayeredPage& page) {
   writer.setPageMargins(QMarginsF(0, 0, 0, 0));
 }
 
-/// One PDF page for each layer, or for the whole page; the scale comes from the resolution alone.
+/// The beginning of a layer, for pdf_layers to find.
+void markLayer(QPainter& painter, int layer) {
+  QPainterPath mark(QPointF(kLayerMark, layer));
+  mark.lineTo(kLayerMark, layer + 1);
+  mark.lineTo(kLayerMark + 1, layer);
+  mark.closeSubpath();
+  painter.fillPath(mark, Qt::black);
+}
+
+/// The scale comes from the resolution alone.
 QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<LayeredPage>& layered,
                        const Wording& wording, const PaintLook& look) {
   QByteArray painted;
@@ -64,21 +74,20 @@ QByteArray paintLayers(const std::vector<Drawing>& pages, const std::vector<Laye
   setPage(writer, layered.front());
   QPainter painter(&writer);
   const PaintOptions options{.scale = writer.resolution() / 25.4, .look = look};
-  bool first = true;
-  const auto paint = [&](const LayeredPage& page, const Drawing& drawing) {
-    if (!first) {
-      setPage(writer, page);
+  for (std::size_t i = 0; i < pages.size(); ++i) {
+    if (i > 0) {
+      setPage(writer, layered[i]);
       writer.newPage();
     }
-    first = false;
-    paintDrawing(painter, drawing, wording, options);
-  };
-  for (std::size_t i = 0; i < pages.size(); ++i) {
     if (layered[i].layers.empty()) {
-      paint(layered[i], pages[i]);
+      paintDrawing(painter, pages[i], wording, options);
       continue;
     }
-    for (const Role role : rolesOf(pages[i])) paint(layered[i], onlyRole(pages[i], role));
+    int layer = 0;
+    for (const Role role : rolesOf(pages[i])) {
+      markLayer(painter, layer++);
+      paintDrawing(painter, onlyRole(pages[i], role), wording, options);
+    }
   }
   painter.end();
   return painted;

@@ -2,7 +2,10 @@
 
 #include <cstddef>
 #include <map>
+#include <stdexcept>
+#include <string_view>
 
+#include <qpdf/Pl_Flate.hh>
 #include <qpdf/QPDF.hh>
 #include <qpdf/QPDFObjectHandle.hh>
 #include <qpdf/QPDFPageDocumentHelper.hh>
@@ -16,6 +19,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kPointsPerMm = 72 / 25.4;
+constexpr int kQuick = 1;  // of zlib: pages of lines hardly shrink with more
 
 QPDFObjectHandle name(std::string_view text) {
   return QPDFObjectHandle::newName("/" + std::string(text));
@@ -39,33 +43,58 @@ class LayeredDocument {
  private:
   QPDFObjectHandle assemblePage(const LayeredPage& page) {
     QPDFObjectHandle forms = QPDFObjectHandle::newDictionary();
-    QPDFObjectHandle properties = QPDFObjectHandle::newDictionary();
-    std::string content;
-    if (page.layers.empty()) content = placed("Page", page, forms) + "\n";
-    for (const PdfLayer& layer : page.layers) {
-      properties.replaceKey("/" + layer.id, group(layer));
-      content += "/OC /" + layer.id + " BDC " + placed(layer.id, page, forms) + " EMC\n";
-    }
+    QPDFObjectHandle painted = painted_.at(next_++).getObjectHandle();
+    QPDFObjectHandle form = painted.getKey("/Contents");
+    QPDFObjectHandle paper = painted.getKey("/MediaBox");
+    // The one stream of a painted page becomes a form as it is: to take it apart and compress it
+    // anew would take as long as painting it. Only the layers of a template are worth that.
+    QPDFObjectHandle made = form.getDict();
+    made.replaceKey("/Type", name("XObject"));
+    made.replaceKey("/Subtype", name("Form"));
+    made.replaceKey("/BBox", paper);
+    made.replaceKey("/Resources", painted.getKey("/Resources"));
+    if (!page.layers.empty()) markLayers(form, page.layers);
+    forms.replaceKey("/Page", form);
+    // Qt rounds its page to whole points and measures from its top; ours is exact.
+    const double above = page.height * kPointsPerMm - paper.getArrayItem(3).getNumericValue();
     QPDFObjectHandle resources = QPDFObjectHandle::newDictionary();
     resources.replaceKey("/XObject", forms);
-    resources.replaceKey("/Properties", properties);
-    QPDFObjectHandle made = QPDFObjectHandle::newDictionary();
-    made.replaceKey("/Type", name("Page"));
-    made.replaceKey("/MediaBox", box(page));
-    made.replaceKey("/Resources", resources);
-    made.replaceKey("/Contents", QPDFObjectHandle::newStream(&pdf_, content));
-    return pdf_.makeIndirectObject(made);
+    QPDFObjectHandle out = QPDFObjectHandle::newDictionary();
+    out.replaceKey("/Type", name("Page"));
+    out.replaceKey("/MediaBox", box(page));
+    out.replaceKey("/Resources", resources);
+    out.replaceKey("/Contents",
+                   QPDFObjectHandle::newStream(
+                       &pdf_, "q 1 0 0 1 0 " + numberText(above, 6) + " cm /Page Do Q\n"));
+    return pdf_.makeIndirectObject(out);
   }
 
-  /// The next painted page under a name; returns what draws it.
-  std::string placed(const std::string& id, const LayeredPage& page, QPDFObjectHandle& forms) {
-    QPDFPageObjectHelper& layer = painted_.at(next_++);
-    QPDFObjectHandle form = layer.getFormXObjectForPage();
-    // Qt rounds its page to whole points and measures from its top; ours is exact.
-    const double painted = layer.getMediaBox().getArrayItem(3).getNumericValue();
-    forms.replaceKey("/" + id, form);
-    return "q 1 0 0 1 0 " + numberText(page.height * kPointsPerMm - painted, 6) + " cm /" + id +
-           " Do Q";
+  /// Puts what is painted between two marks into a layer (ISO 32000-2, 8.11.3.2).
+  void markLayers(QPDFObjectHandle& form, const std::vector<PdfLayer>& layers) {
+    const auto data = form.getStreamData(qpdf_dl_generalized);
+    const std::string_view painted(reinterpret_cast<const char*>(data->getBuffer()),
+                                   data->getSize());
+    QPDFObjectHandle properties = QPDFObjectHandle::newDictionary();
+    std::string content;
+    std::size_t at = 0;
+    for (std::size_t k = 0; k < layers.size(); ++k) {
+      const std::string begins =
+          "\n" + std::to_string(kLayerMark) + " " + std::to_string(k) + " m\n";
+      const std::size_t mark = painted.find(begins, at);
+      const std::size_t ends = painted.find("\nf", mark);
+      if (mark == std::string_view::npos || ends == std::string_view::npos)
+        throw std::runtime_error("a layer of the page is not where it begins");
+      content += painted.substr(at, mark + 1 - at);
+      content += (k == 0 ? "/OC /" : "EMC\n/OC /") + layers[k].id + " BDC";
+      properties.replaceKey("/" + layers[k].id, group(layers[k]));
+      at = painted.find('\n', ends + 1);
+    }
+    content += painted.substr(at);
+    content += "\nEMC\n";
+    form.replaceStreamData(content, QPDFObjectHandle::newNull(), QPDFObjectHandle::newNull());
+    QPDFObjectHandle resources = form.getDict().getKey("/Resources").shallowCopy();
+    resources.replaceKey("/Properties", properties);
+    form.getDict().replaceKey("/Resources", resources);
   }
 
   static QPDFObjectHandle box(const LayeredPage& page) {
@@ -135,6 +164,7 @@ QByteArray assembleLayers(const QByteArray& painted, const std::vector<LayeredPa
   if (!info.language.empty())
     pdf.getRoot().replaceKey("/Lang", QPDFObjectHandle::newUnicodeString(info.language));
   setInfo(pdf, info);
+  Pl_Flate::setCompressionLevel(kQuick);
   QPDFWriter writer(pdf);
   writer.setOutputMemory();
   writer.setMinimumPDFVersion("1.6");  // PrintScaling

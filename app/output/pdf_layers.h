@@ -15,12 +15,16 @@ struct PdfLayer {
   std::string group;
 };
 
-/// A page put together from layers: each layer is one page of the painted PDF, lowest first.
+/// A painted page and its layers, lowest first.
 struct LayeredPage {
   double width = 0;  ///< mm
   double height = 0;
-  std::vector<PdfLayer> layers;  ///< empty: one painted page, which is no layer
+  std::vector<PdfLayer> layers;  ///< empty: the page has none
 };
+
+/// Where the `k`-th layer of a painted page begins, an area is filled whose path begins at
+/// (kLayerMark, k) in device units, far off the page: it is put out and the layer's mark put in.
+inline constexpr int kLayerMark = -987654;
 
 struct LayeredInfo {
   std::string title;          ///< UTF-8
@@ -28,8 +32,9 @@ struct LayeredInfo {
   std::string language = {};  ///< of the words, as `en`; empty = not told
 };
 
-/// Turns a painted PDF, one page for each layer in order, into pages with optional content groups,
-/// exact page boxes and the wish not to scale. Throws what libqpdf throws (std::exception).
+/// Turns a painted PDF into pages with optional content groups, exact page boxes and the wish not
+/// to scale. Throws what libqpdf throws, and where a layer's beginning is not found
+/// (std::exception).
 QByteArray assembleLayers(const QByteArray& painted, const std::vector<LayeredPage>& pages,
                           const LayeredInfo& info);
 

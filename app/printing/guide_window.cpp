@@ -17,6 +17,8 @@
 
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
+#include "papers/guide/guide_photos.h"
+#include "printing/photos_dialog.h"
 #include "session/preferences.h"
 #include "widgets/labelled_field.h"
 #include "widgets/page_preview.h"
@@ -76,8 +78,14 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
       ->setProperty("primary", true);
   button(
       tr("Save as a web page…"), [this] { save(QStringLiteral("html"), tr("Web page (*.html)")); });
+  button(tr("Save pictures and text…"), [this] { savePictures(); });
   button(
-      tr("Save pictures and text…"), [this] { savePictures(); });
+      tr("Photos…"),
+      [this] {
+        PhotosDialog(session_, this).exec();
+        refresh();
+      })
+      ->setToolTip(tr("Photos of the finished box and of steps, kept in the design."));
   button(tr("Close"), [this] { reject(); });
   auto* left = new QWidget(this);
   left->setLayout(column);
@@ -170,7 +178,9 @@ void GuideWindow::refresh() {
 
 void GuideWindow::showGuide(const BuiltDesign& built, const GuideChoices& choices) {
   std::vector<Drawing> pages = guideSheets(built, choices);
-  status_->setText(tr("%n page(s)", nullptr, static_cast<int>(pages.size())));
+  QStringList said{tr("%n page(s)", nullptr, static_cast<int>(pages.size()))};
+  if (choices.kind == GuideKind::Steps) said += photoWarnings(built, choices.form.hand);
+  status_->setText(said.join(QLatin1Char('\n')));
   preview_->showPages(std::move(pages), firstUnit(choices.units), lookOf(choices.form));
 }
 

@@ -8,15 +8,17 @@ namespace creasewright {
 // The most that files of ours hold: one table for readers, which refuse more, and for writers,
 // which refuse it before anything is written. So whatever was written can be read.
 
-inline constexpr std::int64_t kLargestDesignFile = 4 << 20;  // bytes; a design takes about 1000
-inline constexpr std::int64_t kLargestStyleFile = 4 << 20;   // bytes
-inline constexpr std::int64_t kLargestKitFile = 16 << 20;    // bytes
-inline constexpr std::int64_t kLargestBundleFile = 64 << 20;
+inline constexpr std::int64_t kLargestDesignFile = 12 << 20;  // bytes; without photos about 1000
+inline constexpr std::int64_t kLargestStyleFile = 4 << 20;    // bytes
+inline constexpr std::int64_t kLargestKitFile = 48 << 20;     // bytes
+inline constexpr std::int64_t kLargestBundleFile = 128 << 20;
+inline constexpr std::int64_t kLargestPhoto = 300'000;  // bytes of one, as it is kept
 inline constexpr std::int64_t kLargestTable = 4 << 20;  // bytes of comma-separated values
 inline constexpr std::int64_t kLargestNamesFile = 1 << 20;
 
 inline constexpr std::size_t kMostExtras = 50;  // of a design
 inline constexpr std::size_t kMostEdits = 100;  // of a design
+inline constexpr std::size_t kMostPhotos = 24;  // of a design
 inline constexpr std::size_t kMostTags = 1000;
 inline constexpr std::size_t kMostLines = 50;       // of an extra's text
 inline constexpr std::size_t kMostItems = 200;      // designs of a kit

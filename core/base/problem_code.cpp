@@ -156,6 +156,12 @@ std::string_view codeName(ProblemCode code) {
       return "file-not-written";
     case ProblemCode::FileTooLarge:
       return "file-too-large";
+    case ProblemCode::NotAPicture:
+      return "not-a-picture";
+    case ProblemCode::PictureTooWide:
+      return "picture-too-wide";
+    case ProblemCode::PictureTooHeavy:
+      return "picture-too-heavy";
     case ProblemCode::NotADesign:
       return "not-a-design";
     case ProblemCode::NotAStyle:

@@ -108,6 +108,9 @@ enum class ProblemCode {
   NotABundle,       // where = path
   NotAStyle,        // where = path
   NewerVersion,     // where = path, version, supported
+  NotAPicture,      // where = path or place: no PNG or JPEG that can be decoded
+  PictureTooWide,   // where = path; pixels wide, high; most on a side, most in all
+  PictureTooHeavy,  // where = path, bytes, limit
   TooMany,          // where = list, number, limit
   TextTooLong,      // where = field, characters, limit
   FieldMissing,     // where = field

@@ -4,6 +4,7 @@
 #include <string>
 
 #include "document/own_style.h"
+#include "document/photo.h"
 #include "edits/kinds/edit.h"
 #include "extras/extra.h"
 #include "fit/card.h"
@@ -29,6 +30,7 @@ struct Design {
   std::vector<Edit> edits;           ///< changes by hand, in the order they are made
   std::vector<Extra> extras;         ///< what goes with the box
   std::vector<std::string> tags;     ///< words to find it by
+  std::vector<Photo> photos;         ///< for its hand-out, one of a step at the most
   std::string notes;
   bool operator==(const Design&) const = default;
 };

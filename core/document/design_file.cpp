@@ -5,6 +5,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include "base/base64.h"
 #include "base/excerpt.h"
 #include "base/file_limits.h"
 #include "document/card_json.h"
@@ -71,6 +72,43 @@ Result<std::vector<Extra>> readExtras(const Fields& design) {
   return extras;
 }
 
+Result<Photo> readPhoto(const Fields& fields) {
+  Photo photo;
+  const Result<std::string> step = fields.text("step");
+  if (!step) return step.problem();
+  photo.step = *step;
+  const Result<std::string> caption = fields.text("caption");
+  if (!caption) return caption.problem();
+  photo.caption = *caption;
+  const Result<std::string> picture = fields.text("picture");
+  if (!picture) return picture.problem();
+  std::optional<std::string> bytes = fromBase64(*picture);
+  if (!bytes) return fields.unreadable("picture");
+  photo.picture = PictureFile(std::move(*bytes));
+  return photo;
+}
+
+Result<std::vector<Photo>> readPhotos(const Fields& design) {
+  std::vector<Photo> photos;
+  if (!design.has("photos")) return photos;
+  const Result<std::vector<Fields>> list = design.objects("photos", kMostPhotos);
+  if (!list) return list.problem();
+  for (const Fields& fields : *list) {
+    Result<Photo> photo = readPhoto(fields);
+    if (!photo) return photo.problem();
+    if (!photo->picture.kind()) return fields.unreadable("picture");
+    if (findPhoto(photos, photo->step) != nullptr) return fields.unreadable("step");
+    photos.push_back(std::move(photo).value());
+  }
+  return photos;
+}
+
+Json photoJson(const Photo& photo) {
+  return {{"step", photo.step},
+          {"caption", photo.caption},
+          {"picture", toBase64(photo.picture.bytes())}};
+}
+
 /// The own style that a design carries; its base is the design's style.
 Result<OwnStyle> readCarriedStyle(const Fields& fields, std::string_view styleId) {
   constexpr std::string_view kField = "own_style";
@@ -133,6 +171,9 @@ Result<Design> readCurrent(const Fields& fields) {
   Result<std::vector<Extra>> extras = readExtras(fields);
   if (!extras) return extras.problem();
   design.extras = std::move(extras).value();
+  Result<std::vector<Photo>> photos = readPhotos(fields);
+  if (!photos) return photos.problem();
+  design.photos = std::move(photos).value();
   return design;
 }
 
@@ -160,6 +201,9 @@ void toVersion4(Json& json) { json["edits"] = Json::array(); }
 /// Version 4 knew no own styles, and a reader of it would leave out what they change.
 void toVersion5(Json&) {}
 
+/// Version 5 knew no photos, and a reader of it would leave them out.
+void toVersion6(Json&) {}
+
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
 void migrate(Json& json, std::int64_t version) {
@@ -168,6 +212,7 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 2) toVersion3(json);
     if (version == 3) toVersion4(json);
     if (version == 4) toVersion5(json);
+    if (version == 5) toVersion6(json);
   }
 }
 
@@ -206,6 +251,7 @@ std::string writeDesign(const Design& design) {
   json["edits"] = editsJson(design.edits);
   json["extras"] = Json::array();
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
+  for (const Photo& photo : design.photos) json["photos"].push_back(photoJson(photo));
   json["notes"] = design.notes;
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }

@@ -81,6 +81,20 @@ std::optional<Problem> fileLimitProblem(const Design& design) {
   for (const Extra& extra : design.extras)
     if (auto problem = inPart(extraProblem(extra), "extras/" + std::to_string(++place)))
       return problem;
+  return photoLimitProblem(design.photos);
+}
+
+std::optional<Problem> photoLimitProblem(const std::vector<Photo>& photos) {
+  if (auto problem = mostOf("photos", photos.size(), kMostPhotos)) return problem;
+  std::size_t place = 0;
+  for (const Photo& photo : photos) {
+    const std::string part = "photos/" + std::to_string(++place);
+    for (const auto& [field, text] : {std::pair{"step", &photo.step}, {"caption", &photo.caption}})
+      if (auto problem = inPart(longestOf(field, *text, kLongestTitle), part)) return problem;
+    const std::size_t bytes = photo.picture.bytes().size();
+    if (number(bytes) > kLargestPhoto)
+      return Problem{ProblemCode::PictureTooHeavy, part, {number(bytes), kLargestPhoto}};
+  }
   return std::nullopt;
 }
 

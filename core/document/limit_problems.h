@@ -30,6 +30,8 @@ std::optional<Problem> largestOf(std::string_view path, std::size_t bytes, std::
 std::optional<Problem> fileLimitProblem(const Card& card, const std::string& where);
 std::optional<Problem> fileLimitProblem(const Design& design);
 std::optional<Problem> editLimitProblem(const std::vector<Edit>& edits);
+/// Error besides: PictureTooHeavy.
+std::optional<Problem> photoLimitProblem(const std::vector<Photo>& photos);
 
 /// The problem of a part, its place put before its field (`designs/3` and `title`), or behind the
 /// name of the whole `file`.

@@ -70,6 +70,7 @@ Drawing moved(Drawing drawing, Point by) {
       for (Point& p : ring) p = p + by;
   }
   for (TextItem& text : drawing.texts) text.at = text.at + by;
+  for (PictureItem& picture : drawing.pictures) picture.at = picture.at + by;
   return drawing;
 }
 
@@ -115,6 +116,7 @@ Drawing clipped(const Drawing& drawing, const Bounds& window) {
 void append(Drawing& drawing, const Drawing& other) {
   drawing.paths.insert(drawing.paths.end(), other.paths.begin(), other.paths.end());
   drawing.texts.insert(drawing.texts.end(), other.texts.begin(), other.texts.end());
+  drawing.pictures.insert(drawing.pictures.end(), other.pictures.begin(), other.pictures.end());
 }
 
 double textWidth(const std::string& words, double height) {

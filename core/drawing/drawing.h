@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "base/colour.h"
+#include "base/picture_file.h"
 #include "base/problem.h"
 #include "geometry/polygon.h"
 
@@ -77,6 +78,15 @@ struct TextItem {
   std::optional<Role> like = std::nullopt;
 };
 
+/// A photograph, upright; painted before everything else.
+struct PictureItem {
+  PictureFile file;
+  Point at;  ///< lower left corner
+  double width = 0;
+  double height = 0;
+  std::string words = {};  ///< what it shows, for those who do not see it (UTF-8)
+};
+
 /// A vector picture in millimetres, x right, y up, from (0, 0) to (width, height): the one source
 /// of screen, print, SVG, DXF and PNG.
 struct Drawing {
@@ -84,6 +94,7 @@ struct Drawing {
   double height = 0;
   std::vector<PathItem> paths;
   std::vector<TextItem> texts;
+  std::vector<PictureItem> pictures = {};  ///< not in DXF, nor in the layers of a template
 };
 
 }  // namespace creasewright

@@ -2,8 +2,10 @@
 
 #include <algorithm>
 #include <array>
+#include <optional>
 #include <string_view>
 
+#include "base/base64.h"
 #include "drawing/number_text.h"
 #include "drawing/role.h"
 #include "drawing/xml_text.h"
@@ -24,12 +26,23 @@ class SvgText {
         numberText(drawing_.width) + "mm\" height=\"" + numberText(drawing_.height) +
         "mm\" viewBox=\"0 0 " + numberText(drawing_.width) + ' ' + numberText(drawing_.height) +
         "\">\n<title>" + xmlText(title) + "</title>\n";
+    for (const PictureItem& item : drawing_.pictures) picture(item);
     for (const Role role : paintOrder()) group(role);
     out_ += "</svg>\n";
     return std::move(out_);
   }
 
  private:
+  void picture(const PictureItem& item) {
+    const std::optional<PictureKind> kind = item.file.kind();
+    if (!kind) return;
+    out_ += "<image x=\"" + numberText(item.at.x) + "\" y=\"" +
+            numberText(drawing_.height - item.at.y - item.height) + "\" width=\"" +
+            numberText(item.width) + "\" height=\"" + numberText(item.height) +
+            "\" href=\"data:" + std::string(mediaType(*kind)) + ";base64," +
+            toBase64(item.file.bytes()) + "\"><title>" + xmlText(item.words) + "</title></image>\n";
+  }
+
   void group(Role role) {
     const auto ofRole = [role](const auto& item) { return item.role == role; };
     if (std::none_of(drawing_.paths.begin(), drawing_.paths.end(), ofRole) &&

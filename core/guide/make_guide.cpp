@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
 #include <set>
 
 #include "document/halves.h"
@@ -124,6 +125,15 @@ class GuideWriter {
     return built_.pieces[static_cast<std::size_t>(index)];
   }
 
+  /// A piece is planned once, however often its steps are asked for.
+  const PiecePlans& plansFor(int index) {
+    const auto known = plans_.find(index);
+    if (known != plans_.end()) return known->second;
+    const auto made =
+        plans_.emplace(index, plansOf(built_, static_cast<std::size_t>(index), guide_.hand));
+    return made.first->second;
+  }
+
   void findHolder() {
     const auto holder = productHolder(built_);
     if (!holder) return;
@@ -151,7 +161,7 @@ class GuideWriter {
   /// A piece of an extra from the stock sheet to its finished form, once.
   void make(int index) {
     if (!made_.insert(index).second) return;
-    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index), guide_.hand);
+    const PiecePlans& plans = plansFor(index);
     addSupplies(plans, guide_);
     push(sheetSteps(plans));
     addFlatExtras(index);
@@ -187,7 +197,7 @@ class GuideWriter {
   }
 
   void addOwnSheet(int index) {
-    const PiecePlans plans = plansOf(built_, static_cast<std::size_t>(index), guide_.hand);
+    const PiecePlans& plans = plansFor(index);
     addSupplies(plans, guide_);
     push(sheetSteps(plans));
     addFlatExtras(index);
@@ -197,9 +207,7 @@ class GuideWriter {
     push(adhesiveSteps(plans));
   }
 
-  [[nodiscard]] std::vector<Step> foldsOf(int index) const {
-    return foldSteps(plansOf(built_, static_cast<std::size_t>(index), guide_.hand));
-  }
+  [[nodiscard]] std::vector<Step> foldsOf(int index) { return foldSteps(plansFor(index)); }
 
   void foldOwnPiece(int index) { fold(index, foldsOf(index)); }
 
@@ -327,6 +335,7 @@ class GuideWriter {
   std::size_t own_ = 0;
   int holder_ = -1;
   std::optional<PuttingIn> putting_;
+  std::map<int, PiecePlans> plans_;
   std::set<int> made_;
   std::set<int> turned_;  ///< pieces that lie with their outside up
 };

@@ -1,76 +1,239 @@
 #include "kits/layout_drawing.h"
 
 #include <algorithm>
-#include <cmath>
+#include <optional>
 
 #include "cutting/trim_steps.h"
 #include "drawing/hatching.h"
+#include "drawing/type_width.h"
 
 namespace creasewright {
 namespace {
 
-constexpr double kType = 2.6;  // mm
+constexpr double kFence = 1.2;        // mm, the thick edge
+constexpr double kFenceGap = 0.4;     // mm, to the sheet
+constexpr double kFenceWord = 3.2;    // mm, for the word beside it
+constexpr double kLineGap = 0.4;      // mm, between a word and its line
+constexpr double kEdgeGap = 0.25;     // mm, to other lines
+constexpr double kAbove = 0.95;       // of the type size, as textBox says
+constexpr double kBelow = 0.25;       // the same
+constexpr double kLargestLetter = 4;  // mm
+constexpr double kLetterShare = 0.6;  // of a blank's shorter side
+constexpr double kLeastType = 0.8;    // mm; what is smaller is no letter
+constexpr double kLabelStep = 0.8;    // mm between places that are tried
 
-Polygon rectangleOf(const CutNode& node, double scale) {
-  const Point low{node.x.mm() * scale, node.y.mm() * scale};
-  const Point high{low.x + node.width.mm() * scale, low.y + node.height.mm() * scale};
-  return {low, {high.x, low.y}, high, {low.x, high.y}};
+Polygon ringOf(const Bounds& box) {
+  return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
 }
 
-void drawBlank(const CutNode& node, double scale, int firstLetter, Drawing& out) {
-  const Polygon ring = rectangleOf(node, scale);
-  out.paths.push_back({.role = Role::Face, .rings = {ring}, .closed = true, .filled = true});
-  out.paths.push_back({.role = Role::Edge, .rings = {ring}, .closed = true});
-  const double room = std::min(ring[1].x - ring[0].x, ring[2].y - ring[1].y);
-  const double type = std::min(4.0, room * 0.6);
-  if (type < 1.2) return;
-  const Point middle = (ring[0] + ring[2]) / 2;
-  out.texts.push_back({Role::Legend, Label::plain(demandLetter(firstLetter + node.demand)),
-                       middle - Point{0, type * 0.35}, type, Anchor::Centre, 0});
+bool overlap(const Bounds& a, const Bounds& b) {
+  return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
 }
 
-void drawOffcut(const CutNode& node, double scale, Drawing& out) {
-  const Polygon ring = rectangleOf(node, scale);
-  PathItem lines{.role = Role::Waste, .rings = {}};
-  for (const Segment& s : hatch({ring}, 1.8, -45)) lines.rings.push_back({s.a, s.b});
-  if (!lines.rings.empty()) out.paths.push_back(std::move(lines));
+bool holds(const Bounds& whole, const Bounds& part) {
+  return part.low.x >= whole.low.x && part.low.y >= whole.low.y && part.high.x <= whole.high.x &&
+         part.high.y <= whole.high.y;
 }
 
-/// Whether a number would stand on another one.
-bool isCovered(const TextItem& number, const std::vector<TextItem>& others) {
-  return std::ranges::any_of(
-      others,
-      [&](const TextItem& other) {
-        return std::abs(number.at.x - other.at.x) < 1.5 * kType &&
-               std::abs(number.at.y - other.at.y) < kType;
-      });
+Bounds shrunk(const Bounds& box, double by) {
+  return {box.low + Point{by, by}, box.high - Point{by, by}};
 }
 
-/// The number stands just beside the start of the step's first cut in every part.
-void drawStep(const TrimStep& step, double scale, std::vector<TextItem>& numbers, Drawing& out) {
-  for (std::size_t i = 0; i < step.lines.size(); ++i) {
-    const CutLine& cut = step.lines[i];
-    const Point from{cut.x.mm() * scale, cut.y.mm() * scale};
-    const double length = cut.length.mm() * scale;
-    const Point to = step.upright ? from + Point{0, length} : from + Point{length, 0};
-    out.paths.push_back({.role = Role::Cut, .rings = {{from, to}}});
-    if (i % static_cast<std::size_t>(step.cuts) != 0) continue;
-    const double in = std::min(length * 0.06 + 0.6, 2.0);
-    TextItem number{Role::Dimension,
-                    Label::plain(std::to_string(step.number)),
-                    from + (step.upright ? Point{0.5, in} : Point{in, 0.6}),
-                    kType,
-                    Anchor::Left,
-                    0};
-    const Point along = step.upright ? Point{0, kType + 0.4} : Point{kType + 0.8, 0};
-    for (double left = length - in - 2 * kType; left > 0 && isCovered(number, numbers);
-         left -= kType)
-      number.at = number.at + along;
-    numbers.push_back(number);
+/// A cut as drawn, from its lower or left end.
+struct Line {
+  Point from;
+  double length = 0;
+  bool upright = false;
+};
+
+/// A word along a line, or across it from it, that starts `along` it.
+struct Place {
+  bool across = false;
+  bool before = true;  ///< left of the line or below it, where the fence is
+  double along = 0;
+};
+
+class LayoutPicture {
+ public:
+  LayoutPicture(const Layout& layout, double width, double height, int firstLetter,
+                const Wording& wording)
+      : steps_(trimSteps(layout)),
+        swapped_(liesTurned(layout)),
+        firstLetter_(firstLetter),
+        wording_(wording) {
+    const double w = (swapped_ ? layout.sheet.height : layout.sheet.width).mm();
+    const double h = (swapped_ ? layout.sheet.width : layout.sheet.height).mm();
+    left_ = steps_.empty() ? 0 : kFenceWord + kFence + kFenceGap;
+    scale_ = std::min((width - left_) / w, height / h);
+    out_.width = left_ + w * scale_;
+    out_.height = h * scale_;
+    eachNode(layout.sheet, [&](const CutNode& node) {
+      if (node.kind != CutNode::Kind::Cut) leaves_.push_back({boxOf(node), node.demand, {}});
+    });
   }
-}
+
+  Drawing draw() {
+    for (Leaf& leaf : leaves_)
+      if (leaf.demand >= 0) letter(leaf);
+    std::vector<const TrimStep*> byLength;
+    for (const TrimStep& step : steps_) byLength.push_back(&step);
+    // Short lines have few places.
+    std::ranges::stable_sort(byLength, {},
+                             [](const TrimStep* step) { return step->lines.front().length; });
+    for (const TrimStep* step : byLength) labels(*step);
+    for (const Leaf& leaf : leaves_) leaf.demand >= 0 ? blank(leaf) : offcut(leaf);
+    for (const TrimStep& step : steps_)
+      for (const CutLine& cut : step.lines) {
+        const Line line = lineOf(cut, step.upright);
+        const Point to = line.from + (line.upright ? Point{0, line.length} : Point{line.length, 0});
+        out_.paths.push_back({.role = Role::Cut, .rings = {{line.from, to}}});
+      }
+    fence();
+    const Bounds sheet{{left_, 0}, {out_.width, out_.height}};
+    out_.paths.push_back({.role = Role::Positions, .rings = {ringOf(sheet)}, .closed = true});
+    return std::move(out_);
+  }
+
+ private:
+  /// A blank, or an offcut (no demand), and the words that stand in it.
+  struct Leaf {
+    Bounds box;
+    int demand = -1;
+    std::vector<Bounds> words;
+  };
+
+  [[nodiscard]] Point at(Length x, Length y) const {
+    const Point p = swapped_ ? Point{y.mm(), x.mm()} : Point{x.mm(), y.mm()};
+    return p * scale_ + Point{left_, 0};
+  }
+
+  [[nodiscard]] Bounds boxOf(const CutNode& node) const {
+    return {at(node.x, node.y), at(node.x + node.width, node.y + node.height)};
+  }
+
+  [[nodiscard]] Line lineOf(const CutLine& cut, bool upright) const {
+    return {at(cut.x, cut.y), cut.length.mm() * scale_, upright != swapped_};
+  }
+
+  void letter(Leaf& leaf) {
+    const std::string name = demandLetter(firstLetter_ + leaf.demand);
+    const Bounds room = shrunk(leaf.box, kEdgeGap);
+    const double type =
+        std::min({kLargestLetter, kLetterShare * std::min(room.width(), room.height()),
+                  room.width() / typeWidth(name, 1)});
+    if (type < kLeastType) return;
+    const Point middle = (room.low + room.high) / 2;
+    const double half = typeWidth(name, type) / 2;
+    const Point base = middle - Point{0, type * 0.35};
+    out_.texts.push_back({Role::Legend, Label::plain(name), base, type, Anchor::Centre, 0});
+    leaf.words.push_back({base - Point{half, kBelow * type}, base + Point{half, kAbove * type}});
+  }
+
+  /// The setting on the first line where it finds room, the number alone in all other parts.
+  void labels(const TrimStep& step) {
+    const Label whole{"trim-setting", {std::int64_t{step.number}, step.setting}, {}};
+    const Label number = Label::plain(std::to_string(step.number));
+    const std::size_t each = static_cast<std::size_t>(step.cuts);
+    std::size_t told = step.lines.size();
+    for (std::size_t i = 0; i < step.lines.size() && told == step.lines.size(); ++i)
+      if (put(whole, lineOf(step.lines[i], step.upright))) told = i / each;
+    for (std::size_t first = 0; first < step.lines.size(); first += each) {
+      if (first / each == told) continue;
+      for (std::size_t i = first; i < first + each; ++i)
+        if (put(number, lineOf(step.lines[i], step.upright))) break;
+    }
+  }
+
+  bool put(const Label& label, const Line& line) {
+    const std::string words = wording_(label);
+    for (double type = kLayoutType; type > kLeastLayoutType - 0.01; type -= 0.5)
+      for (const bool across : {false, true})
+        for (double along = 0; along < line.length; along += kLabelStep)
+          for (const bool before : {true, false}) {
+            const Bounds box = boxAt(line, {across, before, along}, typeWidth(words, type), type);
+            Leaf* leaf = freeLeaf(box);
+            if (leaf == nullptr) continue;
+            leaf->words.push_back(box);
+            const bool turned = line.upright != across;
+            const Point base = turned ? Point{box.high.x - kBelow * type, box.low.y}
+                                      : Point{box.low.x, box.low.y + kBelow * type};
+            out_.texts.push_back(
+                {Role::Dimension, label, base, type, Anchor::Left, turned ? 90.0 : 0.0});
+            return true;
+          }
+    return false;
+  }
+
+  /// The room of a word that is `wide` mm, seen along the line: `u` runs along it, `v` away.
+  static Bounds boxAt(const Line& line, const Place& place, double wide, double type) {
+    const double high = (kAbove + kBelow) * type;
+    const double u = kEdgeGap + place.along;
+    const double du = place.across ? high : wide;
+    const double dv = place.across ? wide : high;
+    const double v = place.before ? -kLineGap - dv : kLineGap;
+    if (line.upright) return {line.from + Point{v, u}, line.from + Point{v + dv, u + du}};
+    return {line.from + Point{u, v}, line.from + Point{u + du, v + dv}};
+  }
+
+  Leaf* freeLeaf(const Bounds& box) {
+    for (Leaf& leaf : leaves_) {
+      if (!overlap(leaf.box, box)) continue;
+      if (!holds(shrunk(leaf.box, kEdgeGap), box)) return nullptr;
+      const bool taken =
+          std::ranges::any_of(leaf.words, [&](const Bounds& other) { return overlap(other, box); });
+      return taken ? nullptr : &leaf;
+    }
+    return nullptr;
+  }
+
+  void blank(const Leaf& leaf) {
+    const Polygon ring = ringOf(leaf.box);
+    out_.paths.push_back({.role = Role::Face, .rings = {ring}, .closed = true, .filled = true});
+    out_.paths.push_back({.role = Role::Edge, .rings = {ring}, .closed = true});
+  }
+
+  /// Its hatching leaves out the words.
+  void offcut(const Leaf& leaf) {
+    std::vector<Polygon> rings{ringOf(leaf.box)};
+    for (const Bounds& word : leaf.words) rings.push_back(ringOf(word));
+    PathItem lines{.role = Role::Waste, .rings = {}};
+    for (const Segment& s : hatch(rings, 1.8, -45)) lines.rings.push_back({s.a, s.b});
+    if (!lines.rings.empty()) out_.paths.push_back(std::move(lines));
+  }
+
+  /// Where the sheet lies against it for the first cut.
+  void fence() {
+    if (steps_.empty()) return;
+    const Bounds bar{{kFenceWord, 0}, {kFenceWord + kFence, out_.height}};
+    out_.paths.push_back(
+        {.role = Role::Legend, .rings = {ringOf(bar)}, .closed = true, .filled = true});
+    const Label word{"fence", {}, {}};
+    const double wide = typeWidth(wording_(word), kLayoutType);
+    if (wide > out_.height) return;
+    out_.texts.push_back({Role::Legend,
+                          word,
+                          {kFenceWord - kBelow * kLayoutType, (out_.height - wide) / 2},
+                          kLayoutType,
+                          Anchor::Left,
+                          90});
+  }
+
+  std::vector<TrimStep> steps_;
+  bool swapped_;
+  int firstLetter_;
+  const Wording& wording_;
+  double left_ = 0;
+  double scale_ = 1;
+  std::vector<Leaf> leaves_;
+  Drawing out_;
+};
 
 }  // namespace
+
+bool liesTurned(const Layout& layout) {
+  const CutNode& sheet = layout.sheet;
+  return sheet.kind == CutNode::Kind::Cut && !sheet.upright;
+}
 
 std::string demandLetter(int demand) {
   std::string letters;
@@ -79,19 +242,9 @@ std::string demandLetter(int demand) {
   return letters;
 }
 
-Drawing drawLayout(const Layout& layout, double width, double height, int firstLetter) {
-  const double scale = std::min(width / layout.sheet.width.mm(), height / layout.sheet.height.mm());
-  Drawing out{layout.sheet.width.mm() * scale, layout.sheet.height.mm() * scale, {}, {}};
-  eachNode(layout.sheet, [&](const CutNode& node) {
-    if (node.kind == CutNode::Kind::Blank) drawBlank(node, scale, firstLetter, out);
-    if (node.kind == CutNode::Kind::Offcut) drawOffcut(node, scale, out);
-  });
-  std::vector<TextItem> numbers;
-  for (const TrimStep& step : trimSteps(layout)) drawStep(step, scale, numbers, out);
-  out.texts.insert(out.texts.end(), numbers.begin(), numbers.end());
-  out.paths.push_back(
-      {.role = Role::Positions, .rings = {rectangleOf(layout.sheet, scale)}, .closed = true});
-  return out;
+Drawing drawLayout(const Layout& layout, double width, double height, int firstLetter,
+                   const Wording& wording) {
+  return LayoutPicture(layout, width, height, firstLetter, wording).draw();
 }
 
 }  // namespace creasewright

@@ -5,9 +5,20 @@
 
 namespace creasewright {
 
-/// A layout as a picture that fits into `width` x `height` mm: blanks with letters by demand (from
-/// `firstLetter` on), offcuts hatched, cuts with their numbers.
-Drawing drawLayout(const Layout& layout, double width, double height, int firstLetter = 0);
+/// How large the letters and settings of a layout's picture are at best and at least, mm.
+inline constexpr double kLayoutType = 2.6;
+inline constexpr double kLeastLayoutType = 1.6;
+
+/// A layout as a picture that fits into `width` x `height` mm, lying as its sheet lies at the first
+/// cut: the fence thick at its left; blanks with letters by demand (from `firstLetter` on), offcuts
+/// hatched; on the cut lines the numbers of the steps (cutting/trim_steps.h), and on one line of
+/// each step its setting too (label `trim-setting`: number, setting) where a part beside it has
+/// room. Nothing stands on anything else.
+Drawing drawLayout(const Layout& layout, double width, double height, int firstLetter,
+                   const Wording& wording);
+
+/// Whether the sheet lies turned by a quarter at its first cut, and so on its picture.
+bool liesTurned(const Layout& layout);
 
 /// The letter of a demand on the pictures: A .. Z, AA ..
 std::string demandLetter(int demand);

@@ -18,6 +18,11 @@ Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
     text.at = text.at * scale;
     text.height *= scale;
   }
+  for (PictureItem& picture : drawing.pictures) {
+    picture.at = picture.at * scale;
+    picture.width *= scale;
+    picture.height *= scale;
+  }
   drawing.width *= scale;
   drawing.height *= scale;
   return drawing;

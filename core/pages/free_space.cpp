@@ -32,9 +32,34 @@ void FreeSpace::mark(int column, int row) {
   doubled_.clear();
 }
 
+void FreeSpace::markRow(int row, int left, int right) {
+  left = std::max(0, left);
+  right = std::min(columns_, right);
+  if (row < 0 || row >= rows_ || left >= right) return;
+  doubled_.clear();
+  Word* words = taken_.data() + static_cast<std::size_t>(row) * stride_;
+  for (int column = left; column < right;) {
+    const int from = column % kBits;
+    const int count = std::min(kBits - from, right - column);
+    words[column / kBits] |= (~Word{0} >> (kBits - count)) << from;
+    column += count;
+  }
+}
+
 void FreeSpace::blockLine(const Polyline& line) {
   constexpr double kStep = 0.25;  // a quarter of a cell: no cell on the way is missed by much
   for (std::size_t i = 0; i + 1 < line.size(); ++i) {
+    const auto [low, high] = std::minmax(line[i].x, line[i + 1].x);
+    const auto cell = [](double at) { return static_cast<int>(std::floor(at)); };
+    if (line[i].y == line[i + 1].y) {
+      markRow(cell(line[i].y), cell(low), cell(high) + 1);
+      continue;
+    }
+    if (low == high) {
+      const auto [bottom, top] = std::minmax(line[i].y, line[i + 1].y);
+      for (int row = cell(bottom); row <= cell(top); ++row) mark(cell(low), row);
+      continue;
+    }
     const int steps = static_cast<int>(std::ceil(distance(line[i], line[i + 1]) / kStep));
     for (int k = 0; k <= steps; ++k) {
       const Point p = line[i] + (line[i + 1] - line[i]) * (steps == 0 ? 0.0 : double(k) / steps);
@@ -51,8 +76,7 @@ FreeSpace::Cells FreeSpace::cellsOf(const Bounds& box) const {
 void FreeSpace::block(const Bounds& box) {
   const Cells cells = cellsOf(box);
   for (int row = std::max(0, cells.bottom); row < std::min(rows_, cells.top); ++row)
-    for (int column = std::max(0, cells.left); column < std::min(columns_, cells.right); ++column)
-      mark(column, row);
+    markRow(row, cells.left, cells.right);
 }
 
 void FreeSpace::blockArea(const Polygon& ring) {
@@ -94,7 +118,8 @@ void FreeSpace::manyRowsTaken(int bottom, int top, std::vector<Word>& all) const
   const Word* low = rows.data() + static_cast<std::size_t>(bottom) * stride_;
   const Word* high = rows.data() + static_cast<std::size_t>(top - (2 << levels)) * stride_;
   all.resize(stride_);
-  for (std::size_t i = 0; i < stride_; ++i) all[i] = low[i] | high[i];
+  Word* both = all.data();
+  for (std::size_t i = 0; i < stride_; ++i) both[i] = low[i] | high[i];
 }
 
 bool FreeSpace::isFree(const Bounds& box) const {
@@ -114,6 +139,7 @@ namespace {
 class RowsOutwards {
  public:
   RowsOutwards(double low, double most, double wish) : wish_(wish) {
+    rows_.reserve(static_cast<std::size_t>(std::max(0.0, most - low)) + 2);
     for (double y = low; y <= most; y += 1) rows_.push_back(y);
     above_ = static_cast<std::size_t>(std::ranges::lower_bound(rows_, wish) - rows_.begin());
     below_ = above_;
@@ -134,19 +160,24 @@ class RowsOutwards {
 };
 
 /// Of each run of `wide` free cells the first one: bit c stays where c to c + wide - 1 are free.
-void keepStarts(std::vector<std::uint64_t>& free, int wide) {
-  for (int known = 1; known < wide;) {
+/// False: there is none.
+bool keepStarts(std::uint64_t* free, std::size_t count, int wide) {
+  std::uint64_t any = 1;
+  for (int known = 1; known < wide && any != 0;) {
     const int by = std::min(known, wide - known);
     const auto words = static_cast<std::size_t>(by / kBits);
     const int bits = by % kBits;
-    for (std::size_t i = 0; i < free.size(); ++i) {
+    any = 0;
+    for (std::size_t i = 0; i < count; ++i) {
       const std::size_t from = i + words;
-      std::uint64_t shifted = from < free.size() ? free[from] >> bits : 0;
-      if (bits > 0 && from + 1 < free.size()) shifted |= free[from + 1] << (kBits - bits);
+      std::uint64_t shifted = from < count ? free[from] >> bits : 0;
+      if (bits > 0 && from + 1 < count) shifted |= free[from + 1] << (kBits - bits);
       free[i] &= shifted;
+      any |= free[i];
     }
     known += by;
   }
+  return any != 0;
 }
 
 /// The last set bit from `low` to `from`, going down; nothing where none is.
@@ -179,6 +210,18 @@ std::optional<int> bitUp(const std::vector<std::uint64_t>& bits, int from, int h
 
 }  // namespace
 
+std::vector<bool> FreeSpace::openBlocks(int size, int wide, int first, int last) const {
+  std::vector<bool> open;
+  std::vector<Word> free;
+  for (int bottom = 0; bottom + size <= rows_; bottom += size) {
+    manyRowsTaken(bottom, bottom + size, free);
+    for (Word& word : free) word = ~word;
+    open.push_back(keepStarts(free.data(), free.size(), wide) &&
+                   bitUp(free, first, last).has_value());
+  }
+  return open;
+}
+
 std::optional<Point> FreeSpace::find(double width, double height, const Bounds& within,
                                      Point wish) const {
   std::optional<Point> best;
@@ -201,14 +244,21 @@ std::optional<Point> FreeSpace::find(double width, double height, const Bounds& 
   const int wished = std::clamp(across.left + static_cast<int>(std::floor(wish.x - within.low.x)),
                                 first - 1, last);
   RowsOutwards rows(within.low.y, within.high.y - height, wish.y);
+  // A place holds a whole block of half its rows: most are ruled out by the few blocks of a page.
+  const int block = static_cast<int>(height) / 2;
+  const std::vector<bool> open =
+      block > 1 ? openBlocks(block, wide, first, last) : std::vector<bool>();
+  if (block > 1 && std::ranges::find(open, true) == open.end()) return std::nullopt;
   std::vector<Word> free;
   while (const std::optional<double> y = rows.next()) {
     if (best && (*y - wish.y) * (*y - wish.y) > nearest) break;
-    const Cells cells = cellsOf({{within.low.x, *y}, {within.low.x + width, *y + height}});
-    if (cells.bottom < 0 || cells.top > rows_) continue;
-    manyRowsTaken(cells.bottom, cells.top, free);
+    const int bottom = static_cast<int>(std::floor(*y));
+    const int top = static_cast<int>(std::ceil(*y + height));
+    if (bottom < 0 || top > rows_) continue;
+    if (block > 1 && !open[static_cast<std::size_t>((bottom + block - 1) / block)]) continue;
+    manyRowsTaken(bottom, top, free);
     for (Word& word : free) word = ~word;
-    keepStarts(free, wide);
+    if (!keepStarts(free.data(), free.size(), wide)) continue;
     if (const auto column = bitDown(free, wished, first)) judge({placeOf(*column), *y});
     if (const auto column = bitUp(free, wished + 1, last)) judge({placeOf(*column), *y});
   }

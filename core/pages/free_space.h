@@ -32,11 +32,16 @@ class FreeSpace {
   struct Cells;
 
   void mark(int column, int row);
+  /// Columns from `left` to before `right`.
+  void markRow(int row, int left, int right);
   [[nodiscard]] Cells cellsOf(const Bounds& box) const;
   /// The cells of some rows, laid over each other.
   void rowsTaken(int bottom, int top, std::vector<Word>& all) const;
   /// The same for many asked one after the other: tall ones from doubled rows.
   void manyRowsTaken(int bottom, int top, std::vector<Word>& all) const;
+  /// Whether each block of `size` rows, from the lowest on, has `wide` free columns side by side
+  /// that begin from `first` to `last`.
+  [[nodiscard]] std::vector<bool> openBlocks(int size, int wide, int first, int last) const;
 
   int columns_;
   int rows_;

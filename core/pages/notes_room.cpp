@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "drawing/arrange.h"
 #include "pages/free_space.h"
@@ -14,15 +16,13 @@ constexpr double kApart = 2;  // mm from everything else
 constexpr std::array kWidths{230.0, 160.0, 120.0, 90.0, 70.0, 60.0, 56.0, 50.0};
 constexpr double kColumnGap = 6;
 
-FreeSpace spaceOn(const Drawing& page, const std::vector<Polygon>& net, bool waste,
-                  const Wording& wording) {
+bool isWaste(const PathItem& item) { return item.role == Role::Waste && item.filled; }
+
+/// What a page leaves free beside its net, waste counted as free.
+FreeSpace spaceOn(const Drawing& page, const std::vector<Polygon>& net, const Wording& wording) {
   FreeSpace space(page.width, page.height);
   for (const PathItem& item : page.paths) {
-    if (item.role == Role::Waste && item.filled) {
-      if (!waste)
-        for (const Polygon& ring : item.rings) space.blockArea(ring);
-      continue;
-    }
+    if (isWaste(item)) continue;
     for (Polyline line : item.rings) {
       if (item.closed && !line.empty()) line.push_back(line.front());
       space.blockLine(line);
@@ -30,6 +30,13 @@ FreeSpace spaceOn(const Drawing& page, const std::vector<Polygon>& net, bool was
   }
   for (const TextItem& text : page.texts) space.block(bounds(textBox(text, wording(text.label))));
   for (const Polygon& ring : net) space.blockArea(ring);
+  return space;
+}
+
+FreeSpace withoutWaste(FreeSpace space, const Drawing& page) {
+  for (const PathItem& item : page.paths)
+    if (isWaste(item))
+      for (const Polygon& ring : item.rings) space.blockArea(ring);
   return space;
 }
 
@@ -83,15 +90,19 @@ std::optional<Drawing> notesInFreeRoom(const std::vector<std::vector<NoteLine>>&
                                        const Drawing& page, const std::vector<Polygon>& net,
                                        const Bounds& printable, const Wording& wording) {
   const Point gap{kApart, kApart};
-  const FreeSpace margin = spaceOn(page, net, false, wording);
-  const FreeSpace waste = spaceOn(page, net, true, wording);
+  const FreeSpace waste = spaceOn(page, net, wording);
+  const FreeSpace margin = withoutWaste(waste, page);
   const bool two = columns.size() == 2 && !columns[1].empty();
+  std::map<std::pair<double, bool>, Drawing> known;  // each is tried lying and turned, in two rooms
   for (const bool turned : {false, true})
     for (const FreeSpace* space : {&margin, &waste})
       for (const double width : kWidths)
         for (const bool pair : {false, true}) {
           if (pair && (!two || width < 90)) continue;
-          Drawing notes = arranged(columns, width, pair, wording);
+          const auto made = known.find({width, pair});
+          Drawing notes = made != known.end()
+                              ? made->second
+                              : known[{width, pair}] = arranged(columns, width, pair, wording);
           if (turned) notes = turnedLeft(std::move(notes));
           const auto at = firstFree(*space, notes.width + 2 * kApart, notes.height + 2 * kApart,
                                     {printable.low - gap, printable.high + gap});

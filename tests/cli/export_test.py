@@ -342,6 +342,33 @@ class Export(ProgramTest):
         for font in fonts:
             self.assertRegex(font, r"\byes +(yes|no) +yes\b", "embedded, with a map to Unicode")
 
+    def grey(self, pdf):
+        """The first page as Poppler sees it: a byte for each pixel."""
+        picture = subprocess.run(["pdftoppm", "-gray", "-singlefile", "-r", "60", pdf], capture_output=True, check=True).stdout
+        return picture[re.match(rb"P5\s\d+ \d+\s255\s", picture).end() :]
+
+    def test_each_layer_shows_what_is_its_own(self):
+        """Poppler with all layers but one switched off: every layer has ink, and together they are the page."""
+        out, plain, one = (self.folder / name for name in ("out.pdf", "plain.pdf", "one.pdf"))
+        self.succeed("export", self.design(), "-o", out, "--paper", "a4")
+        subprocess.run(["qpdf", "--qdf", "--object-streams=disable", out, plain], check=True)
+        data = plain.read_bytes()
+        groups = [item for item in data.split(b"endobj") if b"/Type /OCG" in item]
+        names = {re.search(rb"(\d+) 0 obj", group)[1]: re.search(rb"/Name \((\w+)\)", group)[1] for group in groups}
+        self.assertGreaterEqual(len(names), 5, names)
+        whole = self.grey(out)
+        together = bytes([255]) * len(whole)
+        for number, name in names.items():
+            off = b" ".join(other + b" 0 R" for other in names if other != number)
+            hidden = re.sub(rb"/ON \[[^\]]*\]", b"/OFF [ " + off + b" ]", data, count=1)
+            one.write_bytes(subprocess.run(["fix-qdf"], input=hidden, capture_output=True, check=True).stdout)
+            seen = self.grey(one)
+            self.assertLess(sum(seen), 255 * len(seen), name)
+            self.assertTrue(seen != whole, name)
+            together = bytes(map(min, together, seen))
+        unlike = sum(abs(a - b) > 60 for a, b in zip(together, whole))
+        self.assertLess(unlike, 0.002 * len(whole))
+
     def test_a_tray_with_its_dressing_takes_three_pages(self):
         design = self.design("new", "--style", "framed-tray", "--product", "box:89x64x25mm", "--extra", "belly-band",
                              "--extra", "mats", "--extra", "label")  # fmt: skip

@@ -40,8 +40,8 @@ def counted(pattern, text, faults, kind):
 # Layouts
 
 
-def layout_sheet(kit, name, notes, faults, where):
-    """The sheet that a layout names, and its sides as the notes say it lies."""
+def layout_sheet(kit, name, notes, turned, faults, where):
+    """The sheet that a layout names, and its sides before its steps; `turned`: they begin by turning it."""
     sheet = next((sheet for sheet in kit.sheets if sheet.name == name), None)
     if sheet is None:
         faults.add("stock", f"{where}: there is no sheet {name}")
@@ -49,13 +49,15 @@ def layout_sheet(kit, name, notes, faults, where):
     w, h = kit.laid(sheet)
     text = " ".join(notes)
     grained = kit.keep_grain and sheet.grain
-    if grained and "grain runs up and down" not in text:
+    way = "from left to right" if turned else "up and down"
+    if grained and f"grain runs {way}" not in text:
         faults.add("notes", f"{where}: nothing is said of the grain")
     if sheet.pattern and "pattern" not in text:
         faults.add("notes", f"{where}: nothing is said of the pattern")
-    if "upright" in text and w > h:
+    across, high = (h, w) if turned else (w, h)
+    if "upright" in text and across > high:
         faults.add("notes", f"{where}: {mm(w)} x {mm(h)} mm is called upright: {text}")
-    if "on its long side" in text and w < h:
+    if "on its long side" in text and across < high:
         faults.add("notes", f"{where}: {mm(w)} x {mm(h)} mm is said to lie on its long side: {text}")
     return sheet, (w, h)
 
@@ -103,7 +105,8 @@ def judge_layout(block, number, kit, faults):
     if int(heading[1]) != number:
         faults.add("words", f"{where} is called {heading[1]}")
     notes = [text for mark, text in block.items if mark == "!"]
-    sheet, (w, h) = layout_sheet(kit, heading[3], notes, faults, where)
+    turned = any(mark == "1" and "a quarter turned" in text for mark, text in block.items)
+    sheet, (w, h) = layout_sheet(kit, heading[3], notes, turned, faults, where)
     if sheet is None:
         return None
     trimmer = Trimmer(w, h, faults, where)

@@ -82,7 +82,7 @@ class PaperFaults(Judged):
         self.planted(self.in_step(r"Set", "Put"), "steps")
 
     def test_a_sheet_that_is_not_turned(self):
-        self.planted(self.in_step(r"Turn the sheet\. ", ""), "steps")
+        self.planted(self.in_step(r"Lay the sheet as drawn, a quarter turned\. ", ""), "steps")
 
     def test_a_wrong_offcut(self):
         def other(pages):

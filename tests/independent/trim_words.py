@@ -80,7 +80,7 @@ class Part:
 
 
 SENTENCE = re.compile(
-    rf"(?:(?P<sheet>Turn the sheet)\. |Take what is left after cut (?P<rest>\d+), turn it\. "
+    rf"(?:(?P<sheet>Lay the sheet as drawn, a quarter turned)\. |Take what is left after cut (?P<rest>\d+), turn it\. "
     rf"|Take (?P<strips>\d+) strips? from cut (?P<cut>\d+), turned\. )?"
     rf"(?:Set |(?P<knife>With knife and ruler ))(?P<mark>{LENGTH} \()?(?P<set>{LENGTH})(?(mark)\))(?(knife) wide), cut(?P<each> each)?(?: (?P<times>\d+) times)?: "
     rf"(?:(?P<off>\d+) strips?|(?P<pieces>\d+) × (?P<letter>[A-Z]+))(?:; what is left is (?P<left>[A-Z]+))?\."

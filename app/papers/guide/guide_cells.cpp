@@ -10,8 +10,9 @@ namespace creasewright {
 
 namespace {
 
-constexpr double kDisc = 3.1;     // mm, radius of a step's number
-constexpr double kTitleAt = 8.6;  // mm from the left
+constexpr double kDisc = 3.1;            // mm, radius of a step's number
+constexpr double kLeastNoteColumn = 60;  // mm
+constexpr double kTitleAt = 8.6;         // mm from the left
 
 }  // namespace
 
@@ -40,6 +41,25 @@ Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, 
   append(out, moved(picture, {(width - picture.width) / 2, out.height - picture.height}));
   append(out, text);
   return out;
+}
+
+Drawing noteBlock(const GuideNote& note, double width, const GuideType& type) {
+  TextBlock heading(width);
+  heading.add(
+      note.heading,
+      TypeStyle{.height = type.heading, .bold = true, .lead = type.lead, .like = Role::Valley});
+  const double half = (width - kBlockGap) / 2;
+  const qsizetype columns = half < kLeastNoteColumn ? 1 : 2;
+  const double column = columns == 1 ? width : half;
+  const qsizetype rows = (note.lines.size() + columns - 1) / columns;
+  std::vector<Drawing> lists;
+  for (qsizetype i = 0; i < columns; ++i) {
+    TextBlock list(column);
+    list.addList(note.lines.mid(i * rows, rows), QStringLiteral("•"),
+                 TypeStyle{type.detail, false, type.lead});
+    lists.push_back(list.take());
+  }
+  return stacked({heading.take(), inColumns(lists, column, kBlockGap)}, 1.5);
 }
 
 Drawing stacked(const std::vector<Drawing>& blocks, double gap) {

@@ -14,6 +14,9 @@ Drawing stepText(int number, const StepWords& words, double width, const GuideTy
 /// A picture above the words, all `width` mm wide; the words begin `boxHeight` mm below the top.
 Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width);
 
+/// A note with its heading, its lines in two columns where `width` mm leave the room.
+Drawing noteBlock(const GuideNote& note, double width, const GuideType& type);
+
 /// Drawings below one another, `gap` mm apart.
 Drawing stacked(const std::vector<Drawing>& blocks, double gap);
 

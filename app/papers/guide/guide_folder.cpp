@@ -7,6 +7,7 @@
 #include "output/picture.h"
 #include "output/write_folder.h"
 #include "pages/guide_figure.h"
+#include "papers/guide/guide_photos.h"
 
 namespace creasewright {
 
@@ -56,6 +57,18 @@ FolderFiles filesOf(const BuiltDesign& built, const GuideChoices& choices) {
     files.emplace_back(QStringLiteral("step-%1.png").arg(i + 1, 2, 10, QLatin1Char('0')),
                        png(guideFigure(built, guide.steps[i], kPicture), wording));
   }
+  const auto addPhoto = [&files](const std::optional<GuidePhoto>& shown, const QString& stem) {
+    if (!shown) return;
+    const PictureFile& file = shown->photo->picture;
+    const bool png = file.kind() == PictureKind::Png;
+    files.emplace_back(
+        stem + (png ? QStringLiteral(".png") : QStringLiteral(".jpg")),
+        QByteArray(file.bytes().data(), static_cast<qsizetype>(file.bytes().size())));
+  };
+  const GuidePhotos photos(guide, built);
+  addPhoto(photos.finished, QStringLiteral("photo"));
+  for (std::size_t i = 0; i < photos.steps.size(); ++i)
+    addPhoto(photos.steps[i], QStringLiteral("photo-%1").arg(i + 1, 2, 10, QLatin1Char('0')));
   return files;
 }
 

@@ -3,12 +3,15 @@
 #include <QRegularExpression>
 #include <set>
 
+#include "base/base64.h"
+#include "bridge/decode_picture.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "drawing/svg_writer.h"
 #include "drawing/xml_text.h"
 #include "guide/make_guide.h"
 #include "pages/guide_figure.h"
+#include "papers/guide/guide_photos.h"
 
 namespace creasewright {
 
@@ -27,6 +30,8 @@ ul { margin: .3rem 0; padding-left: 1.2rem; }
 ol.steps { list-style: none; margin: 0; padding: 0; }
 ol.steps > li { display: grid; grid-template-columns: minmax(0, 1fr) minmax(0, 1.1fr); gap: 1.2rem;
   padding: 1rem 0; border-top: 1px solid #d8dbde; break-inside: avoid; }
+.photo img { max-width: 100%; max-height: 24rem; width: auto; height: auto; display: block; margin: .6rem 0 .2rem; }
+.photo figcaption { font-size: .85em; color: #4a5a68; }
 .facts { display: flex; flex-wrap: wrap; gap: .2rem 1.4rem; margin: .3rem 0; padding: 0; color: #4a5560; }
 .facts > * { margin: 0; }
 .detail { font-size: 0.85em; color: #4a5a68; }
@@ -73,6 +78,7 @@ QString formLook(const GuideForm& form) {
     look += QStringLiteral(
         "svg { filter: grayscale(1) contrast(1.2); }\n"
         "svg .printed { display: none; }\n"
+        "img { filter: grayscale(1); }\n"
         "body, h2, .checks, .detail, .facts { color: #000; }\n"
         ".care { border-color: #000; }\n");
   return look;
@@ -92,6 +98,25 @@ QString inlineSvg(const Drawing& drawing, const QString& title, const Wording& w
   return QStringLiteral("<figure>") + svg + QStringLiteral("</figure>\n");
 }
 
+QString photoFigure(const std::optional<GuidePhoto>& shown) {
+  if (!shown) return {};
+  const PictureFile& file = shown->photo->picture;
+  const QSize size = pictureSize(file);
+  const std::string data =
+      "data:" + std::string(mediaType(file.kind().value_or(PictureKind::Jpeg))) + ";base64," +
+      toBase64(file.bytes());
+  QString out =
+      QStringLiteral("<figure class=\"photo\"><img alt=\"%1\" width=\"%2\" height=\"%3\" src=\"")
+          .arg(escaped(shown->alt))
+          .arg(size.width())
+          .arg(size.height()) +
+      QString::fromStdString(data) + QStringLiteral("\" />");
+  if (!shown->caption.isEmpty())
+    out +=
+        QStringLiteral("<figcaption>") + escaped(shown->caption) + QStringLiteral("</figcaption>");
+  return out + QStringLiteral("</figure>\n");
+}
+
 QString list(const QStringList& lines, const char* look = "") {
   QString out = QStringLiteral("<ul%1>\n").arg(QLatin1String(look));
   for (const QString& line : lines)
@@ -103,17 +128,19 @@ QString heading(const QString& words) {
   return QStringLiteral("<h2>") + escaped(words) + QStringLiteral("</h2>\n");
 }
 
-QString head(const GuideWords& words, const BuiltDesign& built, const Wording& wording) {
+QString head(const GuideWords& words, const BuiltDesign& built, const GuidePhotos& photos,
+             const Wording& wording) {
   QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
   for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
   return out +
-         inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording);
+         inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording) +
+         photoFigure(photos.finished);
 }
 
 QString stepItem(int number, const StepWords& words, const Drawing& figure,
-                 const Wording& wording) {
+                 const std::optional<GuidePhoto>& photo, const Wording& wording) {
   QString out = QStringLiteral("<li>\n");
   out +=
       inlineSvg(figure, GuideTr::tr("Figure of step %1: %2").arg(number).arg(words.title), wording);
@@ -123,7 +150,7 @@ QString stepItem(int number, const StepWords& words, const Drawing& figure,
   for (const QString& detail : words.details)
     out += QStringLiteral("<p class=\"detail\">") + escaped(detail) + QStringLiteral("</p>\n");
   if (!words.checks.isEmpty()) out += list(words.checks, " class=\"checks\"");
-  return out + QStringLiteral("</div>\n</li>\n");
+  return out + photoFigure(photo) + QStringLiteral("</div>\n</li>\n");
 }
 
 }  // namespace
@@ -140,14 +167,15 @@ QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& 
   out += QStringLiteral("<title>") + escaped(words.title) + QStringLiteral("</title>\n<style>") +
          QLatin1String(kLook) + formLook(form) +
          QStringLiteral("</style>\n</head>\n<body>\n<main>\n");
-  out += head(words, built, wording);
+  const GuidePhotos photos(guide, built);
+  out += head(words, built, photos, wording);
   out += heading(suppliesHeading()) + list(words.supplies);
   out += heading(toolsHeading()) + list(words.tools);
   out += heading(cautionsHeading()) + list(words.cautions, " class=\"care\"");
   out += heading(stepsHeading()) + QStringLiteral("<ol class=\"steps\">\n");
   for (std::size_t i = 0; i < words.steps.size(); ++i) {
     out += stepItem(static_cast<int>(i) + 1, words.steps[i], guideFigure(built, guide.steps[i]),
-                    wording);
+                    photos.steps[i], wording);
   }
   out += QStringLiteral("</ol>\n");
   if (!note.lines.isEmpty()) out += heading(note.heading) + list(note.lines);

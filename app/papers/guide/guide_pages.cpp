@@ -16,6 +16,7 @@
 #include "pages/score_map.h"
 #include "pages/sheet_figure.h"
 #include "papers/guide/guide_cells.h"
+#include "papers/guide/guide_photos.h"
 #include "papers/guide/recipe_card.h"
 
 namespace creasewright {
@@ -40,6 +41,8 @@ constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
 constexpr double kUnderPicture = 3;    // mm
 constexpr double kRule = 3;            // mm above each block
+constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
+constexpr double kPhotoGap = 2;        // mm above it
 constexpr double kStepGap = 3.5;       // mm between steps that share a map
 
 enum class MapKind { None, Scores, Cuts };
@@ -108,6 +111,7 @@ class GuidePages {
         built_(built),
         guide_(makeGuide(built, form.hand)),
         words_(wordGuide(guide_, built, units)),
+        photos_(guide_, built),
         wording_(wordingIn(firstUnit(units))),
         flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_)) {
     for (const Part& part : partsOf(guide_)) addPart(part);
@@ -116,16 +120,31 @@ class GuidePages {
   std::vector<Drawing> write(const GuideNote& note) {
     const double width = flow_.columnWidth();
     const double height = flow_.columnHeight() - kRule;
-    const std::array heads{fitted(recipeCard(words_, built_, width, std::nullopt, size_)),
-                           fitted(recipeCard(words_, built_, width, height, size_))};
-    std::vector<GridItem> items{{{heads[0].height, heads[1].height}, {}}};
+    const auto head = [&](std::optional<double> high) {
+      return recipeCard(words_, built_, width, high, size_, photos_.finished);
+    };
+    std::vector<std::vector<Drawing>> heads{{head(std::nullopt), head(height)}};
+    if (heads[0][1].height > height) {
+      heads.clear();
+      for (Drawing& block : recipeInTwo(words_, built_, width, height, size_, photos_.finished))
+        heads.push_back({std::move(block)});
+    }
+    heads_ = heads.size();
+    std::vector<GridItem> items;
+    for (std::vector<Drawing>& forms : heads) {
+      GridItem& item = items.emplace_back();
+      for (Drawing& form : forms) {
+        form = items.size() == 1 ? fitted(std::move(form)) : ruled(std::move(form));
+        item.alone.push_back(form.height);
+      }
+    }
     for (const Part& part : parts_) items.push_back(measured(part));
     for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
       if (row.newPage) flow_.startPage();
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
-      flow_.put(row.first == 0 ? heads.at(row.form) : ruled(drawn(row, heights)));
+      flow_.put(row.first < heads_ ? heads[row.first].at(row.form) : ruled(drawn(row, heights)));
     }
-    if (!note.lines.isEmpty()) flow_.put(ruled(noteBlock(note)));
+    if (!note.lines.isEmpty()) flow_.put(ruled(noteBlock(note, flow_.columnWidth(), type_)));
     std::vector<Drawing> pages = flow_.take(words_.title);
     if (size_ == GuideSize::Standard) return pages;
     for (Drawing& page : pages) {
@@ -175,28 +194,12 @@ class GuidePages {
     return ruledAbove(fitted(std::move(block)), flow_.columnWidth());
   }
 
-  /// In two columns where the page is wide enough.
-  [[nodiscard]] Drawing noteBlock(const GuideNote& note) const {
-    TextBlock heading(flow_.columnWidth());
-    heading.add(
-        note.heading,
-        TypeStyle{.height = type_.heading, .bold = true, .lead = type_.lead, .like = Role::Valley});
-    const qsizetype columns = column(2) < 1.5 * kLeastColumn ? 1 : 2;
-    const qsizetype rows = (note.lines.size() + columns - 1) / columns;
-    std::vector<Drawing> lists;
-    for (qsizetype i = 0; i < columns; ++i) {
-      TextBlock list(column(static_cast<std::size_t>(columns)));
-      list.addList(note.lines.mid(i * rows, rows), QStringLiteral("•"),
-                   TypeStyle{type_.detail, false, type_.lead});
-      lists.push_back(list.take());
-    }
-    return stacked(
-        {heading.take(), inColumns(lists, column(static_cast<std::size_t>(columns)), kBlockGap)},
-        1.5);
-  }
-
   [[nodiscard]] Drawing text(std::size_t step, double width) const {
-    return stepText(static_cast<int>(step) + 1, words_.steps[step], width, type_);
+    Drawing words = stepText(static_cast<int>(step) + 1, words_.steps[step], width, type_);
+    const std::optional<GuidePhoto>& photo = photos_.steps[step];
+    if (!photo) return words;
+    const FigureRoom room{std::min(width, kPhoto.width), kPhoto.height};
+    return stacked({words, photoBlock(*photo, room, type_)}, kPhotoGap);
   }
 
   [[nodiscard]] std::vector<Drawing> texts(const Part& part, double width) const {
@@ -354,13 +357,14 @@ class GuidePages {
   }
 
   [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
-    const Part& part = parts_[row.first - 1];
+    const std::size_t first = row.first - heads_;
+    const Part& part = parts_[first];
     if (part.map != MapKind::None) return mapBlock(part, row.form);
     if (row.shape.empty()) return aloneBlock(part.first);
     Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
     double at = 0;
     for (std::size_t k = 0; k < row.count; ++k) {
-      const std::size_t step = parts_[row.first - 1 + k].first;
+      const std::size_t step = parts_[first + k].first;
       const double width = wide(row.shape[k]);
       const Drawing cell =
           stepCell(figure(step, row.shape[k]), heights.picture, text(step, width), width);
@@ -375,8 +379,10 @@ class GuidePages {
   const BuiltDesign& built_;
   Guide guide_;
   GuideWords words_;
+  GuidePhotos photos_;
   Wording wording_;
   std::vector<Part> parts_;
+  std::size_t heads_ = 1;  ///< rows before those of the parts
   PageFlow flow_;
   mutable std::map<std::pair<std::size_t, CellWidth>, Drawing> figures_;
   mutable std::map<std::size_t, StepFigure> pictures_;

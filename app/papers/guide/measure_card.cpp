@@ -58,11 +58,17 @@ class MeasureCard {
         type_(typeOf(form.size)),
         flow_(paper, kCardMargin) {}
 
-  Drawing draw() {
+  Drawing draw(const GuideNote& note) {
     const double width = flow_.columnWidth();
     std::vector<Drawing> blocks{recipeHead(words_, built_, width)};
-    for (Drawing& row : pieceRows(flow_.columnHeight() - blocks.front().height - kCardGap))
-      blocks.push_back(std::move(row));
+    double room = flow_.columnHeight() - blocks.front().height - kCardGap;
+    Drawing last;
+    if (!note.lines.isEmpty()) {
+      last = ruledAbove(noteBlock(note, width, type_), width);
+      room -= last.height + kCardGap;
+    }
+    for (Drawing& row : pieceRows(room)) blocks.push_back(std::move(row));
+    if (!note.lines.isEmpty()) blocks.push_back(std::move(last));
     Drawing card = stacked(blocks, kCardGap);
     const FigureRoom page{width, flow_.columnHeight()};
     if (card.height > page.height) card = fittedInto(std::move(card), page);
@@ -160,8 +166,8 @@ class MeasureCard {
 }  // namespace
 
 Drawing measureCard(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                    const GuideForm& form) {
-  return MeasureCard(built, units, paper, form).draw();
+                    const GuideForm& form, const GuideNote& note) {
+  return MeasureCard(built, units, paper, form).draw(note);
 }
 
 }  // namespace creasewright

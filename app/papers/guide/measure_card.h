@@ -10,8 +10,8 @@
 namespace creasewright {
 
 /// All measures of a design on one page, to publish or to pin up: the finished box, its parts, and
-/// of each piece scores and cuts at one scale; no steps.
+/// of each piece scores and cuts at one scale; no steps; the note last.
 Drawing measureCard(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                    const GuideForm& form = {});
+                    const GuideForm& form = {}, const GuideNote& note = {});
 
 }  // namespace creasewright

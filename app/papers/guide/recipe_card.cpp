@@ -18,7 +18,9 @@ constexpr double kLeastWords = 60;     // mm, beside the picture
 constexpr double kLeastPicture = 40;   // mm high, where the words need the room
 constexpr double kTableGap = 3;        // mm between columns
 constexpr std::size_t kFewParts = 2;
-constexpr double kLetter = 6;   // mm
+constexpr double kLetter = 6;  // mm
+constexpr double kGap = 6;     // mm between blocks
+constexpr double kCompactGap = 3.5;
 constexpr double kRowRule = 1;  // mm above a row
 
 /// The styles of a card's words.
@@ -126,6 +128,38 @@ Drawing cautionBlock(const GuideWords& words, double width, const CardType& type
   return beside(heading.take(), block.take(), headingWidth + kTableGap);
 }
 
+/// The finished piece, and its photo beside it, each in a half.
+Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
+                   const std::optional<GuidePhoto>& photo, GuideSize size) {
+  const double half = (room.width - kBlockGap) / 2;
+  const Drawing picture = finishedFigure(built, {photo ? half : room.width, room.height});
+  if (!photo) return moved(picture, {(room.width - picture.width) / 2, 0});
+  const Drawing block = photoBlock(*photo, {half, room.height}, typeOf(size));
+  Drawing row{room.width, std::max(picture.height, block.height), {}, {}};
+  append(row, moved(picture, {(half - picture.width) / 2, (row.height - picture.height) / 2}));
+  append(row, moved(block, {half + kBlockGap + (half - block.width) / 2,
+                            (row.height - block.height) / 2}));
+  return row;
+}
+
+/// What stands below picture and needs.
+std::vector<Drawing> lastBlocks(const GuideWords& words, double width, const CardType& type) {
+  std::vector<Drawing> blocks;
+  if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width, type));
+  blocks.push_back(cautionBlock(words, width, type));
+  return blocks;
+}
+
+/// The blocks with the picture after the first, as large as `room` lets it be.
+Drawing withPicture(std::vector<Drawing> blocks, const BuiltDesign& built, const FigureRoom& room,
+                    GuideSize size, const std::optional<GuidePhoto>& photo) {
+  const double left = room.height - stacked(blocks, kGap).height - kGap;
+  const double least = size == GuideSize::Standard ? kPicture.height : kLeastPicture;
+  const FigureRoom large{room.width, std::clamp(left, least, kLargePicture)};
+  blocks.insert(blocks.begin() + 1, pictureRow(built, large, photo, size));
+  return stacked(blocks, kGap);
+}
+
 }  // namespace
 
 Drawing recipeHead(const GuideWords& words, const BuiltDesign& built, double width) {
@@ -142,29 +176,42 @@ Drawing recipeHead(const GuideWords& words, const BuiltDesign& built, double wid
 }
 
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
-                   std::optional<double> height, GuideSize size) {
+                   std::optional<double> height, GuideSize size,
+                   const std::optional<GuidePhoto>& photo) {
   const CardType type(typeOf(size));
-  std::vector<Drawing> blocks;
-  if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width, type));
-  blocks.push_back(cautionBlock(words, width, type));
+  const std::vector<Drawing> last = lastBlocks(words, width, type);
   const Drawing title = titleBlock(words, width, type);
   const double right = kPicture.width + kBlockGap;
+  std::vector<Drawing> blocks{title};
+  if (!height && photo) {
+    const double high = width < 2 * kPicture.width ? kLeastPicture : kPicture.height;
+    blocks.push_back(pictureRow(built, {width, high}, photo, size));
+    blocks.push_back(needsBlock(words, width, type));
+    blocks.insert(blocks.end(), last.begin(), last.end());
+    return stacked(blocks, kCompactGap);
+  }
   if (!height && width - right >= kLeastWords) {
     const Drawing picture = finishedFigure(built, kPicture);
     Drawing top =
         beside({0, picture.height, {}, {}}, needsBlock(words, width - right, type), right);
     append(top,
            moved(picture, {(kPicture.width - picture.width) / 2, top.height - picture.height}));
-    blocks.insert(blocks.begin(), {title, top});
-    return stacked(blocks, 3.5);
+    blocks.push_back(std::move(top));
+    blocks.insert(blocks.end(), last.begin(), last.end());
+    return stacked(blocks, kCompactGap);
   }
-  constexpr double kGap = 6;
-  blocks.insert(blocks.begin(), {title, needsBlock(words, width, type)});
-  const double room = height.value_or(0) - stacked(blocks, kGap).height - kGap;
-  const double least = size == GuideSize::Standard ? kPicture.height : kLeastPicture;
-  const Drawing picture = finishedFigure(built, {width, std::clamp(room, least, kLargePicture)});
-  blocks.insert(blocks.begin() + 1, moved(picture, {(width - picture.width) / 2, 0}));
-  return stacked(blocks, kGap);
+  blocks.push_back(needsBlock(words, width, type));
+  blocks.insert(blocks.end(), last.begin(), last.end());
+  return withPicture(std::move(blocks), built, {width, height.value_or(0)}, size, photo);
+}
+
+std::vector<Drawing> recipeInTwo(const GuideWords& words, const BuiltDesign& built, double width,
+                                 double height, GuideSize size,
+                                 const std::optional<GuidePhoto>& photo) {
+  const CardType type(typeOf(size));
+  return {withPicture({titleBlock(words, width, type), needsBlock(words, width, type)}, built,
+                      {width, height}, size, photo),
+          stacked(lastBlocks(words, width, type), kGap)};
 }
 
 }  // namespace creasewright

@@ -37,7 +37,7 @@ class TalkSheet {
         enlarged_(enlargement(form.size)),
         flow_(smaller(paper, enlarged_), kTalkMargin / enlarged_) {}
 
-  std::vector<Drawing> write() {
+  std::vector<Drawing> write(const GuideNote& note) {
     const std::vector<int> starts = startMinutes(guide_);
     put(head());
     put(row(0, finished(), GuideTr::tr("Show the finished piece"),
@@ -51,6 +51,8 @@ class TalkSheet {
     }
     put(row(kWelcomeMinutes + starts.back(), {}, GuideTr::tr("Tidy up"),
             {GuideTr::tr("Count the blades. Let everyone show what they made.")}, {}));
+    if (!note.lines.isEmpty())
+      put(ruledAbove(noteBlock(note, flow_.columnWidth(), type_), flow_.columnWidth()));
     std::vector<Drawing> pages = flow_.take(words_.title);
     for (Drawing& page : pages) {
       const FigureRoom whole{page.width * enlarged_, page.height * enlarged_};
@@ -141,8 +143,8 @@ class TalkSheet {
 }  // namespace
 
 std::vector<Drawing> talkSheet(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                               const GuideForm& form) {
-  return TalkSheet(built, units, paper, form).write();
+                               const GuideForm& form, const GuideNote& note) {
+  return TalkSheet(built, units, paper, form).write(note);
 }
 
 }  // namespace creasewright

@@ -10,8 +10,9 @@
 namespace creasewright {
 
 /// For who shows a design to a class or to a camera: what to have ready, which pieces to cut
-/// beforehand, and what to show and to say in which minute. To be painted with lookOf(form).
+/// beforehand, and what to show and to say in which minute; the note last. To be painted with
+/// lookOf(form).
 std::vector<Drawing> talkSheet(const BuiltDesign& built, GuideUnits units, const Paper& paper,
-                               const GuideForm& form = {});
+                               const GuideForm& form = {}, const GuideNote& note = {});
 
 }  // namespace creasewright

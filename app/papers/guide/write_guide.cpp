@@ -35,9 +35,9 @@ std::vector<Drawing> guideSheets(const BuiltDesign& built, const GuideChoices& c
     case GuideKind::Steps:
       return guidePages(built, choices.units, choices.paper, choices.form, choices.note);
     case GuideKind::Measures:
-      return {measureCard(built, choices.units, choices.paper, choices.form)};
+      return {measureCard(built, choices.units, choices.paper, choices.form, choices.note)};
     case GuideKind::Talk:
-      return talkSheet(built, choices.units, choices.paper, choices.form);
+      return talkSheet(built, choices.units, choices.paper, choices.form, choices.note);
   }
   return {};
 }

@@ -32,7 +32,7 @@ struct GuideChoices {
   GuideUnits units = GuideUnits::Both;
   Paper paper;       ///< PDF
   GuideForm form;    ///< PDF, HTML
-  GuideNote note;    ///< at the end of a hand-out
+  GuideNote note;    ///< at the end
   QString language;  ///< of the words, for HTML
   QDateTime now;     ///< in the PDF; invalid = none
 };

@@ -1,5 +1,8 @@
 #include "papers/kit/kit_pages.h"
 
+#include <algorithm>
+
+#include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "kits/layout_drawing.h"
 #include "output/page_flow.h"
@@ -11,7 +14,9 @@ namespace creasewright {
 
 namespace {
 
+/// Of a layout's picture, and where its letters would be small.
 constexpr FigureRoom kLayoutPicture{88, 105};
+constexpr FigureRoom kLargeLayoutPicture{112, 150};
 const QString kDot = QStringLiteral("•");
 
 Drawing headBlock(const KitPlan& plan, double width) {
@@ -54,10 +59,22 @@ QString numberMark(int number, std::size_t last) {
   return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
 }
 
+FigureRoom pictureRoom(const Layout& layout) {
+  constexpr double kSmall = 6;  // mm on the picture: a blank with less has little room for words
+  const double scale = scaleInto(layout.sheet.width.mm(), layout.sheet.height.mm(), kLayoutPicture);
+  bool small = false;
+  eachNode(layout.sheet, [&](const CutNode& node) {
+    small = small || (node.kind == CutNode::Kind::Blank &&
+                      std::min(node.width, node.height).mm() * scale < kSmall);
+  });
+  return small ? kLargeLayoutPicture : kLayoutPicture;
+}
+
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
                     const PageFlow& flow) {
   const LayoutWords words = wordLayout(number, layout, card, unit);
-  const double width = flow.columnWidth() - kLayoutPicture.width - kBlockGap;
+  const FigureRoom room = pictureRoom(layout);
+  const double width = flow.columnWidth() - room.width - kBlockGap;
   TextBlock block(width);
   block.add(words.title, kHeadingType);
   block.space(1);
@@ -74,8 +91,8 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   if (text.height > flow.columnHeight() - 4)
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
   return ruledAbove(
-      beside(drawLayout(layout, kLayoutPicture.width, kLayoutPicture.height, card.firstLetter()),
-             text, kLayoutPicture.width + kBlockGap),
+      beside(drawLayout(layout, room.width, room.height, card.firstLetter(), wordingIn(unit)), text,
+             room.width + kBlockGap),
       flow.columnWidth());
 }
 

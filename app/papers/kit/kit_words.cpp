@@ -32,10 +32,16 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const Card
   QStringList notes;
   const bool keepGrain = card.kit().keepGrain;
   if (keepGrain && sheet.grain != Grain::Unknown) {
-    notes.append(layout.sheet.height >= layout.sheet.width
-                     ? KitTr::tr("Lay the sheet upright as drawn: its grain runs up and down.")
-                     : KitTr::tr("Lay the sheet on its long side as drawn: its grain runs up and "
-                                 "down."));
+    const bool tall = layout.sheet.height >= layout.sheet.width;
+    if (liesTurned(layout))
+      notes.append(tall ? KitTr::tr("Lay the sheet on its long side as drawn: its grain runs from "
+                                    "left to right.")
+                        : KitTr::tr("Lay the sheet upright as drawn: its grain runs from left to "
+                                    "right."));
+    else
+      notes.append(tall ? KitTr::tr("Lay the sheet upright as drawn: its grain runs up and down.")
+                        : KitTr::tr("Lay the sheet on its long side as drawn: its grain runs up "
+                                    "and down."));
   }
   if (sheet.oneSided)
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
@@ -52,7 +58,7 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const Card
 /// What is taken up before a setting's first cut; nothing where the part lies there already.
 QString takeUp(const TrimStep& step) {
   if (!step.first || (step.from == 0 && step.upright)) return {};
-  if (step.from == 0) return KitTr::tr("Turn the sheet.");
+  if (step.from == 0) return KitTr::tr("Lay the sheet as drawn, a quarter turned.");
   if (step.rest) return KitTr::tr("Take what is left after cut %1, turn it.").arg(step.from);
   return KitTr::tr("Take %n strip(s) from cut %1, turned.", "", step.parts).arg(step.from);
 }

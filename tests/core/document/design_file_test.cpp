@@ -79,6 +79,15 @@ TEST(DesignFile, AFileOfVersionFourIsStillRead) {
   EXPECT_EQ(*design, soapTray());
 }
 
+/// Before version 6 there were no photos.
+TEST(DesignFile, AFileOfVersionFiveIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-5");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
   const Design pouch =
       newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())
@@ -162,6 +171,29 @@ TEST(DesignFile, LengthsMayBeWholeNanometres) {
   ASSERT_TRUE(read.ok());
   EXPECT_EQ(read->parameters.length("depth"), Length::inches(1));
   EXPECT_EQ(read->card.caliper, Length::mm(0.3));
+}
+
+/// Photos: a JPEG and a PNG by their first bytes (the core decodes none).
+TEST(DesignFile, PhotosReadBackAndWhatIsNoneIsRefused) {
+  Design design = soapTray();
+  design.photos = {{"", "Our box", PictureFile(std::string("\xFF\xD8\xFF\0\1", 5))},
+                   {"tray/fold/x", "", PictureFile(std::string("\x89PNG\r\n\x1A\n\0", 9))}};
+  const Result<Design> read = readDesign(writeDesign(design), "a");
+  ASSERT_TRUE(read.ok()) << read.problem().where;
+  EXPECT_EQ(*read, design);
+  const Json whole = Json::parse(writeDesign(design));
+  const auto where = [&](const char* pointer, const Json& value) {
+    Json json = whole;
+    json[Json::json_pointer(pointer)] = value;
+    const Problem problem = problemOf(json);
+    EXPECT_EQ(problem.code, ProblemCode::FieldUnreadable) << pointer;
+    return problem.where;
+  };
+  EXPECT_EQ(where("/photos/0/picture", "no base 64!"), "photos/1/picture");
+  EXPECT_EQ(where("/photos/1/picture", "R0lGODlh"), "photos/2/picture");  // a GIF
+  EXPECT_EQ(where("/photos/1/step", ""), "photos/2/step");                // the box a second time
+  EXPECT_EQ(where("/photos/0/caption", 7), "photos/1/caption");
+  EXPECT_EQ(where("/photos", "x"), "photos");
 }
 
 TEST(DesignFile, NewerVersionIsRefused) {

@@ -236,7 +236,9 @@ TEST(LayoutDrawing, StaysInItsRoomAndNamesEveryBlank) {
   const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
   for (const Layout& layout : plan->cards[0].plan.layouts) {
-    const Drawing drawing = drawLayout(layout, 90, 120);
+    const Drawing drawing = drawLayout(layout, 90, 120, 0, [](const Label& label) {
+      return label.code.empty() ? label.literal : label.code;
+    });
     EXPECT_LE(drawing.width, 90 + 1e-9);
     EXPECT_LE(drawing.height, 120 + 1e-9);
     int blanks = 0;

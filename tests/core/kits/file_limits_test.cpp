@@ -58,6 +58,12 @@ struct Limit {
   void (*fill)(Whole&, std::int64_t);
 };
 
+Photo photo(std::int64_t number, std::size_t bytes) {
+  std::string jpeg("\xFF\xD8\xFF\xE0");
+  jpeg.resize(bytes, '\x07');
+  return {"step/" + std::to_string(number), "", PictureFile(std::move(jpeg))};
+}
+
 std::string text(std::int64_t characters) {
   std::string out;
   for (std::int64_t i = 0; i < characters; ++i) out += i % 3 == 0 ? "\u00FC" : "a";
@@ -104,6 +110,16 @@ const std::vector<Limit<Design>>& designLimits() {
        [](Design& d, std::int64_t n) {
          d.ownStyle = plainStyle();
          d.ownStyle->edits.assign(n, {"opening", {}, "base", {}, {}, true});
+       }},
+      {"photos", kMostPhotos,
+       [](Design& d, std::int64_t n) {
+         for (std::int64_t i = 0; i < n; ++i)
+           d.photos.push_back(photo(i, static_cast<std::size_t>(kLargestPhoto)));
+       }},
+      {"caption", kLongestTitle,
+       [](Design& d, std::int64_t n) {
+         d.photos = {photo(1, 10)};
+         d.photos[0].caption = text(n);
        }},
       {"lines", kMostLines,
        [](Design& d, std::int64_t n) {
@@ -185,6 +201,17 @@ TEST(FileLimits, DesignsReadBackEqualAtTheirLimitsAndAreRefusedOverThem) {
   }
 }
 
+TEST(FileLimits, APhotoIsAtMostAsLargeAsIsTold) {
+  Design design = plainDesign();
+  design.photos = {photo(1, static_cast<std::size_t>(kLargestPhoto) + 1)};
+  const auto problem = fileLimitProblem(design);
+  ASSERT_TRUE(problem);
+  EXPECT_EQ(problem->code, ProblemCode::PictureTooHeavy);
+  EXPECT_EQ(problem->where, "photos/1");
+  EXPECT_TRUE(tells(*problem, kLargestPhoto));
+  EXPECT_FALSE(readDesign(writeDesign(design), "a").ok());
+}
+
 TEST(FileLimits, KitsReadBackEqualAtTheirLimitsAndAreRefusedOverThem) {
   for (const auto& limit : kitLimits()) {
     SCOPED_TRACE(limit.name);
@@ -232,6 +259,9 @@ TEST(FileLimits, AFileThatWouldBeTooLargeIsNotMade) {
   large.tags.assign(kMostTags, line);
   large.extras.assign(kMostExtras, plainExtra());
   for (Extra& extra : large.extras) extra.lines.assign(kMostLines, line);
+  for (std::size_t i = 0; i < kMostPhotos; ++i)
+    large.photos.push_back(
+        photo(static_cast<std::int64_t>(i), static_cast<std::size_t>(kLargestPhoto)));
   EXPECT_EQ(fileLimitProblem(large), std::nullopt);
   const Result<std::string> text = designFileText(large, "a.cwdesign");
   ASSERT_FALSE(text.ok());

@@ -10,6 +10,7 @@
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
 #include "papers/guide/measure_card.h"
+#include "papers/guide/readers_guide.h"
 #include "papers/guide/talk_sheet.h"
 #include "styles/registry.h"
 
@@ -107,6 +108,39 @@ TEST(TalkSheet, GoesThroughAllStepsMinuteByMinute) {
       }
     }
   }
+}
+
+/// Words without their spaces, as lines may break anywhere.
+QString run(const std::vector<Drawing>& pages) {
+  QString all;
+  for (const Drawing& page : pages) all += wordsOf(page).join(QString());
+  return all.remove(QLatin1Char(' '));
+}
+
+/// A design made anew for other readers says what is different on every kind of sheet.
+TEST(RefitNote, StandsOnCardAndTalkSheetToo) {
+  std::size_t lines = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    const auto original = build(testing::asItComes(style));
+    ASSERT_TRUE(original);
+    GuideChoices choices;
+    const auto guide = guideFor(Readers::Metric, *original, choices);
+    if (!guide) continue;  // its first error stands against it
+    choices = guide->choices;
+    for (const GuideKind kind : {GuideKind::Steps, GuideKind::Measures, GuideKind::Talk}) {
+      choices.kind = kind;
+      const std::vector<Drawing> pages = guideSheets(guide->built, choices);
+      for (const Drawing& page : pages) expectOnPage(page);
+      const QString all = run(pages);
+      for (QString line : choices.note.lines + QStringList{choices.note.heading}) {
+        if (choices.note.lines.isEmpty()) continue;
+        EXPECT_TRUE(all.contains(line.remove(QLatin1Char(' ')))) << line.toStdString();
+        ++lines;
+      }
+    }
+  }
+  EXPECT_GT(lines, 100U);
 }
 
 }  // namespace

@@ -1,0 +1,140 @@
+#include "bridge/decode_picture.h"
+
+#include <QBuffer>
+#include <QCache>
+#include <QColorSpace>
+#include <QImageReader>
+#include <QPainter>
+#include <algorithm>
+#include <cstdint>
+
+namespace creasewright {
+
+namespace {
+
+constexpr int kWidest = 16'000;                   // pixels
+constexpr std::int64_t kMostBytes = 200'000'000;  // of decoded pixels
+
+/// Whether a PNG goes on to its last chunk (ISO/IEC 15948, 5.3).
+bool reachesItsLastChunk(std::string_view bytes) {
+  constexpr std::size_t kSignature = 8;
+  constexpr std::size_t kAround = 12;  // length, kind and check sum of a chunk
+  for (std::size_t i = kSignature; i + kAround <= bytes.size();) {
+    std::size_t length = 0;
+    for (std::size_t k = 0; k < 4; ++k)
+      length = length << 8U | static_cast<unsigned char>(bytes[i + k]);
+    if (length > bytes.size() - i - kAround) return false;
+    if (bytes.substr(i + 4, 4) == "IEND") return true;
+    i += kAround + length;
+  }
+  return false;
+}
+
+/// Whether a JPEG goes on to its end mark, by the marks that part it (ISO/IEC 10918-1, B.1.1); what
+/// is behind that is not looked at. The decoder takes half a picture for a whole one.
+bool reachesItsEnd(std::string_view bytes) {
+  const auto at = [&](std::size_t i) { return static_cast<unsigned char>(bytes[i]); };
+  std::size_t i = 0;
+  while (i + 1 < bytes.size()) {
+    const unsigned mark = at(i) == 0xFF ? at(i + 1) : 0U;
+    if (mark == 0xD9) return true;
+    const bool segment = mark >= 0xC0 && mark < 0xFF && (mark < 0xD0 || mark > 0xD8);
+    if (!segment)
+      ++i;  // coded pixels, marks among them, the picture's start
+    else if (i + 3 < bytes.size())
+      i += 2U + (at(i + 2) << 8U | at(i + 3));
+    else
+      return false;
+  }
+  return false;
+}
+
+/// Decoders take half a picture for a whole one, or print words of their own.
+bool isWhole(std::string_view bytes, PictureKind kind) {
+  return kind == PictureKind::Png ? reachesItsLastChunk(bytes) : reachesItsEnd(bytes);
+}
+
+/// Flat on white, so that nothing of the file but its pixels is left.
+QImage flattened(QImage image) {
+  if (image.colorSpace().isValid() && image.colorSpace() != QColorSpace(QColorSpace::SRgb))
+    image.convertToColorSpace(QColorSpace::SRgb);
+  QImage flat(image.size(), QImage::Format_RGB32);
+  flat.fill(Qt::white);
+  QPainter painter(&flat);
+  painter.drawImage(0, 0, image);
+  return flat;
+}
+
+const char* formatOf(PictureKind kind) { return kind == PictureKind::Png ? "png" : "jpeg"; }
+
+struct Opened {
+  explicit Opened(std::string_view bytes)
+      : data(QByteArray::fromRawData(bytes.data(), static_cast<qsizetype>(bytes.size()))) {
+    buffer.setBuffer(&data);
+    buffer.open(QIODevice::ReadOnly);
+    if (const auto kind = pictureKind(bytes)) {
+      reader.setFormat(formatOf(*kind));
+      reader.setAutoDetectImageFormat(false);
+      reader.setDevice(&buffer);
+    }
+    reader.setAutoTransform(true);
+  }
+  QByteArray data;
+  QBuffer buffer;
+  QImageReader reader;
+};
+
+}  // namespace
+
+Result<QImage> decodePicture(std::string_view bytes, const std::string& where, int longest) {
+  const Problem broken{ProblemCode::NotAPicture, where, {}};
+  const std::optional<PictureKind> kind = pictureKind(bytes);
+  if (!kind || !isWhole(bytes, *kind)) return broken;
+  Opened opened(bytes);
+  const QSize size = opened.reader.size();
+  if (!size.isValid() || size.isEmpty()) return broken;
+  const int bits = QImage::toPixelFormat(opened.reader.imageFormat()).bitsPerPixel();
+  const std::int64_t deep = std::max(32, bits) / 8;
+  const std::int64_t most = kMostBytes / deep;
+  if (std::max(size.width(), size.height()) > kWidest ||
+      std::int64_t{size.width()} * size.height() > most)
+    return Problem{
+        ProblemCode::PictureTooWide,
+        where,
+        {std::int64_t{size.width()}, std::int64_t{size.height()}, std::int64_t{kWidest}, most}};
+  const bool shrinks = std::max(size.width(), size.height()) > longest;
+  const QSize small = size.scaled(longest, longest, Qt::KeepAspectRatio).expandedTo({1, 1});
+  // A JPEG is decoded small at once.
+  if (shrinks && *kind == PictureKind::Jpeg) opened.reader.setScaledSize(small);
+  QImage image = opened.reader.read();
+  if (image.isNull()) return broken;
+  if (std::max(image.width(), image.height()) > longest)
+    image = image.scaled(longest, longest, Qt::KeepAspectRatio, Qt::SmoothTransformation);
+  return flattened(std::move(image));
+}
+
+QSize pictureSize(const PictureFile& file) {
+  const Opened opened(file.bytes());
+  const QSize size = opened.reader.size();
+  const bool lies =
+      opened.reader.transformation().testFlag(QImageIOHandler::TransformationRotate90);
+  return lies ? size.transposed() : size;
+}
+
+QImage keptPicture(const PictureFile& file, int longest) {
+  struct Kept {
+    PictureFile file;  // keeps its address from being another's
+    QImage image;
+  };
+  constexpr int kMostKept = 48'000;  // kilobytes
+  using Key = std::pair<const void*, int>;
+  thread_local QCache<Key, Kept> cache(kMostKept);
+  const Key key{file.bytes().data(), longest};
+  if (const Kept* known = cache.object(key)) return known->image;
+  const Result<QImage> decoded = decodePicture(file.bytes(), {}, longest);
+  const QImage image = decoded ? *decoded : QImage();
+  cache.insert(key, new Kept{file, image}, static_cast<int>(image.sizeInBytes() / 1000) + 1);
+  return image;
+}
+
+}  // namespace creasewright

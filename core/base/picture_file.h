@@ -1,0 +1,38 @@
+#pragma once
+
+#include <memory>
+#include <optional>
+#include <string>
+#include <string_view>
+
+namespace creasewright {
+
+enum class PictureKind { Png, Jpeg };
+
+/// What a picture's first bytes say it is (PNG: ISO/IEC 15948, 5.2; JPEG: ISO/IEC 10918-1,
+/// B.1.1.3); nothing for all else. Whether the rest can be decoded is not looked at.
+std::optional<PictureKind> pictureKind(std::string_view bytes);
+
+/// `image/png` or `image/jpeg` (RFC 2046, the IANA register of media types).
+std::string_view mediaType(PictureKind kind);
+
+/// The bytes of a picture as a PNG or JPEG file has them. Copies share them; they never change.
+class PictureFile {
+ public:
+  PictureFile() = default;
+  explicit PictureFile(std::string bytes)
+      : bytes_(std::make_shared<const std::string>(std::move(bytes))) {}
+
+  [[nodiscard]] std::string_view bytes() const {
+    return bytes_ ? std::string_view(*bytes_) : std::string_view();
+  }
+  [[nodiscard]] std::optional<PictureKind> kind() const { return pictureKind(bytes()); }
+  bool operator==(const PictureFile& other) const {
+    return bytes_ == other.bytes_ || bytes() == other.bytes();
+  }
+
+ private:
+  std::shared_ptr<const std::string> bytes_;
+};
+
+}  // namespace creasewright
