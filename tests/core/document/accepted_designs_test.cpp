@@ -51,17 +51,23 @@ std::vector<Design> designsOf(const Style& style) {
   return designs;
 }
 
-/// The limits of every measure, asked for by going beyond them.
+/// The limits of every measure, asked for by going beyond them; with each choice by turns.
 std::string limitsOf(const Style& style) {
   std::string text;
-  const Design design = testing::asItComes(style);
+  std::vector<Design> designs{testing::asItComes(style)};
   for (const ParameterSpec& spec : style.parameters) {
-    for (const std::int64_t raw : {std::int64_t{-1}, Length::mm(7).nm(), Length::mm(2900).nm()}) {
-      Design beyond = design;
-      beyond.parameters.setCount(spec.key, raw);
-      text += std::string(spec.key) + '\n' + told(limitProblems(beyond));
-    }
+    if (spec.kind != ParameterKind::Flag) continue;
+    Design other = designs.front();
+    other.parameters.setCount(spec.key, other.parameters.flag(spec.key) ? 0 : 1);
+    designs.push_back(std::move(other));
   }
+  for (const Design& design : designs)
+    for (const ParameterSpec& spec : style.parameters)
+      for (const std::int64_t raw : {std::int64_t{-1}, Length::mm(7).nm(), Length::mm(2900).nm()}) {
+        Design beyond = design;
+        beyond.parameters.setCount(spec.key, raw);
+        text += std::string(spec.key) + '\n' + told(limitProblems(beyond));
+      }
   return text;
 }
 

@@ -67,6 +67,28 @@ TEST(Edits, AHeartStaysInTheMiddleOfTheFrontWhenTheSizeChanges) {
   }
 }
 
+// A scallop bows outwards: it turns inwards only where two bows meet, and it fills its size.
+TEST(Edits, AScallopedOpeningTurnsInwardsOnlyBetweenItsBows) {
+  Design design = tuckBox("box:60x35x120mm");
+  const std::string front = build(design)->pieces.front().net.panels.front().id;
+  design.edits = {
+      onPanel("opening", front, {{"shape", "scallop"}, {"width", "40 mm"}, {"height", "30 mm"}})};
+  const BuiltDesign built = *build(design);
+  ASSERT_TRUE(built.brokenEdits.empty());
+  Polygon ring = panelOf(built, front).openings.back();
+  if (signedArea(ring) < 0) std::ranges::reverse(ring);
+  EXPECT_NEAR(bounds(ring).width(), 40, 1e-6);
+  EXPECT_NEAR(bounds(ring).height(), 30, 1e-6);
+  std::size_t inwards = 0;
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Point a = ring[i];
+    const Point b = ring[(i + 1) % ring.size()];
+    inwards += cross(b - a, ring[(i + 2) % ring.size()] - b) < -1e-9 ? 1 : 0;
+  }
+  EXPECT_GT(inwards, 4U);
+  EXPECT_LT(inwards, ring.size() / 6) << "most corners lie on bows";
+}
+
 /// A design with an edit on the first cut edge that takes it; nothing where none does.
 std::optional<BuiltDesign> onSomeEdge(Design design, Edit edit) {
   const BuiltDesign plain = *build(design);

@@ -281,5 +281,25 @@ TEST(Extras, ADesignOfVersionOneHasNone) {
   EXPECT_EQ(*read, design);
 }
 
+// A circle has one size: the width that is chosen, or the height where only that is.
+TEST(Extras, ACircleTakesTheSizeThatIsChosen) {
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:70x40x120mm"),
+                             *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+  design.extras = {extraOf("label", design)};
+  design.extras.front().parameters.setCount("shape", 1);  // a circle
+  const auto sizeWith = [&](const char* key, double mm) {
+    Design sized = design;
+    sized.extras.front().parameters.set("width", Length());
+    sized.extras.front().parameters.set("height", Length());
+    sized.extras.front().parameters.set(key, Length::mm(mm));
+    const BuiltDesign whole = built(sized);
+    const Bounds box = bounds(piecesOf(whole, 0).front()->net.panels.front().outline);
+    EXPECT_NEAR(box.width(), box.height(), 1e-6);
+    return box.width();
+  };
+  EXPECT_NEAR(sizeWith("width", 24), 24, 1e-6);
+  EXPECT_NEAR(sizeWith("height", 22), 22, 1e-6);
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -46,6 +46,8 @@ TEST(Polygon, SimpleMeansNoTouchBesidesNeighbours) {
   EXPECT_FALSE(isSimple({{0, 0}, {2, 2}, {2, 0}, {0, 2}}));          // bow tie
   EXPECT_FALSE(isSimple({{0, 0}, {4, 0}, {4, 2}, {2, 0}, {0, 2}}));  // corner on an edge
   EXPECT_FALSE(isSimple({{0, 0}, {4, 0}, {2, 0}, {2, 2}}));          // folds back
+  EXPECT_FALSE(isSimple({{0, 0}, {4, 0}, {2, 0}}));                  // there and back
+  EXPECT_FALSE(isSimple({{0, 0}, {2, 0}, {2, 0}}));                  // a corner twice
   EXPECT_FALSE(isSimple({{0, 0}, {1, 0}}));
 }
 
