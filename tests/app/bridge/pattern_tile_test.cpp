@@ -13,10 +13,10 @@ namespace {
 // Law: a brush of a paper's tile shows at each pixel what the paper's shapes show there, but at
 // their rims, over many repeats and turned as the paper is.
 TEST(PatternTile, ABrushShowsWhatTheShapesShow) {
-  constexpr int kSize = 240;
+  constexpr int kSize = 480;
   constexpr double kPixels = 6;  // to a millimetre
   for (const PatternKind& pattern : patterns()) {
-    const PaperPattern paper = paperOf(pattern, mm(15), 30);
+    const PaperPattern paper = paperOf(pattern, mm(40), 30);
     const PatternTile& tile = patternTile(paper, kPixels);
     QImage image(kSize, kSize, QImage::Format_RGB32);
     QPainter painter(&image);
@@ -26,12 +26,12 @@ TEST(PatternTile, ABrushShowsWhatTheShapesShow) {
                        QTransform(kPixels, 0, 0, -kPixels, kSize / 2.0, kSize / 2.0));
     painter.fillRect(image.rect(), brush);
     painter.end();
-    const SeenColours seen(patternOn(square(30), paper));
+    const SeenColours seen(patternOn(square(60), paper));
     int judged = 0;
     int wrong = 0;
-    for (const Point p : somePoints(500, 18)) {
+    for (const Point p : somePoints(500, 38)) {
       const auto at = [&](double x, double y) { return seen.layerAt({p.x + x, p.y + y}); };
-      constexpr double kNear = 0.35;  // mm
+      constexpr double kNear = 0.3;  // mm, less than across the smallest dot
       bool plain = true;
       for (const double x : {-kNear, 0.0, kNear})
         for (const double y : {-kNear, 0.0, kNear}) plain = plain && at(x, y) == at(0, 0);
