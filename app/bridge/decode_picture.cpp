@@ -13,6 +13,7 @@ namespace creasewright {
 namespace {
 
 constexpr int kWidest = 16'000;                   // pixels
+constexpr int kMostMegabytes = 256;               // that Qt may take for an image
 constexpr std::int64_t kMostBytes = 200'000'000;  // of decoded pixels
 
 /// Whether a PNG goes on to its last chunk (ISO/IEC 15948, 5.3).
@@ -78,6 +79,7 @@ struct Opened {
       reader.setDevice(&buffer);
     }
     reader.setAutoTransform(true);
+    QImageReader::setAllocationLimit(kMostMegabytes);
   }
   QByteArray data;
   QBuffer buffer;

@@ -4,6 +4,7 @@ import base64
 import json
 import random
 import re
+import resource
 import struct
 import subprocess
 import unittest
@@ -186,6 +187,19 @@ class Photos(ProgramTest):
                 self.assertFalse(out.exists())
         self.assertIn("30,000", self.refuse("photos", design, "--photo", cases["wide.png"], "-o", out))
         self.assertIn("300,000,000", self.refuse("photos", design, "--photo", huge, "-o", out))
+
+    def test_a_camera_s_largest_picture_is_taken_within_bounds(self):
+        """49 million pixels, as the largest cameras of phones make: less than 700 MB of memory (our own bound)."""
+        row = b"\0" + bytes(range(250)) * 84
+        packed = zlib.compressobj(1)
+        data = b"".join([packed.compress(row) for _ in range(7000)] + [packed.flush()])
+        whole = png(7000, 7000, rows=0)
+        at = whole.index(b"IDAT") - 4
+        idat = b"IDAT" + data
+        picture = whole[:at] + struct.pack(">I", len(data)) + idat + struct.pack(">I", zlib.crc32(idat)) + whole[-12:]
+        kept = base64.b64decode(self.kept(self.with_photos("--photo", self.picture("large.png", picture)))[0]["picture"])
+        self.assertLessEqual(len(kept), 300_000)
+        self.assertLess(resource.getrusage(resource.RUSAGE_CHILDREN).ru_maxrss, 700_000)
 
     def test_wrong_places_and_words_are_told(self):
         design, out, picture = self.design(), self.folder / "out.cwdesign", self.picture()
