@@ -237,8 +237,8 @@ class Together {
     for (std::size_t i = 0; i < keys.size(); ++i)
       order.emplace_back(std::hypot(columns[i][0], columns[i][1]), keys[i]);
     std::ranges::stable_sort(order, std::greater(), [](const auto& each) { return each.first; });
-    std::vector<std::string_view> sorted;
-    for (const auto& [strength, key] : order) sorted.push_back(key);
+    std::vector<std::string_view> sorted(order.size());
+    std::ranges::transform(order, sorted.begin(), [](const auto& each) { return each.second; });
     return sorted;
   }
 

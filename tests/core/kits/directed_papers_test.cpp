@@ -78,8 +78,12 @@ TEST(DirectedPapers, NetsLieOnlyAsTheirPaperLets) {
               plan->built->items[static_cast<std::size_t>(source.item)]->design;
           const Point up = upOnMat(design, design.pieces[source.at], nested.quarters);
           ++parts;
-          if (pattern.turns == Turns::None) EXPECT_GT(up.y, 0.99) << id;
-          if (pattern.turns == Turns::Half) EXPECT_GT(std::abs(up.y), 0.99) << id;
+          if (pattern.turns == Turns::None) {
+            EXPECT_GT(up.y, 0.99) << id;
+          }
+          if (pattern.turns == Turns::Half) {
+            EXPECT_GT(std::abs(up.y), 0.99) << id;
+          }
         }
     EXPECT_GT(parts, 3);
   }
