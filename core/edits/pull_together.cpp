@@ -223,7 +223,7 @@ class Together {
       alone.set(free_[i], now_.length(free_[i]) + Length::mm(step[i] * (1 - good)));
       if (isAllowed(alone)) still.push_back(free_[i]);
     }
-    // Limits that only stop them together: the one that takes the least part gives way.
+    // Limits that only stop them together: one of them gives way.
     if (still.size() == free_.size()) still.pop_back();
     free_ = std::move(still);
     return !free_.empty();

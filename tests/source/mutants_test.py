@@ -32,10 +32,12 @@ def wrong() -> list[str]:
         found.append("a seed does not give the same faults twice")
     if len(mutants.chosen(10**6, 1, "core/")) < 1000:
         found.append("too few places found in core")
-    own, core, _ = mutants.reaching("core/cutting/bitmap.cpp")
-    if "bitmap_test.cpp" not in [path.name for path in own]:
+    rounds = mutants.reaching("core/cutting/bitmap.cpp")
+    if "bitmap_test.cpp" not in [path.name for path in rounds[0][1]]:
         found.append("the bitmap's own test does not reach it")
-    if any(path.parent.name == "styles" for path in core):
+    if "accepted_class_test.cpp" not in [path.name for path in rounds[2][1]]:
+        found.append("what is accepted of class papers does not reach the bitmap")
+    if any(path.parent.name == "styles" for _, tests in rounds for path in tests):
         found.append("tests of styles are said to reach the bitmap")
     for file, line, _ in mutants.equivalents():
         source = mutants.ROOT / file

@@ -102,11 +102,11 @@ TEST(DesignFuzz, FlippedDigitsAndSigns) {
 }
 
 TEST(DesignFuzz, LargeFilesAreRefusedUnread) {
-  const Result<Design> design = readDesign(std::string(10 << 20, '['), "a.cwdesign");
+  const Result<Design> design = readDesign(std::string((12 << 20) + 1, '['), "a.cwdesign");
   ASSERT_FALSE(design.ok());
   EXPECT_EQ(design.problem(), (Problem{ProblemCode::FileTooLarge,
                                        "a.cwdesign",
-                                       {std::int64_t{10 << 20}, std::int64_t{4 << 20}}}));
+                                       {std::int64_t{(12 << 20) + 1}, std::int64_t{12 << 20}}}));
 }
 
 TEST(DesignFuzz, DeepNestingIsHarmless) {

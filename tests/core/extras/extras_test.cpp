@@ -293,7 +293,10 @@ TEST(Extras, ACircleTakesTheSizeThatIsChosen) {
     sized.extras.front().parameters.set("height", Length());
     sized.extras.front().parameters.set(key, Length::mm(mm));
     const BuiltDesign whole = built(sized);
-    const Bounds box = bounds(piecesOf(whole, 0).front()->net.panels.front().outline);
+    const auto pieces = piecesOf(whole, 0);
+    const auto top = std::ranges::find(pieces, "label", &BuiltPiece::name);
+    EXPECT_NE(top, pieces.end());
+    const Bounds box = bounds((*top)->net.panels.front().outline);
     EXPECT_NEAR(box.width(), box.height(), 1e-6);
     return box.width();
   };
