@@ -8,7 +8,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kMostNames = 500;   // sets of templates in one file
+constexpr int kMostTakers = 500;   // sets of templates in one file
 constexpr int kLongestName = 60;  // characters
 
 }  // namespace
@@ -35,10 +35,10 @@ std::optional<QStringList> readNames(const std::string& written) {
              .arg(shown(written)));
     return std::nullopt;
   }
-  if (names.size() > kMostNames) {
+  if (names.size() > kMostTakers) {
     fail(Cli::tr("--names: %1 names are too many for one run, at most %2.")
              .arg(names.size())
-             .arg(kMostNames));
+             .arg(kMostTakers));
     return std::nullopt;
   }
   for (const QString& name : names) {
