@@ -8,8 +8,8 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kMostTakers = 500;   // sets of templates in one file
-constexpr int kLongestName = 60;  // characters
+constexpr int kMostSetsInOne = 500;  // sets of templates in one file
+constexpr int kLongestName = 60;     // characters
 
 }  // namespace
 
@@ -35,10 +35,10 @@ std::optional<QStringList> readNames(const std::string& written) {
              .arg(shown(written)));
     return std::nullopt;
   }
-  if (names.size() > kMostTakers) {
+  if (names.size() > kMostSetsInOne) {
     fail(Cli::tr("--names: %1 names are too many for one run, at most %2.")
              .arg(names.size())
-             .arg(kMostTakers));
+             .arg(kMostSetsInOne));
     return std::nullopt;
   }
   for (const QString& name : names) {

@@ -10,11 +10,12 @@ namespace creasewright {
 namespace {
 
 constexpr int kCardEdge = 8;
-constexpr int kBetween = 8;
+constexpr int kBetweenLines = 8;
 constexpr int kLines = 4;  // of the text's height: name, blank (two lines at most), sheet
 
 QRect cardRect(const QRect& cell) {
-  return cell.adjusted(kBetween / 2, kBetween / 2, -kBetween / 2, -kBetween / 2);
+  return cell.adjusted(kBetweenLines / 2, kBetweenLines / 2, -kBetweenLines / 2,
+                       -kBetweenLines / 2);
 }
 
 void paintGround(QPainter& painter, const QRect& card, const QStyleOptionViewItem& option,
@@ -105,10 +106,10 @@ void GalleryCard::paint(QPainter* painter, const QStyleOptionViewItem& option,
 }
 
 QSize GalleryCard::sizeHint(const QStyleOptionViewItem& option, const QModelIndex&) const {
-  return {
-      GalleryModel::kFoldedSize.width() + GalleryModel::kNetSize.width() + 5 * kCardEdge + kBetween,
-      GalleryModel::kFoldedSize.height() + kLines * option.fontMetrics.lineSpacing() +
-          3 * kCardEdge + kBetween};
+  return {GalleryModel::kFoldedSize.width() + GalleryModel::kNetSize.width() + 5 * kCardEdge +
+              kBetweenLines,
+          GalleryModel::kFoldedSize.height() + kLines * option.fontMetrics.lineSpacing() +
+              3 * kCardEdge + kBetweenLines};
 }
 
 }  // namespace creasewright
