@@ -24,27 +24,27 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kSwatch = 28;
+constexpr int kPatternSwatch = 28;
 
 /// A square of the paper, a little more than one repeat across.
 QIcon paperSwatch(const std::optional<PaperPattern>& paper, double devicePixelRatio) {
-  QPixmap picture(QSize(kSwatch, kSwatch) * devicePixelRatio);
+  QPixmap picture(QSize(kPatternSwatch, kPatternSwatch) * devicePixelRatio);
   picture.setDevicePixelRatio(devicePixelRatio);
   picture.fill(Qt::transparent);
   QPainter painter(&picture);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
   painter.setPen(theme().quietInk);
-  const QRectF square(0.5, 0.5, kSwatch - 1, kSwatch - 1);
+  const QRectF square(0.5, 0.5, kPatternSwatch - 1, kPatternSwatch - 1);
   if (paper) {
-    const double across = kSwatch / (1.25 * paper->scale.mm());
+    const double across = kPatternSwatch / (1.25 * paper->scale.mm());
     const PatternTile& tile = patternTile(*paper, across * devicePixelRatio);
     QBrush print(tile.image);
-    print.setTransform(tile.toPaper *
-                       QTransform(across, 0, 0, -across, kSwatch / 2.0, kSwatch / 2.0));
+    print.setTransform(tile.toPaper * QTransform(across, 0, 0, -across, kPatternSwatch / 2.0,
+                                                 kPatternSwatch / 2.0));
     painter.setBrush(print);
   }
   painter.drawRoundedRect(square, 3, 3);
-  if (!paper) painter.drawLine(QPointF(5, kSwatch - 5), QPointF(kSwatch - 5, 5));
+  if (!paper) painter.drawLine(QPointF(5, kPatternSwatch - 5), QPointF(kPatternSwatch - 5, 5));
   return QIcon(picture);
 }
 
@@ -56,7 +56,7 @@ PatternPicker::PatternPicker(const QString& title, bool sides, QWidget* parent)
   button_->setProperty("choice", true);
   button_->setPopupMode(QToolButton::InstantPopup);
   button_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  button_->setIconSize({kSwatch, kSwatch});
+  button_->setIconSize({kPatternSwatch, kPatternSwatch});
   button_->setAccessibleName(title);
   setFocusProxy(button_);
   auto* menu = new QMenu(button_);
