@@ -111,9 +111,10 @@ void MeasuresPanel::showUnit(Unit unit) {
 }
 
 void MeasuresPanel::showNotes() {
+  const Problems problems = session_.problemsOfNumbers();
   for (const std::string& key : rows_->lengthKeys()) {
     rows_->setNote(key, noteFor(key));
-    rows_->setComplaint(key, complaintFor(key));
+    rows_->setComplaint(key, complaintFor(key, problems));
   }
 }
 
@@ -133,8 +134,8 @@ QString MeasuresPanel::noteFor(const std::string& key) const {
   return {};
 }
 
-QString MeasuresPanel::complaintFor(const std::string& key) const {
-  for (const Problem& problem : session_.problemsOfNumbers()) {
+QString MeasuresPanel::complaintFor(const std::string& key, const Problems& problems) const {
+  for (const Problem& problem : problems) {
     const bool limit = problem.code == ProblemCode::ParameterTooSmall ||
                        problem.code == ProblemCode::ParameterTooLarge;
     if (limit && problem.where == key) return problemSentence(problem, session_.unit());

@@ -36,7 +36,7 @@ class MeasuresPanel : public QWidget {
   void showUnit(Unit unit);
   void showNotes();
   [[nodiscard]] QString noteFor(const std::string& key) const;
-  [[nodiscard]] QString complaintFor(const std::string& key) const;
+  [[nodiscard]] QString complaintFor(const std::string& key, const Problems& problems) const;
   void showLit();
   const Place& placeOf(const std::string& key);
 

@@ -2,12 +2,11 @@
 
 #include <QColorDialog>
 #include <QMenu>
-#include <QPainter>
 
 #include "bridge/paint_drawing.h"
 #include "bridge/stock_words.h"
 #include "fit/card_colours.h"
-#include "widgets/theme.h"
+#include "widgets/swatch.h"
 
 namespace creasewright {
 
@@ -15,19 +14,9 @@ namespace {
 
 constexpr int kSwatch = 16;
 
-/// A square of the colour, or one struck through for none.
 QIcon swatch(const std::optional<Colour>& colour, double devicePixelRatio) {
-  QPixmap picture(QSize(kSwatch, kSwatch) * devicePixelRatio);
-  picture.setDevicePixelRatio(devicePixelRatio);
-  picture.fill(Qt::transparent);
-  QPainter painter(&picture);
-  painter.setRenderHint(QPainter::Antialiasing);
-  const QRectF square(0.5, 0.5, kSwatch - 1, kSwatch - 1);
-  painter.setPen(theme().quietInk);
-  painter.setBrush(colour ? QBrush(toColor(*colour)) : QBrush(Qt::NoBrush));
-  painter.drawRoundedRect(square, 3, 3);
-  if (!colour) painter.drawLine(QPointF(3, kSwatch - 3), QPointF(kSwatch - 3, 3));
-  return QIcon(picture);
+  return swatchIcon(kSwatch, devicePixelRatio,
+                    colour ? std::optional(QBrush(toColor(*colour))) : std::nullopt);
 }
 
 }  // namespace

@@ -5,7 +5,6 @@
 #include <QGridLayout>
 #include <QLabel>
 #include <QMenu>
-#include <QPainter>
 #include <QSpinBox>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -18,7 +17,7 @@
 #include "patterns/pattern.h"
 #include "widgets/colour_button.h"
 #include "widgets/length_edit.h"
-#include "widgets/theme.h"
+#include "widgets/swatch.h"
 
 namespace creasewright {
 
@@ -28,24 +27,13 @@ constexpr int kPatternSwatch = 28;
 
 /// A square of the paper, a little more than one repeat across.
 QIcon paperSwatch(const std::optional<PaperPattern>& paper, double devicePixelRatio) {
-  QPixmap picture(QSize(kPatternSwatch, kPatternSwatch) * devicePixelRatio);
-  picture.setDevicePixelRatio(devicePixelRatio);
-  picture.fill(Qt::transparent);
-  QPainter painter(&picture);
-  painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
-  painter.setPen(theme().quietInk);
-  const QRectF square(0.5, 0.5, kPatternSwatch - 1, kPatternSwatch - 1);
-  if (paper) {
-    const double across = kPatternSwatch / (1.25 * paper->scale.mm());
-    const PatternTile& tile = patternTile(*paper, across * devicePixelRatio);
-    QBrush print(tile.image);
-    print.setTransform(tile.toPaper * QTransform(across, 0, 0, -across, kPatternSwatch / 2.0,
-                                                 kPatternSwatch / 2.0));
-    painter.setBrush(print);
-  }
-  painter.drawRoundedRect(square, 3, 3);
-  if (!paper) painter.drawLine(QPointF(5, kPatternSwatch - 5), QPointF(kPatternSwatch - 5, 5));
-  return QIcon(picture);
+  if (!paper) return swatchIcon(kPatternSwatch, devicePixelRatio, std::nullopt);
+  const double across = kPatternSwatch / (1.25 * paper->scale.mm());
+  const PatternTile& tile = patternTile(*paper, across * devicePixelRatio);
+  QBrush print(tile.image);
+  print.setTransform(tile.toPaper *
+                     QTransform(across, 0, 0, -across, kPatternSwatch / 2.0, kPatternSwatch / 2.0));
+  return swatchIcon(kPatternSwatch, devicePixelRatio, print);
 }
 
 }  // namespace
