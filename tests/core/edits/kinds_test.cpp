@@ -119,6 +119,20 @@ TEST(Edits, AThumbNotchAndAScallopedEdgeTakeWhatTheirShapesSay) {
   EXPECT_LT(cardArea(*scalloped), cardArea(*plain) - 1);
 }
 
+TEST(Edits, ARoundedCornerTakesLessThanACutOne) {
+  const Design design = tuckBox("box:60x35x120mm");
+  const Result<BuiltDesign> plain = build(design);
+  ASSERT_TRUE(plain);
+  const auto taken = [&](const char* shape) {
+    const auto made = onSomeEdge(
+        design, onPanel("corners", {}, {{"shape", shape}, {"size", "3 mm"}, {"ends", "both"}}));
+    return made ? cardArea(*plain) - cardArea(*made) : 0.0;
+  };
+  // Square corners lose a square without its quarter circle, or half a square, each.
+  EXPECT_NEAR(taken("round"), 2 * 9 * (1 - 3.14159 / 4), 0.3);
+  EXPECT_NEAR(taken("cut"), 2 * 9 * 0.5, 0.3);
+}
+
 TEST(Edits, WhatCannotBeMadeIsToldAndKept) {
   Design design = tuckBox("box:60x35x120mm");
   const std::string front = build(design)->pieces.front().net.panels.front().id;

@@ -133,6 +133,31 @@ TEST(Extras, MatsAreOnTheGridAndEqualOnesAreOnePiece) {
   for (const BuiltPiece* mat : piecesOf(tea, 0)) EXPECT_EQ(mat->count, 2);
 }
 
+/// A mat narrower than 6 mm is not worth cutting: rounding down to the marks of the tools must not
+/// make one of a face that is barely wide enough.
+TEST(Extras, RoundingMakesNoMatTooNarrowToCut) {
+  int narrow = 0;
+  for (const char* id : {"open-sleeve", "drawer-box", "two-piece-box", "straight-tuck-box"})
+    for (int tenths = 70; tenths < 130; tenths += 2) {
+      Design box = *newDesign(id, *parseProduct("box:60x35x120mm"), cards()[0], Ease::Easy,
+                              ToolGrid::sixteenthInch());
+      for (const char* key : {"height", "depth", "width"})
+        if (box.parameters.has(key)) {
+          box.parameters.set(key, Length::mm(tenths / 10.0));
+          break;
+        }
+      box.extras = {extraOf("mats", box)};
+      const Result<BuiltDesign> whole = build(box);
+      if (!whole.ok()) continue;
+      for (const BuiltPiece* mat : piecesOf(*whole, 0)) {
+        const double least = std::min(mat->flat.width, mat->flat.height);
+        EXPECT_GE(least, 6 - 1e-9) << id << ' ' << tenths;
+        narrow += least < 7 ? 1 : 0;
+      }
+    }
+  EXPECT_GT(narrow, 0);
+}
+
 TEST(Extras, TheirNetsAreSoundOnEveryStyle) {
   testing::Random random(73);
   int made = 0;

@@ -17,6 +17,12 @@ TEST(Csv, QuotesSeparatorsAndLineEndsAreKept) {
   EXPECT_EQ(read->rows, table.rows);
 }
 
+TEST(Csv, TheLastRowNeedsNoLineEnd) {
+  const Result<CsvTable> read = readCsv("a,b\r\n1,2\r\n3,four", "t.csv");
+  ASSERT_TRUE(read.ok());
+  EXPECT_EQ(read->rows, (std::vector<std::vector<std::string>>{{"1", "2"}, {"3", "four"}}));
+}
+
 TEST(Csv, ARowOfAnotherLengthIsNamed) {
   const Result<CsvTable> read = readCsv("a,b\n1,2\n3\n", "t.csv");
   ASSERT_FALSE(read.ok());

@@ -73,6 +73,37 @@ TEST(GussetedBag, GussetsFoldFlat) {
   EXPECT_EQ(vertices.size(), 4u);
 }
 
+/// Whatever seam and holes a bag takes, both holes lie beside the seam and each other, in card of 3
+/// mm at least between the holes.
+TEST(GussetedBag, HolesStayApartBesideTheWidestSeam) {
+  for (const int hole : {4, 8, 16}) {
+    Design design = standard("gusseted-bag").design;
+    design.parameters.set("hole", Length::mm(hole));
+    double widest = 0;
+    for (int seam = 8; seam < 60; ++seam) {
+      design.parameters.set("seam", Length::mm(seam));
+      const auto built = build(design);
+      if (!built.ok()) continue;
+      widest = seam;
+      for (const Panel& panel : built->pieces[0].net.panels) {
+        if (panel.openings.empty()) continue;
+        ASSERT_EQ(panel.openings.size(), 2U);
+        const Bounds one = bounds(panel.openings[0]);
+        const Bounds other = bounds(panel.openings[1]);
+        // The back rests on its side, and its holes lie one above the other.
+        EXPECT_GE(std::max({other.low.x - one.high.x, one.low.x - other.high.x,
+                            other.low.y - one.high.y, one.low.y - other.high.y}),
+                  3 - 1e-9)
+            << hole << ' ' << seam << ' ' << panel.id;
+        if (panel.id != "front") continue;
+        EXPECT_GE(std::min(one.low.x, other.low.x) - bounds(panel.outline).low.x, seam)
+            << hole << ' ' << seam;
+      }
+    }
+    EXPECT_GT(widest, 12) << hole;
+  }
+}
+
 /// A soft phase box for an item of 101 x 76 x 7 mm is cut from 318 x 242 mm (University of
 /// Brighton, soft phase-box sheet): a cross of base, walls and flaps, the flaps as large as the
 /// base; the wrapper that goes over the other has walls half a millimetre deeper (from memory).

@@ -3,6 +3,8 @@
 #include <gtest/gtest.h>
 
 #include "core/laws/random_design.h"
+#include "styles/limits.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -32,6 +34,25 @@ TEST(PossibleRange, EndsArePossibleAndBeyondThemNothingIs) {
       }
     }
   EXPECT_GE(tried, 3000);
+}
+
+/// What the product asks for holds upwards only: a length above it may come down to it, and one
+/// that the person made shorter need not grow.
+TEST(MovedWithinLimits, GoesNotBelowWhatTheProductAsksFor) {
+  const Workbench bench{Length::mm(0.3), ToolGrid::millimetre()};
+  const auto moved = [&](int length, int most, int floor) -> double {
+    const std::vector<ParameterSpec> specs{measure("length", {}, {})
+                                               .from(fixedCount(Length::mm(10).nm()))
+                                               .to(fixedCount(Length::mm(most).nm()))};
+    Parameters p;
+    p.set("length", Length::mm(length));
+    const auto found =
+        movedWithinLimits(specs, p, bench, Floors{{"length", Length::mm(floor).nm()}});
+    return found ? found->mm("length") : 0;
+  };
+  EXPECT_EQ(moved(100, 80, 60), 80);
+  EXPECT_EQ(moved(100, 80, 90), 0) << "the product would not go in";
+  EXPECT_EQ(moved(70, 200, 90), 70) << "the person went below";
 }
 
 /// A strip wider than its frame on thin card: told once what is right together, not one limit

@@ -119,6 +119,19 @@ TEST(VisibleEdges, WallStandingOnACardShowsItsFootFromItsOwnSideOnly) {
   EXPECT_TRUE(visibleEdges({foot}, {card, wall}, below, 1e-6).empty());
 }
 
+TEST(VisibleEdges, TheOrderOfThePlatesIsNoMatter) {
+  const Plate card{Transform(), region({{-50, -50}, {50, -50}, {50, 50}, {-50, 50}}), {}, 0};
+  const Plate wall{Transform::frame({0, 0, 0}, {1, 0, 0}, {0, 0, 1}),
+                   region({{-10, 0}, {10, 0}, {10, 20}, {-10, 20}}),
+                   {},
+                   1};
+  const SpaceEdge foot{{-10, 0, 0}, {10, 0, 0}, {0, -1}, false};
+  const Camera above = camera({Angle(), Angle::degrees(40)}, kUp);
+  const Camera below = camera({Angle(), Angle::degrees(-40)}, kUp);
+  EXPECT_EQ(visibleEdges({foot}, {wall, card}, above, 1e-6).size(), 1u);
+  EXPECT_TRUE(visibleEdges({foot}, {wall, card}, below, 1e-6).empty());
+}
+
 TEST(VisibleEdges, AHalfHiddenEdgeIsCutWhereItGoesUnder) {
   const Plate card{
       Transform::translation({0, 0, 5}), region({{0, -50}, {50, -50}, {50, 50}, {0, 50}}), {}, 0};
