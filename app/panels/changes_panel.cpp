@@ -4,6 +4,7 @@
 #include "commands/edits.h"
 #include "edits/kinds/crease_site.h"
 #include "panels/change_row.h"
+#include "panels/keeps_up.h"
 
 namespace creasewright {
 
@@ -44,10 +45,9 @@ ChangesPanel::ChangesPanel(DesignSession& session, QWidget* parent)
                 parent),
       session_(session) {
   for (const EditKind& kind : editKinds())
-    offer(styleText(kind.title), styleText(kind.summary), [this, &kind] { add(kind); });
-  connect(&session_, &DesignSession::changed, this, &ChangesPanel::showDesign);
-  connect(&session_, &DesignSession::unitChanged, this, &ChangesPanel::showDesign);
-  showDesign();
+    offer(
+        styleText(kind.title), styleText(kind.summary), [this, &kind] { add(kind); });
+  new KeepsUp(session_, *this, [this] { showDesign(); });
 }
 
 void ChangesPanel::add(const EditKind& kind) {

@@ -2,6 +2,7 @@
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "panels/keeps_up.h"
 #include "session/places.h"
 
 namespace creasewright {
@@ -10,8 +11,7 @@ GlueList::GlueList(DesignSession& session, QWidget* parent)
     : QListWidget(parent), session_(session) {
   setAccessibleName(tr("Glue plan"));
   setWordWrap(true);
-  connect(&session_, &DesignSession::changed, this, &GlueList::showDesign);
-  showDesign();
+  new KeepsUp(session_, *this, [this] { showDesign(); });
 }
 
 void GlueList::showDesign() {

@@ -7,6 +7,7 @@
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "net/whole_panels.h"
+#include "panels/keeps_up.h"
 #include "session/places.h"
 
 namespace creasewright {
@@ -35,9 +36,7 @@ OutlineTree::OutlineTree(DesignSession& session, QWidget* parent)
   setHeaderLabels({tr("Panel"), tr("Width × height"), tr("Fold")});
   header()->setSectionResizeMode(QHeaderView::ResizeToContents);
   setAccessibleName(tr("Panels of the net"));
-  connect(&session_, &DesignSession::changed, this, &OutlineTree::showDesign);
-  connect(&session_, &DesignSession::unitChanged, this, &OutlineTree::showDesign);
-  showDesign();
+  new KeepsUp(session_, *this, [this] { showDesign(); });
 }
 
 void OutlineTree::showDesign() {

@@ -5,6 +5,7 @@
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "pages/score_text.h"
+#include "panels/keeps_up.h"
 #include "session/places.h"
 #include "widgets/wrapped_rows.h"
 
@@ -18,15 +19,15 @@ ScoreList::ScoreList(DesignSession& session, QWidget* parent)
   new WrappedRows(this);
   setSelectionMode(QAbstractItemView::SingleSelection);
   setAccessibleName(tr("Score plan"));
-  connect(&session_, &DesignSession::changed, this, &ScoreList::showDesign);
-  connect(&session_, &DesignSession::unitChanged, this, &ScoreList::showDesign);
-  connect(this, &QTreeWidget::itemChanged, this, [this](QTreeWidgetItem* item) {
-    if (item->checkState(0) == Qt::Checked)
-      done_.insert(tickOf(*item));
-    else
-      done_.remove(tickOf(*item));
-  });
-  showDesign();
+  connect(
+      this, &QTreeWidget::itemChanged, this,
+      [this](QTreeWidgetItem* item) {
+        if (item->checkState(0) == Qt::Checked)
+          done_.insert(tickOf(*item));
+        else
+          done_.remove(tickOf(*item));
+      });
+  new KeepsUp(session_, *this, [this] { showDesign(); });
 }
 
 /// What a row says, with its heading and style: the same reading again is ticked still.

@@ -1,8 +1,7 @@
 #include "panels/step_list.h"
 
-#include <QShowEvent>
-
 #include "guide/make_guide.h"
+#include "panels/keeps_up.h"
 #include "papers/guide/guide_words.h"
 #include "session/places.h"
 
@@ -12,23 +11,11 @@ StepList::StepList(DesignSession& session, QWidget* parent)
     : QListWidget(parent), session_(session) {
   setAccessibleName(tr("Steps"));
   setWordWrap(true);
-  connect(&session_, &DesignSession::changed, this, &StepList::refresh);
-  connect(&session_, &DesignSession::unitChanged, this, &StepList::refresh);
-}
-
-/// A list nobody sees need not keep up.
-void StepList::refresh() {
-  stale_ = true;
-  if (isVisible()) showDesign();
-}
-
-void StepList::showEvent(QShowEvent* event) {
-  QListWidget::showEvent(event);
-  if (stale_) showDesign();
+  new KeepsUp(
+      session_, *this, [this] { showDesign(); }, KeepsUp::Start::WhenSeen);
 }
 
 void StepList::showDesign() {
-  stale_ = false;
   const QSignalBlocker quiet(this);
   clear();
   const BuiltDesign& built = session_.built();

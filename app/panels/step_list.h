@@ -14,16 +14,11 @@ class StepList : public QListWidget {
  public:
   explicit StepList(DesignSession& session, QWidget* parent = nullptr);
 
- protected:
-  void showEvent(QShowEvent* event) override;
-
  private:
-  void refresh();
   void showDesign();
 
   DesignSession& session_;
   RowLights lights_{*this, session_.selection()};
-  bool stale_ = true;
 };
 
 }  // namespace creasewright

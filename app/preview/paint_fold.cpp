@@ -76,6 +76,29 @@ void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& pictur
   painter.drawPolygon(outline);
 }
 
+/// Neighbours of one look are drawn at once: an opening has dozens.
+void paintEdges(QPainter& painter, const FoldPicture& picture, const std::vector<EdgeTone>& tones,
+                const QTransform& place) {
+  QList<QLineF> run;
+  for (std::size_t i = 0; i < picture.edges.size(); ++i) {
+    const VisibleEdge& edge = picture.edges[i];
+    run.emplace_back(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
+                     place.map(QPointF(edge.line.b.x, edge.line.b.y)));
+    const bool goesOn = i + 1 < picture.edges.size() && tones[i + 1] == tones[i] &&
+                        picture.edges[i + 1].crease == edge.crease;
+    if (goesOn) continue;
+    const double width = edge.crease ? 0.8 : 1.1;
+    const auto draw = [&](QColor ink, double wide) {
+      ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
+      painter.setPen(QPen(ink, wide, Qt::SolidLine, Qt::RoundCap));
+      painter.drawLines(run);
+    };
+    if (tones[i] == EdgeTone::CasedInk) draw(toColor(kLightEdge), width * kCasing);
+    draw(tones[i] == EdgeTone::Light ? toColor(kLightEdge) : roleColour(Role::Edge), width);
+    run.clear();
+  }
+}
+
 /// Whether a visible part lies on a line of the picture.
 bool isPartOf(const Segment& part, const Segment& line) {
   constexpr double kNear = 0.05;  // mm
@@ -101,20 +124,7 @@ void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& w
     paintFacet(painter, facet, picture, shown, place, lit);
   }
   painter.setBrush(Qt::NoBrush);
-  const std::vector<EdgeTone> tones = edgeTones(picture, shown.looks);
-  for (std::size_t i = 0; i < picture.edges.size(); ++i) {
-    const VisibleEdge& edge = picture.edges[i];
-    const QLineF line(place.map(QPointF(edge.line.a.x, edge.line.a.y)),
-                      place.map(QPointF(edge.line.b.x, edge.line.b.y)));
-    const double width = edge.crease ? 0.8 : 1.1;
-    const auto draw = [&](QColor ink, double wide) {
-      ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
-      painter.setPen(QPen(ink, wide, Qt::SolidLine, Qt::RoundCap));
-      painter.drawLine(line);
-    };
-    if (tones[i] == EdgeTone::CasedInk) draw(toColor(kLightEdge), width * kCasing);
-    draw(tones[i] == EdgeTone::Light ? toColor(kLightEdge) : roleColour(Role::Edge), width);
-  }
+  paintEdges(painter, picture, edgeTones(picture, shown.looks), place);
   painter.setPen(QPen(lightTheme().halo, 3, Qt::SolidLine, Qt::RoundCap));
   for (const VisibleEdge& edge : picture.edges) {
     if (std::ranges::any_of(light.lines,

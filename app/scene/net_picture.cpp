@@ -27,7 +27,11 @@ void paintShadow(QPainter& painter, const QRectF& sheet) {
   for (int i = kLayers; i > 0; --i) {
     shadow.setAlpha(theme().dark ? 14 : 7);
     painter.setBrush(shadow);
-    painter.drawRoundedRect(sheet.adjusted(-i * 0.5, 1, i + 0.5, i + 1.5), i, i);
+    // Only what the sheet does not cover: a sheet fills most of the view.
+    QPainterPath around;
+    around.addRoundedRect(sheet.adjusted(-i * 0.5, 1, i + 0.5, i + 1.5), i, i);
+    around.addRect(sheet.adjusted(1, 2, -1, -1));
+    painter.drawPath(around);
   }
 }
 
@@ -35,8 +39,10 @@ void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rin
                    const SheetCamera& camera) {
   constexpr double kPixels = 7;  // between lines, so that zooming out does not make it grey
   painter.setPen(QPen(roleColour(role), 1));
+  QList<QLineF> lines;
   for (const Segment& line : hatch(rings, kPixels / camera.scale(), degrees))
-    painter.drawLine(camera.toScreen(line.a), camera.toScreen(line.b));
+    lines.emplace_back(camera.toScreen(line.a), camera.toScreen(line.b));
+  painter.drawLines(lines);
 }
 
 void paintWaste(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {

@@ -11,14 +11,12 @@
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
 #include "edits/kinds/apply_edits.h"
+#include "edits/kinds/edit_judge.h"
 #include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
 #include "folding/cavity/outside.h"
-#include "folding/fold_check.h"
-#include "folding/loop_closure.h"
 #include "folding/motion/motion_check.h"
 #include "folding/motion/needed_bends.h"
-#include "net/net_problems.h"
 #include "styles/limits_search.h"
 #include "styles/registry.h"
 
@@ -201,36 +199,52 @@ void judgeOwnStyle(BuiltDesign& built) {
 }
 
 /// Makes the design's edits; what stands against one is told.
-std::vector<PieceJoint> makeEdits(BuiltDesign& built, const Workbench& bench,
-                                  std::vector<Piece>& pieces) {
+EditsMade makeEdits(BuiltDesign& built, const Workbench& bench, std::vector<Piece>& pieces) {
   const Design& design = built.design;
   const std::vector<Edit> edits = allEdits(design);
   if (edits.empty()) return {};
   EditsMade made =
       applyEdits(edits, design.parameters, lengthKeys(built.style->parameters), bench, pieces);
   tellBroken(made.broken, built);
-  return std::move(made.joints);
+  return made;
 }
 
-}  // namespace
-
-BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
-  const double caliper = card.caliper.mm();
+BuiltPiece buildPiece(Piece piece, JudgedNet judged, const Card& card, const Design& design,
+                      Problems& problems) {
   BuiltPiece built;
-  built.flat = flatten(piece.net);
-  built.folded = pose(piece.net, 1.0);
-  for (Problem& problem : findProblems(piece.net, built.flat, caliper))
-    problems.push_back(std::move(problem));
-  for (Problem& problem : checkMates(piece.net, built.folded, caliper))
-    problems.push_back(std::move(problem));
-  for (Problem& problem : checkLoops(piece.net, built.folded))
-    problems.push_back(std::move(problem));
+  built.flat = std::move(judged.flat);
+  built.folded = std::move(judged.folded);
+  std::ranges::move(judged.problems, std::back_inserter(problems));
   built.scorePlan = planScores(piece.net, built.flat, design.grid, design.board);
   built.gluePlan = planGlue(piece.net, built.flat);
   built.waste = findWaste(built.flat);
   built.card = card;
   static_cast<Piece&>(built) = std::move(piece);
   return built;
+}
+
+/// The box's own pieces; those that were judged when they were edited, and have no window since,
+/// are not judged again.
+void buildPieces(BuiltDesign& built, std::vector<Piece> pieces, const CutWindows& windows,
+                 std::map<std::size_t, JudgedNet> judged) {
+  for (const auto& [extra, parts] : windows)
+    if (parts && parts->opening) judged.erase(static_cast<std::size_t>(parts->opening->piece));
+  const Design& design = built.design;
+  for (std::size_t i = 0; i < pieces.size(); ++i) {
+    const auto known = judged.find(i);
+    built.pieces.push_back(
+        known == judged.end()
+            ? buildPiece(std::move(pieces[i]), design.card, design, built.problems)
+            : buildPiece(std::move(pieces[i]), std::move(known->second), design.card, design,
+                         built.problems));
+  }
+}
+
+}  // namespace
+
+BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
+  JudgedNet judged = judgeNet(piece.net, card.caliper.mm());
+  return buildPiece(std::move(piece), std::move(judged), card, design, problems);
 }
 
 const Problems& pathProblems(const BuiltPiece& piece) {
@@ -281,12 +295,11 @@ Result<BuiltDesign> buildWithoutAdvice(const Design& design) {
   std::vector<Piece> pieces =
       (*style)->build(blanksOnGrid(**style, design.parameters, bench), bench);
   judgeOwnStyle(built);
-  const std::vector<PieceJoint> joints = makeEdits(built, bench, pieces);
+  EditsMade edits = makeEdits(built, bench, pieces);
   const CutWindows windows = cutWindows(design, pieces);
-  for (Piece& piece : pieces)
-    built.pieces.push_back(buildPiece(std::move(piece), design.card, design, built.problems));
+  buildPieces(built, std::move(pieces), windows, std::move(edits.judged));
   glueToOneAnother(built);
-  if (!joints.empty() || !allEdits(design).empty()) glueHalves(built, joints);
+  if (!edits.joints.empty() || !allEdits(design).empty()) glueHalves(built, edits.joints);
   if (design.product)
     built.reasons = fit(**style, *design.product, design.ease, bench, design.parameters).reasons;
   measureCavities(built, bench.caliper.mm());

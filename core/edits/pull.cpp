@@ -94,11 +94,13 @@ std::optional<double> HeldThing::goneAt(std::string_view key, double mm) const {
 /// where flaps give way to keep the blank on it: then the nearest place that was seen.
 double HeldThing::valueFor(std::string_view key, double perMm, double by) const {
   constexpr int kSteps = 12;
+  constexpr int kNoNearer = 3;  // so many steps that come no nearer are jumps
   double value = design_.parameters.mm(key);
   double gone = 0;
   double nearest = value;
   double missed = std::abs(by);
-  for (int i = 0; i < kSteps && missed > 1e-6; ++i) {
+  int noNearer = 0;
+  for (int i = 0; i < kSteps && noNearer < kNoNearer && missed > 1e-6; ++i) {
     const double next = value + (by - gone) / perMm;
     const std::optional<double> there = goneAt(key, next);
     // Beyond a limit, which is found where limits are; or the line is lost: then it stays.
@@ -106,9 +108,11 @@ double HeldThing::valueFor(std::string_view key, double perMm, double by) const 
     if (std::abs(*there - gone) > 1e-9) perMm = (*there - gone) / (next - value);
     value = next;
     gone = *there;
+    ++noNearer;
     if (std::abs(by - gone) < missed) {
       missed = std::abs(by - gone);
       nearest = value;
+      noNearer = 0;
     }
   }
   return nearest;

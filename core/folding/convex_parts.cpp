@@ -55,10 +55,8 @@ void joinParts(std::vector<Polygon>& parts) {
 
 std::vector<Polygon> convexParts(const Panel& panel) {
   if (panel.openings.empty() && isConvex(panel.outline)) return {panel.outline};
-  Region sheet = region(panel.outline);
-  if (!panel.openings.empty()) sheet = subtract(sheet, unite(panel.openings));
   std::vector<Polygon> parts;
-  for (const Area& area : sheet)
+  for (const Area& area : cutOut(region(panel.outline), panel.openings))
     for (const auto& t : triangulate(area.holes.empty() ? area.outer : keyhole(area)))
       parts.push_back({t[0], t[1], t[2]});
   joinParts(parts);

@@ -117,9 +117,7 @@ std::vector<ConvexShape> convexShapes(const Net& net, double tolerance) {
   std::vector<ConvexShape> shapes;
   for (std::size_t i = 0; i < net.panels.size(); ++i) {
     const Panel& panel = net.panels[i];
-    Region sheet = region(panel.outline);
-    if (!panel.openings.empty()) sheet = subtract(sheet, unite(panel.openings));
-    const Region inner = offset(sheet, -tolerance);
+    const Region inner = offset(cutOut(region(panel.outline), panel.openings), -tolerance);
     // Kept apart with their openings closed, as hardly anything goes through one; the cores know.
     Panel closed = panel;
     closed.openings.clear();

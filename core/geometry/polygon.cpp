@@ -48,6 +48,30 @@ bool foldsBack(Point before, Point corner, Point after) {
   return cross(corner - before, after - corner) == 0 && dot(corner - before, after - corner) < 0;
 }
 
+/// Whether every corner turns the same way, and the way round turns once only: then no two edges
+/// meet. False says nothing.
+bool isPlainlyConvex(const Polygon& polygon) {
+  constexpr double kTurn = 1e-6;  // mm2
+  const std::size_t n = polygon.size();
+  int changes = 0;  // between going left and going right
+  double before = 0;
+  double first = 0;
+  bool left = false;
+  for (std::size_t i = 0; i < n; ++i) {
+    const Point a = polygon[i];
+    const Point b = polygon[i + 1 < n ? i + 1 : 0];
+    const double turn = cross(b - a, polygon[i + 2 < n ? i + 2 : i + 2 - n] - b);
+    if (i == 0) left = turn > 0;
+    if (std::abs(turn) < kTurn || (turn > 0) != left) return false;
+    const double across = b.x - a.x;
+    if (across == 0) continue;
+    if (before * across < 0) ++changes;
+    if (first == 0) first = across;
+    before = across;
+  }
+  return changes + (before * first < 0 ? 1 : 0) == 2;
+}
+
 }  // namespace
 
 double signedArea(const Polygon& polygon) {
@@ -107,6 +131,7 @@ Side locate(Point p, const Polygon& polygon, double tolerance) {
 bool isSimple(const Polygon& polygon) {
   const std::size_t n = polygon.size();
   if (n < 3) return false;
+  if (isPlainlyConvex(polygon)) return true;
   for (std::size_t i = 0; i < n; ++i) {
     const Point a = polygon[i];
     const Point b = cornerAfter(polygon, i);

@@ -6,6 +6,8 @@
 
 #include <polyclipping/clipper.hpp>
 
+#include "geometry/apart.h"
+
 namespace creasewright {
 namespace {
 
@@ -103,6 +105,27 @@ Region run(clip::ClipType type, const clip::Paths& subject, const clip::Paths& o
   return result;
 }
 
+/// Whether openings are holes of an area for everyone to see: far from its edge and each other by
+/// more than any rounding.
+bool arePlainHoles(const Region& whole, const std::vector<Polygon>& openings) {
+  constexpr double kApart = 1e-3;  // mm
+  if (whole.size() != 1 || !whole.front().holes.empty()) return false;
+  for (std::size_t i = 0; i < openings.size(); ++i) {
+    if (!plainlyInside(openings[i], whole.front().outer, kApart) || !isSimple(openings[i]))
+      return false;
+    for (std::size_t k = 0; k < i; ++k)
+      if (!plainlyOutside(openings[i], openings[k], kApart)) return false;
+  }
+  return true;
+}
+
+/// Rounded as every other ring.
+Polygon asHole(const Polygon& opening) {
+  clip::Path path = toPath(opening);
+  if (clip::Orientation(path)) clip::ReversePath(path);
+  return toPolygon(path);
+}
+
 }  // namespace
 
 Region unite(const std::vector<Polygon>& polygons) {
@@ -120,6 +143,14 @@ Region intersect(const Region& a, const Region& b) {
 
 Region subtract(const Region& a, const Region& b) {
   return run(clip::ctDifference, toPaths(a), toPaths(b));
+}
+
+Region cutOut(const Region& whole, const std::vector<Polygon>& openings) {
+  if (openings.empty()) return whole;
+  if (!arePlainHoles(whole, openings)) return subtract(whole, unite(openings));
+  Region cut = whole;
+  for (const Polygon& opening : openings) cut.front().holes.push_back(asHole(opening));
+  return cut;
 }
 
 Region offset(const Region& region, double distance) {

@@ -20,6 +20,9 @@ using Region = std::vector<Area>;
 Region unite(const std::vector<Polygon>& polygons);
 Region intersect(const Region& a, const Region& b);
 Region subtract(const Region& a, const Region& b);
+/// `whole` without some openings, which may lie and turn anyhow. Quick where they plainly are holes
+/// of it that do not come near one another.
+Region cutOut(const Region& whole, const std::vector<Polygon>& openings);
 /// Grows (positive) or shrinks (negative) by `distance` mm with mitred corners.
 Region offset(const Region& region, double distance);
 Region region(const Polygon& polygon);

@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-6;        // mm, for places that must agree
+constexpr double kSame = 1e-4;        // mm, for places that must agree: more than any rounding
 constexpr double kOnLine = 1e-3;      // mm, as the score plan counts
 constexpr double kLongestNotch = 10;  // mm
 
@@ -72,7 +72,7 @@ Cut straightCut(const ScoredSheet& sheet, const Segment& stroke) {
   if (sheet.isCreaseEnd(stroke.a) && sheet.isCreaseEnd(stroke.b))
     cut.kind = CutKind::Mitre;
   else
-    cut.kind = length(stroke) <= kLongestNotch ? CutKind::Notch : CutKind::Taper;
+    cut.kind = length(stroke) <= kLongestNotch + kOnLine ? CutKind::Notch : CutKind::Taper;
   return cut;
 }
 

@@ -7,7 +7,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-6;        // mm, on one line or at one place
+constexpr double kSame = 1e-4;        // mm, on one line or at one place: more than any rounding
 constexpr double kSoftestTurn = 0.1;  // degrees between two pieces of a curve
 constexpr double kSharpestTurn = 35;
 constexpr std::size_t kFewestPieces = 3;

@@ -107,7 +107,7 @@ Region outlineOf(const Net& net, const FlatNet& flat) {
   std::vector<Polygon> holes;
   for (const auto& openings : flat.openings)
     holes.insert(holes.end(), openings.begin(), openings.end());
-  return holes.empty() ? solid : subtract(solid, unite(holes));
+  return cutOut(solid, holes);
 }
 
 Region wasteOf(const FlatNet& flat) {

@@ -4,6 +4,8 @@
 #include <cmath>
 #include <set>
 
+#include "geometry/apart.h"
+
 namespace creasewright {
 namespace {
 
@@ -30,12 +32,13 @@ void checkOutline(const Panel& panel, Problems& found) {
 }
 
 void checkOpenings(const Panel& panel, Problems& found) {
-  const Region solid = region(panel.outline);
-  for (const Polygon& opening : panel.openings) {
-    const Region hole = region(opening);
-    if (!isSimple(opening) || area(subtract(hole, solid)) > kSamePlace)
+  const auto leaves = [&](const Polygon& opening) {
+    return !plainlyInside(opening, panel.outline, kSamePlace) &&
+           area(subtract(region(opening), region(panel.outline))) > kSamePlace;
+  };
+  for (const Polygon& opening : panel.openings)
+    if (!isSimple(opening) || leaves(opening))
       found.push_back({ProblemCode::OpeningOutside, panel.id, {}});
-  }
 }
 
 bool boxesApart(const Bounds& a, const Bounds& b) {

@@ -36,9 +36,11 @@ class LineInHand {
 
   DesignSession& session() { return window_.session(); }
 
-  /// The hand goes to a place near where it took the line; all that follows is shown.
+  /// The hand goes on by a pixel, away from where it took the line and back again, nearly; all that
+  /// follows is shown.
   void moveTo(int step) {
-    send(QEvent::MouseMove, from_ + QPointF(step % 16, 8 - step % 17));
+    const int at = step % 32;
+    send(QEvent::MouseMove, from_ + QPointF(2 + (at < 16 ? at : 32 - at), 8 - step % 17));
     QApplication::processEvents();
   }
 

@@ -165,6 +165,17 @@ class Copy:
 
 
 @functools.cache
+def sources(header: pathlib.Path) -> frozenset[pathlib.Path]:
+    """Where what a header declares may be defined: its own source file, and those beside it that have no header."""
+    beside = [path for path in header.parent.glob("*.cpp") if not path.with_suffix(".h").is_file()]
+    said = f'{header.name}"'
+    return frozenset(
+        [header.with_suffix(".cpp")]
+        + [path for path in beside if any(line.startswith("#include") and line.endswith(("/" + said, '"' + said))
+                                          for line in path.read_text(encoding="utf-8").splitlines())])  # fmt: skip
+
+
+@functools.cache
 def includes(file: pathlib.Path) -> frozenset[pathlib.Path]:
     """The project's files that a file includes, with their source files."""
     found = set()
@@ -172,7 +183,7 @@ def includes(file: pathlib.Path) -> frozenset[pathlib.Path]:
         for root in (file.parent, ROOT / "core", ROOT / "app", ROOT / "tests", ROOT):
             header = (root / name).resolve()
             if header.is_file():
-                found |= {header, header.with_suffix(".cpp")}
+                found |= {header} | sources(header)
                 break
     return frozenset(path for path in found if path.is_file())
 

@@ -6,7 +6,6 @@
 
 #include "edits/kinds/crease_site.h"
 #include "edits/kinds/edge_site.h"
-#include "edits/kinds/edit_judge.h"
 #include "edits/kinds/halves.h"
 #include "edits/kinds/panel_site.h"
 #include "styles/parameter_text.h"
@@ -48,6 +47,7 @@ struct Trial {
   std::set<std::size_t> touched;  ///< pieces in which one was made
   std::map<int, Problem> broken;  ///< edits that could not be made where they belong
   std::vector<PieceJoint> joints = {};
+  std::map<std::size_t, JudgedNet> judged = {};  ///< by piece, as it is now
 };
 
 /// Makes edits one after another. Each names what keeps it from being made at all; whether the net
@@ -92,10 +92,12 @@ class Application {
       Trial next = trial;
       std::optional<Problem> problem = make(i, next);
       if (!problem && !halvesHold(trial, next)) problem = told(ProblemCode::EditUnfit, i);
-      if (problem)
+      if (problem) {
         trial.broken.emplace(static_cast<int>(i), std::move(*problem));
-      else
+      } else {
         trial = std::move(next);
+        trial.judged.clear();  // there are other pieces now
+      }
     }
   }
 
@@ -105,9 +107,9 @@ class Application {
     const double caliper = bench_.caliper.mm();
     Problems then;
     for (const Piece& piece : before.pieces)
-      for (Problem& problem : judgeNet(piece.net, caliper)) then.push_back(std::move(problem));
+      std::ranges::move(judgeNet(piece.net, caliper).problems, std::back_inserter(then));
     return std::ranges::none_of(now.pieces, [&](const Piece& piece) {
-      const Problems found = judgeNet(piece.net, caliper);
+      const Problems found = judgeNet(piece.net, caliper).problems;
       return !found.empty() && isWorse(then, found);
     });
   }
@@ -127,25 +129,26 @@ class Application {
     std::size_t high = edits_.size();
     while (high - low > 1) {
       const std::size_t middle = low + (high - low) / 2;
-      (holds(make(sound, from, middle)) ? low : high) = middle;
+      Trial some = make(sound, from, middle);
+      (holds(some) ? low : high) = middle;
     }
     return low;
   }
 
-  [[nodiscard]] bool holds(const Trial& trial) const {
-    return trusted_ || std::ranges::all_of(
-                           trial.touched,
-                           [&](std::size_t piece) {
-                             const Problems now =
-                                 judgeNet(trial.pieces[piece].net, bench_.caliper.mm());
-                             return now.empty() || !isWorse(plainProblems(piece), now);
-                           });
+  [[nodiscard]] bool holds(Trial& trial) const {
+    if (trusted_) return true;
+    return std::ranges::all_of(trial.touched, [&](std::size_t piece) {
+      const JudgedNet& now =
+          (trial.judged[piece] = judgeNet(trial.pieces[piece].net, bench_.caliper.mm()));
+      return now.problems.empty() || !isWorse(plainProblems(piece), now.problems);
+    });
   }
 
   const Problems& plainProblems(std::size_t piece) const {
     const auto known = judged_.find(piece);
     if (known != judged_.end()) return known->second;
-    return judged_.emplace(piece, judgeNet(plain_[piece].net, bench_.caliper.mm())).first->second;
+    Problems problems = judgeNet(plain_[piece].net, bench_.caliper.mm()).problems;
+    return judged_.emplace(piece, std::move(problems)).first->second;
   }
 
   [[nodiscard]] LengthNames namesOf(const Edit& edit, const Net& net, int panel) const {
@@ -237,7 +240,7 @@ namespace {
 EditsMade madeIn(const Application& application, std::vector<Piece>& pieces) {
   Trial made = application.run();
   pieces = std::move(made.pieces);
-  return {std::move(made.broken), std::move(made.joints)};
+  return {std::move(made.broken), std::move(made.joints), std::move(made.judged)};
 }
 
 }  // namespace

@@ -3,6 +3,7 @@
 #include <map>
 #include <vector>
 
+#include "edits/kinds/edit_judge.h"
 #include "edits/kinds/edit_kind.h"
 #include "net/piece.h"
 #include "styles/parameter_spec.h"
@@ -14,8 +15,9 @@ std::vector<std::string> lengthKeys(const std::vector<ParameterSpec>& measures);
 
 /// What came of a design's edits.
 struct EditsMade {
-  std::map<int, Problem> broken;   ///< by index: why one is not made
-  std::vector<PieceJoint> joints;  ///< of pieces that were divided, besides Piece::held
+  std::map<int, Problem> broken;            ///< by index: why one is not made
+  std::vector<PieceJoint> joints;           ///< of pieces that were divided, besides Piece::held
+  std::map<std::size_t, JudgedNet> judged;  ///< of pieces whose nets were judged as they are now
 };
 
 /// Makes the edits that are on, one after another, in the pieces of a style; those that divide a

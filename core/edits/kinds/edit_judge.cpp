@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "edits/kinds/crease_site.h"
 #include "folding/fold_check.h"
@@ -30,13 +31,12 @@ double covered(const Segment& line, const Polygon& outline) {
 
 }  // namespace
 
-Problems judgeNet(const Net& net, double caliper) {
-  const FlatNet flat = flatten(net);
-  Problems found = findProblems(net, flat, caliper);
-  const Pose folded = pose(net, 1.0);
-  for (Problem& problem : checkMates(net, folded, caliper)) found.push_back(std::move(problem));
-  for (Problem& problem : checkLoops(net, folded)) found.push_back(std::move(problem));
-  return found;
+JudgedNet judgeNet(const Net& net, double caliper) {
+  JudgedNet judged{flatten(net), pose(net, 1.0), {}};
+  judged.problems = findProblems(net, judged.flat, caliper);
+  std::ranges::move(checkMates(net, judged.folded, caliper), std::back_inserter(judged.problems));
+  std::ranges::move(checkLoops(net, judged.folded), std::back_inserter(judged.problems));
+  return judged;
 }
 
 bool isWorse(const Problems& before, const Problems& now) {

@@ -1,12 +1,21 @@
 #pragma once
 
 #include "base/problem.h"
+#include "net/flat_net.h"
 #include "net/net.h"
+#include "net/pose.h"
 
 namespace creasewright {
 
-/// What a net does not hold, flat and folded: an edit may not add to it. `caliper` in mm.
-Problems judgeNet(const Net& net, double caliper);
+/// A net, flat and folded, and what it does not hold.
+struct JudgedNet {
+  FlatNet flat;
+  Pose folded;
+  Problems problems;
+};
+
+/// An edit may not add to a net's problems. `caliper` in mm.
+JudgedNet judgeNet(const Net& net, double caliper);
 
 /// Whether one of `now` is none of `before`, by its code and place.
 bool isWorse(const Problems& before, const Problems& now);

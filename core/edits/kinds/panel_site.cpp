@@ -5,6 +5,7 @@
 #include <numbers>
 
 #include "edits/kinds/place_measures.h"
+#include "geometry/apart.h"
 
 namespace creasewright {
 namespace {
@@ -22,6 +23,19 @@ Point turned(Point p, int quarters) {
 Polygon strip(Point from, Point to) {
   const Point side = turnLeft(unit(to - from)) * kHalfSlit;
   return {from - side, to - side, to + side, from + side};
+}
+
+/// Whether a cut is far from the panel's edges and all that is cut out of it, farther than the
+/// sharpest corner of an inset reaches: then nothing need be reckoned.
+bool isPlainlyClear(const EditSite& site, const Polygon& cut) {
+  constexpr double kFar = 4 * kClear + kHalfSlit;
+  const Panel& panel = site.on();
+  const auto isApart = [&](const Polygon& hole) { return plainlyOutside(cut, hole, kFar); };
+  if (!plainlyInside(cut, panel.outline, kFar) || !std::ranges::all_of(panel.openings, isApart))
+    return false;
+  return std::ranges::all_of(site.net.slits, [&](const Slit& slit) {
+    return slit.panel != site.panel || isApart(slit.line);
+  });
 }
 
 }  // namespace
@@ -72,6 +86,7 @@ void addPlace(std::vector<EditMeasure>& measures) {
 
 bool liesOnCard(const EditSite& site, const Polygon& cut) {
   const Panel& panel = site.on();
+  if (isPlainlyClear(site, cut)) return true;
   Region card = region(panel.outline);
   std::vector<Polygon> gone = panel.openings;
   for (Polygon& hole : gone) std::ranges::reverse(hole);

@@ -39,7 +39,7 @@ std::vector<Polygon> solidParts(const Panel& panel, const Cavity& cavity) {
   if (cavity.round)
     for (Polygon& hole : holes) hole = rectangleAbout(hole);
   std::vector<Polygon> parts;
-  for (const Area& area : subtract(region(panel.outline), unite(holes)))
+  for (const Area& area : cutOut(region(panel.outline), holes))
     for (const auto& triangle : triangulate(keyhole(area)))
       parts.push_back({triangle.begin(), triangle.end()});
   return parts;

@@ -13,16 +13,7 @@ namespace {
 
 void addPanel(const Panel& panel, const Transform& frame, Point3 layer, int index,
               SceneParts& parts) {
-  Region shape = region(panel.outline);
-  if (!panel.openings.empty()) {
-    Region holes;
-    for (Polygon opening : panel.openings) {
-      if (signedArea(opening) < 0) std::reverse(opening.begin(), opening.end());
-      holes.push_back({std::move(opening), {}});
-    }
-    shape = subtract(shape, holes);
-  }
-  parts.plates.push_back({frame, std::move(shape), layer, index});
+  parts.plates.push_back({frame, cutOut(region(panel.outline), panel.openings), layer, index});
 }
 
 /// The share of `edge` that runs along `crease`.

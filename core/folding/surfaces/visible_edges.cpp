@@ -8,9 +8,14 @@
 namespace creasewright {
 namespace {
 
+struct Ring {
+  Polygon corners;
+  Bounds box;
+};
+
 /// A plate as the camera sees it.
 struct Screen {
-  std::vector<Polygon> rings;
+  std::vector<Ring> rings;
   Bounds box;
   Point3 normal;  // towards the eye
   double offset = 0;
@@ -43,8 +48,12 @@ Screen screenOf(const Plate& plate, const Camera& camera) {
       ++corners;
     }
     const auto addRing = [&](const Polygon& ring) {
-      Polygon& seen = screen.rings.emplace_back();
-      for (const Point& corner : ring) seen.push_back(camera.project(plate.frame.apply(corner)));
+      Ring& seen = screen.rings.emplace_back();
+      seen.corners.reserve(ring.size());
+      for (const Point& corner : ring) {
+        seen.corners.push_back(camera.project(plate.frame.apply(corner)));
+        include(seen.box, seen.corners.back(), seen.corners.size() == 1);
+      }
     };
     addRing(area.outer);
     for (const Polygon& hole : area.holes) addRing(hole);
@@ -53,14 +62,22 @@ Screen screenOf(const Plate& plate, const Camera& camera) {
   return screen;
 }
 
+/// Whether one box comes within `margin` mm of another.
+bool near(const Bounds& a, const Bounds& b, double margin) {
+  return a.low.x - margin <= b.high.x && b.low.x <= a.high.x + margin &&
+         a.low.y - margin <= b.high.y && b.low.y <= a.high.y + margin;
+}
+
 /// Inside by the even-odd rule; a point on the boundary counts as outside.
 bool covers(const Screen& screen, Point p) {
+  constexpr double kOn = 1e-6;  // mm
   bool inside = false;
-  for (const Polygon& ring : screen.rings) {
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const Point a = ring[i];
-      const Point b = ring[(i + 1) % ring.size()];
-      if (distanceToSegment(p, {a, b}) < 1e-6) return false;
+  for (const Ring& ring : screen.rings) {
+    if (!near(ring.box, {p, p}, 2 * kOn)) continue;
+    for (std::size_t i = 0; i < ring.corners.size(); ++i) {
+      const Point a = ring.corners[i];
+      const Point b = ring.corners[i + 1 < ring.corners.size() ? i + 1 : 0];
+      if (distanceToSegment(p, {a, b}) < kOn) return false;
       if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
         inside = !inside;
     }
@@ -72,10 +89,13 @@ bool covers(const Screen& screen, Point p) {
 std::vector<double> crossings(const Screen& screen, Point a, Point b, Interval range) {
   std::vector<double> found{range.from, range.to};
   const Point along = b - a;
-  for (const Polygon& ring : screen.rings) {
-    for (std::size_t i = 0; i < ring.size(); ++i) {
-      const Point c = ring[i];
-      const Point edge = ring[(i + 1) % ring.size()] - c;
+  const Bounds seen{{std::min(a.x, b.x), std::min(a.y, b.y)},
+                    {std::max(a.x, b.x), std::max(a.y, b.y)}};
+  for (const Ring& ring : screen.rings) {
+    if (!near(ring.box, seen, 1e-3)) continue;
+    for (std::size_t i = 0; i < ring.corners.size(); ++i) {
+      const Point c = ring.corners[i];
+      const Point edge = ring.corners[i + 1 < ring.corners.size() ? i + 1 : 0] - c;
       const double turn = cross(along, edge);
       if (std::abs(turn) < 1e-12) continue;
       const double t = cross(c - a, edge) / turn;

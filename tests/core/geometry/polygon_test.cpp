@@ -123,5 +123,42 @@ TEST(Polygon, QuickTestsAgreeWithAreas) {
   EXPECT_TRUE(liesWellInside({{0.2, 0.2}, {1.2, 0.2}, {0.2, 0.8}}, angle, 0.3));
 }
 
+/// Against every pair of edges that are not neighbours, met by the signs of four turns: rings of
+/// few corners in any order, and bows and stars that turn one way but more than once.
+TEST(Polygon, SimpleIsWhereNoPairOfEdgesCrosses) {
+  testing::Random random(413);
+  const auto crosses = [](const Segment& s, const Segment& t) {
+    const auto side = [](const Segment& l, Point p) { return cross(l.b - l.a, p - l.a) > 0; };
+    return side(s, t.a) != side(s, t.b) && side(t, s.a) != side(t, s.b);
+  };
+  int simple = 0;
+  for (int round = 0; round < 3000; ++round) {
+    const int n = random.whole(3, 7);
+    const int step = random.whole(1, 2);  // two: a star
+    const bool ordered = random.whole(0, 1) == 0;
+    Polygon ring;
+    for (int i = 0; i < n; ++i) {
+      const double turn = 2 * 3.14159265 * i * step / n + 0.01;
+      ring.push_back(ordered ? Point{std::cos(turn), std::sin(turn)} * random.between(15, 20)
+                             : Point{random.between(0, 20), random.between(0, 20)});
+    }
+    if (ordered && step == 2 && n % 2 == 0) continue;  // corners meet
+    bool meets = false;
+    for (int i = 0; i < n; ++i)
+      for (int k = i + 2; k < n; ++k) {
+        if (i == 0 && k + 1 == n) continue;
+        const auto edge = [&](int at) {
+          return Segment{ring[static_cast<std::size_t>(at)],
+                         ring[static_cast<std::size_t>((at + 1) % n)]};
+        };
+        meets = meets || crosses(edge(i), edge(k));
+      }
+    EXPECT_EQ(isSimple(ring), !meets) << round;
+    simple += meets ? 0 : 1;
+  }
+  EXPECT_GT(simple, 1000);
+  EXPECT_LT(simple, 2600);
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -74,5 +74,39 @@ TEST(Region, OfTwoCornersANanometreApartOneStays) {
   }
 }
 
+/// Whether the openings lie plainly inside or not, one by one or together, the area is that of the
+/// plane's points that lie in the whole and in no opening.
+TEST(Region, OpeningsAreCutOutWhereverTheyLie) {
+  testing::Random random(412);
+  int apart = 0;
+  for (int round = 0; round < 300; ++round) {
+    const Polygon whole{{0, 0}, {40, 0}, {40, 30}, {20, random.between(10, 30)}, {0, 30}};
+    std::vector<Polygon> openings;
+    for (int i = random.whole(1, 4); i > 0; --i) {
+      openings.push_back(ellipse({random.between(-2, 42), random.between(-2, 32)},
+                                 random.between(1, 5), random.between(1, 5)));
+      if (random.whole(0, 1) == 0) std::ranges::reverse(openings.back());
+    }
+    const Region cut = cutOut(region(whole), openings);
+    apart += cut.size() == 1 && cut.front().holes.size() == openings.size() ? 1 : 0;
+    EXPECT_NEAR(area(cut), area(subtract(region(whole), unite(openings))), 1e-4) << round;
+    for (int sample = 0; sample < 50; ++sample) {
+      const Point p{random.between(0, 40), random.between(0, 30)};
+      const auto in = [&](const Polygon& ring) { return locate(p, ring, 1e-4) == Side::Inside; };
+      const auto on = [&](const Polygon& ring) { return locate(p, ring, 1e-4) == Side::Boundary; };
+      if (on(whole) || std::ranges::any_of(openings, on)) continue;
+      bool covered = false;
+      for (const Area& part : cut)
+        covered = covered || (in(part.outer) && std::ranges::none_of(part.holes, in));
+      EXPECT_EQ(covered, in(whole) && std::ranges::none_of(openings, in)) << round;
+    }
+    for (const Area& part : cut) {
+      EXPECT_GT(signedArea(part.outer), 0);
+      for (const Polygon& hole : part.holes) EXPECT_LT(signedArea(hole), 0);
+    }
+  }
+  EXPECT_GT(apart, 30);
+}
+
 }  // namespace
 }  // namespace creasewright
