@@ -40,6 +40,18 @@ QString ownName(const QString& code) {
   return own.isEmpty() ? QLatin1String(kEnglish[0]) : own;
 }
 
+/// What the program was built with.
+std::vector<Language> shipped() {
+  std::vector<Language> all;
+  for (const QString& file : QDir(translationsFolder).entryList({"creasewright_*.qm"})) {
+    const QString code = file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
+    all.push_back({code, ownName(code)});
+  }
+  std::ranges::stable_partition(
+      all, [](const Language& one) { return one.code == QLatin1String("en"); });
+  return all;
+}
+
 }  // namespace
 
 void loadResources() { initResources(); }
@@ -60,19 +72,13 @@ QString languageSpoken() {
   const auto known = [&locale](const Language& each) {
     return QLocale(each.code).language() == locale.language();
   };
-  const std::vector<Language> all = languages();
+  const std::vector<Language>& all = languages();
   const auto found = std::ranges::find_if(all, known);
   return found == all.end() ? QStringLiteral("en") : found->code;
 }
 
-std::vector<Language> languages() {
-  std::vector<Language> all;
-  for (const QString& file : QDir(translationsFolder).entryList({"creasewright_*.qm"})) {
-    const QString code = file.section(QLatin1Char('_'), 1).section(QLatin1Char('.'), 0, 0);
-    all.push_back({code, ownName(code)});
-  }
-  std::ranges::stable_partition(
-      all, [](const Language& one) { return one.code == QLatin1String("en"); });
+const std::vector<Language>& languages() {
+  static const std::vector<Language> all = shipped();
   return all;
 }
 

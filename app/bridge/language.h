@@ -16,7 +16,7 @@ struct Language {
 
 /// All of them: those translated in translations/ (app/CMakeLists.txt lists the files), English
 /// first. Needs loadResources().
-std::vector<Language> languages();
+const std::vector<Language>& languages();
 
 /// The code of the language that texts come in now, as files name it: `de`, `en`.
 QString languageSpoken();

@@ -133,10 +133,20 @@ void paintPicture(QPainter& painter, const PictureItem& item, const PaintLook& l
 }
 
 /// The two faces that words are set in, made once for a drawing.
-struct Typefaces {
-  QFont plain = face(false);
-  QFont bold = face(true);
+class Typefaces {
+ public:
+  explicit Typefaces(QPaintDevice* device) : device_(device) {}
 
+  [[nodiscard]] const QFont& font(bool heavy) const { return heavy ? bold_ : plain_; }
+
+  /// In pixels of the font; a device's own fonts are looked up once, not for every line.
+  double width(const QString& words, bool heavy) {
+    std::optional<QFontMetricsF>& metrics = heavy ? boldMetrics_ : plainMetrics_;
+    if (!metrics) metrics.emplace(font(heavy), device_);
+    return metrics->horizontalAdvance(words);
+  }
+
+ private:
   static QFont face(bool heavy) {
     QFont font(QStringLiteral("DejaVu Sans"));
     font.setPixelSize(kFontPixels);
@@ -144,15 +154,20 @@ struct Typefaces {
     font.setHintingPreference(QFont::PreferNoHinting);
     return font;
   }
+
+  QPaintDevice* device_;
+  QFont plain_ = face(false);
+  QFont bold_ = face(true);
+  std::optional<QFontMetricsF> plainMetrics_;
+  std::optional<QFontMetricsF> boldMetrics_;
 };
 
-void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
-               const Typefaces& faces, const PaintLook& look) {
-  const QFont& font = item.bold ? faces.bold : faces.plain;
+void paintText(QPainter& painter, const TextItem& item, const Wording& wording, Typefaces& faces,
+               const PaintLook& look) {
   const QString words = text(wording(item.label));
   double shift = 0;  // measuring words takes as long as painting them
   if (item.anchor != Anchor::Left) {
-    const double width = QFontMetricsF(font, painter.device()).horizontalAdvance(words);
+    const double width = faces.width(words, item.bold);
     shift = item.anchor == Anchor::Centre ? -width / 2 : -width;
   }
   painter.save();
@@ -160,7 +175,7 @@ void paintText(QPainter& painter, const TextItem& item, const Wording& wording,
   painter.rotate(item.turnDegrees);
   const double size = item.height / kFontPixels;
   painter.scale(size, -size);
-  painter.setFont(font);
+  painter.setFont(faces.font(item.bold));
   painter.setPen(looked(toColor(wordColour(item, look)), look, true));
   painter.drawText(QPointF(shift, 0), words);
   painter.restore();
@@ -196,7 +211,7 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
   painter.translate(0, -drawing.height);
   const double thinnest = options.thinnest / options.scale;
   std::optional<Typefaces> faces;
-  if (wording && !drawing.texts.empty()) faces.emplace();
+  if (wording && !drawing.texts.empty()) faces.emplace(painter.device());
   for (const PictureItem& item : drawing.pictures) paintPicture(painter, item, options.look);
   for (const Role role : paintOrder()) {
     if (options.hidden.contains(role)) continue;
