@@ -124,7 +124,9 @@ class GuidePages {
       return recipeCard(words_, built_, width, high, size_, photos_.finished);
     };
     std::vector<std::vector<Drawing>> heads{{head(std::nullopt), head(height)}};
-    if (heads[0][1].height > height) {
+    if (heads[0][1].height > height && heads[0][0].height <= height) {
+      heads[0].pop_back();
+    } else if (heads[0][1].height > height) {
       heads.clear();
       for (Drawing& block : recipeInTwo(words_, built_, width, height, size_, photos_.finished))
         heads.push_back({std::move(block)});

@@ -13,10 +13,11 @@ namespace creasewright {
 namespace {
 
 constexpr FigureRoom kPicture{92, 64};
-constexpr double kLargePicture = 118;  // mm high
-constexpr double kLeastWords = 60;     // mm, beside the picture
-constexpr double kLeastPicture = 40;   // mm high, where the words need the room
-constexpr double kTableGap = 3;        // mm between columns
+constexpr double kLargePicture = 118;   // mm high
+constexpr double kLeastWords = 60;      // mm, beside the picture
+constexpr double kLeastPicture = 40;    // mm high, where the words need the room
+constexpr double kPictureShare = 0.36;  // of the width, beside words in larger type
+constexpr double kTableGap = 3;         // mm between columns
 constexpr std::size_t kFewParts = 2;
 constexpr double kLetter = 6;  // mm
 constexpr double kGap = 6;     // mm between blocks
@@ -181,7 +182,9 @@ Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double wid
   const CardType type(typeOf(size));
   const std::vector<Drawing> last = lastBlocks(words, width, type);
   const Drawing title = titleBlock(words, width, type);
-  const double right = kPicture.width + kBlockGap;
+  const FigureRoom room =
+      size == GuideSize::Standard ? kPicture : FigureRoom{width * kPictureShare, kLeastPicture};
+  const double right = room.width + kBlockGap;
   std::vector<Drawing> blocks{title};
   if (!height && photo) {
     const double high = width < 2 * kPicture.width ? kLeastPicture : kPicture.height;
@@ -191,11 +194,10 @@ Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double wid
     return stacked(blocks, kCompactGap);
   }
   if (!height && width - right >= kLeastWords) {
-    const Drawing picture = finishedFigure(built, kPicture);
+    const Drawing picture = finishedFigure(built, room);
     Drawing top =
         beside({0, picture.height, {}, {}}, needsBlock(words, width - right, type), right);
-    append(top,
-           moved(picture, {(kPicture.width - picture.width) / 2, top.height - picture.height}));
+    append(top, moved(picture, {(room.width - picture.width) / 2, top.height - picture.height}));
     blocks.push_back(std::move(top));
     blocks.insert(blocks.end(), last.begin(), last.end());
     return stacked(blocks, kCompactGap);

@@ -11,7 +11,8 @@ namespace creasewright {
 
 /// The head of a hand-out, `width` mm wide: the finished box, facts in one line, parts as a table,
 /// what sticks, tools, cautions. Given a `height`, the picture stands above all that and grows
-/// until the card fills most of it. A photo stands beside the picture.
+/// until the card fills most of it; else beside what is needed, where there is room. A photo stands
+/// beside the picture.
 Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double width,
                    std::optional<double> height = {}, GuideSize size = GuideSize::Standard,
                    const std::optional<GuidePhoto>& photo = {});
