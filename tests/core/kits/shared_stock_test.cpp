@@ -74,6 +74,36 @@ TEST(SharedStock, RandomCardsAreSharedAsWellAsEverySplitCan) {
   EXPECT_GT(shared, 10);
 }
 
+// Two kinds of sheet that all cards want, one of five blanks and one of two.
+TEST(SharedStock, SeveralScarceKindsAreNotCutTwice) {
+  testing::Random random(918);
+  int shared = 0;
+  for (int round = 0; round < 20; ++round) {
+    const int cardCount = random.whole(2, 3);
+    const int takers = random.whole(4, 16);
+    const std::vector<StockSheet> stock{
+        {.name = "Big",
+         .width = Length::mm(500),
+         .height = Length::mm(700),
+         .atHand = random.whole(1, 3)},
+        {.name = "Middle",
+         .width = Length::mm(297),
+         .height = Length::mm(420),
+         .atHand = random.whole(1, 3)},
+        {.name = "Small", .width = Length::mm(210), .height = Length::mm(297)}};
+    const auto plan = testing::planOf(cardsOfOneSize(cardCount, takers, stock));
+    ASSERT_TRUE(plan.ok()) << round;
+    std::map<int, int> used = usedOf(*plan);
+    EXPECT_LE(used[0], stock[0].atHand) << round;
+    EXPECT_LE(used[1], stock[1].atHand) << round;
+    const int held = 5 * used[0] + 2 * used[1] + used[2];
+    EXPECT_GE(held, cardCount * takers) << round;
+    EXPECT_LT(plan->sheets, cardCount * takers) << round << ": larger sheets save some";
+    shared += used[0] == stock[0].atHand && used[1] == stock[1].atHand ? 1 : 0;
+  }
+  EXPECT_GT(shared, 3);
+}
+
 TEST(SharedStock, TooFewForAllCardsIsSaid) {
   const std::vector<StockSheet> stock{
       {.name = "Big", .width = Length::mm(500), .height = Length::mm(700), .atHand = 2}};
