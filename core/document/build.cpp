@@ -10,6 +10,7 @@
 #include "document/halves.h"
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
+#include "document/words_room.h"
 #include "edits/kinds/apply_edits.h"
 #include "fit/blank_on_grid.h"
 #include "fit/round_product.h"
@@ -217,6 +218,7 @@ std::vector<PieceJoint> makeEdits(BuiltDesign& built, const Workbench& bench,
 BuiltPiece buildPiece(Piece piece, const Card& card, const Design& design, Problems& problems) {
   const double caliper = card.caliper.mm();
   BuiltPiece built;
+  fitWords(piece.net);
   built.flat = flatten(piece.net);
   built.folded = pose(piece.net, 1.0);
   for (Problem& problem : findProblems(piece.net, built.flat, caliper))

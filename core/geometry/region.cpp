@@ -6,6 +6,8 @@
 
 #include <polyclipping/clipper.hpp>
 
+#include "geometry/grown.h"
+
 namespace creasewright {
 namespace {
 
@@ -125,6 +127,17 @@ Region subtract(const Region& a, const Region& b) {
 Region offset(const Region& region, double distance) {
   clip::ClipperOffset clipper(kMitreLimit);
   clipper.AddPaths(toPaths(region), clip::jtMiter, clip::etClosedPolygon);
+  clip::PolyTree tree;
+  clipper.Execute(tree, distance * kUnitsPerMm);
+  Region result;
+  collect(tree, result);
+  return result;
+}
+
+Region grownRound(const Region& region, double distance) {
+  constexpr double kArcs = 0.01;  // mm
+  clip::ClipperOffset clipper(kMitreLimit, kArcs * kUnitsPerMm);
+  clipper.AddPaths(toPaths(region), clip::jtRound, clip::etClosedPolygon);
   clip::PolyTree tree;
   clipper.Execute(tree, distance * kUnitsPerMm);
   Region result;
