@@ -180,7 +180,12 @@ void PrintDialog::addButtons(QVBoxLayout* column) {
   auto* close = new QPushButton(tr("Close"), this);
   (printer_->isEnabled() ? print_ : pdf_)->setProperty("primary", true);
   (printer_->isEnabled() ? print_ : pdf_)->setDefault(true);
-  for (QPushButton* button : {print_, pdf_, svg_, close}) column->addWidget(button);
+  auto* files = new QHBoxLayout;
+  files->addWidget(pdf_, 1);
+  files->addWidget(svg_, 1);
+  column->addWidget(print_);
+  column->addLayout(files);
+  column->addWidget(close);
   connect(print_, &QPushButton::clicked, this, &PrintDialog::print);
   connect(
       pdf_, &QPushButton::clicked, this,

@@ -2,6 +2,7 @@
 
 #include <QCheckBox>
 #include <QComboBox>
+#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -26,9 +27,14 @@ PrintedFields::PrintedFields(Unit unit, QWidget* parent)
   sides_->addItem(tr("Back of the card, mirrored places"), static_cast<int>(PrintedSides::Back));
   sides_->addItem(tr("Front and back in turn"), static_cast<int>(PrintedSides::Both));
   cuts_->setChecked(true);
-  addLabelledField(column, tr("Colour beyond the cuts"), bleed_);
   addLabelledField(column, tr("Which side"), sides_);
-  column->addWidget(cuts_);
+  auto* row = new QHBoxLayout;
+  auto* half = new QVBoxLayout;
+  half->setSpacing(4);
+  addLabelledField(half, tr("Colour beyond the cuts"), bleed_);
+  row->addLayout(half, 1);
+  row->addWidget(cuts_, 0, Qt::AlignBottom);
+  column->addLayout(row);
   connect(bleed_, &LengthEdit::lengthEdited, this, [this] {
     const double bleed = bleed_->length().mm();
     bleed_->setComplaint(bleed >= 0 && bleed <= kMostBleed

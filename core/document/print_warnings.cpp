@@ -1,6 +1,7 @@
 #include "document/print_warnings.h"
 
 #include <cmath>
+#include <cstdint>
 
 #include "base/picture_file.h"
 #include "document/words_room.h"
@@ -10,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kFewestDots = 150;  // to the inch (common practice, no published source)
+constexpr std::int64_t kFewestDots = 150;  // to the inch (common practice, no published source)
 constexpr double kSlack = 1e-6;
 
 /// For a sentence.
@@ -40,12 +41,10 @@ void warnOfDots(const BuiltPiece& piece, Problems& found) {
   if (!paper || !paper->picture) return;
   const std::optional<PixelSize> pixels = pixelsOf(paper->picture->file.bytes());
   if (!pixels) return;
-  const double dots = pixels->width / paper->scale.mm() * 25.4;
+  const auto dots = static_cast<std::int64_t>(pixels->width / paper->scale.mm() * 25.4);
   if (dots < kFewestDots)
-    found.push_back({ProblemCode::PictureCoarse,
-                     piece.name,
-                     {std::floor(dots), kFewestDots},
-                     Severity::Warning});
+    found.push_back(
+        {ProblemCode::PictureCoarse, piece.name, {dots, kFewestDots}, Severity::Warning});
 }
 
 }  // namespace

@@ -104,8 +104,10 @@ Result<CardColours> withPattern(CardColours colours, std::string_view text) {
   if (said.front() == kPicturePaper) return Problem{ProblemCode::PictureNoFile, {}, {}};
   const Result<const PatternKind*> pattern = findPattern(said.front());
   if (!pattern) return pattern.problem();
-  return withPaper(std::move(colours), usualPaper(**pattern),
-                   said.size() == 1 ? std::string_view() : text.substr(said.front().size() + 1));
+  if (said.size() == 1) return withPaper(std::move(colours), usualPaper(**pattern), {});
+  text.remove_prefix(said.front().size() + 1);
+  if (text.empty()) return unreadable({}, text);
+  return withPaper(std::move(colours), usualPaper(**pattern), text);
 }
 
 Result<CardColours> withPaper(CardColours colours, PaperPattern paper, std::string_view settings) {

@@ -7,6 +7,7 @@ CREASEWRIGHT_SEED sets the seed. What is looked at, of the first piece of each s
   - every point of a panel that shows is printed, but for 0.2 mm along its cuts;
   - the colour ends as far beyond straight cuts as the bleed says, to 0.2 mm;
   - nothing is printed farther off than the bleed's corner (its square root of two);
+  - a picture lies in its true size: its edges, measured along the blank;
   - flaps that are glued on the printed face have no colour farther in than it runs there.
 """
 
@@ -16,10 +17,12 @@ import os
 import pathlib
 import random
 import re
+import struct
 import subprocess
 import sys
 import tempfile
 import xml.etree.ElementTree as ET
+import zlib
 
 import flat
 
@@ -179,6 +182,39 @@ def placed(svg, net):
     return lambda p: (left + net.height - p[1], bottom + p[0])  # turned left by a quarter
 
 
+def check_picture(program, folder):
+    """A picture of two halves, 20 mm wide over and over: along the blank its edges are 10 mm apart, to 0.15 mm."""
+
+    def chunk(kind, data):
+        return struct.pack(">I", len(data)) + kind + data + struct.pack(">I", zlib.crc32(kind + data))
+
+    row = bytes([0]) + bytes([60] * 3 * 40) + bytes([170] * 3 * 40)
+    head = struct.pack(">IIBBBBB", 80, 40, 8, 2, 0, 0, 0)
+    (folder / "halves.png").write_bytes(
+        b"\x89PNG\r\n\x1a\n" + chunk(b"IHDR", head) + chunk(b"IDAT", zlib.compress(row * 40)) + chunk(b"IEND", b"")
+    )
+    design, pdf = folder / "picture.cwdesign", folder / "picture.pdf"
+    run(program, "new", "--style", "open-sleeve", "--grid", "1mm", "--pattern",
+        f"picture:{folder / 'halves.png'}:scale=20mm", "-o", design)  # fmt: skip
+    run(program, "export", design, "--kind", "printed", "--no-cuts", "--paper", "400x400mm", "-o", pdf)
+    page = Page(pdf, folder)
+    faults, edges = [], 0
+    for number in range(0, page.height, 23):
+        line = page.pixels[number * page.width : (number + 1) * page.width]
+        if line.count(b"\x3c") < 60 * DOTS or line.count(b"\xaa") < 60 * DOTS:
+            continue  # not across the whole print
+        dark = [abs(grey - 60) < 55 for grey in line]
+        places = [i for i in range(1, len(dark)) if dark[i] != dark[i - 1]]
+        if max(line[places[0] : places[-1]]) > 230:
+            continue  # a thumb notch
+        inner = [b - a for a, b in zip(places, places[1:])][1:-1]
+        edges += len(inner)
+        faults += [f"picture: edges {gap / DOTS} mm apart" for gap in inner if abs(gap - 10 * DOTS) > 1.5]
+    if edges < 50:
+        faults.append(f"picture: only {edges} edges were seen")
+    return faults
+
+
 def main():
     program = sys.argv[1]
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "20261127"))
@@ -193,6 +229,7 @@ def main():
             found, places = check(program, style, generator, pathlib.Path(holder))
             faults += found
             looked += places
+        faults += check_picture(program, pathlib.Path(holder))
     print(f"{len(styles)} styles, {looked} places")
     for line in faults[:40]:
         print(line)

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "bridge/label_text.h"
+#include "commands/edits.h"
 #include "drawing/drawing.h"
 #include "printing/calibration_fields.h"
 #include "printing/printed_fields.h"
@@ -99,9 +100,9 @@ TEST(PrintedPapersDialog, OffersBleedSideAndCuts) {
   EXPECT_TRUE(dialog.printed().isVisible());
   EXPECT_EQ(dialog.pageCount(), 0) << "plain card";
   EXPECT_FALSE(dialog.complaint().isEmpty());
-  Design design = session.design();
-  design.card.colours = parseCardColours("plum/cream").value();
-  session.load(design, {});
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/cream").value();
+  changeCard(session, card);
   PrintDialog coloured(session);
   choose(coloured, TemplateKind::Printed);
   const int front = coloured.pageCount();

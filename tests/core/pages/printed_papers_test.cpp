@@ -9,6 +9,8 @@
 #include "pages/printed_part.h"
 #include "pages/template_pages.h"
 #include "support/random.h"
+#include "units/millimetres.h"
+#include "units/paper.h"
 
 // Printed papers against distances and insides of the outlines of the net itself, taken point by
 // point: none of it knows how areas are grown or cut.
@@ -48,9 +50,9 @@ std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
 }
 
 std::vector<Drawing> printed(const BuiltDesign& built, const PrintedForm& form,
-                             const char* paper = "a3") {
-  const auto pages = drawTemplate(partsOf(built), {.paper = *findPaper(paper)}, {"A box", "", {}},
-                                  words, TemplateKind::Printed, form);
+                             const Paper& paper = *findPaper("a3")) {
+  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, words,
+                                  TemplateKind::Printed, form);
   EXPECT_TRUE(pages.ok());
   return pages ? *pages : std::vector<Drawing>();
 }
@@ -130,7 +132,8 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
     if (!built) continue;
     const PrintedForm form{random.between(0.5, 6), true,
                            random.whole(0, 1) == 0 ? PrintedSides::Face : PrintedSides::Both};
-    for (const Drawing& page : printed(*built, form)) {
+    // Large enough that nothing is tiled.
+    for (const Drawing& page : printed(*built, form, ownPaper(mm(1000), mm(800)))) {
       const std::vector<OnPage> parts = partsOn(page, 80);
       for (const OnPage& part : parts) {
         EXPECT_TRUE(holds({{5, 5}, {page.width - 5, page.height - 5}}, boundsOf(part.fill)))
@@ -221,7 +224,7 @@ TEST(PrintedPapers, BacksLieBehindTheirFronts) {
   for (const Style& style : styles()) {
     const auto built = colouredDesign(style, "sage/cream");
     if (!built) continue;
-    const char* paper = pairs % 2 == 0 ? "a4" : "a3";  // tiles too
+    const Paper paper = *findPaper(pairs % 2 == 0 ? "a4" : "a3");  // tiles too
     const auto pages = printed(*built, {3, true, PrintedSides::Both}, paper);
     ASSERT_EQ(pages.size() % 2, 0U);
     const auto backs = printed(*built, {3, true, PrintedSides::Back}, paper);
@@ -297,7 +300,8 @@ TEST(PrintedPapers, InkSavingTemplatesHaveNoFills) {
   ASSERT_TRUE(pages);
   for (const Drawing& page : *pages)
     for (const PathItem& item : page.paths)
-      EXPECT_FALSE(item.filled && item.role != Role::Legend && item.role != Role::CutMark)
+      EXPECT_FALSE(item.filled && item.role != Role::Legend && item.role != Role::CutMark &&
+                   item.role != Role::Positions)
           << static_cast<int>(item.role);
 }
 
