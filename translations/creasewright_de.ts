@@ -678,10 +678,6 @@
         <translation>wie die Strecken der Kalibrierseite aus dem Drucker kamen, etwa 159.5x240.5mm: korrigiert ein PDF dafür</translation>
     </message>
     <message>
-        <source>kind of template, score guide strips, or the calibration page (PDF)</source>
-        <translation>Art der Vorlage, Rillstreifen oder die Kalibrierseite (PDF)</translation>
-    </message>
-    <message>
         <source>--type: “%1” is no size of type here. Write %2.</source>
         <translation>--type: „%1“ ist hier keine Schriftgröße. %2 schreiben.</translation>
     </message>
@@ -961,10 +957,6 @@
         <translation>Farben des Kartons, etwa sage, sage/cream oder #9AAF90</translation>
     </message>
     <message>
-        <source>what the card is printed with (the command patterns lists it), such as dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back</source>
-        <translation>womit der Karton bedruckt ist (der Befehl patterns listet es auf), etwa dots oder stripes:scale=12mm:turn=45:colours=cream,sage:side=back</translation>
-    </message>
-    <message>
         <source>turned at will</source>
         <translation>beliebig drehbar</translation>
     </message>
@@ -1050,6 +1042,38 @@
     <message>
         <source>design whose photos these are</source>
         <translation>Entwurf, zu dem die Fotos gehören</translation>
+    </message>
+    <message>
+        <source>what the card is printed with (the command patterns lists it), such as dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back, or a picture of your own: picture:leaves.png:tiled=no:right=5mm</source>
+        <translation>womit der Karton bedruckt ist (der Befehl patterns listet es auf), etwa dots oder stripes:scale=12mm:turn=45:colours=cream,sage:side=back, oder ein eigenes Bild: picture:blatt.png:tiled=no:right=5mm</translation>
+    </message>
+    <message>
+        <source>%1: Only printed papers have that. Add --kind printed.</source>
+        <translation>%1: Das haben nur bedruckte Papiere. --kind printed dazuschreiben.</translation>
+    </message>
+    <message>
+        <source>--side: “%1” is no side of a printed paper. Choose one of: %2.</source>
+        <translation>--side: „%1“ ist keine Seite eines bedruckten Papiers. Eine davon wählen: %2.</translation>
+    </message>
+    <message>
+        <source>--kind: Printed papers are pages. Let -o end in .pdf, .svg or .png.</source>
+        <translation>--kind: Bedruckte Papiere sind Seiten. -o auf .pdf, .svg oder .png enden lassen.</translation>
+    </message>
+    <message>
+        <source>kind of template, score guide strips, the calibration page (PDF), or colours and patterns to print and cut (PDF, SVG, PNG)</source>
+        <translation>Art der Vorlage, Rillstreifen, Kalibrierseite (PDF) oder Farben und Muster zum Drucken und Ausschneiden (PDF, SVG, PNG)</translation>
+    </message>
+    <message>
+        <source>how far printed papers run beyond the cuts, 3mm</source>
+        <translation>wie weit bedruckte Papiere über die Schnitte hinausgehen, 3mm</translation>
+    </message>
+    <message>
+        <source>side of printed papers; both: front and back in turn, to print on both sides of the card</source>
+        <translation>Seite der bedruckten Papiere; both: vorn und hinten im Wechsel, um den Karton auf beiden Seiten zu bedrucken</translation>
+    </message>
+    <message>
+        <source>printed papers without their cut lines</source>
+        <translation>bedruckte Papiere ohne ihre Schnittlinien</translation>
     </message>
 </context>
 <context>
@@ -2661,6 +2685,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Creasewright</source>
         <translation>Creasewright</translation>
     </message>
+    <message>
+        <source>Printed papers…</source>
+        <translation>Bedruckte Papiere …</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ParameterRows</name>
@@ -2706,6 +2734,42 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Colour %1</source>
         <translation>Farbe %1</translation>
+    </message>
+    <message>
+        <source>Words on a plain plate</source>
+        <translation>Schrift auf weißer Fläche</translation>
+    </message>
+    <message>
+        <source>Over and over</source>
+        <translation>Immer wieder nebeneinander</translation>
+    </message>
+    <message>
+        <source>To the right by</source>
+        <translation>Nach rechts um</translation>
+    </message>
+    <message>
+        <source>Upwards by</source>
+        <translation>Nach oben um</translation>
+    </message>
+    <message>
+        <source>Picture of your own</source>
+        <translation>Eigenes Bild</translation>
+    </message>
+    <message>
+        <source>Width in print</source>
+        <translation>Breite im Druck</translation>
+    </message>
+    <message>
+        <source>Picture for the paper</source>
+        <translation>Bild für das Papier</translation>
+    </message>
+    <message>
+        <source>Pictures (*.png *.jpg *.jpeg *.svg)</source>
+        <translation>Bilder (*.png *.jpg *.jpeg *.svg)</translation>
+    </message>
+    <message>
+        <source>Picture file…</source>
+        <translation>Bilddatei …</translation>
     </message>
 </context>
 <context>
@@ -2940,6 +3004,49 @@ Frei unter der MIT-Lizenz.</translation>
         <source>All are %1.</source>
         <translation>Alle sind %1.</translation>
     </message>
+    <message>
+        <source>Printed papers: colours and patterns</source>
+        <translation>Bedruckte Papiere: Farben und Muster</translation>
+    </message>
+    <message>
+        <source>Save as SVG…</source>
+        <translation>Als SVG speichern …</translation>
+    </message>
+    <message>
+        <source>SVG pictures (*.svg)</source>
+        <translation>SVG-Bilder (*.svg)</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PrintedFields</name>
+    <message>
+        <source>Draw the cut lines</source>
+        <translation>Schnittlinien zeichnen</translation>
+    </message>
+    <message>
+        <source>Front of the card</source>
+        <translation>Vorderseite des Kartons</translation>
+    </message>
+    <message>
+        <source>Back of the card, mirrored places</source>
+        <translation>Rückseite des Kartons, gespiegelte Plätze</translation>
+    </message>
+    <message>
+        <source>Front and back in turn</source>
+        <translation>Vorder- und Rückseite im Wechsel</translation>
+    </message>
+    <message>
+        <source>Colour beyond the cuts</source>
+        <translation>Farbe über die Schnitte hinaus</translation>
+    </message>
+    <message>
+        <source>Which side</source>
+        <translation>Welche Seite</translation>
+    </message>
+    <message>
+        <source>Colour may run from 0 to %1 beyond the cuts.</source>
+        <translation>Farbe darf 0 bis %1 über die Schnitte hinausgehen.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ProductPanel</name>
@@ -2982,6 +3089,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Ease</source>
         <translation>Luft</translation>
+    </message>
+    <message>
+        <source>Pale green</source>
+        <translation>Blassgrün</translation>
+    </message>
+    <message>
+        <source>Colour of the product</source>
+        <translation>Farbe des Inhalts</translation>
     </message>
 </context>
 <context>
@@ -5430,6 +5545,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>fence</source>
         <translation>Anschlag</translation>
     </message>
+    <message>
+        <source>Colour runs %1 beyond every cut. Trim from the corner marks; short ticks show where folds end. Flaps that take glue stay plain.</source>
+        <translation>Die Farbe geht %1 über jeden Schnitt hinaus. Nach den Eckmarken zuschneiden; kurze Striche zeigen, wo Falze enden. Klebelaschen bleiben unbedruckt.</translation>
+    </message>
+    <message>
+        <source>A back page: turn the printed sheet over sideways, as one turns a page of a book, and cut from the front.</source>
+        <translation>Eine Rückseite: den bedruckten Bogen seitlich wenden, wie man eine Buchseite umblättert, und von vorn ausschneiden.</translation>
+    </message>
 </context>
 <context>
     <name>languages</name>
@@ -5890,6 +6013,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>%1 in %2</source>
         <translation>%1 in %2</translation>
+    </message>
+    <message>
+        <source>own picture %1 wide</source>
+        <translation>eigenes Bild %1 breit</translation>
     </message>
 </context>
 <context>
@@ -6461,12 +6588,52 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>„%1“ ist kein lesbares Bild. Eine PNG- oder JPEG-Datei wählen, die sich in anderen Programmen öffnen lässt.</translation>
     </message>
     <message>
-        <source>“%1” is %2 × %3 pixels. A photo has at most %4 on a side and %5 in all: save it smaller.</source>
-        <translation>„%1“ hat %2 × %3 Bildpunkte. Ein Foto hat höchstens %4 je Seite und %5 insgesamt: kleiner speichern.</translation>
+        <source>“%1” is %2 × %3 pixels. A picture has at most %4 on a side and %5 in all: save it smaller.</source>
+        <translation>„%1“ hat %2 × %3 Bildpunkte. Ein Bild hat höchstens %4 je Seite und %5 insgesamt: kleiner speichern.</translation>
     </message>
     <message>
         <source>The picture “%1” has %2 bytes, more than the %3 it may have: save it smaller.</source>
         <translation>Das Bild „%1“ hat %2 Byte, mehr als die erlaubten %3: kleiner speichern.</translation>
+    </message>
+    <message>
+        <source>“%1” says neither yes nor no.</source>
+        <translation>„%1“ heißt weder yes noch no.</translation>
+    </message>
+    <message>
+        <source>“%1” is no shift of a picture. Give a length from −1 m to 1 m, such as -5mm.</source>
+        <translation>Um „%1“ lässt sich kein Bild verschieben. Eine Länge von −1 m bis 1 m angeben, etwa -5mm.</translation>
+    </message>
+    <message>
+        <source>No file of the picture is named. Write picture:FILE, such as picture:leaves.png.</source>
+        <translation>Die Bilddatei fehlt. picture:DATEI schreiben, etwa picture:blatt.png.</translation>
+    </message>
+    <message>
+        <source>The words “%2” on %1 are only %3 points high; below %4 few can read them. Write less, or make the piece larger.</source>
+        <translation>Die Schrift „%2“ auf %1 ist nur %3 Punkt groß; unter %4 können sie wenige lesen. Weniger schreiben oder das Teil größer machen.</translation>
+    </message>
+    <message>
+        <source>The words “%2” on %1 stand out from their paper by only %3 to 1; below %4 to 1 they are hard to read. Set them on a plain plate, or choose other colours.</source>
+        <translation>Die Schrift „%2“ auf %1 hebt sich nur im Verhältnis %3 zu 1 von ihrem Papier ab; unter %4 zu 1 ist sie schwer zu lesen. Sie auf eine weiße Fläche setzen oder andere Farben wählen.</translation>
+    </message>
+    <message>
+        <source>The words “%2” on %1 are %3 long where there are only %4. Write less, or make the type smaller.</source>
+        <translation>Die Schrift „%2“ auf %1 ist %3 lang, Platz ist nur für %4. Weniger schreiben oder die Schrift kleiner machen.</translation>
+    </message>
+    <message>
+        <source>The picture on %1 has only %2 dots to the inch in print; below %3 its edges show steps. Make it smaller on the paper, or choose a finer file.</source>
+        <translation>Das Bild auf %1 hat im Druck nur %2 Punkte je Zoll; unter %3 werden seine Ränder stufig. Es auf dem Papier kleiner machen oder eine feinere Datei wählen.</translation>
+    </message>
+    <message>
+        <source>Nothing here has a colour or a pattern to print. Give the card or an extra one.</source>
+        <translation>Nichts hat hier eine Farbe oder ein Muster zum Drucken. Dem Karton oder einem Extra eines geben.</translation>
+    </message>
+    <message>
+        <source>“%1” is no bleed. Print from 0 to %2 beyond the cuts.</source>
+        <translation>„%1“ taugt nicht als Zugabe. 0 bis %2 über die Schnitte hinaus drucken.</translation>
+    </message>
+    <message>
+        <source>“%1” is no picture that can be printed on paper. Choose a PNG, JPEG or SVG file that opens in other programs.</source>
+        <translation>„%1“ ist kein Bild, das sich auf Papier drucken lässt. Eine PNG-, JPEG- oder SVG-Datei wählen, die sich in anderen Programmen öffnen lässt.</translation>
     </message>
 </context>
 <context>

@@ -75,6 +75,14 @@ const char* sourceText(std::string_view code) {
        QT_TRANSLATE_NOOP("labels",
                          "Trace the outline, prick through the points, and score from point to "
                          "point.")},
+      {"printed-hint",
+       QT_TRANSLATE_NOOP("labels",
+                         "Colour runs %1 beyond every cut. Trim from the corner marks; short ticks "
+                         "show where folds end. Flaps that take glue stay plain.")},
+      {"printed-back",
+       QT_TRANSLATE_NOOP("labels",
+                         "A back page: turn the printed sheet over sideways, as one turns a page "
+                         "of a book, and cut from the front.")},
       {"joins", QT_TRANSLATE_NOOP("labels", "joins %1")},
       {"trim",
        QT_TRANSLATE_NOOP("labels", "Cut along the thin frame, butt the tiles; the circles close.")},

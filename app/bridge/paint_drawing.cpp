@@ -6,6 +6,7 @@
 #include <optional>
 
 #include "bridge/decode_picture.h"
+#include "bridge/picture_fill.h"
 #include "bridge/text.h"
 #include "drawing/contrast.h"
 #include "geometry/polygon.h"
@@ -115,6 +116,11 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest, const P
     paintFace(painter, item, fill, std::max(0.1, thinnest / 2));
   else
     painter.fillPath(outline(item), fill);
+  if (!item.picture || look.black) return;
+  const QPainterPath path = outline(item);
+  paintFill(painter, path, *item.picture);
+  if (const double shade = shadeOver(item); shade > 0)
+    painter.fillPath(path, QColor::fromRgbF(0, 0, 0, static_cast<float>(shade)));
 }
 
 /// As fine as a printer shows it, and no finer.

@@ -6,7 +6,9 @@
 #include <cmath>
 #include <list>
 
+#include "bridge/decode_picture.h"
 #include "bridge/paint_drawing.h"
+#include "pages/paper_print.h"
 #include "patterns/pattern.h"
 #include "patterns/pattern_on.h"
 
@@ -29,8 +31,26 @@ QPainterPath inkPath(const Region& shape) {
   return path;
 }
 
+PatternTile pictureTile(const PaperPattern& paper, double pixelsPerMm) {
+  constexpr int kFewest = 32;
+  PatternTile tile;
+  const double wide = paper.scale.mm();
+  tile.image = keptPicture(paper.picture->file,
+                           std::clamp(static_cast<int>(wide * pixelsPerMm), kFewest, 768));
+  const auto picture = pictureOn(paper, {});
+  if (tile.image.isNull() || !picture) {
+    tile.image = QImage(1, 1, QImage::Format_RGB32);
+    tile.image.fill(toColor(meanColour(paper)));
+    return tile;
+  }
+  tile.toPaper = QTransform(1.0 / tile.image.width(), 0, 0, -1.0 / tile.image.height(), 0, 1) *
+                 toTransform(picture->place);
+  return tile;
+}
+
 PatternTile makeTile(const PaperPattern& paper, double pixelsPerMm) {
   constexpr int kMost = 768;
+  if (paper.picture) return pictureTile(paper, pixelsPerMm);
   const PatternKind* pattern = patternCalled(paper.id);
   const double wide = paper.scale.mm();
   const double high = wide * (pattern == nullptr ? 1 : pattern->height);

@@ -182,6 +182,11 @@ QString unreadablePattern(const Problem& problem, const Values& v) {
     return Say::tr("“%1” is no turn of a pattern. Give whole degrees from 0 to 359.").arg(v.at(0));
   if (problem.where == "side")
     return Say::tr("“%1” is no side of a card. Write face or back.").arg(v.at(0));
+  if (problem.where == "tiled" || problem.where == "plate")
+    return Say::tr("“%1” says neither yes nor no.").arg(v.at(0));
+  if (problem.where == "shift")
+    return Say::tr("“%1” is no shift of a picture. Give a length from −1 m to 1 m, such as -5mm.")
+        .arg(v.at(0));
   return Say::tr(
              "“%1” says nothing about a pattern. Write ID:scale=12mm:turn=45:"
              "colours=sage,cream:side=face and leave out what you do not need.")
@@ -324,6 +329,9 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::PatternColours:
       return Say::tr("The pattern %1 has %3 colours, not %2. Leave some out.")
           .arg(text(problem.where), v.at(0), v.at(1));
+    case ProblemCode::PictureNoFile:
+      return Say::tr(
+          "No file of the picture is named. Write picture:FILE, such as picture:leaves.png.");
     case ProblemCode::EaseUnknown:
       return Say::tr("There is no ease “%1”. Choose snug, easy or loose.").arg(v.at(0));
     case ProblemCode::GridUnknown:
@@ -442,6 +450,26 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The template takes %1 pages of %3, more than %2 to put together. Choose larger "
                  "paper, or draw the blank by its measures.")
           .arg(v.at(0), v.at(1), v.at(2));
+    case ProblemCode::TextSmall:
+      return Say::tr(
+                 "The words “%2” on %1 are only %3 points high; below %4 few can read them. Write "
+                 "less, or make the piece larger.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::TextFaint:
+      return Say::tr(
+                 "The words “%2” on %1 stand out from their paper by only %3 to 1; below %4 to 1 "
+                 "they are hard to read. Set them on a plain plate, or choose other colours.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::TextTooLarge:
+      return Say::tr(
+                 "The words “%2” on %1 are %3 long where there are only %4. Write less, or make "
+                 "the type smaller.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::PictureCoarse:
+      return Say::tr(
+                 "The picture on %1 has only %2 dots to the inch in print; below %3 its edges show "
+                 "steps. Make it smaller on the paper, or choose a finer file.")
+          .arg(v.piece(), v.at(0), v.at(1));
     case ProblemCode::PaperUnknown:
       return Say::tr("There is no paper “%1”. Choose one such as a4 or letter.").arg(v.at(0));
     case ProblemCode::MarginTooLarge:
@@ -453,6 +481,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The template would take %1 pages, more than %2. Choose larger paper or a smaller "
                  "design.")
           .arg(v.at(0), v.at(1));
+    case ProblemCode::NothingPrinted:
+      return Say::tr(
+          "Nothing here has a colour or a pattern to print. Give the card or an extra one.");
+    case ProblemCode::BleedOff:
+      return Say::tr("“%1” is no bleed. Print from 0 to %2 beyond the cuts.").arg(v.at(0), v.at(1));
     case ProblemCode::NoDemand:
       return Say::tr(
           "There is nothing to cut, or nothing to cut it from. Add a design and a sheet.");
@@ -517,11 +550,16 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "“%1” is no picture that can be read. Choose a PNG or JPEG file that opens in "
                  "other programs.")
           .arg(v.where());
-    case ProblemCode::PictureTooWide:
+    case ProblemCode::NotAPaper:
       return Say::tr(
-                 "“%1” is %2 × %3 pixels. A photo has at most %4 on a side and %5 in all: save it "
-                 "smaller.")
-          .arg(v.where(), v.at(0), v.at(1), v.at(2), v.at(3));
+                 "“%1” is no picture that can be printed on paper. Choose a PNG, JPEG or SVG file "
+                 "that opens in other programs.")
+          .arg(v.where());
+    case ProblemCode::PictureTooWide:
+      return Say::
+          tr("“%1” is %2 × %3 pixels. A picture has at most %4 on a side and %5 in all: save it "
+             "smaller.")
+              .arg(v.where(), v.at(0), v.at(1), v.at(2), v.at(3));
     case ProblemCode::PictureTooHeavy:
       return Say::tr(
                  "The picture “%1” has %2 bytes, more than the %3 it may have: save it smaller.")

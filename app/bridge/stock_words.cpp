@@ -70,6 +70,9 @@ QString colourName(Colour colour) {
 }
 
 QString paperName(const PaperPattern& paper) {
+  if (paper.picture)
+    return QCoreApplication::translate("patterns", "own picture %1 wide")
+        .arg(lengthText(paper.scale, Unit::Millimetre));
   const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr) return text(paper.id);
   const QString name =

@@ -1,7 +1,7 @@
 #include "cli/choices.h"
 
 #include "cli/output.h"
-#include "fit/card_pattern.h"
+#include "cli/pattern_argument.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
 
@@ -26,7 +26,7 @@ bool read(const char* argument, const std::string& given, Result<T> (*parse)(std
 /// Puts the pattern that is written onto the card. False: the problem is told.
 bool readPattern(const std::string& given, Card& card) {
   if (given.empty()) return true;
-  const Result<CardColours> colours = withPattern(card.colours, given);
+  const Result<CardColours> colours = withPatternArgument(card.colours, given);
   if (!colours) {
     fail(QStringLiteral("--pattern"), colours.problem());
     return false;
@@ -68,9 +68,13 @@ void addMaterial(Grammar& grammar, ChoiceOptions& choices) {
                 Cli::tr("card by id (the command cards lists them), or by measure: 0.3mm, 300gsm"));
   grammar.value("--colour", "FACE[/BACK]", choices.colour,
                 Cli::tr("colours of the card, such as sage, sage/cream or #9AAF90"));
-  grammar.value("--pattern", "ID[:scale=..][:turn=..][:colours=..][:side=..]", choices.pattern,
+  grammar.value("--pattern",
+                "(ID|picture:FILE)[:scale=..][:turn=..][:colours=..][:side=..][:plate=..]"
+                "[:tiled=..][:right=..][:up=..]",
+                choices.pattern,
                 Cli::tr("what the card is printed with (the command patterns lists it), such as "
-                        "dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back"));
+                        "dots or stripes:scale=12mm:turn=45:colours=cream,sage:side=back, or a "
+                        "picture of your own: picture:leaves.png:tiled=no:right=5mm"));
   grammar.value("--ease", "snug|easy|loose", choices.ease, Cli::tr("room around the product"));
   grammar.value("--grid", "1/16in|1/8in|1mm|none", choices.grid,
                 Cli::tr("what your ruler or board can hit"));

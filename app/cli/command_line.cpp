@@ -60,7 +60,8 @@ void onlyFatal(QtMsgType type, const QMessageLogContext&, const QString& message
 std::unique_ptr<QCoreApplication> startQt(int& argc, char** argv) {
   if (!paints(argc, argv)) return std::make_unique<QCoreApplication>(argc, argv);
   qputenv("QT_QPA_PLATFORM", "offscreen");
-  return std::make_unique<QGuiApplication>(argc, argv);
+  static int nameAlone = 1;  // Qt takes arguments such as --style for its own
+  return std::make_unique<QGuiApplication>(nameAlone, argv);
 }
 
 int openWindow(int argc, char** argv) {

@@ -11,6 +11,7 @@
 #include <utility>
 #include <vector>
 
+#include "base/excerpt.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
 #include "cli/names_argument.h"
@@ -45,6 +46,9 @@ struct ExportOptions {
   std::string kerf;
   std::string innerKerf;
   std::string sheet;
+  std::string bleed;
+  std::string side;
+  bool noCuts = false;
   bool outlines = false;
   bool folded = false;
 };
@@ -58,7 +62,7 @@ constexpr std::array kScoreForms{ScoreName{"lines", ScoreForm::Line},
                                  ScoreName{"dashes", ScoreForm::Dashes},
                                  ScoreName{"perforation", ScoreForm::Perforation}};
 
-/// Of score forms or template kinds.
+/// Of score forms, template kinds or printed sides.
 QString namesOf(const auto& all, const QString& between) {
   QStringList names;
   for (const auto& each : all) names.append(text(each.name));
@@ -75,7 +79,17 @@ constexpr std::array kTemplateKinds{KindName{"scored", TemplateKind::CutAndScore
                                     KindName{"mirrored", TemplateKind::Mirrored},
                                     KindName{"ink-saving", TemplateKind::InkSaving},
                                     KindName{"strips", TemplateKind::ScoreStrips},
-                                    KindName{"calibration", TemplateKind::Calibration}};
+                                    KindName{"calibration", TemplateKind::Calibration},
+                                    KindName{"printed", TemplateKind::Printed}};
+
+struct SideName {
+  std::string_view name;
+  PrintedSides sides;
+};
+
+constexpr std::array kPrintedSides{SideName{"face", PrintedSides::Face},
+                                   SideName{"back", PrintedSides::Back},
+                                   SideName{"both", PrintedSides::Both}};
 
 bool intoFolder(const ExportOptions& options) {
   return text(options.output).endsWith(QLatin1Char('/'));
@@ -109,6 +123,28 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
   return {};
 }
 
+/// The same for what only printed papers ask for.
+QString printedProblem(const ExportOptions& options, const QString& ending) {
+  const bool printed = options.kind == "printed";
+  const std::array<std::pair<const char*, bool>, 3> asked{{{"--bleed", !options.bleed.empty()},
+                                                           {"--side", !options.side.empty()},
+                                                           {"--no-cuts", options.noCuts}}};
+  for (const auto& [name, there] : asked)
+    if (there && !printed)
+      return Cli::tr("%1: Only printed papers have that. Add --kind printed.").arg(text(name));
+  if (!options.side.empty() &&
+      std::ranges::find(kPrintedSides, options.side, &SideName::name) == kPrintedSides.end())
+    return Cli::tr("--side: “%1” is no side of a printed paper. Choose one of: %2.")
+        .arg(shown(options.side), namesOf(kPrintedSides, QStringLiteral(", ")));
+  const bool pages = ending == QLatin1String("pdf") || ending == QLatin1String("svg") ||
+                     ending == QLatin1String("png");
+  if (printed && (!pages || options.folded))
+    return Cli::tr("--kind: Printed papers are pages. Let -o end in .pdf, .svg or .png.");
+  if (!options.kind.empty() && !printed && ending != QLatin1String("pdf"))
+    return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
+  return {};
+}
+
 /// The sentence for an argument that is missing or cannot serve, or nothing.
 QString usageProblem(const ExportOptions& options) {
   if (options.output.empty()) return Cli::tr("-o: Say where to write, such as -o tray.pdf.");
@@ -127,8 +163,7 @@ QString usageProblem(const ExportOptions& options) {
       std::ranges::find(kTemplateKinds, options.kind, &KindName::name) == kTemplateKinds.end())
     return Cli::tr("--kind: “%1” is no kind of template. Choose one of: %2.")
         .arg(shown(options.kind), namesOf(kTemplateKinds, QStringLiteral(", ")));
-  if (!options.kind.empty() && ending != QLatin1String("pdf"))
-    return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
+  if (const QString problem = printedProblem(options, ending); !problem.isEmpty()) return problem;
   if (!options.printed.empty() && ending != QLatin1String("pdf"))
     return Cli::tr("--printed: Only a PDF is corrected for a printer. Let -o end in .pdf.");
   if (!options.units.empty() && options.units != "in" && options.units != "mm")
@@ -201,6 +236,22 @@ bool readMachine(const ExportOptions& options, ExportChoices& choices) {
   return size.has_value();
 }
 
+/// What printed papers are to be like. False: the problem is told.
+bool readPrinted(const ExportOptions& options, ExportChoices& choices) {
+  for (const SideName& each : kPrintedSides)
+    if (each.name == options.side) choices.printed.sides = each.sides;
+  choices.printed.cuts = !options.noCuts;
+  if (options.bleed.empty()) return true;
+  const Result<Length> bleed = parseLength(options.bleed, choices.unit);
+  const bool within = bleed && *bleed >= Length() && *bleed <= Length::mm(kMostBleed);
+  if (within)
+    choices.printed.bleed = bleed->mm();
+  else
+    fail(QStringLiteral("--bleed"),
+         Problem{ProblemCode::BleedOff, {}, {excerpt(options.bleed), Length::mm(kMostBleed)}});
+  return within;
+}
+
 /// Nothing when the paper or the margin is not known; the problem is told.
 std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Design& design) {
   const bool inches = options.units.empty() ? measuresInInches(design) : options.units == "in";
@@ -223,7 +274,9 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   choices.folded = options.folded;
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
-  if (!correct(options.printed, choices) || !readMachine(options, choices)) return std::nullopt;
+  if (!correct(options.printed, choices) || !readMachine(options, choices) ||
+      !readPrinted(options, choices))
+    return std::nullopt;
   const std::optional<QStringList> names = readNames(options.names);
   if (!names) return std::nullopt;
   choices.names = *names;
@@ -322,7 +375,14 @@ std::function<int()> prepareExport(Grammar& grammar) {
                 Cli::tr("how the bars of the calibration page came out of the printer, such as "
                         "159.5x240.5mm: corrects a PDF for it"));
   grammar.value("--kind", namesOf(kTemplateKinds, QStringLiteral("|")).toUtf8(), o->kind,
-                Cli::tr("kind of template, score guide strips, or the calibration page (PDF)"));
+                Cli::tr("kind of template, score guide strips, the calibration page (PDF), or "
+                        "colours and patterns to print and cut (PDF, SVG, PNG)"));
+  grammar.value("--bleed", "LENGTH", o->bleed,
+                Cli::tr("how far printed papers run beyond the cuts, 3mm"));
+  grammar.value("--side", namesOf(kPrintedSides, QStringLiteral("|")).toUtf8(), o->side,
+                Cli::tr("side of printed papers; both: front and back in turn, to print on both "
+                        "sides of the card"));
+  grammar.flag("--no-cuts", o->noCuts, Cli::tr("printed papers without their cut lines"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
   return [o] { return runExport(*o); };

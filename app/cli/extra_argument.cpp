@@ -4,9 +4,9 @@
 
 #include "bridge/text.h"
 #include "cli/output.h"
+#include "cli/pattern_argument.h"
 #include "cli/settings_argument.h"
 #include "extras/extra_kind.h"
-#include "fit/card_pattern.h"
 
 namespace creasewright {
 
@@ -41,7 +41,7 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
     return extra;
   }
   if (key == "pattern") {
-    const Result<CardColours> colours = withPattern(extra.card.colours, value);
+    const Result<CardColours> colours = withPatternArgument(extra.card.colours, value);
     if (!colours) return colours.problem();
     extra.card.colours = *colours;
     return extra;

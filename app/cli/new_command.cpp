@@ -11,6 +11,7 @@
 #include "cli/extra_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
+#include "cli/pattern_argument.h"
 #include "cli/settings_argument.h"
 #include "cli/style_argument.h"
 #include "document/build.h"
@@ -177,8 +178,13 @@ std::function<int()> prepareNew(Grammar& grammar) {
   return [o] { return runNew(*o); };
 }
 
+/// An SVG that becomes a paper is drawn.
+bool newPaints(std::span<const char* const> arguments) {
+  return std::ranges::any_of(arguments, namesPicture);
+}
+
 }  // namespace
 
-Command newCommand() { return {"new", newHelp, prepareNew}; }
+Command newCommand() { return {"new", newHelp, prepareNew, newPaints}; }
 
 }  // namespace creasewright

@@ -7,7 +7,9 @@
 #include "commands/edits.h"
 #include "units/millimetres.h"
 #include "widgets/choice_row.h"
+#include "widgets/colour_button.h"
 #include "widgets/icon.h"
+#include "widgets/labelled_field.h"
 
 namespace creasewright {
 
@@ -37,6 +39,7 @@ ProductPanel::ProductPanel(DesignSession& session, QWidget* parent)
       shapes_(new ChoiceRow(3, this)),
       ease_(new ChoiceRow(3, this)),
       easeBox_(new QWidget(this)),
+      colour_(new ColourButton(tr("Pale green"), this)),
       rowsLayout_(new QVBoxLayout),
       last_{ProductShape::Box, Length::mm(60), Length::mm(40), Length::mm(25)} {
   auto* layout = new QVBoxLayout(this);
@@ -77,6 +80,13 @@ void ProductPanel::addEase(QVBoxLayout* layout) {
   box->setSpacing(4);
   box->addWidget(new QLabel(tr("Ease"), this));
   box->addWidget(ease_);
+  box->addSpacing(4);
+  addLabelledField(box, tr("Colour of the product"), colour_);
+  connect(colour_, &ColourButton::colourPicked, this, [this](const std::optional<Colour>& colour) {
+    Product product = last_;
+    product.colour = colour;
+    changeProduct(session_, product);
+  });
   layout->addWidget(easeBox_);
 }
 
@@ -90,6 +100,7 @@ void ProductPanel::showDesign() {
     return;
   }
   last_ = *product;
+  colour_->setColour(product->colour);
   makeRows(product->shape);
   for (std::size_t i = 0; i < rows_.size(); ++i) {
     rows_[i]->show();

@@ -12,8 +12,9 @@ class QVBoxLayout;
 namespace creasewright {
 
 class ChoiceRow;
+class ColourButton;
 
-/// What goes in: shape, its measures, and how much room it gets.
+/// What goes in: shape, its measures, its colour, and how much room it gets.
 class ProductPanel : public QWidget {
   Q_OBJECT
 
@@ -32,6 +33,7 @@ class ProductPanel : public QWidget {
   ChoiceRow* shapes_;
   ChoiceRow* ease_;
   QWidget* easeBox_;
+  ColourButton* colour_;
   QVBoxLayout* rowsLayout_;
   std::vector<ProductField> fields_;
   std::vector<LengthRow*> rows_;

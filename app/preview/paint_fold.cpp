@@ -6,9 +6,11 @@
 
 #include "bridge/paint_drawing.h"
 #include "bridge/pattern_tile.h"
+#include "bridge/picture_fill.h"
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "pages/fold_drawing.h"
+#include "pages/paper_print.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -35,33 +37,54 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   return out;
 }
 
-QColor facetColour(const Facet& facet, std::span<const PanelLook> looks) {
-  return toColor(faceColour(facet.light, surfaceOf(facet), ownColour(facet, looks)));
+QColor facetColour(const Facet& facet, const FoldPicture& picture,
+                   std::span<const PanelLook> looks) {
+  return toColor(faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture, looks)));
 }
 
-/// The paper's print in the facet, in the light that falls on it.
-void paintPrint(QPainter& painter, const QPolygonF& outline, const Facet& facet,
-                const SeenPattern& seen, const QTransform& place) {
-  const double scale = std::hypot(place.m11(), place.m12());
-  const PatternTile& tile = patternTile(*seen.paper, scale * painter.device()->devicePixelRatioF());
-  QBrush print(tile.image);
-  print.setTransform(tile.toPaper * toTransform(seen.place) * place);
-  painter.setBrush(print);
-  painter.drawPolygon(outline);
+/// What the light leaves of white.
+void paintShade(QPainter& painter, const QPolygonF& outline, const Facet& facet) {
   painter.setPen(Qt::NoPen);
   const Colour white = faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF});
   painter.setBrush(QColor(0, 0, 0, 0xFF - white.red));
   painter.drawPolygon(outline);
 }
 
+/// The paper's print in the facet, in the light that falls on it.
+void paintPrint(QPainter& painter, const QPolygonF& outline, const Facet& facet,
+                const SeenPattern& seen, const QTransform& place) {
+  if (seen.paper->picture) {
+    painter.drawPolygon(outline);
+    if (const auto picture = pictureOn(*seen.paper, seen.place)) {
+      painter.save();
+      painter.setTransform(place, true);
+      QPainterPath area;
+      area.addPolygon(place.inverted().map(outline));
+      area.closeSubpath();
+      paintFill(painter, area, *picture);
+      painter.restore();
+    }
+    paintShade(painter, outline, facet);
+    return;
+  }
+  const double scale = std::hypot(place.m11(), place.m12());
+  const PatternTile& tile = patternTile(*seen.paper, scale * painter.device()->devicePixelRatioF());
+  QBrush print(tile.image);
+  print.setTransform(tile.toPaper * toTransform(seen.place) * place);
+  painter.setBrush(print);
+  painter.drawPolygon(outline);
+  paintShade(painter, outline, facet);
+}
+
 /// The card that a facet shows; lit, with the halo over it.
 void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& picture,
                 const Dressed& shown, const QTransform& place, bool lit) {
   const QPolygonF outline = onScreen(facet.outline, place);
-  const QColor colour = facetColour(facet, shown.looks);
+  const QColor colour = facetColour(facet, picture, shown.looks);
   // A hairline of the same colour closes the seams between neighbouring facets.
   painter.setPen(QPen(colour, 0.7));
   const SeenPattern seen = patternSeen(facet, picture, shown.looks);
+  painter.setBrush(colour);
   if (seen.paper != nullptr) {
     paintPrint(painter, outline, facet, seen, place);
   } else {

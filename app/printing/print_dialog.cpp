@@ -19,6 +19,7 @@
 #include "printing/ask_path.h"
 #include "printing/calibration_fields.h"
 #include "printing/print_pages.h"
+#include "printing/printed_fields.h"
 #include "session/preferences.h"
 #include "session/print_corrections.h"
 #include "units/millimetres.h"
@@ -56,6 +57,7 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
       margin_(new LengthEdit(this)),
       printer_(new QComboBox(this)),
       calibration_(new CalibrationFields(session.unit(), this)),
+      printed_(new PrintedFields(session.unit(), this)),
       status_(new QLabel(this)),
       scroll_(new QScrollArea(this)),
       preview_(new PagePreview(this)) {
@@ -85,10 +87,12 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
         std::pair{tr("Template to trace and prick"), TemplateKind::Tracing},
         std::pair{tr("Mirrored, for the outside"), TemplateKind::Mirrored},
         std::pair{tr("Template that saves ink"), TemplateKind::InkSaving},
+        std::pair{tr("Printed papers: colours and patterns"), TemplateKind::Printed},
         std::pair{tr("Score guide strips"), TemplateKind::ScoreStrips},
         std::pair{tr("Calibration page for the printer"), TemplateKind::Calibration}})
     kind_->addItem(title, static_cast<int>(kind));
   addLabelledField(column, tr("What to print"), kind_);
+  column->addWidget(printed_);
   for (const Paper& paper : papers())
     paper_->addItem(paperTitle(paper, session_.unit()), text(paper.id));
   paper_->addItem(tr("A size of your own"), QString::fromLatin1(kOwnPaper));
@@ -116,6 +120,7 @@ void PrintDialog::addSettings(QVBoxLayout* column) {
   status_->setProperty("quiet", true);
   column->addWidget(status_);
   connect(kind_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
+  connect(printed_, &PrintedFields::changed, this, &PrintDialog::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &PrintDialog::choosePaper);
   connect(direction_, &QComboBox::currentIndexChanged, this, &PrintDialog::refresh);
   connect(margin_, &LengthEdit::lengthEdited, this, &PrintDialog::refresh);
@@ -171,12 +176,22 @@ void PrintDialog::choosePaper() {
 void PrintDialog::addButtons(QVBoxLayout* column) {
   print_ = new QPushButton(tr("Print"), this);
   pdf_ = new QPushButton(tr("Save as PDF…"), this);
+  svg_ = new QPushButton(tr("Save as SVG…"), this);
   auto* close = new QPushButton(tr("Close"), this);
   (printer_->isEnabled() ? print_ : pdf_)->setProperty("primary", true);
   (printer_->isEnabled() ? print_ : pdf_)->setDefault(true);
-  for (QPushButton* button : {print_, pdf_, close}) column->addWidget(button);
+  auto* files = new QHBoxLayout;
+  files->addWidget(pdf_, 1);
+  files->addWidget(svg_, 1);
+  column->addWidget(print_);
+  column->addLayout(files);
+  column->addWidget(close);
   connect(print_, &QPushButton::clicked, this, &PrintDialog::print);
-  connect(pdf_, &QPushButton::clicked, this, &PrintDialog::savePdf);
+  connect(
+      pdf_, &QPushButton::clicked, this,
+      [this] { save(QStringLiteral("pdf"), tr("PDF documents (*.pdf)")); });
+  connect(svg_, &QPushButton::clicked, this,
+          [this] { save(QStringLiteral("svg"), tr("SVG pictures (*.svg)")); });
   connect(close, &QPushButton::clicked, this, &QDialog::reject);
 }
 
@@ -188,6 +203,7 @@ TemplateOptions PrintDialog::options() const {
     out.setup.paper = ownPaper(std::clamp(ownWidth_->length(), kShortestSide, kLongestSide),
                                std::clamp(ownHeight_->length(), kShortestSide, kLongestSide));
   out.kind = static_cast<TemplateKind>(kind_->currentData().toInt());
+  out.printed = printed_->chosen();
   out.setup.margin = margin_->length().mm();
   out.setup.orientation = static_cast<Orientation>(direction_->currentData().toInt());
   out.setup.correction = keptCorrection(printer(), out.setup.paper);
@@ -204,6 +220,9 @@ void PrintDialog::refresh() {
     const bool within = side->length() >= kShortestSide && side->length() <= kLongestSide;
     side->setComplaint(within ? QString() : sides);
   }
+  const bool printed = options().kind == TemplateKind::Printed;
+  printed_->setVisible(printed);
+  svg_->setVisible(printed);
   auto pages = templatePages(session_.built(), options());
   pages_.clear();
   if (pages) {
@@ -226,6 +245,7 @@ void PrintDialog::refresh() {
   showCalibration();
   print_->setEnabled(!pages_.empty() && !printer().isEmpty());
   pdf_->setEnabled(!pages_.empty());
+  svg_->setEnabled(!pages_.empty());
 }
 
 void PrintDialog::print() {
@@ -239,12 +259,13 @@ void PrintDialog::print() {
                            .arg(printer()));
 }
 
-void PrintDialog::savePdf() {
-  const QString path = askPath(this, session_, QStringLiteral("pdf"), tr("PDF documents (*.pdf)"));
+void PrintDialog::save(const QString& ending, const QString& filter) {
+  const QString path = askPath(this, session_, ending, filter);
   if (path.isEmpty()) return;
   ExportChoices choices;
   choices.setup = options().setup;
   choices.kind = options().kind;
+  choices.printed = options().printed;
   choices.unit = session_.unit();
   choices.now = QDateTime::currentDateTime();
   if (const auto problem = exportDesign(session_.built(), path, choices)) {

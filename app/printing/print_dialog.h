@@ -16,6 +16,7 @@ namespace creasewright {
 class CalibrationFields;
 class LengthEdit;
 class PagePreview;
+class PrintedFields;
 
 /// Paper, margin and direction at the left, the pages as they will come out at the right.
 class PrintDialog : public QDialog {
@@ -29,6 +30,7 @@ class PrintDialog : public QDialog {
   [[nodiscard]] QComboBox& kind() { return *kind_; }
   [[nodiscard]] LengthEdit& ownWidth() { return *ownWidth_; }
   [[nodiscard]] LengthEdit& ownHeight() { return *ownHeight_; }
+  [[nodiscard]] PrintedFields& printed() { return *printed_; }
   [[nodiscard]] CalibrationFields& calibration() { return *calibration_; }
   [[nodiscard]] const std::vector<Drawing>& pages() const { return pages_; }
   /// What stands against printing; empty when the pages are there.
@@ -43,7 +45,7 @@ class PrintDialog : public QDialog {
   void showCalibration();
   [[nodiscard]] QString printer() const;
   void print();
-  void savePdf();
+  void save(const QString& ending, const QString& filter);
   [[nodiscard]] TemplateOptions options() const;
 
   DesignSession& session_;
@@ -57,11 +59,13 @@ class PrintDialog : public QDialog {
   LengthEdit* margin_;
   QComboBox* printer_;
   CalibrationFields* calibration_;
+  PrintedFields* printed_;
   QLabel* status_;
   QScrollArea* scroll_;
   PagePreview* preview_;
   QPushButton* print_ = nullptr;
   QPushButton* pdf_ = nullptr;
+  QPushButton* svg_ = nullptr;
 };
 
 }  // namespace creasewright

@@ -4,9 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/pattern_tile.h"
+#include "bridge/picture_fill.h"
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "drawing/hatching.h"
+#include "pages/pale_paper.h"
+#include "pages/paper_print.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -43,6 +47,31 @@ void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rin
   for (const Segment& line : hatch(rings, kPixels / camera.scale(), degrees))
     lines.emplace_back(camera.toScreen(line.a), camera.toScreen(line.b));
   painter.drawLines(lines);
+}
+
+/// The paper's print over the whole blank, under its veil.
+void paintPaper(QPainter& painter, const BuiltDesign& built, const BuiltPiece& piece,
+                const PaperPattern& paper, const SheetCamera& camera) {
+  const QPointF origin = camera.toScreen(Point{0, 0});
+  const double scale = camera.scale();
+  const QTransform onScreen(scale, 0, 0, -scale, origin.x(), origin.y());
+  const QTransform place = toTransform(paperOnBlank(built, piece));
+  QPainterPath blank;
+  blank.addRect(QRectF(0, 0, piece.flat.width, piece.flat.height));
+  painter.save();
+  painter.setTransform(onScreen, true);
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  if (paper.picture) {
+    if (const auto picture = pictureOn(paper, paperOnBlank(built, piece)))
+      paintFill(painter, blank, *picture);
+  } else {
+    const PatternTile& tile = patternTile(paper, scale * painter.device()->devicePixelRatioF());
+    QBrush print(tile.image);
+    print.setTransform(tile.toPaper * place);
+    painter.fillPath(blank, print);
+  }
+  painter.fillPath(blank, QColor::fromRgbF(1, 1, 1, static_cast<float>(veilOver(piece))));
+  painter.restore();
 }
 
 void paintWaste(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
@@ -118,13 +147,17 @@ void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamer
 
 }  // namespace
 
-void paintSheet(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera) {
+void paintSheet(QPainter& painter, const BuiltDesign& built, const BuiltPiece& piece,
+                const SheetCamera& camera) {
   const QRectF sheet = sheetRect(piece, camera);
   paintShadow(painter, sheet);
   painter.setPen(Qt::NoPen);
-  painter.setBrush(roleColour(Role::Sheet));
+  const std::optional<Colour> pale = paleColour(piece);
+  painter.setBrush(pale ? toColor(*pale) : roleColour(Role::Sheet));
   painter.drawRect(sheet);
   painter.setBrush(Qt::NoBrush);
+  const PaperPattern* paper = piece.card.colours.patternOf(!faceIsUp(piece));
+  if (paper != nullptr) paintPaper(painter, built, piece, *paper, camera);
   paintWaste(painter, piece, camera);
 }
 

@@ -85,7 +85,7 @@ void SheetView::paintEvent(QPaintEvent*) {
     painter.save();
     painter.setClipRect(bench());
     painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-    paintSheet(painter, *shown, camera_);
+    paintSheet(painter, session_.built(), *shown, camera_);
     const Place& lit = session_.selection().lit();
     paintNet(painter, *shown, camera_, lit.piece < 0 || lit.piece == piece_ ? lit : Place());
     painter.setFont(labelFont(*this));

@@ -1,5 +1,6 @@
 #include "shell/papers_menu.h"
 
+#include <QComboBox>
 #include <QKeySequence>
 #include <QMessageBox>
 
@@ -16,6 +17,7 @@ PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
     : QMenu(tr("&Papers"), window), session_(session), window_(window) {
   auto* print = addAction(tr("Print the template…"), this, &PapersMenu::print);
   print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
+  addAction(tr("Printed papers…"), this, &PapersMenu::printPapers);
   auto* guide = addAction(tr("Guide…"), this, &PapersMenu::showGuide);
   guide->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_G));
   auto* kit = addAction(tr("Class kit…"), this, &PapersMenu::planKit);
@@ -26,6 +28,13 @@ PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
 
 void PapersMenu::print() {
   if (mayMake()) PrintDialog(session_, window_).exec();
+}
+
+void PapersMenu::printPapers() {
+  if (!mayMake()) return;
+  PrintDialog dialog(session_, window_);
+  dialog.kind().setCurrentIndex(dialog.kind().findData(static_cast<int>(TemplateKind::Printed)));
+  dialog.exec();
 }
 
 void PapersMenu::saveFile() {

@@ -15,6 +15,7 @@ class PapersMenu : public QMenu {
 
  private:
   void print();
+  void printPapers();
   void saveFile();
   void showGuide();
   void planKit();

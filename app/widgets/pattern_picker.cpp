@@ -1,6 +1,8 @@
 #include "widgets/pattern_picker.h"
 
+#include <QCheckBox>
 #include <QComboBox>
+#include <QFileDialog>
 #include <QFormLayout>
 #include <QGridLayout>
 #include <QLabel>
@@ -14,7 +16,10 @@
 #include "bridge/problem_text.h"
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
+#include "fit/card_pattern.h"
+#include "output/paper_file.h"
 #include "patterns/pattern.h"
+#include "units/length_text.h"
 #include "widgets/colour_button.h"
 #include "widgets/length_edit.h"
 #include "widgets/swatch.h"
@@ -39,7 +44,10 @@ QIcon paperSwatch(const std::optional<PaperPattern>& paper, double devicePixelRa
 }  // namespace
 
 PatternPicker::PatternPicker(const QString& title, bool sides, QWidget* parent)
-    : QWidget(parent), button_(new QToolButton(this)), details_(new QWidget(this)) {
+    : QWidget(parent),
+      button_(new QToolButton(this)),
+      details_(new QWidget(this)),
+      refused_(new QLabel(this)) {
   button_->setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   button_->setProperty("choice", true);
   button_->setPopupMode(QToolButton::InstantPopup);
@@ -54,6 +62,10 @@ PatternPicker::PatternPicker(const QString& title, bool sides, QWidget* parent)
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(6);
   column->addWidget(button_);
+  refused_->setProperty("problem", true);
+  refused_->setWordWrap(true);
+  refused_->hide();
+  column->addWidget(refused_);
   column->addWidget(details_);
   makeDetails(sides);
   setPattern(std::nullopt, false);
@@ -66,7 +78,9 @@ void PatternPicker::makeDetails(bool sides) {
   auto* form = new QFormLayout;
   column->addLayout(form);
   scale_ = new LengthEdit(details_);
-  form->addRow(tr("Repeats every"), scale_);
+  scaleTitle_ = new QLabel(tr("Repeats every"), details_);
+  scaleTitle_->setBuddy(scale_);
+  form->addRow(scaleTitle_, scale_);
   connect(scale_, &LengthEdit::lengthEdited, this, [this](Length scale) {
     PaperPattern paper = *pattern_;
     paper.scale = scale;
@@ -104,13 +118,56 @@ void PatternPicker::makeDetails(bool sides) {
       pick(pattern_);
     });
   }
+  makePictureFields(form);
+  plate_ = new QCheckBox(tr("Words on a plain plate"), details_);
+  form->addRow(plate_);
+  connect(plate_, &QCheckBox::clicked, this, [this](bool plate) {
+    PaperPattern paper = *pattern_;
+    paper.plate = plate;
+    pick(paper);
+  });
   colours_ = new QWidget(details_);
   colourGrid_ = new QGridLayout(colours_);
   colourGrid_->setContentsMargins(0, 0, 0, 0);
   column->addWidget(colours_);
 }
 
-void PatternPicker::setUnit(Unit unit) { scale_->setUnit(unit); }
+void PatternPicker::makePictureFields(QFormLayout* form) {
+  tiled_ = new QCheckBox(tr("Over and over"), details_);
+  form->addRow(tiled_);
+  connect(tiled_, &QCheckBox::clicked, this, [this](bool tiled) {
+    PaperPattern paper = *pattern_;
+    if (paper.picture) paper.picture->tiled = tiled;
+    pick(paper);
+  });
+  shifts_ = new QWidget(details_);
+  auto* shifts = new QFormLayout(shifts_);
+  shifts->setContentsMargins(0, 0, 0, 0);
+  const auto shift = [&](const QString& title, const QString& field, Length PaperPicture::*which) {
+    auto* edit = new LengthEdit(shifts_);
+    edit->setAccessibleName(title);
+    shifts->addRow(title, edit);
+    connect(edit, &LengthEdit::lengthEdited, this, [this, edit, field, which](Length length) {
+      const bool near = length <= kFarthestShift && length >= kFarthestShift * -1;
+      edit->setComplaint(
+          near ? QString()
+               : problemSentence({ProblemCode::PatternUnreadable, "shift", {exactText(length)}},
+                                 Unit::Millimetre));
+      if (!near || !pattern_->picture) return;
+      PaperPattern paper = *pattern_;
+      (*paper.picture).*which = length;
+      pick(paper, field);
+    });
+    return edit;
+  };
+  right_ = shift(tr("To the right by"), QStringLiteral("right"), &PaperPicture::right);
+  up_ = shift(tr("Upwards by"), QStringLiteral("up"), &PaperPicture::up);
+  form->addRow(shifts_);
+}
+
+void PatternPicker::setUnit(Unit unit) {
+  for (LengthEdit* edit : {scale_, right_, up_}) edit->setUnit(unit);
+}
 
 void PatternPicker::setPattern(const std::optional<PaperPattern>& pattern, bool behind) {
   const bool recoloured = !pattern || !pattern_ || pattern->id != pattern_->id ||
@@ -118,7 +175,9 @@ void PatternPicker::setPattern(const std::optional<PaperPattern>& pattern, bool 
   pattern_ = pattern;
   behind_ = behind;
   const PatternKind* known = pattern ? patternCalled(pattern->id) : nullptr;
-  button_->setText(known != nullptr ? styleText(known->title) : tr("No pattern"));
+  button_->setText(known != nullptr              ? styleText(known->title)
+                   : pattern && pattern->picture ? tr("Picture of your own")
+                                                 : tr("No pattern"));
   button_->setIcon(paperSwatch(pattern, devicePixelRatioF()));
   details_->setVisible(pattern.has_value());
   if (!pattern) return;
@@ -127,12 +186,43 @@ void PatternPicker::setPattern(const std::optional<PaperPattern>& pattern, bool 
   const QSignalBlocker quiet(turn_);
   turn_->setValue(pattern->turn);
   if (side_ != nullptr) side_->setCurrentIndex(behind ? 1 : 0);
+  plate_->setChecked(pattern->plate);
+  showPicture();
   if (recoloured) showColours();
+}
+
+/// What a picture has in place of colours.
+void PatternPicker::showPicture() {
+  const bool picture = pattern_->picture.has_value();
+  scaleTitle_->setText(picture ? tr("Width in print") : tr("Repeats every"));
+  tiled_->setVisible(picture);
+  shifts_->setVisible(picture);
+  colours_->setVisible(!picture);
+  if (!picture) return;
+  tiled_->setChecked(pattern_->picture->tiled);
+  right_->setLength(pattern_->picture->right);
+  up_->setLength(pattern_->picture->up);
+}
+
+void PatternPicker::takePicture(const QString& path) {
+  const Result<PaperPattern> paper = readPaperFile(path);
+  refused_->setText(paper ? QString() : problemSentence(paper.problem(), Unit::Millimetre));
+  refused_->setVisible(!paper);
+  if (paper) pick(*paper);
+}
+
+QString PatternPicker::complaint() const { return refused_->text(); }
+
+void PatternPicker::chooseFile() {
+  const QString path = QFileDialog::getOpenFileName(this, tr("Picture for the paper"), {},
+                                                    tr("Pictures (*.png *.jpg *.jpeg *.svg)"));
+  if (!path.isEmpty()) takePicture(path);
 }
 
 /// A button for each colour that the pattern has.
 void PatternPicker::showColours() {
-  const std::vector<Colour> shown = coloursOf(*pattern_);
+  const std::vector<Colour> shown =
+      pattern_->picture ? std::vector<Colour>() : coloursOf(*pattern_);
   const auto count = static_cast<int>(shown.size());
   while (colourGrid_->count() > count) {
     QWidget* last = colourGrid_->takeAt(count)->widget();
@@ -175,9 +265,13 @@ void PatternPicker::fillMenu() {
   menu->addSeparator();
   for (const PatternKind& pattern : patterns())
     offer(styleText(pattern.title), usualPaper(pattern));
+  menu->addSeparator();
+  menu->addAction(tr("Picture file…"), this, &PatternPicker::chooseFile);
 }
 
 void PatternPicker::pick(const std::optional<PaperPattern>& pattern, const QString& field) {
+  refused_->clear();
+  refused_->hide();
   const bool behind = pattern && behind_;
   setPattern(pattern, behind);
   emit patternPicked(pattern, behind, field);

@@ -6,8 +6,11 @@
 #include "patterns/paper_pattern.h"
 #include "units/length.h"
 
+class QCheckBox;
 class QComboBox;
+class QFormLayout;
 class QGridLayout;
+class QLabel;
 class QSpinBox;
 class QToolButton;
 
@@ -15,7 +18,8 @@ namespace creasewright {
 
 class LengthEdit;
 
-/// What card is printed with: none or one of the patterns, with its repeat, turn, side and colours.
+/// What card is printed with: none, one of the patterns with its repeat, turn, side and colours, or
+/// a picture file of the person's with its width, shift and turn.
 class PatternPicker : public QWidget {
   Q_OBJECT
 
@@ -26,6 +30,11 @@ class PatternPicker : public QWidget {
   void setUnit(Unit unit);
   void setPattern(const std::optional<PaperPattern>& pattern, bool behind);
 
+  /// Takes a picture file of the person's; what is wrong with it is told below.
+  void takePicture(const QString& path);
+  /// What was wrong with the last file; empty where nothing was.
+  [[nodiscard]] QString complaint() const;
+
  signals:
   /// `field` lets typing on in one field merge into one step; empty for a choice of its own.
   void patternPicked(const std::optional<PaperPattern>& pattern, bool behind, const QString& field);
@@ -33,13 +42,23 @@ class PatternPicker : public QWidget {
  private:
   void fillMenu();
   void makeDetails(bool sides);
+  void makePictureFields(QFormLayout* form);
   void showColours();
+  void showPicture();
+  void chooseFile();
   void pick(const std::optional<PaperPattern>& pattern, const QString& field = {});
   void pickColour(std::size_t which, const std::optional<Colour>& colour);
 
   QToolButton* button_;
   QWidget* details_;
+  QLabel* refused_;
   LengthEdit* scale_ = nullptr;
+  QLabel* scaleTitle_ = nullptr;
+  QCheckBox* plate_ = nullptr;
+  QCheckBox* tiled_ = nullptr;
+  QWidget* shifts_ = nullptr;
+  LengthEdit* right_ = nullptr;
+  LengthEdit* up_ = nullptr;
   QSpinBox* turn_ = nullptr;
   QComboBox* side_ = nullptr;
   QWidget* colours_ = nullptr;

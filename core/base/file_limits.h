@@ -12,8 +12,9 @@ inline constexpr std::int64_t kLargestDesignFile = 12 << 20;  // bytes; without 
 inline constexpr std::int64_t kLargestStyleFile = 4 << 20;    // bytes
 inline constexpr std::int64_t kLargestKitFile = 48 << 20;     // bytes
 inline constexpr std::int64_t kLargestBundleFile = 128 << 20;
-inline constexpr std::int64_t kLargestPhoto = 300'000;  // bytes of one, as it is kept
-inline constexpr std::int64_t kLargestTable = 4 << 20;  // bytes of comma-separated values
+inline constexpr std::int64_t kLargestPhoto = 300'000;           // bytes of one, as it is kept
+inline constexpr std::int64_t kLargestPaperPicture = 1'500'000;  // bytes of a paper's, kept
+inline constexpr std::int64_t kLargestTable = 4 << 20;           // bytes of comma-separated values
 inline constexpr std::int64_t kLargestNamesFile = 1 << 20;
 
 inline constexpr std::size_t kMostExtras = 50;  // of a design

@@ -13,6 +13,16 @@ enum class PictureKind { Png, Jpeg };
 /// B.1.1.3); nothing for all else. Whether the rest can be decoded is not looked at.
 std::optional<PictureKind> pictureKind(std::string_view bytes);
 
+struct PixelSize {
+  int width = 0;
+  int height = 0;
+  bool operator==(const PixelSize&) const = default;
+};
+
+/// How many pixels a PNG or JPEG says it has (PNG: 11.2.2; JPEG: B.2.2), as they are stored: not
+/// turned as its camera says. Nothing where it does not say, or says none.
+std::optional<PixelSize> pixelsOf(std::string_view bytes);
+
 /// `image/png` or `image/jpeg` (RFC 2046, the IANA register of media types).
 std::string_view mediaType(PictureKind kind);
 

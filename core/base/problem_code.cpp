@@ -74,6 +74,8 @@ std::string_view codeName(ProblemCode code) {
       return "pattern-scale-off";
     case ProblemCode::PatternColours:
       return "pattern-colours";
+    case ProblemCode::PictureNoFile:
+      return "picture-no-file";
     case ProblemCode::EaseUnknown:
       return "ease-unknown";
     case ProblemCode::GridUnknown:
@@ -120,12 +122,24 @@ std::string_view codeName(ProblemCode code) {
       return "blank-over-sheets";
     case ProblemCode::ManyPages:
       return "many-pages";
+    case ProblemCode::TextSmall:
+      return "text-small";
+    case ProblemCode::TextFaint:
+      return "text-faint";
+    case ProblemCode::TextTooLarge:
+      return "text-too-large";
+    case ProblemCode::PictureCoarse:
+      return "picture-coarse";
     case ProblemCode::PaperUnknown:
       return "paper-unknown";
     case ProblemCode::MarginTooLarge:
       return "margin-too-large";
     case ProblemCode::TooManyTiles:
       return "too-many-tiles";
+    case ProblemCode::NothingPrinted:
+      return "nothing-printed";
+    case ProblemCode::BleedOff:
+      return "bleed-off";
     case ProblemCode::NoDemand:
       return "no-demand";
     case ProblemCode::BlankTooLarge:
@@ -158,6 +172,8 @@ std::string_view codeName(ProblemCode code) {
       return "file-too-large";
     case ProblemCode::NotAPicture:
       return "not-a-picture";
+    case ProblemCode::NotAPaper:
+      return "not-a-paper";
     case ProblemCode::PictureTooWide:
       return "picture-too-wide";
     case ProblemCode::PictureTooHeavy:

@@ -47,9 +47,10 @@ enum class ProblemCode {
   CardTooThick,       // caliper, limit
   ColourUnknown,      // text, up to three ids that are like it
   PatternUnknown,     // text, up to three ids that are like it
-  PatternUnreadable,  // where = scale, turn, colours, side or nothing; text
+  PatternUnreadable,  // where = turn, side, tiled, plate, shift or nothing; text
   PatternScaleOff,    // text, least, most
   PatternColours,     // where = pattern; given, most
+  PictureNoFile,      // nothing of it: a picture that no file is named for
   EaseUnknown,        // text
   GridUnknown,        // text
   // extras (where = kind or parameter)
@@ -83,10 +84,16 @@ enum class ProblemCode {
   BlankOverBoard,   // where = piece, width, height, board (warning)
   BlankOverSheets,  // where = piece, width, height (warning)
   ManyPages,        // pages, limit, paper (warning)
+  TextSmall,        // where = piece; line, points, limit (warning)
+  TextFaint,        // where = piece; line, contrast, limit (warning)
+  TextTooLarge,     // where = piece; line, its width, the room (warning)
+  PictureCoarse,    // where = piece; dots to the inch, limit (warning)
   // pages
   PaperUnknown,    // text
   MarginTooLarge,  // margin, paper
   TooManyTiles,    // tiles, limit
+  NothingPrinted,  // no piece has a colour or a pattern
+  BleedOff,        // text, most
   // kits
   NoDemand,         // nothing to cut, or nothing to cut from
   BlankTooLarge,    // where = blank, width, height, a sheet that holds it or ""
@@ -109,6 +116,7 @@ enum class ProblemCode {
   NotAStyle,        // where = path
   NewerVersion,     // where = path, version, supported
   NotAPicture,      // where = path or place: no PNG or JPEG that can be decoded
+  NotAPaper,        // where = path or place: no PNG, JPEG or SVG that can be drawn
   PictureTooWide,   // where = path; pixels wide, high; most on a side, most in all
   PictureTooHeavy,  // where = path, bytes, limit
   TooMany,          // where = list, number, limit

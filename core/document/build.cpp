@@ -10,6 +10,7 @@
 #include "document/halves.h"
 #include "document/making_warnings.h"
 #include "document/room_advice.h"
+#include "document/words_room.h"
 #include "edits/kinds/apply_edits.h"
 #include "edits/kinds/edit_judge.h"
 #include "fit/blank_on_grid.h"
@@ -212,6 +213,7 @@ EditsMade makeEdits(BuiltDesign& built, const Workbench& bench, std::vector<Piec
 BuiltPiece buildPiece(Piece piece, JudgedNet judged, const Card& card, const Design& design,
                       Problems& problems) {
   BuiltPiece built;
+  fitWords(piece.net);
   built.flat = std::move(judged.flat);
   built.folded = std::move(judged.folded);
   std::ranges::move(judged.problems, std::back_inserter(problems));

@@ -2,6 +2,9 @@
 
 #include <utility>
 
+#include "base/base64.h"
+#include "base/file_limits.h"
+#include "fit/card_pattern.h"
 #include "patterns/pattern.h"
 #include "units/length_text.h"
 
@@ -25,6 +28,32 @@ Result<std::vector<Colour>> readInks(const Fields& fields) {
   return colours;
 }
 
+/// The picture of a paper, with its file as base64.
+Result<PaperPicture> readPicture(const Fields& paper) {
+  const Result<Fields> fields = paper.object("picture");
+  if (!fields) return fields.problem();
+  PaperPicture picture;
+  const Result<bool> tiled = fields->flag("tiled");
+  if (!tiled) return tiled.problem();
+  picture.tiled = *tiled;
+  for (const auto& [key, shift] : {std::pair{"right", &picture.right}, {"up", &picture.up}}) {
+    const Result<Length> length = fields->length(key);
+    if (!length) return length.problem();
+    if (*length > kFarthestShift || *length < kFarthestShift * -1) return fields->unreadable(key);
+    *shift = *length;
+  }
+  const Result<std::string> written = fields->text("file");
+  if (!written) return written.problem();
+  std::optional<std::string> bytes = fromBase64(*written);
+  if (!bytes || !pixelsOf(*bytes)) return fields->unreadable("file");
+  const auto size = static_cast<std::int64_t>(bytes->size());
+  if (size > kLargestPaperPicture)
+    return Problem{
+        ProblemCode::PictureTooHeavy, fields->path("file"), {size, kLargestPaperPicture}};
+  picture.file = PictureFile(std::move(*bytes));
+  return picture;
+}
+
 /// The field `pattern` of a card, where it has one.
 std::optional<Problem> readPattern(const Fields& card, CardColours& colours) {
   if (!card.has("pattern")) return std::nullopt;
@@ -42,7 +71,18 @@ std::optional<Problem> readPattern(const Fields& card, CardColours& colours) {
   if (*side != "face" && *side != "back") return fields->unreadable("side");
   const Result<std::vector<Colour>> inks = readInks(*fields);
   if (!inks) return inks.problem();
-  const Result<PaperPattern> paper = checkedPaper({*id, *scale, static_cast<int>(*turn), *inks});
+  PaperPattern written{*id, *scale, static_cast<int>(*turn), *inks};
+  if (fields->has("plate")) {
+    const Result<bool> plate = fields->flag("plate");
+    if (!plate) return plate.problem();
+    written.plate = *plate;
+  }
+  if (*id == kPicturePaper) {
+    Result<PaperPicture> picture = readPicture(*fields);
+    if (!picture) return picture.problem();
+    written.picture = std::move(*picture);
+  }
+  const Result<PaperPattern> paper = checkedPaper(std::move(written));
   if (!paper) return paper.problem();
   colours.pattern = *paper;
   colours.patternBehind = *side == "back";
@@ -54,6 +94,11 @@ Json patternJson(const PaperPattern& paper, bool behind) {
             {"scale", exactText(paper.scale)},
             {"turn", paper.turn},
             {"side", behind ? "back" : "face"}};
+  if (paper.plate) json["plate"] = true;
+  if (paper.picture)
+    json["picture"] = {{"tiled", paper.picture->tiled},
+                       {"right", exactText(paper.picture->right)},
+                       {"up", exactText(paper.picture->up)}};
   if (paper.colours.empty()) return json;
   json["colours"] = Json::array();
   for (const Colour& colour : paper.colours) json["colours"].push_back(hexText(colour));
@@ -102,6 +147,8 @@ nlohmann::ordered_json cardJson(const Card& card) {
                               {"caliper", exactText(card.caliper)},
                               {"grammage", card.grammage}};
   putColours(json, card.colours);
+  if (card.colours.pattern && card.colours.pattern->picture)
+    json["pattern"]["picture"]["file"] = toBase64(card.colours.pattern->picture->file.bytes());
   return json;
 }
 

@@ -204,6 +204,9 @@ void toVersion5(Json&) {}
 /// Version 5 knew no photos, and a reader of it would leave them out.
 void toVersion6(Json&) {}
 
+/// Version 6 knew no pictures as papers, and a reader of it would refuse them as patterns.
+void toVersion7(Json&) {}
+
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
 void migrate(Json& json, std::int64_t version) {
@@ -213,6 +216,7 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 3) toVersion4(json);
     if (version == 4) toVersion5(json);
     if (version == 5) toVersion6(json);
+    if (version == 6) toVersion7(json);
   }
 }
 

@@ -6,6 +6,7 @@
 #include <optional>
 #include <vector>
 
+#include "document/print_warnings.h"
 #include "document/suggest.h"
 #include "folding/edge_meetings.h"
 #include "styles/blank_sheet.h"
@@ -134,6 +135,7 @@ Problems makingWarnings(const BuiltDesign& built) {
     warnOfCloseFolds(piece, found);
     warnOfThickCard(piece, found);
     warnOfBoard(piece, built.design.board, found);
+    for (Problem& problem : printWarnings(piece)) found.push_back(std::move(problem));
   }
   return found;
 }

@@ -65,10 +65,7 @@ std::size_t characters(const std::string& utf8) {
 }  // namespace
 
 Drawing moved(Drawing drawing, Point by) {
-  for (PathItem& item : drawing.paths) {
-    for (Polygon& ring : item.rings)
-      for (Point& p : ring) p = p + by;
-  }
+  for (PathItem& item : drawing.paths) carry(item, [by](Point p) { return p + by; });
   for (TextItem& text : drawing.texts) text.at = text.at + by;
   for (PictureItem& picture : drawing.pictures) picture.at = picture.at + by;
   return drawing;
@@ -77,8 +74,7 @@ Drawing moved(Drawing drawing, Point by) {
 Drawing turnedLeft(Drawing drawing) {
   const double height = drawing.height;
   const auto turn = [height](Point p) { return Point{height - p.y, p.x}; };
-  for (PathItem& item : drawing.paths)
-    for (Polygon& ring : item.rings) std::transform(ring.begin(), ring.end(), ring.begin(), turn);
+  for (PathItem& item : drawing.paths) carry(item, turn);
   for (TextItem& text : drawing.texts) {
     text.at = turn(text.at);
     text.turnDegrees += 90;

@@ -4,6 +4,17 @@
 
 namespace creasewright {
 
+/// Takes a path through an affine map of the plane, its picture along with it.
+template <typename Map>
+void carry(PathItem& item, const Map& map) {
+  for (Polygon& ring : item.rings)
+    for (Point& p : ring) p = map(p);
+  if (!item.picture) return;
+  PlaneMap& place = item.picture->place;
+  const Point origin = map(place.origin);
+  place = {origin, map(place.origin + place.x) - origin, map(place.origin + place.y) - origin};
+}
+
 /// Everything shifted by `by`; width and height stay.
 Drawing moved(Drawing drawing, Point by);
 

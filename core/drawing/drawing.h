@@ -8,6 +8,7 @@
 #include "base/colour.h"
 #include "base/picture_file.h"
 #include "base/problem.h"
+#include "geometry/plane_map.h"
 #include "geometry/polygon.h"
 
 namespace creasewright {
@@ -48,6 +49,13 @@ struct Label {
 /// Words a label in the reader's language (UTF-8). Core carries codes; the app gives the words.
 using Wording = std::function<std::string(const Label&)>;
 
+/// A picture that an area shows, over its colour.
+struct PictureFill {
+  PictureFile file;
+  PlaneMap place;     ///< where its lower left corner (0, 0) and its upper right one (1, 1) lie, mm
+  bool tiled = true;  ///< over and over, each beside the last; else once
+};
+
 struct PathItem {
   Role role = Role::Cut;
   std::vector<Polygon> rings;  ///< closed: areas with holes (even-odd); open: one polyline each
@@ -60,7 +68,8 @@ struct PathItem {
   std::optional<Role> like = std::nullopt;
   /// Face: ink of a pattern on it, without the hair that closes the seams of faces.
   bool printed = false;
-  double width = 1;  ///< of a line, in widths of its role
+  double width = 1;                         ///< of a line, in widths of its role
+  std::optional<PictureFill> picture = {};  ///< Face
 };
 
 enum class Anchor { Left, Centre, Right };

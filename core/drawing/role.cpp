@@ -92,6 +92,10 @@ Colour fillColour(const PathItem& item) {
   return item.like.value_or(item.role) == Role::Waste ? kTint : styleOf(item).colour;
 }
 
+double shadeOver(const PathItem& item) {
+  return 1 - faceColour(item.light, item.surface, Colour{0xFF, 0xFF, 0xFF}).red / 255.0;
+}
+
 std::span<const Role> paintOrder() {
   static constexpr std::array kOrder{
       Role::Sheet,     Role::Face,        Role::Edge,   Role::Waste,    Role::Glue,

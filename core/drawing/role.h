@@ -31,6 +31,9 @@ Colour textColour(const TextItem& text);
 /// of its lines.
 Colour fillColour(const PathItem& item);
 
+/// How much black lies over a picture on a face, 0 to 1: what its light leaves of white.
+double shadeOver(const PathItem& item);
+
 /// Every role in the order in which layers are painted, lowest first.
 std::span<const Role> paintOrder();
 

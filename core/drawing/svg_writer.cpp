@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cstdint>
 #include <optional>
+#include <set>
 #include <string_view>
 
 #include "base/base64.h"
@@ -27,6 +29,7 @@ class SvgText {
         "mm\" viewBox=\"0 0 " + numberText(drawing_.width) + ' ' + numberText(drawing_.height) +
         "\">\n<title>" + xmlText(title) + "</title>\n";
     for (const PictureItem& item : drawing_.pictures) picture(item);
+    definePictures();
     for (const Role role : paintOrder()) group(role);
     out_ += "</svg>\n";
     return std::move(out_);
@@ -41,6 +44,66 @@ class SvgText {
             numberText(item.width) + "\" height=\"" + numberText(item.height) +
             "\" href=\"data:" + std::string(mediaType(*kind)) + ";base64," +
             toBase64(item.file.bytes()) + "\"><title>" + xmlText(item.words) + "</title></image>\n";
+  }
+
+  /// Each picture that fills something once, by the name that it is drawn by.
+  void definePictures() {
+    std::set<std::string> known;
+    for (const PathItem& item : drawing_.paths) {
+      if (!item.picture) continue;
+      const std::string_view bytes = item.picture->file.bytes();
+      const std::optional<PictureKind> kind = pictureKind(bytes);
+      const std::optional<PixelSize> size = pixelsOf(bytes);
+      if (!kind || !size || !known.insert(nameOf(*item.picture)).second) continue;
+      out_ += "<defs><image id=\"" + nameOf(*item.picture) + "\" width=\"" +
+              std::to_string(size->width) + "\" height=\"" + std::to_string(size->height) +
+              "\" preserveAspectRatio=\"none\" href=\"data:" + std::string(mediaType(*kind)) +
+              ";base64," + toBase64(bytes) + "\"/></defs>\n";
+    }
+  }
+
+  /// The same for the same bytes, so that several SVGs may stand in one page (FNV-1a, 64 bits).
+  static std::string nameOf(const PictureFill& picture) {
+    std::uint64_t hash = 14695981039346656037U;
+    for (const char c : picture.file.bytes())
+      hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211U;
+    return "picture-" + std::to_string(hash);
+  }
+
+  /// The picture's pixels, y down, on the drawing, y down.
+  [[nodiscard]] std::string pixelMatrix(const PictureFill& picture, PixelSize size) const {
+    const Point x = picture.place.x / size.width;
+    const Point y = picture.place.y / size.height;
+    const Point top = picture.place.origin + picture.place.y;
+    std::string matrix = "matrix(";
+    for (const double number : {x.x, -x.y, -y.x, y.y, top.x, drawing_.height - top.y})
+      matrix += numberText(number, 9) + ' ';
+    matrix.back() = ')';
+    return matrix;
+  }
+
+  /// A picture within the outline `d`, darkened as the light falls.
+  void pictureFill(const PathItem& item, const std::string& d) {
+    const std::optional<PixelSize> size = pixelsOf(item.picture->file.bytes());
+    if (!size) return;
+    const std::string id = "fill-" + nameOf(*item.picture) + '-' + std::to_string(fills_++);
+    const std::string use = "<use href=\"#" + nameOf(*item.picture) + '"';
+    const std::string matrix = pixelMatrix(*item.picture, *size);
+    if (item.picture->tiled) {
+      out_ += "<pattern id=\"" + id + "\" patternUnits=\"userSpaceOnUse\" width=\"" +
+              std::to_string(size->width) + "\" height=\"" + std::to_string(size->height) +
+              "\" patternTransform=\"" + matrix + "\">" + use + "/></pattern>\n<path d=\"" + d +
+              "\" class=\"printed\" fill=\"url(#" + id +
+              ")\" fill-rule=\"evenodd\" stroke=\"none\"/>\n";
+    } else {
+      out_ += "<clipPath id=\"" + id + "\"><path d=\"" + d +
+              "\" clip-rule=\"evenodd\"/></clipPath>\n<g class=\"printed\" clip-path=\"url(#" + id +
+              ")\">" + use + " transform=\"" + matrix + "\"/></g>\n";
+    }
+    const double shade = shadeOver(item);
+    if (shade > 0)
+      out_ += "<path d=\"" + d + "\" class=\"printed\" fill=\"#000000\" fill-opacity=\"" +
+              numberText(shade) + "\" fill-rule=\"evenodd\" stroke=\"none\"/>\n";
   }
 
   void group(Role role) {
@@ -76,7 +139,7 @@ class SvgText {
 
   void path(const PathItem& item) {
     if (item.rings.empty()) return;
-    out_ += "<path d=\"";
+    std::string d;
     // Of print, hundredths of a millimetre are more than an eye sees.
     const auto number = [&](double mm) {
       return item.printed ? numberText(mm, 2) : numberText(mm);
@@ -84,12 +147,12 @@ class SvgText {
     for (const Polygon& ring : item.rings) {
       char command = 'M';
       for (const Point p : ring) {
-        out_ += command + number(p.x) + ' ' + number(drawing_.height - p.y);
+        d += command + number(p.x) + ' ' + number(drawing_.height - p.y);
         command = 'L';
       }
-      if (item.closed) out_ += 'Z';
+      if (item.closed) d += 'Z';
     }
-    out_ += '"';
+    out_ += "<path d=\"" + d + '"';
     if (item.filled) {
       const std::string colour = hexText(fillColour(item));
       out_ += " fill=\"" + colour + "\" fill-rule=\"evenodd\"";
@@ -108,6 +171,7 @@ class SvgText {
       dashes(styleOf(item));
     }
     out_ += "/>\n";
+    if (item.picture) pictureFill(item, d);
   }
 
   void text(const TextItem& item) {
@@ -127,6 +191,7 @@ class SvgText {
   const Drawing& drawing_;
   const Wording& wording_;
   bool dashed_;
+  int fills_ = 0;
   std::string out_;
 };
 

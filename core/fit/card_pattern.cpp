@@ -1,11 +1,13 @@
 #include "fit/card_pattern.h"
 
+#include <algorithm>
 #include <charconv>
 #include <optional>
 #include <vector>
 
 #include "base/excerpt.h"
 #include "patterns/pattern.h"
+#include "units/length_text.h"
 
 namespace creasewright {
 namespace {
@@ -32,6 +34,29 @@ std::optional<int> degrees(std::string_view text) {
   return whole && value >= 0 && value < 360 ? std::optional(value) : std::nullopt;
 }
 
+std::optional<Problem> setFlag(std::string_view key, std::string_view value, bool& flag) {
+  if (value != "yes" && value != "no") return unreadable(key, value);
+  flag = value == "yes";
+  return std::nullopt;
+}
+
+std::optional<Problem> setShift(std::string_view value, Length& shift) {
+  const Result<Length> read = parseLength(value, Unit::Millimetre);
+  if (!read || *read > kFarthestShift || *read < kFarthestShift * -1)
+    return unreadable("shift", value);
+  shift = *read;
+  return std::nullopt;
+}
+
+/// The same for what only a picture has.
+std::optional<Problem> setPicture(std::string_view setting, std::string_view key,
+                                  std::string_view value, PaperPicture& picture) {
+  if (key == "tiled") return setFlag(key, value, picture.tiled);
+  if (key == "right") return setShift(value, picture.right);
+  if (key == "up") return setShift(value, picture.up);
+  return unreadable({}, setting);
+}
+
 /// Does what one `KEY=VALUE` says; a problem where it says nothing.
 std::optional<Problem> set(std::string_view setting, CardColours& card) {
   const std::size_t equals = setting.find('=');
@@ -50,6 +75,10 @@ std::optional<Problem> set(std::string_view setting, CardColours& card) {
   } else if (key == "side") {
     if (value != "face" && value != "back") return unreadable(key, value);
     card.patternBehind = value == "back";
+  } else if (key == "plate") {
+    return setFlag(key, value, paper.plate);
+  } else if (paper.picture) {
+    return setPicture(setting, key, value, *paper.picture);
   } else if (key == "colours") {
     paper.colours.clear();
     for (const std::string_view name : parts(value, ",/")) {
@@ -67,17 +96,41 @@ std::optional<Problem> set(std::string_view setting, CardColours& card) {
 
 Result<CardColours> withPattern(CardColours colours, std::string_view text) {
   const std::vector<std::string_view> said = parts(text, ":");
-  colours.pattern.reset();
-  colours.patternBehind = false;
-  if (text == "none") return colours;
+  if (text == "none") {
+    colours.pattern.reset();
+    colours.patternBehind = false;
+    return colours;
+  }
+  if (said.front() == kPicturePaper) return Problem{ProblemCode::PictureNoFile, {}, {}};
   const Result<const PatternKind*> pattern = findPattern(said.front());
   if (!pattern) return pattern.problem();
-  colours.pattern = usualPaper(**pattern);
-  for (std::size_t i = 1; i < said.size(); ++i)
-    if (const std::optional<Problem> problem = set(said[i], colours)) return *problem;
+  if (said.size() == 1) return withPaper(std::move(colours), usualPaper(**pattern), {});
+  text.remove_prefix(said.front().size() + 1);
+  if (text.empty()) return unreadable({}, text);
+  return withPaper(std::move(colours), usualPaper(**pattern), text);
+}
+
+Result<CardColours> withPaper(CardColours colours, PaperPattern paper, std::string_view settings) {
+  colours.pattern = std::move(paper);
+  colours.patternBehind = false;
+  if (!settings.empty())
+    for (const std::string_view setting : parts(settings, ":"))
+      if (const std::optional<Problem> problem = set(setting, colours)) return *problem;
   const Result<PaperPattern> checked = checkedPaper(*colours.pattern);
   if (!checked) return checked.problem();
   return colours;
+}
+
+std::optional<PictureText> pictureText(std::string_view text) {
+  constexpr std::string_view kHead = "picture:";
+  if (!text.starts_with(kHead)) return std::nullopt;
+  text.remove_prefix(kHead.size());
+  std::size_t end = std::string_view::npos;
+  for (const std::string_view key :
+       {":scale=", ":turn=", ":side=", ":tiled=", ":right=", ":up=", ":plate=", ":colours="})
+    end = std::min(end, text.find(key));
+  if (end == std::string_view::npos) return PictureText{text, {}};
+  return PictureText{text.substr(0, end), text.substr(end + 1)};
 }
 
 }  // namespace creasewright

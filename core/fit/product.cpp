@@ -7,6 +7,7 @@
 #include <vector>
 
 #include "base/excerpt.h"
+#include "fit/card_colours.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
 
@@ -92,7 +93,15 @@ Result<Product> parseProduct(std::string_view text) {
   const std::size_t colon = text.find(':');
   const auto shape = std::ranges::find(kShapes, text.substr(0, colon), &ShapeWord::word);
   if (colon == std::string_view::npos || shape == kShapes.end()) return unreadable(text);
-  const std::vector<std::string_view> parts = partsOf(text.substr(colon + 1));
+  std::string_view sizesText = text.substr(colon + 1);
+  std::optional<Colour> colour;
+  if (const std::size_t second = sizesText.find(':'); second != std::string_view::npos) {
+    const Result<Colour> read = parseColour(sizesText.substr(second + 1));
+    if (!read) return read.problem();
+    colour = *read;
+    sizesText = sizesText.substr(0, second);
+  }
+  const std::vector<std::string_view> parts = partsOf(sizesText);
   if (parts.size() != shape->sizes) return unreadable(text);
 
   const Unit unit = unitNamed(parts.back()).value_or(Unit::Millimetre);
@@ -103,7 +112,9 @@ Result<Product> parseProduct(std::string_view text) {
     if (std::optional<Problem> problem = outOfBounds(*size)) return std::move(*problem);
     sizes.push_back(*size);
   }
-  return shaped(shape->shape, sizes);
+  Product product = shaped(shape->shape, sizes);
+  product.colour = colour;
+  return product;
 }
 
 std::string productText(const Product& product) {
@@ -121,7 +132,8 @@ std::string productText(const Product& product) {
     text += separator + formatLength(size, format);
     separator = 'x';
   }
-  return text + (inches ? "in" : "mm");
+  text += inches ? "in" : "mm";
+  return product.colour ? text + ':' + hexText(*product.colour) : text;
 }
 
 }  // namespace creasewright

@@ -7,6 +7,7 @@
 #include <polyclipping/clipper.hpp>
 
 #include "geometry/apart.h"
+#include "geometry/grown.h"
 
 namespace creasewright {
 namespace {
@@ -156,6 +157,17 @@ Region cutOut(const Region& whole, const std::vector<Polygon>& openings) {
 Region offset(const Region& region, double distance) {
   clip::ClipperOffset clipper(kMitreLimit);
   clipper.AddPaths(toPaths(region), clip::jtMiter, clip::etClosedPolygon);
+  clip::PolyTree tree;
+  clipper.Execute(tree, distance * kUnitsPerMm);
+  Region result;
+  collect(tree, result);
+  return result;
+}
+
+Region grownRound(const Region& region, double distance) {
+  constexpr double kArcs = 0.01;  // mm
+  clip::ClipperOffset clipper(kMitreLimit, kArcs * kUnitsPerMm);
+  clipper.AddPaths(toPaths(region), clip::jtRound, clip::etClosedPolygon);
   clip::PolyTree tree;
   clipper.Execute(tree, distance * kUnitsPerMm);
   Region result;

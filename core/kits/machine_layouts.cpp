@@ -36,8 +36,7 @@ struct Gathered {
 std::vector<int> waysOn(const BuiltDesign& design, const BuiltPiece& piece) {
   if (!hasWay(piece.card)) return {};
   const int upright = quartersToPaper(design, piece);
-  const PatternKind* pattern = patternCalled(piece.card.colours.pattern->id);
-  if (pattern->turns == Turns::None) return {upright};
+  if (turnsOf(*piece.card.colours.pattern) == Turns::None) return {upright};
   return {upright, (upright + 2) % 4};
 }
 

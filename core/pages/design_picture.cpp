@@ -10,12 +10,14 @@
 #include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 #include "pages/marks.h"
+#include "pages/pale_paper.h"
 #include "pages/product_in_box.h"
 
 namespace creasewright {
 namespace {
 
-Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
+Drawing netPicture(const BuiltDesign& design, const BuiltPiece& built,
+                   const PictureOptions& picture) {
   std::vector<Polygon> glue;
   NetDrawingOptions options;
   if (picture.hatching)
@@ -24,7 +26,13 @@ Drawing netPicture(const BuiltPiece& built, const PictureOptions& picture) {
   options.dimensions = picture.dimensions;
   options.waste = picture.hatching;
   options.sheet = false;
-  Drawing out = drawNet(built.net, built.flat, glue, options).drawing;
+  NetDrawing net = drawNet(built.net, built.flat, glue, options);
+  Drawing out = std::move(net.drawing);
+  if (picture.coloured) {
+    Drawing print;
+    print.paths = palePrint(design, built);
+    append(out, moved(std::move(print), net.origin));
+  }
   if (built.count > 1)
     out.texts.push_back({.role = Role::Legend,
                          .label = {"make-count", {std::int64_t{built.count}}, {}},
@@ -68,7 +76,7 @@ Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
     if (options.folded && options.piece.empty() && !standsAlone(design, built)) continue;
     if (options.extra != kAllExtras && built.role && built.role->extra != options.extra) continue;
     const Drawing part =
-        options.folded ? foldPicture(design, built, product) : netPicture(built, options);
+        options.folded ? foldPicture(design, built, product) : netPicture(design, built, options);
     const double at = out.width > 0 ? out.width + kApart : 0;
     append(out, moved(part, {at, 0}));
     out.width = at + part.width;

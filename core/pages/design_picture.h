@@ -17,6 +17,7 @@ struct PictureOptions {
   bool folded = false;     ///< the folded box instead of the net
   bool dimensions = true;  ///< score distances and sizes around a net
   bool hatching = true;    ///< waste and glue of a net
+  bool coloured = false;   ///< a net in the colours of its card, pale where lines want it
   bool scaleBar = false;   ///< below a net: bars of 100 mm and 4 in, and what a unit is
 };
 

@@ -5,6 +5,7 @@
 #include "drawing/arrange.h"
 #include "drawing/role.h"
 #include "geometry/region.h"
+#include "pages/paper_print.h"
 #include "patterns/pattern.h"
 #include "patterns/pattern_on.h"
 
@@ -14,8 +15,9 @@ namespace {
 /// Ink on a face of this luminance has a contrast of 3:1 (WCAG 2.1 for graphics).
 constexpr double kDark = 0.17;
 
-Colour shownColour(const Facet& facet, std::span<const PanelLook> looks) {
-  return faceColour(facet.light, surfaceOf(facet), ownColour(facet, looks));
+Colour shownColour(const Facet& facet, const FoldPicture& picture,
+                   std::span<const PanelLook> looks) {
+  return faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture, looks));
 }
 
 const PanelLook* lookOf(const Facet& facet, std::span<const PanelLook> looks) {
@@ -23,10 +25,11 @@ const PanelLook* lookOf(const Facet& facet, std::span<const PanelLook> looks) {
   return &looks[static_cast<std::size_t>(facet.panel)];
 }
 
-bool anyDark(std::span<const PanelLook> looks) {
+bool anyDark(const FoldPicture& picture, std::span<const PanelLook> looks) {
   const auto isDark = [](Colour colour) {
     return luminance(faceColour(0, Surface::Inside, colour)) < kDark;
   };
+  if (picture.solid && isDark(*picture.solid)) return true;
   return std::ranges::any_of(looks, [&](const PanelLook& look) {
     const CardColours& card = look.colours;
     return (card.face && isDark(*card.face)) || (card.behind() && isDark(*card.behind())) ||
@@ -41,9 +44,9 @@ const Facet* facetAt(Point at, const FoldPicture& picture) {
   return nullptr;
 }
 
-EdgeTone toneOn(const Facet* facet, std::span<const PanelLook> looks) {
+EdgeTone toneOn(const Facet* facet, const FoldPicture& picture, std::span<const PanelLook> looks) {
   if (facet == nullptr) return EdgeTone::Ink;
-  if (luminance(shownColour(*facet, looks)) < kDark) return EdgeTone::Light;
+  if (luminance(shownColour(*facet, picture, looks)) < kDark) return EdgeTone::Light;
   const PanelLook* look = lookOf(*facet, looks);
   if (look == nullptr) return EdgeTone::Ink;
   const PaperPattern* paper = look->colours.patternOf(facet->face == Face::Inside);
@@ -81,11 +84,15 @@ Surface surfaceOf(const Facet& facet) {
   return facet.face == Face::Inside ? Surface::Inside : Surface::Outside;
 }
 
-std::optional<Colour> ownColour(const Facet& facet, std::span<const PanelLook> looks) {
+std::optional<Colour> ownColour(const Facet& facet, const FoldPicture& picture,
+                                std::span<const PanelLook> looks) {
+  if (facet.panel < 0) return picture.solid;
   const PanelLook* look = lookOf(facet, looks);
   if (look == nullptr) return std::nullopt;
   const bool behind = facet.face == Face::Inside;
-  if (const PaperPattern* paper = look->colours.patternOf(behind)) return meanColour(*paper);
+  const PaperPattern* paper = look->colours.patternOf(behind);
+  const bool once = paper != nullptr && paper->picture && !paper->picture->tiled;
+  if (paper != nullptr && !once) return meanColour(*paper);
   return behind ? look->colours.behind() : look->colours.face;
 }
 
@@ -101,14 +108,14 @@ SeenPattern patternSeen(const Facet& facet, const FoldPicture& picture,
 std::vector<EdgeTone> edgeTones(const FoldPicture& picture, std::span<const PanelLook> looks) {
   constexpr double kBeside = 0.3;  // mm
   std::vector<EdgeTone> tones(picture.edges.size(), EdgeTone::Ink);
-  if (!anyDark(looks)) return tones;
+  if (!anyDark(picture, looks)) return tones;
   for (std::size_t i = 0; i < picture.edges.size(); ++i) {
     const Segment& line = picture.edges[i].line;
     if (line.a == line.b) continue;
     const Point middle = (line.a + line.b) / 2;
     const Point beside = turnLeft(unit(line.b - line.a)) * kBeside;
-    const EdgeTone left = toneOn(facetAt(middle + beside, picture), looks);
-    const EdgeTone right = toneOn(facetAt(middle - beside, picture), looks);
+    const EdgeTone left = toneOn(facetAt(middle + beside, picture), picture, looks);
+    const EdgeTone right = toneOn(facetAt(middle - beside, picture), picture, looks);
     if (left == EdgeTone::Light || right == EdgeTone::Light)
       tones[i] = EdgeTone::Light;
     else
@@ -121,15 +128,20 @@ Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, d
   Drawing out{picture.extent.width() + 2 * margin, picture.extent.height() + 2 * margin, {}, {}};
   for (const Facet& facet : picture.facets) {
     const SeenPattern seen = patternSeen(facet, picture, looks);
-    out.paths.push_back(
-        {.role = Role::Face,
-         .rings = {facet.outline},
-         .closed = true,
-         .filled = true,
-         .light = facet.light,
-         .surface = surfaceOf(facet),
-         .colour = seen.paper == nullptr ? ownColour(facet, looks) : coloursOf(*seen.paper)[0]});
-    if (seen.paper != nullptr) addInks(facet, seen, out);
+    out.paths.push_back({.role = Role::Face,
+                         .rings = {facet.outline},
+                         .closed = true,
+                         .filled = true,
+                         .light = facet.light,
+                         .surface = surfaceOf(facet),
+                         .colour = seen.paper == nullptr || seen.paper->picture
+                                       ? ownColour(facet, picture, looks)
+                                       : coloursOf(*seen.paper)[0]});
+    if (seen.paper == nullptr) continue;
+    if (seen.paper->picture)
+      out.paths.back().picture = pictureOn(*seen.paper, seen.place);
+    else
+      addInks(facet, seen, out);
   }
   PathItem casing{.role = Role::Edge, .rings = {}, .colour = kLightEdge, .width = kCasing};
   PathItem ink{.role = Role::Edge, .rings = {}};
@@ -152,7 +164,8 @@ std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks) {
     CardColours& card = look.colours;
     // A back that is as the face stays so.
     const std::optional<Colour> behind = card.behind();
-    (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
+    const bool once = card.pattern->picture && !card.pattern->picture->tiled;
+    if (!once) (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
     if (!card.patternBehind) card.back = behind;
     card.pattern.reset();
   }

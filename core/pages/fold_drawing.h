@@ -12,9 +12,10 @@ namespace creasewright {
 /// What a facet belongs to, for its colour.
 Surface surfaceOf(const Facet& facet);
 
-/// The card's own colour where a facet shows it, the mean of a pattern's; `looks` by panel, panels
-/// beyond are plain.
-std::optional<Colour> ownColour(const Facet& facet, std::span<const PanelLook> looks);
+/// The card's own colour where a facet shows it, the mean of a pattern's; the product's; `looks` by
+/// panel, panels beyond are plain.
+std::optional<Colour> ownColour(const Facet& facet, const FoldPicture& picture,
+                                std::span<const PanelLook> looks);
 
 /// The pattern that a facet shows, and its paper in the picture.
 struct SeenPattern {

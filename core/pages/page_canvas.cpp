@@ -80,6 +80,11 @@ void PageCanvas::put(const Drawing& content) {
   append(drawing_, content);
   for (const PathItem& item : content.paths) {
     if (item.filled && item.role == Role::Waste) continue;  // words stand on a tint
+    if (item.filled && item.role == Role::Face) {
+      for (const Polygon& ring : item.rings)
+        for (FreeSpace& space : spaces_) space.blockArea(ring);
+      continue;
+    }
     for (Polyline line : item.rings) {
       if (item.closed && !line.empty()) line.push_back(line.front());
       for (FreeSpace& space : spaces_) space.blockLine(line);

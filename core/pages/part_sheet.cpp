@@ -5,6 +5,7 @@
 #include <cmath>
 #include <numbers>
 
+#include "drawing/arrange.h"
 #include "drawing/hatching.h"
 #include "drawing/net_drawing.h"
 #include "making/score_place.h"
@@ -37,7 +38,7 @@ bool onSide(Point p, SheetSide side, double width, double height) {
 template <typename Map>
 void carry(PartSheet& part, Map map, double turn) {
   const auto each = [&](Polygon& ring) { std::ranges::transform(ring, ring.begin(), map); };
-  for (PathItem& item : part.lines.paths) std::ranges::for_each(item.rings, each);
+  for (PathItem& item : part.lines.paths) carry(item, map);
   for (TextItem& text : part.lines.texts) {
     text.at = map(text.at);
     text.turnDegrees += turn;
@@ -211,6 +212,24 @@ Drawing glueLines(const PartSheet& part) {
     out.paths.push_back(std::move(hatching));
   }
   return out;
+}
+
+PartSheet bordered(PartSheet part, double by) {
+  carry(
+      part,
+      [by](Point p) {
+        return p + Point{by, by};
+      },
+      0);
+  for (double* side :
+       {&part.lines.width, &part.lines.height, &part.sheet.width, &part.sheet.height})
+    *side += 2 * by;
+  return part;
+}
+
+PartSheet mirrored(PartSheet part) {
+  mirror(part);
+  return part;
 }
 
 PartSheet turnedLeft(PartSheet part) {

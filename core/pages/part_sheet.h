@@ -45,6 +45,12 @@ PartSheet partSheet(const TemplatePiece& piece, TemplateKind kind);
 /// Areas for adhesive: hatched as the part lies, for the hatching tells the faces apart.
 Drawing glueLines(const PartSheet& part);
 
+/// With a border of `by` mm round its blank.
+PartSheet bordered(PartSheet part, double by);
+
+/// Seen from the other face: what folds towards the reader folds away.
+PartSheet mirrored(PartSheet part);
+
 /// Turned left by a quarter.
 PartSheet turnedLeft(PartSheet part);
 

@@ -4,6 +4,7 @@
 #include <cmath>
 #include <optional>
 
+#include "drawing/arrange.h"
 #include "units/millimetres.h"
 #include "units/tool_grid.h"
 
@@ -43,13 +44,11 @@ Drawing stretched(Drawing page, const PrintCorrection& correction) {
   const Point factor = sideways ? Point{correction.down, correction.across}
                                 : Point{correction.across, correction.down};
   const Point middle{page.width / 2, page.height / 2};
-  const auto stretch = [&](Point& p) {
-    p = {middle.x + (p.x - middle.x) * factor.x, middle.y + (p.y - middle.y) * factor.y};
+  const auto stretch = [&](Point p) {
+    return Point{middle.x + (p.x - middle.x) * factor.x, middle.y + (p.y - middle.y) * factor.y};
   };
-  for (PathItem& path : page.paths)
-    for (Polygon& ring : path.rings)
-      for (Point& p : ring) stretch(p);
-  for (TextItem& text : page.texts) stretch(text.at);
+  for (PathItem& path : page.paths) carry(path, stretch);
+  for (TextItem& text : page.texts) text.at = stretch(text.at);
   return page;
 }
 

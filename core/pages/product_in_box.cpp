@@ -57,7 +57,8 @@ Transform standing(const RoundRoom& room) {
 /// In the frame of the cavity's panel.
 Solid restingIn(const BuiltDesign& built, const BuiltPiece& piece, int panel) {
   const Product& product = *built.design.product;
-  const Solid upright = solidOf(product);
+  Solid upright = solidOf(product);
+  upright.colour = product.colour;
   if (piece.roundRoom) return placed(upright, standing(*piece.roundRoom));
   const Room room = roomFor(product, *built.style, built.design.ease);
   const CavitySize size{room.product[0].mm(), room.product[1].mm(), room.product[2].mm()};

@@ -8,6 +8,7 @@
 #include "drawing/spread.h"
 #include "making/cut_plan.h"
 #include "pages/number_mark.h"
+#include "pages/pale_paper.h"
 
 namespace creasewright {
 namespace {
@@ -119,7 +120,11 @@ class SheetFigure {
       const double h = piece_.flat.height;
       rings.push_back(at(Polygon{{0, 0}, {w, 0}, {w, h}, {0, h}}));
     }
-    out_.paths.push_back({.role = Role::Face, .rings = rings, .closed = true, .filled = true});
+    out_.paths.push_back({.role = Role::Face,
+                          .rings = rings,
+                          .closed = true,
+                          .filled = true,
+                          .colour = paleColour(piece_)});
     out_.paths.push_back({.role = Role::Edge, .rings = rings, .closed = true});
   }
 

@@ -37,6 +37,11 @@ std::vector<NoteLine> pageHints(const TemplateParts& parts, bool tiled, bool rea
                                 const Wording& wording) {
   std::vector<NoteLine> hints{{wording({"check-bar-hint", {}, {}}), kHint, 0, 0}};
   if (readings && !parts.text.readings.empty()) hints.push_back({parts.text.readings, kHint, 0, 0});
+  if (parts.kind == TemplateKind::Printed) {
+    hints.push_back(
+        {wording({"printed-hint", {Length::mm(parts.printed.bleed)}, {}}), kHint, 0, 0});
+    if (!parts.outsideUp) hints.push_back({wording({"printed-back", {}, {}}), kHint, 0, 0});
+  }
   if (parts.kind == TemplateKind::Tracing)
     hints.push_back({wording({"tracing-hint", {}, {}}), kHint, 0, 0});
   if (tiled) hints.push_back({wording({"trim", {}, {}}), kHint, 0, 0});
@@ -109,7 +114,9 @@ class PageFurnisher {
       lines = clipped(lines, {w.low - hair, w.high + hair});
       card = intersect(card, region({w.low, {w.high.x, w.low.y}, w.high, {w.low.x, w.high.y}}));
     }
-    out_.canvas.put(moved(std::move(lines), on.shift));
+    lines = moved(std::move(lines), on.shift);
+    if (parts_.kind == TemplateKind::Printed) lines = clipped(lines, out_.canvas.frame().printable);
+    out_.canvas.put(lines);
     std::vector<Polygon> rings;
     for (Area& area : card) {
       for (Point& p : area.outer) p = p + on.shift;
@@ -158,8 +165,8 @@ class PageFurnisher {
     for (const LyingPart& part : lying_)
       if (part.tile != nullptr) out.page += kDot + wording_({"tile", {part.tile->name}, {}});
     if (folded()) {
-      const bool mirrored = parts_.kind == TemplateKind::Mirrored;
-      out.notes.push_back(wording_({mirrored ? "drawn-face-behind" : "drawn-face", {}, {}}));
+      out.notes.push_back(
+          wording_({parts_.outsideUp ? "drawn-face-behind" : "drawn-face", {}, {}}));
     }
     out.notes.push_back(wording_({"print-scale", {}, {}}));
     return out;
@@ -167,9 +174,8 @@ class PageFurnisher {
 
   [[nodiscard]] PartLabel label(const LyingPart& part) const {
     PartLabel out;
-    const bool mirrored = parts_.kind == TemplateKind::Mirrored;
     if (!piece(part).net->creases.empty())
-      out.lines.push_back(wording_({mirrored ? "outside-up" : "inside-up", {}, {}}));
+      out.lines.push_back(wording_({parts_.outsideUp ? "outside-up" : "inside-up", {}, {}}));
     if (alone()) return out;
     out.name = name(part);
     out.lines.push_back(size(part));
@@ -209,6 +215,10 @@ class PageFurnisher {
   }
 
   void putLegend() {
+    if (parts_.kind == TemplateKind::Printed) {
+      out_.legend = true;  // it has none
+      return;
+    }
     std::vector<std::size_t> shown;
     for (const LyingPart& part : lying_) shown.push_back(part.laid->part);
     const Bounds& all = out_.canvas.frame().printable;
@@ -254,6 +264,7 @@ FootRoom footRoom(const TemplateParts& parts, const PageSetup& setup, const Word
 
 Drawing partsLegend(const TemplateParts& parts, const std::vector<std::size_t>& of, double width,
                     const Wording& wording) {
+  if (parts.kind == TemplateKind::Printed) return {};  // its lines are cuts alone
   Drawing all;
   LegendForm form;
   form.glue = false;

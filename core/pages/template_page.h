@@ -12,6 +12,8 @@ struct TemplateParts {
   std::vector<PartSheet> sheets;  ///< one for each piece
   TemplateText text;
   TemplateKind kind = TemplateKind::CutAndScore;
+  PrintedForm printed = {};
+  bool outsideUp = false;  ///< the drawn face becomes the outside
 };
 
 /// One page of a layout with all that it says.
@@ -31,7 +33,7 @@ TemplatePage furnishedPage(const TemplateParts& parts, const TemplateLayout& lay
 /// What the feet of the pages need.
 FootRoom footRoom(const TemplateParts& parts, const PageSetup& setup, const Wording& wording);
 
-/// The legend of some pieces, no wider than `width` mm.
+/// The legend of some pieces, no wider than `width` mm; printed papers have none.
 Drawing partsLegend(const TemplateParts& parts, const std::vector<std::size_t>& of, double width,
                     const Wording& wording);
 

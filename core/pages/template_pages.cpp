@@ -7,6 +7,8 @@
 #include "pages/calibration_page.h"
 #include "pages/notes_room.h"
 #include "pages/print_correction.h"
+#include "pages/printed_backs.h"
+#include "pages/printed_part.h"
 #include "pages/score_text.h"
 #include "pages/strip_pages.h"
 #include "pages/template_page.h"
@@ -17,9 +19,14 @@ namespace {
 class TemplateWriter {
  public:
   TemplateWriter(const std::vector<TemplatePiece>& pieces, const PageSetup& setup,
-                 const TemplateText& text, const Wording& wording, TemplateKind kind)
-      : setup_(setup), wording_(wording), parts_{&pieces, {}, text, kind} {
-    for (const TemplatePiece& piece : pieces) parts_.sheets.push_back(partSheet(piece, kind));
+                 const TemplateText& text, const Wording& wording, TemplateKind kind,
+                 const PrintedForm& printed)
+      : setup_(setup), wording_(wording), parts_{&pieces, {}, text, kind, printed} {
+    const bool prints = kind == TemplateKind::Printed;
+    parts_.outsideUp = prints || kind == TemplateKind::Mirrored;
+    for (const TemplatePiece& piece : pieces)
+      parts_.sheets.push_back(prints ? printedPart(piece, formFor(piece, setup, printed), false)
+                                     : partSheet(piece, kind));
   }
 
   Result<std::vector<Drawing>> write() {
@@ -31,6 +38,8 @@ class TemplateWriter {
     choose(*layouts);
     if (parts_.kind == TemplateKind::CutAndScore || parts_.kind == TemplateKind::Mirrored)
       for (std::size_t part = 0; part < parts_.sheets.size(); ++part) putNotes(part);
+    if (parts_.kind == TemplateKind::Printed && parts_.printed.sides != PrintedSides::Face)
+      addBacks();
     std::vector<Drawing> drawings;
     for (TemplatePage& page : pages_) drawings.push_back(page.canvas.take());
     return drawings;
@@ -73,6 +82,29 @@ class TemplateWriter {
     }
     if (!complete || !legend) return Furnished::Not;
     return crowded ? Furnished::Crowded : Furnished::Well;
+  }
+
+  [[nodiscard]] PartSheet backOf(std::size_t part) const {
+    const TemplatePiece& piece = (*parts_.pieces)[part];
+    return backPart(piece, formFor(piece, setup_, parts_.printed), isTurned(*layout_, part));
+  }
+
+  /// The backs of all pages, between their faces or in their place.
+  void addBacks() {
+    const TemplateLayout behind = turnedOver(*layout_);
+    TemplateParts backs = parts_;
+    backs.outsideUp = false;
+    for (std::size_t i = 0; i < backs.sheets.size(); ++i) backs.sheets[i] = backOf(i);
+    const bool both = parts_.printed.sides == PrintedSides::Both;
+    const std::size_t total = behind.pages.size() * (both ? 2 : 1);
+    std::vector<TemplatePage> pages;
+    for (const LaidPage& page : behind.pages) {
+      if (both)
+        pages.push_back(furnishedPage(parts_, *layout_, layout_->pages[pages.size() / 2],
+                                      pages.size() + 1, total, wording_));
+      pages.push_back(furnishedPage(backs, behind, page, pages.size() + 1, total, wording_));
+    }
+    pages_ = std::move(pages);
   }
 
   /// Settings as sentences on the last page of the part that has room for them.
@@ -128,16 +160,23 @@ class TemplateWriter {
 
 Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
                                           const PageSetup& setup, const TemplateText& text,
-                                          const Wording& wording, TemplateKind kind) {
+                                          const Wording& wording, TemplateKind kind,
+                                          const PrintedForm& printed) {
   const PageSetup roomy = withRoomFor(setup.correction, setup);
   const Result<PageSetup> checked = checkedSetup(roomy);
   if (!checked) return checked.problem();
   if (kind == TemplateKind::Calibration)
     return std::vector<Drawing>{calibrationPage(setup, text.unit, wording).page};
+  std::vector<TemplatePiece> copies;
+  if (kind == TemplateKind::Printed) copies = printedCopies(pieces);
+  if (kind == TemplateKind::Printed && copies.empty())
+    return Problem{ProblemCode::NothingPrinted, {}, {}};
   Result<std::vector<Drawing>> pages =
       kind == TemplateKind::ScoreStrips
           ? drawScoreStrips(pieces, roomy, text, wording)
-          : TemplateWriter(pieces, roomy, text, wording, kind).write();
+          : TemplateWriter(kind == TemplateKind::Printed ? copies : pieces, roomy, text, wording,
+                           kind, printed)
+                .write();
   if (!pages || setup.correction == PrintCorrection{}) return pages;
   std::vector<Drawing> corrected;
   for (const Drawing& page : *pages) corrected.push_back(stretched(page, setup.correction));

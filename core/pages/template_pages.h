@@ -6,6 +6,7 @@
 
 #include "base/result.h"
 #include "drawing/drawing.h"
+#include "fit/card_colours.h"
 #include "making/glue_plan.h"
 #include "making/score_plan.h"
 #include "pages/page_setup.h"
@@ -19,7 +20,24 @@ enum class TemplateKind {
   Mirrored,     ///< printed on the face that becomes the outside
   InkSaving,    ///< no areas, waste marked at its corners
   ScoreStrips,  ///< rulers to lay along the sides of the sheet (pages/score_strips.h)
-  Calibration   ///< two bars to measure what the printer does (pages/calibration_page.h)
+  Calibration,  ///< two bars to measure what the printer does (pages/calibration_page.h)
+  Printed       ///< colours and patterns, to print and cut (pages/printed_part.h)
+};
+
+/// Which faces of the card printed papers show.
+enum class PrintedSides {
+  Face,  ///< the one that becomes the outside, as one looks at it
+  Back,  ///< the other one, in the places that lie behind those of the face
+  Both   ///< each page of the face, then that of its back, for paper that is turned over sideways
+};
+
+inline constexpr double kMostBleed = 10;  ///< mm
+
+/// How printed papers are printed.
+struct PrintedForm {
+  double bleed = 3;  ///< mm beyond every cut (several printers' guides), from 0 to kMostBleed
+  bool cuts = true;  ///< the cut lines are drawn
+  PrintedSides sides = PrintedSides::Face;
 };
 
 /// One piece to print; what it points to must outlive the call.
@@ -33,6 +51,8 @@ struct TemplatePiece {
   bool extra = false;     ///< goes with the box: the style's measures are not its own
   int count = 1;          ///< how often it is made
   std::vector<std::string> panelNames = {};  ///< words for each panel, or none
+  const CardColours* colours = nullptr;      ///< Printed: of its card
+  Point paperUp = {0, 1};                    ///< Printed: of its paper (document/paper_way.h)
 };
 
 /// Words of the template, already in the reader's language.
@@ -48,10 +68,12 @@ struct TemplateText {
 /// The template in true size, one drawing of the paper's size in mm for each page: the parts lie
 /// together on as few pages as are found, one that fits no page is tiled. Every page has a head,
 /// four check bars and what they are for; readings stand at the edges of the blanks, score settings
-/// and measures as sentences where there is room. Errors: MarginTooLarge, TooManyTiles.
+/// and measures as sentences where there is room. Printed papers hold each printed piece as often
+/// as it is made. Errors: MarginTooLarge, TooManyTiles, NothingPrinted.
 Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& pieces,
                                           const PageSetup& setup, const TemplateText& text,
                                           const Wording& wording,
-                                          TemplateKind kind = TemplateKind::CutAndScore);
+                                          TemplateKind kind = TemplateKind::CutAndScore,
+                                          const PrintedForm& printed = {});
 
 }  // namespace creasewright

@@ -91,6 +91,8 @@ PaperPattern usualPaper(const PatternKind& pattern) {
 }
 
 std::vector<Colour> coloursOf(const PaperPattern& paper) {
+  if (paper.picture)
+    return paper.colours.empty() ? std::vector{Colour{0xFF, 0xFF, 0xFF}} : paper.colours;
   const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr) return {};
   std::vector<Colour> colours = pattern->colours;
@@ -106,6 +108,7 @@ Colour inkOf(const PatternLayer& layer, const std::vector<Colour>& colours) {
 }
 
 Colour meanColour(const PaperPattern& paper) {
+  if (paper.picture) return coloursOf(paper).front();
   const PatternKind* pattern = patternCalled(paper.id);
   if (pattern == nullptr) return mean({});
   const std::vector<Colour> colours = coloursOf(paper);
@@ -116,9 +119,15 @@ Colour meanColour(const PaperPattern& paper) {
   return mean(parts);
 }
 
-bool mayTurnByQuarter(const PaperPattern& paper) {
+Turns turnsOf(const PaperPattern& paper) {
+  if (paper.picture) return Turns::None;
   const PatternKind* pattern = patternCalled(paper.id);
-  return pattern == nullptr || pattern->turns == Turns::Any || pattern->turns == Turns::Quarter;
+  return pattern == nullptr ? Turns::Any : pattern->turns;
+}
+
+bool mayTurnByQuarter(const PaperPattern& paper) {
+  const Turns turns = turnsOf(paper);
+  return turns == Turns::Any || turns == Turns::Quarter;
 }
 
 Result<Length> patternScale(std::string_view text) {
@@ -129,9 +138,16 @@ Result<Length> patternScale(std::string_view text) {
 }
 
 Result<PaperPattern> checkedPaper(PaperPattern paper) {
+  paper.turn = (paper.turn % 360 + 360) % 360;
+  const Result<Length> scale = patternScale(exactText(paper.scale));
+  if (paper.id == kPicturePaper) {
+    if (!paper.picture) return Problem{ProblemCode::PictureNoFile, {}, {}};
+    if (!pixelsOf(paper.picture->file.bytes()))
+      return Problem{ProblemCode::NotAPaper, kPicturePaper, {}};
+    return scale ? Result<PaperPattern>(std::move(paper)) : scale.problem();
+  }
   const Result<const PatternKind*> pattern = findPattern(paper.id);
   if (!pattern) return pattern.problem();
-  const Result<Length> scale = patternScale(exactText(paper.scale));
   if (!scale) return scale.problem();
   const std::size_t most = (*pattern)->colours.size();
   if (paper.colours.size() > most)
@@ -139,7 +155,6 @@ Result<PaperPattern> checkedPaper(PaperPattern paper) {
         ProblemCode::PatternColours,
         paper.id,
         {static_cast<std::int64_t>(paper.colours.size()), static_cast<std::int64_t>(most)}};
-  paper.turn = (paper.turn % 360 + 360) % 360;
   return paper;
 }
 

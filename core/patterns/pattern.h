@@ -54,7 +54,7 @@ Result<const PatternKind*> findPattern(std::string_view id);
 PaperPattern usualPaper(const PatternKind& pattern);
 
 /// The colours of a paper, the ground first: its own, then those of its pattern. Empty where the
-/// pattern is not known.
+/// pattern is not known. Of a picture: its mean, its darkest, its lightest; white where not told.
 std::vector<Colour> coloursOf(const PaperPattern& paper);
 
 /// The colour of a paper seen from far: the mean of its colours by their areas. White where the
@@ -64,13 +64,16 @@ Colour meanColour(const PaperPattern& paper);
 /// What a layer is printed in.
 Colour inkOf(const PatternLayer& layer, const std::vector<Colour>& colours);
 
+/// By how much the paper may be turned: a picture by nothing, an unknown pattern by any angle.
+Turns turnsOf(const PaperPattern& paper);
+
 /// Whether a part cut from the paper may lie on it turned by a quarter.
 bool mayTurnByQuarter(const PaperPattern& paper);
 
 /// Error: PatternScaleOff.
 Result<Length> patternScale(std::string_view text);
 /// Whether pattern, scale and colours are such that it can be printed. Problems: PatternUnknown,
-/// PatternScaleOff, PatternColours.
+/// PatternScaleOff, PatternColours; of a picture: PictureNoFile, NotAPaper.
 Result<PaperPattern> checkedPaper(PaperPattern paper);
 
 }  // namespace creasewright

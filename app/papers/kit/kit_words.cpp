@@ -48,8 +48,7 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const Card
   if (sheet.pattern || hasWay(card.card()))
     notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
   const std::optional<PaperPattern>& paper = card.card().colours.pattern;
-  const PatternKind* pattern = paper ? patternCalled(paper->id) : nullptr;
-  if (pattern != nullptr && pattern->hasUp())
+  if (paper && turnsOf(*paper) == Turns::None)
     notes.append(
         KitTr::tr("The pattern has an up: mark the upper edge of each blank on its back."));
   return notes;

@@ -56,6 +56,7 @@ Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesig
   return std::vector{pictureOf(design, {.piece = piece,
                                         .folded = choices.folded,
                                         .dimensions = dimensions,
+                                        .coloured = ending == QLatin1String("png"),
                                         .scaleBar = !dimensions && !choices.folded})};
 }
 
@@ -83,6 +84,30 @@ QString numberedName(const QString& fileName, std::size_t index, std::size_t cou
   if (count < 2) return fileName;
   const QString ending = QFileInfo(fileName).suffix();
   return fileName.chopped(ending.size() + 1) + QStringLiteral("-%1.").arg(index + 1) + ending;
+}
+
+/// Pages of printed papers, an SVG or PNG each.
+Result<FolderFiles> printedFiles(const QString& fileName, const BuiltDesign& design,
+                                 const ExportChoices& choices) {
+  const Result<std::vector<Drawing>> pages = templatePages(design, {choices.setup,
+                                                                    choices.piece,
+                                                                    choices.unit,
+                                                                    choices.now.date(),
+                                                                    choices.kind,
+                                                                    {},
+                                                                    choices.printed});
+  if (!pages) return pages.problem();
+  const Wording wording = wordingIn(choices.unit);
+  const bool svg = QFileInfo(fileName).suffix().toLower() == QLatin1String("svg");
+  FolderFiles files;
+  for (const Drawing& page : *pages) {
+    Result<QByteArray> bytes = svg ? Result(QByteArray::fromStdString(writeSvg(
+                                         page, designTitle(design).toStdString(), wording)))
+                                   : pngBytes(page, wording);
+    if (!bytes) return bytes.problem();
+    files.emplace_back(numberedName(fileName, files.size(), pages->size()), std::move(*bytes));
+  }
+  return files;
 }
 
 Result<FolderFiles> netFiles(const QString& fileName, const BuiltDesign& design,
@@ -122,7 +147,8 @@ QStringList exportEndings() {
 
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices) {
   TemplateOptions options{choices.setup,      choices.piece, choices.unit,
-                          choices.now.date(), choices.kind,  {}};
+                          choices.now.date(), choices.kind,  {},
+                          choices.printed};
   std::vector<Drawing> all;
   for (const QString& name : choices.names.isEmpty() ? QStringList{QString()} : choices.names) {
     options.taker = name;
@@ -147,6 +173,9 @@ Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& file
   if (ending == QLatin1String("pdf")) return oneFile(fileName, templatePdf(design, choices));
   if (ending == QLatin1String("json"))
     return oneFile(fileName, QByteArray::fromStdString(writeNetJson(design)));
+  const bool picture = ending == QLatin1String("svg") || ending == QLatin1String("png");
+  if (picture && choices.kind == TemplateKind::Printed)
+    return printedFiles(fileName, design, choices);
   return netFiles(fileName, design, choices);
 }
 

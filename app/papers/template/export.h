@@ -27,7 +27,8 @@ struct ExportChoices {
   QString piece;        ///< only this piece; empty = all
   PageSetup setup;      ///< PDF
   bool folded = false;  ///< PNG and SVG: the folded box instead of the net
-  TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF
+  TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF; printed papers SVG and PNG too
+  PrintedForm printed = {};                       ///< of printed papers
   QStringList names;      ///< PDF: a set of pages for each taker; empty = one set for nobody
   MachineExport machine;  ///< SVG and DXF of the net
   Unit unit = Unit::Millimetre;
@@ -38,19 +39,18 @@ struct ExportChoices {
 QStringList exportEndings();
 
 /// The template at true size. Needs a QGuiApplication. Errors: MarginTooLarge, TooManyTiles,
-/// FileNotWritten (no place).
+/// NothingPrinted, FileNotWritten (no place).
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices);
 
 /// What exportDesign writes for a file of this name: one file, but for nets that take several
-/// sheets
-/// (`tray-1.svg`, `tray-2.svg`). Errors as there.
+/// sheets, or pages of printed papers (`tray-1.svg`, `tray-2.svg`). Errors as there.
 Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& fileName,
                                   const ExportChoices& choices);
 
 /// Writes `path` in the form that its ending names: the template as PDF; the net as SVG, DXF, PNG;
 /// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF,
 /// PNG and words as outlines need a QGuiApplication. Errors: FileNotWritten (path, reason),
-/// FieldUnreadable (`piece`, text), MarginTooLarge, TooManyTiles.
+/// FieldUnreadable (`piece`, text), MarginTooLarge, TooManyTiles, NothingPrinted.
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
                                     const ExportChoices& choices);
 

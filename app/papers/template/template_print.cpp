@@ -8,6 +8,7 @@
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "document/paper_way.h"
 #include "fit/basis.h"
 #include "pages/template_pages.h"
 
@@ -88,11 +89,12 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
     if (options.piece.isEmpty() || text(built.name) == options.piece) {
       pieces.push_back({pieceTitle(built.name).toStdString(), &built.net, &built.flat,
                         &built.scorePlan, &built.gluePlan, cardWords(built.card),
-                        built.role.has_value(), built.count, panelNames(built.net)});
+                        built.role.has_value(), built.count, panelNames(built.net),
+                        &built.card.colours, paperUp(design, built)});
     }
   }
   return drawTemplate(pieces, options.setup, templateText(design, options), wordingIn(options.unit),
-                      options.kind);
+                      options.kind, options.printed);
 }
 
 }  // namespace creasewright

@@ -72,6 +72,7 @@ FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point
     picture.planes.push_back({eye.project(placed.apply(Point{})),
                               eye.project(placed.turn({1, 0, 0})),
                               eye.project(placed.turn({0, 1, 0}))});
+  if (!solids.empty()) picture.solid = solids.front().colour;
   bool first = true;
   for (const Facet& facet : picture.facets)
     for (const Point& corner : facet.outline) include(picture.extent, corner, first);

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "folding/surfaces/solid.h"
@@ -26,7 +27,8 @@ struct FoldPicture {
   std::vector<Facet> facets;
   std::vector<VisibleEdge> edges;  ///< only the visible parts
   Bounds extent;
-  std::vector<PlaneMap> planes;  ///< by panel: its frame in picture coordinates
+  std::vector<PlaneMap> planes;      ///< by panel: its frame in picture coordinates
+  std::optional<Colour> solid = {};  ///< colour of the first solid, where it has one
 };
 
 /// Draws a pose with hidden surfaces removed exactly: panels are split by a BSP tree; panels in one

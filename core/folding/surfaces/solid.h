@@ -1,7 +1,9 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
+#include "base/colour.h"
 #include "folding/cavity/cavity.h"
 
 namespace creasewright {
@@ -9,6 +11,7 @@ namespace creasewright {
 /// A solid shown with the box (the product).
 struct Solid {
   std::vector<std::vector<Point3>> faces;  ///< convex, outward by the right-hand rule
+  std::optional<Colour> colour = {};
 };
 
 // Solids stand on the plane z = 0 about the z axis; sizes in mm.

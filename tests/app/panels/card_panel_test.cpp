@@ -1,8 +1,12 @@
 #include "panels/card_panel.h"
 
+#include <QCheckBox>
 #include <QComboBox>
+#include <QFile>
+#include <QImage>
 #include <QMenu>
 #include <QSpinBox>
+#include <QTemporaryDir>
 #include <QTest>
 
 #include <gtest/gtest.h>
@@ -124,6 +128,40 @@ TEST(CardPanel, APatternIsChosenSetAndUndoneStepByStep) {
   EXPECT_EQ(pattern()->scale, patternCalled("dots")->usual);
   session.history().undo();
   EXPECT_FALSE(pattern());
+}
+
+TEST(CardPanel, APictureFileIsAPaperAndABrokenOneIsTold) {
+  const QTemporaryDir folder;
+  const QString good = folder.filePath("good.png");
+  QImage image(60, 30, QImage::Format_RGB32);
+  image.fill(Qt::darkGreen);
+  ASSERT_TRUE(image.save(good));
+  const QString broken = folder.filePath("broken.png");
+  ASSERT_TRUE(QFile(good).copy(broken));
+  ASSERT_TRUE(QFile(broken).resize(40));
+  DesignSession session;
+  CardPanel panel(session);
+  auto* picker = panel.findChild<PatternPicker*>();
+  const auto pattern = [&] { return session.design().card.colours.pattern; };
+  picker->takePicture(broken);
+  EXPECT_FALSE(pattern()) << "the design stays as it was";
+  EXPECT_TRUE(picker->complaint().contains("broken.png"));
+  picker->takePicture(good);
+  ASSERT_TRUE(pattern() && pattern()->picture);
+  EXPECT_TRUE(picker->complaint().isEmpty());
+  for (auto* box : picker->findChildren<QCheckBox*>()) box->click();
+  EXPECT_FALSE(pattern()->picture->tiled);
+  EXPECT_TRUE(pattern()->plate);
+  LengthEdit* right = nullptr;
+  for (auto* edit : picker->findChildren<LengthEdit*>())
+    if (edit->accessibleName() == "To the right by") right = edit;
+  ASSERT_NE(right, nullptr);
+  right->selectAll();
+  QTest::keyClicks(right, "-7 mm");
+  QTest::keyClick(right, Qt::Key_Return);
+  EXPECT_EQ(pattern()->picture->right, mm(-7));
+  while (pattern()) session.history().undo();
+  EXPECT_FALSE(session.history().canUndo());
 }
 
 TEST(CardPanel, AColourForThePrintedSideTakesThePatternAway) {

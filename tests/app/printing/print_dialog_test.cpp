@@ -1,5 +1,6 @@
 #include "printing/print_dialog.h"
 
+#include <QCheckBox>
 #include <QComboBox>
 #include <QLabel>
 #include <QTest>
@@ -7,7 +8,10 @@
 #include <gtest/gtest.h>
 
 #include "bridge/label_text.h"
+#include "commands/edits.h"
+#include "drawing/drawing.h"
 #include "printing/calibration_fields.h"
+#include "printing/printed_fields.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
@@ -84,6 +88,46 @@ TEST_F(Calibration, AScaledPageIsToldAndNotKept) {
   EXPECT_TRUE(told);
   choose(dialog, TemplateKind::CutAndScore);
   EXPECT_FALSE(isSaidOnAll(dialog));
+}
+
+TEST(PrintedPapersDialog, OffersBleedSideAndCuts) {
+  DesignSession session;
+  PrintDialog dialog(session);
+  dialog.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+  EXPECT_FALSE(dialog.printed().isVisible());
+  choose(dialog, TemplateKind::Printed);
+  EXPECT_TRUE(dialog.printed().isVisible());
+  EXPECT_EQ(dialog.pageCount(), 0) << "plain card";
+  EXPECT_FALSE(dialog.complaint().isEmpty());
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/cream").value();
+  changeCard(session, card);
+  PrintDialog coloured(session);
+  choose(coloured, TemplateKind::Printed);
+  const int front = coloured.pageCount();
+  ASSERT_GT(front, 0);
+  const auto fill = [&] {
+    for (const PathItem& item : coloured.pages().front().paths)
+      if (item.role == Role::Face) return bounds(item.rings.front());
+    return Bounds();
+  };
+  const auto cuts = [&] {
+    return std::ranges::any_of(coloured.pages().front().paths, [](const PathItem& item) {
+      return item.role == Role::Cut && !item.like;
+    });
+  };
+  const double wide = fill().width();
+  type(coloured.printed().bleed(), QStringLiteral("5 mm"));
+  EXPECT_NEAR(fill().width(), wide + 4, 0.01);
+  type(coloured.printed().bleed(), QStringLiteral("50 mm"));
+  EXPECT_NEAR(fill().width(), wide + 14, 0.01) << "the most there is";
+  type(coloured.printed().bleed(), QStringLiteral("3 mm"));
+  EXPECT_TRUE(cuts());
+  coloured.printed().cuts().click();
+  EXPECT_FALSE(cuts());
+  coloured.printed().sides().setCurrentIndex(2);
+  EXPECT_EQ(coloured.pageCount(), 2 * front);
 }
 
 }  // namespace

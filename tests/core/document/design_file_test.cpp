@@ -88,6 +88,15 @@ TEST(DesignFile, AFileOfVersionFiveIsStillRead) {
   EXPECT_EQ(*design, soapTray());
 }
 
+/// Before version 7 no picture could be a paper.
+TEST(DesignFile, AFileOfVersionSixIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-6");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
   const Design pouch =
       newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())
@@ -122,6 +131,17 @@ TEST(DesignFile, EveryDesignReadsBackTheSame) {
         design.card.colours =
             *withPattern(design.card.colours, i % 2 == 0 ? "tartan:scale=1/2in:turn=15:side=back"
                                                          : "dots:colours=sage,#010203");
+      if (i % 5 == 0) {
+        // A PNG's signature and its header chunk (ISO/IEC 15948, 5.2 and 11.2.2).
+        const std::string png("\x89PNG\r\n\x1A\n\0\0\0\rIHDR\0\0\0\3\0\0\0\2", 24);
+        PaperPattern paper{kPicturePaper, Length::mm(3 + i), i, {{1, 2, 3}, {0, 0, 0}}};
+        paper.picture = PaperPicture{PictureFile(png + std::to_string(i)), i % 2 == 0,
+                                     Length::nanometres(random.whole(-900'000'000, 900'000'000)),
+                                     Length::inches(-1, 16)};
+        paper.plate = i % 2 == 1;
+        design.card.colours.pattern = paper;
+        design.product = parseProduct("sphere:42.7mm:#0A1B2C").value();
+      }
       if (i % 4 == 0) design.tags = {"autumn", "\u00E4, \"quoted\""};
       if (i % 5 == 0) design.board = Length::inches(12);
       if (i % 3 != 0) design.product = parseProduct("cylinder:40x120mm").value();

@@ -1,0 +1,59 @@
+#include "document/print_warnings.h"
+
+#include <cmath>
+#include <cstdint>
+
+#include "base/picture_file.h"
+#include "document/words_room.h"
+#include "drawing/type_width.h"
+#include "drawing/words_on.h"
+
+namespace creasewright {
+namespace {
+
+constexpr std::int64_t kFewestDots = 150;  // to the inch (common practice, no published source)
+constexpr double kSlack = 1e-6;
+
+/// For a sentence.
+double rounded(double number) { return std::floor(number * 10) / 10; }
+
+void warnOfWords(const BuiltPiece& piece, Problems& found) {
+  const double contrast = wordsOn(piece.card.colours).contrast;
+  const auto warn = [&](ProblemCode code, const Inscription& words, ProblemValue is,
+                        ProblemValue limit) {
+    found.push_back(
+        {code, piece.name, {words.text, std::move(is), std::move(limit)}, Severity::Warning});
+  };
+  for (const Inscription& words : piece.net.inscriptions) {
+    const double points = words.height / kPoint;
+    if (points < kSmallestPoints - kSlack)
+      warn(ProblemCode::TextSmall, words, rounded(points), kSmallestPoints);
+    if (contrast < kReadableContrast)
+      warn(ProblemCode::TextFaint, words, rounded(contrast), kReadableContrast);
+    const double width = typeWidth(words.text, words.height);
+    const double room = roomFor(piece.net, words);
+    if (width > room) warn(ProblemCode::TextTooLarge, words, Length::mm(width), Length::mm(room));
+  }
+}
+
+void warnOfDots(const BuiltPiece& piece, Problems& found) {
+  const auto& paper = piece.card.colours.pattern;
+  if (!paper || !paper->picture) return;
+  const std::optional<PixelSize> pixels = pixelsOf(paper->picture->file.bytes());
+  if (!pixels) return;
+  const auto dots = static_cast<std::int64_t>(pixels->width / paper->scale.mm() * 25.4);
+  if (dots < kFewestDots)
+    found.push_back(
+        {ProblemCode::PictureCoarse, piece.name, {dots, kFewestDots}, Severity::Warning});
+}
+
+}  // namespace
+
+Problems printWarnings(const BuiltPiece& piece) {
+  Problems found;
+  warnOfWords(piece, found);
+  warnOfDots(piece, found);
+  return found;
+}
+
+}  // namespace creasewright

@@ -1,0 +1,11 @@
+#pragma once
+
+#include "document/build.h"
+
+namespace creasewright {
+
+/// What of a piece will not print well: words too small, too faint on their paper or too long for
+/// their place (TextSmall, TextFaint, TextTooLarge), a picture of too few dots (PictureCoarse).
+Problems printWarnings(const BuiltPiece& piece);
+
+}  // namespace creasewright

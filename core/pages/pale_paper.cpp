@@ -1,0 +1,102 @@
+#include "pages/pale_paper.h"
+
+#include <algorithm>
+#include <cmath>
+
+#include "document/paper_way.h"
+#include "drawing/contrast.h"
+#include "fit/colours_under.h"
+#include "pages/paper_print.h"
+#include "patterns/pattern.h"
+
+namespace creasewright {
+namespace {
+
+constexpr double kLines = 3;  // to 1
+
+/// Whether lines of all roles stand out from it.
+bool carriesLines(Colour card) {
+  return std::ranges::all_of(
+      paintOrder(),
+      [card](Role role) {
+        const bool line = role == Role::Cut || role == Role::Valley || role == Role::Mountain ||
+                          role == Role::Dimension;
+        return !line || contrast(roleStyle(role).colour, card) >= kLines;
+      });
+}
+
+/// What the side that is up shows, or nothing.
+std::vector<Colour> shownColours(const BuiltPiece& piece) {
+  const CardColours& colours = piece.card.colours;
+  const bool behind = !faceIsUp(piece);
+  const bool plain = !(behind ? colours.behind() : colours.face);
+  if (plain && colours.patternOf(behind) == nullptr) return {};
+  return coloursUnder(colours, behind);
+}
+
+/// The side that is up as if it were the one that is printed; a back that is as the face too.
+CardColours sideUp(const BuiltPiece& piece) {
+  CardColours out = piece.card.colours;
+  const bool behind = !faceIsUp(piece);
+  const std::optional<Colour> plain = behind ? out.behind() : out.face;
+  if (out.patternOf(behind) == nullptr) out.pattern.reset();
+  out.patternBehind = false;
+  out.face = plain;
+  return out;
+}
+
+}  // namespace
+
+bool faceIsUp(const BuiltPiece& piece) { return piece.role && piece.net.panels.size() == 1; }
+
+Colour veiled(Colour colour, double veil) {
+  const auto mixed = [veil](std::uint8_t channel) {
+    return static_cast<std::uint8_t>(std::lround(channel + (255 - channel) * veil));
+  };
+  return {mixed(colour.red), mixed(colour.green), mixed(colour.blue)};
+}
+
+double veilOver(const BuiltPiece& piece) {
+  constexpr int kSteps = 50;
+  const std::vector<Colour> colours = shownColours(piece);
+  for (int i = 0; i < kSteps; ++i) {
+    const double veil = static_cast<double>(i) / kSteps;
+    if (std::ranges::all_of(colours,
+                            [veil](Colour each) { return carriesLines(veiled(each, veil)); }))
+      return veil;
+  }
+  return 1;
+}
+
+std::optional<Colour> paleColour(const BuiltPiece& piece) {
+  if (shownColours(piece).empty()) return std::nullopt;
+  const CardColours up = sideUp(piece);
+  const PaperPattern* paper = up.patternOf(false);
+  const bool once = paper != nullptr && paper->picture && !paper->picture->tiled;
+  const Colour white{0xFF, 0xFF, 0xFF};
+  return veiled(paper != nullptr && !once ? meanColour(*paper) : up.face.value_or(white),
+                veilOver(piece));
+}
+
+PlaneMap paperOnBlank(const BuiltDesign& built, const BuiltPiece& piece) {
+  // Of a flat piece the print is shown as it reads, though it is cut from its back.
+  const PlaneMap own = paperPlaces(piece.net, paperUp(built, piece), true).front();
+  const Transform& frame = piece.flat.frames.front();
+  const auto flat = [](Point3 p) { return Point{p.x, p.y}; };
+  const auto turned = [&](Point v) { return flat(frame.turn({v.x, v.y, 0})); };
+  return {flat(frame.apply(own.origin)), turned(own.x), turned(own.y)};
+}
+
+std::vector<PathItem> palePrint(const BuiltDesign& built, const BuiltPiece& piece) {
+  if (shownColours(piece).empty()) return {};
+  std::vector<PathItem> items =
+      printOn(piece.flat.outline, sideUp(piece), false, paperOnBlank(built, piece));
+  const double veil = veilOver(piece);
+  for (PathItem& item : items) {
+    item.colour = veiled(*item.colour, veil);
+    item.picture.reset();
+  }
+  return items;
+}
+
+}  // namespace creasewright

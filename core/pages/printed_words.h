@@ -1,0 +1,13 @@
+#pragma once
+
+#include "drawing/drawing.h"
+#include "fit/card_colours.h"
+
+namespace creasewright {
+
+/// Words as they are printed on the face of card: in ink, or in white where that stands out more;
+/// and under them a white plate where the paper has one, half their size beyond them (common
+/// practice, no published source).
+Drawing printedWords(const std::vector<TextItem>& texts, const CardColours& colours);
+
+}  // namespace creasewright

@@ -1,0 +1,344 @@
+#include <algorithm>
+#include <cmath>
+
+#include <gtest/gtest.h>
+
+#include "core/laws/random_design.h"
+#include "document/paper_way.h"
+#include "drawing/arrange.h"
+#include "pages/printed_part.h"
+#include "pages/template_pages.h"
+#include "support/random.h"
+#include "units/millimetres.h"
+#include "units/paper.h"
+
+// Printed papers against distances and insides of the outlines of the net itself, taken point by
+// point: none of it knows how areas are grown or cut.
+namespace creasewright {
+namespace {
+
+using testing::Random;
+
+constexpr double kSlack = 0.02;  // mm
+
+std::string words(const Label& label) { return label.code.empty() ? label.literal : label.code; }
+
+/// A style with all extras that fit, all of coloured card.
+std::optional<BuiltDesign> colouredDesign(const Style& style, const char* colours) {
+  Design design = testing::withItsExtras(style);
+  design.card.colours = parseCardColours(colours).value();
+  for (Extra& extra : design.extras)
+    if (extra.kind != "window") extra.card.colours = parseCardColours("plum/cream").value();
+  auto built = build(design);
+  return built ? std::optional(std::move(*built)) : std::nullopt;
+}
+
+std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
+  std::vector<TemplatePiece> parts;
+  for (const BuiltPiece& piece : built.pieces) {
+    TemplatePiece part{.name = piece.name,
+                       .net = &piece.net,
+                       .flat = &piece.flat,
+                       .scorePlan = &piece.scorePlan,
+                       .gluePlan = &piece.gluePlan};
+    part.count = piece.count;
+    part.colours = &piece.card.colours;
+    part.paperUp = paperUp(built, piece);
+    parts.push_back(std::move(part));
+  }
+  return parts;
+}
+
+std::vector<Drawing> printed(const BuiltDesign& built, const PrintedForm& form,
+                             const Paper& paper = *findPaper("a3")) {
+  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, words,
+                                  TemplateKind::Printed, form);
+  EXPECT_TRUE(pages.ok());
+  return pages ? *pages : std::vector<Drawing>();
+}
+
+bool inside(const std::vector<Polygon>& rings, Point p) {
+  int count = 0;
+  for (const Polygon& ring : rings) count += locate(p, ring) == Side::Outside ? 0 : 1;
+  return count % 2 == 1;
+}
+
+double distanceTo(const std::vector<Polygon>& rings, Point p) {
+  double nearest = 1e9;
+  for (const Polygon& ring : rings)
+    for (std::size_t i = 0; i < ring.size(); ++i)
+      nearest = std::min(nearest, distanceToSegment(p, {ring[i], ring[(i + 1) % ring.size()]}));
+  return nearest;
+}
+
+/// A printed part on its page: its fill and its cuts.
+struct OnPage {
+  std::vector<Polygon> fill;
+  std::vector<Polygon> cuts;  // closed ones, outline and openings
+  Bounds box;
+};
+
+Bounds boundsOf(const std::vector<Polygon>& rings) {
+  Polygon all;
+  for (const Polygon& ring : rings) all.insert(all.end(), ring.begin(), ring.end());
+  return bounds(all);
+}
+
+bool holds(const Bounds& box, const Bounds& part) {
+  return part.low.x > box.low.x - kSlack && part.low.y > box.low.y - kSlack &&
+         part.high.x < box.high.x + kSlack && part.high.y < box.high.y + kSlack;
+}
+
+/// Whether a piece itself says so.
+bool isWritten(const BuiltDesign& built, const TextItem& text) {
+  return std::ranges::any_of(built.pieces, [&](const BuiltPiece& piece) {
+    return std::ranges::any_of(piece.net.inscriptions, [&](const Inscription& line) {
+      return line.text == text.label.literal;
+    });
+  });
+}
+
+/// Plain colours: a fill for each part. `bleed`: glued flaps may be left plain on an edge.
+std::vector<OnPage> partsOn(const Drawing& page, double reach) {
+  std::vector<OnPage> parts;
+  for (const PathItem& item : page.paths)
+    if (item.role == Role::Face) parts.push_back({item.rings, {}, boundsOf(item.rings)});
+  for (OnPage& part : parts) {
+    part.box.low = part.box.low - Point{reach, reach};
+    part.box.high = part.box.high + Point{reach, reach};
+  }
+  for (const PathItem& item : page.paths) {
+    if (item.role != Role::Cut || !item.closed) continue;
+    for (const Polygon& ring : item.rings) {
+      OnPage* best = nullptr;
+      for (OnPage& part : parts)
+        if (holds(part.box, bounds(ring)) &&
+            (best == nullptr ||
+             distanceTo(part.fill, ring.front()) < distanceTo(best->fill, ring.front())))
+          best = &part;
+      if (best != nullptr) best->cuts.push_back(ring);
+    }
+  }
+  return parts;
+}
+
+/// No colour beyond the bleed of its own cuts (sqrt 2 of it at a right angle), none on or within
+/// the outline of another part, none on what a printer leaves white, and none on words.
+TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
+  Random random(1717);
+  int judged = 0;
+  for (const Style& style : styles()) {
+    const auto built = colouredDesign(style, "sage/cream");
+    if (!built) continue;
+    const PrintedForm form{random.between(0.5, 6), true,
+                           random.whole(0, 1) == 0 ? PrintedSides::Face : PrintedSides::Both};
+    // Large enough that nothing is tiled.
+    for (const Drawing& page : printed(*built, form, ownPaper(mm(1000), mm(800)))) {
+      const std::vector<OnPage> parts = partsOn(page, 80);
+      for (const OnPage& part : parts) {
+        EXPECT_TRUE(holds({{5, 5}, {page.width - 5, page.height - 5}}, boundsOf(part.fill)))
+            << style.id;
+        for (const Polygon& ring : part.fill)
+          for (const Point& p : ring) {
+            ++judged;
+            EXPECT_TRUE(inside(part.cuts, p) ||
+                        distanceTo(part.cuts, p) < form.bleed * std::sqrt(2.0) + kSlack)
+                << style.id << ' ' << form.bleed << ": " << distanceTo(part.cuts, p);
+            for (const OnPage& other : parts) {
+              if (&other == &part) continue;
+              EXPECT_FALSE(inside(other.cuts, p)) << style.id;
+              EXPECT_FALSE(inside(other.fill, p)) << style.id;
+            }
+          }
+        for (const TextItem& text : page.texts)
+          for (const Point& p : textBox(text, words(text.label)))
+            EXPECT_TRUE(isWritten(*built, text) || !inside(part.fill, p))
+                << style.id << ": " << words(text.label);
+      }
+    }
+  }
+  EXPECT_GT(judged, 2000);
+}
+
+/// Every place of the card is printed, but for flaps that take glue on that face: those only so far
+/// as colour runs into them.
+TEST(PrintedPapers, AllThatShowsIsPrintedInAllStyles) {
+  Random random(99);
+  int points = 0;
+  int flaps = 0;
+  for (const Style& style : styles()) {
+    const auto built = colouredDesign(style, "sage/cream");
+    if (!built) continue;
+    for (const TemplatePiece& piece : partsOf(*built))
+      for (const Face face : {Face::Outside, Face::Inside}) {
+        const Region area = printedArea(piece, face, 3);
+        const std::vector<bool> glued = gluedPanels(piece, face);
+        const FlatNet& flat = *piece.flat;
+        for (int i = 0; i < 60; ++i) {
+          const Point p{random.between(0, flat.width), random.between(0, flat.height)};
+          bool shows = false;
+          bool flap = false;
+          double toShown = 1e9;
+          for (std::size_t k = 0; k < flat.panels.size(); ++k) {
+            std::vector<Polygon> rings{flat.panels[k]};
+            rings.insert(rings.end(), flat.openings[k].begin(), flat.openings[k].end());
+            (glued[k] ? flap : shows) |= inside(rings, p);
+            if (!glued[k]) toShown = std::min(toShown, distanceTo(rings, p));
+          }
+          bool covered = false;
+          for (const Area& each : area) {
+            std::vector<Polygon> rings{each.outer};
+            rings.insert(rings.end(), each.holes.begin(), each.holes.end());
+            covered |= inside(rings, p);
+          }
+          if (shows && toShown > kSlack) {
+            ++points;
+            EXPECT_TRUE(covered) << style.id << ' ' << piece.name;
+          } else if (flap && toShown > 3 * kIntoFlap) {
+            ++flaps;
+            EXPECT_FALSE(covered) << style.id << ' ' << piece.name;
+          }
+        }
+      }
+  }
+  EXPECT_GT(points, 2000);
+  EXPECT_GT(flaps, 50);
+}
+
+std::vector<Point> cornersOf(const Drawing& page, bool over) {
+  std::vector<Point> corners;
+  for (const PathItem& item : page.paths)
+    if (item.role == Role::Cut)
+      for (const Polygon& ring : item.rings)
+        for (const Point& p : ring)
+          corners.push_back(
+              {std::round((over ? page.width - p.x : p.x) * 1000), std::round(p.y * 1000)});
+  std::ranges::sort(corners,
+                    [](Point a, Point b) { return std::pair(a.x, a.y) < std::pair(b.x, b.y); });
+  return corners;
+}
+
+/// Turned over sideways, every cut of a back page lies on one of its front page: x' = W - x.
+TEST(PrintedPapers, BacksLieBehindTheirFronts) {
+  int pairs = 0;
+  for (const Style& style : styles()) {
+    const auto built = colouredDesign(style, "sage/cream");
+    if (!built) continue;
+    const Paper paper = *findPaper(pairs % 2 == 0 ? "a4" : "a3");  // tiles too
+    const auto pages = printed(*built, {3, true, PrintedSides::Both}, paper);
+    ASSERT_EQ(pages.size() % 2, 0U);
+    const auto backs = printed(*built, {3, true, PrintedSides::Back}, paper);
+    EXPECT_EQ(backs.size() * 2, pages.size());
+    for (std::size_t i = 0; i < pages.size(); i += 2) {
+      const auto front = cornersOf(pages[i], false);
+      const auto back = cornersOf(pages[i + 1], true);
+      ASSERT_EQ(front.size(), back.size()) << style.id << ' ' << i;
+      for (std::size_t k = 0; k < front.size(); ++k)
+        ASSERT_LT(distance(front[k], back[k]), 3) << style.id;  // thousandths of a mm
+      ++pairs;
+    }
+  }
+  EXPECT_GT(pairs, 30);
+}
+
+TEST(PrintedPapers, HoldEachPieceAsOftenAsItIsMade) {
+  Design design =
+      newDesign("framed-tray", std::nullopt, cards().front(), Ease::Easy, ToolGrid::sixteenthInch())
+          .value();
+  design.extras.push_back(standardExtra(**findExtraKind("mats"), design.card));
+  design.extras.back().card.colours.face = parseColour("plum").value();
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  int made = 0;
+  for (const BuiltPiece& piece : built->pieces) made += piece.role ? piece.count : 0;
+  int fills = 0;
+  for (const Drawing& page : printed(*built, {}))
+    for (const PathItem& item : page.paths) {
+      if (item.role != Role::Face) continue;
+      ++fills;
+      EXPECT_EQ(item.colour, parseColour("plum").value());
+    }
+  EXPECT_GT(made, 3);
+  EXPECT_EQ(fills, made);
+}
+
+TEST(PrintedPapers, CutLinesComeAndGo) {
+  const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
+  ASSERT_TRUE(built);
+  for (const bool cuts : {true, false}) {
+    int lines = 0;
+    int marks = 0;
+    for (const Drawing& page : printed(*built, {3, cuts, PrintedSides::Face}))
+      for (const PathItem& item : page.paths) {
+        lines += item.role == Role::Cut && !item.like ? 1 : 0;
+        marks += item.role == Role::Positions ? 1 : 0;
+        EXPECT_NE(item.role, Role::Valley);
+        EXPECT_NE(item.role, Role::Waste);
+      }
+    EXPECT_EQ(lines > 0, cuts);
+    EXPECT_GT(marks, 0);
+  }
+}
+
+TEST(PrintedPapers, PlainCardHasNothingToPrint) {
+  const auto built = colouredDesign(**findStyle("framed-tray"), "plain");
+  ASSERT_TRUE(built);
+  BuiltDesign plain = *built;
+  for (BuiltPiece& piece : plain.pieces) piece.card.colours = {};
+  const auto pages = drawTemplate(partsOf(plain), {.paper = *findPaper("a4")}, {"A box", "", {}},
+                                  words, TemplateKind::Printed);
+  ASSERT_FALSE(pages);
+  EXPECT_EQ(pages.problem().code, ProblemCode::NothingPrinted);
+}
+
+/// A template that saves ink draws no fills.
+TEST(PrintedPapers, InkSavingTemplatesHaveNoFills) {
+  const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
+  ASSERT_TRUE(built);
+  const auto pages = drawTemplate(partsOf(*built), {.paper = *findPaper("a4")}, {"A box", "", {}},
+                                  words, TemplateKind::InkSaving);
+  ASSERT_TRUE(pages);
+  for (const Drawing& page : *pages)
+    for (const PathItem& item : page.paths)
+      EXPECT_FALSE(item.filled && item.role != Role::Legend && item.role != Role::CutMark &&
+                   item.role != Role::Positions)
+          << static_cast<int>(item.role);
+}
+
+/// Words on dark paper are white, on light paper in ink; on a plate in ink, with the plate under
+/// all of them.
+TEST(PrintedPapers, WordsStandOutFromTheirPaper) {
+  for (const auto& [colours, plate, white] :
+       {std::tuple{"cream", false, false}, {"plum", false, true}, {"plum", true, false}}) {
+    Design design = newDesign("framed-tray", std::nullopt, cards().front(), Ease::Easy,
+                              ToolGrid::sixteenthInch())
+                        .value();
+    Extra label = standardExtra(**findExtraKind("label"), design.card);
+    label.lines = {"Soap"};
+    label.card.colours = parseCardColours(colours).value();
+    if (plate) {
+      label.card.colours.pattern = PaperPattern{"dots", Length::mm(8), 0, {}};
+      label.card.colours.pattern->colours = {*label.card.colours.face, *parseColour("cream")};
+      label.card.colours.pattern->plate = true;
+    }
+    design.extras.push_back(label);
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    int told = 0;
+    for (const Drawing& page : printed(*built, {}))
+      for (const TextItem& text : page.texts) {
+        if (text.label.literal != "Soap") continue;
+        ++told;
+        EXPECT_EQ(text.reversed, white) << colours;
+        const bool under = std::ranges::any_of(page.paths, [&](const PathItem& item) {
+          return item.role == Role::Face && item.colour == Colour{0xFF, 0xFF, 0xFF} &&
+                 inside(item.rings, text.at);
+        });
+        EXPECT_EQ(under, plate);
+      }
+    EXPECT_EQ(told, 1);
+  }
+}
+
+}  // namespace
+}  // namespace creasewright
