@@ -1667,6 +1667,26 @@
         <source>Pattern</source>
         <translation>Muster</translation>
     </message>
+    <message>
+        <source>Goes on</source>
+        <translation>Gehört auf</translation>
+    </message>
+    <message>
+        <source>Add a layer</source>
+        <translation>Eine Lage hinzufügen</translation>
+    </message>
+    <message>
+        <source>The outermost</source>
+        <translation>Das Äußerste</translation>
+    </message>
+    <message>
+        <source>The box</source>
+        <translation>Die Schachtel</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ExtrasPanel</name>
@@ -2392,6 +2412,37 @@
     <message>
         <source>Prices…</source>
         <translation>Preise …</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::LayerRow</name>
+    <message>
+        <source>Layer %1</source>
+        <translation>Lage %1</translation>
+    </message>
+    <message>
+        <source>Remove</source>
+        <translation>Entfernen</translation>
+    </message>
+    <message>
+        <source>Remove layer %1</source>
+        <translation>Lage %1 entfernen</translation>
+    </message>
+    <message>
+        <source>Card</source>
+        <translation>Karton</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <translation>Naturweiß</translation>
+    </message>
+    <message>
+        <source>Colour</source>
+        <translation>Farbe</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
     </message>
 </context>
 <context>
@@ -4142,10 +4193,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Etikett auf die Mitte seines Rahmenpapiers kleben.</translation>
     </message>
     <message>
-        <source>Glue it onto the middle of “%1”.</source>
-        <translation>Auf die Mitte von „%1“ kleben.</translation>
-    </message>
-    <message>
         <source>Glue in the film</source>
         <translation>Die Folie einkleben</translation>
     </message>
@@ -4587,6 +4634,96 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The photo “%1” belongs to a step that the guide does not have; it is kept in the design and not printed.</source>
         <translation>Das Foto „%1“ gehört zu einem Schritt, den die Anleitung nicht hat; es bleibt im Entwurf und wird nicht gedruckt.</translation>
+    </message>
+    <message>
+        <source>Glue “%1” onto %2.</source>
+        <translation>„%1“ auf %2 kleben.</translation>
+    </message>
+    <message>
+        <source>Stick “%1” onto %2 with double-sided tape.</source>
+        <translation>„%1“ mit doppelseitigem Klebeband auf %2 kleben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stick “%1” onto %2 with %n foam dot(s), %3 thick, 3 mm inside its edge.</source>
+        <translation>
+            <numerusform>„%1“ mit %n Schaumstoffpunkt, %3 dick, 3 mm innerhalb des Randes auf %2 kleben.</numerusform>
+            <numerusform>„%1“ mit %n Schaumstoffpunkten, %3 dick, 3 mm innerhalb des Randes auf %2 kleben.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Punch “%1” with your punch of %2.</source>
+        <translation>„%1“ mit dem Motivlocher von %2 stanzen.</translation>
+    </message>
+    <message>
+        <source>Stamp the words onto “%1” and let them dry.</source>
+        <translation>Die Worte auf „%1“ stempeln und trocknen lassen.</translation>
+    </message>
+    <message>
+        <source>“%1” of the piece “%2”</source>
+        <translation>„%1“ des Teils „%2“</translation>
+    </message>
+    <message>
+        <source>Glue it onto %1, where the picture shows it.</source>
+        <translation>Auf %1 kleben, wo das Bild es zeigt.</translation>
+    </message>
+    <message>
+        <source>Glue it onto the middle of %1.</source>
+        <translation>Auf die Mitte von %1 kleben.</translation>
+    </message>
+    <message>
+        <source>Tie two loops and leave two tails; cut their ends slanting.</source>
+        <translation>Zwei Schlaufen binden und zwei Enden stehen lassen; die Enden schräg abschneiden.</translation>
+    </message>
+    <message>
+        <source>Cut the ends and the middle band off, close the rest to a loop with glue, and press its middle flat.</source>
+        <translation>Die Enden und das Mittelband abschneiden, den Rest mit Klebstoff zu einer Schlaufe schließen und ihre Mitte flach drücken.</translation>
+    </message>
+    <message>
+        <source>Cut the ends and the middle band off, glue a closed loop for each layer, and lay them on one another, the largest below.</source>
+        <translation>Die Enden und das Mittelband abschneiden, für jede Lage eine geschlossene Schlaufe kleben und sie aufeinanderlegen, die größte zuunterst.</translation>
+    </message>
+    <message>
+        <source>Make the bow and glue it on</source>
+        <translation>Die Schleife machen und aufkleben</translation>
+    </message>
+    <message>
+        <source>Close the middle band round it, its seam behind.</source>
+        <translation>Das Mittelband darum schließen, die Naht nach hinten.</translation>
+    </message>
+    <message>
+        <source>Glue it onto “%1”.</source>
+        <translation>Auf „%1“ kleben.</translation>
+    </message>
+    <message>
+        <source>Glue it on where the ribbon crosses.</source>
+        <translation>Aufkleben, wo das Schleifenband sich kreuzt.</translation>
+    </message>
+    <message>
+        <source>Lay it under the box, cross it on top, and glue its ends there.</source>
+        <translation>Unter die Schachtel legen, oben kreuzen und die Enden dort kleben.</translation>
+    </message>
+    <message>
+        <source>Lay it once round along the band and glue its ends on top.</source>
+        <translation>Einmal herum entlang der Banderole legen und die Enden oben kleben.</translation>
+    </message>
+    <message>
+        <source>Lay it once round along the band and tie a bow.</source>
+        <translation>Einmal herum entlang der Banderole legen und eine Schleife binden.</translation>
+    </message>
+    <message>
+        <source>Lay it once round the box and glue its ends on top.</source>
+        <translation>Einmal um die Schachtel legen und die Enden oben kleben.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n foam dot(s), %1 thick</source>
+        <translation>
+            <numerusform>%n Schaumstoffpunkt, %1 dick</numerusform>
+            <numerusform>%n Schaumstoffpunkte, %1 dick</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Punches of the sizes that the steps name</source>
+        <translation>Motivlocher in den Größen, die die Schritte nennen</translation>
     </message>
 </context>
 <context>
@@ -5201,6 +5338,20 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Lay the sheet as drawn, a quarter turned.</source>
         <translation>Den Bogen wie gezeichnet legen, um eine Vierteldrehung gedreht.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n foam dot(s), %1 thick</source>
+        <translation>
+            <numerusform>%n Schaumstoffpunkt, %1 dick</numerusform>
+            <numerusform>%n Schaumstoffpunkte, %1 dick</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n set(s) of punches</source>
+        <translation>
+            <numerusform>%n Satz Motivlocher</numerusform>
+            <numerusform>%n Sätze Motivlocher</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -5939,6 +6090,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>part</source>
         <translation>Teil</translation>
     </message>
+    <message>
+        <source>layer of the label</source>
+        <translation>Lage des Etiketts</translation>
+    </message>
 </context>
 <context>
     <name>patterns</name>
@@ -6128,6 +6283,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>other half</source>
         <translation>andere Hälfte</translation>
+    </message>
+    <message>
+        <source>layer of the label</source>
+        <translation>Lage des Etiketts</translation>
     </message>
 </context>
 <context>
@@ -6634,6 +6793,34 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>“%1” is no picture that can be printed on paper. Choose a PNG, JPEG or SVG file that opens in other programs.</source>
         <translation>„%1“ ist kein Bild, das sich auf Papier drucken lässt. Eine PNG-, JPEG- oder SVG-Datei wählen, die sich in anderen Programmen öffnen lässt.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” is to go on “%2”, and this design has no such extra. Write “box”, “outermost”, or the name or the number of an extra.</source>
+        <translation>Das Extra „%1“ soll auf „%2“, und dieser Entwurf hat kein solches Extra. „box“, „outermost“ oder den Namen oder die Nummer eines Extras schreiben.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” cannot go on “%2”. Choose another place for it.</source>
+        <translation>Das Extra „%1“ kann nicht auf „%2“. Einen anderen Platz dafür wählen.</translation>
+    </message>
+    <message>
+        <source>These extras lie on one another in a circle, so that none lies on the box: %1. Let one of them lie on the box.</source>
+        <translation>Diese Extras liegen im Kreis aufeinander, sodass keines auf der Schachtel liegt: %1. Eines davon auf die Schachtel legen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” would stick out over the edge of %2 at its place. Move it inwards, make it smaller, or let it overhang.</source>
+        <translation>Das Extra „%1“ stünde an seinem Platz über den Rand von %2 hinaus. Es nach innen rücken, kleiner machen oder überstehen lassen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” cannot slide over the extra “%2”, which is held by foam. Glue that flat, or put it onto the band.</source>
+        <translation>Das Extra „%1“ kann nicht über das Extra „%2“ gleiten, das mit Schaumstoff gehalten wird. Dieses flach kleben oder auf die Banderole setzen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” would run through the air along the open box. Lay it once round, or make the band under it as wide as the box is long.</source>
+        <translation>Das Extra „%1“ liefe entlang der offenen Schachtel durch die Luft. Es nur einmal herumlegen oder die Banderole darunter so breit machen, wie die Schachtel lang ist.</translation>
+    </message>
+    <message>
+        <source>Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on what is under it. Make it smaller, or let it overhang.</source>
+        <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Sie kleiner machen oder überstehen lassen.</translation>
     </message>
 </context>
 <context>
@@ -8424,10 +8611,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Über Kreuz</translation>
     </message>
     <message>
-        <source>Off: once round the short way.</source>
-        <translation>Aus: einmal herum, den kurzen Weg.</translation>
-    </message>
-    <message>
         <source>Rectangle</source>
         <translation>Rechteck</translation>
     </message>
@@ -9502,6 +9685,206 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Open</source>
         <translation>Offen</translation>
+    </message>
+    <message>
+        <source>Made for itself and glued on, where ribbons cross or on a face.</source>
+        <translation>Für sich gemacht und aufgeklebt, wo Schleifenbänder sich kreuzen oder auf einer Fläche.</translation>
+    </message>
+    <message>
+        <source>Form</source>
+        <translation>Form</translation>
+    </message>
+    <message>
+        <source>Of the bow.</source>
+        <translation>Der Schleife.</translation>
+    </message>
+    <message>
+        <source>Two loops</source>
+        <translation>Zwei Schlaufen</translation>
+    </message>
+    <message>
+        <source>Flat</source>
+        <translation>Flach</translation>
+    </message>
+    <message>
+        <source>Layered</source>
+        <translation>In Lagen</translation>
+    </message>
+    <message>
+        <source>Span</source>
+        <translation>Spannweite</translation>
+    </message>
+    <message>
+        <source>From tip to tip of its largest loops.</source>
+        <translation>Von Spitze zu Spitze der größten Schlaufen.</translation>
+    </message>
+    <message>
+        <source>Tails</source>
+        <translation>Enden</translation>
+    </message>
+    <message>
+        <source>Length of each; 0 follows the span.</source>
+        <translation>Länge jedes Endes; 0 folgt der Spannweite.</translation>
+    </message>
+    <message>
+        <source>Of a layered bow.</source>
+        <translation>Einer Schleife in Lagen.</translation>
+    </message>
+    <message>
+        <source>From its place to the right; less than 0 to the left.</source>
+        <translation>Von seinem Platz nach rechts; unter 0 nach links.</translation>
+    </message>
+    <message>
+        <source>From its place upwards; less than 0 downwards.</source>
+        <translation>Von seinem Platz nach oben; unter 0 nach unten.</translation>
+    </message>
+    <message>
+        <source>Degrees against the clock.</source>
+        <translation>Grad gegen den Uhrzeigersinn.</translation>
+    </message>
+    <message>
+        <source>Rounded</source>
+        <translation>Abgerundet</translation>
+    </message>
+    <message>
+        <source>Scalloped circle</source>
+        <translation>Kreis mit Wellenrand</translation>
+    </message>
+    <message>
+        <source>Scalloped rectangle</source>
+        <translation>Rechteck mit Wellenrand</translation>
+    </message>
+    <message>
+        <source>Banner</source>
+        <translation>Banner</translation>
+    </message>
+    <message>
+        <source>Tag shape</source>
+        <translation>Anhängerform</translation>
+    </message>
+    <message>
+        <source>Ticket</source>
+        <translation>Eintrittskarte</translation>
+    </message>
+    <message>
+        <source>Hexagon</source>
+        <translation>Sechseck</translation>
+    </message>
+    <message>
+        <source>Where there is room</source>
+        <translation>Wo Platz ist</translation>
+    </message>
+    <message>
+        <source>Top left</source>
+        <translation>Oben links</translation>
+    </message>
+    <message>
+        <source>Top right</source>
+        <translation>Oben rechts</translation>
+    </message>
+    <message>
+        <source>Bottom left</source>
+        <translation>Unten links</translation>
+    </message>
+    <message>
+        <source>Bottom right</source>
+        <translation>Unten rechts</translation>
+    </message>
+    <message>
+        <source>Place</source>
+        <translation>Platz</translation>
+    </message>
+    <message>
+        <source>On its face; it follows when the face grows.</source>
+        <translation>Auf seiner Fläche; er geht mit, wenn die Fläche wächst.</translation>
+    </message>
+    <message>
+        <source>May overhang</source>
+        <translation>Darf überstehen</translation>
+    </message>
+    <message>
+        <source>It may reach over the edge of what is under it.</source>
+        <translation>Es darf über den Rand dessen reichen, was darunter liegt.</translation>
+    </message>
+    <message>
+        <source>Held by</source>
+        <translation>Gehalten mit</translation>
+    </message>
+    <message>
+        <source>What holds it to what is under it.</source>
+        <translation>Womit es auf dem hält, was darunter liegt.</translation>
+    </message>
+    <message>
+        <source>Glue</source>
+        <translation>Klebstoff</translation>
+    </message>
+    <message>
+        <source>Tape</source>
+        <translation>Klebeband</translation>
+    </message>
+    <message>
+        <source>Foam</source>
+        <translation>Schaumstoff</translation>
+    </message>
+    <message>
+        <source>Thickness of the foam, where foam holds it.</source>
+        <translation>Dicke des Schaumstoffs, wo Schaumstoff hält.</translation>
+    </message>
+    <message>
+        <source>Punched</source>
+        <translation>Gestanzt</translation>
+    </message>
+    <message>
+        <source>Made by a punch of this size, not cut.</source>
+        <translation>Mit einem Motivlocher dieser Größe gemacht, nicht geschnitten.</translation>
+    </message>
+    <message>
+        <source>Of the layer.</source>
+        <translation>Der Lage.</translation>
+    </message>
+    <message>
+        <source>0 follows the layer below, less the inset.</source>
+        <translation>0 folgt der Lage darunter, abzüglich des Randes.</translation>
+    </message>
+    <message>
+        <source>How much of the layer below is seen all round.</source>
+        <translation>Wie viel von der Lage darunter ringsum zu sehen ist.</translation>
+    </message>
+    <message>
+        <source>To the right of the middle; less than 0 to the left.</source>
+        <translation>Rechts der Mitte; unter 0 links davon.</translation>
+    </message>
+    <message>
+        <source>Above the middle; less than 0 below it.</source>
+        <translation>Über der Mitte; unter 0 darunter.</translation>
+    </message>
+    <message>
+        <source>Blank to stamp</source>
+        <translation>Zum Bestempeln</translation>
+    </message>
+    <message>
+        <source>Left empty, its words are stamped on.</source>
+        <translation>Bleibt leer; die Worte werden aufgestempelt.</translation>
+    </message>
+    <message>
+        <source>Off: once round the short way, or along the band under it.</source>
+        <translation>Aus: einmal herum auf dem kurzen Weg oder entlang der Banderole darunter.</translation>
+    </message>
+    <message>
+        <source>Full band</source>
+        <translation>Volle Banderole</translation>
+    </message>
+    <message>
+        <source>As wide as the box is long.</source>
+        <translation>So breit, wie die Schachtel lang ist.</translation>
+    </message>
+    <message>
+        <source>Ease for sliding</source>
+        <translation>Spiel zum Schieben</translation>
+    </message>
+    <message>
+        <source>Each way round the box; 0 takes the design&apos;s.</source>
+        <translation>In jeder Richtung um die Schachtel; 0 nimmt das des Entwurfs.</translation>
     </message>
 </context>
 </TS>

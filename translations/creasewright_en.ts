@@ -353,6 +353,20 @@
             <numerusform>Fold %n lines: %1.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Stick “%1” onto %2 with %n foam dot(s), %3 thick, 3 mm inside its edge.</source>
+        <translation>
+            <numerusform>Stick “%1” onto %2 with %n foam dot, %3 thick, 3 mm inside its edge.</numerusform>
+            <numerusform>Stick “%1” onto %2 with %n foam dots, %3 thick, 3 mm inside its edge.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n foam dot(s), %1 thick</source>
+        <translation>
+            <numerusform>%n foam dot, %1 thick</numerusform>
+            <numerusform>%n foam dots, %1 thick</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>
@@ -690,6 +704,20 @@
         <translation>
             <numerusform>With a break of %n minute in its middle.</numerusform>
             <numerusform>With a break of %n minutes in its middle.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n foam dot(s), %1 thick</source>
+        <translation>
+            <numerusform>%n foam dot, %1 thick</numerusform>
+            <numerusform>%n foam dots, %1 thick</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n set(s) of punches</source>
+        <translation>
+            <numerusform>%n set of punches</numerusform>
+            <numerusform>%n sets of punches</numerusform>
         </translation>
     </message>
 </context>

@@ -74,6 +74,12 @@ class Values {
   /// The measure of an edit by its key, as formulas and the command line write it.
   [[nodiscard]] QString measure() const { return quoted(text(problem_.where)); }
   [[nodiscard]] QString extraAt(std::size_t index) const { return extraTitle(raw(index)); }
+  /// All values as kinds of extras.
+  [[nodiscard]] QString extraList() const {
+    QStringList titles;
+    for (std::size_t i = 0; i < problem_.values.size(); ++i) titles.append(quoted(extraAt(i)));
+    return titles.join(QStringLiteral(", "));
+  }
   [[nodiscard]] QString faceAt(std::size_t index) const { return quoted(faceTitle(raw(index))); }
   /// A panel, or a piece of the box.
   [[nodiscard]] QString partAt(std::size_t index) const {
@@ -366,6 +372,39 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The extra “%1” on %2 is covered, at least in part, by the extra “%3”. Make one "
                  "of them smaller or choose another face.")
           .arg(v.extra(), v.faceAt(0), v.extraAt(1));
+    case ProblemCode::ExtraHostUnknown:
+      return Say::tr(
+                 "The extra “%1” is to go on “%2”, and this design has no such extra. Write “box”, "
+                 "“outermost”, or the name or the number of an extra.")
+          .arg(v.extra(), v.at(0));
+    case ProblemCode::ExtraHostUnfit:
+      return Say::tr("The extra “%1” cannot go on “%2”. Choose another place for it.")
+          .arg(v.extra(), v.extraAt(0));
+    case ProblemCode::ExtraHostCircle:
+      return Say::tr(
+                 "These extras lie on one another in a circle, so that none lies on the box: %1. "
+                 "Let one of them lie on the box.")
+          .arg(v.extraList());
+    case ProblemCode::ExtraOffFace:
+      return Say::
+          tr("The extra “%1” would stick out over the edge of %2 at its place. Move it inwards, "
+             "make it smaller, or let it overhang.")
+              .arg(v.extra(), v.faceAt(0));
+    case ProblemCode::ExtraOverFoam:
+      return Say::
+          tr("The extra “%1” cannot slide over the extra “%2”, which is held by foam. Glue that "
+             "flat, or put it onto the band.")
+              .arg(v.extra(), v.extraAt(0));
+    case ProblemCode::ExtraInAir:
+      return Say::tr(
+                 "The extra “%1” would run through the air along the open box. Lay it once round, "
+                 "or make the band under it as wide as the box is long.")
+          .arg(v.extra());
+    case ProblemCode::LayerTooLarge:
+      return Say::tr(
+                 "Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on "
+                 "what is under it. Make it smaller, or let it overhang.")
+          .arg(v.extra(), v.at(0), v.at(1), v.limitAt(2));
     case ProblemCode::EditUnknown:
       return Say::tr("There is no change “%1”. Choose one that “creasewright edits” lists.")
           .arg(v.at(0));

@@ -6,7 +6,10 @@
 #include "cli/output.h"
 #include "cli/pattern_argument.h"
 #include "cli/settings_argument.h"
+#include "document/build_extras.h"
 #include "extras/extra_kind.h"
+#include "extras/hosting.h"
+#include "extras/layer_stack.h"
 
 namespace creasewright {
 
@@ -73,17 +76,65 @@ std::vector<Setting> withListsJoined(const std::vector<Setting>& settings) {
   return out;
 }
 
+/// The value that begins another layer, or nothing.
+Result<Extra> withLayer(Extra extra, std::string_view shape, const Design& design) {
+  const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
+  if (!kind) return kind.problem();
+  if (!(*kind)->layered)
+    return Problem{ProblemCode::UnknownParameter, extra.kind, {std::string("layer")}};
+  Result<ExtraLayer> layer =
+      withParameter(standardLayer(extra.card, design.grid), "shape", shape, design.grid);
+  if (!layer) return layer.problem();
+  extra.layers.push_back(std::move(layer).value());
+  return extra;
+}
+
+/// Sets a key of the layer that was begun last.
+Result<Extra> withLayerSetting(Extra extra, std::string_view key, std::string_view value,
+                               ToolGrid grid) {
+  ExtraLayer& layer = extra.layers.back();
+  if (key == "text" || key == "card" || key == "colour" || key == "pattern") {
+    Extra like;
+    like.kind = extra.kind;
+    like.card = layer.card;
+    Result<Extra> set = withSetting(std::move(like), key, value, grid);
+    if (!set) return set;
+    layer.card = set->card;
+    if (key == "text") layer.lines = set->lines;
+    return extra;
+  }
+  Result<ExtraLayer> set = withParameter(layer, key, value, grid);
+  if (!set) return set.problem();
+  layer = std::move(set).value();
+  return extra;
+}
+
+Result<Extra> withKey(Extra extra, const Setting& setting, const Design& design) {
+  if (setting.key == "layer") return withLayer(std::move(extra), setting.value, design);
+  if (setting.key == "host") {
+    std::vector<Extra> all = design.extras;
+    all.push_back(extra);
+    const Result<int> host = findHost(all, static_cast<int>(all.size()) - 1, setting.value);
+    if (!host) return host.problem();
+    extra.host = *host;
+    return extra;
+  }
+  if (!extra.layers.empty())
+    return withLayerSetting(std::move(extra), setting.key, setting.value, design.grid);
+  return withSetting(std::move(extra), setting.key, setting.value, design.grid);
+}
+
 }  // namespace
 
 std::optional<Extra> readExtraArgument(const std::string& argument, const Design& design) {
-  const auto [head, written] = readSettings(argument, "text");
+  const auto [head, written] = readSettings(argument, "text", {"layer"});
   const std::vector<Setting> settings = withListsJoined(written);
   const Result<const ExtraKind*> kind = findExtraKind(head);
   if (!kind) {
     fail(argumentName, kind.problem());
     return std::nullopt;
   }
-  Extra extra = ontoGrid(standardExtra(**kind, design.card), design.grid);
+  Extra extra = newExtra(**kind, design);
   for (const Setting& setting : settings) {
     if (!setting.equals) {
       fail(Cli::tr("--extra: “%1” has no equals sign. Write KIND:KEY=VALUE,KEY=VALUE, such as "
@@ -91,7 +142,7 @@ std::optional<Extra> readExtraArgument(const std::string& argument, const Design
                .arg(shown(setting.written)));
       return std::nullopt;
     }
-    Result<Extra> changed = withSetting(std::move(extra), setting.key, setting.value, design.grid);
+    Result<Extra> changed = withKey(std::move(extra), setting, design);
     if (!changed) {
       fail(argumentName, changed.problem());
       return std::nullopt;

@@ -14,6 +14,10 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "document/build_extras.h"
+#include "extras/hosting.h"
+#include "extras/layer_stack.h"
+#include "panels/layer_row.h"
+#include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
 #include "widgets/icon.h"
@@ -25,19 +29,6 @@ namespace creasewright {
 namespace {
 
 constexpr int kTextHeight = 56;
-
-QString linesText(const std::vector<std::string>& lines) {
-  QStringList list;
-  for (const std::string& line : lines) list.append(text(line));
-  return list.join(QLatin1Char('\n'));
-}
-
-std::vector<std::string> linesOf(const QString& written) {
-  std::vector<std::string> lines;
-  if (written.trimmed().isEmpty()) return lines;
-  for (const QString& line : written.split(QLatin1Char('\n'))) lines.push_back(line.toStdString());
-  return lines;
-}
 
 }  // namespace
 
@@ -58,6 +49,7 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
     change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
   });
   layout_->addWidget(rows_);
+  makeHost();
   if (kind.onFace) makeFace();
   if (kind.written) makeText();
   if (kind.ofCard) makeCard();
@@ -65,6 +57,7 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
     makeColour();
     makePattern();
   }
+  if (kind.layered) makeLayers();
   problem_ = new QLabel(this);
   problem_->setProperty("problem", true);
   problem_->setWordWrap(true);
@@ -118,6 +111,35 @@ void ExtraRow::makePattern() {
   addLabelledField(layout_, tr("Pattern"), pattern_);
 }
 
+void ExtraRow::makeHost() {
+  host_ = new QComboBox(this);
+  host_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
+  host_->setMinimumContentsLength(12);
+  connect(host_, &QComboBox::activated, this, [this](int row) {
+    const int host = host_->itemData(row).toInt();
+    change({}, [&](Extra& extra) { extra.host = host; });
+  });
+  addLabelledField(layout_, tr("Goes on"), host_);
+}
+
+void ExtraRow::makeLayers() {
+  const int count = static_cast<int>(extra().layers.size());
+  for (int layer = 0; layer < count; ++layer) {
+    auto* row = new LayerRow(session_, static_cast<int>(index_), layer, this);
+    layers_.push_back(row);
+    layout_->addWidget(row);
+  }
+  auto* add = new QToolButton(this);
+  add->setText(tr("Add a layer"));
+  add->setAutoRaise(true);
+  connect(add, &QToolButton::clicked, this, [this] {
+    change({}, [&](Extra& extra) {
+      extra.layers.push_back(standardLayer(extra.card, session_.design().grid));
+    });
+  });
+  layout_->addWidget(add, 0, Qt::AlignLeft);
+}
+
 void ExtraRow::makeFace() {
   face_ = new QComboBox(this);
   face_->setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);
@@ -134,7 +156,7 @@ void ExtraRow::makeText() {
   text_->setFixedHeight(kTextHeight);
   text_->setTabChangesFocus(true);
   connect(text_, &QPlainTextEdit::textChanged, this, [this] {
-    const std::vector<std::string> lines = linesOf(text_->toPlainText());
+    const std::vector<std::string> lines = writtenLines(text_->toPlainText());
     change(QStringLiteral("text"), [&](Extra& extra) { extra.lines = lines; });
   });
   addLabelledField(layout_, tr("Text"), text_);
@@ -151,9 +173,8 @@ void ExtraRow::change(const QString& field, const std::function<void(Extra&)>& e
 }
 
 void ExtraRow::remove() {
-  std::vector<Extra> extras = session_.design().extras;
-  extras.erase(extras.begin() + static_cast<std::ptrdiff_t>(index_));
-  changeExtras(session_, std::move(extras), extraTitle(kind_));
+  changeExtras(session_, withoutExtra(session_.design().extras, static_cast<int>(index_)),
+               extraTitle(kind_));
 }
 
 void ExtraRow::showDesign() {
@@ -161,9 +182,11 @@ void ExtraRow::showDesign() {
   rows_->setUnit(session_.unit());
   rows_->setValues(extra().parameters, stepOf(session_.design().grid, session_.unit()));
   for (const std::string& key : rows_->lengthKeys()) rows_->setNote(key, noteFor(key));
+  showHosts();
   showFaces();
   showCard();
-  if (text_ != nullptr && linesOf(text_->toPlainText()) != extra().lines) {
+  for (LayerRow* layer : layers_) layer->showDesign();
+  if (text_ != nullptr && writtenLines(text_->toPlainText()) != extra().lines) {
     const QSignalBlocker quiet(text_);
     text_->setPlainText(linesText(extra().lines));
   }
@@ -176,6 +199,19 @@ QString ExtraRow::noteFor(const std::string& key) const {
   if (!kind || extra().parameters.raw(key) != 0) return {};
   const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
   return spec == (*kind)->parameters.end() ? QString() : parameterHint(*spec);
+}
+
+void ExtraRow::showHosts() {
+  const std::vector<Extra>& extras = session_.design().extras;
+  const std::vector<int> possible = possibleHosts(extras, static_cast<int>(index_));
+  host_->clear();
+  host_->addItem(tr("The outermost"), kOutermost);
+  host_->addItem(tr("The box"), kOnBox);
+  for (const int host : possible)
+    host_->addItem(
+        tr("%1 (%2)").arg(extraTitle(extras.at(static_cast<std::size_t>(host)).kind)).arg(host + 1),
+        host);
+  host_->setCurrentIndex(std::max(0, host_->findData(extra().host)));
 }
 
 void ExtraRow::showFaces() {
@@ -205,7 +241,12 @@ void ExtraRow::showProblem() {
     const bool own =
         problem.code == ProblemCode::ExtraNoPlace || problem.code == ProblemCode::ExtraTooLarge ||
         problem.code == ProblemCode::ExtraInTheWay || problem.code == ProblemCode::ExtraCovered ||
-        problem.code == ProblemCode::ExtraFaceUnknown;
+        problem.code == ProblemCode::ExtraFaceUnknown ||
+        problem.code == ProblemCode::ExtraHostUnfit ||
+        problem.code == ProblemCode::ExtraHostUnknown ||
+        problem.code == ProblemCode::ExtraHostCircle || problem.code == ProblemCode::ExtraOffFace ||
+        problem.code == ProblemCode::ExtraOverFoam || problem.code == ProblemCode::ExtraInAir ||
+        problem.code == ProblemCode::LayerTooLarge;
     if (own && problem.where == kind_) sentence = problemSentence(problem, session_.unit());
   }
   problem_->setText(sentence);

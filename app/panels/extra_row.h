@@ -15,6 +15,7 @@ class QVBoxLayout;
 namespace creasewright {
 
 class CardBox;
+class LayerRow;
 class ColourButton;
 class PatternPicker;
 
@@ -33,8 +34,11 @@ class ExtraRow : public DesignRow {
   void makeCard();
   void makeColour();
   void makePattern();
+  void makeHost();
+  void makeLayers();
   void makeFace();
   void makeText();
+  void showHosts();
   void showFaces();
   void showCard();
   void showProblem();
@@ -52,7 +56,9 @@ class ExtraRow : public DesignRow {
   CardBox* card_ = nullptr;
   ColourButton* colour_ = nullptr;
   PatternPicker* pattern_ = nullptr;
+  QComboBox* host_ = nullptr;
   QComboBox* face_ = nullptr;
+  std::vector<LayerRow*> layers_;
   QPlainTextEdit* text_ = nullptr;
   QLabel* problem_ = nullptr;
 };

@@ -2,6 +2,7 @@
 
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "document/build_extras.h"
 #include "panels/extra_row.h"
 
 namespace creasewright {
@@ -21,13 +22,15 @@ void ExtrasPanel::addExtra(std::string_view kind) {
   if (!known) return;
   std::vector<Extra> extras = session_.design().extras;
   const Design& design = session_.design();
-  extras.push_back(ontoGrid(standardExtra(**known, design.card), design.grid));
+  extras.push_back(newExtra(**known, design));
   changeExtras(session_, std::move(extras), styleText((*known)->title));
 }
 
 void ExtrasPanel::showDesign() {
   std::vector<std::string> kinds;
-  for (const Extra& extra : session_.design().extras) kinds.push_back(extra.kind);
+  // A row shows its layers too: it is made anew where there are more or fewer.
+  for (const Extra& extra : session_.design().extras)
+    kinds.push_back(extra.kind + std::string(extra.layers.size(), '+'));
   showRows(kinds, [this](int index) { return new ExtraRow(session_, index, this); });
 }
 

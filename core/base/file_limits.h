@@ -18,6 +18,7 @@ inline constexpr std::int64_t kLargestTable = 4 << 20;           // bytes of com
 inline constexpr std::int64_t kLargestNamesFile = 1 << 20;
 
 inline constexpr std::size_t kMostExtras = 50;  // of a design
+inline constexpr std::size_t kMostLayers = 12;  // of an extra
 inline constexpr std::size_t kMostEdits = 100;  // of a design
 inline constexpr std::size_t kMostPhotos = 24;  // of a design
 inline constexpr std::size_t kMostTags = 1000;

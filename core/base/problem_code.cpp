@@ -92,6 +92,20 @@ std::string_view codeName(ProblemCode code) {
       return "extra-in-the-way";
     case ProblemCode::ExtraCovered:
       return "extra-covered";
+    case ProblemCode::ExtraHostUnknown:
+      return "extra-host-unknown";
+    case ProblemCode::ExtraHostUnfit:
+      return "extra-host-unfit";
+    case ProblemCode::ExtraHostCircle:
+      return "extra-host-circle";
+    case ProblemCode::ExtraOffFace:
+      return "extra-off-face";
+    case ProblemCode::ExtraOverFoam:
+      return "extra-over-foam";
+    case ProblemCode::ExtraInAir:
+      return "extra-in-air";
+    case ProblemCode::LayerTooLarge:
+      return "layer-too-large";
     case ProblemCode::EditUnknown:
       return "edit-unknown";
     case ProblemCode::EditPlaceGone:

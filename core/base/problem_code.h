@@ -60,6 +60,13 @@ enum class ProblemCode {
   ExtraTooLarge,     // length, limit
   ExtraInTheWay,     // face, the panel, piece or kind of extra that is there
   ExtraCovered,      // face, the kind of extra that hides part of it (warning)
+  ExtraHostUnknown,  // text
+  ExtraHostUnfit,    // the kind of extra that cannot carry it
+  ExtraHostCircle,   // the kinds of extras in the circle, listed
+  ExtraOffFace,      // face
+  ExtraOverFoam,     // the kind of extra under it that is held by foam
+  ExtraInAir,        // nothing of card under one of a ribbon's ways
+  LayerTooLarge,     // number of the layer from 1, side, limit
   // changes by hand (where = kind of edit; where it stands in the list, from 1)
   EditUnknown,    // where = nothing, text
   EditPlaceGone,  // number, panel or edge

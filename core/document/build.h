@@ -22,8 +22,10 @@ namespace creasewright {
 struct ExtraRole {
   int extra = 0;  ///< index into Design::extras
   Placing placing = Placing::OnFace;
-  std::vector<FacePlace> faces;     ///< on the box's pieces
+  std::vector<FacePlace> faces;     ///< their `piece` is one of BuiltDesign::pieces
   std::optional<Transform> around;  ///< Round: its panel 0 in the frame of the first piece
+  int host = kOnBox;                ///< index into Design::extras, or the box
+  std::optional<LayerFacts> layer = {};
 };
 
 struct BuiltPiece : Piece {

@@ -1,10 +1,11 @@
 #include "document/build_extras.h"
 
 #include <algorithm>
-#include <iterator>
 #include <utility>
 
+#include "document/dress.h"
 #include "document/halves.h"
+#include "extras/hosting.h"
 #include "extras/wrap_round.h"
 
 namespace creasewright {
@@ -14,7 +15,7 @@ Length thicknessOnFaces(const Design& design) {
   Length most;
   for (const Extra& extra : design.extras) {
     const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
-    if (kind && (*kind)->onEveryFace && extra.face.empty())
+    if (kind && (*kind)->onEveryFace && extra.face.empty() && extra.host < 0)
       most = std::max(most, extra.card.caliper);
   }
   return most;
@@ -36,54 +37,16 @@ Host hostOf(const BuiltDesign& built) {
   return host;
 }
 
-Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
-  const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
-  if (!kind) return kind.problem();
-  const Problems limits =
-      checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.benchOf(extra));
-  if (!limits.empty()) return limits.front();
-  return (*kind)->build(extra, host);
-}
-
-/// What goes round a box is measured on one piece, which half of a box is not.
-bool goesRound(const ExtraParts& parts) {
-  return parts.ribbon ||
-         std::ranges::any_of(
-             parts.pieces, [](const ExtraPiece& piece) { return piece.placing == Placing::Round; });
-}
-
 bool hasHalves(const BuiltDesign& built) {
   return std::ranges::any_of(
       built.pieces, [&](const BuiltPiece& piece) { return wholeOf(built, piece).has_value(); });
-}
-
-/// Two of a name are told apart by a number.
-std::string freeName(const std::string& wanted, const BuiltDesign& built) {
-  const auto taken = [&](const std::string& name) {
-    return std::ranges::any_of(built.pieces, [&](const BuiltPiece& p) { return p.name == name; });
-  };
-  std::string name = wanted;
-  for (int i = 2; taken(name); ++i) name = wanted + "-" + std::to_string(i);
-  return name;
-}
-
-void addPieces(int index, ExtraParts parts, BuiltDesign& built) {
-  const Extra& extra = built.design.extras[static_cast<std::size_t>(index)];
-  for (ExtraPiece& added : parts.pieces) {
-    added.part.name = freeName(added.part.name, built);
-    BuiltPiece piece = buildPiece(std::move(added.part), extra.card, built.design, built.problems);
-    piece.role = ExtraRole{index, added.placing, std::move(added.faces), added.around};
-    built.pieces.push_back(std::move(piece));
-  }
-  if (!parts.ribbon) return;
-  built.ribbons.push_back(*parts.ribbon);
-  built.ribbons.back().extra = index;
 }
 
 }  // namespace
 
 CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
   CutWindows windows;
+  const std::vector<Result<int>> hosts = hostsOf(design.extras);
   std::vector<Pose> poses;
   for (const Piece& piece : pieces) poses.push_back(pose(piece.net, 1.0));
   Host host = hostOf(design);
@@ -92,7 +55,7 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
   host.wraps = wrapsOf(design.extras, host);
   for (std::size_t i = 0; i < design.extras.size(); ++i) {
     const Result<const ExtraKind*> kind = findExtraKind(design.extras[i].kind);
-    if (!kind || !(*kind)->opensFace) continue;
+    if (!kind || !(*kind)->opensFace || !hosts[i]) continue;
     const Result<ExtraParts> parts = partsOf(design.extras[i], host);
     windows.emplace(static_cast<int>(i), parts);
     if (!parts || !parts->opening) continue;
@@ -110,29 +73,20 @@ std::vector<std::string> faceNames(const BuiltDesign& built) {
   return names;
 }
 
+Extra newExtra(const ExtraKind& kind, const Design& design) {
+  Extra extra = ontoGrid(standardExtra(kind, design.card), design.grid);
+  if (!kind.runs || kind.ofCard) return extra;
+  Design with = design;
+  with.extras.push_back(extra);
+  const Result<BuiltDesign> built = build(with);
+  if (built && std::ranges::find(built->problems, ProblemCode::ExtraInAir, &Problem::code) !=
+                   built->problems.end())
+    extra.parameters.setCount("cross", 0);
+  return extra;
+}
+
 void addExtras(const CutWindows& windows, BuiltDesign& built) {
-  std::vector<TakenPlace> taken;
-  const std::vector<WrapRound> wraps = wrapsOf(built.design.extras, hostOf(built));
-  for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
-    const int index = static_cast<int>(i);
-    const auto window = windows.find(index);
-    Host host = hostOf(built);
-    host.taken = taken;
-    host.wraps = wraps;
-    Result<ExtraParts> parts =
-        window != windows.end() ? window->second : partsOf(built.design.extras[i], host);
-    if (!parts) {
-      built.problems.push_back(parts.problem());
-      continue;
-    }
-    if (goesRound(*parts) && hasHalves(built)) {
-      built.problems.push_back({ProblemCode::ExtraNoPlace, built.design.extras[i].kind, {}});
-      continue;
-    }
-    std::ranges::copy(parts->taken, std::back_inserter(taken));
-    std::ranges::copy(parts->warnings, std::back_inserter(built.problems));
-    addPieces(index, std::move(parts).value(), built);
-  }
+  dress(windows, hostOf(built), hasHalves(built), built);
 }
 
 }  // namespace creasewright

@@ -16,6 +16,10 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces);
 /// The faces an extra may name, as Extra::face writes them, the largest first.
 std::vector<std::string> faceNames(const BuiltDesign& built);
 
+/// An extra of a kind for a design, as it would be added: at its standards, on the tool grid, and a
+/// ribbon only once round where the other way would lead through the air.
+Extra newExtra(const ExtraKind& kind, const Design& design);
+
 /// Adds the pieces and ribbons of every extra to a design whose own pieces are built; what stands
 /// against one goes to the problems, and the others are made.
 void addExtras(const CutWindows& windows, BuiltDesign& built);

@@ -5,7 +5,7 @@
 
 #include "base/excerpt.h"
 #include "edits/kinds/edit_units.h"
-#include "extras/extra_kind.h"
+#include "extras/layer_stack.h"
 #include "styles/parameter_text.h"
 #include "styles/registry.h"
 
@@ -135,6 +135,9 @@ Extra ontoGrid(Extra extra, ToolGrid grid) {
   if (kind)
     extra.parameters =
         placedOnGrid((*kind)->parameters, std::move(extra.parameters), {extra.card.caliper, grid});
+  for (ExtraLayer& layer : extra.layers)
+    layer.parameters =
+        placedOnGrid(layerParameters(), std::move(layer.parameters), {layer.card.caliper, grid});
   return extra;
 }
 

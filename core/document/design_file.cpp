@@ -1,6 +1,8 @@
 #include "document/design_file.h"
 
 #include <algorithm>
+#include <array>
+#include <charconv>
 #include <cmath>
 
 #include <nlohmann/json.hpp>
@@ -8,13 +10,15 @@
 #include "base/base64.h"
 #include "base/excerpt.h"
 #include "base/file_limits.h"
+#include "document/build.h"
 #include "document/card_json.h"
 #include "document/design_fields.h"
 #include "document/file_io.h"
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
 #include "document/own_style_file.h"
-#include "extras/extra_kind.h"
+#include "extras/hosting.h"
+#include "extras/layer_stack.h"
 #include "styles/registry.h"
 #include "units/length_text.h"
 #include "units/millimetres.h"
@@ -40,6 +44,49 @@ Result<std::vector<std::string>> readLines(const Fields& fields, std::string_vie
   }
 }
 
+/// `box`, `outermost`, or the place of another extra in the list, from 1.
+Result<int> readHost(const Fields& fields) {
+  const Result<std::string> host = fields.text("host");
+  if (!host) return host.problem();
+  if (*host == "box") return kOnBox;
+  if (*host == "outermost") return kOutermost;
+  int number = 0;
+  const char* end = host->data() + host->size();
+  const auto read = std::from_chars(host->data(), end, number);
+  const bool known = read.ec == std::errc() && read.ptr == end && number >= 1 &&
+                     number <= static_cast<int>(kMostExtras);
+  if (!known) return fields.unreadable("host");
+  return number - 1;
+}
+
+Result<ExtraLayer> readLayer(const Fields& fields) {
+  ExtraLayer layer;
+  const Result<Parameters> parameters = readParameters(fields, "layer", layerParameters());
+  if (!parameters) return parameters.problem();
+  layer.parameters = *parameters;
+  const Result<Card> card = readCard(fields);
+  if (!card) return card.problem();
+  layer.card = *card;
+  const Result<std::vector<std::string>> lines = readLines(fields, "text");
+  if (!lines) return lines.problem();
+  layer.lines = *lines;
+  return layer;
+}
+
+Result<std::vector<ExtraLayer>> readLayers(const Fields& extra, const ExtraKind& kind) {
+  std::vector<ExtraLayer> layers;
+  if (!extra.has("layers")) return layers;
+  const Result<std::vector<Fields>> list = extra.objects("layers", kMostLayers);
+  if (!list) return list.problem();
+  if (!kind.layered && !list->empty()) return extra.unreadable("layers");
+  for (const Fields& fields : *list) {
+    Result<ExtraLayer> layer = readLayer(fields);
+    if (!layer) return layer.problem();
+    layers.push_back(std::move(layer).value());
+  }
+  return layers;
+}
+
 Result<Extra> readExtra(const Fields& fields) {
   const Result<const ExtraKind*> kind = readParsed(fields, "kind", findExtraKind);
   if (!kind) return kind.problem();
@@ -57,6 +104,12 @@ Result<Extra> readExtra(const Fields& fields) {
   const Result<std::vector<std::string>> lines = readLines(fields, "text");
   if (!lines) return lines.problem();
   extra.lines = *lines;
+  const Result<int> host = readHost(fields);
+  if (!host) return host.problem();
+  extra.host = *host;
+  Result<std::vector<ExtraLayer>> layers = readLayers(fields, **kind);
+  if (!layers) return layers.problem();
+  extra.layers = std::move(layers).value();
   return extra;
 }
 
@@ -204,8 +257,41 @@ void toVersion5(Json&) {}
 /// Version 5 knew no photos, and a reader of it would leave them out.
 void toVersion6(Json&) {}
 
-/// Version 6 knew no pictures as papers, and a reader of it would refuse them as patterns.
-void toVersion7(Json&) {}
+constexpr std::array<std::string_view, 10> kSince7{
+    "anchor", "across", "up", "turn", "overhang", "hold", "foam", "punched", "full", "ease"};
+
+/// Version 6 knew no hosts: all lay on the box or went round it. Measures that were added since are
+/// at their standards. It knew no pictures as papers either.
+void toVersion7(Json& json) {
+  if (!json.contains("extras") || !json["extras"].is_array()) return;
+  for (Json& extra : json["extras"]) {
+    if (!extra.is_object()) continue;
+    extra["host"] = "outermost";
+    const Json id = extra.value("kind", Json());
+    if (!id.is_string() || !extra.contains("parameters") || !extra["parameters"].is_object())
+      continue;
+    const Result<const ExtraKind*> kind = findExtraKind(id.get<std::string>());
+    if (!kind) continue;
+    if ((*kind)->hasFaces && (*kind)->onFace) extra["host"] = "box";
+    Json& parameters = extra["parameters"];
+    const Json standard =
+        parametersJson(standardExtra(**kind, cards().front()).parameters, (*kind)->parameters);
+    for (const std::string_view key : kSince7)
+      if (standard.contains(key) && !parameters.contains(key)) parameters[key] = standard[key];
+  }
+}
+
+/// Labels of an older version stay where they are, but for those that a band hid: they lie on it.
+Design withHiddenLabelsOnTop(Design design) {
+  const Result<BuiltDesign> built = build(design);
+  if (!built) return design;
+  for (const Problem& problem : built->problems) {
+    if (problem.code != ProblemCode::ExtraCovered) continue;
+    for (Extra& extra : design.extras)
+      if (extra.kind == problem.where && extra.host == kOnBox) extra.host = kOutermost;
+  }
+  return design;
+}
 
 /// Turns the fields of an older version into those of the newest, one version at a time; each later
 /// version adds its step here.
@@ -220,17 +306,26 @@ void migrate(Json& json, std::int64_t version) {
   }
 }
 
+std::string joined(const std::vector<std::string>& lines) {
+  std::string text;
+  for (const std::string& line : lines) text += (&line == lines.data() ? "" : "\n") + line;
+  return text;
+}
+
 Json extraJson(const Extra& extra) {
   const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
-  std::string text;
-  for (const std::string& line : extra.lines)
-    text += (&line == extra.lines.data() ? "" : "\n") + line;
-  return {{"kind", extra.kind},
-          {"parameters", parametersJson(extra.parameters,
-                                        kind ? (*kind)->parameters : std::vector<ParameterSpec>{})},
-          {"card", cardJson(extra.card)},
-          {"face", extra.face},
-          {"text", text}};
+  Json json{{"kind", extra.kind},
+            {"parameters", parametersJson(extra.parameters, kind ? (*kind)->parameters
+                                                                 : std::vector<ParameterSpec>{})},
+            {"card", cardJson(extra.card)},
+            {"face", extra.face},
+            {"host", hostText(extra.host)},
+            {"text", joined(extra.lines)}};
+  for (const ExtraLayer& layer : extra.layers)
+    json["layers"].push_back({{"parameters", parametersJson(layer.parameters, layerParameters())},
+                              {"card", cardJson(layer.card)},
+                              {"text", joined(layer.lines)}});
+  return json;
 }
 
 }  // namespace
@@ -269,6 +364,7 @@ Result<Design> readDesign(std::string_view text, std::string_view where) {
   Result<Design> design = readCurrent(Fields(file.json, ""));
   if (!design) return design;
   if (const auto problem = fileLimitProblem(*design)) return *problem;
+  if (file.version < 7) return withHiddenLabelsOnTop(std::move(design).value());
   return design;
 }
 

@@ -66,9 +66,10 @@ Design forReaders(Design design, Readers readers) {
   design.grid = gridFor(design, readers);
   const Workbench now = benchOf(design);
   for (Extra& extra : design.extras) {
-    const Card own = std::exchange(extra.card, cardFor(extra.card, readers));
-    if (extra.card != own || before.grid != now.grid)
-      extra = ontoGrid(std::move(extra), design.grid);
+    const Extra own = extra;
+    extra.card = cardFor(extra.card, readers);
+    for (ExtraLayer& layer : extra.layers) layer.card = cardFor(layer.card, readers);
+    if (extra != own || before.grid != now.grid) extra = ontoGrid(std::move(extra), design.grid);
   }
   const bool same = before.caliper == now.caliper && before.grid == now.grid;
   const Result<const Style*> style = findStyle(design.styleId);

@@ -9,10 +9,25 @@ namespace {
 
 std::int64_t number(std::size_t count) { return static_cast<std::int64_t>(count); }
 
-std::optional<Problem> extraProblem(const Extra& extra) {
-  if (auto problem = mostOf("text", extra.lines.size(), kMostLines)) return problem;
-  for (const std::string& line : extra.lines)
+std::optional<Problem> linesProblem(const std::vector<std::string>& lines) {
+  if (auto problem = mostOf("text", lines.size(), kMostLines)) return problem;
+  for (const std::string& line : lines)
     if (auto problem = longestOf("text", line, kLongestTitle)) return problem;
+  return std::nullopt;
+}
+
+std::optional<Problem> layerProblem(const ExtraLayer& layer) {
+  if (auto problem = linesProblem(layer.lines)) return problem;
+  return fileLimitProblem(layer.card, "card");
+}
+
+std::optional<Problem> extraProblem(const Extra& extra) {
+  if (auto problem = linesProblem(extra.lines)) return problem;
+  if (auto problem = mostOf("layers", extra.layers.size(), kMostLayers)) return problem;
+  std::size_t place = 0;
+  for (const ExtraLayer& layer : extra.layers)
+    if (auto problem = inPart(layerProblem(layer), "layers/" + std::to_string(++place)))
+      return problem;
   if (auto problem = longestOf("face", extra.face, kLongestTitle)) return problem;
   return fileLimitProblem(extra.card, "card");
 }

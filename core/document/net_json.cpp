@@ -168,10 +168,67 @@ Json extraIndexJson(const BuiltPiece& built) {
   return built.role->extra;
 }
 
+std::string_view holdText(LayerHold hold) {
+  switch (hold) {
+    case LayerHold::Glue:
+      return "glue";
+    case LayerHold::Tape:
+      return "tape";
+    case LayerHold::Foam:
+      return "foam";
+  }
+  return {};
+}
+
+/// Where a flat piece lies, of which there are several of mats; `origin` and the axes of its own
+/// frame in that of the panel.
+Json facesJson(const BuiltDesign& built, const ExtraRole& role) {
+  Json list = Json::array();
+  for (const FacePlace& face : role.faces) {
+    const BuiltPiece& on = built.pieces[static_cast<std::size_t>(face.piece)];
+    list.push_back({{"piece", on.name},
+                    {"panel", on.net.panels[static_cast<std::size_t>(face.panel)].id},
+                    {"place", frameJson(face.place)}});
+  }
+  return list;
+}
+
+Json partJson(const BuiltDesign& built, const BuiltPiece& piece) {
+  Json json{{"piece", piece.name}, {"faces", facesJson(built, *piece.role)}};
+  if (!piece.role->layer) return json;
+  const LayerFacts& layer = *piece.role->layer;
+  json["hold"] = holdText(layer.hold);
+  json["foam"] = numberJson(layer.foam.mm());
+  json["foam_dots"] = layer.foamDots;
+  json["punched"] = layer.punched;
+  json["stamped"] = layer.stamped;
+  return json;
+}
+
+/// What carries an extra: null for the box, and for one that is not made.
+Json hostJson(const Json& parts, const BuiltDesign& built, std::size_t extra) {
+  if (parts.empty()) return nullptr;
+  for (const BuiltPiece& piece : built.pieces)
+    if (piece.role && piece.role->extra == static_cast<int>(extra))
+      return piece.role->host < 0 ? Json(nullptr) : Json(piece.role->host);
+  return nullptr;
+}
+
 Json extrasJson(const BuiltDesign& built) {
   Json list = Json::array();
-  for (const Extra& extra : built.design.extras)
-    list.push_back({{"kind", extra.kind}, {"face", extra.face}, {"lines", extra.lines}});
+  for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
+    const Extra& extra = built.design.extras[i];
+    Json parts = Json::array();
+    for (const BuiltPiece& piece : built.pieces)
+      if (piece.role && piece.role->extra == static_cast<int>(i))
+        parts.push_back(partJson(built, piece));
+    Json host = hostJson(parts, built, i);
+    list.push_back({{"kind", extra.kind},
+                    {"face", extra.face},
+                    {"host", std::move(host)},
+                    {"lines", extra.lines},
+                    {"parts", std::move(parts)}});
+  }
   return list;
 }
 

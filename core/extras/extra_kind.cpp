@@ -20,9 +20,9 @@ bool sameWord(std::string_view a, std::string_view b) {
 }  // namespace
 
 std::span<const ExtraKind> extraKinds() {
-  static const std::array kKinds{bandExtra(),     sleeveExtra(), matsExtra(),
-                                 labelExtra(),    tagExtra(),    windowExtra(),
-                                 platformExtra(), slipExtra(),   ribbonExtra()};
+  static const std::array kKinds{bandExtra(),   sleeveExtra(), matsExtra(),     labelExtra(),
+                                 tagExtra(),    windowExtra(), platformExtra(), slipExtra(),
+                                 ribbonExtra(), bowExtra()};
   return kKinds;
 }
 
@@ -45,6 +45,13 @@ Extra standardExtra(const ExtraKind& kind, const Card& card) {
   return extra;
 }
 
+std::optional<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text,
+                                     ToolGrid grid) {
+  for (std::size_t i = 0; i < spec.choices.size(); ++i)
+    if (sameWord(spec.choices[i], text)) return static_cast<std::int64_t>(i);
+  return readRaw(spec.kind, text, unitOf(grid));
+}
+
 Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view text,
                             ToolGrid grid) {
   const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
@@ -52,9 +59,7 @@ Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view 
   const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
   if (spec == (*kind)->parameters.end())
     return Problem{ProblemCode::UnknownParameter, extra.kind, {excerpt(key)}};
-  std::optional<std::int64_t> raw = readRaw(spec->kind, text, unitOf(grid));
-  for (std::size_t i = 0; i < spec->choices.size(); ++i)
-    if (sameWord(spec->choices[i], text)) raw = static_cast<std::int64_t>(i);
+  const std::optional<std::int64_t> raw = readSpec(*spec, text, grid);
   if (!raw) return Problem{ProblemCode::ParameterUnreadable, std::string(key), {excerpt(text)}};
   extra.parameters.setCount(key, *raw);
   return extra;

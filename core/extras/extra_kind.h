@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <functional>
 #include <optional>
 #include <span>
@@ -21,12 +22,46 @@ enum class Placing {
   Hanging  ///< tied on
 };
 
+/// How a layer is held to what is under it.
+enum class LayerHold { Glue, Tape, Foam };
+
+/// What a layer of a stack has besides its outline.
+struct LayerFacts {
+  int number = 0;  ///< in the stack of its extra, from 0 at the bottom
+  LayerHold hold = LayerHold::Glue;
+  Length foam = {};        ///< thickness of the foam under it
+  int foamDots = 0;        ///< how many
+  bool punched = false;    ///< by a punch of its size
+  bool stamped = false;    ///< a blank that words are stamped onto
+  bool overhangs = false;  ///< meant to reach over the edge of what is under it
+};
+
 /// One card piece of an extra.
 struct ExtraPiece {
   Piece part;
   Placing placing = Placing::OnFace;
   std::vector<FacePlace> faces = {};     ///< OnFace, InFace
   std::optional<Transform> around = {};  ///< Round: its panel 0 in the frame of Host::pieces[0]
+  std::optional<Card> card = {};         ///< where it is not the extra's
+  std::optional<LayerFacts> layer = {};  ///< of a stack
+};
+
+/// One way of a ribbon, in the plane through the middle of the box that is square to an axis.
+struct RibbonWay {
+  std::size_t axis = 0;           ///< of OutsideBox
+  std::array<double, 3> sizes{};  ///< mm, of all that it goes over; along `axis` nothing
+};
+
+enum class BowForm { TwoLoops, Flat, Layered };
+
+/// A bow made for itself and glued on.
+struct BowShape {
+  BowForm form = BowForm::TwoLoops;
+  double span = 0;  ///< mm from tip to tip of its largest layer
+  double tail = 0;  ///< mm
+  int layers = 1;
+  std::optional<FacePlace> face = {};      ///< its middle on a face, z inwards
+  std::optional<Transform> crossing = {};  ///< the same where ribbons cross, in the first piece
 };
 
 /// Ribbon to cut: `length` in all, bow counted.
@@ -37,6 +72,8 @@ struct RibbonNeed {
   bool cross = true;
   OutsideBox round;
   int extra = 0;  ///< index into Design::extras, once built
+  std::vector<RibbonWay> ways = {};
+  std::optional<BowShape> shape = {};  ///< of a bow that is no part of a ribbon round the box
 };
 
 /// An opening to cut into a face of the box, in the panel's frame.
@@ -51,6 +88,8 @@ struct ExtraParts {
   std::vector<ExtraPiece> pieces;
   std::optional<RibbonNeed> ribbon;
   std::optional<FaceOpening> opening;
+  std::optional<WrapBody> body = {};   ///< of what goes round
+  std::optional<Raised> raised = {};   ///< of what stands out from a face of its host
   std::vector<TakenPlace> taken = {};  ///< on faces, for those that come after
   Problems warnings = {};              ///< it is made, but not well
 };
@@ -65,12 +104,21 @@ enum class ExtraAct {
   GlueFilmIn,
   SetInsertIn,
   LaySlipIn,
-  TieRibbon
+  TieRibbon,
+  GlueBowOn
 };
 
 /// Of extras that go to one place, those that others lie on or under come first: films lie on the
 /// other face, labels on mats, slips under inserts.
 enum class ExtraTurn { First, Second, Last };
+
+/// What may carry an extra.
+enum class Carrier {
+  Box,
+  Face,     ///< an extra with faces: a band, a label
+  Wrap,     ///< card that goes round the box
+  RibbonOn  ///< a ribbon
+};
 
 /// A kind of extra, and what others must know of it.
 struct ExtraKind {
@@ -86,7 +134,10 @@ struct ExtraKind {
   bool opensFace = false;       ///< cuts an opening into its face, before all others are made
   bool carriesProduct = false;  ///< the product stands in it
   bool written = false;         ///< may carry lines of text
-  NetWords words = {};          ///< of its nets' codes, but for commonWords and those of styles
+  bool layered = false;         ///< may carry layers
+  bool hasFaces = false;        ///< others may lie on it
+  std::vector<Carrier> carriers = {Carrier::Box};  ///< what may carry it
+  NetWords words = {};  ///< of its nets' codes, but for commonWords and those of styles
   std::vector<ParameterSpec> parameters;
   /// Errors: ExtraTooLarge, ExtraNoPlace, ExtraFaceUnknown, ParameterTooSmall, ParameterTooLarge;
   /// `where` is the kind's id or the parameter's key.
@@ -105,6 +156,10 @@ Card clearFilm();
 /// An extra of a kind with its parameters at their defaults, of `card`, or of film
 /// where it must be clear.
 Extra standardExtra(const ExtraKind& kind, const Card& card);
+
+/// A raw value (nanometres, count or flag) or the name of a choice; nothing when it cannot be read.
+std::optional<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text,
+                                     ToolGrid grid);
 
 /// Reads `text` as parameter `key`. Errors: ExtraUnknown, UnknownParameter, ParameterUnreadable.
 Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view text,

@@ -52,13 +52,26 @@ Point upIn(const Transform& placed, Point3 up) {
   return unit(flat);
 }
 
+/// What points upwards in the frame of a piece.
+Point3 upOf(const Host& host, const HostPiece& piece) {
+  if (!piece.place || !host.box) return uprightOf(*piece.part);
+  return piece.place->inverse().turn(host.box->up);
+}
+
+/// Out of a face, in the frame of the box where the piece has its place there.
+Point3 outOf(const Host& host, const HostFace& face) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const Point3 out = (*piece.folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
+  return piece.place ? piece.place->turn(out) : out;
+}
+
 /// Whether a face looks at somebody in front of the box.
 bool isSeen(const Host& host, const HostFace& face) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const Point3 up = uprightOf(*piece.part);
+  const bool placed = piece.place && host.box;
+  const Point3 up = placed ? host.box->up : uprightOf(*piece.part);
   const Camera eye = camera(frontView(standardView(), up), up);
-  const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
-  return dot(place.normal(), eye.towardsEye) < -0.2;
+  return dot(outOf(host, face), eye.towardsEye) > 0.2;
 }
 
 HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, Point3 up) {
@@ -102,12 +115,50 @@ std::optional<OutsideBox> outsideOf(const Host& host) {
   return outside;
 }
 
+OutsideBox overUnder(const Host& host, OutsideBox box) {
+  for (const WrapBody& body : host.under)
+    for (std::size_t i = 0; i < 3; ++i)
+      box.sizes.at(i) = std::max(box.sizes.at(i), body.sizes.at(i));
+  return box;
+}
+
+std::vector<const Raised*> raisedUnder(const Host& host, const OutsideBox& box, std::size_t axis,
+                                       double width) {
+  std::vector<const Raised*> under;
+  for (const Raised& raised : host.raised) {
+    if (std::abs(dot(raised.out, box.axes.at(axis))) > 0.9 || raised.corners.empty()) continue;
+    double low = 1e9;
+    double high = -1e9;
+    for (const Point3& p : raised.corners) {
+      const double at = dot(p - box.centre, box.axes.at(axis));
+      low = std::min(low, at);
+      high = std::max(high, at);
+    }
+    if (low < width / 2 && high > -width / 2) under.push_back(&raised);
+  }
+  return under;
+}
+
+OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width) {
+  constexpr double kSameSide = 0.7;  // cosine
+  for (std::size_t i = 0; i < 3; ++i)
+    for (const double sign : {1.0, -1.0}) {
+      double most = 0;
+      for (const Raised* raised : raisedUnder(host, box, axis, width))
+        if (dot(raised->out, box.axes.at(i)) * sign > kSameSide)
+          most = std::max(most, raised->height);
+      box.sizes.at(i) += most;
+      box.centre = box.centre + box.axes.at(i) * (sign * most / 2);
+    }
+  return box;
+}
+
 std::vector<HostFace> facesOf(const Host& host) {
   std::vector<HostFace> faces;
   for (std::size_t i = 0; i < host.pieces.size(); ++i) {
     const Piece& piece = *host.pieces[i].part;
     if (isCovered(host, piece)) continue;
-    const Point3 up = uprightOf(piece);
+    const Point3 up = upOf(host, host.pieces[i]);
     for (std::size_t p = 0; p < piece.net.panels.size(); ++p)
       if (piece.net.panels[p].shows)
         faces.push_back(faceOf(host, static_cast<int>(i), static_cast<int>(p), up));
@@ -131,6 +182,13 @@ Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host) {
   }
   for (const HostFace& face : faces)
     if (faceName(host, face) == extra.face) return std::vector{face};
+  if (norm(host.side) > 0) {
+    constexpr double kSameSide = 0.95;  // cosine
+    std::erase_if(
+        faces, [&](const HostFace& f) { return dot(outOf(host, f), unit(host.side)) < kSameSide; });
+    if (!faces.empty()) return faces;
+    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  }
   return Problem{ProblemCode::ExtraFaceUnknown, extra.kind, {extra.face}};
 }
 

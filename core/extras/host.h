@@ -1,5 +1,6 @@
 #pragma once
 
+#include <array>
 #include <optional>
 #include <string>
 #include <vector>
@@ -19,6 +20,7 @@ struct HostPiece {
   const Piece* part = nullptr;
   const Pose* folded = nullptr;
   CavityBox cavity;  ///< in the frame of the cavity's panel; empty when it has none
+  std::optional<Transform> place = {};  ///< of an extra's piece: its panel 0 in the box's first
 };
 
 /// What goes once round the finished box over its faces: a band, a sleeve, a ribbon.
@@ -36,22 +38,6 @@ struct TakenPlace {
   Polygon outline;  ///< in the panel's frame
 };
 
-/// The finished box that extras follow.
-struct Host {
-  std::vector<HostPiece> pieces;
-  std::optional<Product> product;
-  Ease ease = Ease::Easy;
-  Workbench bench;      ///< caliper of the box's card
-  Length onFaces = {};  ///< thickness of what is glued onto the outside faces
-  std::vector<WrapRound> wraps = {};
-  std::vector<TakenPlace> taken = {};
-
-  /// Card and tools an extra is made with.
-  [[nodiscard]] Workbench benchOf(const Extra& extra) const {
-    return {extra.card.caliper, bench.grid};
-  }
-};
-
 /// The box about the finished box: its middle, its axes along the product's length, width and
 /// height, and its sizes (mm), in the frame of the first piece's panel 0.
 struct OutsideBox {
@@ -61,9 +47,53 @@ struct OutsideBox {
   Point3 up;  ///< where it stands upright
 };
 
+/// What already goes round the box, of card.
+struct WrapBody {
+  std::size_t axis = 0;           ///< of the product, square to the way round
+  std::array<double, 3> sizes{};  ///< mm outside, along the product's axes
+};
+
+/// What stands out from a face of the box: a label, its layers and foam.
+struct Raised {
+  std::string kind;  ///< of the extra
+  Point3 out;        ///< of the face, in the frame of the first piece's panel 0
+  std::vector<Point3> corners;
+  double height = 0;  ///< mm
+  bool foam = false;
+};
+
+/// The finished box that extras follow.
+struct Host {
+  std::vector<HostPiece> pieces;
+  std::optional<Product> product;
+  Ease ease = Ease::Easy;
+  Workbench bench;      ///< caliper of the box's card
+  Length onFaces = {};  ///< thickness of what is glued onto the outside faces
+  std::vector<WrapRound> wraps = {};
+  std::vector<TakenPlace> taken = {};
+  std::vector<WrapBody> under = {};  ///< what goes round below
+  std::vector<Raised> raised = {};
+  std::optional<OutsideBox> box = {};  ///< of the box, where the host is an extra
+  Point3 side = {};                    ///< out of that face of the box; 0 = any
+
+  /// Card and tools an extra is made with.
+  [[nodiscard]] Workbench benchOf(const Extra& extra) const {
+    return {extra.card.caliper, bench.grid};
+  }
+};
+
 /// Of all pieces together; a lid or sleeve adds its caliper where it closes a side. Nothing when no
 /// piece has a cavity.
 std::optional<OutsideBox> outsideOf(const Host& host);
+
+/// The same over what goes round it below (Host::under), which lies about the same middle.
+OutsideBox overUnder(const Host& host, OutsideBox box);
+
+/// What stands out from faces under a strip `width` mm wide about the middle, square to `axis`.
+std::vector<const Raised*> raisedUnder(const Host& host, const OutsideBox& box, std::size_t axis,
+                                       double width);
+/// The box over them, higher on their sides alone.
+OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width);
 
 /// An outside face that shows, in the frame of its panel.
 struct HostFace {

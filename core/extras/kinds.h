@@ -14,8 +14,15 @@ ExtraKind windowExtra();
 ExtraKind platformExtra();
 ExtraKind slipExtra();
 ExtraKind ribbonExtra();
+ExtraKind bowExtra();
 
-/// Ribbon once round or crosswise round a box, without bow (mm).
-double ribbonRound(const std::array<double, 3>& sizes, bool cross);
+/// Where the ways of a ribbon cross, or the middle of its upper side: x along the box, z into it.
+Transform crossingOf(const RibbonNeed& ribbon);
+
+/// Ribbon along all its ways, without bow (mm).
+double ribbonRound(const std::vector<RibbonWay>& ways);
+
+/// Ribbon is cut to whole centimetres or half inches.
+ToolGrid ribbonSteps(ToolGrid grid);
 
 }  // namespace creasewright

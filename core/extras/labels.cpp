@@ -1,20 +1,22 @@
 #include <algorithm>
+#include <array>
+#include <cmath>
 
 #include "extras/beside_face.h"
 #include "extras/face_room.h"
 #include "extras/flat_piece.h"
 #include "extras/free_place.h"
 #include "extras/kinds.h"
+#include "extras/layer_stack.h"
 #include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
 
-enum class LabelShape { Rectangle, Circle, Oval, Scallop };
-
-constexpr double kWave = 8;   // mm from tip to tip of a scalloped edge
-constexpr double kClear = 1;  // mm to the edges of the face
-constexpr double kHole = 4;   // mm across
+constexpr double kClear = 1;       // mm to the edges of the face
+constexpr double kHole = 4;        // mm across
+constexpr double kHair = 1e-4;     // mm, so that what just fits does
+constexpr double kNothing = 1e-3;  // mm2
 constexpr Length kSmallest = mm(10);
 
 struct LabelSize {
@@ -27,25 +29,14 @@ LabelShape shapeOf(const Extra& extra) {
 }
 
 Polygon outlineOf(LabelShape shape, LabelSize size) {
-  const double w = size.width.mm();
-  const double h = size.height.mm();
-  switch (shape) {
-    case LabelShape::Rectangle:
-      return {{0, 0}, {w, 0}, {w, h}, {0, h}};
-    case LabelShape::Circle:
-    case LabelShape::Oval:
-      return ellipse({w / 2, h / 2}, w / 2, h / 2);
-    case LabelShape::Scallop:
-      return scallop(w, h, kWave);
-  }
-  return {};
+  return labelOutline(shape, size.width.mm(), size.height.mm());
 }
 
 /// The sizes chosen, or for those left open whole steps of the punches within `room`; circles are
 /// as high as wide.
 LabelSize sizeOf(const Extra& extra, Point room, ToolGrid grid) {
   LabelSize size{extra.parameters.length("width"), extra.parameters.length("height")};
-  const bool circle = shapeOf(extra) == LabelShape::Circle;
+  const bool circle = isRound(shapeOf(extra));
   if (circle) room.x = room.y = std::min(room.x, room.y);
   if (circle && size.width > Length()) size.height = size.width;
   if (circle && size.height > Length()) size.width = size.height;
@@ -66,22 +57,66 @@ Point sizesOf(const HostFace& face) {
   return {box.width(), box.height()};
 }
 
-void addLayer(const char* name, const Extra& extra, LabelSize size, const HostFace& face,
-              double lift, ExtraParts& parts) {
-  const Polygon outline = outlineOf(shapeOf(extra), size);
-  const Bounds box = bounds(outline);
-  const bool top = std::string_view(name) == "label";
-  ExtraPiece piece{flatPiece(name, {outline, {}}, top ? extra.lines : std::vector<std::string>{}),
-                   Placing::OnFace};
-  piece.faces.push_back(placeOn(face, (box.high - box.low) / 2, lift));
-  parts.pieces.push_back(std::move(piece));
-}
-
 /// An outline about its own middle.
 Polygon about(Polygon outline) {
   const Bounds box = bounds(outline);
   for (Point& p : outline) p = p - (box.low + box.high) / 2;
   return outline;
+}
+
+/// Whether a larger one of the same form might let a smaller one look out between its lobes or in
+/// its notches.
+bool isUneven(LabelShape shape) {
+  return isWavy(shape) || shape == LabelShape::Banner || shape == LabelShape::Heart ||
+         shape == LabelShape::Star || shape == LabelShape::Ticket;
+}
+
+/// The layer under the label, about the label's middle: an uneven one goes round it at the same
+/// distance everywhere.
+Polygon matOutline(LabelShape shape, LabelSize size, ToolGrid grid) {
+  if (!isUneven(shape)) return about(outlineOf(shape, larger(size, grid)));
+  const Region label = region(about(outlineOf(shape, size)));
+  return offset(label, punchStep(grid).mm() / 2).front().outer;
+}
+
+/// Mat and label, which are of one card and lie straight, and the layers upon them.
+Result<std::vector<StackLayer>> stackOf(const Extra& extra, LabelSize size, ToolGrid grid) {
+  std::vector<StackLayer> stack;
+  const auto add = [&](const char* name, Polygon outline, std::vector<std::string> lines) {
+    const Bounds box = bounds(outline);
+    const Point middle = (box.low + box.high) / 2;
+    stack.push_back({name, std::move(outline), middle, {}, extra.card, std::move(lines), {}});
+    stack.back().facts.number = static_cast<int>(stack.size()) - 1;
+  };
+  if (extra.parameters.flag("mat")) add("label-mat", matOutline(shapeOf(extra), size, grid), {});
+  add("label", about(outlineOf(shapeOf(extra), size)), extra.lines);
+  // What holds the lowest layer holds the whole.
+  const int number = stack.front().facts.number;
+  stack.front().facts = factsOf(extra.parameters, stack.front().outline);
+  stack.front().facts.number = number;
+  stack.back().facts.punched = extra.parameters.flag("punched");
+  return withLayers(std::move(stack), extra, grid);
+}
+
+/// The anchors after the one that lets the place be found, in the order of their words.
+struct Pull {
+  int across;
+  int up;
+};
+constexpr std::array<Pull, 9> kAnchors{
+    {{0, 0}, {0, 1}, {0, -1}, {-1, 0}, {1, 0}, {-1, 1}, {1, 1}, {-1, -1}, {1, -1}}};
+
+std::vector<Worded> anchorWords() {
+  return {worded("styles", "Where there is room"),
+          worded("styles", "Middle"),
+          worded("styles", "Top"),
+          worded("styles", "Bottom"),
+          worded("styles", "Left"),
+          worded("styles", "Right"),
+          worded("styles", "Top left"),
+          worded("styles", "Top right"),
+          worded("styles", "Bottom left"),
+          worded("styles", "Bottom right")};
 }
 
 struct Search {
@@ -91,10 +126,20 @@ struct Search {
   [[nodiscard]] LabelSize sizeAt(const HostFace& face, double share) const {
     return sizeOf(extra, sizesOf(face) * share, host.bench.grid);
   }
-  /// The outermost layer about its middle.
+  [[nodiscard]] Angle turn() const {
+    return Angle::degrees(static_cast<double>(extra.parameters.count("turn")));
+  }
+  /// The lowest layer about its middle, as it is turned on the face.
   [[nodiscard]] Polygon shapeOfSize(LabelSize size) const {
-    return about(outlineOf(shapeOf(extra),
-                           extra.parameters.flag("mat") ? larger(size, host.bench.grid) : size));
+    const Polygon straight = extra.parameters.flag("mat")
+                                 ? matOutline(shapeOf(extra), size, host.bench.grid)
+                                 : about(outlineOf(shapeOf(extra), size));
+    if (extra.parameters.count("turn") == 0) return straight;
+    const double c = std::cos(turn().radians());
+    const double s = std::sin(turn().radians());
+    Polygon turned;
+    for (const Point& p : straight) turned.push_back({c * p.x - s * p.y, s * p.x + c * p.y});
+    return turned;
   }
   [[nodiscard]] Polygon shapeAt(const HostFace& face, double share) const {
     return shapeOfSize(sizeAt(face, share));
@@ -107,23 +152,78 @@ struct Search {
         taken.insert(taken.end(), cover.area.begin(), cover.area.end());
     return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
   }
+  [[nodiscard]] bool isPlaced() const {
+    return extra.parameters.count("anchor") > 0 || extra.parameters.length("across") != Length() ||
+           extra.parameters.length("up") != Length();
+  }
+  /// Where its own place puts a shape on a face.
+  [[nodiscard]] Point ownPlace(const HostFace& face, const Polygon& shape) const {
+    const auto anchor = static_cast<std::size_t>(extra.parameters.count("anchor"));
+    const Pull pull = kAnchors.at(anchor == 0 ? 0 : anchor - 1);
+    const Bounds whole = bounds(laidUpright(face, face.area.outer));
+    const Bounds own = bounds(shape);
+    const auto at = [](int side, double low, double high, double ownLow, double ownHigh) {
+      if (side == 0) return 0.0;
+      return side > 0 ? high - kClear - kHair - ownHigh : low + kClear + kHair - ownLow;
+    };
+    return Point{at(pull.across, whole.low.x, whole.high.x, own.low.x, own.high.x),
+                 at(pull.up, whole.low.y, whole.high.y, own.low.y, own.high.y)} +
+           Point{extra.parameters.mm("across"), extra.parameters.mm("up")};
+  }
+  /// The largest share that stays on the face at its own place; where it may overhang, the first.
+  [[nodiscard]] std::optional<Spot> ownSpot(const HostFace& face) const {
+    const Region free = room(face, false);
+    for (double share = kShareOfFace; share > kLeastShare - kShareStep / 2; share -= kShareStep) {
+      const Polygon shape = shapeAt(face, share);
+      const Point there = ownPlace(face, shape);
+      Polygon laid = shape;
+      for (Point& p : laid) p = p + there;
+      if (extra.parameters.flag("overhang") || area(subtract(region(laid), free)) < kNothing)
+        return Spot{share, there};
+    }
+    return std::nullopt;
+  }
 };
 
-ExtraParts labelAt(const Search& search, const HostFace& face, const Spot& spot) {
+Angle turnedBy(Angle a, Angle b) { return Angle::degrees(a.degrees() + b.degrees()); }
+
+Raised raisedBy(const Extra& extra, const std::vector<StackLayer>& stack, const Host& host,
+                const HostFace& face, const Polygon& outline) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
+  Raised raised{extra.kind, place.normal() * -1, {}, heightOf(stack), false};
+  for (const Point& p : outline) raised.corners.push_back(place.apply(p));
+  raised.foam = std::ranges::any_of(
+      stack, [](const StackLayer& layer) { return layer.facts.hold == LayerHold::Foam; });
+  return raised;
+}
+
+Result<ExtraParts> labelAt(const Search& search, const HostFace& face, const Spot& spot) {
   const Extra& extra = search.extra;
-  const HostFace there = movedTo(face, spot.place);
-  const LabelSize size = search.sizeAt(face, spot.share);
-  const double layer = extra.card.caliper.mm();
-  double lift = search.host.bench.caliper.mm() / 2 + search.host.onFaces.mm() + layer;
-  ExtraParts parts;
-  if (extra.parameters.flag("mat")) {
-    addLayer("label-mat", extra, larger(size, search.host.bench.grid), there, lift, parts);
-    lift += layer + 0.1;
-  }
-  addLayer("label", extra, size, there, lift, parts);
+  HostFace there = movedTo(face, spot.place);
   const Polygon outline = inPanel(there, search.shapeAt(face, spot.share));
+  there.upright = turnedBy(there.upright, search.turn());
+  const Result<std::vector<StackLayer>> stack =
+      stackOf(extra, search.sizeAt(face, spot.share), search.host.bench.grid);
+  if (!stack) return stack.problem();
+  constexpr double kApart = 0.1;  // mm between layers, so that pictures tell them apart
+  double lift = search.host.bench.caliper.mm() / 2 + search.host.onFaces.mm();
+  ExtraParts parts;
+  for (const StackLayer& layer : *stack) {
+    lift += layer.card.caliper.mm() + layer.facts.foam.mm();
+    ExtraPiece piece{flatPiece(layer.name, {layer.outline, {}}, layer.lines), Placing::OnFace};
+    HostFace own = movedTo(there, layer.middle);
+    own.upright = turnedBy(own.upright, layer.turn);
+    const Bounds box = bounds(layer.outline);
+    piece.faces.push_back(placeOn(own, (box.high - box.low) / 2, lift));
+    piece.card = layer.card;
+    piece.layer = layer.facts;
+    parts.pieces.push_back(std::move(piece));
+    lift += kApart;
+  }
   parts.warnings = coveredBy(extra, search.host, face, region(outline));
   parts.taken.push_back({extra.kind, face.piece, face.panel, outline});
+  parts.raised = raisedBy(extra, *stack, search.host, face, outline);
   return parts;
 }
 
@@ -135,6 +235,8 @@ Problem refusal(const Search& search, const HostFace& face) {
     const LabelSize part{Length::mm(size.width.mm() * share), Length::mm(size.height.mm() * share)};
     return !placesFor(search.shapeOfSize(part), room).empty();
   };
+  if (search.isPlaced() && fits(1))
+    return {ProblemCode::ExtraOffFace, search.extra.kind, {faceName(search.host, face)}};
   return noRoomFor(search.extra, search.host, std::max(size.width, size.height), kSmallest, fits);
 }
 
@@ -143,6 +245,11 @@ Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
   const Result<std::vector<HostFace>> faces = facesFor(extra, host);
   if (!faces) return faces.problem();
   const Search search{extra, host};
+  if (search.isPlaced() || extra.parameters.flag("overhang")) {
+    for (const HostFace& face : *faces)
+      if (const auto spot = search.ownSpot(face)) return labelAt(search, face, *spot);
+    return refusal(search, faces->front());
+  }
   for (const bool seen : {true, false})
     for (const HostFace& face : *faces) {
       const Region room = search.room(face, seen);
@@ -162,7 +269,7 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
                    "width",
                    {std::min(size.width, size.height), Length::mm(3 * kHole)}};
   const Polygon outline = outlineOf(shapeOf(extra), size);
-  const double shape = shapeOf(extra) == LabelShape::Scallop ? kWave / 2 : 0;
+  const double shape = isWavy(shapeOf(extra)) ? kWave / 2 : 0;
   const Point hole{size.width.mm() / 2, size.height.mm() - 1.25 * kHole - shape};
   Polygon opening = ellipse(hole, kHole / 2, kHole / 2);
   std::ranges::reverse(opening);
@@ -170,26 +277,48 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
   parts.pieces.push_back({flatPiece("tag", {outline, {opening}}, extra.lines), Placing::Hanging});
   if (extra.parameters.flag("mat"))
     parts.pieces.push_back(
-        {flatPiece("tag-mat", {outlineOf(shapeOf(extra), larger(size, grid)), {}}),
-         Placing::Hanging});
+        {flatPiece("tag-mat", {matOutline(shapeOf(extra), size, grid), {}}), Placing::Hanging});
   return parts;
 }
 
 std::vector<ParameterSpec> labelParameters() {
-  return {choice("shape", worded("styles", "Shape"), worded("styles", "Of the label."),
-                 {worded("styles", "Rectangle"), worded("styles", "Circle"),
-                  worded("styles", "Oval"), worded("styles", "Scalloped")}),
-          measure("width", worded("styles", "Width"),
-                  worded("styles", "0 chooses a whole step of the punches."))
-              .from(Length())
-              .to(kLargestSide),
-          measure("height", worded("styles", "Height"),
-                  worded("styles", "0 chooses a whole step of the punches."))
-              .from(Length())
-              .to(kLargestSide),
-          toggle("mat", worded("styles", "Mat layer"),
-                 worded("styles", "A layer under it, one step of the punches larger."))
-              .on()};
+  return {
+      choice("shape", worded("styles", "Shape"), worded("styles", "Of the label."), shapeWords()),
+      measure("width", worded("styles", "Width"),
+              worded("styles", "0 chooses a whole step of the punches."))
+          .from(Length())
+          .to(kLargestSide),
+      measure("height", worded("styles", "Height"),
+              worded("styles", "0 chooses a whole step of the punches."))
+          .from(Length())
+          .to(kLargestSide),
+      toggle("mat", worded("styles", "Mat layer"),
+             worded("styles", "A layer under it, one step of the punches larger."))
+          .on()};
+}
+
+std::vector<ParameterSpec> placedLabelParameters() {
+  std::vector<ParameterSpec> all = labelParameters();
+  const std::vector<ParameterSpec> place{
+      choice("anchor", worded("styles", "Place"),
+             worded("styles", "On its face; it follows when the face grows."), anchorWords()),
+      measure("across", worded("styles", "Across"),
+              worded("styles", "From its place to the right; less than 0 to the left."))
+          .from(Length() - kLargestSide)
+          .to(kLargestSide),
+      measure("up", worded("styles", "Up"),
+              worded("styles", "From its place upwards; less than 0 downwards."))
+          .from(Length() - kLargestSide)
+          .to(kLargestSide),
+      number("turn", worded("styles", "Turn"), worded("styles", "Degrees against the clock."))
+          .from(0)
+          .to(359),
+      toggle("overhang", worded("styles", "May overhang"),
+             worded("styles", "It may reach over the edge of what is under it."))};
+  all.insert(all.end(), place.begin(), place.end());
+  const std::vector<ParameterSpec> hold = holdParameters();
+  all.insert(all.end(), hold.begin(), hold.end());
+  return all;
 }
 
 }  // namespace
@@ -201,11 +330,16 @@ ExtraKind labelExtra() {
           .act = ExtraAct::GlueLabelOn,
           .onFace = true,
           .written = true,
+          .layered = true,
+          .hasFaces = true,
+          .carriers = {Carrier::Box, Carrier::Face},
           .words = {.panels = {{"label", worded("panels", "label")},
-                               {"label-mat", worded("panels", "mat layer")}},
+                               {"label-mat", worded("panels", "mat layer")},
+                               {"label-layer", worded("panels", "layer of the label")}},
                     .pieces = {{"label", worded("pieces", "label")},
-                               {"label-mat", worded("pieces", "mat layer")}}},
-          .parameters = labelParameters(),
+                               {"label-mat", worded("pieces", "mat layer")},
+                               {"label-layer", worded("pieces", "layer of the label")}}},
+          .parameters = placedLabelParameters(),
           .build = buildLabel};
 }
 
@@ -215,6 +349,7 @@ ExtraKind tagExtra() {
           .summary = worded("styles", "Hangs on a ribbon by a punched hole."),
           .act = ExtraAct::TieTagOn,
           .written = true,
+          .carriers = {Carrier::Box, Carrier::RibbonOn},
           .words = {.panels = {{"tag", worded("panels", "tag")},
                                {"tag-mat", worded("panels", "mat layer of the tag")}},
                     .pieces = {{"tag", worded("pieces", "tag")},

@@ -159,6 +159,7 @@ ExtraKind matsExtra() {
           .turn = ExtraTurn::Second,
           .onFace = true,
           .onEveryFace = true,
+          .carriers = {Carrier::Box, Carrier::Face},
           .words = {.panels = {{"mat", worded("panels", "mat")}},
                     .pieces = {{"mat", worded("pieces", "mat")}}},
           .parameters = {measure("inset", worded("styles", "Inset"),

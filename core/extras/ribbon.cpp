@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <cmath>
 
 #include "extras/kinds.h"
 #include "folding/surfaces/scene.h"
@@ -7,75 +8,139 @@
 namespace creasewright {
 namespace {
 
-/// The share of a ribbon's way across the top, `along` an axis of the box, that lies on card: seen
-/// from above, the outside of the card is there.
-double shareOnTop(const FoldPicture& fromAbove, const Camera& eye, const OutsideBox& box,
-                  std::size_t along) {
-  constexpr int kPlaces = 20;
-  const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
-  const Point3 top = box.centre + box.axes[2] * (sign * box.sizes[2] / 2);
-  int covered = 0;
-  for (int i = 0; i < kPlaces; ++i) {
-    const double share = (i + 0.5) / kPlaces - 0.5;
-    const Point at = eye.project(top + box.axes.at(along) * (share * box.sizes.at(along)));
-    const auto seen = std::find_if(
-        fromAbove.facets.rbegin(), fromAbove.facets.rend(),
-        [&](const Facet& facet) { return locate(at, facet.outline) != Side::Outside; });
-    covered += seen != fromAbove.facets.rend() && seen->face == Face::Outside;
+/// Where on its way across the top a ribbon lies on card.
+class TopOfBox {
+ public:
+  TopOfBox(const Host& host, const OutsideBox& box) : host_(host), box_(box) {
+    if (host.pieces.size() > 1) return;  // a lid or a sleeve
+    const View above{Angle(), Angle::degrees(89.9)};
+    eye_ = camera(above, box.up);
+    const HostPiece& only = host.pieces.front();
+    Net whole = only.part->net;
+    for (Panel& panel : whole.panels) panel.openings.clear();  // it lies across a window
+    picture_ = drawFolded(whole, *only.folded, above, box.up);
   }
-  return static_cast<double>(covered) / kPlaces;
+
+  /// The share of a way, round `axis`, that lies on the outside of the card or on a band or sleeve.
+  [[nodiscard]] double shareUnder(std::size_t axis) const {
+    if (host_.pieces.size() > 1 || axis == 2) return 1;
+    constexpr int kPlaces = 20;
+    const std::size_t along = 1 - axis;
+    const double sign = dot(box_.axes[2], box_.up) < 0 ? -1 : 1;
+    const Point3 top = box_.centre + box_.axes[2] * (sign * box_.sizes[2] / 2);
+    int covered = 0;
+    for (int i = 0; i < kPlaces; ++i) {
+      const double off = ((i + 0.5) / kPlaces - 0.5) * box_.sizes.at(along);
+      covered += isCard(top + box_.axes.at(along) * off) || isWrapped(axis, along, off);
+    }
+    return static_cast<double>(covered) / kPlaces;
+  }
+
+ private:
+  [[nodiscard]] bool isCard(Point3 there) const {
+    const Point at = eye_.project(there);
+    const auto seen = std::find_if(
+        picture_.facets.rbegin(), picture_.facets.rend(),
+        [&](const Facet& facet) { return locate(at, facet.outline) != Side::Outside; });
+    return seen != picture_.facets.rend() && seen->face == Face::Outside;
+  }
+  [[nodiscard]] bool isWrapped(std::size_t axis, std::size_t along, double off) const {
+    return std::ranges::any_of(
+        host_.under,
+        [&](const WrapBody& body) {
+          return body.axis == axis ||
+                 (body.axis == along && std::abs(off) <= body.sizes.at(along) / 2);
+        });
+  }
+
+  const Host& host_;
+  const OutsideBox& box_;
+  Camera eye_{};
+  FoldPicture picture_;
+};
+
+/// The axes of its ways: both level ones, or the one that a band under it goes round, or the
+/// short way.
+std::vector<std::size_t> axesOf(const Extra& ribbon, const Host& host) {
+  if (ribbon.parameters.flag("cross")) return {0, 1};
+  if (!host.under.empty()) return {host.under.back().axis};
+  return {0};
 }
 
 /// A ribbon lies on a band or sleeve, on a lid, or on a box that is closed; over an open one it
 /// would run through the air.
-bool liesOnTop(const Extra& ribbon, const Host& host, const OutsideBox& box) {
+std::optional<Problem> airUnder(const Extra& ribbon, const Host& host, const OutsideBox& box) {
   constexpr double kLeast = 0.6;
-  const auto isRibbon = [&](const WrapRound& wrap) { return wrap.kind == ribbon.kind; };
-  if (host.pieces.size() > 1 || !std::ranges::all_of(host.wraps, isRibbon)) return true;
-  const View above{Angle(), Angle::degrees(89.9)};
-  const Camera eye = camera(above, box.up);
-  const HostPiece& only = host.pieces.front();
-  Net whole = only.part->net;
-  for (Panel& panel : whole.panels) panel.openings.clear();  // it lies across a window
-  const FoldPicture picture = drawFolded(whole, *only.folded, above, box.up);
-  return shareOnTop(picture, eye, box, 1) >= kLeast &&
-         (!ribbon.parameters.flag("cross") || shareOnTop(picture, eye, box, 0) >= kLeast);
+  const TopOfBox top(host, box);
+  const std::vector<std::size_t> axes = axesOf(ribbon, host);
+  const auto lies = [&](std::size_t axis) { return top.shareUnder(axis) >= kLeast; };
+  const auto held = std::ranges::count_if(axes, lies);
+  if (held == std::ssize(axes)) return std::nullopt;
+  if (held > 0) return Problem{ProblemCode::ExtraInAir, ribbon.kind, {}};
+  return Problem{ProblemCode::ExtraNoPlace, ribbon.kind, {std::string("open")}};
+}
+
+/// Once round everything that lies under it.
+RibbonWay wayRound(const Host& host, const OutsideBox& box, std::size_t axis, double width) {
+  RibbonWay way{axis, overUnder(host, overRaised(host, box, axis, width)).sizes};
+  way.sizes.at(axis) = 0;
+  return way;
 }
 
 /// Rounded up to the centimetre or half inch.
 Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  const bool cross = extra.parameters.flag("cross");
-  if (!liesOnTop(extra, host, *box))
-    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {std::string("open")}};
-  const bool inches =
-      !host.bench.grid.isNone() && Length::inches(1).nm() % host.bench.grid.step().nm() == 0;
-  const ToolGrid whole(inches ? Length::inches(1, 2) : mm(10));
+  if (std::optional<Problem> air = airUnder(extra, host, *box)) return *air;
+  const Length width = extra.parameters.length("width");
+  const Length bow = extra.parameters.length("bow");
   ExtraParts parts;
-  parts.ribbon = RibbonNeed{
-      extra.parameters.length("width"),
-      whole.roundUp(Length::mm(ribbonRound(box->sizes, cross)) + extra.parameters.length("bow")),
-      extra.parameters.length("bow"), cross, *box};
+  RibbonNeed need{width, {}, bow, extra.parameters.flag("cross"), *box};
+  for (const std::size_t axis : axesOf(extra, host))
+    need.ways.push_back(wayRound(host, *box, axis, width.mm()));
+  need.length = ribbonSteps(host.bench.grid).roundUp(Length::mm(ribbonRound(need.ways)) + bow);
+  parts.ribbon = std::move(need);
   return parts;
 }
 
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
-  if (!box || !liesOnTop(extra, host, *box)) return {};
-  const double width = extra.parameters.mm("width");
-  std::vector<WrapRound> runs{{extra.kind, 0, width}};
-  if (extra.parameters.flag("cross")) runs.push_back({extra.kind, 1, width});
+  if (!box || airUnder(extra, host, *box)) return {};
+  std::vector<WrapRound> runs;
+  for (const std::size_t axis : axesOf(extra, host))
+    runs.push_back({extra.kind, axis, extra.parameters.mm("width")});
   return runs;
 }
 
 }  // namespace
 
-// Cross wrap 2L + 2W + 4H: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in give 50 in
-// without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same geometry.
-double ribbonRound(const std::array<double, 3>& sizes, bool cross) {
-  const auto [length, width, height] = sizes;
-  return cross ? 2 * length + 2 * width + 4 * height : 2 * width + 2 * height;
+// Crosswise 2L + 2W + 4H round a bare box: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in
+// give 50 in without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same
+// geometry.
+double ribbonRound(const std::vector<RibbonWay>& ways) {
+  double round = 0;
+  for (const RibbonWay& way : ways)
+    for (const double size : way.sizes) round += 2 * size;
+  return round;
+}
+
+Transform crossingOf(const RibbonNeed& ribbon) {
+  constexpr double kAbove = 1.6;  // mm over the strips
+  const OutsideBox& box = ribbon.round;
+  // What goes round level crosses in front; a way over the top, on it.
+  const bool level = ribbon.ways.size() == 1 && ribbon.ways.front().axis == 2;
+  const std::size_t side = level ? 1 : 2;
+  const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
+  const Point3 out = box.axes.at(side) * (level ? -1 : sign);
+  double high = 0;
+  for (const RibbonWay& way : ribbon.ways) high = std::max(high, way.sizes.at(side));
+  const Point3 x = box.axes[0];
+  return Transform::frame(box.centre + out * (high / 2 + kAbove), x, cross(out * -1, x));
+}
+
+ToolGrid ribbonSteps(ToolGrid grid) {
+  const bool inches = !grid.isNone() && Length::inches(1).nm() % grid.step().nm() == 0;
+  return ToolGrid(inches ? Length::inches(1, 2) : mm(10));
 }
 
 ExtraKind ribbonExtra() {
@@ -85,6 +150,7 @@ ExtraKind ribbonExtra() {
       .summary = worded("styles", "Crosswise or once round, with a bow."),
       .act = ExtraAct::TieRibbon,
       .ofCard = false,
+      .carriers = {Carrier::Box, Carrier::Wrap},
       .parameters = {measure("width", worded("styles", "Width"), worded("styles", "Of the ribbon."))
                          .standard(mm(15))
                          .from(mm(3))
@@ -95,7 +161,8 @@ ExtraKind ribbonExtra() {
                          .from(Length())
                          .to(kLargestSide),
                      toggle("cross", worded("styles", "Crosswise"),
-                            worded("styles", "Off: once round the short way."))
+                            worded("styles",
+                                   "Off: once round the short way, or along the band under it."))
                          .on()},
       .build = buildRibbon,
       .runs = ribbonRuns};

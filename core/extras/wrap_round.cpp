@@ -22,6 +22,11 @@ struct AxisOfPiece {
 /// Pieces share the middle of the whole box, but for the axis that a lid closes: there it lies at
 /// the top and the tray at the bottom.
 std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std::size_t axis) {
+  if (piece.place && host.box) {
+    const Transform into = piece.place->inverse();
+    const Point3 along = into.turn(host.box->axes.at(axis));
+    return AxisOfPiece{along, dot(into.apply(host.box->centre), along)};
+  }
   const std::optional<OutsideBox> whole = outsideOf(host);
   if (!whole || !piece.part->cavity) return std::nullopt;
   const Cavity& cavity = *piece.part->cavity;
@@ -42,6 +47,20 @@ std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std:
   return found;
 }
 
+/// What goes round as it lies over the box, its own thickness left out.
+std::vector<WrapBody> bodiesOf(const Host& host) {
+  std::vector<WrapBody> bodies;
+  const std::optional<OutsideBox> box = outsideOf(host);
+  if (!box) return bodies;
+  for (const WrapRound& wrap : host.wraps) {
+    const Result<const ExtraKind*> kind = findExtraKind(wrap.kind);
+    if (!kind || !(*kind)->ofCard) continue;
+    bodies.push_back({wrap.axis, box->sizes});
+    bodies.back().sizes.at(wrap.axis) = wrap.width;
+  }
+  return bodies;
+}
+
 }  // namespace
 
 std::vector<WrapRound> wrapsOf(std::span<const Extra> extras, const Host& host) {
@@ -52,6 +71,8 @@ std::vector<WrapRound> wrapsOf(std::span<const Extra> extras, const Host& host) 
     for (const Extra& extra : extras) {
       const Result<const ExtraKind*> kind = findExtraKind(extra.kind);
       if (!kind || !(*kind)->runs || (*kind)->ofCard != ofCard) continue;
+      wrapped.under.clear();
+      if (!ofCard) wrapped.under = bodiesOf(wrapped);
       const std::vector<WrapRound> found = (*kind)->runs(extra, wrapped);
       wrapped.wraps.insert(wrapped.wraps.end(), found.begin(), found.end());
     }

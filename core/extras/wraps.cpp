@@ -3,6 +3,7 @@
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
 #include "fit/blank_on_grid.h"
+#include "folding/cavity/outside.h"
 #include "folding/surfaces/upright.h"
 #include "styles/belly_band.h"
 #include "styles/open_sleeve.h"
@@ -80,11 +81,19 @@ struct Wrap {
   Style style;
   Parameters parameters;
   std::string name;
+  double width = 0;   ///< mm along the box
   Length depth = {};  ///< from front to back
 };
 
+/// The box with all that lies under a wrap of a width.
+OutsideBox withAllUnder(const Host& host, const OutsideBox& box, const Girth& girth, double width) {
+  return overUnder(host, overRaised(host, box, girth.along, width));
+}
+
 Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& host,
                              const OutsideBox& box, const Girth& girth) {
+  for (const Raised* raised : raisedUnder(host, box, girth.along, wrap.width))
+    if (raised->foam) return Problem{ProblemCode::ExtraOverFoam, extra.kind, {raised->kind}};
   const Workbench bench = host.benchOf(extra);
   if (const Problems limits = checkLimits(wrap.style, wrap.parameters, bench); !limits.empty())
     return limits.front();
@@ -94,11 +103,18 @@ Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& h
   piece.name = wrap.name;
   const Bounds front = bounds(piece.net.panels.front().outline);
   const Point middle = (front.low + front.high) / 2;
+  WrapBody body{girth.along, {}};
+  const Pose folded = pose(piece.net, 1.0);
+  const CavitySize out = measureOutside(piece.net, folded, *piece.cavity, extra.card.caliper.mm());
+  body.sizes.at(girth.along) = out.length;
+  body.sizes.at(girth.across) = out.width;
+  body.sizes.at(girth.deep) = out.height;
   ExtraPiece built{std::move(piece), Placing::Round};
   if (host.pieces.size() == 1)
     built.around = placeRound(box, girth, {middle.x, middle.y, wrap.depth.mm() / 2});
   ExtraParts parts;
   parts.pieces.push_back(std::move(built));
+  parts.body = body;
   return parts;
 }
 
@@ -111,8 +127,9 @@ Parameters fitRound(const Style& style, const Extra& extra, const Host& host, co
   return fit(style, outside, host.ease, host.benchOf(extra)).parameters;
 }
 
-/// Along the box; a third of it where none is chosen.
+/// Along the box: all of it for a full band, a third of it where no width is chosen.
 Length bandWidth(const Extra& extra, const Host& host, double side) {
+  if (extra.parameters.flag("full")) return onGridBelow(side, host.bench.grid);
   const Length chosen = extra.parameters.length("width");
   return chosen > Length() ? chosen : std::max(onGridBelow(side / 3, host.bench.grid), mm(12.7));
 }
@@ -127,8 +144,19 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   if (width.mm() > side)
     return Problem{
         ProblemCode::ExtraTooLarge, extra.kind, {width, onGridBelow(side, host.bench.grid)}};
-  Wrap wrap{bellyBand(), {}, "band"};
-  wrap.parameters = fitRound(wrap.style, extra, host, *box, girth, width.mm());
+  Wrap wrap{bellyBand(), {}, "band", width.mm()};
+  const OutsideBox around = withAllUnder(host, *box, girth, width.mm());
+  wrap.parameters = fitRound(wrap.style, extra, host, around, girth, width.mm());
+  if (const Length ease = extra.parameters.length("ease"); ease > Length()) {
+    // Ease and card are added to the box as it is; the sum goes to the grid.
+    const ToolGrid grid = host.bench.grid;
+    const Length across = Length::mm(around.sizes.at(girth.across));
+    const Length deep = Length::mm(around.sizes.at(girth.deep));
+    const Length card = extra.card.caliper;
+    wrap.parameters.set(
+        "ease-width", grid.roundUp(across + ease + card) - wrap.parameters.length("around-width"));
+    wrap.parameters.set("around-depth", grid.roundUp(deep + ease + card * 2));
+  }
   wrap.depth = wrap.parameters.length("around-depth");
   wrap.parameters.set("around-length", width);
   wrap.parameters.set("ease-length", Length());
@@ -139,7 +167,7 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const Length most = onGridBelow((across - mm(10)).mm(), host.bench.grid);
   wrap.parameters.set("overlap", overlap);
   wrap.parameters.set("wide-part", std::max(most, overlap));
-  return buildWrap(wrap, extra, host, *box, girth);
+  return buildWrap(wrap, extra, host, around, girth);
 }
 
 Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
@@ -147,12 +175,13 @@ Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const Girth girth = girthOf(*box);
   if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  Wrap wrap{openSleeve(), {}, "sleeve"};
-  wrap.parameters = fitRound(wrap.style, extra, host, *box, girth, box->sizes.at(girth.along));
+  Wrap wrap{openSleeve(), {}, "sleeve", box->sizes.at(girth.along)};
+  const OutsideBox around = withAllUnder(host, *box, girth, wrap.width);
+  wrap.parameters = fitRound(wrap.style, extra, host, around, girth, box->sizes.at(girth.along));
   wrap.depth = wrap.parameters.length("depth");
   wrap.parameters.set("seam", extra.parameters.length("seam"));
   wrap.parameters.setCount("thumb-notch", extra.parameters.raw("thumb-notch"));
-  return buildWrap(wrap, extra, host, *box, girth);
+  return buildWrap(wrap, extra, host, around, girth);
 }
 
 /// Once round the box, over the band's width or its whole length; none where it would not hold or
@@ -183,10 +212,18 @@ ExtraKind bandExtra() {
           .title = worded("styles", "Belly band"),
           .summary = worded("styles", "Round the box, its seam near a fold at the back."),
           .act = ExtraAct::SlideBandOn,
+          .hasFaces = true,
+          .carriers = {Carrier::Box, Carrier::Wrap},
           .parameters = {measure("width", worded("styles", "Band width"),
                                  worded("styles", "Along the box; 0 takes a third of the box."))
                              .from(Length())
                              .to(kLargestSide),
+                         toggle("full", worded("styles", "Full band"),
+                                worded("styles", "As wide as the box is long.")),
+                         measure("ease", worded("styles", "Ease for sliding"),
+                                 worded("styles", "Each way round the box; 0 takes the design's."))
+                             .from(Length())
+                             .to(mm(10)),
                          measure("overlap", worded("styles", "Overlap"),
                                  worded("styles", "Glued lap at the back."))
                              .standard(Length::inches(3, 8))
@@ -202,6 +239,8 @@ ExtraKind sleeveExtra() {
       .title = worded("styles", "Sleeve"),
       .summary = worded("styles", "An open tube as long as the box."),
       .act = ExtraAct::SlideIntoSleeve,
+      .hasFaces = true,
+      .carriers = {Carrier::Box, Carrier::Wrap},
       .parameters = {measure("seam", worded("styles", "Glue seam"),
                              worded("styles", "Glued inside the front."))
                          .standard(Length::inches(3, 8))

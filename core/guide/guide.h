@@ -11,11 +11,11 @@
 
 namespace creasewright {
 
-enum class SupplyKind { Card, Tape, LiquidGlue, Ribbon };
+enum class SupplyKind { Card, Tape, LiquidGlue, Ribbon, FoamDots };
 
 /// Something to have at hand. Card: `quantity` blanks of width x height; tape: `quantity` strips of
 /// `width`, `length` in all; liquid glue: `quantity` spots; ribbon: `length` of `width`, bow
-/// counted.
+/// counted; foam dots: `quantity` of the thickness `width`.
 struct Supply {
   SupplyKind kind = SupplyKind::Card;
   int quantity = 1;
@@ -25,7 +25,16 @@ struct Supply {
   Length length;
 };
 
-enum class ToolCode { Trimmer, ScoringBoard, Stylus, BoneFolder, Knife, CuttingMat, SafetyRuler };
+enum class ToolCode {
+  Trimmer,
+  ScoringBoard,
+  Stylus,
+  BoneFolder,
+  Knife,
+  CuttingMat,
+  SafetyRuler,
+  Punch
+};
 
 /// Cautions of the trade, in the order in which a guide gives them, each once.
 enum class CautionCode { Trimmer, Knife, HotGlue, FoodContact, SmallParts, Flames };

@@ -46,6 +46,9 @@ void addSupplies(const PiecePlans& plans, Guide& guide) {
     tape.quantity += use.strips * piece.count;
     tape.length += use.length * piece.count;
   }
+  if (const std::optional<ExtraRole>& role = plans.built.role; role && role->layer)
+    if (const LayerFacts& layer = *role->layer; layer.hold == LayerHold::Foam)
+      supply(SupplyKind::FoamDots, layer.foam).quantity += layer.foamDots * piece.count;
   if (plans.adhesive.liquidSpots > 0)
     supply(SupplyKind::LiquidGlue, Length()).quantity += plans.adhesive.liquidSpots * piece.count;
 }
@@ -65,6 +68,7 @@ void addCare(const BuiltDesign& built, Guide& guide) {
   };
   const bool boards = has(code(StepCode::ScoreSides)) || has(code(StepCode::ShortScores));
   guide.tools.push_back(ToolCode::Trimmer);
+  if (std::ranges::any_of(built.pieces, isPunched)) guide.tools.push_back(ToolCode::Punch);
   if (boards) guide.tools.push_back(ToolCode::ScoringBoard);
   if (has(code(StepCode::ScoreFreely))) guide.tools.push_back(ToolCode::Stylus);
   if (has(code(StepCode::FoldAndBurnish))) guide.tools.push_back(ToolCode::BoneFolder);
@@ -163,7 +167,7 @@ class GuideWriter {
     if (!made_.insert(index).second) return;
     const PiecePlans& plans = plansFor(index);
     addSupplies(plans, guide_);
-    push(sheetSteps(plans));
+    if (!isPunched(piece(index))) push(sheetSteps(plans));
     addFlatExtras(index);
     push(adhesiveSteps(plans));
     push(foldSteps(plans));
@@ -312,13 +316,12 @@ class GuideWriter {
     push(meeting);
   }
 
+  /// What goes round before the bows that are glued on.
   void addRibbons() {
-    for (std::size_t i = 0; i < built_.design.extras.size(); ++i) {
-      const int extra = static_cast<int>(i);
-      if (std::ranges::count(built_.ribbons, extra, &RibbonNeed::extra) > 0 &&
-          piecesOf(built_, extra).empty())
-        push(extraStep(built_, extra));
-    }
+    for (const bool bows : {false, true})
+      for (const RibbonNeed& ribbon : built_.ribbons)
+        if (ribbon.shape.has_value() == bows && piecesOf(built_, ribbon.extra).empty())
+          push(extraStep(built_, ribbon.extra));
   }
 
   /// Each picture of the whole leaves out the extras of later steps.

@@ -60,6 +60,7 @@ void addPlainBlanks(BuiltKit& built) {
 }
 
 struct Needs {
+  std::map<Length, TapeNeed> foams;
   std::map<Length, TapeNeed> tapes;
   std::map<Length, TapeNeed> ribbons;
 };
@@ -67,8 +68,12 @@ struct Needs {
 void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
   for (const Supply& supply : guide.supplies) {
     if (supply.kind == SupplyKind::LiquidGlue) glue += supply.quantity * sets;
-    if (supply.kind != SupplyKind::Tape && supply.kind != SupplyKind::Ribbon) continue;
-    TapeNeed& tape = (supply.kind == SupplyKind::Tape ? needs.tapes : needs.ribbons)[supply.width];
+    std::map<Length, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
+                                      : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
+                                      : supply.kind == SupplyKind::FoamDots ? &needs.foams
+                                                                            : nullptr;
+    if (all == nullptr) continue;
+    TapeNeed& tape = (*all)[supply.width];
     tape.width = supply.width;
     tape.length += supply.length * sets;
     tape.strips += supply.quantity * sets;
@@ -86,6 +91,7 @@ void addSupplies(BuiltKit& built) {
   }
   for (const auto& [width, tape] : needs.tapes) built.tapes.push_back(tape);
   for (const auto& [width, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
+  for (const auto& [thickness, foam] : needs.foams) built.foams.push_back(foam);
 }
 
 Result<std::shared_ptr<const BuiltItem>> builtItem(const Design& design, const BuiltKit* known) {

@@ -47,6 +47,7 @@ struct BuiltKit {
   std::vector<CardBlanks> cards;
   std::vector<TapeNeed> tapes;    ///< by width
   std::vector<TapeNeed> ribbons;  ///< by width
+  std::vector<TapeNeed> foams;    ///< `strips` foam dots of the thickness `width`
   int gluePlaces = 0;
 
   /// What one taker needs for an item; 0 where only a piece is cut.

@@ -90,6 +90,8 @@ class CostWriter {
     for (const Supply& supply : guide.supplies) {
       if (supply.kind == SupplyKind::Tape)
         box.sticky += supplyCost(SupplyItemKind::Tape, supply.width, supply.length.mm());
+      if (supply.kind == SupplyKind::FoamDots)
+        box.sticky += supplyCost(SupplyItemKind::FoamDots, supply.width, supply.quantity);
       if (supply.kind == SupplyKind::LiquidGlue)
         box.sticky += supplyCost(SupplyItemKind::Glue, {}, supply.quantity);
       if (supply.kind == SupplyKind::Ribbon)

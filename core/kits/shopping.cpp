@@ -83,6 +83,24 @@ void addGlue(const ClassKit& kit, int places, ShoppingList& list) {
   buy(line, item.atHand, item.price, list);
 }
 
+void addFoam(const ClassKit& kit, const std::vector<TapeNeed>& needs, ShoppingList& list) {
+  for (const TapeNeed& need : needs) {
+    ShoppingLine line;
+    line.kind = ShoppingLine::Kind::Foam;
+    line.width = need.width;
+    line.strips = need.strips;
+    line.supply = supplyFor(kit, SupplyItemKind::FoamDots, need.width);
+    if (line.supply < 0) {
+      list.complete = false;
+      list.lines.push_back(line);
+      continue;
+    }
+    const SupplyItem& item = kit.supplies[static_cast<std::size_t>(line.supply)];
+    line.needed = static_cast<int>(packsFor(need.strips, item.pieces));
+    buy(line, item.atHand, item.price, list);
+  }
+}
+
 }  // namespace
 
 int supplyFor(const ClassKit& kit, SupplyItemKind kind, Length width) {
@@ -111,6 +129,7 @@ ShoppingList shoppingFor(const KitPlan& plan) {
   addSheets(plan, list);
   addRolls(kit, built.tapes, ShoppingLine::Kind::Tape, SupplyItemKind::Tape, list);
   addRolls(kit, built.ribbons, ShoppingLine::Kind::Ribbon, SupplyItemKind::Ribbon, list);
+  addFoam(kit, built.foams, list);
   if (built.gluePlaces > 0) addGlue(kit, built.gluePlaces, list);
   return list;
 }

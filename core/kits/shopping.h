@@ -8,14 +8,14 @@ namespace creasewright {
 
 /// What a class needs of one thing, and what has to be bought of it.
 struct ShoppingLine {
-  enum class Kind { Sheets, Tape, Ribbon, Glue };
+  enum class Kind { Sheets, Tape, Ribbon, Glue, Foam };
   Kind kind = Kind::Sheets;
   int card = -1;          ///< Sheets: of KitPlan::cards
   int stock = -1;         ///< Sheets: of ClassKit::stock
   int supply = -1;        ///< of ClassKit::supplies; -1 = none of that kind is listed
-  Length width;           ///< Tape, Ribbon
+  Length width;           ///< Tape, Ribbon; Foam: its thickness
   Length length;          ///< Tape, Ribbon: needed in all
-  int strips = 0;         ///< Tape: strips; Glue: places
+  int strips = 0;         ///< Tape: strips; Glue: places; Foam: dots
   int needed = 0;         ///< sheets or packs
   int atHand = 0;         ///< of these, at most `needed`
   int toBuy = 0;          ///< needed less what is at hand

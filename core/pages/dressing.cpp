@@ -27,13 +27,32 @@ std::vector<PanelLook> looksOf(const BuiltDesign& built, const BuiltPiece& piece
   return looks;
 }
 
-void addFlat(const BuiltDesign& built, const BuiltPiece& part, int onto, const Pose& folded,
-             Dressed& out) {
-  for (const FacePlace& place : part.role->faces) {
-    if (place.piece != onto || part.role->placing == Placing::InFace) continue;
-    out.net.panels.push_back(part.net.panels.front());
-    out.pose.push_back(folded[static_cast<std::size_t>(place.panel)].after(place.place));
-    out.looks.push_back(looksOf(built, part, part.net).front());
+int indexOf(const BuiltDesign& built, const BuiltPiece& piece) {
+  return static_cast<int>(&piece - built.pieces.data());
+}
+
+/// What lies on the faces of a piece whose panel 0 is at `place`, and what lies on that.
+void addOnFaces(const BuiltDesign& built, const BuiltPiece& host, const Transform& place,
+                Dressed& out) {
+  const int onto = indexOf(built, host);
+  const auto panelAt = [&](const FacePlace& face) {
+    return place.after(host.folded[static_cast<std::size_t>(face.panel)]).after(face.place);
+  };
+  for (const BuiltPiece& part : built.pieces) {
+    if (!part.role || part.role->placing == Placing::InFace) continue;
+    for (const FacePlace& face : part.role->faces) {
+      if (face.piece != onto) continue;
+      out.net.panels.push_back(part.net.panels.front());
+      out.pose.push_back(panelAt(face));
+      out.looks.push_back(looksOf(built, part, part.net).front());
+      addOnFaces(built, part, panelAt(face), out);
+    }
+  }
+  for (const RibbonNeed& ribbon : built.ribbons) {
+    if (!ribbon.shape || !ribbon.shape->face || ribbon.shape->face->piece != onto) continue;
+    addBow(*ribbon.shape, ribbon.width.mm(), panelAt(*ribbon.shape->face), out.net, out.pose);
+    const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
+    out.looks.resize(out.net.panels.size(), {extra.card.colours});
   }
 }
 
@@ -97,19 +116,25 @@ Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) 
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
   Dressed out = undressed(built, piece, piece.folded);
-  if (piece.role) return out;
+  if (piece.role) {
+    addOnFaces(built, piece, {}, out);
+    return out;
+  }
   if (const auto whole = wholeOf(built, piece))
     out = {whole->net, whole->folded, looksOf(built, piece, whole->net)};
   addGlued(built, piece.name, {}, out);
   addMatesOfHalves(built, piece, out);
-  const int index = static_cast<int>(&piece - built.pieces.data());
+  const int index = indexOf(built, piece);
+  addOnFaces(built, piece, {}, out);
   for (const BuiltPiece& part : built.pieces) {
-    if (!part.role) continue;
-    addFlat(built, part, index, piece.folded, out);
-    if (index == 0 && part.role->around) addWhole(built, part, *part.role->around, out);
+    if (!part.role || index != 0 || !part.role->around) continue;
+    addWhole(built, part, *part.role->around, out);
+    addOnFaces(built, part, *part.role->around, out);
   }
   if (index == 0 && ownPieces(built) == 1)
     for (const RibbonNeed& ribbon : built.ribbons) {
+      if (ribbon.shape && ribbon.shape->crossing)
+        addBow(*ribbon.shape, ribbon.width.mm(), *ribbon.shape->crossing, out.net, out.pose);
       addRibbon(ribbon, out.net, out.pose);
       const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
       out.looks.resize(out.net.panels.size(), {extra.card.colours});

@@ -15,9 +15,21 @@ BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& with
     return std::ranges::find(without, extra) != without.end();
   };
   BuiltDesign now = built;
+  std::vector<int> place;  // of each piece among those that are left
+  int left = 0;
+  for (const BuiltPiece& part : built.pieces)
+    place.push_back(part.role && missing(part.role->extra) ? -1 : left++);
   std::erase_if(
       now.pieces, [&](const BuiltPiece& part) { return part.role && missing(part.role->extra); });
-  std::erase_if(now.ribbons, [&](const RibbonNeed& ribbon) { return missing(ribbon.extra); });
+  std::erase_if(
+      now.ribbons, [&](const RibbonNeed& ribbon) { return missing(ribbon.extra); });
+  const auto follow = [&](FacePlace& face) {
+    face.piece = place[static_cast<std::size_t>(face.piece)];
+  };
+  for (BuiltPiece& part : now.pieces)
+    if (part.role) std::ranges::for_each(part.role->faces, follow);
+  for (RibbonNeed& ribbon : now.ribbons)
+    if (ribbon.shape && ribbon.shape->face) follow(*ribbon.shape->face);
   return now;
 }
 

@@ -3,12 +3,18 @@
 #include <algorithm>
 #include <cmath>
 
+#include "extras/kinds.h"
+#include "geometry/polygon.h"
+
 namespace creasewright {
 namespace {
 
-constexpr double kOff = 0.8;      // mm above the faces, over mats and labels
-constexpr double kLoop = 0.16;    // of the ribbon that a bow takes: one of its two loops
-constexpr double kLoopTilt = 28;  // degrees
+constexpr double kOff = 0.8;       // mm above the faces, over mats and labels
+constexpr double kOver = 0.3;      // mm of the way that lies on the other one
+constexpr double kLoop = 0.16;     // of the ribbon that a bow takes: one of its two loops
+constexpr double kTied = 28;       // degrees that a tied loop leans up
+constexpr double kFolded = 9;      // degrees of a folded one
+constexpr double kNextLayer = 20;  // mm that the next layer is smaller
 
 void addPanel(Polygon outline, const Transform& place, Net& net, Pose& pose) {
   Panel panel;
@@ -26,46 +32,83 @@ Polygon strip(double length, double width) {
           {-length / 2, width / 2}};
 }
 
-/// A strip along `along` on the side of the box to which `out` points, its drawn face inwards.
-void addStrip(const OutsideBox& box, std::size_t side, double sign, std::size_t along, double width,
-              Net& net, Pose& pose) {
+/// A strip along `along` on the side of a way to which `out` points, its drawn face inwards.
+void addStrip(const OutsideBox& box, const std::array<double, 3>& sizes, std::size_t side,
+              double sign, std::size_t along, double width, double off, Net& net, Pose& pose) {
   const Point3 out = box.axes.at(side) * sign;
-  const Point3 middle = box.centre + out * (box.sizes.at(side) / 2 + kOff);
+  const Point3 middle = box.centre + out * (sizes.at(side) / 2 + off);
   const Point3 x = box.axes.at(along);
-  addPanel(strip(box.sizes.at(along) + 2 * kOff, width),
-           Transform::frame(middle, x, cross(out * -1, x)), net, pose);
+  addPanel(strip(sizes.at(along) + 2 * off, width), Transform::frame(middle, x, cross(out * -1, x)),
+           net, pose);
 }
 
-/// Two loops that lean up from a knot in the middle of the top.
-void addBow(const OutsideBox& box, double loop, double width, Net& net, Pose& pose) {
-  const Point3 top = box.axes[2];
-  const Point3 middle = box.centre + top * (box.sizes[2] / 2 + 2 * kOff);
-  const double tilt = Angle::degrees(kLoopTilt).radians();
-  for (const double sign : {1.0, -1.0}) {
-    const Point3 out = box.axes[0] * (sign * std::cos(tilt)) + top * std::sin(tilt);
-    const Point3 side = cross(out, top);
-    addPanel(ellipse({loop / 2, 0}, loop / 2, width),
-             Transform::frame(middle, out, side / norm(side)), net, pose);
-  }
-  addPanel(strip(width, width),
-           Transform::frame(middle + top * (2 * kOff), box.axes[0], cross(top * -1, box.axes[0])),
+/// How wide a ribbon is drawn.
+double drawnWidth(const RibbonNeed& ribbon) {
+  return std::min(ribbon.width.mm(), 0.5 * *std::ranges::min_element(ribbon.round.sizes));
+}
+
+/// A loop from the middle in a direction of the place's plane, leaning out by `tilt` degrees.
+void addLoop(const Transform& place, double direction, double tilt, double length, double width,
+             double off, Net& net, Pose& pose) {
+  const double turn = Angle::degrees(direction).radians();
+  const double lean = Angle::degrees(tilt).radians();
+  const Point3 out = place.turn({0, 0, -1});
+  const Point3 flat = place.turn({std::cos(turn), std::sin(turn), 0});
+  const Point3 along = flat * std::cos(lean) + out * std::sin(lean);
+  const Point3 across = cross(along, out);
+  addPanel(ellipse({length / 2, 0}, length / 2, width),
+           Transform::frame(place.apply(Point{}) + out * off, along, across * (1 / norm(across))),
            net, pose);
+}
+
+/// A tail that lies on what is under it, its end notched by half its width (common practice).
+void addTail(const Transform& place, double direction, double length, double width, double off,
+             Net& net, Pose& pose) {
+  const Transform turned = place.after(Transform::translation({0, 0, -off}))
+                               .after(Transform::rotationZ(Angle::degrees(direction)));
+  addPanel({{0, -width / 2},
+            {length, -width / 2},
+            {length - width / 2, 0},
+            {length, width / 2},
+            {0, width / 2}},
+           turned, net, pose);
 }
 
 }  // namespace
 
 void addRibbon(const RibbonNeed& ribbon, Net& net, Pose& pose) {
-  const OutsideBox& box = ribbon.round;
-  const double width = std::min(ribbon.width.mm(), 0.5 * *std::ranges::min_element(box.sizes));
-  for (const double sign : {1.0, -1.0}) {
-    addStrip(box, 2, sign, 1, width, net, pose);
-    addStrip(box, 1, sign, 2, width, net, pose);
-    if (!ribbon.cross) continue;
-    addStrip(box, 2, sign, 0, width, net, pose);
-    addStrip(box, 0, sign, 2, width, net, pose);
+  if (ribbon.ways.empty()) return;
+  const double width = drawnWidth(ribbon);
+  double off = kOff;
+  for (const RibbonWay& way : ribbon.ways) {
+    const std::size_t b = (way.axis + 1) % 3;
+    const std::size_t c = (way.axis + 2) % 3;
+    for (const double sign : {1.0, -1.0}) {
+      addStrip(ribbon.round, way.sizes, b, sign, c, width, off, net, pose);
+      addStrip(ribbon.round, way.sizes, c, sign, b, width, off, net, pose);
+    }
+    off += kOver;
   }
-  const double loop = std::min(kLoop * ribbon.bow.mm(), 0.45 * box.sizes[0]);
-  if (loop > width) addBow(box, loop, width / 2, net, pose);
+  const double span = 2 * std::min(kLoop * ribbon.bow.mm(), 0.45 * ribbon.round.sizes[0]);
+  if (span > 2 * width)
+    addBow({BowForm::TwoLoops, span, 0, 1, {}, {}}, width, crossingOf(ribbon), net, pose);
+}
+
+void addBow(const BowShape& bow, double width, const Transform& place, Net& net, Pose& pose) {
+  if (bow.tail > 0)
+    for (const double direction : {-65.0, -115.0})
+      addTail(place, direction, bow.tail, width, 0, net, pose);
+  const double tilt = bow.form == BowForm::TwoLoops ? kTied : kFolded;
+  double off = 0.3;
+  for (int layer = 0; layer < bow.layers; ++layer, off += 1.2) {
+    // Layers lie across one another, the largest below.
+    const double turn = bow.layers == 1 ? 0 : 180.0 / bow.layers * layer;
+    for (const double side : {0.0, 180.0})
+      addLoop(place, side + turn, tilt, (bow.span - kNextLayer * layer) / 2, width / 2, off, net,
+              pose);
+  }
+  const Transform top = place.after(Transform::translation({0, 0, -off - 2 * kOff}));
+  addPanel(strip(width, width), top, net, pose);
 }
 
 }  // namespace creasewright

@@ -20,7 +20,7 @@ namespace {
 
 constexpr std::string_view kDots = "adhesive-dots";
 constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
-constexpr std::array<std::string_view, 4> kKinds{"tape", "ribbon", kDots, "glue"};
+constexpr std::array<std::string_view, 5> kKinds{"tape", "ribbon", kDots, "glue", "foam-dots"};
 
 /// With a point or a comma, from 0 to `most`.
 std::optional<double> decimalFrom(std::string_view text, double most) {

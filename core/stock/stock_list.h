@@ -11,14 +11,14 @@
 
 namespace creasewright {
 
-enum class SupplyItemKind { Tape, Ribbon, AdhesiveDots, Glue };
+enum class SupplyItemKind { Tape, Ribbon, AdhesiveDots, Glue, FoamDots };
 
 /// What is bought by the pack: a roll of tape or ribbon, a box of adhesive dots, a bottle.
 struct SupplyItem {
   std::string code;  ///< the user's own
   std::string name;
   SupplyItemKind kind = SupplyItemKind::Tape;
-  Length width;             ///< tape, ribbon
+  Length width;             ///< tape, ribbon; thickness of foam dots
   Length length;            ///< of a roll
   std::int64_t pieces = 0;  ///< adhesive dots in a pack; places a bottle serves
   std::int64_t price = 0;   ///< of a pack, smallest coin; 0 = not told
@@ -39,8 +39,8 @@ struct SupplyItem {
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
 std::string writeStockTable(const std::vector<StockSheet>& stock);
 
-/// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `adhesive-dots`, `glue`), `width`, `length`,
-/// `pieces`, `price`, `at_hand`. Errors: as of readStockTable.
+/// Columns: `code`, `name`, `kind` (`tape`, `ribbon`, `adhesive-dots`, `glue`, `foam-dots`),
+/// `width`, `length`, `pieces`, `price`, `at_hand`. Errors: as of readStockTable.
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where);
 std::string writeSupplyTable(const std::vector<SupplyItem>& supplies);
 
@@ -49,8 +49,8 @@ std::string writeSupplyTable(const std::vector<SupplyItem>& supplies);
 std::optional<Problem> fileLimitProblem(const std::vector<StockSheet>& stock);
 std::optional<Problem> fileLimitProblem(const std::vector<SupplyItem>& supplies);
 
-/// `tape`, `ribbon`, `adhesive-dots` (in older tables and kits `glue-dots`), `glue`; nothing for
-/// another word.
+/// `tape`, `ribbon`, `adhesive-dots` (in older tables and kits `glue-dots`), `glue`, `foam-dots`;
+/// nothing for another word.
 std::optional<SupplyItemKind> supplyKind(std::string_view text);
 std::string_view supplyKindText(SupplyItemKind kind);
 /// `12`, `12.50` or `12,5` in the smallest coin; nothing for what is no price, or above kDearest.

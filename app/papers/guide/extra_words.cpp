@@ -1,5 +1,8 @@
+#include <algorithm>
+
 #include "bridge/style_text.h"
 #include "guide/extra_steps.h"
+#include "papers/guide/guide_lengths.h"
 #include "papers/guide/panel_list.h"
 #include "papers/guide/step_words.h"
 
@@ -30,14 +33,105 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
   return words;
 }
 
-StepWords wordLabel(const Step& step, const BuiltDesign& built) {
+/// How a layer is put onto what is under it.
+QString layerOnto(const BuiltPiece& layer, const QString& onto, GuideUnits units) {
+  const LayerFacts facts = layer.role->layer.value_or(LayerFacts());
+  const QString name = pieceTitle(layer.name);
+  switch (facts.hold) {
+    case LayerHold::Glue:
+      return GuideTr::tr("Glue “%1” onto %2.").arg(name, onto);
+    case LayerHold::Tape:
+      return GuideTr::tr("Stick “%1” onto %2 with double-sided tape.").arg(name, onto);
+    case LayerHold::Foam:
+      return GuideTr::tr("Stick “%1” onto %2 with %n foam dot(s), %3 thick, 3 mm inside its edge.",
+                         "", facts.foamDots)
+          .arg(name, onto, guideLength(facts.foam, units));
+  }
+  return {};
+}
+
+/// What is done to a layer by itself.
+void wordLayer(const BuiltPiece& layer, GuideUnits units, StepWords& words) {
+  if (!layer.role->layer) return;
+  const QString name = pieceTitle(layer.name);
+  const Bounds box = bounds(layer.net.panels.front().outline);
+  if (layer.role->layer->punched)
+    words.sentences.append(
+        GuideTr::tr("Punch “%1” with your punch of %2.")
+            .arg(name, guideSize({Length::mm(box.width()), Length::mm(box.height())}, units)));
+  if (layer.role->layer->stamped)
+    words.sentences.append(GuideTr::tr("Stamp the words onto “%1” and let them dry.").arg(name));
+}
+
+/// Where the lowest layer goes: a face of the box, or a piece that lies on it or goes round it.
+QString underLabel(const BuiltPiece& label, const BuiltDesign& built) {
+  const FacePlace& face = label.role->faces.front();
+  if (label.role->host < 0) return QStringLiteral("“%1”").arg(faceWords(face, built));
+  const BuiltPiece& host = built.pieces.at(static_cast<std::size_t>(face.piece));
+  if (host.net.creases.empty()) return QStringLiteral("“%1”").arg(pieceTitle(host.name));
+  return GuideTr::tr("“%1” of the piece “%2”").arg(faceWords(face, built), pieceTitle(host.name));
+}
+
+StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words;
   words.title = GuideTr::tr("Glue on the label");
-  if (step.pieces.size() > 1)
+  const auto at = [&](std::size_t i) -> const BuiltPiece& {
+    return built.pieces.at(static_cast<std::size_t>(step.pieces.at(i)));
+  };
+  const Extra& extra = built.design.extras.at(static_cast<std::size_t>(step.extra));
+  const bool plain = extra.layers.empty() && !extra.parameters.flag("punched");
+  for (std::size_t i = 0; i < step.pieces.size(); ++i) wordLayer(at(i), units, words);
+  if (plain && step.pieces.size() > 1)
     words.sentences.append(GuideTr::tr("Glue the label onto the middle of its mat layer."));
-  const BuiltPiece& label = built.pieces.at(static_cast<std::size_t>(step.pieces.front()));
-  words.sentences.append(GuideTr::tr("Glue it onto the middle of “%1”.")
-                             .arg(faceWords(label.role->faces.front(), built)));
+  for (std::size_t i = 1; !plain && i < step.pieces.size(); ++i)
+    words.sentences.append(
+        layerOnto(at(i), QStringLiteral("“%1”").arg(pieceTitle(at(i - 1).name)), units));
+  const BuiltPiece& lowest = at(0);
+  const bool glued = !lowest.role->layer || lowest.role->layer->hold == LayerHold::Glue;
+  const QString under = underLabel(lowest, built);
+  if (!glued)
+    words.sentences.append(layerOnto(lowest, under, units));
+  else if (extra.parameters.count("anchor") > 1 || extra.parameters.length("across") != Length() ||
+           extra.parameters.length("up") != Length())
+    words.sentences.append(GuideTr::tr("Glue it onto %1, where the picture shows it.").arg(under));
+  else
+    words.sentences.append(GuideTr::tr("Glue it onto the middle of %1.").arg(under));
+  return words;
+}
+
+QString formWords(BowForm form) {
+  switch (form) {
+    case BowForm::TwoLoops:
+      return GuideTr::tr("Tie two loops and leave two tails; cut their ends slanting.");
+    case BowForm::Flat:
+      return GuideTr::tr(
+          "Cut the ends and the middle band off, close the rest to a loop with glue, and press its "
+          "middle flat.");
+    case BowForm::Layered:
+      return GuideTr::tr(
+          "Cut the ends and the middle band off, glue a closed loop for each layer, and lay them "
+          "on "
+          "one another, the largest below.");
+  }
+  return {};
+}
+
+StepWords wordBow(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  StepWords words;
+  words.title = GuideTr::tr("Make the bow and glue it on");
+  for (const RibbonNeed& ribbon : built.ribbons) {
+    if (ribbon.extra != step.extra || !ribbon.shape) continue;
+    words.sentences.append(
+        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
+            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+    words.sentences.append(formWords(ribbon.shape->form));
+    if (ribbon.shape->form != BowForm::TwoLoops)
+      words.sentences.append(GuideTr::tr("Close the middle band round it, its seam behind."));
+    words.sentences.append(
+        ribbon.shape->face
+            ? GuideTr::tr("Glue it onto “%1”.").arg(faceWords(*ribbon.shape->face, built))
+            : GuideTr::tr("Glue it on where the ribbon crosses."));
+  }
   return words;
 }
 
@@ -52,6 +146,31 @@ StepWords wordFilm(const Step& step, const BuiltDesign& built) {
   return words;
 }
 
+bool isOnBand(const RibbonNeed& ribbon, const BuiltDesign& built) {
+  return std::ranges::any_of(
+             built.pieces,
+             [](const BuiltPiece& piece) {
+               return piece.role && piece.role->placing == Placing::Round;
+             }) &&
+         ribbon.ways.size() == 1;
+}
+
+/// How a ribbon goes round; one on which a bow is glued is closed by a lap.
+QString roundWords(const RibbonNeed& ribbon, const BuiltDesign& built) {
+  const bool bowLater = std::ranges::any_of(
+      built.ribbons, [](const RibbonNeed& other) { return other.shape && other.shape->crossing; });
+  if (ribbon.cross) {
+    return bowLater ? GuideTr::tr("Lay it under the box, cross it on top, and glue its ends there.")
+                    : GuideTr::tr("Lay it under the box, cross it on top, and tie a bow.");
+  }
+  if (isOnBand(ribbon, built)) {
+    return bowLater ? GuideTr::tr("Lay it once round along the band and glue its ends on top.")
+                    : GuideTr::tr("Lay it once round along the band and tie a bow.");
+  }
+  return bowLater ? GuideTr::tr("Lay it once round the box and glue its ends on top.")
+                  : GuideTr::tr("Lay it once round the box and tie a bow.");
+}
+
 StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words;
   words.title = GuideTr::tr("Tie the ribbon");
@@ -60,9 +179,7 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
     words.sentences.append(
         GuideTr::tr("Cut %1 of ribbon, %2 wide.")
             .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
-    words.sentences.append(
-        ribbon.cross ? GuideTr::tr("Lay it under the box, cross it on top, and tie a bow.")
-                     : GuideTr::tr("Lay it once round the box and tie a bow."));
+    words.sentences.append(roundWords(ribbon, built));
   }
   return words;
 }
@@ -74,9 +191,11 @@ StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) 
     case ExtraAct::GlueMatsOn:
       return wordMats(step, built);
     case ExtraAct::GlueLabelOn:
-      return wordLabel(step, built);
+      return wordLabel(step, built, units);
     case ExtraAct::GlueFilmIn:
       return wordFilm(step, built);
+    case ExtraAct::GlueBowOn:
+      return wordBow(step, built, units);
     case ExtraAct::TieRibbon:
       return wordRibbon(step, built, units);
     case ExtraAct::SlideBandOn:

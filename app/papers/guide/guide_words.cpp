@@ -39,6 +39,9 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
           .arg(guideLength(supply.width, units), guideLength(supply.length, units));
     case SupplyKind::LiquidGlue:
       return GuideTr::tr("Liquid glue for %n place(s)", "", supply.quantity);
+    case SupplyKind::FoamDots:
+      return GuideTr::tr("%n foam dot(s), %1 thick", "", supply.quantity)
+          .arg(guideLength(supply.width, units));
     case SupplyKind::Ribbon:
       return GuideTr::tr("%1 of ribbon, %2 wide")
           .arg(guideLength(supply.length, units), guideLength(supply.width, units));
@@ -91,6 +94,8 @@ QString leftToolWords(ToolCode tool) {
 
 QString toolWords(ToolCode tool, GuideUnits units) {
   switch (tool) {
+    case ToolCode::Punch:
+      return GuideTr::tr("Punches of the sizes that the steps name");
     case ToolCode::Trimmer:
       return GuideTr::tr("Paper trimmer");
     case ToolCode::ScoringBoard:

@@ -44,6 +44,9 @@ QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {
     case ShoppingLine::Kind::Ribbon:
       return KitTr::tr("Ribbon %1 wide: %2 in %n piece(s)", "", line.strips)
           .arg(lengthText(line.width, unit), runWords(line.length, unit));
+    case ShoppingLine::Kind::Foam:
+      return KitTr::tr("%n foam dot(s), %1 thick", "", line.strips)
+          .arg(lengthText(line.width, unit));
     case ShoppingLine::Kind::Glue:
       return KitTr::tr("Liquid glue for %n place(s)", "", line.strips);
   }

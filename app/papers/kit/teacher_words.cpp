@@ -44,6 +44,8 @@ QString roomTool(ToolCode tool, int takers) {
       return KitTr::tr("%n pair(s) of scissors or craft knives", "", takers);
     case ToolCode::CuttingMat:
       return KitTr::tr("%n cutting mat(s)", "", pairs);
+    case ToolCode::Punch:
+      return KitTr::tr("%n set(s) of punches", "", pairs);
     case ToolCode::SafetyRuler:
       return KitTr::tr("%n safety ruler(s)", "", pairs);
   }
@@ -55,7 +57,7 @@ QString roomLine(const KitPlan& plan) {
   QStringList tools;
   for (const ToolCode tool :
        {ToolCode::Trimmer, ToolCode::ScoringBoard, ToolCode::Stylus, ToolCode::BoneFolder,
-        ToolCode::Knife, ToolCode::CuttingMat, ToolCode::SafetyRuler}) {
+        ToolCode::Knife, ToolCode::CuttingMat, ToolCode::SafetyRuler, ToolCode::Punch}) {
     const bool used = std::ranges::any_of(plan.built->items, [tool](const auto& item) {
       return item && std::ranges::find(item->guide.tools, tool) != item->guide.tools.end();
     });

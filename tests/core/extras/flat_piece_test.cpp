@@ -7,11 +7,15 @@
 namespace creasewright {
 namespace {
 
+std::vector<RibbonWay> crosswise(double length, double width, double height) {
+  return {{0, {0, width, height}}, {1, {length, 0, height}}};
+}
+
 // Two ribbon sellers' worked examples.
 TEST(Ribbon, ACrossWrapTakesWhatTheSellersSay) {
   const double inch = 25.4;
-  EXPECT_NEAR(ribbonRound({11.5 * inch, 5.5 * inch, 4 * inch}, true), 50 * inch, 1e-9);
-  EXPECT_NEAR(ribbonRound({300, 200, 100}, true) + 240, 1640, 1e-9);
+  EXPECT_NEAR(ribbonRound(crosswise(11.5 * inch, 5.5 * inch, 4 * inch)), 50 * inch, 1e-9);
+  EXPECT_NEAR(ribbonRound(crosswise(300, 200, 100)) + 240, 1640, 1e-9);
 }
 
 TEST(FlatPiece, ScallopsFillTheirSizeAndDoNotCross) {

@@ -245,6 +245,7 @@ TEST(ExtraPlaces, NothingIsHiddenUnsaid) {
         for (int round = 0; round < 2; ++round) {
           Design design = designOf(random, style, round);
           design.extras = {extraOf(wrap, design), extraOf(kind, design)};
+          design.extras[1].host = kOnBox;  // it would lie on the band
           const BuiltDesign whole = built(design);
           const auto shown = piecesOf(whole, 1);
           const auto bands = piecesOf(whole, 0);
