@@ -1075,6 +1075,10 @@
         <source>printed papers without their cut lines</source>
         <translation>bedruckte Papiere ohne ihre Schnittlinien</translation>
     </message>
+    <message>
+        <source>what to remember of the design</source>
+        <translation>was zum Entwurf zu merken ist</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -1832,6 +1836,10 @@
     <message>
         <source>Designs and styles (*.cwdesign *.cwstyle);;All files (*)</source>
         <translation>Entwürfe und Modelle (*.cwdesign *.cwstyle);;Alle Dateien (*)</translation>
+    </message>
+    <message>
+        <source>Sample &amp;gifts…</source>
+        <translation>&amp;Beispielgeschenke…</translation>
     </message>
 </context>
 <context>
@@ -3155,6 +3163,21 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Add…</source>
         <translation>Hinzufügen …</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::SamplesWindow</name>
+    <message>
+        <source>Sample gifts</source>
+        <translation>Beispielgeschenke</translation>
+    </message>
+    <message>
+        <source>Begin with a finished gift and give it your product: the box follows its size.</source>
+        <translation>Mit einem fertigen Geschenk beginnen und das eigene Produkt angeben: Die Schachtel richtet sich nach seiner Größe.</translation>
+    </message>
+    <message>
+        <source>Begin with this gift</source>
+        <translation>Mit diesem Geschenk beginnen</translation>
     </message>
 </context>
 <context>

@@ -31,6 +31,7 @@ struct NewOptions {
   std::vector<std::string> extras;    ///< KIND:KEY=VALUE,…
   std::vector<std::string> edits;     ///< KIND:KEY=VALUE,…
   std::string title;
+  std::string notes;
   std::string output;
 };
 
@@ -135,11 +136,13 @@ int runNew(const NewOptions& options) {
     design->edits.push_back(std::move(*edit));
   }
   if (!options.title.empty()) design->title = text(options.title).toStdString();  // UTF-8 at last
+  design->notes = text(options.notes).toStdString();
   if (const auto problem = fileLimitProblem(*design)) {
     const bool ofEdits = problem->where.starts_with("edits");
-    return fail(problem->where == "title" ? QStringLiteral("--title")
-                : ofEdits                 ? QStringLiteral("--edit")
-                                          : QStringLiteral("--extra"),
+    return fail(problem->where == "title"   ? QStringLiteral("--title")
+                : problem->where == "notes" ? QStringLiteral("--notes")
+                : ofEdits                   ? QStringLiteral("--edit")
+                                            : QStringLiteral("--extra"),
                 *problem);
   }
   if (const Problems limits = limitProblems(*design); !limits.empty()) {
@@ -174,6 +177,7 @@ std::function<int()> prepareNew(Grammar& grammar) {
   grammar.value("--board", "WIDTH", o->choices.board,
                 Cli::tr("how wide the scoring board is, such as 12in or 30cm"));
   grammar.value("--title", "TEXT", o->title, Cli::tr("title on the printed pages"));
+  grammar.value("--notes", "TEXT", o->notes, Cli::tr("what to remember of the design"));
   grammar.value("-o,--output", "FILE.cwdesign", o->output, Cli::tr("file to write"));
   return [o] { return runNew(*o); };
 }

@@ -97,6 +97,10 @@ void rememberUse(const QString& path) {
   QSettings().setValue(useKey(path), QDateTime::currentDateTime());
 }
 
+bool isFirstStart() { return !setting("started").toBool(); }
+
+void rememberStart() { keep("started", true); }
+
 QStringList recentFiles() {
   QStringList files;
   for (const QString& path : setting("recent").toStringList())

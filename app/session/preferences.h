@@ -40,6 +40,10 @@ void setPreferredGuideForm(const GuideForm& form);
 QDateTime lastUse(const QString& path);
 void rememberUse(const QString& path);
 
+/// Whether the window was never begun with on this machine.
+bool isFirstStart();
+void rememberStart();
+
 /// Newest first, at most eight, files that still exist.
 QStringList recentFiles();
 void rememberFile(const QString& path);

@@ -13,6 +13,7 @@
 #include "bridge/problem_text.h"
 #include "commands/edits.h"
 #include "session/preferences.h"
+#include "shelf/samples_window.h"
 #include "shelf/shelf_window.h"
 #include "shelf/words_dialog.h"
 #include "stockroom/stock_window.h"
@@ -39,6 +40,7 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
       new_(make(QStringLiteral("new"), tr("&New"), QKeySequence(Qt::CTRL | Qt::Key_N))),
       open_(make(QStringLiteral("open-file"), tr("&Open…"), QKeySequence(Qt::CTRL | Qt::Key_O))),
       shelf_(make({}, tr("S&helf…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_O))),
+      samples_(make({}, tr("Sample &gifts…"), {})),
       save_(make(QStringLiteral("save"), tr("&Save"), QKeySequence(Qt::CTRL | Qt::Key_S))),
       saveAs_(make({}, tr("Save &as…"), QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_S))),
       words_(make({}, tr("&Title, tags, notes…"), QKeySequence(Qt::CTRL | Qt::Key_T))),
@@ -47,6 +49,7 @@ FileActions::FileActions(DesignSession& session, QWidget* window)
   connect(new_, &QAction::triggered, this, &FileActions::startNew);
   connect(open_, &QAction::triggered, this, &FileActions::askOpen);
   connect(shelf_, &QAction::triggered, this, &FileActions::showShelf);
+  connect(samples_, &QAction::triggered, this, &FileActions::showSamples);
   connect(save_, &QAction::triggered, this, &FileActions::save);
   connect(saveAs_, &QAction::triggered, this, &FileActions::saveAs);
   connect(words_, &QAction::triggered, this, &FileActions::editWords);
@@ -64,6 +67,7 @@ QAction* FileActions::make(const QString& icon, const QString& words, const QKey
 void FileActions::addTo(QMenu* menu) {
   menu->addAction(new_);
   menu->addAction(open_);
+  menu->addAction(samples_);
   menu->addAction(shelf_);
   menu->addAction(stock_);
   recent_ = menu->addMenu(tr("Open &recent"));
@@ -112,6 +116,12 @@ void FileActions::showShelf() {
     open(shelf.chosen());
   else if (shelf.copied() && mayLeave())
     session_.start(*shelf.copied(), {});
+}
+
+void FileActions::showSamples() {
+  SamplesWindow samples(session_.unit(), window_);
+  if (samples.exec() == QDialog::Accepted && samples.chosen() && mayLeave())
+    session_.start(*samples.chosen(), {});
 }
 
 void FileActions::editWords() {

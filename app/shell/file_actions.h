@@ -30,6 +30,8 @@ class FileActions : public QObject {
   void open(const QString& path);
   bool save();
   bool saveAs();
+  /// The finished gifts that come with the program, to begin with one.
+  void showSamples();
 
  signals:
   /// One more file was chosen, for a window of its own.
@@ -58,6 +60,7 @@ class FileActions : public QObject {
   QAction* new_;
   QAction* open_;
   QAction* shelf_;
+  QAction* samples_;
   QAction* save_;
   QAction* saveAs_;
   QAction* words_;

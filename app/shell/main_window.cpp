@@ -172,6 +172,12 @@ void MainWindow::offer(const std::vector<Recovered>& works) {
   }
 }
 
+void MainWindow::welcome() {
+  if (!isFirstStart()) return;
+  rememberStart();
+  if (session_.path().isEmpty() && !session_.isDirty()) files_->showSamples();
+}
+
 /// Whoever closes the question without an answer is asked again at the next start.
 bool MainWindow::wants(const Recovered& work) {
   const QString name =

@@ -23,6 +23,8 @@ class MainWindow : public QMainWindow {
   /// Asks about each work that a crash has left, and shows what is wanted: here while the window
   /// holds nothing yet, else in a window of its own.
   void offer(const std::vector<Recovered>& works);
+  /// Offers the sample gifts at the first start, where no other work is open.
+  void welcome();
 
   [[nodiscard]] DesignSession& session() { return session_; }
   [[nodiscard]] Columns& columns() { return *columns_; }

@@ -21,6 +21,7 @@ int runWindow(int argc, char** argv, const QStringList& files) {
   MainWindow* first = openWindow(files.value(0));
   for (const QString& file : files.mid(1)) openWindow(file);
   first->offer(findRecovery(recoveryFolder()));
+  if (files.isEmpty()) first->welcome();
   return QApplication::exec();
 }
 

@@ -37,15 +37,24 @@ std::optional<Polygon> joined(const Polygon& one, const Polygon& other) {
   return std::nullopt;
 }
 
+bool areApart(const Bounds& a, const Bounds& b) {
+  return a.high.x < b.low.x || b.high.x < a.low.x || a.high.y < b.low.y || b.high.y < a.low.y;
+}
+
 /// Joins each part with the first that fits, until none does (after Hertel and Mehlhorn: never more
 /// than four times the fewest parts).
 void joinParts(std::vector<Polygon>& parts) {
+  std::vector<Bounds> boxes;
+  for (const Polygon& part : parts) boxes.push_back(bounds(part));
   for (std::size_t i = 0; i < parts.size(); ++i) {
     for (std::size_t k = i + 1; k < parts.size(); ++k) {
+      if (areApart(boxes[i], boxes[k])) continue;  // most are
       std::optional<Polygon> both = joined(parts[i], parts[k]);
       if (!both) continue;
       parts[i] = std::move(*both);
+      boxes[i] = bounds(parts[i]);
       parts.erase(parts.begin() + static_cast<std::ptrdiff_t>(k));
+      boxes.erase(boxes.begin() + static_cast<std::ptrdiff_t>(k));
       k = i;  // the larger part may join with one passed before
     }
   }
