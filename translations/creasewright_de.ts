@@ -6795,7 +6795,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>The words “%2” on %1 stand out from their paper by only %3 to 1; below %4 to 1 they are hard to read. Set them on a plain plate, or choose other colours.</source>
-        <translation>Die Schrift „%2“ auf %1 hebt sich nur im Verhältnis %3 zu 1 von ihrem Papier ab; unter %4 zu 1 ist sie schwer zu lesen. Sie auf eine weiße Fläche setzen oder andere Farben wählen.</translation>
+        <translation>Die Schrift „%2“ auf %1 hebt sich nur im Verhältnis %3 zu 1 von ihrem Papier ab; unter %4 zu 1 ist sie schwer zu lesen. Auf eine weiße Fläche setzen oder andere Farben wählen.</translation>
     </message>
     <message>
         <source>The words “%2” on %1 are %3 long where there are only %4. Write less, or make the type smaller.</source>
@@ -6811,7 +6811,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>“%1” is no bleed. Print from 0 to %2 beyond the cuts.</source>
-        <translation>„%1“ taugt nicht als Zugabe. 0 bis %2 über die Schnitte hinaus drucken.</translation>
+        <translation>Farbe kann nicht „%1“ über die Schnitte hinausgehen. 0 bis %2 angeben.</translation>
     </message>
     <message>
         <source>“%1” is no picture that can be printed on paper. Choose a PNG, JPEG or SVG file that opens in other programs.</source>

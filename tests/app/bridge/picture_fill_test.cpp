@@ -39,10 +39,12 @@ std::optional<Colour> wantedAt(const PaperPattern& paper, Point p) {
                        p.x * std::sin(turn) + p.y * std::cos(turn)};
   const double u = (straight.x - 3) / 24 + 0.5;
   const double v = (straight.y + 2) / 12 + 0.5;
-  if (!paper.picture->tiled && (u < 0 || u > 1 || v < 0 || v > 1)) return std::nullopt;
+  constexpr double kRim = 0.06;
+  const double off = std::max({-u, u - 1, -v, v - 1});
+  if (!paper.picture->tiled && off > 0)
+    return off < kRim ? std::optional(Colour{1, 2, 3}) : std::nullopt;
   const double across = u - std::floor(u);
   const double up = v - std::floor(v);
-  constexpr double kRim = 0.06;
   for (const double share : {across, up})
     if (share < kRim || share > 1 - kRim || std::abs(share - 0.5) < kRim) return Colour{1, 2, 3};
   return kQuarters[(up > 0.5 ? 2 : 0) + (across > 0.5 ? 1 : 0)];

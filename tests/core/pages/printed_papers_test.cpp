@@ -75,7 +75,6 @@ double distanceTo(const std::vector<Polygon>& rings, Point p) {
 struct OnPage {
   std::vector<Polygon> fill;
   std::vector<Polygon> cuts;  // closed ones, outline and openings
-  Bounds box;
 };
 
 Bounds boundsOf(const std::vector<Polygon>& rings) {
@@ -98,26 +97,14 @@ bool isWritten(const BuiltDesign& built, const TextItem& text) {
   });
 }
 
-/// Plain colours: a fill for each part. `bleed`: glued flaps may be left plain on an edge.
-std::vector<OnPage> partsOn(const Drawing& page, double reach) {
+/// Plain colours: a fill for each part, and behind it the part's own lines.
+std::vector<OnPage> partsOn(const Drawing& page) {
   std::vector<OnPage> parts;
-  for (const PathItem& item : page.paths)
-    if (item.role == Role::Face) parts.push_back({item.rings, {}, boundsOf(item.rings)});
-  for (OnPage& part : parts) {
-    part.box.low = part.box.low - Point{reach, reach};
-    part.box.high = part.box.high + Point{reach, reach};
-  }
   for (const PathItem& item : page.paths) {
-    if (item.role != Role::Cut || !item.closed) continue;
-    for (const Polygon& ring : item.rings) {
-      OnPage* best = nullptr;
-      for (OnPage& part : parts)
-        if (holds(part.box, bounds(ring)) &&
-            (best == nullptr ||
-             distanceTo(part.fill, ring.front()) < distanceTo(best->fill, ring.front())))
-          best = &part;
-      if (best != nullptr) best->cuts.push_back(ring);
-    }
+    if (item.role == Role::Face) parts.push_back({item.rings, {}});
+    if (item.role != Role::Cut || item.like || !item.closed || parts.empty()) continue;
+    std::vector<Polygon>& cuts = parts.back().cuts;
+    cuts.insert(cuts.end(), item.rings.begin(), item.rings.end());
   }
   return parts;
 }
@@ -127,15 +114,20 @@ std::vector<OnPage> partsOn(const Drawing& page, double reach) {
 TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
   Random random(1717);
   int judged = 0;
+  int tiled = 0;
   for (const Style& style : styles()) {
     const auto built = colouredDesign(style, "sage/cream");
     if (!built) continue;
     const PrintedForm form{random.between(0.5, 6), true,
                            random.whole(0, 1) == 0 ? PrintedSides::Face : PrintedSides::Both};
-    // Large enough that nothing is tiled.
+    // Large enough that hardly anything is tiled.
     for (const Drawing& page : printed(*built, form, ownPaper(mm(1000), mm(800)))) {
-      const std::vector<OnPage> parts = partsOn(page, 80);
+      const std::vector<OnPage> parts = partsOn(page);
       for (const OnPage& part : parts) {
+        if (part.cuts.empty()) {  // of a band of some metres, which is tiled all the same
+          ++tiled;
+          continue;
+        }
         EXPECT_TRUE(holds({{5, 5}, {page.width - 5, page.height - 5}}, boundsOf(part.fill)))
             << style.id;
         for (const Polygon& ring : part.fill)
@@ -143,7 +135,8 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
             ++judged;
             EXPECT_TRUE(inside(part.cuts, p) ||
                         distanceTo(part.cuts, p) < form.bleed * std::sqrt(2.0) + kSlack)
-                << style.id << ' ' << form.bleed << ": " << distanceTo(part.cuts, p);
+                << style.id << ' ' << form.bleed << ": " << distanceTo(part.cuts, p) << " at "
+                << p.x << ' ' << p.y << ", " << part.cuts.size() << " of " << parts.size();
             for (const OnPage& other : parts) {
               if (&other == &part) continue;
               EXPECT_FALSE(inside(other.cuts, p)) << style.id;
@@ -158,6 +151,7 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
     }
   }
   EXPECT_GT(judged, 2000);
+  EXPECT_LT(tiled, 60);
 }
 
 /// Every place of the card is printed, but for flaps that take glue on that face: those only so far
