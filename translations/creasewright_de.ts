@@ -1051,6 +1051,10 @@
         <source>design whose photos these are</source>
         <translation>Entwurf, zu dem die Fotos gehören</translation>
     </message>
+    <message>
+        <source>table of your punches: shape, width, height; punched layers take their sizes</source>
+        <translation>Tabelle der eigenen Motivlocher: shape, width, height; gestanzte Lagen nehmen deren Größen an</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
