@@ -1079,6 +1079,10 @@
         <source>what to remember of the design</source>
         <translation>was zum Entwurf zu merken ist</translation>
     </message>
+    <message>
+        <source>table of your punches: shape, width, height; punched layers take their sizes</source>
+        <translation>Tabelle der eigenen Motivlocher: shape, width, height; gestanzte Lagen nehmen deren Größen an</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>

@@ -4,6 +4,7 @@
 #include <memory>
 #include <optional>
 
+#include "base/file_limits.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "cli/choices.h"
@@ -16,7 +17,10 @@
 #include "cli/style_argument.h"
 #include "document/build.h"
 #include "document/design_file.h"
+#include "document/file_io.h"
 #include "document/limit_problems.h"
+#include "document/with_punches.h"
+#include "own_stock/stock_store.h"
 #include "styles/parameter_text.h"
 
 namespace creasewright {
@@ -30,6 +34,7 @@ struct NewOptions {
   std::vector<std::string> settings;  ///< KEY=VALUE, in order
   std::vector<std::string> extras;    ///< KIND:KEY=VALUE,…
   std::vector<std::string> edits;     ///< KIND:KEY=VALUE,…
+  std::string punches;                ///< a table
   std::string title;
   std::string notes;
   std::string output;
@@ -103,6 +108,22 @@ std::optional<Problem> extraProblem(const Design& design) {
   return std::nullopt;
 }
 
+/// Layers that are punched take the sizes of the table, or of the person's own list.
+bool takePunches(const NewOptions& options, Design& design) {
+  Result<std::vector<Punch>> punches = std::vector<Punch>();
+  if (options.punches.empty()) {
+    punches = ownPunches();
+    if (punches && punches->empty()) return true;
+  } else {
+    const Result<std::string> table = readFile(options.punches, kLargestTable);
+    if (!table) return fail(QStringLiteral("--punches"), table.problem()), false;
+    punches = readPunchTable(*table, options.punches);
+  }
+  if (!punches) return fail(QStringLiteral("--punches"), punches.problem()), false;
+  design = withPunches(std::move(design), *punches);
+  return true;
+}
+
 /// Why the first of the edits that cannot be made is not.
 std::optional<Problem> editProblem(const Design& design) {
   if (design.edits.empty()) return std::nullopt;
@@ -130,6 +151,7 @@ int runNew(const NewOptions& options) {
     if (!extra) return ExitUsage;
     design->extras.push_back(std::move(*extra));
   }
+  if (!takePunches(options, *design)) return ExitUsage;
   for (const std::string& argument : options.edits) {
     std::optional<Edit> edit = readEditArgument(argument, *design);
     if (!edit) return ExitUsage;
@@ -170,6 +192,9 @@ std::function<int()> prepareNew(Grammar& grammar) {
   grammar.values("--extra", "KIND[:KEY=VALUE,...]", o->extras,
                  Cli::tr("what goes with the box, such as label:shape=oval,text=Plum jam; "
                          "may be repeated"));
+  grammar.value("--punches", "FILE.csv", o->punches,
+                Cli::tr("table of your punches: shape, width, height; punched layers take their "
+                        "sizes"));
   grammar.values("--edit", "KIND:on=PANEL,...", o->edits,
                  Cli::tr("a change to the net, such as opening:on=front,shape=heart; may be "
                          "repeated"));

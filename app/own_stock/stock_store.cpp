@@ -4,6 +4,7 @@
 #include <QFile>
 #include <QStandardPaths>
 
+#include "base/file_limits.h"
 #include "output/write_bytes.h"
 
 namespace creasewright {
@@ -11,6 +12,7 @@ namespace creasewright {
 namespace {
 
 const QString sheetsName = QStringLiteral("sheets.csv");
+const QString punchesName = QStringLiteral("punches.csv");
 const QString suppliesName = QStringLiteral("supplies.csv");
 
 template <class Item>
@@ -105,6 +107,12 @@ std::optional<Problem> ownListProblem() {
   return !sheets     ? std::optional(sheets.problem())
          : !supplies ? std::optional(supplies.problem())
                      : std::nullopt;
+}
+
+Result<std::vector<Punch>> ownPunches() {
+  QFile file(ownPath(punchesName));
+  if (!file.open(QIODevice::ReadOnly)) return std::vector<Punch>();
+  return readPunchTable(view(file.read(kLargestTable + 1)), file.fileName().toStdString());
 }
 
 std::vector<StockSheet> ownStock() {

@@ -4,6 +4,7 @@
 #include <optional>
 #include <vector>
 
+#include "stock/punches.h"
 #include "stock/stock_list.h"
 
 namespace creasewright {
@@ -25,6 +26,10 @@ std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
 
 /// What is wrong with a list that has become unreadable.
 std::optional<Problem> ownListProblem();
+
+/// The punches that the person owns: `punches.csv` beside the other tables, empty without one.
+/// Errors: those of readPunchTable.
+Result<std::vector<Punch>> ownPunches();
 
 /// What the tables hold; empty when one on disk has become unreadable.
 std::vector<StockSheet> ownStock();

@@ -16,6 +16,7 @@
 #include "document/build_extras.h"
 #include "extras/hosting.h"
 #include "extras/layer_stack.h"
+#include "panels/change_dressing.h"
 #include "panels/layer_row.h"
 #include "panels/written_lines.h"
 #include "stockroom/card_box.h"
@@ -169,7 +170,7 @@ void ExtraRow::change(const QString& field, const std::function<void(Extra&)>& e
   edit(extras.at(index_));
   const QString merge =
       field.isEmpty() ? field : QStringLiteral("extra %1 %2").arg(index_).arg(field);
-  changeExtras(session_, std::move(extras), extraTitle(kind_), merge);
+  changeDressing(session_, std::move(extras), extraTitle(kind_), merge);
 }
 
 void ExtraRow::remove() {

@@ -9,8 +9,8 @@
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
-#include "commands/edits.h"
 #include "extras/layer_stack.h"
+#include "panels/change_dressing.h"
 #include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
@@ -96,7 +96,7 @@ void LayerRow::change(const QString& field, const std::function<void(Extra&)>& e
   const QString merge =
       field.isEmpty() ? field
                       : QStringLiteral("extra %1 layer %2 %3").arg(extra_).arg(layer_).arg(field);
-  changeExtras(session_, std::move(extras), title, merge);
+  changeDressing(session_, std::move(extras), title, merge);
 }
 
 void LayerRow::changeLayer(const QString& field, const std::function<void(ExtraLayer&)>& edit) {

@@ -92,7 +92,10 @@ class Dresser {
     const ExtraKind* kind = kindAt(i);
     if (kind == nullptr) return Turn::OnBox;
     if (kind->runs) return kind->ofCard ? Turn::Wrap : Turn::Ribbon;
-    if (hostAt(i) >= 0) return turnOf(static_cast<std::size_t>(hostAt(i)));
+    if (hostAt(i) >= 0) {
+      const Turn host = turnOf(static_cast<std::size_t>(hostAt(i)));
+      return host == Turn::OnBox ? host : Turn::Outermost;
+    }
     const bool onBox = hostAt(i) == kOnBox || kind->carriers == std::vector{Carrier::Box};
     return onBox || kind->onEveryFace ? Turn::OnBox : Turn::Outermost;
   }

@@ -94,6 +94,8 @@ Result<std::vector<StackLayer>> stackOf(const Extra& extra, LabelSize size, Tool
   const int number = stack.front().facts.number;
   stack.front().facts = factsOf(extra.parameters, stack.front().outline);
   stack.front().facts.number = number;
+  // The mat is a step larger than the label, of which there may be no punch.
+  stack.front().facts.punched = false;
   stack.back().facts.punched = extra.parameters.flag("punched");
   return withLayers(std::move(stack), extra, grid);
 }

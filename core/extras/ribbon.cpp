@@ -3,6 +3,7 @@
 
 #include "extras/kinds.h"
 #include "folding/surfaces/scene.h"
+#include "folding/surfaces/upright.h"
 #include "styles/parameter_rows.h"
 
 namespace creasewright {
@@ -134,7 +135,10 @@ Transform crossingOf(const RibbonNeed& ribbon) {
   const Point3 out = box.axes.at(side) * (level ? -1 : sign);
   double high = 0;
   for (const RibbonWay& way : ribbon.ways) high = std::max(high, way.sizes.at(side));
-  const Point3 x = box.axes[0];
+  Point3 x = box.axes[0];
+  // The tails of a bow hang towards the one who looks at it.
+  const Point3 eye = camera(frontView(standardView(), box.up), box.up).towardsEye;
+  if (dot(cross(out * -1, x), eye) > 0) x = x * -1;
   return Transform::frame(box.centre + out * (high / 2 + kAbove), x, cross(out * -1, x));
 }
 

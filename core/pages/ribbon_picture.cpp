@@ -56,7 +56,8 @@ void addLoop(const Transform& place, double direction, double tilt, double lengt
   const Point3 flat = place.turn({std::cos(turn), std::sin(turn), 0});
   const Point3 along = flat * std::cos(lean) + out * std::sin(lean);
   const Point3 across = cross(along, out);
-  addPanel(ellipse({length / 2, 0}, length / 2, width),
+  constexpr double kOpen = 0.2;  // of its length: half the opening of a loop
+  addPanel(ellipse({length / 2, 0}, length / 2, std::max(width, kOpen * length)),
            Transform::frame(place.apply(Point{}) + out * off, along, across * (1 / norm(across))),
            net, pose);
 }

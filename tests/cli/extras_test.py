@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ET
 from program import ProgramTest
 
 KINDS = [
-    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon",
+    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "bow",
 ]  # fmt: skip
 
 
@@ -33,18 +33,19 @@ class Extras(ProgramTest):
 
     def test_choices_are_named_and_what_is_left_open_says_so(self):
         text = self.succeed("extras")
-        self.assertRegex(text, r"shape +rectangle +Shape \(rectangle, circle, oval, scalloped\)")
+        self.assertRegex(text, r"shape +rectangle +Shape \(rectangle, circle, oval, scalloped, rounded,")
         self.assertRegex(text, r"width +automatic \(0\) +Band width \(or up to 1000 mm\)")
         label = next(k for k in json.loads(self.succeed("extras", "--json"))["extras"] if k["id"] == "label")
         keys = {p["key"]: p for p in label["parameters"]}
-        self.assertEqual(keys["shape"]["choices"], ["Rectangle", "Circle", "Oval", "Scalloped"])
+        self.assertEqual(keys["shape"]["choices"][:4], ["Rectangle", "Circle", "Oval", "Scalloped"])
+        self.assertEqual(len(keys["shape"]["choices"]), 14)
         self.assertEqual(keys["width"]["zero"], "automatic")
 
     def test_a_window_keeps_off_glue_and_a_covered_label_is_a_warning(self):
         out = self.folder / "box.cwdesign"
         start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "--grid", "1mm", "-o", out]
         self.refuse(*start, "--extra", "window:width=25mm,height=25mm,face=box:front/right,lap=6mm", naming="Window")
-        self.succeed(*start, "--extra", "sleeve", "--extra", "label:face=box:front")
+        self.succeed(*start, "--extra", "sleeve", "--extra", "label:face=box:front,host=box")
         problems = json.loads(self.succeed("check", out, "--json"))["problems"]
         self.assertIn(("extra-covered", "warning"), [(p["code"], p["severity"]) for p in problems])
         self.assertIn("Sleeve", problems[0]["text"])
@@ -55,6 +56,57 @@ class Extras(ProgramTest):
         self.assertIsNone(pieces["box"]["extra"])
         self.assertEqual(pieces["label"]["extra"], 1)
         self.assertEqual(pieces["label"]["card"]["id"], "index-90lb")
+
+    def test_hosts_layers_and_foam_are_told(self):
+        design = self.box(
+            "belly-band",
+            "label:host=band,mat=0,text=Plum, jam,layer=circle,inset=2mm,hold=foam,foam=2mm,card=index-90lb,layer=banner,overhang=1,width=40mm,height=10mm",
+            "label:host=label,mat=0,width=10mm,height=10mm",
+            "bow",
+        )
+        out = self.folder / "net.json"
+        self.succeed("export", design, "-o", out)
+        page = json.loads(out.read_text(encoding="utf-8"))
+        band, label, banner, bow = page["extras"]
+        self.assertEqual([e["host"] for e in (band, label, banner)], [None, 0, 1])
+        self.assertEqual(label["lines"], ["Plum, jam"])
+        self.assertEqual([p["hold"] for p in label["parts"]], ["glue", "foam", "glue"])
+        self.assertEqual(label["parts"][1]["foam"], 2)
+        self.assertEqual({f["piece"] for p in label["parts"] for f in p["faces"]}, {"band"})
+        self.assertEqual(banner["parts"][0]["faces"][0]["piece"], label["parts"][-1]["piece"])
+        self.assertEqual(len(page["ribbons"]), 1)
+        guide = self.folder / "guide.html"
+        self.succeed("guide", design, "-o", guide, "--language", "en")
+        text = guide.read_text(encoding="utf-8")
+        self.assertIn("of the piece “band”", text)
+        self.assertIn("foam dots", text)
+        self.assertLess(text.index("Glue on the label"), text.index("Slide the band on"))
+
+    def test_layers_take_the_sizes_of_the_punches_that_are_owned(self):
+        punches = self.folder / "punches.csv"
+        punches.write_text("shape,width,height\ncircle,1 in,\ncircle,1 3/8 in,\n", encoding="utf-8")
+        out = self.folder / "box.cwdesign"
+        start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "--grid", "1mm", "-o", out, "--punches", punches]
+        self.succeed(*start, "--extra", "label:shape=circle,width=38mm,mat=0,punched=1")
+        label = self.pieces(out)["label"]
+        self.assertAlmostEqual(label["blank"]["width"], 34.925, places=3)
+        guide = self.folder / "guide.html"
+        self.succeed("guide", out, "-o", guide, "--language", "en")
+        self.assertIn("Punch “label”", guide.read_text(encoding="utf-8"))
+        punches.write_text("shape,width\ncloud,1 in\n", encoding="utf-8")
+        self.refuse(*start, "--extra", "label", naming="cloud")
+
+    def test_a_circle_of_hosts_in_a_file_is_one_sentence(self):
+        design = self.box("label", "label")
+        file = json.loads(design.read_text(encoding="utf-8"))
+        file["extras"][0]["host"], file["extras"][1]["host"] = "2", "1"
+        design.write_text(json.dumps(file), encoding="utf-8")
+        run = self.run_program("check", design, "--json")
+        problems = json.loads(run.stdout)["problems"]
+        self.assertEqual([p["code"] for p in problems], ["extra-host-circle"])
+        file["extras"][0]["host"] = "nowhere"
+        design.write_text(json.dumps(file), encoding="utf-8")
+        self.refuse("check", design, naming="extras/1/host")
 
     def test_they_follow_the_product(self):
         small = self.pieces(self.box("belly-band"))["band"]["blank"]["width"]
@@ -79,7 +131,11 @@ class Extras(ProgramTest):
         out = self.folder / "no.cwdesign"
         start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", out, "--extra"]
         for extra, naming in {
-            "bow": "bow",
+            "knot": "knot",
+            "label:host=hat": "hat",
+            "label:layer=cloud": "cloud",
+            "tag:layer=circle": "layer",
+            "label:layer=circle,width=300mm": "300",
             "label:size=3": "size",
             "label:width": "width",
             "label:width=far": "far",

@@ -19,6 +19,7 @@ ClassKit smallKit() {
   tray.extras.push_back(standardExtra(ribbon, tray.card));
   tray.extras.push_back(
       standardExtra(**findExtraKind("belly-band"), tray.card));  // for it to lie on
+  tray.extras.back().parameters.setCount("full", 1);
   kit.items.push_back({tray, 1});
   kit.stock = {{"12 x 12 in", Length::inches(12), Length::inches(12), 50}};
   kit.stock[0].owned = 2;

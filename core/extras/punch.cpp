@@ -1,0 +1,17 @@
+#include "extras/punch.h"
+
+namespace creasewright {
+
+const Punch* punchWithin(std::span<const Punch> punches, LabelShape shape, Length width,
+                         Length height) {
+  constexpr Length kHair = Length::nanometres(1000);
+  const Punch* best = nullptr;
+  for (const Punch& punch : punches) {
+    if (punch.shape != shape || punch.width > width + kHair || punch.height > height + kHair)
+      continue;
+    if (best == nullptr || punch.width + punch.height > best->width + best->height) best = &punch;
+  }
+  return best;
+}
+
+}  // namespace creasewright

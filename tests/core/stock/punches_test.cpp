@@ -1,0 +1,61 @@
+#include "stock/punches.h"
+
+#include <gtest/gtest.h>
+
+#include "document/build.h"
+#include "document/with_punches.h"
+#include "extras/layer_stack.h"
+
+namespace creasewright {
+namespace {
+
+constexpr std::string_view kOwned =
+    "shape,width,height\ncircle,1 in,\ncircle,1 3/8 in,\ncircle,2 in,\nscalloped circle,2 3/8 in,\n"
+    "rectangle,63.5 mm,15.9 mm\n";
+
+// The sizes of punches in inches are exact in millimetres: 1 3/8 in is 34.925 mm.
+TEST(Punches, AreReadInInchesAndMillimetres) {
+  const auto punches = readPunchTable(kOwned, "punches.csv");
+  ASSERT_TRUE(punches) << punches.problem().where;
+  ASSERT_EQ(punches->size(), 5U);
+  EXPECT_EQ(punches->at(1), (Punch{LabelShape::Circle, Length::mm(34.925), Length::mm(34.925)}));
+  EXPECT_EQ(punches->at(4).height, Length::mm(15.9));
+}
+
+TEST(Punches, NonsenseIsOneProblemThatNamesTheRow) {
+  for (const char* row :
+       {"cloud,1 in,", "circle,far,", "circle,0 mm,", "circle,10 km,", "circle,,"}) {
+    const auto read =
+        readPunchTable("shape,width,height\ncircle,1 in,\n" + std::string(row) + "\n", "p");
+    ASSERT_FALSE(read) << row;
+    EXPECT_EQ(read.problem().code, ProblemCode::TableUnreadable) << row;
+    EXPECT_EQ(std::get<std::int64_t>(read.problem().values.at(0)), 3) << row;
+  }
+}
+
+TEST(Punches, LayersTakeTheLargestThatStaysOnWhatIsUnderThemElseAreCut) {
+  const auto punches = *readPunchTable(kOwned, "punches.csv");
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:90x50x120mm"),
+                             *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+  design.extras = {standardExtra(**findExtraKind("label"), design.card)};
+  Extra& label = design.extras[0];
+  label.parameters.setCount("mat", 0);
+  label.parameters.setCount("punched", 1);
+  label.parameters.setCount("shape", static_cast<int>(LabelShape::ScallopedCircle));
+  label.parameters.set("width", Length::mm(62));
+  label.layers = {standardLayer(design.card), standardLayer(design.card)};
+  label.layers[0].parameters.setCount("shape", static_cast<int>(LabelShape::Circle));
+  label.layers[1].parameters.setCount("shape", static_cast<int>(LabelShape::Heart));
+  for (ExtraLayer& layer : label.layers) layer.parameters.setCount("punched", 1);
+  const Design snapped = withPunches(design, punches);
+  const Extra& made = snapped.extras[0];
+  EXPECT_EQ(made.parameters.length("width"), Length::mm(60.325));
+  EXPECT_EQ(made.layers[0].parameters.length("width"), Length::mm(34.925));
+  EXPECT_TRUE(made.layers[0].parameters.flag("punched"));
+  EXPECT_FALSE(made.layers[1].parameters.flag("punched"));  // no heart is owned: it is cut
+  EXPECT_TRUE(onlyWarnings(build(snapped)->problems));
+  EXPECT_EQ(withPunches(snapped, punches), snapped);
+}
+
+}  // namespace
+}  // namespace creasewright
