@@ -1843,7 +1843,7 @@
     </message>
     <message>
         <source>Sample &amp;gifts…</source>
-        <translation>&amp;Beispielgeschenke…</translation>
+        <translation>&amp;Beispielgeschenke …</translation>
     </message>
 </context>
 <context>

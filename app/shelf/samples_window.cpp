@@ -46,7 +46,7 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
       list_(new QListWidget(this)),
       notes_(new QLabel(this)) {
   setWindowTitle(tr("Sample gifts"));
-  resize(fittingScreen(*this, {940, 640}));
+  resize(fittingScreen(*this, {960, 720}));
   list_->setViewMode(QListView::IconMode);
   list_->setResizeMode(QListView::Adjust);
   list_->setMovement(QListView::Static);
@@ -58,7 +58,11 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
   for (const Design& gift : gifts_) {
     const Result<BuiltDesign> built = build(gift);
     auto* item = new QListWidgetItem(text(gift.title), list_);
-    if (built) item->setIcon(designPixmap(*built, true, kPicture, devicePixelRatioF()));
+    if (!built) continue;
+    const QPixmap picture = designPixmap(*built, true, kPicture, devicePixelRatioF());
+    QIcon icon(picture);
+    icon.addPixmap(picture, QIcon::Selected);  // as it is, not tinted
+    item->setIcon(icon);
   }
   notes_->setWordWrap(true);
   notes_->setProperty("quiet", true);
@@ -69,6 +73,7 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
   auto* begin = buttons->addButton(tr("Begin with this gift"), QDialogButtonBox::AcceptRole);
   begin->setProperty("primary", true);
   begin->setDefault(true);
+  buttons->button(QDialogButtonBox::Close)->setIcon({});
   connect(buttons, &QDialogButtonBox::accepted, this, &SamplesWindow::take);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(list_, &QListWidget::itemActivated, this, &SamplesWindow::take);
