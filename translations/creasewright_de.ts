@@ -3177,7 +3177,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Begin with a finished gift and give it your product: the box follows its size.</source>
-        <translation>Mit einem fertigen Geschenk beginnen und das eigene Produkt angeben: Die Schachtel richtet sich nach seiner Größe.</translation>
+        <translation>Mit einem fertigen Geschenk beginnen und den eigenen Inhalt angeben: Die Schachtel richtet sich nach seiner Größe.</translation>
     </message>
     <message>
         <source>Begin with this gift</source>
@@ -6847,7 +6847,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on what is under it. Make it smaller, or let it overhang.</source>
-        <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Sie kleiner machen oder überstehen lassen.</translation>
+        <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Kleiner machen oder überstehen lassen.</translation>
     </message>
 </context>
 <context>
@@ -9907,7 +9907,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Ease for sliding</source>
-        <translation>Spiel zum Schieben</translation>
+        <translation>Luft zum Schieben</translation>
     </message>
     <message>
         <source>Each way round the box; 0 takes the design&apos;s.</source>
