@@ -83,10 +83,13 @@ TEST(Dialogs, NothingIsCutOffInAnyLanguage) {
 TEST(Dialogs, ThePrintWindowOffersKindsAndOwnPaper) {
   useLanguage(QStringLiteral("en"));
   DesignSession session;
+  Card card = session.design().card;
+  card.colours = parseCardColours("sage").value();  // printed papers are a kind
+  changeCard(session, card);
   PrintDialog dialog(session);
   dialog.show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
-  EXPECT_EQ(dialog.kind().count(), 6);
+  EXPECT_EQ(dialog.kind().count(), 7);
   for (int kind = 0; kind < dialog.kind().count(); ++kind) {
     dialog.kind().setCurrentIndex(kind);
     EXPECT_GT(dialog.pageCount(), 0) << kind;
