@@ -6657,7 +6657,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on what is under it. Make it smaller, or let it overhang.</source>
-        <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Sie kleiner machen oder überstehen lassen.</translation>
+        <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Die Lage kleiner machen oder überstehen lassen.</translation>
     </message>
 </context>
 <context>
@@ -9717,11 +9717,11 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Ease for sliding</source>
-        <translation>Spiel zum Schieben</translation>
+        <translation>Luft zum Schieben</translation>
     </message>
     <message>
         <source>Each way round the box; 0 takes the design&apos;s.</source>
-        <translation>In jeder Richtung um die Schachtel; 0 nimmt das des Entwurfs.</translation>
+        <translation>In jeder Richtung um die Schachtel; 0 nimmt die des Entwurfs.</translation>
     </message>
 </context>
 </TS>
