@@ -9911,7 +9911,7 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Each way round the box; 0 takes the design&apos;s.</source>
-        <translation>In jeder Richtung um die Schachtel; 0 nimmt das des Entwurfs.</translation>
+        <translation>In jeder Richtung um die Schachtel; 0 nimmt die des Entwurfs.</translation>
     </message>
 </context>
 </TS>
