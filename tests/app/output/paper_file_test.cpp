@@ -1,12 +1,12 @@
 #include "output/paper_file.h"
 
-#include <QBuffer>
 #include <QFile>
 #include <QImage>
 #include <QTemporaryDir>
 
 #include <gtest/gtest.h>
 
+#include "app/output/picture_bytes.h"
 #include "base/file_limits.h"
 #include "bridge/decode_picture.h"
 #include "support/random.h"
@@ -15,22 +15,10 @@
 namespace creasewright {
 namespace {
 
-QByteArray encoded(const QImage& image, const char* format) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  image.save(&buffer, format, 95);
-  return bytes;
-}
+using testing::encoded;
 
-Result<PaperPattern> readBytes(const QByteArray& bytes) {
-  const QTemporaryDir folder;
-  const QString path = folder.filePath(QStringLiteral("paper"));
-  QFile file(path);
-  file.open(QIODevice::WriteOnly);
-  file.write(bytes);
-  file.close();
-  return readPaperFile(path);
+Result<PaperPattern> paperOf(const QByteArray& bytes) {
+  return testing::readFrom(bytes, [](const QString& path) { return readPaperFile(path); });
 }
 
 QImage halves(int width, int height) {
@@ -47,7 +35,7 @@ TEST(PaperFile, HasTheSizeThatItsFileSays) {
     QImage image = halves(600, 300);
     image.setDotsPerMeterX(7874);  // 200 to the inch
     image.setDotsPerMeterY(7874);
-    const Result<PaperPattern> paper = readBytes(encoded(image, format));
+    const Result<PaperPattern> paper = paperOf(encoded(image, format));
     ASSERT_TRUE(paper) << format;
     EXPECT_EQ(paper->id, kPicturePaper);
     EXPECT_NEAR(paper->scale.mm(), 76.2, 0.05) << format;
@@ -61,7 +49,7 @@ TEST(PaperFile, ADrawingIsDrawnFineAndInItsOwnSize) {
   const QByteArray svg =
       "<svg xmlns='http://www.w3.org/2000/svg' width='60mm' height='30mm' viewBox='0 0 2 1'>"
       "<rect width='1' height='1' fill='#5A143C'/></svg>";
-  const Result<PaperPattern> paper = readBytes(svg);
+  const Result<PaperPattern> paper = paperOf(svg);
   ASSERT_TRUE(paper);
   EXPECT_EQ(paper->scale, mm(60));
   const QSize size = pictureSize(paper->picture->file);
@@ -73,7 +61,7 @@ TEST(PaperFile, ADrawingIsDrawnFineAndInItsOwnSize) {
 }
 
 TEST(PaperFile, TellsMeanDarkestAndLightest) {
-  const Result<PaperPattern> paper = readBytes(encoded(halves(400, 200), "png"));
+  const Result<PaperPattern> paper = paperOf(encoded(halves(400, 200), "png"));
   ASSERT_TRUE(paper);
   ASSERT_EQ(paper->colours.size(), 3U);
   EXPECT_NEAR(paper->colours[0].red, 170, 3);
@@ -88,7 +76,7 @@ TEST(PaperFile, IsSmallEnoughToBeKept) {
   for (int y = 0; y < noise.height(); ++y)
     for (int x = 0; x < noise.width(); ++x)
       noise.setPixel(x, y, static_cast<QRgb>(random.whole(0, 0xFFFFFF)));
-  const Result<PaperPattern> paper = readBytes(encoded(noise, "png"));
+  const Result<PaperPattern> paper = paperOf(encoded(noise, "png"));
   ASSERT_TRUE(paper);
   EXPECT_LE(static_cast<std::int64_t>(paper->picture->file.bytes().size()), kLargestPaperPicture);
   EXPECT_LE(pictureSize(paper->picture->file).width(), kPaperPixels);
@@ -97,7 +85,7 @@ TEST(PaperFile, IsSmallEnoughToBeKept) {
 TEST(PaperFile, WhatIsNoPictureIsToldAndNothingElse) {
   for (const char* bytes : {"", "words", "<svg", "<svg xmlns='http://www.w3.org/2000/svg'/>",
                             "<html><body/></html>", "<?xml version='1.0'?><a>&b;</a>"}) {
-    const Result<PaperPattern> paper = readBytes(bytes);
+    const Result<PaperPattern> paper = paperOf(bytes);
     ASSERT_FALSE(paper) << bytes;
     EXPECT_EQ(paper.problem().code, ProblemCode::NotAPaper) << bytes;
   }

@@ -1,6 +1,5 @@
 #include "output/photo_file.h"
 
-#include <QBuffer>
 #include <QFile>
 #include <QImage>
 #include <QTemporaryDir>
@@ -8,6 +7,7 @@
 
 #include <gtest/gtest.h>
 
+#include "app/output/picture_bytes.h"
 #include "base/file_limits.h"
 #include "bridge/decode_picture.h"
 #include "support/random.h"
@@ -15,13 +15,7 @@
 namespace creasewright {
 namespace {
 
-QByteArray encoded(const QImage& image, const char* format) {
-  QByteArray bytes;
-  QBuffer buffer(&bytes);
-  buffer.open(QIODevice::WriteOnly);
-  image.save(&buffer, format, 95);
-  return bytes;
-}
+using testing::encoded;
 
 /// Red above left, green above right, blue below left, white below right.
 QImage quarters(int width, int height) {
@@ -42,14 +36,8 @@ QByteArray lying(const QByteArray& jpeg, char orientation) {
   return jpeg.left(2) + QByteArray("\xFF\xE1\0", 3) + length + segment + jpeg.mid(2);
 }
 
-Result<PictureFile> readBytes(const QByteArray& bytes) {
-  const QTemporaryDir folder;
-  const QString path = folder.filePath(QStringLiteral("photo"));
-  QFile file(path);
-  file.open(QIODevice::WriteOnly);
-  file.write(bytes);
-  file.close();
-  return readPhotoFile(path);
+Result<PictureFile> photoOf(const QByteArray& bytes) {
+  return testing::readFrom(bytes, [](const QString& path) { return readPhotoFile(path); });
 }
 
 bool looksLike(QColor a, QColor b) {
@@ -77,7 +65,7 @@ TEST(PhotoFile, LiesAsItsCameraSays) {
                       {5, {r, b, g, w}}, {6, {b, r, w, g}}, {7, {w, g, b, r}}, {8, {g, w, r, b}}};
   const QByteArray jpeg = encoded(quarters(160, 80), "jpeg");
   for (const Lying& each : cases) {
-    const Result<PictureFile> photo = readBytes(lying(jpeg, each.orientation));
+    const Result<PictureFile> photo = photoOf(lying(jpeg, each.orientation));
     ASSERT_TRUE(photo.ok()) << int{each.orientation};
     const QImage image = keptPicture(*photo, kPhotoPixels);
     EXPECT_EQ(image.width() > image.height(), each.orientation < 5) << int{each.orientation};
@@ -98,7 +86,7 @@ TEST(PhotoFile, KeepsToItsLimitsWhateverItShows) {
       for (int x = 0; x < size.width(); ++x)
         noise.setPixel(x, y, static_cast<QRgb>(random.whole(0, 0xFFFFFF)) | 0xFF000000U);
     for (const char* format : {"png", "jpeg"}) {
-      const Result<PictureFile> photo = readBytes(encoded(noise, format));
+      const Result<PictureFile> photo = photoOf(encoded(noise, format));
       ASSERT_TRUE(photo.ok()) << format << size.width();
       EXPECT_LE(static_cast<std::int64_t>(photo->bytes().size()), kLargestPhoto);
       const QSize kept = pictureSize(*photo);
@@ -112,7 +100,7 @@ TEST(PhotoFile, KeepsToItsLimitsWhateverItShows) {
 TEST(PhotoFile, AFlatDrawingStaysAPngAndItsClearPartsGoWhite) {
   QImage drawing(300, 200, QImage::Format_ARGB32);
   drawing.fill(Qt::transparent);
-  const Result<PictureFile> photo = readBytes(encoded(drawing, "png"));
+  const Result<PictureFile> photo = photoOf(encoded(drawing, "png"));
   ASSERT_TRUE(photo.ok());
   EXPECT_EQ(photo->kind(), PictureKind::Png);
   EXPECT_EQ(keptPicture(*photo, kPhotoPixels).pixelColor(150, 100), QColor(Qt::white));
@@ -124,12 +112,12 @@ TEST(PhotoFile, HalfAPictureIsNone) {
   for (const char* format : {"png", "jpeg"}) {
     const QByteArray whole = encoded(image, format);
     for (qsizetype length = 0; length < whole.size() - 13; length += 1 + whole.size() / 60) {
-      const Result<PictureFile> photo = readBytes(whole.left(length));
+      const Result<PictureFile> photo = photoOf(whole.left(length));
       ASSERT_FALSE(photo.ok()) << format << ' ' << length << " of " << whole.size();
       EXPECT_EQ(photo.problem().code, ProblemCode::NotAPicture);
     }
     // What some cameras write behind a picture does no harm.
-    EXPECT_TRUE(readBytes(whole + "a short film").ok()) << format;
+    EXPECT_TRUE(photoOf(whole + "a short film").ok()) << format;
   }
 }
 
