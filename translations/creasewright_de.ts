@@ -4752,6 +4752,11 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Punches of the sizes that the steps name</source>
         <translation>Motivlocher in den Größen, die die Schritte nennen</translation>
     </message>
+    <message>
+        <source>“%1”</source>
+        <comment>a name</comment>
+        <translation>„%1“</translation>
+    </message>
 </context>
 <context>
     <name>history</name>

@@ -6,7 +6,7 @@
 #include <utility>
 
 #include "extras/hosting.h"
-#include "extras/kinds.h"
+#include "extras/ribbon_way.h"
 #include "extras/wrap_round.h"
 
 namespace creasewright {

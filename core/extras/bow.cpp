@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "extras/kinds.h"
+#include "extras/ribbon_way.h"
 #include "geometry/region.h"
 #include "styles/parameter_rows.h"
 
@@ -72,7 +73,7 @@ Result<ExtraParts> buildBow(const Extra& extra, const Host& host) {
 
 ExtraKind bowExtra() {
   return {
-      .id = "bow",
+      .id = "made-bow",
       .title = worded("styles", "Bow"),
       .summary =
           worded("styles", "Made for itself and glued on, where ribbons cross or on a face."),

@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "extras/kinds.h"
+#include "extras/ribbon_way.h"
 #include "geometry/polygon.h"
 
 namespace creasewright {

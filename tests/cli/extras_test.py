@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ET
 from program import ProgramTest
 
 KINDS = [
-    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "bow",
+    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "made-bow",
 ]  # fmt: skip
 
 
@@ -62,7 +62,7 @@ class Extras(ProgramTest):
             "belly-band",
             "label:host=band,mat=0,text=Plum, jam,layer=circle,inset=2mm,hold=foam,foam=2mm,card=index-90lb,layer=banner,overhang=1,width=40mm,height=20mm",
             "label:host=label,mat=0,width=10mm,height=10mm",
-            "bow",
+            "made-bow",
         )
         out = self.folder / "net.json"
         self.succeed("export", design, "-o", out)

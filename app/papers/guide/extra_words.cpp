@@ -66,9 +66,9 @@ void wordLayer(const BuiltPiece& layer, GuideUnits units, StepWords& words) {
 /// Where the lowest layer goes: a face of the box, or a piece that lies on it or goes round it.
 QString underLabel(const BuiltPiece& label, const BuiltDesign& built) {
   const FacePlace& face = label.role->faces.front();
-  if (label.role->host < 0) return QStringLiteral("“%1”").arg(faceWords(face, built));
+  if (label.role->host < 0) return GuideTr::tr("“%1”", "a name").arg(faceWords(face, built));
   const BuiltPiece& host = built.pieces.at(static_cast<std::size_t>(face.piece));
-  if (host.net.creases.empty()) return QStringLiteral("“%1”").arg(pieceTitle(host.name));
+  if (host.net.creases.empty()) return GuideTr::tr("“%1”", "a name").arg(pieceTitle(host.name));
   return GuideTr::tr("“%1” of the piece “%2”").arg(faceWords(face, built), pieceTitle(host.name));
 }
 
@@ -85,7 +85,7 @@ StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units
     words.sentences.append(GuideTr::tr("Glue the label onto the middle of its mat layer."));
   for (std::size_t i = 1; !plain && i < step.pieces.size(); ++i)
     words.sentences.append(
-        layerOnto(at(i), QStringLiteral("“%1”").arg(pieceTitle(at(i - 1).name)), units));
+        layerOnto(at(i), GuideTr::tr("“%1”", "a name").arg(pieceTitle(at(i - 1).name)), units));
   const BuiltPiece& lowest = at(0);
   const bool glued = !lowest.role->layer || lowest.role->layer->hold == LayerHold::Glue;
   const QString under = underLabel(lowest, built);

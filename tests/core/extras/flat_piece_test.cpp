@@ -2,7 +2,7 @@
 
 #include <gtest/gtest.h>
 
-#include "extras/kinds.h"
+#include "extras/ribbon_way.h"
 
 namespace creasewright {
 namespace {

@@ -150,7 +150,7 @@ std::vector<Extra> randomStack(testing::Random& random, const Design& design) {
     banner.parameters.setCount("mat", 0);
     banner.parameters.setCount("shape", static_cast<int>(LabelShape::Banner));
   }
-  if (random.whole(0, 2) == 0) add("bow");
+  if (random.whole(0, 2) == 0) add("made-bow");
   return extras;
 }
 

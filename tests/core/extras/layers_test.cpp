@@ -157,7 +157,7 @@ TEST(Layers, APunchedLayerIsNotCutAndThePunchIsATool) {
 // centimetre.
 TEST(Bow, TakesRibbonByItsFormula) {
   Design design = boxWithLabel();
-  design.extras = {extraOf("bow", design)};
+  design.extras = {extraOf("made-bow", design)};
   const auto length = [&](double span, double tail, double width, int form, int layers) {
     Parameters& bow = design.extras[0].parameters;
     bow.set("span", Length::mm(span));
@@ -177,7 +177,7 @@ TEST(Bow, TakesRibbonByItsFormula) {
 
 TEST(Bow, LiesWhereRibbonsCrossElseOnAFace) {
   Design design = boxWithLabel();
-  design.extras = {extraOf("bow", design)};
+  design.extras = {extraOf("made-bow", design)};
   const BuiltDesign alone = built(design);
   ASSERT_EQ(alone.ribbons.size(), 1U);
   EXPECT_TRUE(alone.ribbons[0].shape->face.has_value());
