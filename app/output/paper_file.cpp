@@ -11,6 +11,7 @@
 #include <optional>
 #include <vector>
 
+#include "base/big_endian.h"
 #include "base/file_limits.h"
 #include "bridge/decode_picture.h"
 #include "document/file_io.h"
@@ -31,13 +32,6 @@ struct ReadPicture {
   std::optional<double> width;  // mm
   bool drawn = false;           // an SVG or PNG: flat colours, sharp edges
 };
-
-int numberAt(std::string_view bytes, std::size_t at, std::size_t size) {
-  int number = 0;
-  for (std::size_t i = 0; i < size && at + i < bytes.size(); ++i)
-    number = number * 256 + static_cast<unsigned char>(bytes[at + i]);
-  return number;
-}
 
 /// Dots to the mm that a file says it has: PNG, pHYs (ISO/IEC 15948, 11.3.5.3), before its pixels;
 /// JPEG, the JFIF segment (ISO/IEC 10918-5, 10.1), where it comes first.

@@ -1,16 +1,9 @@
 #include "base/picture_file.h"
 
+#include "base/big_endian.h"
+
 namespace creasewright {
 namespace {
-
-/// A number of `size` bytes, the highest first; 0 beyond the end.
-int numberAt(std::string_view bytes, std::size_t at, std::size_t size) {
-  int number = 0;
-  if (at > bytes.size() || bytes.size() - at < size) return 0;
-  for (std::size_t i = 0; i < size; ++i)
-    number = number * 256 + static_cast<unsigned char>(bytes[at + i]);
-  return number;
-}
 
 /// Of the first frame.
 PixelSize jpegPixels(std::string_view bytes) {

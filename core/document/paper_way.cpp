@@ -48,4 +48,12 @@ std::vector<PlaneMap> paperPlaces(const Net& net, Point up, bool behind) {
   return places;
 }
 
+PlaneMap paperOnBlank(const Net& net, const FlatNet& flat, Point up, bool behind) {
+  const PlaneMap own = paperPlaces(net, up, behind).front();
+  const Transform& frame = flat.frames.front();
+  const auto level = [](Point3 p) { return Point{p.x, p.y}; };
+  const auto turned = [&](Point v) { return level(frame.turn({v.x, v.y, 0})); };
+  return {level(frame.apply(own.origin)), turned(own.x), turned(own.y)};
+}
+
 }  // namespace creasewright

@@ -21,4 +21,7 @@ int quartersToPaper(const BuiltDesign& built, const BuiltPiece& piece);
 /// the middle of panel 0. A print on the back (`behind`) is seen from the drawn side of the net.
 std::vector<PlaneMap> paperPlaces(const Net& net, Point up, bool behind);
 
+/// The same on the blank as it lies flat.
+PlaneMap paperOnBlank(const Net& net, const FlatNet& flat, Point up, bool behind);
+
 }  // namespace creasewright

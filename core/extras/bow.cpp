@@ -1,6 +1,8 @@
 #include <algorithm>
+#include <iterator>
 
 #include "extras/kinds.h"
+#include "extras/place_measures.h"
 #include "extras/ribbon_way.h"
 #include "geometry/region.h"
 #include "styles/parameter_rows.h"
@@ -69,51 +71,45 @@ Result<ExtraParts> buildBow(const Extra& extra, const Host& host) {
   return parts;
 }
 
+std::vector<ParameterSpec> bowParameters() {
+  std::vector<ParameterSpec> all{
+      choice(
+          "form", worded("styles", "Form"), worded("styles", "Of the bow."),
+          {worded("styles", "Two loops"), worded("styles", "Flat"), worded("styles", "Layered")}),
+      measure("width", worded("styles", "Width"), worded("styles", "Of the ribbon."))
+          .standard(mm(15))
+          .from(mm(3))
+          .to(mm(80)),
+      measure("span", worded("styles", "Span"),
+              worded("styles", "From tip to tip of its largest loops."))
+          .standard(mm(90))
+          .from(mm(20))
+          .to(mm(400)),
+      measure("tail", worded("styles", "Tails"),
+              worded("styles", "Length of each; 0 follows the span."))
+          .from(Length())
+          .to(mm(600)),
+      number("layers", worded("styles", "Layers"), worded("styles", "Of a layered bow."))
+          .standard(2)
+          .from(1)
+          .to(4)};
+  std::ranges::move(placeMeasures(), std::back_inserter(all));
+  return all;
+}
+
 }  // namespace
 
 ExtraKind bowExtra() {
-  return {
-      .id = "made-bow",
-      .title = worded("styles", "Bow"),
-      .summary =
-          worded("styles", "Made for itself and glued on, where ribbons cross or on a face."),
-      .act = ExtraAct::GlueBowOn,
-      .ofCard = false,
-      .onFace = true,
-      .carriers = {Carrier::Box, Carrier::Face, Carrier::RibbonOn},
-      .parameters =
-          {choice("form", worded("styles", "Form"), worded("styles", "Of the bow."),
-                  {worded("styles", "Two loops"), worded("styles", "Flat"),
-                   worded("styles", "Layered")}),
-           measure("width", worded("styles", "Width"), worded("styles", "Of the ribbon."))
-               .standard(mm(15))
-               .from(mm(3))
-               .to(mm(80)),
-           measure("span", worded("styles", "Span"),
-                   worded("styles", "From tip to tip of its largest loops."))
-               .standard(mm(90))
-               .from(mm(20))
-               .to(mm(400)),
-           measure("tail", worded("styles", "Tails"),
-                   worded("styles", "Length of each; 0 follows the span."))
-               .from(Length())
-               .to(mm(600)),
-           number("layers", worded("styles", "Layers"), worded("styles", "Of a layered bow."))
-               .standard(2)
-               .from(1)
-               .to(4),
-           measure("across", worded("styles", "Across"),
-                   worded("styles", "From its place to the right; less than 0 to the left."))
-               .from(Length() - kLargestSide)
-               .to(kLargestSide),
-           measure("up", worded("styles", "Up"),
-                   worded("styles", "From its place upwards; less than 0 downwards."))
-               .from(Length() - kLargestSide)
-               .to(kLargestSide),
-           number("turn", worded("styles", "Turn"), worded("styles", "Degrees against the clock."))
-               .from(0)
-               .to(359)},
-      .build = buildBow};
+  return {.id = "made-bow",
+          .title = worded("styles", "Bow"),
+          .summary =
+              worded("styles", "Made for itself and glued on, where ribbons cross or on a face."),
+          .act = ExtraAct::GlueBowOn,
+          .ofCard = false,
+          .onFace = true,
+          .carriers = {Carrier::Box, Carrier::Face, Carrier::RibbonOn},
+          .parameters = bowParameters(),
+          .build = buildBow};
 }
 
 }  // namespace creasewright

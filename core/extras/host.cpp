@@ -205,10 +205,7 @@ FacePlace placeOn(const HostFace& face, Point middle, double lift) {
   return {face.piece, face.panel, there.after(turn).after(toMiddle)};
 }
 
-Region cardOf(const HostFace& face) {
-  const Region whole = region(face.area.outer);
-  return face.area.holes.empty() ? whole : subtract(whole, unite(face.area.holes));
-}
+Region cardOf(const HostFace& face) { return cutOut(region(face.area.outer), face.area.holes); }
 
 Polygon laidUpright(const HostFace& face, const Polygon& shape) {
   Polygon laid;

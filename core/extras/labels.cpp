@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 
 #include "extras/beside_face.h"
 #include "extras/face_room.h"
@@ -8,6 +9,7 @@
 #include "extras/free_place.h"
 #include "extras/kinds.h"
 #include "extras/layer_stack.h"
+#include "extras/place_measures.h"
 #include "styles/parameter_rows.h"
 
 namespace creasewright {
@@ -301,25 +303,13 @@ std::vector<ParameterSpec> labelParameters() {
 
 std::vector<ParameterSpec> placedLabelParameters() {
   std::vector<ParameterSpec> all = labelParameters();
-  const std::vector<ParameterSpec> place{
-      choice("anchor", worded("styles", "Place"),
-             worded("styles", "On its face; it follows when the face grows."), anchorWords()),
-      measure("across", worded("styles", "Across"),
-              worded("styles", "From its place to the right; less than 0 to the left."))
-          .from(Length() - kLargestSide)
-          .to(kLargestSide),
-      measure("up", worded("styles", "Up"),
-              worded("styles", "From its place upwards; less than 0 downwards."))
-          .from(Length() - kLargestSide)
-          .to(kLargestSide),
-      number("turn", worded("styles", "Turn"), worded("styles", "Degrees against the clock."))
-          .from(0)
-          .to(359),
-      toggle("overhang", worded("styles", "May overhang"),
-             worded("styles", "It may reach over the edge of what is under it."))};
-  all.insert(all.end(), place.begin(), place.end());
-  const std::vector<ParameterSpec> hold = holdParameters();
-  all.insert(all.end(), hold.begin(), hold.end());
+  all.push_back(choice("anchor", worded("styles", "Place"),
+                       worded("styles", "On its face; it follows when the face grows."),
+                       anchorWords()));
+  std::ranges::move(placeMeasures(), std::back_inserter(all));
+  all.push_back(toggle("overhang", worded("styles", "May overhang"),
+                       worded("styles", "It may reach over the edge of what is under it.")));
+  std::ranges::move(holdParameters(), std::back_inserter(all));
   return all;
 }
 

@@ -106,6 +106,16 @@ Region run(clip::ClipType type, const clip::Paths& subject, const clip::Paths& o
   return result;
 }
 
+Region grown(const Region& region, clip::ClipperOffset&& clipper, clip::JoinType corners,
+             double distance) {
+  clipper.AddPaths(toPaths(region), corners, clip::etClosedPolygon);
+  clip::PolyTree tree;
+  clipper.Execute(tree, distance * kUnitsPerMm);
+  Region result;
+  collect(tree, result);
+  return result;
+}
+
 /// Whether openings are holes of an area for everyone to see: far from its edge and each other by
 /// more than any rounding.
 bool arePlainHoles(const Region& whole, const std::vector<Polygon>& openings) {
@@ -155,24 +165,13 @@ Region cutOut(const Region& whole, const std::vector<Polygon>& openings) {
 }
 
 Region offset(const Region& region, double distance) {
-  clip::ClipperOffset clipper(kMitreLimit);
-  clipper.AddPaths(toPaths(region), clip::jtMiter, clip::etClosedPolygon);
-  clip::PolyTree tree;
-  clipper.Execute(tree, distance * kUnitsPerMm);
-  Region result;
-  collect(tree, result);
-  return result;
+  return grown(region, clip::ClipperOffset(kMitreLimit), clip::jtMiter, distance);
 }
 
 Region grownRound(const Region& region, double distance) {
   constexpr double kArcs = 0.01;  // mm
-  clip::ClipperOffset clipper(kMitreLimit, kArcs * kUnitsPerMm);
-  clipper.AddPaths(toPaths(region), clip::jtRound, clip::etClosedPolygon);
-  clip::PolyTree tree;
-  clipper.Execute(tree, distance * kUnitsPerMm);
-  Region result;
-  collect(tree, result);
-  return result;
+  return grown(region, clip::ClipperOffset(kMitreLimit, kArcs * kUnitsPerMm), clip::jtRound,
+               distance);
 }
 
 Region region(const Polygon& polygon) { return unite({polygon}); }

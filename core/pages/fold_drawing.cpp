@@ -91,8 +91,7 @@ std::optional<Colour> ownColour(const Facet& facet, const FoldPicture& picture,
   if (look == nullptr) return std::nullopt;
   const bool behind = facet.face == Face::Inside;
   const PaperPattern* paper = look->colours.patternOf(behind);
-  const bool once = paper != nullptr && paper->picture && !paper->picture->tiled;
-  if (paper != nullptr && !once) return meanColour(*paper);
+  if (paper != nullptr && !liesOnce(paper)) return meanColour(*paper);
   return behind ? look->colours.behind() : look->colours.face;
 }
 
@@ -164,8 +163,8 @@ std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks) {
     CardColours& card = look.colours;
     // A back that is as the face stays so.
     const std::optional<Colour> behind = card.behind();
-    const bool once = card.pattern->picture && !card.pattern->picture->tiled;
-    if (!once) (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
+    if (!liesOnce(&*card.pattern))
+      (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
     if (!card.patternBehind) card.back = behind;
     card.pattern.reset();
   }

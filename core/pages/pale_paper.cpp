@@ -72,19 +72,14 @@ std::optional<Colour> paleColour(const BuiltPiece& piece) {
   if (shownColours(piece).empty()) return std::nullopt;
   const CardColours up = sideUp(piece);
   const PaperPattern* paper = up.patternOf(false);
-  const bool once = paper != nullptr && paper->picture && !paper->picture->tiled;
   const Colour white{0xFF, 0xFF, 0xFF};
-  return veiled(paper != nullptr && !once ? meanColour(*paper) : up.face.value_or(white),
+  return veiled(paper != nullptr && !liesOnce(paper) ? meanColour(*paper) : up.face.value_or(white),
                 veilOver(piece));
 }
 
 PlaneMap paperOnBlank(const BuiltDesign& built, const BuiltPiece& piece) {
   // Of a flat piece the print is shown as it reads, though it is cut from its back.
-  const PlaneMap own = paperPlaces(piece.net, paperUp(built, piece), true).front();
-  const Transform& frame = piece.flat.frames.front();
-  const auto flat = [](Point3 p) { return Point{p.x, p.y}; };
-  const auto turned = [&](Point v) { return flat(frame.turn({v.x, v.y, 0})); };
-  return {flat(frame.apply(own.origin)), turned(own.x), turned(own.y)};
+  return paperOnBlank(piece.net, piece.flat, paperUp(built, piece), true);
 }
 
 std::vector<PathItem> palePrint(const BuiltDesign& built, const BuiltPiece& piece) {

@@ -26,6 +26,10 @@ PathItem inked(const Inked& ink) {
 
 }  // namespace
 
+bool liesOnce(const PaperPattern* paper) {
+  return paper != nullptr && paper->picture && !paper->picture->tiled;
+}
+
 bool isPrinted(const CardColours& colours, bool behind) {
   return colours.patternOf(behind) != nullptr ||
          (behind ? colours.back.has_value() : colours.face.has_value());

@@ -7,6 +7,9 @@
 
 namespace creasewright {
 
+/// Whether a paper is a picture that is there once: beside it the card has its own colour.
+bool liesOnce(const PaperPattern* paper);
+
 /// Whether a side of the card has a colour or a pattern of its own; a back without one is as the
 /// face, and is not printed.
 bool isPrinted(const CardColours& colours, bool behind);

@@ -22,14 +22,6 @@ constexpr double kMark = 5;
 constexpr double kMarkFrom = 3;
 constexpr double kTick = 3;  // mm: the end of a fold
 
-PlaneMap onBlank(const TemplatePiece& piece, bool behind) {
-  const PlaneMap own = paperPlaces(*piece.net, piece.paperUp, behind).front();
-  const Transform& frame = piece.flat->frames.front();
-  const auto flat = [](Point3 p) { return Point{p.x, p.y}; };
-  const auto turned = [&](Point v) { return flat(frame.turn({v.x, v.y, 0})); };
-  return {flat(frame.apply(own.origin)), turned(own.x), turned(own.y)};
-}
-
 /// Two lines at each corner of the blank, which go on from its sides.
 PathItem cornerMarks(double width, double height, double bleed) {
   const double from = std::max(bleed, kMarkFrom);
@@ -68,8 +60,7 @@ PathItem foldTicks(const TemplatePiece& piece, double bleed) {
 }
 
 Region panelRegion(const FlatNet& flat, std::size_t panel) {
-  const Region whole = region(flat.panels[panel]);
-  return flat.openings[panel].empty() ? whole : subtract(whole, unite(flat.openings[panel]));
+  return cutOut(region(flat.panels[panel]), flat.openings[panel]);
 }
 
 void add(Region& all, Region more) { std::ranges::move(more, std::back_inserter(all)); }
@@ -133,7 +124,8 @@ PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool 
   const Region area = printedArea(piece, face, form.bleed);
   PartSheet out;
   out.lines = Drawing{flat.width, flat.height, {}, {}};
-  out.lines.paths = printOn(area, *piece.colours, behind, onBlank(piece, behind));
+  out.lines.paths =
+      printOn(area, *piece.colours, behind, paperOnBlank(*piece.net, flat, piece.paperUp, behind));
   Drawing lines = linesOf(piece, behind);
   if (form.cuts) std::ranges::move(lines.paths, std::back_inserter(out.lines.paths));
   // What is written on a piece is written on the side that shows.
