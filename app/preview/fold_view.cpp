@@ -51,7 +51,8 @@ FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), s
          "front, from above and three-quarter."));
   addViews();
   connect(&session_, &DesignSession::changed, this, [this] {
-    product_.reset();
+    goingIn_.reset();
+    inFinished_.reset();
     redraw();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
@@ -104,10 +105,13 @@ void FoldView::makePicture() {
   shown_ = progress_ < 1 ? undressed(session_.built(), shown, foldedPose(shown.net, progress_))
                          : dressed(session_.built(), shown);
   const Point3 up = uprightOf(shown);
-  if (!product_) product_.emplace(productInBox(session_.built()));
+  auto& product = progress_ < 1 ? goingIn_ : inFinished_;
+  if (!product)
+    product.emplace(progress_ < 1 ? productInBox(session_.built())
+                                  : productInFinished(session_.built()));
   const int index = static_cast<int>(&shown - session_.built().pieces.data());
   picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up,
-                        productAt(*product_, index, shown_.pose, progress_));
+                        productAt(*product, index, shown_.pose, progress_));
   reach_ = reachOf(shown_.net, shown_.pose);
 }
 

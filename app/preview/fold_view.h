@@ -57,8 +57,10 @@ class FoldView : public QWidget {
   int piece_ = 0;
   QPointF last_;
   QPointF pressed_;
-  Dressed shown_;                                       // the net in the picture
-  std::optional<std::optional<ProductInBox>> product_;  // found when it is first drawn
+  Dressed shown_;  // the net in the picture
+  /// Found when they are first drawn: on its way in, and in the finished box.
+  std::optional<std::optional<ProductInBox>> goingIn_;
+  std::optional<std::optional<ProductInBox>> inFinished_;
   double reach_ = 0;                    // mm across the picture at most, however it is turned
   std::optional<FoldPicture> picture_;  // made anew when something changed
 };

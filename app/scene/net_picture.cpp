@@ -11,6 +11,7 @@
 #include "drawing/hatching.h"
 #include "pages/pale_paper.h"
 #include "pages/paper_print.h"
+#include "scene/sheet_shadow.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
@@ -22,21 +23,6 @@ constexpr double kLitWidth = 7;  // pixels
 QRectF sheetRect(const BuiltPiece& piece, const SheetCamera& camera) {
   return {camera.toScreen(Point{0, piece.flat.height}),
           camera.toScreen(Point{piece.flat.width, 0})};
-}
-
-void paintShadow(QPainter& painter, const QRectF& sheet) {
-  painter.setPen(Qt::NoPen);
-  QColor shadow = theme().shadow;
-  constexpr int kLayers = 8;
-  for (int i = kLayers; i > 0; --i) {
-    shadow.setAlpha(theme().dark ? 14 : 7);
-    painter.setBrush(shadow);
-    // Only what the sheet does not cover: a sheet fills most of the view.
-    QPainterPath around;
-    around.addRoundedRect(sheet.adjusted(-i * 0.5, 1, i + 0.5, i + 1.5), i, i);
-    around.addRect(sheet.adjusted(1, 2, -1, -1));
-    painter.drawPath(around);
-  }
 }
 
 void paintHatching(QPainter& painter, Role role, const std::vector<Polygon>& rings, double degrees,
@@ -149,13 +135,10 @@ void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamer
 
 void paintSheet(QPainter& painter, const BuiltDesign& built, const BuiltPiece& piece,
                 const SheetCamera& camera) {
-  const QRectF sheet = sheetRect(piece, camera);
-  paintShadow(painter, sheet);
-  painter.setPen(Qt::NoPen);
+  const QRect sheet = sheetRect(piece, camera).toRect();
+  paintSheetShadow(painter, sheet);
   const std::optional<Colour> pale = paleColour(piece);
-  painter.setBrush(pale ? toColor(*pale) : roleColour(Role::Sheet));
-  painter.drawRect(sheet);
-  painter.setBrush(Qt::NoBrush);
+  painter.fillRect(sheet, pale ? toColor(*pale) : roleColour(Role::Sheet));
   const PaperPattern* paper = piece.card.colours.patternOf(!faceIsUp(piece));
   if (paper != nullptr) paintPaper(painter, built, piece, *paper, camera);
   paintWaste(painter, piece, camera);

@@ -2,6 +2,7 @@
 
 #include <QFile>
 #include <QFileInfo>
+#include <memory>
 
 #include "bridge/design_words.h"
 #include "bridge/text.h"
@@ -21,6 +22,8 @@ DesignSession::DesignSession(QObject* parent) : QObject(parent) {
   connect(&history_, &QUndoStack::cleanChanged, this, &DesignSession::fileChanged);
   rest_.setSingleShot(true);
   rest_.setInterval(kRest);
+  looker_.setMaxThreadCount(1);
+  looker_.setExpiryTimeout(-1);
   connect(&rest_, &QTimer::timeout, this, &DesignSession::warnAgain);
   design_ = freshDesign();
   rebuild();
@@ -92,7 +95,9 @@ void DesignSession::setWarner(Warner warner) {
 }
 
 void DesignSession::followGrid() {
-  if (!unitChosen_) showUnit(unitShown(design_.grid));
+  if (unitChosen_ || followed_ == design_.grid) return;
+  followed_ = design_.grid;
+  showUnit(unitShown(design_.grid));
 }
 
 void DesignSession::setUnit(Unit unit) {
@@ -119,10 +124,16 @@ void DesignSession::rebuild() {
   }
   built_ = std::move(result).value();
   if (warner_) rest_.start();
-  if (inHand_)
-    looking_ = std::async(std::launch::async, [&pieces = std::as_const(built_.pieces)] {
-      for (const BuiltPiece& piece : pieces) pathProblems(piece);
-    });
+  if (inHand_) lookAtFolding();
+}
+
+void DesignSession::lookAtFolding() {
+  auto look =
+      std::make_shared<std::packaged_task<void()>>([&pieces = std::as_const(built_.pieces)] {
+        for (const BuiltPiece& piece : pieces) pathProblems(piece);
+      });
+  looking_ = look->get_future();
+  looker_.start([look] { (*look)(); });
 }
 
 const Problems& DesignSession::problems() const {

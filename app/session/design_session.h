@@ -2,6 +2,7 @@
 
 #include <QObject>
 #include <QString>
+#include <QThreadPool>
 #include <QTimer>
 #include <QUndoStack>
 #include <functional>
@@ -79,6 +80,7 @@ class DesignSession : public QObject {
   void rebuild();
   void warn();
   void warnAgain();
+  void lookAtFolding();
   void followGrid();
   void showUnit(Unit unit);
 
@@ -87,6 +89,7 @@ class DesignSession : public QObject {
   mutable Problems problems_;
   mutable bool collected_ = false;  ///< problems_ are those of built_
   std::future<void> looking_;       ///< at the way of folding of built_
+  QThreadPool looker_;              ///< a thread that is there already when a line is pulled
   bool inHand_ = false;
   bool current_ = false;
   bool unsaved_ = false;  ///< whatever the history says
@@ -97,6 +100,7 @@ class DesignSession : public QObject {
   QTimer rest_;        ///< runs until the hand rests
   Unit unit_ = Unit::Millimetre;
   bool unitChosen_ = false;
+  std::optional<ToolGrid> followed_;  ///< the grid that last chose the unit
   Selection selection_;
 };
 

@@ -6,6 +6,7 @@
 #include <set>
 
 #include "folding/motion/allowed_contacts.h"
+#include "folding/motion/crease_path.h"
 #include "folding/motion/edge_watch.h"
 #include "folding/motion/pair_watch.h"
 
@@ -47,8 +48,9 @@ class PathCheck {
         shapesOf_(net.panels.size()) {
     for (std::size_t i = 0; i < shapes_.size(); ++i) shapesOf_[at(shapes_[i].panel)].push_back(i);
     const CreaseTree tree(net);
-    findPairs(tree);
-    findFlaps(tree);
+    const CreaseSpans spans(net);
+    findPairs(tree, spans);
+    findFlaps(tree, spans);
   }
 
   /// Whether any two panels cut or pass through one another in one plane, or a flap sticks out over
@@ -99,7 +101,7 @@ class PathCheck {
   }
 
  private:
-  void findPairs(const CreaseTree& tree) {
+  void findPairs(const CreaseTree& tree, const CreaseSpans& spans) {
     const int count = static_cast<int>(net_.panels.size());
     std::set<std::pair<int, int>> joined;
     for (const Crease& crease : net_.creases)
@@ -107,19 +109,21 @@ class PathCheck {
     for (int a = 0; a < count; ++a)
       for (int b = a + 1; b < count; ++b) {
         if (joined.contains({a, b})) continue;
-        PanelPair& pair = pairs_.emplace_back(PanelPair{a, b, {net_, tree, a, b}, {}});
+        PanelPair& pair =
+            pairs_.emplace_back(PanelPair{a, b, {net_, spans, tree.path(a, b), a, b}, {}});
         for (const std::size_t i : shapesOf_[at(a)])
           for (const std::size_t k : shapesOf_[at(b)]) pair.watches.emplace_back(i, k);
       }
   }
 
   /// A locking tongue goes through its target: it has no face to lie on.
-  void findFlaps(const CreaseTree& tree) {
+  void findFlaps(const CreaseTree& tree, const CreaseSpans& spans) {
     const std::vector<JoinedEdge> edges = joinedEdges(net_);
     for (const Mate& mate : net_.mates) {
       if (mate.method == Method::Lock) continue;
       const int side = mate.face == Face::Inside ? 1 : -1;
-      FlapWatch flap{&mate, {net_, tree, mate.panel, mate.onto}, {}};
+      FlapWatch flap{
+          &mate, {net_, spans, tree.path(mate.panel, mate.onto), mate.panel, mate.onto}, {}};
       for (const JoinedEdge& edge : edges) {
         if (edge.panel != mate.onto || edge.neighbour == mate.panel) continue;
         if (edge.crease < 0 && edge.frame == mate.panel) continue;

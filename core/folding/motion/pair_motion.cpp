@@ -19,39 +19,62 @@ double farthestCorner(const Panel& panel, Point from) {
   return farthest;
 }
 
-/// One after the other from `first` to `last`: the panels that a path of creases goes through.
-std::vector<int> panelsAlong(const Net& net, const std::vector<int>& path, int first) {
-  std::vector<int> panels{first};
-  for (const int index : path) {
-    const Crease& crease = net.creases[static_cast<std::size_t>(index)];
-    panels.push_back(crease.parent == panels.back() ? crease.child : crease.parent);
-  }
-  return panels;
-}
+std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 }  // namespace
 
+CreaseSpans::CreaseSpans(const Net& net)
+    : net_(&net), spans_(net.creases.size()), places_(net.panels.size(), -1) {
+  for (std::size_t i = 0; i < net.creases.size(); ++i)
+    if (!net.creases[i].loop) places_[at(net.creases[i].child)] = static_cast<int>(i);
+  for (std::size_t i = 0; i < net.creases.size(); ++i) {
+    const Crease& crease = net.creases[i];
+    if (crease.loop) continue;
+    Span& span = spans_[i];
+    span.farthestOfParent =
+        farthestCorner(net.panels[at(crease.parent)], middleIn(crease, crease.parent));
+    span.farthestOfChild =
+        farthestCorner(net.panels[at(crease.child)], middleIn(crease, crease.child));
+    const int above = places_[at(crease.parent)];
+    if (above >= 0)
+      span.toParents = distance(middleIn(net.creases[at(above)], crease.parent),
+                                middleIn(crease, crease.parent));
+  }
+}
+
+double CreaseSpans::farthest(int panel, int crease) const {
+  const Span& span = spans_[at(crease)];
+  return net_->creases[at(crease)].parent == panel ? span.farthestOfParent : span.farthestOfChild;
+}
+
+double CreaseSpans::between(int panel, int one, int other) const {
+  if (places_[at(panel)] == one) return spans_[at(other)].toParents;
+  if (places_[at(panel)] == other) return spans_[at(one)].toParents;
+  return distance(middleIn(net_->creases[at(one)], panel),
+                  middleIn(net_->creases[at(other)], panel));
+}
+
 /// How far the corners of a panel can be from a crease of the path: each crease in between adds its
 /// distance from the next one, which no folding changes.
-PairMotion::PairMotion(const Net& net, const CreaseTree& tree, int a, int b)
-    : a_(static_cast<std::size_t>(a)), b_(static_cast<std::size_t>(b)) {
-  const std::vector<int> path = tree.path(a, b);
-  const std::size_t count = path.size();
-  if (count == 0) return;
-  const auto crease = [&](std::size_t i) -> const Crease& {
-    return net.creases[static_cast<std::size_t>(path[i])];
-  };
-  const std::vector<int> panels = panelsAlong(net, path, a);
-  for (const int index : path) hinges_.push_back({static_cast<std::size_t>(index), 0, 0});
-  std::vector<double> gaps;  // between one crease and the next
-  for (std::size_t i = 0; i + 1 < count; ++i)
-    gaps.push_back(
-        distance(middleIn(crease(i), panels[i + 1]), middleIn(crease(i + 1), panels[i + 1])));
-  hinges_.front().reachA = farthestCorner(net.panels[a_], middleIn(crease(0), a));
-  hinges_.back().reachB = farthestCorner(net.panels[b_], middleIn(crease(count - 1), b));
-  for (std::size_t i = 1; i < count; ++i) {
-    hinges_[i].reachA = hinges_[i - 1].reachA + gaps[i - 1];
-    hinges_[count - 1 - i].reachB = hinges_[count - i].reachB + gaps[count - 1 - i];
+PairMotion::PairMotion(const Net& net, const CreaseSpans& spans, const std::vector<int>& path,
+                       int a, int b)
+    : a_(at(a)), b_(at(b)) {
+  if (path.empty()) return;
+  hinges_.reserve(path.size());
+  int panel = a;
+  double reach = spans.farthest(a, path.front());
+  for (std::size_t i = 0; i < path.size(); ++i) {
+    const double gap = i == 0 ? 0 : spans.between(panel, path[i - 1], path[i]);
+    reach += gap;
+    hinges_.push_back({at(path[i]), reach, gap});
+    const Crease& crease = net.creases[at(path[i])];
+    panel = crease.parent == panel ? crease.child : crease.parent;
+  }
+  reach = spans.farthest(b, path.back());
+  for (std::size_t i = path.size(); i-- > 0;) {
+    const double gap = hinges_[i].reachB;  // kept there on the way
+    hinges_[i].reachB = reach;
+    reach += gap;
   }
 }
 

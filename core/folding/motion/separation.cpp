@@ -28,6 +28,26 @@ class Trial {
   /// points.
   [[nodiscard]] int count() const { return edgesA() + edgesB() + 5; }
 
+  /// The edge of a that the middle of b lies farthest beyond.
+  [[nodiscard]] int likeliest() const {
+    const Point3 there = a_.frame.inverse().apply(b_.frame.apply(b_.shape->centre));
+    const Polygon& corners = a_.shape->corners;
+    int found = 0;
+    double farthest = -std::numeric_limits<double>::infinity();
+    for (int i = 0; i < edgesA(); ++i) {
+      const Point from = corners[static_cast<std::size_t>(i)];
+      const Point along = corners[static_cast<std::size_t>(i + 1) % corners.size()] - from;
+      const double beyond = cross(Point{there.x, there.y} - from, along);
+      if (beyond <= 0) continue;
+      const double square = beyond * beyond / dot(along, along);
+      if (square > farthest) {
+        farthest = square;
+        found = i;
+      }
+    }
+    return found;
+  }
+
   [[nodiscard]] std::optional<Point3> tryCandidate(int candidate) const {
     if (candidate < edgesA()) return edgePlane(a_, candidate, true);
     candidate -= edgesA();
@@ -115,8 +135,8 @@ std::optional<Point3> separate(const PlacedShape& a, const PlacedShape& b,
                                SeparationHint& hint) {
   if (!worthTrying(a, b, motion, tolerance)) return std::nullopt;
   const Trial trial(a, b, motion, tolerance);
-  if (hint.candidate >= 0)
-    if (const auto normal = trial.tryCandidate(hint.candidate)) return normal;
+  if (hint.candidate < 0) hint.candidate = trial.likeliest();
+  if (const auto normal = trial.tryCandidate(hint.candidate)) return normal;
   for (int candidate = 0; candidate < trial.count(); ++candidate) {
     if (const auto normal = trial.tryCandidate(candidate)) {
       hint.candidate = candidate;
