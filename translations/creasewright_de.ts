@@ -4757,6 +4757,15 @@ Frei unter der MIT-Lizenz.</translation>
         <comment>a name</comment>
         <translation>„%1“</translation>
     </message>
+    <message>
+        <source>Cut the plain pieces</source>
+        <translation>Die rechteckigen Teile zuschneiden</translation>
+    </message>
+    <message>
+        <source>%1: “%2”, %3 of %4, %5.</source>
+        <comment>letter, piece, count, size, card</comment>
+        <translation>%1: „%2“, %3 Stück, %4, %5.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>

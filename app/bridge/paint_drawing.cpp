@@ -109,7 +109,8 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest, const P
     painter.strokePath(outline(item), pen);
     return;
   }
-  const bool mark = item.role != Role::Face && item.role != Role::Sheet;
+  const Role drawn = item.like.value_or(item.role);
+  const bool mark = drawn != Role::Face && drawn != Role::Sheet;
   const QColor fill = looked(toColor(fillColour(item)), look, mark);
   if (item.printed && look.black) return;  // lines must show, and ink is dear
   if (item.role == Role::Face && !item.printed)

@@ -40,7 +40,8 @@ enum class ToolCode {
 enum class CautionCode { Trimmer, Knife, HotGlue, FoodContact, SmallParts, Flames };
 
 enum class StepCode {
-  TrimBlank,       ///< cut `width` x `height` from the stock sheet
+  TrimBlank,       ///< cut `width` x `height` from the stock sheet; or all of `pieces`, nothing but
+                   ///< rectangles, of which `piece` is the first
   ScoreSides,      ///< full scores: `settings`
   ShortScores,     ///< `settings` with runs that stop at the n-th line
   ScoreFreely,     ///< `freeScores`, by end points from the left and bottom side

@@ -9,6 +9,8 @@ namespace {
 
 double minutesOf(const Step& step) {
   double minutes = 2;
+  if (step.code == StepCode::TrimBlank && !step.pieces.empty())
+    minutes += 1.0 * static_cast<double>(step.pieces.size() - 1);
   for (const Cut& cut : step.cuts) minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());
   return minutes;
 }

@@ -119,6 +119,7 @@ class GuideWriter {
     showWhatIsThere();
     for (const RibbonNeed& ribbon : built_.ribbons)
       guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    trimTogether(guide_.steps);
     addCare(built_, guide_);
     for (Step& step : guide_.steps) step.figure.hand = guide_.hand;
     return std::move(guide_);

@@ -145,4 +145,29 @@ std::vector<Step> adhesiveSteps(const PiecePlans& plans) {
   return steps;
 }
 
+void trimTogether(std::vector<Step>& steps) {
+  const auto isPlain = [&steps](const Step& trim) {
+    return trim.code == StepCode::TrimBlank && std::ranges::none_of(steps, [&](const Step& step) {
+             const bool onSheet = step.figure.kind != FigureKind::Finished &&
+                                  step.code != StepCode::TrimBlank &&
+                                  step.code != StepCode::AddExtra;
+             return onSheet && step.piece == trim.piece;
+           });
+  };
+  std::vector<bool> plain;
+  for (const Step& step : steps) plain.push_back(isPlain(step));
+  std::vector<Step> out;
+  for (std::size_t i = 0; i < steps.size(); ++i) {
+    if (i == 0 || !plain[i] || !plain[i - 1]) {
+      out.push_back(std::move(steps[i]));
+      continue;
+    }
+    Step& first = out.back();
+    if (first.pieces.empty()) first.pieces.push_back(first.piece);
+    first.pieces.push_back(steps[i].piece);
+    first.checks.clear();  // each has its own measure
+  }
+  steps = std::move(out);
+}
+
 }  // namespace creasewright

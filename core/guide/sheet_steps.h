@@ -23,4 +23,8 @@ std::vector<Step> sheetSteps(const PiecePlans& plans);
 /// Adhesive on the outside, then on the inside: a step for each face that takes some.
 std::vector<Step> adhesiveSteps(const PiecePlans& plans);
 
+/// Pieces that are trimmed one right after the other, and on whose sheets nothing else is done, are
+/// trimmed in one step.
+void trimTogether(std::vector<Step>& steps);
+
 }  // namespace creasewright

@@ -10,6 +10,7 @@
 #include "folding/surfaces/upright.h"
 #include "making/hand_folds.h"
 #include "pages/fold_drawing.h"
+#include "pages/number_mark.h"
 
 namespace creasewright {
 namespace {
@@ -18,6 +19,7 @@ namespace {
 constexpr double kShown = 0.72;
 /// Where card bends, rigid panels would be shown in one another: then an earlier moment.
 constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
+constexpr double kHalo = 5;    // widths of the line of an arrow
 constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
 
 Point3 middleOf(const Panel& panel, const Transform& placed) {
@@ -66,21 +68,36 @@ std::vector<int> movingPanels(const Net& net, const Step& step) {
   return panels;
 }
 
-/// A bent arrow in picture coordinates with a head of `size` mm, less on a short way.
+/// A bent arrow in picture coordinates with a head of `size` mm, less on a short way; a light line
+/// round it keeps it apart from dark card.
 void addArrow(Drawing& drawing, const Polyline& way, double size) {
   double length = 0;
   for (std::size_t i = 0; i + 1 < way.size(); ++i) length += distance(way[i], way[i + 1]);
   size = std::clamp(length / 1.5, 0.8, size);
-  drawing.paths.push_back({.role = Role::Legend, .rings = {way}});
   const Point tip = way.back();
   const Point last = tip - way[way.size() - 2];
   const Point along = std::hypot(last.x, last.y) > 1e-9 ? unit(last) : Point{1, 0};
   const Point across = turnLeft(along);
-  drawing.paths.push_back({.role = Role::Legend,
-                           .rings = {{tip, tip - along * size + across * (size * 0.4),
-                                      tip - along * size - across * (size * 0.4)}},
-                           .closed = true,
-                           .filled = true});
+  const Polygon head{tip, tip - along * size + across * (size * 0.4),
+                     tip - along * size - across * (size * 0.4)};
+  drawing.paths.push_back(
+      {.role = Role::Legend, .rings = {way}, .like = Role::Sheet, .width = kHalo});
+  drawing.paths.push_back(
+      {.role = Role::Legend, .rings = {head}, .closed = true, .like = Role::Sheet, .width = kHalo});
+  drawing.paths.push_back({.role = Role::Legend, .rings = {way}});
+  drawing.paths.push_back({.role = Role::Legend, .rings = {head}, .closed = true, .filled = true});
+}
+
+/// A thin line from a dot on a panel to its letter.
+void addLeader(Drawing& drawing, Point from, Point to) {
+  constexpr double kDot = 0.45;  // mm
+  const Polygon dot{from + Point{kDot, 0}, from + Point{0, kDot}, from - Point{kDot, 0},
+                    from - Point{0, kDot}};
+  drawing.paths.push_back(
+      {.role = Role::Legend, .rings = {{from, to}}, .like = Role::Sheet, .width = kHalo});
+  drawing.paths.push_back({.role = Role::Legend, .rings = {{from, to}}});
+  drawing.paths.push_back(
+      {.role = Role::Legend, .rings = {dot}, .closed = true, .filled = true, .like = Role::Legend});
 }
 
 /// Whether the card lies on the table, folded on itself or not.
@@ -103,6 +120,21 @@ std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector
     ways.push_back(std::move(way));
   }
   return ways;
+}
+
+void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
+                const std::vector<PanelLetter>& letters) {
+  const auto include = [&extent](Point p) {
+    extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
+    extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
+  };
+  const double radius = std::max(extent.width(), extent.height()) * kLetterShare;
+  for (const Polyline& way : ways)
+    for (const Point& p : way) include(p);
+  for (const PanelLetter& letter : letters) {
+    include(letter.at - Point{radius, radius});
+    include(letter.at + Point{radius, radius});
+  }
 }
 
 std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>& product,
@@ -148,17 +180,20 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
     for (const Point3& p : spec.way) way.push_back(eye.project(p));
     ways.push_back(std::move(way));
   }
-  for (const Polyline& way : ways)
-    for (const Point& p : way) {
-      Bounds& extent = picture.extent;
-      extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
-      extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
-    }
+  std::vector<PanelLetter> letters;
+  if (step.code == StepCode::FoldStage)
+    letters = placeLetters(net, picture, panelsTold(net, step), ways);
+  includeAll(picture.extent, ways, letters);
+  const Point toDrawing = Point{kMargin, kMargin} - picture.extent.low;
   for (Polyline& way : ways)
-    for (Point& p : way) p = p + Point{kMargin, kMargin} - picture.extent.low;
+    for (Point& p : way) p = p + toDrawing;
+  for (PanelLetter& letter : letters) {
+    letter.at = letter.at + toDrawing;
+    if (letter.from) *letter.from = *letter.from + toDrawing;
+  }
   const std::vector<PanelLook> looks(net.panels.size(), {piece.card.colours});
   // A pattern would hide the lines that the figure is there for.
-  return {drawFold(picture, withoutPatterns(looks), kMargin), std::move(ways)};
+  return {drawFold(picture, withoutPatterns(looks), kMargin), std::move(ways), std::move(letters)};
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
@@ -167,6 +202,12 @@ Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
   for (Polyline way : picture.ways) {
     for (Point& p : way) p = p * scale;
     addArrow(figure, way, 2.2);
+  }
+  const double radius =
+      std::clamp(std::max(figure.width, figure.height) * kLetterShare, 1.6, 2.3);  // mm
+  for (const PanelLetter& letter : picture.letters) {
+    if (letter.from) addLeader(figure, *letter.from * scale, letter.at * scale);
+    addPanelLetter(figure, letter.letter, letter.at * scale, radius);
   }
   return figure;
 }

@@ -3,6 +3,7 @@
 #include "document/build.h"
 #include "guide/guide.h"
 #include "pages/figure_room.h"
+#include "pages/fold_letters.h"
 #include "pages/product_in_box.h"
 
 namespace creasewright {
@@ -11,6 +12,7 @@ namespace creasewright {
 struct FoldedPicture {
   Drawing drawing;
   std::vector<Polyline> ways;  ///< on the drawing
+  std::vector<PanelLetter> letters = {};
 };
 
 /// The figure of a step at the folded piece, with the product where it is by then: before its way
@@ -18,7 +20,8 @@ struct FoldedPicture {
 FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
                             const std::optional<ProductInBox>& product);
 
-/// The same with arrows that show where panels go, as large as a room takes.
+/// The same with arrows that show where panels go and the letters of panels, as large as a room
+/// takes.
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room);
 
 /// The share of a fold step's way at which its figure shows the box: most of it, or earlier where

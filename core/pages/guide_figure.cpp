@@ -5,6 +5,7 @@
 #include "pages/design_picture.h"
 #include "pages/folded_figure.h"
 #include "pages/sheet_figure.h"
+#include "pages/sheets_figure.h"
 
 namespace creasewright {
 namespace {
@@ -47,7 +48,7 @@ Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room) {
 }
 
 StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
-    : piece_(built.pieces.at(static_cast<std::size_t>(step.piece))), step_(step) {
+    : built_(built), piece_(built.pieces.at(static_cast<std::size_t>(step.piece))), step_(step) {
   switch (step.figure.kind) {
     case FigureKind::Sheet:
       break;
@@ -62,7 +63,13 @@ StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
 }
 
 Drawing StepFigure::in(const FigureRoom& room) const {
-  return folded_ ? foldedFigure(*folded_, room) : sheetFigure(piece_, step_, room);
+  if (folded_) return foldedFigure(*folded_, room);
+  const bool several = step_.code == StepCode::TrimBlank && !step_.pieces.empty();
+  return several ? sheetsFigure(built_, step_.pieces, room) : sheetFigure(piece_, step_, room);
+}
+
+std::vector<PanelLetter> StepFigure::letters() const {
+  return folded_ ? folded_->letters : std::vector<PanelLetter>();
 }
 
 Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom& room) {

@@ -18,8 +18,11 @@ class StepFigure {
   /// Does what is the same for every room; what it is made of must outlive it.
   StepFigure(const BuiltDesign& built, const Step& step);
   [[nodiscard]] Drawing in(const FigureRoom& room) const;
+  /// Of panels in the picture of a fold stage; in none of the others.
+  [[nodiscard]] std::vector<PanelLetter> letters() const;
 
  private:
+  const BuiltDesign& built_;
   const BuiltPiece& piece_;
   const Step& step_;
   std::optional<FoldedPicture> folded_;  ///< nothing for a sheet

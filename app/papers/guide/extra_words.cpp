@@ -3,7 +3,6 @@
 #include "bridge/style_text.h"
 #include "guide/extra_steps.h"
 #include "papers/guide/guide_lengths.h"
-#include "papers/guide/panel_list.h"
 #include "papers/guide/step_words.h"
 
 namespace creasewright {
@@ -26,7 +25,7 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
     words.sentences.append(
         GuideTr::tr("“%1”: %n piece(s), onto %2.", "", static_cast<int>(faces.size()))
             .arg(pieceTitle(mat.name),
-                 panelList(built.pieces.at(static_cast<std::size_t>(step.piece)), faces)));
+                 PanelNames(built.pieces.at(static_cast<std::size_t>(step.piece))).list(faces)));
   }
   words.sentences.append(
       GuideTr::tr("Lay each in the middle of its face, the pattern upright, and press it on."));

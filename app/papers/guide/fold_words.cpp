@@ -4,7 +4,6 @@
 #include "bridge/net_words.h"
 #include "bridge/style_text.h"
 #include "making/hand_folds.h"
-#include "papers/guide/panel_list.h"
 #include "papers/guide/step_words.h"
 
 namespace creasewright {
@@ -76,7 +75,7 @@ struct FoldCount {
   QString panels;  ///< that move
 };
 
-FoldCount countFolds(const Step& step, const BuiltPiece& piece) {
+FoldCount countFolds(const Step& step, const PanelNames& names) {
   FoldCount count;
   for (const HandFold& line : handFolds(step.folds))
     ++(step.folds[line.folds.front()].loop ? count.following : count.lines);
@@ -84,13 +83,13 @@ FoldCount countFolds(const Step& step, const BuiltPiece& piece) {
   for (const Fold& fold : step.folds)
     if (!fold.bend && !fold.loop) moved.push_back(fold.child);
   count.opens = 2 * std::ranges::count_if(step.folds, &Fold::opens) >= std::ssize(step.folds);
-  count.panels = panelList(piece, moved);
+  count.panels = names.list(moved);
   return count;
 }
 
 /// Every line the step folds, by the panels that move; those of a loop follow by themselves.
-void addFolds(const Step& step, const BuiltPiece& piece, StepWords& words) {
-  const FoldCount count = countFolds(step, piece);
+void addFolds(const Step& step, const PanelNames& names, StepWords& words) {
+  const FoldCount count = countFolds(step, names);
   const bool said = isTold(step);
   if (said && count.lines > 0)
     words.details.append((count.opens ? GuideTr::tr("Open %n line(s): %1.", "", count.lines)
@@ -121,9 +120,8 @@ StepWords wordTogether(const Step& step, const Guide& guide) {
 
 QString turnSentence() { return GuideTr::tr("Turn the sheet over."); }
 
-StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built) {
+StepWords wordFolds(const Step& step, const Guide& guide, const PanelNames& names) {
   if (step.code == StepCode::PutTogether) return wordTogether(step, guide);
-  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
   StepWords words;
   words.title = stageTitle(step.stage);
   if (!words.title.isEmpty()) words.title[0] = words.title[0].toUpper();
@@ -134,7 +132,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
   const QString says = stageSays(step.stage);
   QStringList& exact = isTold(step) ? words.details : words.sentences;
   if (!says.isEmpty()) words.sentences.append(says);
-  addFolds(step, piece, words);
+  addFolds(step, names, words);
   for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));
   const bool glued =
       std::ranges::any_of(step.joins, [](const Join& join) { return join.method == Method::Glue; });
@@ -142,7 +140,7 @@ StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& bui
     words.sentences.append(
         GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
   }
-  addJoinWords(step, piece, exact);
+  addJoinWords(step, names, exact);
   return words;
 }
 

@@ -157,7 +157,7 @@ class PieceInHand {
   void tell(const Step& step, StepWords& words) {
     switch (step.code) {
       case StepCode::TrimBlank:
-        inHand_ = step.piece;
+        inHand_ = step.pieces.empty() ? step.piece : -1;
         return;
       case StepCode::GluePieces:
       case StepCode::PutTogether:

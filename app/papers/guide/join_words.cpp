@@ -4,8 +4,6 @@
 #include <array>
 #include <vector>
 
-#include "bridge/style_text.h"
-#include "papers/guide/panel_list.h"
 #include "papers/guide/step_words.h"
 
 namespace creasewright {
@@ -73,21 +71,19 @@ std::vector<JoinWords> kindsOf(const std::vector<Join>& joins) {
 
 }  // namespace
 
-void addJoinWords(const Step& step, const BuiltPiece& piece, QStringList& words) {
-  const auto name = [&](int panel) {
-    return panelTitle(piece.net.panels.at(static_cast<std::size_t>(panel)).id);
-  };
+void addJoinWords(const Step& step, const PanelNames& names, QStringList& words) {
   for (const JoinWords& kind : kindsOf(step.joins)) {
     const ByTarget groups = byTarget(step.joins, kind);
     if (groups.size() == 1 && groups.front().second.size() == 1) {
-      words.append(QCoreApplication::translate("guide", kind.one)
-                       .arg(name(groups.front().second.front()), name(groups.front().first)));
+      words.append(
+          QCoreApplication::translate("guide", kind.one)
+              .arg(names.of(groups.front().second.front()), names.of(groups.front().first)));
       continue;
     }
     QStringList pairs;
     for (const auto& [target, flaps] : groups) {
       pairs.append(
-          GuideTr::tr("%1 → “%2”", "flaps, target").arg(panelList(piece, flaps), name(target)));
+          GuideTr::tr("%1 → “%2”", "flaps, target").arg(names.list(flaps), names.of(target)));
     }
     words.append(
         QCoreApplication::translate("guide", kind.many).arg(pairs.join(QStringLiteral("; "))));

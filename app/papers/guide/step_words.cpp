@@ -8,7 +8,7 @@
 #include "bridge/text.h"
 #include "document/halves.h"
 #include "making/hand_folds.h"
-#include "papers/guide/panel_list.h"
+#include "pages/guide_figure.h"
 
 namespace creasewright {
 
@@ -18,8 +18,13 @@ const BuiltPiece& pieceOf(const Step& step, const BuiltDesign& built) {
   return built.pieces.at(static_cast<std::size_t>(step.piece));
 }
 
-QString panelName(const BuiltPiece& piece, int panel) {
-  return panelTitle(piece.net.panels.at(static_cast<std::size_t>(panel)).id);
+/// One that words stand on.
+void addInscriptions(const BuiltPiece& cut, QStringList& sentences) {
+  if (cut.net.inscriptions.empty()) return;
+  QStringList lines;
+  for (const Inscription& line : cut.net.inscriptions) lines.append(text(line.text));
+  sentences.append(
+      GuideTr::tr("Write or print on it: “%1”.").arg(lines.join(QStringLiteral(" / "))));
 }
 
 StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& built,
@@ -45,16 +50,30 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
         GuideTr::tr("Measure it exactly, %1: no mark of the trimmer stands there.")
             .arg(guideSize({step.width, step.height}, GuideUnits::Millimetre)));
   }
-  if (!cut.net.inscriptions.empty()) {
-    QStringList lines;
-    for (const Inscription& line : cut.net.inscriptions) lines.append(text(line.text));
-    words.sentences.append(
-        GuideTr::tr("Write or print on it: “%1”.").arg(lines.join(QStringLiteral(" / "))));
-  }
+  addInscriptions(cut, words.sentences);
   if (cut.net.creases.empty()) return words;
   words.sentences.append(
       GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
                   "the figure shows."));
+  return words;
+}
+
+/// A line for each, by the letters of the figure.
+StepWords wordTrimSeveral(const Step& step, const Guide& guide, const BuiltDesign& built,
+                          GuideUnits units) {
+  StepWords words;
+  words.title = GuideTr::tr("Cut the plain pieces");
+  char letter = 'a';
+  for (const int index : step.pieces) {
+    const GuidePiece& piece = guide.pieces.at(static_cast<std::size_t>(index));
+    const BuiltPiece& cut = built.pieces.at(static_cast<std::size_t>(index));
+    words.sentences.append(
+        GuideTr::tr("%1: “%2”, %3 of %4, %5.", "letter, piece, count, size, card")
+            .arg(QString(QChar::fromLatin1(letter++)), pieceTitle(piece.name),
+                 QString::number(piece.count), guideSize({piece.width, piece.height}, units),
+                 cardName(cut.card)));
+    addInscriptions(cut, words.sentences);
+  }
   return words;
 }
 
@@ -87,7 +106,7 @@ StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits un
   for (const Adhesive& adhesive : step.adhesive) byTape[adhesive.width].push_back(adhesive.panel);
   for (const auto& [width, panels] : byTape) {
     const int count = static_cast<int>(panels.size());
-    const QString names = panelList(piece, panels);
+    const QString names = PanelNames(piece).list(panels);
     words.sentences.append(
         width == Length()
             ? GuideTr::tr("Keep liquid glue ready for %n place(s): %1.", "", count).arg(names)
@@ -157,10 +176,7 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   return words;
 }
 
-QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& built,
-                   GuideUnits units) {
-  const BuiltPiece& piece = pieceOf(step, built);
-  const auto name = [&](int panel) { return panelName(piece, panel); };
+QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits units) {
   switch (check.code) {
     case CheckCode::SheetMeasures:
       return GuideTr::tr("The sheet measures %1.").arg(guideSize({check.a, check.b}, units));
@@ -170,12 +186,12 @@ QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& 
       return GuideTr::tr("%n piece(s) have come off.", "", check.number);
     case CheckCode::FlapFaceDown:
       return check.face == Face::Inside ? GuideTr::tr("“%1” lies flat against the inside of “%2”.")
-                                              .arg(name(check.panel), name(check.onto))
+                                              .arg(names.of(check.panel), names.of(check.onto))
                                         : GuideTr::tr("“%1” lies flat against the outside of “%2”.")
-                                              .arg(name(check.panel), name(check.onto));
+                                              .arg(names.of(check.panel), names.of(check.onto));
     case CheckCode::CreaseOnRim:
       return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
-          .arg(name(check.panel), name(check.onto));
+          .arg(names.of(check.panel), names.of(check.onto));
     case CheckCode::RimAllRound:
       return check.a == check.b
                  ? GuideTr::tr("A rim of %1 shows all round.").arg(guideLength(check.a, units))
@@ -189,10 +205,11 @@ QString checkWords(const CheckLine& check, const Step& step, const BuiltDesign& 
 }
 
 StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& built,
-                      GuideUnits units) {
+                      const PanelNames& names, GuideUnits units) {
   switch (step.code) {
     case StepCode::TrimBlank:
-      return wordTrim(step, guide, built, units);
+      return step.pieces.empty() ? wordTrim(step, guide, built, units)
+                                 : wordTrimSeveral(step, guide, built, units);
     case StepCode::ScoreSides:
     case StepCode::ShortScores:
     case StepCode::ScoreFreely:
@@ -203,7 +220,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
       return wordAdhesive(step, built, units);
     case StepCode::FoldStage:
     case StepCode::PutTogether:
-      return wordFolds(step, guide, built);
+      return wordFolds(step, guide, names);
     case StepCode::PutIn:
       return wordPutIn(step);
     case StepCode::GluePieces:
@@ -230,13 +247,15 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
   const auto isFlap = [](const CheckLine& check) {
     return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
   };
-  StepWords words = sentencesOf(step, guide, built, units);
+  const bool lettered = step.code == StepCode::FoldStage;
+  const PanelNames names(pieceOf(step, built),
+                         lettered ? StepFigure(built, step).letters() : std::vector<PanelLetter>());
+  StepWords words = sentencesOf(step, guide, built, names, units);
   const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
   if (flaps > kMostFlaps)
     words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
   for (const CheckLine& check : step.checks)
-    if (flaps <= kMostFlaps || !isFlap(check))
-      words.checks.append(checkWords(check, step, built, units));
+    if (flaps <= kMostFlaps || !isFlap(check)) words.checks.append(checkWords(check, names, units));
   words.checks.removeDuplicates();
   return words;
 }

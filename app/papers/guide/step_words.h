@@ -1,6 +1,7 @@
 #pragma once
 
 #include "papers/guide/guide_words.h"
+#include "papers/guide/panel_names.h"
 
 namespace creasewright {
 
@@ -15,13 +16,13 @@ StepWords wordCuts(const Step& step);
 QString turnSentence();
 
 /// Adds what a step joins: every flap and where it goes.
-void addJoinWords(const Step& step, const BuiltPiece& piece, QStringList& words);
+void addJoinWords(const Step& step, const PanelNames& names, QStringList& words);
 
 /// Sentences of scoring.
 StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units);
 
 /// Sentences of a fold stage and of putting pieces together.
-StepWords wordFolds(const Step& step, const Guide& guide, const BuiltDesign& built);
+StepWords wordFolds(const Step& step, const Guide& guide, const PanelNames& names);
 
 /// AddExtra.
 StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units);

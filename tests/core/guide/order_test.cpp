@@ -6,6 +6,8 @@
 #include "core/laws/random_design.h"
 #include "extras/extra_kind.h"
 #include "folding/loop_closure.h"
+#include "geometry/region.h"
+#include "guide/extra_steps.h"
 #include "guide/make_guide.h"
 #include "making/hand_folds.h"
 #include "pages/guide_figure.h"
@@ -199,9 +201,46 @@ TEST(GuideOrder, ASheetIsTurnedWhenItsPictureIs) {
   EXPECT_GT(turns, 30);
 }
 
+/// Every piece is trimmed once, alone or with others that are nothing but rectangles, before
+/// anything is done with it; and no two such steps stand one after the other.
+TEST(GuideOrder, EveryPieceIsTrimmedOnce) {
+  int together = 0;
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    const BuiltDesign built = dressedUp(style);
+    const Guide guide = makeGuide(built);
+    std::vector<int> trimmed(guide.pieces.size(), 0);
+    bool plainBefore = false;
+    for (const Step& step : guide.steps) {
+      if (step.code != StepCode::TrimBlank) {
+        plainBefore = false;
+        if (step.code == StepCode::AddExtra) continue;
+        for (const int piece : step.pieces) EXPECT_EQ(trimmed[static_cast<std::size_t>(piece)], 1);
+        continue;
+      }
+      for (const int piece : step.pieces.empty() ? std::vector{step.piece} : step.pieces)
+        ++trimmed[static_cast<std::size_t>(piece)];
+      EXPECT_NE(step.pieces.size(), 1U);
+      together += step.pieces.empty() ? 0 : 1;
+      for (const int piece : step.pieces) {
+        const BuiltPiece& part = built.pieces[static_cast<std::size_t>(piece)];
+        EXPECT_TRUE(part.net.creases.empty());
+        EXPECT_NEAR(area(part.flat.outline), part.flat.width * part.flat.height, 1e-3)
+            << part.name << " is no rectangle";
+      }
+      EXPECT_FALSE(plainBefore && !step.pieces.empty());
+      plainBefore = !step.pieces.empty();
+    }
+    for (std::size_t i = 0; i < trimmed.size(); ++i)
+      EXPECT_EQ(trimmed[i], isPunched(built.pieces[i]) ? 0 : 1) << guide.pieces[i].name;
+  }
+  EXPECT_GT(together, 10);
+}
+
 int headsOf(const Drawing& figure) {
-  return static_cast<int>(std::ranges::count_if(
-      figure.paths, [](const PathItem& item) { return item.role == Role::Legend && item.filled; }));
+  return static_cast<int>(std::ranges::count_if(figure.paths, [](const PathItem& item) {
+    return item.role == Role::Legend && item.filled && !item.like;  // discs of letters are white
+  }));
 }
 
 /// Flaps along one line, counted by brute comparison: pieces that touch hang together.

@@ -64,11 +64,13 @@ std::vector<double> PaperHand::fullScoresFrom(SheetSide side) const {
   return distances;
 }
 
+void PaperHand::trim(Length width, Length height) {
+  width_ = width.mm();
+  height_ = height.mm();
+}
+
 void PaperHand::perform(const Step& step) {
-  if (step.code == StepCode::TrimBlank) {
-    width_ = step.width.mm();
-    height_ = step.height.mm();
-  }
+  if (step.code == StepCode::TrimBlank) trim(step.width, step.height);
   for (const ScoreSetup& setup : step.settings) score(setup);
   for (const FreeScore& free : step.freeScores) scores_.push_back(free.line);
   for (const Cut& cut : step.cuts) {

@@ -12,6 +12,8 @@ class PaperHand {
  public:
   /// Does one step of a guide.
   void perform(const Step& step);
+  /// The blank of this size is in the hand.
+  void trim(Length width, Length height);
 
   [[nodiscard]] double width() const { return width_; }
   [[nodiscard]] double height() const { return height_; }

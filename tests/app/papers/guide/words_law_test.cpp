@@ -16,6 +16,7 @@
 #include "extras/extra_kind.h"
 #include "guide/make_guide.h"
 #include "net/whole_panels.h"
+#include "pages/guide_figure.h"
 #include "papers/guide/guide_words.h"
 
 // The worded steps hold every score, cut, join, fold and strip of the plans. The sentences are read
@@ -44,6 +45,7 @@ QRegularExpression pattern(const char* text) { return QRegularExpression(QString
 /// One piece with its plans and all that is said about it.
 struct Spoken {
   const BuiltPiece& built;
+  const BuiltDesign& design;
   int index = 0;
   const Guide& guide;
   const GuideWords& words;
@@ -57,10 +59,22 @@ struct Spoken {
     QStringList list;
     for (std::size_t i = 0; i < guide.steps.size(); ++i) {
       if (guide.steps[i].piece == index && of(guide.steps[i])) {
-        list += words.steps[i].told();
+        list += spelledOut(i);
       }
     }
     return list;
+  }
+  /// What a step tells, names of panels for the letters of its figure; every letter there is told.
+  [[nodiscard]] QStringList spelledOut(std::size_t step) const {
+    QStringList told = words.steps[step].told();
+    for (const PanelLetter& letter : StepFigure(design, guide.steps[step]).letters()) {
+      const QString sign = QStringLiteral("“%1”").arg(QChar::fromLatin1(letter.letter));
+      EXPECT_TRUE(told.join(QLatin1Char(' ')).contains(sign)) << letter.letter;
+      told.replaceInStrings(sign, QStringLiteral("“%1”").arg(name(letter.panel)));
+    }
+    static const QRegularExpression left = pattern("“[a-z]”");
+    EXPECT_FALSE(told.join(QLatin1Char(' ')).contains(left)) << "a letter that no panel has";
+    return told;
   }
   /// The names in a list of panels, `“tab” (all 4)` told as all four of that kind.
   [[nodiscard]] QStringList names(const QString& list) const {
@@ -589,7 +603,7 @@ void expectLaw(const BuiltDesign& built, Hand hand = Hand::Right) {
   const Guide guide = makeGuide(built, hand);
   const GuideWords words = wordGuide(guide, built, GuideUnits::Inch);
   for (std::size_t i = 0; i < built.pieces.size(); ++i) {
-    const Spoken piece{built.pieces[i], static_cast<int>(i), guide, words};
+    const Spoken piece{built.pieces[i], built, static_cast<int>(i), guide, words};
     SCOPED_TRACE(piece.built.name);
     std::set<QString> names;
     const std::vector<int> whole = wholePanels(piece.net());
