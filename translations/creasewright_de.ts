@@ -7720,6 +7720,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Adhesive dots</source>
         <translation>Klebepunkte</translation>
     </message>
+    <message>
+        <source>Clear film</source>
+        <translation>Klarsichtfolie</translation>
+    </message>
 </context>
 <context>
     <name>styles</name>

@@ -12,6 +12,7 @@ namespace {
 
 // Names in resources/card_stock.json and resources/stock, where no translation tool looks.
 [[maybe_unused]] constexpr const char* names[] = {
+    QT_TRANSLATE_NOOP("stock", "Clear film"),
     QT_TRANSLATE_NOOP("stock", "65 lb cover"),
     QT_TRANSLATE_NOOP("stock", "80 lb cover"),
     QT_TRANSLATE_NOOP("stock", "100 lb cover"),

@@ -68,6 +68,10 @@ Drawing StepFigure::in(const FigureRoom& room) const {
   return several ? sheetsFigure(built_, step_.pieces, room) : sheetFigure(piece_, step_, room);
 }
 
+Drawing StepFigure::withoutLetters(const FigureRoom& room) const {
+  return folded_ ? foldedFigure({folded_->drawing, folded_->ways}, room) : in(room);
+}
+
 std::vector<PanelLetter> StepFigure::letters() const {
   return folded_ ? folded_->letters : std::vector<PanelLetter>();
 }

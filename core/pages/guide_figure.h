@@ -18,6 +18,8 @@ class StepFigure {
   /// Does what is the same for every room; what it is made of must outlive it.
   StepFigure(const BuiltDesign& built, const Step& step);
   [[nodiscard]] Drawing in(const FigureRoom& room) const;
+  /// The same where no words speak of its letters.
+  [[nodiscard]] Drawing withoutLetters(const FigureRoom& room) const;
   /// Of panels in the picture of a fold stage; in none of the others.
   [[nodiscard]] std::vector<PanelLetter> letters() const;
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "drawing/arrange.h"
+#include "drawing/type_width.h"
 #include "output/page_flow.h"
 #include "pages/number_mark.h"
 
@@ -14,11 +15,21 @@ constexpr double kDisc = 3.1;            // mm, radius of a step's number
 constexpr double kLeastNoteColumn = 60;  // mm
 constexpr double kTitleAt = 8.6;         // mm from the left
 
+/// The title's type, smaller where its longest word would not fit into the column.
+double titleHeight(const QString& title, double column, const GuideType& type) {
+  constexpr double kLeast = 0.7;
+  double longest = 0;
+  for (const QString& word : title.split(QLatin1Char(' ')))
+    longest = std::max(longest, typeWidth(word.toStdString(), type.title, true));
+  return longest <= column ? type.title : type.title * std::max(kLeast, column / longest);
+}
+
 }  // namespace
 
 Drawing stepText(int number, const StepWords& words, double width, const GuideType& type) {
   TextBlock text(width);
-  text.add(words.title, TypeStyle{type.title, true, type.lead}, kTitleAt);
+  text.add(words.title,
+           TypeStyle{titleHeight(words.title, width - kTitleAt, type), true, type.lead}, kTitleAt);
   text.space(1.6);
   for (const QString& sentence : words.sentences) {
     text.add(sentence, TypeStyle{.height = type.step, .lead = type.lead});

@@ -16,6 +16,7 @@
 #include "pages/score_map.h"
 #include "pages/sheet_figure.h"
 #include "papers/guide/guide_cells.h"
+#include "papers/guide/guide_parts.h"
 #include "papers/guide/guide_photos.h"
 #include "papers/guide/recipe_card.h"
 
@@ -45,64 +46,6 @@ constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
 constexpr double kPhotoGap = 2;        // mm above it
 constexpr double kStepGap = 3.5;       // mm between steps that share a map
 
-enum class MapKind { None, Scores, Cuts };
-
-MapKind kindOf(const Step& step) {
-  switch (step.code) {
-    case StepCode::TrimBlank:
-    case StepCode::ScoreSides:
-    case StepCode::ShortScores:
-    case StepCode::ScoreFreely:
-    case StepCode::FoldAndBurnish:
-      return MapKind::Scores;
-    case StepCode::CutOpenings:
-    case StepCode::CutSlits:
-    case StepCode::CutWaste:
-    case StepCode::CutMitres:
-    case StepCode::CutTapers:
-    case StepCode::CutNotches:
-    case StepCode::CutCurves:
-      return MapKind::Cuts;
-    case StepCode::ApplyAdhesive:
-    case StepCode::FoldStage:
-    case StepCode::GluePieces:
-    case StepCode::PutTogether:
-    case StepCode::PutIn:
-    case StepCode::AddExtra:
-      break;
-  }
-  return MapKind::None;
-}
-
-/// Steps that stand together: those of one map, or a single one.
-struct Part {
-  std::size_t first = 0;
-  std::size_t count = 1;
-  MapKind map = MapKind::None;
-};
-
-bool anyScores(const std::vector<Step>& steps, std::size_t from, std::size_t to) {
-  for (std::size_t i = from; i < to; ++i)
-    if (!steps[i].settings.empty() || !steps[i].freeScores.empty()) return true;
-  return false;
-}
-
-std::vector<Part> partsOf(const Guide& guide) {
-  std::vector<Part> parts;
-  const std::vector<Step>& steps = guide.steps;
-  for (std::size_t i = 0; i < steps.size();) {
-    const MapKind kind = kindOf(steps[i]);
-    std::size_t end = i + 1;
-    while (kind != MapKind::None && end < steps.size() && kindOf(steps[end]) == kind &&
-           steps[end].piece == steps[i].piece && steps[end].code != StepCode::TrimBlank)
-      ++end;
-    if (kind == MapKind::Scores && !anyScores(steps, i, end)) end = i + 1;
-    parts.push_back({i, end - i, end - i > 1 ? kind : MapKind::None});
-    i = end;
-  }
-  return parts;
-}
-
 class GuidePages {
  public:
   GuidePages(const BuiltDesign& built, GuideUnits units, const Paper& paper, const GuideForm& form)
@@ -114,7 +57,7 @@ class GuidePages {
         photos_(guide_, built),
         wording_(wordingIn(firstUnit(units))),
         flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_)) {
-    for (const Part& part : partsOf(guide_)) addPart(part);
+    for (const GuidePart& part : guideParts(guide_)) addPart(part);
   }
 
   std::vector<Drawing> write(const GuideNote& note) {
@@ -140,7 +83,7 @@ class GuidePages {
         item.alone.push_back(form.height);
       }
     }
-    for (const Part& part : parts_) items.push_back(measured(part));
+    for (const GuidePart& part : parts_) items.push_back(measured(part));
     for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
       if (row.newPage) flow_.startPage();
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
@@ -158,14 +101,14 @@ class GuidePages {
 
  private:
   /// Where a map has no words beside it, it is shown anew for as many steps as have room under it.
-  void addPart(const Part& part) {
+  void addPart(const GuidePart& part) {
     if (part.map == MapKind::None || !mapHeights(part).empty()) {
       parts_.push_back(part);
       return;
     }
     const std::size_t end = part.first + part.count;
     for (std::size_t first = part.first; first < end;) {
-      Part next{first, end - first, part.map};
+      GuidePart next{first, end - first, part.map};
       while (next.count > 1 && leftForMap(next) < kLeastMap) --next.count;
       const bool empty =
           part.map == MapKind::Scores && !anyScores(guide_.steps, first, first + next.count);
@@ -177,7 +120,7 @@ class GuidePages {
   }
 
   /// Height over a map's words on a page of their own.
-  [[nodiscard]] double leftForMap(const Part& part) const {
+  [[nodiscard]] double leftForMap(const GuidePart& part) const {
     const std::vector<Drawing> rows = textRows(part.first, part.first + part.count);
     return flow_.columnHeight() - kRule - stacked(rows, kStepGap).height - kStepGap;
   }
@@ -204,14 +147,14 @@ class GuidePages {
     return stacked({words, photoBlock(*photo, room, type_)}, kPhotoGap);
   }
 
-  [[nodiscard]] std::vector<Drawing> texts(const Part& part, double width) const {
+  [[nodiscard]] std::vector<Drawing> texts(const GuidePart& part, double width) const {
     std::vector<Drawing> all;
     for (std::size_t i = part.first; i < part.first + part.count; ++i)
       all.push_back(text(i, width));
     return all;
   }
 
-  [[nodiscard]] GridItem measured(const Part& part) const {
+  [[nodiscard]] GridItem measured(const GuidePart& part) const {
     GridItem item;
     const double room = flow_.columnHeight() - kRule;
     const auto high = [room](double height) { return std::min(height, room) + kRule; };
@@ -232,24 +175,21 @@ class GuidePages {
   }
 
   /// Of a map with words beside it; none where the page is too narrow for that.
-  [[nodiscard]] std::span<const double> mapHeights(const Part& part) const {
+  [[nodiscard]] std::span<const double> mapHeights(const GuidePart& part) const {
     if (flow_.columnWidth() - kMapWidth - kBlockGap < kLeastColumn) return {};
     if (part.map == MapKind::Scores) return kScoreMapHeights;
     return kCutMapHeights;
   }
 
-  [[nodiscard]] std::size_t forms(const Part& part) const { return mapHeights(part).size() + 1; }
-
-  [[nodiscard]] Drawing map(const Part& part, const FigureRoom& room) const {
-    std::vector<const Step*> steps;
-    for (std::size_t i = part.first; i < part.first + part.count; ++i)
-      steps.push_back(&guide_.steps[i]);
-    const BuiltPiece& piece = built_.pieces.at(static_cast<std::size_t>(steps.front()->piece));
-    if (part.map == MapKind::Scores) return scoreMap(piece, steps, room, wording_);
-    return cutMap(piece, steps, static_cast<int>(part.first) + 1, room);
+  [[nodiscard]] std::size_t forms(const GuidePart& part) const {
+    return mapHeights(part).size() + 1;
   }
 
-  [[nodiscard]] Drawing mapBlock(const Part& part, std::size_t form) const {
+  [[nodiscard]] Drawing map(const GuidePart& part, const FigureRoom& room) const {
+    return partMap(built_, guide_, part, room, wording_);
+  }
+
+  [[nodiscard]] Drawing mapBlock(const GuidePart& part, std::size_t form) const {
     const std::span<const double> heights = mapHeights(part);
     if (form < heights.size()) return mapBesideWords(part, {kMapWidth, heights[form]});
     const double width = flow_.columnWidth();
@@ -265,7 +205,7 @@ class GuidePages {
 
   /// The map left, the first steps' words at its right and the others below, as it takes the least
   /// height.
-  [[nodiscard]] Drawing mapBesideWords(const Part& part, const FigureRoom& room) const {
+  [[nodiscard]] Drawing mapBesideWords(const GuidePart& part, const FigureRoom& room) const {
     const Drawing picture = map(part, room);
     const double at = kMapWidth + kBlockGap;
     const std::vector<Drawing> narrow = texts(part, flow_.columnWidth() - at);
@@ -360,7 +300,7 @@ class GuidePages {
 
   [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
     const std::size_t first = row.first - heads_;
-    const Part& part = parts_[first];
+    const GuidePart& part = parts_[first];
     if (part.map != MapKind::None) return mapBlock(part, row.form);
     if (row.shape.empty()) return aloneBlock(part.first);
     Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
@@ -383,7 +323,7 @@ class GuidePages {
   GuideWords words_;
   GuidePhotos photos_;
   Wording wording_;
-  std::vector<Part> parts_;
+  std::vector<GuidePart> parts_;
   std::size_t heads_ = 1;  ///< rows before those of the parts
   PageFlow flow_;
   mutable std::map<std::pair<std::size_t, CellWidth>, Drawing> figures_;

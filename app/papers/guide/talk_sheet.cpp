@@ -65,7 +65,7 @@ class TalkSheet {
   /// Scores as a map, whose readings are large enough to shrink.
   [[nodiscard]] Drawing figure(const Step& step) const {
     if (step.settings.empty() && step.freeScores.empty())
-      return guideFigure(built_, step, kTalkPicture);
+      return StepFigure(built_, step).withoutLetters(kTalkPicture);
     constexpr FigureRoom kMapRoom{96, 72};
     const BuiltPiece& piece = built_.pieces.at(static_cast<std::size_t>(step.piece));
     return fittedInto(scoreMap(piece, {&step}, kMapRoom, wording_), kTalkPicture);
