@@ -5394,6 +5394,13 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Sätze Motivlocher</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1, %2</source>
+        <translation>
+            <numerusform>%n Bogen %1, %2</numerusform>
+            <numerusform>%n Bögen %1, %2</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>labels</name>

@@ -720,5 +720,12 @@
             <numerusform>%n sets of punches</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>%n sheet(s) of %1, %2</source>
+        <translation>
+            <numerusform>%n sheet of %1, %2</numerusform>
+            <numerusform>%n sheets of %1, %2</numerusform>
+        </translation>
+    </message>
 </context>
 </TS>

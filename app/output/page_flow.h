@@ -24,6 +24,10 @@ struct TypeStyle {
   std::optional<Role> like = std::nullopt;
 };
 
+/// Of the papers' titles and headings.
+inline constexpr TypeStyle kTitleStyle{kTitleType, true, 1.3};
+inline constexpr TypeStyle kHeadingStyle{kHeadingType, true, 1.4, Role::Valley};
+
 /// Text running down from the top of a block of its own, broken to a width in mm as the painter
 /// will set it.
 class TextBlock {

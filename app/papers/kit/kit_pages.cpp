@@ -1,6 +1,7 @@
 #include "papers/kit/kit_pages.h"
 
 #include <algorithm>
+#include <limits>
 
 #include "bridge/label_text.h"
 #include "bridge/text.h"
@@ -14,14 +15,15 @@ namespace creasewright {
 
 namespace {
 
-/// Of a layout's picture, and where its letters would be small.
+/// Of a layout's picture, where its blanks are large, and where its letters would be small.
 constexpr FigureRoom kLayoutPicture{88, 105};
+constexpr FigureRoom kSmallLayoutPicture{68, 68};
 constexpr FigureRoom kLargeLayoutPicture{112, 150};
 const QString kDot = QStringLiteral("•");
 
 Drawing headBlock(const KitPlan& plan, double width) {
   TextBlock block(width);
-  block.add(kitTitle(plan.kit()), kTitleType);
+  block.add(kitTitle(plan.kit()), kTitleStyle);
   block.space(2);
   block.add(peopleSentence(plan.kit()), kBodyType * 1.1);
   block.add(sheetsSentence(plan), kBodyType * 1.1);
@@ -32,14 +34,14 @@ Drawing headBlock(const KitPlan& plan, double width) {
 
 Drawing listBlock(const QString& heading, const QStringList& lines, double width) {
   TextBlock block(width);
-  block.add(heading, kHeadingType);
+  block.add(heading, kHeadingStyle);
   block.addList(lines, kDot, kBodyType);
   return block.take();
 }
 
 Drawing cautionBlock(const KitPlan& plan, double width) {
   TextBlock block(width);
-  block.add(KitTr::tr("Take care"), kHeadingType);
+  block.add(KitTr::tr("Take care"), kHeadingStyle);
   QStringList cautions{
       KitTr::tr("Trimmer blades cut: keep fingers behind the guard, lock the blade "
                 "after use, and let adults cut for children. Follow local rules.")};
@@ -59,15 +61,22 @@ QString numberMark(int number, std::size_t last) {
   return QStringLiteral("%1").arg(number, QString::number(last).size(), 10, QChar(figureSpace));
 }
 
-FigureRoom pictureRoom(const Layout& layout) {
-  constexpr double kSmall = 6;  // mm on the picture: a blank with less has little room for words
-  const double scale = scaleInto(layout.sheet.width.mm(), layout.sheet.height.mm(), kLayoutPicture);
-  bool small = false;
+/// The least side of a layout's blanks in a picture, mm.
+double leastBlank(const Layout& layout, const FigureRoom& room) {
+  const double scale = scaleInto(layout.sheet.width.mm(), layout.sheet.height.mm(), room);
+  double least = std::numeric_limits<double>::infinity();
   eachNode(layout.sheet, [&](const CutNode& node) {
-    small = small || (node.kind == CutNode::Kind::Blank &&
-                      std::min(node.width, node.height).mm() * scale < kSmall);
+    if (node.kind == CutNode::Kind::Blank)
+      least = std::min(least, std::min(node.width, node.height).mm() * scale);
   });
-  return small ? kLargeLayoutPicture : kLayoutPicture;
+  return least;
+}
+
+FigureRoom pictureRoom(const Layout& layout) {
+  constexpr double kSmall = 6;   // mm on the picture: a blank with less has little room for words
+  constexpr double kLarge = 15;  // mm: has room enough
+  if (leastBlank(layout, kSmallLayoutPicture) >= kLarge) return kSmallLayoutPicture;
+  return leastBlank(layout, kLayoutPicture) < kSmall ? kLargeLayoutPicture : kLayoutPicture;
 }
 
 Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit unit,
@@ -76,7 +85,7 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   const FigureRoom room = pictureRoom(layout);
   const double width = flow.columnWidth() - room.width - kBlockGap;
   TextBlock block(width);
-  block.add(words.title, kHeadingType);
+  block.add(words.title, kHeadingStyle);
   block.space(1);
   block.addList(words.notes, QStringLiteral("!"), kBodyType);
   block.addList(words.blanks, kDot, kBodyType);

@@ -56,7 +56,7 @@ QStringList partLines(const MachineCard& plan, const MatLayout& layout) {
 Drawing carrierBlock(const MachineCard& plan, std::size_t layout, const QString& file,
                      double width) {
   TextBlock block(width - kCarrierPicture.width - kBlockGap);
-  block.add(carrierTitle(plan, layout), kHeadingType);
+  block.add(carrierTitle(plan, layout), kHeadingStyle);
   block.space(1);
   block.addList(partLines(plan, plan.layouts[layout]), QStringLiteral("•"), kBodyType);
   block.space(1);
@@ -80,7 +80,7 @@ std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices&
   PageFlow flow(choices.paper);
   const double width = flow.columnWidth();
   TextBlock head(width);
-  head.add(kitTitle(kit), kTitleType);
+  head.add(kitTitle(kit), kTitleStyle);
   head.space(2);
   head.add(peopleSentence(kit), kBodyType * 1.1);
   head.add(

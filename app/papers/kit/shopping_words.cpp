@@ -30,8 +30,10 @@ QString sheetWords(const ShoppingLine& line, const KitPlan& plan, Unit unit) {
   const Card& card = plan.cards.at(static_cast<std::size_t>(line.card)).card();
   const QString size =
       lengthText(sheet.width, unit, false) + QStringLiteral(" × ") + lengthText(sheet.height, unit);
-  return KitTr::tr("%n sheet(s) of %1, %2 (%3)", "", line.needed)
-      .arg(cardName(card), coded(sheet.name, sheet.code), size);
+  const QString name = coded(sheet.name, sheet.code);
+  const bool isSize = QString(name).replace(QLatin1String(" x "), QStringLiteral(" × ")) == size;
+  if (isSize) return KitTr::tr("%n sheet(s) of %1, %2", "", line.needed).arg(cardName(card), size);
+  return KitTr::tr("%n sheet(s) of %1, %2 (%3)", "", line.needed).arg(cardName(card), name, size);
 }
 
 QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {
