@@ -68,7 +68,14 @@ void addParts(TextBlock& block, const std::vector<PartWords>& parts, const CardT
   block.space(2.5);
 }
 
-Drawing needsBlock(const GuideWords& words, double width, const CardType& type) {
+void addTools(TextBlock& block, const GuideWords& words, const CardType& type) {
+  block.add(toolsHeading(), type.heading);
+  block.space(0.8);
+  block.add(words.tools.join(QStringLiteral(" · ")), type.text);
+}
+
+/// What is cut and what sticks, few parts as a list.
+TextBlock materialBlock(const GuideWords& words, double width, const CardType& type) {
   TextBlock block(width);
   if (words.parts.size() <= kFewParts) addParts(block, words.parts, type);
   if (!words.sticking.isEmpty()) {
@@ -77,9 +84,12 @@ Drawing needsBlock(const GuideWords& words, double width, const CardType& type) 
     block.addList(words.sticking, QStringLiteral("•"), type.text);
     block.space(2.5);
   }
-  block.add(toolsHeading(), type.heading);
-  block.space(0.8);
-  block.add(words.tools.join(QStringLiteral(" · ")), type.text);
+  return block;
+}
+
+Drawing needsBlock(const GuideWords& words, double width, const CardType& type) {
+  TextBlock block = materialBlock(words, width, type);
+  addTools(block, words, type);
   return block.take();
 }
 
@@ -211,9 +221,17 @@ std::vector<Drawing> recipeInTwo(const GuideWords& words, const BuiltDesign& bui
                                  double height, GuideSize size,
                                  const std::optional<GuidePhoto>& photo) {
   const CardType type(typeOf(size));
-  return {withPicture({titleBlock(words, width, type), needsBlock(words, width, type)}, built,
-                      {width, height}, size, photo),
-          stacked(lastBlocks(words, width, type), kGap)};
+  const bool table = words.parts.size() > kFewParts;
+  Drawing first = table ? needsBlock(words, width, type) : materialBlock(words, width, type).take();
+  std::vector<Drawing> second = lastBlocks(words, width, type);
+  if (!table) {
+    TextBlock tools(width);
+    addTools(tools, words, type);
+    second.insert(second.begin(), tools.take());
+  }
+  return {withPicture({titleBlock(words, width, type), std::move(first)}, built, {width, height},
+                      size, photo),
+          stacked(second, kGap)};
 }
 
 }  // namespace creasewright

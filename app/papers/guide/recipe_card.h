@@ -18,7 +18,7 @@ Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double wid
                    const std::optional<GuidePhoto>& photo = {});
 
 /// The same in two blocks, for type so large that one page does not hold it: what is made and
-/// needed, filling `height` with its picture; the parts as a table, cautions.
+/// needed, filling `height` with its picture; the parts as a table or else the tools, cautions.
 std::vector<Drawing> recipeInTwo(const GuideWords& words, const BuiltDesign& built, double width,
                                  double height, GuideSize size,
                                  const std::optional<GuidePhoto>& photo);
