@@ -27,9 +27,7 @@ struct ShownFold {
   }
   [[nodiscard]] int stages() const { return session.built().pieces.front().net.stageCount(); }
   /// What is done to the folded pieces.
-  [[nodiscard]] int moments() const {
-    return panel.slider().maximum() / kStage - std::max(1, stages());
-  }
+  [[nodiscard]] int moments() { return panel.slider().maximum() / kStage - std::max(1, stages()); }
 };
 
 TEST(FoldPanel, TheSliderGoesFromFlatThroughEveryNamedStageOfEveryStyle) {

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "core/laws/law_book.h"
+#include "document/halves.h"
 #include "support/pierced.h"
 
 // Judged from the places that pieces state; nothing here asks where a picture puts them.
@@ -103,6 +104,10 @@ Verdict standingPiecesStayClear(const BuiltDesign& built) {
     for (std::size_t k = i + 1; k < bodies.size(); ++k)
       if (Verdict wrong = goThrough(bodies[i], bodies[k], caliper / 2); !wrong.empty())
         return wrong;
+  // Half a lid does not go over anything.
+  const bool divided = std::ranges::any_of(
+      built.pieces, [&](const BuiltPiece& piece) { return wholeOf(built, piece).has_value(); });
+  if (divided) return {};
   for (const Body& body : bodies) {
     const std::optional<Holding>& held = body.piece->held;
     if (!held || held->by != Hold::Loose) continue;
