@@ -1083,6 +1083,22 @@
         <source>table of your punches: shape, width, height; punched layers take their sizes</source>
         <translation>Tabelle der eigenen Motivlocher: shape, width, height; gestanzte Lagen nehmen deren Größen an</translation>
     </message>
+    <message>
+        <source>--open: Only the folded box can be opened. Add --folded.</source>
+        <translation>--open: Nur die gefaltete Schachtel lässt sich öffnen. --folded ergänzen.</translation>
+    </message>
+    <message>
+        <source>--open: Only the whole box can be opened. Leave out --piece.</source>
+        <translation>--open: Nur die ganze Schachtel lässt sich öffnen. --piece weglassen.</translation>
+    </message>
+    <message>
+        <source>--open: “%1” is not how far a box is open. Write one of %2, or 0 to 100 per cent, such as 30%.</source>
+        <translation>--open: „%1“ sagt nicht, wie weit eine Schachtel offen ist. Eines von %2 schreiben, oder 0 bis 100 Prozent, etwa 30%.</translation>
+    </message>
+    <message>
+        <source>how far the folded box is open; as it tells most if left out</source>
+        <translation>wie weit die gefaltete Schachtel offen ist; ohne Angabe so, dass am meisten zu sehen ist</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -1872,16 +1888,16 @@
         <source>Fold it before my eyes</source>
         <translation>Vor den Augen falten</translation>
     </message>
+    <message>
+        <source>Close or open the finished box</source>
+        <translation>Die fertige Schachtel schließen oder öffnen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::FoldView</name>
     <message>
         <source>Folded piece</source>
         <translation>Gefaltetes Teil</translation>
-    </message>
-    <message>
-        <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view, 1 to 3 the front, from above and three-quarter.</source>
-        <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht, 1 bis 3 zeigen es von vorn, von oben und schräg.</translation>
     </message>
     <message>
         <source>From the front</source>
@@ -1894,6 +1910,22 @@
     <message>
         <source>Three-quarter view</source>
         <translation>Schräg von vorn</translation>
+    </message>
+    <message>
+        <source>Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view, 1 to 3 the front, from above and three-quarter; 4 to 6 close and open the finished box.</source>
+        <translation>Ziehen dreht das Teil. Pfeiltasten drehen um 5 Grad, Pos1 zeigt die Standardansicht, 1 bis 3 zeigen es von vorn, von oben und schräg; 4 bis 6 schließen und öffnen die fertige Schachtel.</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Ajar</source>
+        <translation>Ein wenig offen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 <context>

@@ -8,12 +8,16 @@
 
 namespace creasewright {
 
-QImage designImage(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
+QImage designImage(const BuiltDesign& built, DesignView view, QSize size, double devicePixelRatio) {
   QImage image(size * devicePixelRatio, QImage::Format_ARGB32_Premultiplied);
   image.setDevicePixelRatio(devicePixelRatio);
   image.fill(Qt::transparent);
-  const Drawing drawing = pictureOf(
-      built, {.extra = kNoExtras, .folded = folded, .dimensions = false, .hatching = false});
+  const bool folded = view != DesignView::Net;
+  PictureOptions shown{
+      .extra = kNoExtras, .folded = folded, .dimensions = false, .hatching = false};
+  if (view == DesignView::Ajar) shown.gift = {.opening = kAjar, .bottom = true};
+  if (view == DesignView::Finished) shown.gift.opening = Gift(built).telling();
+  const Drawing drawing = pictureOf(built, shown);
   PaintOptions options;
   options.scale = std::min(size.width() / std::max(drawing.width, 1.0),
                            size.height() / std::max(drawing.height, 1.0));
@@ -27,8 +31,9 @@ QImage designImage(const BuiltDesign& built, bool folded, QSize size, double dev
   return image;
 }
 
-QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio) {
-  return QPixmap::fromImage(designImage(built, folded, size, devicePixelRatio));
+QPixmap designPixmap(const BuiltDesign& built, DesignView view, QSize size,
+                     double devicePixelRatio) {
+  return QPixmap::fromImage(designImage(built, view, size, devicePixelRatio));
 }
 
 }  // namespace creasewright

@@ -7,8 +7,16 @@
 
 namespace creasewright {
 
-/// The pieces of a design, folded or flat, as large as fits into `size`, on a clear ground.
-QImage designImage(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio);
-QPixmap designPixmap(const BuiltDesign& built, bool folded, QSize size, double devicePixelRatio);
+/// What a small picture of a design shows.
+enum class DesignView {
+  Net,
+  Finished,  ///< the gift as it tells most
+  Ajar       ///< the gift a little open, its bottom too, so that styles are told apart
+};
+
+/// A picture as large as fits into `size`, on a clear ground.
+QImage designImage(const BuiltDesign& built, DesignView view, QSize size, double devicePixelRatio);
+QPixmap designPixmap(const BuiltDesign& built, DesignView view, QSize size,
+                     double devicePixelRatio);
 
 }  // namespace creasewright

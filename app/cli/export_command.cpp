@@ -21,6 +21,7 @@
 #include "cli/size_argument.h"
 #include "document/design_units.h"
 #include "pages/calibration_page.h"
+#include "pages/opening.h"
 #include "pages/print_correction.h"
 #include "papers/template/export.h"
 #include "units/length_text.h"
@@ -48,6 +49,7 @@ struct ExportOptions {
   std::string sheet;
   std::string bleed;
   std::string side;
+  std::string open;
   bool noCuts = false;
   bool outlines = false;
   bool folded = false;
@@ -123,6 +125,42 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
   return {};
 }
 
+struct OpeningName {
+  std::string_view name;
+  double opening;
+};
+
+constexpr std::array kOpenings{OpeningName{"closed", kClosed}, OpeningName{"ajar", kAjar},
+                               OpeningName{"open", kOpen}};
+
+/// By its name or as a percentage; nothing where it is neither.
+std::optional<double> readOpening(const std::string& written) {
+  const auto* named = std::ranges::find(kOpenings, written, &OpeningName::name);
+  if (named != kOpenings.end()) return named->opening;
+  QString number = text(written).trimmed();
+  if (number.endsWith(QLatin1Char('%'))) number.chop(1);
+  bool read = false;
+  const int percent = number.toInt(&read);
+  if (!read || percent < 0 || percent > 100) return std::nullopt;
+  return kClosed + (kOpen - kClosed) * percent / 100;
+}
+
+/// The same for what only pictures of the folded box ask for.
+QString foldedProblem(const ExportOptions& options, const QString& ending) {
+  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg"))
+    return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
+  if (options.open.empty()) return {};
+  if (!options.folded) return Cli::tr("--open: Only the folded box can be opened. Add --folded.");
+  if (!options.piece.empty())
+    return Cli::tr("--open: Only the whole box can be opened. Leave out --piece.");
+  if (!readOpening(options.open))
+    return Cli::tr(
+               "--open: “%1” is not how far a box is open. Write one of %2, or 0 to 100 per "
+               "cent, such as 30%.")
+        .arg(shown(options.open), namesOf(kOpenings, QStringLiteral(", ")));
+  return {};
+}
+
 /// The same for what only printed papers ask for.
 QString printedProblem(const ExportOptions& options, const QString& ending) {
   const bool printed = options.kind == "printed";
@@ -157,8 +195,7 @@ QString usageProblem(const ExportOptions& options) {
     return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
         .arg(shown(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
   }
-  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg"))
-    return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
+  if (const QString problem = foldedProblem(options, ending); !problem.isEmpty()) return problem;
   if (!options.kind.empty() &&
       std::ranges::find(kTemplateKinds, options.kind, &KindName::name) == kTemplateKinds.end())
     return Cli::tr("--kind: “%1” is no kind of template. Choose one of: %2.")
@@ -272,6 +309,7 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   for (const KindName& each : kTemplateKinds)
     if (each.name == options.kind) choices.kind = each.kind;
   choices.folded = options.folded;
+  if (!options.open.empty()) choices.opening = readOpening(options.open);
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
   if (!correct(options.printed, choices) || !readMachine(options, choices) ||
@@ -385,6 +423,8 @@ std::function<int()> prepareExport(Grammar& grammar) {
   grammar.flag("--no-cuts", o->noCuts, Cli::tr("printed papers without their cut lines"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
+  grammar.value("--open", namesOf(kOpenings, QStringLiteral("|")).toUtf8() + "|PERCENT", o->open,
+                Cli::tr("how far the folded box is open; as it tells most if left out"));
   return [o] { return runExport(*o); };
 }
 

@@ -39,8 +39,8 @@ void GalleryModel::show(std::vector<Suggestion> suggestions, std::string_view ch
   inParallel(entries_.size(), [&](std::size_t i) {
     Entry& entry = entries_[i];
     const BuiltDesign& built = entry.suggestion.built;
-    entry.folded = designImage(built, true, kFoldedSize, devicePixelRatio);
-    entry.net = designImage(built, false, kNetSize, devicePixelRatio);
+    entry.folded = designImage(built, DesignView::Ajar, kFoldedSize, devicePixelRatio);
+    entry.net = designImage(built, DesignView::Net, kNetSize, devicePixelRatio);
   });
   chosen_ = chosenStyle;
   unit_ = unit;

@@ -71,7 +71,8 @@ void StylePanel::showDesign() {
 }
 
 void StylePanel::showPicture() {
-  picture_->setPixmap(designPixmap(session_.built(), true, kPictureSize, devicePixelRatioF()));
+  picture_->setPixmap(
+      designPixmap(session_.built(), DesignView::Ajar, kPictureSize, devicePixelRatioF()));
 }
 
 }  // namespace creasewright

@@ -2,6 +2,7 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
+#include <QMenu>
 #include <QSlider>
 #include <QToolButton>
 #include <QVBoxLayout>
@@ -9,6 +10,8 @@
 #include <cmath>
 
 #include "bridge/style_text.h"
+#include "guide/extra_steps.h"
+#include "papers/guide/step_words.h"
 #include "preview/fold_view.h"
 #include "widgets/icon.h"
 
@@ -26,6 +29,17 @@ QToolButton* stepButton(const QString& icon, const QString& words, QWidget* pare
   button->setAutoRaise(true);
   button->setToolTip(words);
   button->setAccessibleName(words);
+  return button;
+}
+
+/// Offers how far the finished gift is open.
+QToolButton* openingButton(const FoldView& view, QWidget* parent) {
+  auto* button =
+      stepButton(QStringLiteral("open"), FoldPanel::tr("Close or open the finished box"), parent);
+  auto* menu = new QMenu(button);
+  menu->addActions(view.openings());
+  button->setMenu(menu);
+  button->setPopupMode(QToolButton::InstantPopup);
   return button;
 }
 
@@ -54,6 +68,7 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   strip->addWidget(slider_, 1);
   strip->addWidget(forward);
   strip->addWidget(play_);
+  strip->addWidget(openingButton(*view_, this));
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 8);
   layout->setSpacing(4);
@@ -77,7 +92,8 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
 /// To the moment at which what was chosen is done.
 void FoldPanel::goTo(const Place& place) {
   if (place.progress >= 0 && (place.piece < 0 || place.piece == piece_))
-    slider_->setValue(static_cast<int>(std::lround(place.progress * slider_->maximum())));
+    slider_->setValue(
+        static_cast<int>(std::lround(place.progress * std::max(1, stageCount()) * kStepsPerStage)));
 }
 
 void FoldPanel::showPiece(int index) {
@@ -92,8 +108,16 @@ int FoldPanel::stageCount() const {
   return index < pieces.size() ? pieces[index].net.stageCount() : 0;
 }
 
+int FoldPanel::stepCount() const {
+  return std::max(1, stageCount()) + static_cast<int>(moments_.size());
+}
+
 void FoldPanel::designChanged() {
-  const int last = std::max(1, stageCount()) * kStepsPerStage;
+  const auto& pieces = session_.built().pieces;
+  const auto index = static_cast<std::size_t>(piece_);
+  moments_.clear();
+  if (index < pieces.size() && !pieces[index].role) moments_ = giftMoments(session_.built());
+  const int last = stepCount() * kStepsPerStage;
   if (slider_->maximum() != last) {
     slider_->setRange(0, last);
     slider_->setSingleStep(kStepsPerStage / 10);
@@ -104,7 +128,14 @@ void FoldPanel::designChanged() {
 }
 
 void FoldPanel::sliderMoved(int value) {
-  view_->setProgress(static_cast<double>(value) / slider_->maximum());
+  const int folded = std::max(1, stageCount()) * kStepsPerStage;
+  std::optional<GiftState> state;
+  // At the end it is the finished gift, which may be opened.
+  if (value >= folded && value < slider_->maximum())
+    state = stateAfter(session_.built(), moments_,
+                       static_cast<double>(value - folded) / kStepsPerStage);
+  view_->setGift(std::move(state));
+  view_->setProgress(static_cast<double>(value) / folded);
   stage_->setText(stageWords(value));
 }
 
@@ -128,12 +159,28 @@ void FoldPanel::stepStage(int by) {
 }
 
 QString FoldPanel::stageWords(int value) const {
-  if (value == 0 || stageCount() == 0) return tr("Flat");
   const int stage = (value - 1) / kStepsPerStage;
+  const int first = std::max(1, stageCount());
+  if (value > 0 && stage >= first)
+    return momentWords(moments_[static_cast<std::size_t>(stage - first)]);
+  if (value == 0 || stageCount() == 0) return tr("Flat");
   const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].net;
   return tr("Stage %1 of %2: %3")
       .arg(QString::number(stage + 1), QString::number(stageCount()),
            stageTitle(net.stages[static_cast<std::size_t>(stage)]));
+}
+
+QString FoldPanel::momentWords(const GiftMoment& moment) const {
+  switch (moment.code) {
+    case MomentCode::PutIn:
+      return GuideTr::tr("Put the product in");
+    case MomentCode::Close:
+      return GuideTr::tr("Put the pieces together");
+    case MomentCode::LayInside:
+    case MomentCode::AddExtra:
+      return titleOf(kindOf(session_.built(), moment.extra).act);
+  }
+  return {};
 }
 
 }  // namespace creasewright

@@ -3,6 +3,7 @@
 #include <QTimer>
 #include <QWidget>
 
+#include "pages/gift_moments.h"
 #include "session/design_session.h"
 
 class QLabel;
@@ -13,7 +14,8 @@ namespace creasewright {
 
 class FoldView;
 
-/// The folded view with the strip of fold stages under it, which plays from flat to folded.
+/// The folded view with the strip of fold stages under it, and of what is done to the folded pieces
+/// until the gift is finished; it plays from flat to the gift.
 class FoldPanel : public QWidget {
   Q_OBJECT
 
@@ -34,7 +36,10 @@ class FoldPanel : public QWidget {
   void play(bool on);
   void playOn();
   [[nodiscard]] int stageCount() const;
+  /// Stages, and what follows them.
+  [[nodiscard]] int stepCount() const;
   [[nodiscard]] QString stageWords(int value) const;
+  [[nodiscard]] QString momentWords(const GiftMoment& moment) const;
 
   DesignSession& session_;
   FoldView* view_;
@@ -43,6 +48,7 @@ class FoldPanel : public QWidget {
   QToolButton* play_ = nullptr;
   QTimer tick_;
   int piece_ = 0;
+  std::vector<GiftMoment> moments_;  // after the stages of a piece of the box
 };
 
 }  // namespace creasewright

@@ -40,7 +40,8 @@ double reachOf(const Net& net, const Pose& posed) {
 
 }  // namespace
 
-FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), session_(session) {
+FoldView::FoldView(DesignSession& session, QWidget* parent)
+    : QWidget(parent), session_(session), openings_(new QActionGroup(this)) {
   setFocusPolicy(Qt::StrongFocus);
   setMinimumSize(200, 150);
   setCursor(Qt::OpenHandCursor);
@@ -48,11 +49,12 @@ FoldView::FoldView(DesignSession& session, QWidget* parent) : QWidget(parent), s
   setAccessibleName(tr("Folded piece"));
   setToolTip(
       tr("Drag to turn it. Arrow keys turn by 5 degrees, Home shows the standard view, 1 to 3 the "
-         "front, from above and three-quarter."));
+         "front, from above and three-quarter; 4 to 6 close and open the finished box."));
   addViews();
+  addOpenings();
   connect(&session_, &DesignSession::changed, this, [this] {
-    goingIn_.reset();
-    inFinished_.reset();
+    product_.reset();
+    gift_.reset();
     redraw();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
@@ -70,6 +72,37 @@ void FoldView::addViews() {
   add(tr("From the front"), Qt::Key_1, {Angle::degrees(0), Angle::degrees(0)});
   add(tr("From above"), Qt::Key_2, {Angle::degrees(0), Angle::degrees(kSteepest)});
   add(tr("Three-quarter view"), Qt::Key_3, standardView());
+}
+
+void FoldView::addOpenings() {
+  auto* divider = new QAction(this);
+  divider->setSeparator(true);
+  addAction(divider);
+  const auto add = [this](const QString& words, Qt::Key key, double opening) {
+    auto* action = openings_->addAction(words);
+    action->setCheckable(true);
+    action->setChecked(opening == opening_);
+    action->setShortcut(key);
+    action->setShortcutContext(Qt::WidgetShortcut);
+    action->setData(opening);
+    connect(action, &QAction::triggered, this, [this, opening] { setOpening(opening); });
+    addAction(action);
+  };
+  add(tr("Closed"), Qt::Key_4, kClosed);
+  add(tr("Ajar"), Qt::Key_5, kAjar);
+  add(tr("Open"), Qt::Key_6, kOpen);
+}
+
+void FoldView::setOpening(double opening) {
+  opening_ = std::clamp(opening, kClosed, kOpen);
+  for (QAction* action : openings_->actions())
+    action->setChecked(action->data().toDouble() == opening_);
+  redraw();
+}
+
+void FoldView::setGift(std::optional<GiftState> state) {
+  state_ = std::move(state);
+  redraw();
 }
 
 void FoldView::lookFrom(const View& view) {
@@ -99,20 +132,32 @@ const BuiltPiece* FoldView::piece() const {
                         : &pieces[std::min(static_cast<std::size_t>(piece_), pieces.size() - 1)];
 }
 
-void FoldView::makePicture() {
+/// Folded pieces of the box are seen where they go; those of extras by themselves.
+bool FoldView::showsGift() const { return progress_ >= 1 && piece() != nullptr && !piece()->role; }
+
+void FoldView::makeScene() {
+  const BuiltDesign& built = session_.built();
   const BuiltPiece& shown = *piece();
-  // What goes onto the box does so when it is finished.
-  shown_ = progress_ < 1 ? undressed(session_.built(), shown, foldedPose(shown.net, progress_))
-                         : dressed(session_.built(), shown);
-  const Point3 up = uprightOf(shown);
-  auto& product = progress_ < 1 ? goingIn_ : inFinished_;
-  if (!product)
-    product.emplace(progress_ < 1 ? productInBox(session_.built())
-                                  : productInFinished(session_.built()));
-  const int index = static_cast<int>(&shown - session_.built().pieces.data());
-  picture_ = drawFolded(shown_.net, shown_.pose, frontView(view_, up), up,
-                        productAt(*product, index, shown_.pose, progress_));
-  reach_ = reachOf(shown_.net, shown_.pose);
+  if (showsGift()) {
+    if (!gift_) gift_.emplace(built);
+    GiftState state = state_.value_or(GiftState());
+    if (!state_) state.opening = opening_;
+    scene_ = gift_->at(state);
+    return;
+  }
+  scene_.shown = progress_ < 1 ? undressed(built, shown, foldedPose(shown.net, progress_))
+                               : dressed(built, shown);
+  scene_.up = uprightOf(shown);
+  if (!product_) product_.emplace(productInBox(built));
+  const int index = static_cast<int>(&shown - built.pieces.data());
+  scene_.solids = productAt(*product_, index, scene_.shown.pose, progress_);
+}
+
+void FoldView::makePicture() {
+  makeScene();
+  picture_ = drawFolded(scene_.shown.net, scene_.shown.pose, frontView(view_, scene_.up), scene_.up,
+                        scene_.solids);
+  reach_ = reachOf(scene_.shown.net, scene_.shown.pose);
 }
 
 FoldPlace FoldView::place() const {
@@ -122,16 +167,17 @@ FoldPlace FoldView::place() const {
 
 FoldLight FoldView::light() const {
   const Place& lit = session_.selection().lit();
-  const BuiltPiece& shown = *piece();
-  if (lit.piece >= 0 && &session_.built().pieces[static_cast<std::size_t>(lit.piece)] != &shown)
-    return {};
-  if (lit.creases.empty()) return {lit.panels, {}};
-  const Point3 up = uprightOf(shown);
-  const Camera eye = camera(frontView(view_, up), up);
+  if (lit.creases.empty() || lit.piece < 0) return {lit.piece, lit.panels, {}};
+  const std::vector<PanelOwner>& owners = scene_.shown.owners;
+  const auto first = std::ranges::find(owners, lit.piece, &PanelOwner::piece);
+  if (first == owners.end()) return {};
+  const Camera eye = camera(frontView(view_, scene_.up), scene_.up);
+  const auto offset = static_cast<std::size_t>(first - owners.begin());
+  const Net& net = session_.built().pieces[static_cast<std::size_t>(lit.piece)].net;
   FoldLight out;
   for (const int number : lit.creases) {
-    const Crease& crease = shown.net.creases[static_cast<std::size_t>(number)];
-    const Transform& frame = shown_.pose[static_cast<std::size_t>(crease.parent)];
+    const Crease& crease = net.creases[static_cast<std::size_t>(number)];
+    const Transform& frame = scene_.shown.pose[offset + static_cast<std::size_t>(crease.parent)];
     out.lines.push_back(
         {eye.project(frame.apply(crease.onParent.a)), eye.project(frame.apply(crease.onParent.b))});
   }
@@ -143,11 +189,11 @@ Place FoldView::placeAt(QPointF pixel) {
   if (!picture_) makePicture();
   const int panel = panelSeenAt(*picture_, place(), pixel);
   if (panel < 0) return {};
-  // The box's own panels come first, then those of what it is dressed with.
-  const auto& pieces = session_.built().pieces;
-  if (panel < static_cast<int>(piece()->net.panels.size()))
-    return placeOfPanel(session_.built(), static_cast<int>(piece() - pieces.data()), panel);
-  return {.panels = {text(shown_.net.panels[static_cast<std::size_t>(panel)].id)}};
+  const PanelOwner owner = scene_.shown.owners[static_cast<std::size_t>(panel)];
+  const BuiltDesign& built = session_.built();
+  if (owner.piece >= 0 && !built.pieces[static_cast<std::size_t>(owner.piece)].role)
+    return placeOfPanel(built, owner.piece, owner.panel);
+  return {.panels = {text(scene_.shown.net.panels[static_cast<std::size_t>(panel)].id)}};
 }
 
 void FoldView::paintEvent(QPaintEvent*) {
@@ -156,7 +202,7 @@ void FoldView::paintEvent(QPaintEvent*) {
   if (piece() == nullptr) return;
   if (!picture_) makePicture();
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintFold(painter, *picture_, place(), shown_, light());
+  paintFold(painter, *picture_, place(), scene_.shown, light());
 }
 
 void FoldView::mousePressEvent(QMouseEvent* event) {

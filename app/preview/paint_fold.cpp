@@ -135,6 +135,11 @@ bool isPartOf(const Segment& part, const Segment& line) {
   });
 }
 
+bool isLit(std::size_t panel, const Dressed& shown, const FoldLight& light) {
+  const bool wanted = light.piece < 0 || shown.owners[panel].piece == light.piece;
+  return wanted && light.panels.contains(text(shown.net.panels[panel].id));
+}
+
 }  // namespace
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
@@ -142,9 +147,7 @@ void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& w
   const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
   for (const Facet& facet : picture.facets) {
-    const bool lit =
-        facet.panel >= 0 &&
-        light.panels.contains(text(shown.net.panels[static_cast<std::size_t>(facet.panel)].id));
+    const bool lit = facet.panel >= 0 && isLit(static_cast<std::size_t>(facet.panel), shown, light);
     paintFacet(painter, facet, picture, shown, place, lit);
   }
   painter.setBrush(Qt::NoBrush);

@@ -20,6 +20,7 @@ struct FoldPlace {
 /// What is lit in it: panels by id, or lines in picture coordinates (mm), of which the visible
 /// parts are drawn.
 struct FoldLight {
+  int piece = -1;  ///< whose panels; -1 = whichever has them
   QStringList panels;
   std::vector<Segment> lines;
 };

@@ -59,7 +59,8 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
     const Result<BuiltDesign> built = build(gift);
     auto* item = new QListWidgetItem(text(gift.title), list_);
     if (!built) continue;
-    const QPixmap picture = designPixmap(*built, true, kPicture, devicePixelRatioF());
+    const QPixmap picture =
+        designPixmap(*built, DesignView::Finished, kPicture, devicePixelRatioF());
     QIcon icon(picture);
     icon.addPixmap(picture, QIcon::Selected);  // as it is, not tinted
     item->setIcon(icon);

@@ -63,7 +63,8 @@ struct ShelfReader::State {
     const int mine = run;
     lock.unlock();
     const Result<BuiltDesign> built = build(next_picture.design);
-    QImage image = built ? designImage(*built, true, next_picture.size, 1) : QImage();
+    QImage image =
+        built ? designImage(*built, DesignView::Finished, next_picture.size, 1) : QImage();
     lock.lock();
     if (mine == run && !image.isNull()) pictures.push_back({next_picture.path, std::move(image)});
   }

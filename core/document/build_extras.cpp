@@ -7,6 +7,7 @@
 #include "document/halves.h"
 #include "extras/hosting.h"
 #include "extras/wrap_round.h"
+#include "net/standing.h"
 
 namespace creasewright {
 namespace {
@@ -30,10 +31,21 @@ Host hostOf(const Design& design) {
   return host;
 }
 
+/// Where the pieces stand in the closed box.
+void placePieces(Host& host) {
+  std::vector<const Piece*> parts;
+  for (const HostPiece& piece : host.pieces) parts.push_back(piece.part);
+  const auto first = parts.empty() ? std::nullopt : standingOf(*parts.front(), parts);
+  for (HostPiece& piece : host.pieces)
+    if (const auto own = standingOf(*piece.part, parts); first && own && own->root == first->root)
+      piece.place = first->place.inverse().after(own->place);
+}
+
 Host hostOf(const BuiltDesign& built) {
   Host host = hostOf(built.design);
   for (const BuiltPiece& piece : built.pieces)
     if (!piece.role) host.pieces.push_back({&piece, &piece.folded, piece.cavityBox});
+  placePieces(host);
   return host;
 }
 
@@ -52,6 +64,7 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
   Host host = hostOf(design);
   for (std::size_t i = 0; i < pieces.size(); ++i)
     host.pieces.push_back({&pieces[i], &poses[i], {}});
+  placePieces(host);
   host.wraps = wrapsOf(design.extras, host);
   for (std::size_t i = 0; i < design.extras.size(); ++i) {
     const Result<const ExtraKind*> kind = findExtraKind(design.extras[i].kind);

@@ -253,8 +253,9 @@ class Dresser {
     const FacePlace& face = role.faces.front();
     const int host = made_[extra].host;
     if (host == kOnBox) {
-      if (face.piece != 0) return std::nullopt;
-      return (*box_.pieces.front().folded)[static_cast<std::size_t>(face.panel)].after(face.place);
+      const HostPiece& on = box_.pieces[static_cast<std::size_t>(face.piece)];
+      if (!on.place) return std::nullopt;
+      return on.place->after((*on.folded)[static_cast<std::size_t>(face.panel)]).after(face.place);
     }
     const auto h = static_cast<std::size_t>(host);
     const BuiltPiece& on = made_[h].pieces[static_cast<std::size_t>(face.piece)];
@@ -266,8 +267,9 @@ class Dresser {
   /// Out of the face of the box of a name.
   [[nodiscard]] std::optional<Point3> sideOf(const std::string& name) const {
     for (const HostFace& face : facesOf(box_)) {
-      if (face.piece != 0 || faceName(box_, face) != name) continue;
-      return (*box_.pieces.front().folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
+      const HostPiece& on = box_.pieces[static_cast<std::size_t>(face.piece)];
+      if (!on.place || faceName(box_, face) != name) continue;
+      return on.place->turn((*on.folded)[static_cast<std::size_t>(face.panel)].normal() * -1);
     }
     return std::nullopt;
   }

@@ -3,15 +3,10 @@
 #include <algorithm>
 #include <cmath>
 
-#include "folding/cavity/outside.h"
 #include "folding/surfaces/upright.h"
 
 namespace creasewright {
 namespace {
-
-std::array<double, 3> asArray(const CavitySize& size) {
-  return {size.length, size.width, size.height};
-}
 
 /// Whether another piece goes over this one.
 bool isCovered(const Host& host, const Piece& piece) {
@@ -22,13 +17,22 @@ bool isCovered(const Host& host, const Piece& piece) {
       });
 }
 
-/// What a piece adds to the sizes of those before it.
-void widen(std::array<double, 3>& sizes, const HostPiece& piece, double caliper) {
-  const std::array<double, 3> own =
-      asArray(measureOutside(piece.part->net, *piece.folded, *piece.part->cavity, caliper));
-  for (std::size_t i = 0; i < 3; ++i) {
-    const bool closes = piece.part->over && !piece.part->over->axes.at(i);
-    sizes.at(i) = std::max(closes ? sizes.at(i) + caliper : sizes.at(i), own.at(i));
+struct Span {
+  double low = 1e9;
+  double high = -1e9;
+};
+
+/// How far a piece of the box reaches along the axes, half a caliper on either side.
+void widen(std::array<Span, 3>& spans, const std::array<Point3, 3>& axes, const HostPiece& piece,
+           const Transform& standing, double caliper) {
+  for (std::size_t i = 0; i < piece.part->net.panels.size(); ++i) {
+    const Transform place = standing.after((*piece.folded)[i]);
+    for (const Point& corner : piece.part->net.panels[i].outline)
+      for (std::size_t k = 0; k < 3; ++k) {
+        const double at = dot(place.apply(corner), axes.at(k));
+        spans.at(k).low = std::min(spans.at(k).low, at - caliper / 2);
+        spans.at(k).high = std::max(spans.at(k).high, at + caliper / 2);
+      }
   }
 }
 
@@ -58,11 +62,11 @@ Point3 upOf(const Host& host, const HostPiece& piece) {
   return piece.place->inverse().turn(host.box->up);
 }
 
-/// Out of a face, in the frame of the box where the piece has its place there.
+/// Out of a face, of an extra in the frame of the box, of the box's own piece in the piece's.
 Point3 outOf(const Host& host, const HostFace& face) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
   const Point3 out = (*piece.folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
-  return piece.place ? piece.place->turn(out) : out;
+  return piece.place && host.box ? piece.place->turn(out) : out;
 }
 
 /// Whether a face looks at somebody in front of the box.
@@ -103,15 +107,19 @@ std::optional<OutsideBox> outsideOf(const Host& host) {
   const auto owner = first.part->net.find(cavity.panel);
   if (!owner || first.part->net.creases.empty()) return std::nullopt;
   const Transform& frame = (*first.folded)[static_cast<std::size_t>(*owner)];
-  const CavityBox box = outsideBox(first.part->net, *first.folded, cavity, caliper);
   OutsideBox outside;
-  outside.centre = frame.apply((box.low + box.high) / 2);
   outside.up = uprightOf(*first.part);
   for (std::size_t i = 0; i < 3; ++i) outside.axes.at(i) = frame.turn(unitAlong(cavity.axes.at(i)));
+  std::array<Span, 3> spans;
+  widen(spans, outside.axes, first, {}, caliper);
   for (const HostPiece& piece : host.pieces)
-    if (piece.part->cavity && !piece.part->net.creases.empty())
-      widen(outside.sizes, piece, caliper);
-  for (double& size : outside.sizes) size += 2 * host.onFaces.mm();
+    if (piece.place && piece.part->cavity && !piece.part->net.creases.empty())
+      widen(spans, outside.axes, piece, *piece.place, caliper);
+  for (std::size_t i = 0; i < 3; ++i) {
+    const auto [low, high] = spans.at(i);
+    outside.centre = outside.centre + outside.axes.at(i) * ((low + high) / 2);
+    outside.sizes.at(i) = high - low + 2 * host.onFaces.mm();
+  }
   return outside;
 }
 

@@ -20,7 +20,7 @@ struct HostPiece {
   const Piece* part = nullptr;
   const Pose* folded = nullptr;
   CavityBox cavity;  ///< in the frame of the cavity's panel; empty when it has none
-  std::optional<Transform> place = {};  ///< of an extra's piece: its panel 0 in the box's first
+  std::optional<Transform> place = {};  ///< its panel 0 in the frame of the box's first piece
 };
 
 /// What goes once round the finished box over its faces: a band, a sleeve, a ribbon.
@@ -56,7 +56,7 @@ struct WrapBody {
 /// What stands out from a face of the box: a label, its layers and foam.
 struct Raised {
   std::string kind;  ///< of the extra
-  Point3 out;        ///< of the face, in the frame of the first piece's panel 0
+  Point3 out;        ///< of the face, in the frame of the host's first panel 0
   std::vector<Point3> corners;
   double height = 0;  ///< mm
   bool foam = false;
@@ -82,8 +82,8 @@ struct Host {
   }
 };
 
-/// Of all pieces together; a lid or sleeve adds its caliper where it closes a side. Nothing when no
-/// piece has a cavity.
+/// Of all pieces together as they stand closed, in the frame of the first. Nothing when that has no
+/// cavity.
 std::optional<OutsideBox> outsideOf(const Host& host);
 
 /// The same over what goes round it below (Host::under), which lies about the same middle.

@@ -194,7 +194,8 @@ Angle turnedBy(Angle a, Angle b) { return Angle::degrees(a.degrees() + b.degrees
 Raised raisedBy(const Extra& extra, const std::vector<StackLayer>& stack, const Host& host,
                 const HostFace& face, const Polygon& outline) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
+  const Transform& own = (*piece.folded)[static_cast<std::size_t>(face.panel)];
+  const Transform place = piece.place && !host.box ? piece.place->after(own) : own;
   Raised raised{extra.kind, place.normal() * -1, {}, heightOf(stack), false};
   for (const Point& p : outline) raised.corners.push_back(place.apply(p));
   raised.foam = std::ranges::any_of(

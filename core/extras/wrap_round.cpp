@@ -4,8 +4,6 @@
 #include <cmath>
 
 #include "extras/extra_kind.h"
-#include "folding/cavity/outside.h"
-#include "folding/surfaces/upright.h"
 
 namespace creasewright {
 namespace {
@@ -19,32 +17,13 @@ struct AxisOfPiece {
   double middle = 0;
 };
 
-/// Pieces share the middle of the whole box, but for the axis that a lid closes: there it lies at
-/// the top and the tray at the bottom.
 std::optional<AxisOfPiece> axisOf(const Host& host, const HostPiece& piece, std::size_t axis) {
-  if (piece.place && host.box) {
-    const Transform into = piece.place->inverse();
-    const Point3 along = into.turn(host.box->axes.at(axis));
-    return AxisOfPiece{along, dot(into.apply(host.box->centre), along)};
-  }
-  const std::optional<OutsideBox> whole = outsideOf(host);
-  if (!whole || !piece.part->cavity) return std::nullopt;
-  const Cavity& cavity = *piece.part->cavity;
-  const auto owner = piece.part->net.find(cavity.panel);
-  if (!owner) return std::nullopt;
-  const Transform& frame = (*piece.folded)[static_cast<std::size_t>(*owner)];
-  const CavityBox box = outsideBox(piece.part->net, *piece.folded, cavity, host.bench.caliper.mm());
-  AxisOfPiece found{frame.turn(unitAlong(cavity.axes.at(axis)))};
-  found.middle = dot(frame.apply((box.low + box.high) / 2), found.along);
-  const Point3 size = box.high - box.low;
-  const double own =
-      std::array{size.x, size.y, size.z}.at(static_cast<std::size_t>(cavity.axes.at(axis)));
-  const double missing = std::max(0.0, whole->sizes.at(axis) - own) / 2;
-  const double rise = dot(found.along, uprightOf(*piece.part));
-  if (std::abs(rise) < 0.9 || host.pieces.size() == 1) return found;
-  const bool onTop = piece.part->over && !piece.part->over->axes.at(axis);
-  found.middle += (onTop ? -missing : missing) * (rise > 0 ? 1 : -1);
-  return found;
+  const std::optional<OutsideBox> whole = host.box ? host.box : outsideOf(host);
+  const bool first = &piece == host.pieces.data();
+  if (!whole || (!piece.place && !first)) return std::nullopt;
+  const Transform into = piece.place.value_or(Transform()).inverse();
+  const Point3 along = into.turn(whole->axes.at(axis));
+  return AxisOfPiece{along, dot(into.apply(whole->centre), along)};
 }
 
 /// What goes round as it lies over the box, its own thickness left out.

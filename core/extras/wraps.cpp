@@ -110,8 +110,7 @@ Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& h
   body.sizes.at(girth.across) = out.width;
   body.sizes.at(girth.deep) = out.height;
   ExtraPiece built{std::move(piece), Placing::Round};
-  if (host.pieces.size() == 1)
-    built.around = placeRound(box, girth, {middle.x, middle.y, wrap.depth.mm() / 2});
+  built.around = placeRound(box, girth, {middle.x, middle.y, wrap.depth.mm() / 2});
   ExtraParts parts;
   parts.pieces.push_back(std::move(built));
   parts.body = body;

@@ -160,6 +160,14 @@ std::optional<PuttingIn> puttingIn(const BuiltPiece& built) {
   return PuttingIn{0, false, false, {}, {}};
 }
 
+bool roomStaysFree(const BuiltPiece& piece, const Pose& pose) {
+  if (!hasSpace(piece)) return true;
+  const auto panel = static_cast<std::size_t>(*piece.net.find(piece.cavity->panel));
+  const Block core = coreOf(piece.cavityBox);
+  return std::ranges::none_of(ringsOf(piece, pose, pose[panel]),
+                              [&](const Ring& ring) { return meets(ring, core); });
+}
+
 std::optional<int> productPiece(const BuiltDesign& built) {
   std::optional<int> holder;
   double smallest = 0;

@@ -19,6 +19,10 @@ struct PuttingIn {
 /// axes. Nothing for a piece with no space of its own, or for another piece.
 std::optional<PuttingIn> puttingIn(const BuiltPiece& piece);
 
+/// Whether no panel of the piece in a pose of its own comes into the middle of its space, as far as
+/// it has one.
+bool roomStaysFree(const BuiltPiece& piece, const Pose& pose);
+
 /// The piece that the product goes into, of BuiltDesign::pieces: of the box's own pieces with a
 /// space for it the one with the smallest. Nothing where none has.
 std::optional<int> productPiece(const BuiltDesign& built);

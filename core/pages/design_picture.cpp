@@ -7,11 +7,9 @@
 #include "drawing/net_drawing.h"
 #include "folding/surfaces/scene.h"
 #include "folding/surfaces/upright.h"
-#include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 #include "pages/marks.h"
 #include "pages/pale_paper.h"
-#include "pages/product_in_box.h"
 
 namespace creasewright {
 namespace {
@@ -55,32 +53,53 @@ Drawing withScaleBars(const Drawing& drawing) {
   return out;
 }
 
-Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
-                    const std::optional<ProductInBox>& product) {
+Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
   const Dressed shown = dressed(design, built);
   const Point3 up = uprightOf(built);
+  const auto product = productInFinished(design);
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
                              productAt(product, index, shown.pose, 1)),
                   shown.looks);
 }
 
+/// Puts a part to the right of those before it.
+void addBeside(Drawing& out, const Drawing& part) {
+  constexpr double kApart = 10;
+  const double at = out.width > 0 ? out.width + kApart : 0;
+  append(out, moved(part, {at, 0}));
+  out.width = at + part.width;
+  out.height = std::max(out.height, part.height);
+}
+
+Drawing foldedPieces(const BuiltDesign& design, const PictureOptions& options) {
+  Drawing out;
+  const auto wanted = [&](const BuiltPiece& piece) {
+    return options.extra == kAllExtras || !piece.role || piece.role->extra == options.extra;
+  };
+  if (!options.piece.empty()) {
+    for (const BuiltPiece& piece : design.pieces)
+      if (piece.name == options.piece && wanted(piece)) addBeside(out, foldPicture(design, piece));
+    return out;
+  }
+  const Gift gift(design);
+  const GiftScene scene = gift.at(options.gift);
+  if (!scene.shown.pose.empty())
+    addBeside(out, drawFold(gift.picture(scene, standardView()), scene.shown.looks));
+  for (const BuiltPiece& piece : design.pieces)
+    if (wanted(piece) && !gift.holds(piece)) addBeside(out, foldPicture(design, piece));
+  return out;
+}
+
 }  // namespace
 
 Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options) {
-  constexpr double kApart = 10;
-  const auto product = options.folded ? productInFinished(design) : std::nullopt;
+  if (options.folded) return foldedPieces(design, options);
   Drawing out;
   for (const BuiltPiece& built : design.pieces) {
     if (!options.piece.empty() && built.name != options.piece) continue;
-    if (options.folded && options.piece.empty() && !standsAlone(design, built)) continue;
     if (options.extra != kAllExtras && built.role && built.role->extra != options.extra) continue;
-    const Drawing part =
-        options.folded ? foldPicture(design, built, product) : netPicture(design, built, options);
-    const double at = out.width > 0 ? out.width + kApart : 0;
-    append(out, moved(part, {at, 0}));
-    out.width = at + part.width;
-    out.height = std::max(out.height, part.height);
+    addBeside(out, netPicture(design, built, options));
   }
   return options.scaleBar ? withScaleBars(out) : out;
 }

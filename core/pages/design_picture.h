@@ -4,6 +4,7 @@
 
 #include "document/build.h"
 #include "drawing/drawing.h"
+#include "pages/gift.h"
 
 namespace creasewright {
 
@@ -14,15 +15,16 @@ inline constexpr int kNoExtras = -2;
 struct PictureOptions {
   std::string piece = {};  ///< only this piece; empty = all, side by side
   int extra = kAllExtras;  ///< beside the box only this of Design::extras
-  bool folded = false;     ///< the folded box instead of the net
+  bool folded = false;     ///< the finished gift, or one folded piece, instead of the net
+  GiftState gift = {};     ///< how it is shown
   bool dimensions = true;  ///< score distances and sizes around a net
   bool hatching = true;    ///< waste and glue of a net
   bool coloured = false;   ///< a net in the colours of its card, pale where lines want it
   bool scaleBar = false;   ///< below a net: bars of 100 mm and 4 in, and what a unit is
 };
 
-/// Net or folded box of the chosen pieces as one drawing in true size, 10 mm apart. A net that is
-/// needed more than once says so below it.
+/// Nets of the chosen pieces, or the finished gift and what is no part of it, as one drawing in
+/// true size, 10 mm apart. A net that is needed more than once says so below it.
 Drawing pictureOf(const BuiltDesign& design, const PictureOptions& options);
 
 }  // namespace creasewright

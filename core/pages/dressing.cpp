@@ -1,8 +1,6 @@
 #include "pages/dressing.h"
 
 #include <algorithm>
-#include <array>
-#include <cmath>
 #include <iterator>
 
 #include "document/halves.h"
@@ -11,11 +9,6 @@
 
 namespace creasewright {
 namespace {
-
-int ownPieces(const BuiltDesign& built) {
-  return static_cast<int>(std::ranges::count_if(
-      built.pieces, [](const BuiltPiece& p) { return !p.role; }));
-}
 
 /// How the panels of a net cut from a piece's card look.
 std::vector<PanelLook> looksOf(const BuiltDesign& built, const BuiltPiece& piece, const Net& net) {
@@ -31,130 +24,156 @@ int indexOf(const BuiltDesign& built, const BuiltPiece& piece) {
   return static_cast<int>(&piece - built.pieces.data());
 }
 
-/// What lies on the faces of a piece whose panel 0 is at `place`, and what lies on that.
-void addOnFaces(const BuiltDesign& built, const BuiltPiece& host, const Transform& place,
-                Dressed& out) {
-  const int onto = indexOf(built, host);
-  const auto panelAt = [&](const FacePlace& face) {
-    return place.after(host.folded[static_cast<std::size_t>(face.panel)]).after(face.place);
-  };
-  for (const BuiltPiece& part : built.pieces) {
-    if (!part.role || part.role->placing == Placing::InFace) continue;
-    for (const FacePlace& face : part.role->faces) {
-      if (face.piece != onto) continue;
-      out.net.panels.push_back(part.net.panels.front());
-      out.pose.push_back(panelAt(face));
-      out.looks.push_back(looksOf(built, part, part.net).front());
-      addOnFaces(built, part, panelAt(face), out);
-    }
-  }
-  for (const RibbonNeed& ribbon : built.ribbons) {
-    if (!ribbon.shape || !ribbon.shape->face || ribbon.shape->face->piece != onto) continue;
-    addBow(*ribbon.shape, ribbon.width.mm(), panelAt(*ribbon.shape->face), out.net, out.pose);
-    const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
-    out.looks.resize(out.net.panels.size(), {extra.card.colours});
-  }
-}
-
-/// A whole folded piece, its panel 0 at `place` in the frame of panel 0.
-void addWhole(const BuiltDesign& built, const BuiltPiece& part, const Transform& place,
-              Dressed& out) {
-  const int first = static_cast<int>(out.net.panels.size());
-  for (std::size_t i = 0; i < part.net.panels.size(); ++i) {
-    out.net.panels.push_back(part.net.panels[i]);
-    out.pose.push_back(place.after(part.folded[i]));
-  }
-  std::ranges::move(looksOf(built, part, part.net), std::back_inserter(out.looks));
-  for (Crease crease : part.net.creases) {
-    crease.parent += first;
-    crease.child += first;
-    out.net.creases.push_back(crease);
-  }
-  for (Mate mate : part.net.mates) {
-    mate.panel += first;
-    mate.onto += first;
-    out.net.mates.push_back(mate);
-  }
-}
-
 bool isGluedOn(const BuiltPiece& piece) {
   return piece.held && piece.held->by == Hold::Glue && piece.held->place;
 }
 
-/// The pieces glued onto the one called `name`, which lies at `place`, and those glued onto them.
-void addGlued(const BuiltDesign& built, const std::string& name, const Transform& place,
-              Dressed& out) {
-  for (const BuiltPiece& part : built.pieces) {
-    if (!isGluedOn(part) || part.held->to != name) continue;
-    const Transform there = place.after(*part.held->place);
-    addWhole(built, part, there, out);
-    addGlued(built, part.name, there, out);
-  }
+/// A piece with what lies on it, and the pieces glued onto it.
+void addWithGlued(const BuiltDesign& built, const BuiltPiece& piece, const Transform& place,
+                  Dressing& out) {
+  out.add(piece, place, piece.folded);
+  out.addOnFaces(piece, place, piece.folded);
+  for (const BuiltPiece& part : built.pieces)
+    if (isGluedOn(part) && part.held->to == piece.name)
+      addWithGlued(built, part, place.after(*part.held->place), out);
 }
 
-/// What joins a second half to the first, which was glued onto it: their layers follow from that.
-void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed& out) {
-  const auto half = std::ranges::find_if(
-      built.pieces, [&](const BuiltPiece& each) { return areHalves(each, other); });
-  if (half == built.pieces.end()) return;
-  const auto first = static_cast<int>(half->net.panels.size());
-  const auto own = static_cast<int>(other.net.panels.size());
-  const auto there = [&](int panel) { return panel < first ? panel + own : panel - first; };
-  for (Mate mate : wholeOf(built, *half)->net.mates) {
-    if ((mate.panel < first) == (mate.onto < first)) continue;
-    mate.panel = there(mate.panel);
-    mate.onto = there(mate.onto);
-    out.net.mates.push_back(std::move(mate));
-  }
-}
+/// Where what is glued on comes from: so far before its face, mm.
+constexpr double kBefore = 50;
 
 }  // namespace
 
-Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) {
-  return {piece.net, std::move(pose), looksOf(built, piece, piece.net)};
+double Dressing::onWay(int extra) const {
+  const auto index = static_cast<std::size_t>(extra);
+  return index < extras_.size() ? extras_[index] : 1;
 }
 
-Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
-  Dressed out = undressed(built, piece, piece.folded);
-  if (piece.role) {
-    addOnFaces(built, piece, {}, out);
-    return out;
+void Dressing::add(const BuiltPiece& piece, const Transform& place, const Pose& pose) {
+  const int first = static_cast<int>(out_.net.panels.size());
+  for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+    out_.net.panels.push_back(piece.net.panels[i]);
+    out_.pose.push_back(place.after(pose[i]));
+    out_.owners.push_back({indexOf(built_, piece), static_cast<int>(i)});
   }
-  if (const auto whole = wholeOf(built, piece))
-    out = {whole->net, whole->folded, looksOf(built, piece, whole->net)};
-  addGlued(built, piece.name, {}, out);
-  addMatesOfHalves(built, piece, out);
-  const int index = indexOf(built, piece);
-  addOnFaces(built, piece, {}, out);
-  for (const BuiltPiece& part : built.pieces) {
-    if (!part.role || index != 0 || !part.role->around) continue;
-    addWhole(built, part, *part.role->around, out);
-    addOnFaces(built, part, *part.role->around, out);
+  std::ranges::move(looksOf(built_, piece, piece.net), std::back_inserter(out_.looks));
+  for (Crease crease : piece.net.creases) {
+    crease.parent += first;
+    crease.child += first;
+    out_.net.creases.push_back(std::move(crease));
   }
-  if (index == 0 && ownPieces(built) == 1)
-    for (const RibbonNeed& ribbon : built.ribbons) {
-      if (ribbon.shape && ribbon.shape->crossing)
-        addBow(*ribbon.shape, ribbon.width.mm(), *ribbon.shape->crossing, out.net, out.pose);
-      addRibbon(ribbon, out.net, out.pose);
-      const Extra& extra = built.design.extras[static_cast<std::size_t>(ribbon.extra)];
-      out.looks.resize(out.net.panels.size(), {extra.card.colours});
+  for (Mate mate : piece.net.mates) {
+    mate.panel += first;
+    mate.onto += first;
+    out_.net.mates.push_back(std::move(mate));
+  }
+  for (Slit slit : piece.net.slits) {
+    slit.panel += first;
+    out_.net.slits.push_back(std::move(slit));
+  }
+  for (Inscription words : piece.net.inscriptions) {
+    words.panel += first;
+    out_.net.inscriptions.push_back(std::move(words));
+  }
+}
+
+void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const Pose& pose) {
+  const int onto = indexOf(built_, piece);
+  const auto panelAt = [&](const FacePlace& face, double share) {
+    return place.after(pose[static_cast<std::size_t>(face.panel)])
+        .after(Transform::translation({0, 0, -kBefore * (1 - share)}))
+        .after(face.place);
+  };
+  for (const BuiltPiece& part : built_.pieces) {
+    if (!part.role || part.role->placing == Placing::InFace) continue;
+    const double share = onWay(part.role->extra);
+    if (share <= 0) continue;
+    for (const FacePlace& face : part.role->faces) {
+      if (face.piece != onto) continue;
+      out_.net.panels.push_back(part.net.panels.front());
+      out_.pose.push_back(panelAt(face, share));
+      out_.looks.push_back(looksOf(built_, part, part.net).front());
+      out_.owners.push_back({indexOf(built_, part), 0});
+      addOnFaces(part, out_.pose.back(), part.folded);
     }
+  }
+  for (const RibbonNeed& ribbon : built_.ribbons) {
+    if (!ribbon.shape || !ribbon.shape->face || ribbon.shape->face->piece != onto) continue;
+    const double share = onWay(ribbon.extra);
+    if (share <= 0) continue;
+    const std::size_t first = out_.net.panels.size();
+    addBow(*ribbon.shape, ribbon.width.mm(), panelAt(*ribbon.shape->face, share), out_.net,
+           out_.pose);
+    addRibbonPanels(ribbon.extra, first);
+  }
+}
+
+/// Looks and owners of the panels of ribbon from `first` on.
+void Dressing::addRibbonPanels(int extra, std::size_t first) {
+  const CardColours& colours = built_.design.extras[static_cast<std::size_t>(extra)].card.colours;
+  out_.looks.resize(out_.net.panels.size(), {colours});
+  for (std::size_t i = first; i < out_.net.panels.size(); ++i)
+    out_.owners.push_back({-1, static_cast<int>(i - first)});
+}
+
+void Dressing::addRibbons(const Transform& place) {
+  for (const RibbonNeed& ribbon : built_.ribbons) {
+    const double share = onWay(ribbon.extra);
+    if (share <= 0) continue;
+    const std::size_t first = out_.net.panels.size();
+    if (ribbon.shape && ribbon.shape->crossing)
+      addBow(*ribbon.shape, ribbon.width.mm(), *ribbon.shape->crossing, out_.net, out_.pose);
+    addRibbon(ribbon, share, out_.net, out_.pose);
+    for (std::size_t i = first; i < out_.pose.size(); ++i) out_.pose[i] = place.after(out_.pose[i]);
+    addRibbonPanels(ribbon.extra, first);
+  }
+}
+
+void Dressing::addMatesOfHalves() {
+  const auto firstOf = [&](const BuiltPiece& piece) {
+    const int index = indexOf(built_, piece);
+    const auto found = std::ranges::find(out_.owners, index, &PanelOwner::piece);
+    return static_cast<int>(found - out_.owners.begin());
+  };
+  for (const BuiltPiece& half : built_.pieces)
+    for (const BuiltPiece& other : built_.pieces) {
+      if (!areHalves(half, other)) continue;
+      const auto own = static_cast<int>(half.net.panels.size());
+      const auto there = [&](int panel) {
+        return panel < own ? firstOf(half) + panel : firstOf(other) + panel - own;
+      };
+      const std::optional<Whole> whole = wholeOf(built_, half);
+      for (Mate mate : whole->net.mates) {
+        if ((mate.panel < own) == (mate.onto < own)) continue;
+        mate.panel = there(mate.panel);
+        mate.onto = there(mate.onto);
+        out_.net.mates.push_back(std::move(mate));
+      }
+    }
+}
+
+Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) {
+  Dressed out{piece.net, std::move(pose), looksOf(built, piece, piece.net), {}};
+  for (std::size_t i = 0; i < piece.net.panels.size(); ++i)
+    out.owners.push_back({indexOf(built, piece), static_cast<int>(i)});
   return out;
 }
 
-bool standsAlone(const BuiltDesign& built, const BuiltPiece& piece) {
-  if (!piece.role) return !isGluedOn(piece);
-  switch (piece.role->placing) {
-    case Placing::Round:
-      return !piece.role->around || ownPieces(built) > 1;
-    case Placing::OnFace:
-    case Placing::InFace:
-      return false;
-    case Placing::Inside:
-    case Placing::Hanging:
-      return true;
+Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
+  Dressing out(built);
+  if (isGluedOn(piece)) {
+    out.add(piece, {}, piece.folded);
+    const auto other = std::ranges::find_if(
+        built.pieces, [&](const BuiltPiece& each) { return areHalves(piece, each); });
+    if (other != built.pieces.end()) out.add(*other, piece.held->place->inverse(), other->folded);
+    out.addOnFaces(piece, {}, piece.folded);
+  } else {
+    addWithGlued(built, piece, {}, out);
   }
-  return true;
+  const bool halves = std::ranges::any_of(built.pieces, [&](const BuiltPiece& each) {
+    return areHalves(each, piece) || areHalves(piece, each);
+  });
+  if (halves) out.addMatesOfHalves();
+  return out.take();
 }
 
 }  // namespace creasewright

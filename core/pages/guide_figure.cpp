@@ -34,17 +34,39 @@ BuiltDesign withoutExtras(const BuiltDesign& built, const std::vector<int>& with
   return now;
 }
 
-Drawing foldedPieces(const BuiltDesign& built, int extra) {
+Drawing foldedPieces(const BuiltDesign& built, int extra, GiftState state) {
   PictureOptions options;
   options.folded = true;
   options.extra = extra;
+  options.gift = std::move(state);
   return pictureOf(built, options);
+}
+
+/// The gift as the hand has it in a step: pieces that meet are half together, what goes round is
+/// half on, and the box is open where something goes into it, before the product.
+GiftState stateIn(const BuiltDesign& built, const Step& step) {
+  GiftState state;
+  if (step.code == StepCode::PutTogether) state.opening = kAjar;
+  if (step.extra < 0) return state;
+  constexpr double kHalfOn = 0.55;
+  for (const BuiltPiece& piece : built.pieces) {
+    if (!piece.role || piece.role->extra != step.extra) continue;
+    const bool inside = piece.role->placing == Placing::Inside;
+    if (!inside && piece.role->placing != Placing::Round) continue;
+    state.extras.assign(built.design.extras.size(), 1);
+    state.extras[static_cast<std::size_t>(step.extra)] = kHalfOn;
+    if (inside) state.opening = kOpen;
+    if (inside) state.product = -1;
+  }
+  return state;
 }
 
 }  // namespace
 
 Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room) {
-  return fittedInto(foldedPieces(built, kAllExtras), room);
+  GiftState state;
+  state.opening = Gift(built).telling();
+  return fittedInto(foldedPieces(built, kAllExtras, std::move(state)), room);
 }
 
 StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
@@ -56,9 +78,11 @@ StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
       folded_ = foldedPicture(piece_, step,
                               step.figure.progressFrom > 0 ? productInBox(built) : std::nullopt);
       break;
-    case FigureKind::Finished:
-      folded_ = {foldedPieces(withoutExtras(built, step.figure.without), step.extra), {}};
+    case FigureKind::Finished: {
+      const BuiltDesign now = withoutExtras(built, step.figure.without);
+      folded_ = {foldedPieces(now, step.extra, stateIn(now, step)), {}};
       break;
+    }
   }
 }
 

@@ -33,7 +33,7 @@ class StepFigure {
 /// One figure for one room.
 Drawing guideFigure(const BuiltDesign& built, const Step& step, const FigureRoom& room = {});
 
-/// All pieces folded, side by side, for the head of a guide.
+/// The finished gift as it tells most, for the head of a guide.
 Drawing finishedFigure(const BuiltDesign& built, const FigureRoom& room = {});
 
 }  // namespace creasewright

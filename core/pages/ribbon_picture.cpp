@@ -77,11 +77,15 @@ void addTail(const Transform& place, double direction, double length, double wid
 
 }  // namespace
 
-void addRibbon(const RibbonNeed& ribbon, Net& net, Pose& pose) {
+void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose) {
   if (ribbon.ways.empty()) return;
+  const auto parts = static_cast<double>(ribbon.ways.size() + 1);
+  double there = 0;  // of the ribbon, before the next part of it
   const double width = drawnWidth(ribbon);
   double off = kOff;
   for (const RibbonWay& way : ribbon.ways) {
+    if (share <= there) return;
+    there += 1 / parts;
     const std::size_t b = (way.axis + 1) % 3;
     const std::size_t c = (way.axis + 2) % 3;
     for (const double sign : {1.0, -1.0}) {
@@ -90,6 +94,7 @@ void addRibbon(const RibbonNeed& ribbon, Net& net, Pose& pose) {
     }
     off += kOver;
   }
+  if (share <= there) return;
   const double span = 2 * std::min(kLoop * ribbon.bow.mm(), 0.45 * ribbon.round.sizes[0]);
   if (span > 2 * width)
     addBow({BowForm::TwoLoops, span, 0, 1, {}, {}}, width, crossingOf(ribbon), net, pose);

@@ -6,8 +6,9 @@
 
 namespace creasewright {
 
-/// Adds a ribbon round the box and its bow as panels that lie just off what it goes over.
-void addRibbon(const RibbonNeed& ribbon, Net& net, Pose& pose);
+/// Adds a ribbon round the box and its bow as panels that lie just off what it goes over; while its
+/// `share` grows to 1 they appear one after the other.
+void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose);
 
 /// Adds a bow at a place: x to the right, y up, z into what it is glued to.
 void addBow(const BowShape& bow, double width, const Transform& place, Net& net, Pose& pose);

@@ -26,6 +26,15 @@ Piece trayPiece(const Parameters& p, const GluedTray& tray) {
   return {"tray", net.take(), insideOf(tray)};
 }
 
+/// About the middle of the tray, its front on top.
+Holding roundTray(const Sleeve& sleeve, const GluedTray& tray) {
+  const Point3 corner{(tray.length - sleeve.length) / 2, (tray.width - sleeve.width) / 2,
+                      (tray.depth + sleeve.depth) / 2};
+  Holding held{Hold::Loose, "tray"};
+  held.place = Transform::frame(corner, {0, 1, 0}, {1, 0, 0});
+  return held;
+}
+
 /// As long as the tray outside; width and depth as its own parameters say.
 Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
   const Sleeve sleeve{tray.length + t, tray.width + p.mm("sleeve-wider"),
@@ -37,7 +46,7 @@ Piece sleevePiece(const Parameters& p, const GluedTray& tray, double t) {
                        Length::mm(p.mm("sleeve-deeper") - 3 * t)},
                       {true, true, true}};
   Piece piece{"sleeve", net.take(), insideOf(sleeve), over};
-  piece.held = Holding{Hold::Loose, "tray"};
+  piece.held = roundTray(sleeve, tray);
   return piece;
 }
 

@@ -77,6 +77,8 @@ std::vector<Piece> buildInsert(const Parameters& p, const Workbench& bench) {
   longDivider.cavity = cell;
   Piece shortDivider = dividerPiece(across, false, "short-divider", columns - 1);
   shortDivider.held = Holding{Hold::Slot, longDivider.name};
+  shortDivider.held->place =
+      Transform::frame({along.slot(1), 0, -across.slot(1)}, {0, 0, 1}, {0, 1, 0});
   return {std::move(longDivider), std::move(shortDivider)};
 }
 

@@ -33,6 +33,18 @@ double lidTabEnds(int sides, double tab) {
   return tab / std::tan(lidTaper(sides) * std::numbers::pi / 180) + tab / 3;
 }
 
+/// On the box in the middle, its top a caliper above the walls, its first wall before the box's
+/// first. The box stands along the first wall's y axis.
+Holding lidOnWalls(const Parameters& p, double lidSide, double caliper) {
+  const int n = sidesOf(p);
+  const double side = sideOf(n, p.mm("across") / 2);
+  const Point3 corner{(side - lidSide) / 2, p.mm("height") + caliper,
+                      apothemOf(n, side) - apothemOf(n, lidSide)};
+  Holding held{Hold::Loose, "box"};
+  held.place = Transform::frame(corner, {1, 0, 0}, {0, 0, 1});
+  return held;
+}
+
 /// A wall on every edge of the top, each glued inside the next by a tab.
 Piece lidPiece(const Parameters& p, double caliper) {
   const int n = sidesOf(p);
@@ -56,7 +68,7 @@ Piece lidPiece(const Parameters& p, double caliper) {
   cavity.high.z = depth;
   // What goes over a polygon is its flats: see the need for `lid-wider`.
   Piece piece{"lid", net.take(), cavity, GoesOver{"box", {}, {false, false, false}}};
-  piece.held = Holding{Hold::Loose, "box"};
+  piece.held = lidOnWalls(p, side, caliper);
   return piece;
 }
 

@@ -51,6 +51,26 @@ class Export(ProgramTest):
             self.succeed("export", design, "--folded", "-o", folded)
             self.assertNotEqual(flat.read_bytes(), folded.read_bytes(), kind)
 
+    def test_the_folded_box_is_opened(self):
+        design = self.design("new", "--style", "two-piece-box", "--product", "box:90x60x30mm")
+
+        def picture(*more):
+            out = self.folder / "out.svg"
+            self.succeed("export", design, "--folded", *more, "-o", out)
+            return out.read_text()
+
+        pictures = {how: picture("--open", how) for how in ("closed", "ajar", "open", "30%", "80")}
+        self.assertEqual(len(set(pictures.values())), len(pictures))
+        for name, percent in (("closed", "0%"), ("ajar", "50%"), ("open", "100")):
+            self.assertEqual(pictures[name], picture("--open", percent))
+        self.assertEqual(picture(), pictures["ajar"], "a lid hides what is in the box")
+        out = self.folder / "no.svg"
+        for wrong in ("half", "101", "1.5", "50%%", "\u0663"):
+            self.refuse("export", design, "--folded", "--open", wrong, "-o", out, naming="--open")
+        self.refuse("export", design, "--open", "ajar", "-o", out, naming="--open")
+        self.refuse("export", design, "--folded", "--piece", "lid", "--open", "ajar", "-o", out, naming="--open")
+        self.assertFalse(out.exists())
+
     def test_paper_and_units_change_the_pages(self):
         design = self.design()
         pages = set()

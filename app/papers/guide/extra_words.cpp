@@ -7,6 +7,32 @@
 
 namespace creasewright {
 
+QString titleOf(ExtraAct act) {
+  switch (act) {
+    case ExtraAct::GlueMatsOn:
+      return GuideTr::tr("Glue on the mats");
+    case ExtraAct::GlueLabelOn:
+      return GuideTr::tr("Glue on the label");
+    case ExtraAct::GlueBowOn:
+      return GuideTr::tr("Make the bow and glue it on");
+    case ExtraAct::GlueFilmIn:
+      return GuideTr::tr("Glue in the film");
+    case ExtraAct::TieRibbon:
+      return GuideTr::tr("Tie the ribbon");
+    case ExtraAct::SlideBandOn:
+      return GuideTr::tr("Slide the band on");
+    case ExtraAct::SlideIntoSleeve:
+      return GuideTr::tr("Slide the box into the sleeve");
+    case ExtraAct::TieTagOn:
+      return GuideTr::tr("Tie on the tag");
+    case ExtraAct::SetInsertIn:
+      return GuideTr::tr("Set in the insert");
+    case ExtraAct::LaySlipIn:
+      return GuideTr::tr("Lay in the greeting slip");
+  }
+  return {};
+}
+
 namespace {
 
 QString faceWords(const FacePlace& face, const BuiltDesign& built) {
@@ -16,7 +42,7 @@ QString faceWords(const FacePlace& face, const BuiltDesign& built) {
 
 StepWords wordMats(const Step& step, const BuiltDesign& built) {
   StepWords words;
-  words.title = GuideTr::tr("Glue on the mats");
+  words.title = titleOf(ExtraAct::GlueMatsOn);
   for (const int index : step.pieces) {
     const BuiltPiece& mat = built.pieces.at(static_cast<std::size_t>(index));
     std::vector<int> faces;
@@ -73,7 +99,7 @@ QString underLabel(const BuiltPiece& label, const BuiltDesign& built) {
 
 StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words;
-  words.title = GuideTr::tr("Glue on the label");
+  words.title = titleOf(ExtraAct::GlueLabelOn);
   const auto at = [&](std::size_t i) -> const BuiltPiece& {
     return built.pieces.at(static_cast<std::size_t>(step.pieces.at(i)));
   };
@@ -117,7 +143,7 @@ QString formWords(BowForm form) {
 
 StepWords wordBow(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words;
-  words.title = GuideTr::tr("Make the bow and glue it on");
+  words.title = titleOf(ExtraAct::GlueBowOn);
   for (const RibbonNeed& ribbon : built.ribbons) {
     if (ribbon.extra != step.extra || !ribbon.shape) continue;
     words.sentences.append(
@@ -136,7 +162,7 @@ StepWords wordBow(const Step& step, const BuiltDesign& built, GuideUnits units) 
 
 StepWords wordFilm(const Step& step, const BuiltDesign& built) {
   StepWords words;
-  words.title = GuideTr::tr("Glue in the film");
+  words.title = titleOf(ExtraAct::GlueFilmIn);
   const BuiltPiece& film = built.pieces.at(static_cast<std::size_t>(step.pieces.front()));
   words.sentences.append(
       GuideTr::tr("Put narrow tape or glue round the opening of “%1”, on the inside.")
@@ -172,7 +198,7 @@ QString roundWords(const RibbonNeed& ribbon, const BuiltDesign& built) {
 
 StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words;
-  words.title = GuideTr::tr("Tie the ribbon");
+  words.title = titleOf(ExtraAct::TieRibbon);
   for (const RibbonNeed& ribbon : built.ribbons) {
     if (ribbon.extra != step.extra) continue;
     words.sentences.append(
@@ -198,19 +224,19 @@ StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) 
     case ExtraAct::TieRibbon:
       return wordRibbon(step, built, units);
     case ExtraAct::SlideBandOn:
-      return plain(GuideTr::tr("Slide the band on"),
+      return plain(titleOf(ExtraAct::SlideBandOn),
                    GuideTr::tr("Slide the band round the box, its seam at the back."));
     case ExtraAct::SlideIntoSleeve:
-      return plain(GuideTr::tr("Slide the box into the sleeve"),
+      return plain(titleOf(ExtraAct::SlideIntoSleeve),
                    GuideTr::tr("Push it in from one end until both ends are flush."));
     case ExtraAct::TieTagOn:
-      return plain(GuideTr::tr("Tie on the tag"),
+      return plain(titleOf(ExtraAct::TieTagOn),
                    GuideTr::tr("Thread ribbon or string through the hole and tie the tag on."));
     case ExtraAct::SetInsertIn:
-      return plain(GuideTr::tr("Set in the insert"),
+      return plain(titleOf(ExtraAct::SetInsertIn),
                    GuideTr::tr("Set the insert into the box, its opening up."));
     case ExtraAct::LaySlipIn:
-      return plain(GuideTr::tr("Lay in the greeting slip"),
+      return plain(titleOf(ExtraAct::LaySlipIn),
                    GuideTr::tr("Lay it flat into the box; the product goes onto it."));
   }
   return {};

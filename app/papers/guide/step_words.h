@@ -24,6 +24,9 @@ StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units
 /// Sentences of a fold stage and of putting pieces together.
 StepWords wordFolds(const Step& step, const Guide& guide, const PanelNames& names);
 
+/// What the hand does with an extra, in a few words.
+QString titleOf(ExtraAct act);
+
 /// AddExtra.
 StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units);
 

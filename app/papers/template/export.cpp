@@ -53,11 +53,14 @@ Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesig
   }
   // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
-  return std::vector{pictureOf(design, {.piece = piece,
-                                        .folded = choices.folded,
-                                        .dimensions = dimensions,
-                                        .coloured = ending == QLatin1String("png"),
-                                        .scaleBar = !dimensions && !choices.folded})};
+  PictureOptions options{.piece = piece,
+                         .folded = choices.folded,
+                         .dimensions = dimensions,
+                         .coloured = ending == QLatin1String("png"),
+                         .scaleBar = !dimensions && !choices.folded};
+  if (choices.folded)
+    options.gift.opening = choices.opening ? *choices.opening : Gift(design).telling();
+  return std::vector{pictureOf(design, options)};
 }
 
 /// An SVG or DXF of one drawing.

@@ -24,9 +24,10 @@ struct MachineExport {
 };
 
 struct ExportChoices {
-  QString piece;        ///< only this piece; empty = all
-  PageSetup setup;      ///< PDF
-  bool folded = false;  ///< PNG and SVG: the folded box instead of the net
+  QString piece;                  ///< only this piece; empty = all
+  PageSetup setup;                ///< PDF
+  bool folded = false;            ///< PNG and SVG: the finished gift instead of the net
+  std::optional<double> opening;  ///< how far open it is: kClosed .. kOpen; none = as it tells most
   TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF; printed papers SVG and PNG too
   PrintedForm printed = {};                       ///< of printed papers
   QStringList names;      ///< PDF: a set of pages for each taker; empty = one set for nobody

@@ -8,6 +8,7 @@
 #include <gtest/gtest.h>
 
 #include "commands/edits.h"
+#include "extras/extra_kind.h"
 #include "preview/fold_view.h"
 #include "styles/registry.h"
 
@@ -25,6 +26,8 @@ struct ShownFold {
     QTest::mouseClick(panel.findChildren<QToolButton*>().at(button), Qt::LeftButton);
   }
   [[nodiscard]] int stages() const { return session.built().pieces.front().net.stageCount(); }
+  /// What is done to the folded pieces.
+  [[nodiscard]] int moments() { return panel.slider().maximum() / kStage - std::max(1, stages()); }
 };
 
 TEST(FoldPanel, TheSliderGoesFromFlatThroughEveryNamedStageOfEveryStyle) {
@@ -32,7 +35,7 @@ TEST(FoldPanel, TheSliderGoesFromFlatThroughEveryNamedStageOfEveryStyle) {
   for (const Style& style : styles()) {
     changeStyle(shown.session, style.id);
     QSlider& slider = shown.panel.slider();
-    ASSERT_EQ(slider.maximum(), std::max(1, shown.stages()) * kStage) << style.id;
+    ASSERT_GE(shown.moments(), 0) << style.id;
     slider.setValue(0);
     EXPECT_EQ(shown.words(), "Flat");
     EXPECT_EQ(shown.panel.view().progress(), 0);
@@ -86,7 +89,9 @@ TEST(FoldPanel, EachPieceHasItsOwnStages) {
   ASSERT_GT(pieces.size(), 1U);
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     shown.panel.showPiece(static_cast<int>(i));
-    EXPECT_EQ(shown.panel.slider().maximum(), pieces[i].net.stageCount() * kStage);
+    EXPECT_EQ(shown.panel.slider().maximum(),
+              (pieces[i].net.stageCount() + (pieces[i].role ? 0 : 2)) * kStage)
+        << "the product goes in, and the drawer into its sleeve";
   }
   changeStyle(shown.session, "straight-tuck-box");
   EXPECT_EQ(shown.words(), "Flat") << "a piece that is no longer there";
@@ -112,6 +117,62 @@ TEST(FoldPanel, ItPlaysFromFlatToFoldedAndStopsThere) {
   ASSERT_TRUE(QTest::qWaitFor([&] { return slider.value() == slider.maximum(); }, 60'000));
   EXPECT_FALSE(play->isChecked());
   EXPECT_TRUE(std::ranges::is_sorted(seen));
+}
+
+Extra extraOf(std::string_view kind, const Design& design) {
+  return standardExtra(**findExtraKind(kind), design.card);
+}
+
+TEST(FoldPanel, TheStripGoesOnUntilTheGiftIsFinished) {
+  ShownFold shown;
+  changeProduct(shown.session, *parseProduct("box:90x60x30mm"));
+  changeStyle(shown.session, "two-piece-box");
+  std::vector<Extra> extras;
+  for (const char* kind : {"ribbon", "belly-band"})
+    extras.push_back(extraOf(kind, shown.session.design()));
+  changeExtras(shown.session, std::move(extras), {});
+  const QStringList told{QStringLiteral("Put the product in"),
+                         QStringLiteral("Put the pieces together"),
+                         QStringLiteral("Slide the band on"), QStringLiteral("Tie the ribbon")};
+  QSlider& slider = shown.panel.slider();
+  ASSERT_EQ(shown.moments(), told.size());
+  shown.panel.resize(500, 450);
+  shown.panel.show();
+  QImage before;
+  for (int i = 0; i < told.size(); ++i)
+    for (const double share : {0.5, 1.0}) {
+      slider.setValue((shown.stages() + i) * kStage + static_cast<int>(share * kStage));
+      EXPECT_EQ(shown.words(), told.at(i));
+      EXPECT_EQ(shown.panel.view().progress(), 1);
+      const QImage now = shown.panel.view().grab().toImage();
+      EXPECT_NE(now, before) << told.at(i).toStdString() << share;
+      before = now;
+    }
+  slider.setValue(shown.stages() * kStage);
+  EXPECT_TRUE(shown.words().startsWith("Stage")) << "folded, the first moment is still to come";
+}
+
+TEST(FoldPanel, TheFinishedBoxIsOpenedAndClosed) {
+  ShownFold shown;
+  changeStyle(shown.session, "two-piece-box");
+  shown.panel.resize(500, 450);
+  shown.panel.show();
+  FoldView& view = shown.panel.view();
+  const QImage closed = view.grab().toImage();
+  const QList<QAction*> openings = view.openings();
+  ASSERT_EQ(openings.size(), 3);
+  EXPECT_TRUE(openings.at(0)->isChecked());
+  openings.at(1)->trigger();
+  EXPECT_EQ(view.opening(), kAjar);
+  const QImage ajar = view.grab().toImage();
+  EXPECT_NE(ajar, closed);
+  view.setFocus();
+  QTest::keyClick(&view, Qt::Key_6);
+  EXPECT_TRUE(openings.at(2)->isChecked());
+  EXPECT_FALSE(openings.at(1)->isChecked());
+  EXPECT_NE(view.grab().toImage(), ajar);
+  QTest::keyClick(&view, Qt::Key_4);
+  EXPECT_EQ(view.grab().toImage(), closed);
 }
 
 }  // namespace

@@ -19,6 +19,7 @@ std::span<const Law> lawBook() {
       Law{"declared open edges meet", declaredOpenEdgesMeet},
       Law{"every piece is held or loose", everyPieceIsHeldOrLoose},
       Law{"outer pieces go over inner ones", outerPiecesGoOverInnerOnes},
+      Law{"standing pieces stay clear", standingPiecesStayClear},
   };
   return kLaws;
 }

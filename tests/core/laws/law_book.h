@@ -38,6 +38,7 @@ Verdict declaredOpenEdgesMeet(const BuiltDesign& built);
 Verdict everyPieceIsHeldOrLoose(const BuiltDesign& built);
 // Pieces that go over one another
 Verdict outerPiecesGoOverInnerOnes(const BuiltDesign& built);
+Verdict standingPiecesStayClear(const BuiltDesign& built);
 
 /// The parameters and card of a design, to build it again from a message.
 std::string describe(const BuiltDesign& built);

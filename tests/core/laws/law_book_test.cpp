@@ -87,6 +87,32 @@ TEST(Laws, APieceJoinedToNothingIsNoticed) {
   EXPECT_NE(testing::everyPieceIsHeldOrLoose(loose), "");
 }
 
+/// A lid a little aside, or a sleeve too low, goes through the tray.
+TEST(Laws, APieceBesideItsPlaceIsNoticed) {
+  const std::vector<std::pair<const char*, Point3>> waysOff{{"two-piece-box", {0, 0, 1}},
+                                                            {"drawer-box", {1, 0, 0}},
+                                                            {"prism-box-with-lid", {0, 1, 0}},
+                                                            {"exploding-box", {0, 0, 1}},
+                                                            {"partition-insert", {0, 1, 0}}};
+  for (const auto& [style, off] : waysOff) {
+    Design design;
+    design.styleId = style;
+    design.parameters = standardParameters(**findStyle(style));
+    const Result<BuiltDesign> built = build(design);
+    ASSERT_TRUE(built.ok());
+    EXPECT_EQ(testing::standingPiecesStayClear(*built), "") << style;
+    for (const Point3 by : {Point3{3, 0, 0}, Point3{0, 3, 0}, Point3{0, 0, 3}}) {
+      BuiltDesign moved = *built;
+      for (BuiltPiece& piece : moved.pieces)
+        if (piece.held && piece.held->by != Hold::Glue)
+          piece.held->place = Transform::translation(by).after(*piece.held->place);
+      const bool alongItsWay = dot(by, off) != 0;
+      EXPECT_TRUE(alongItsWay || !testing::standingPiecesStayClear(moved).empty())
+          << style << ' ' << by.x << by.y << by.z;
+    }
+  }
+}
+
 /// Laws that judge some styles only must judge enough of them.
 TEST(Laws, LawsOfSomeStylesJudgeEnough) {
   const auto count = [](bool (*judges)(std::string_view)) {

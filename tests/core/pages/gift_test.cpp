@@ -1,0 +1,360 @@
+#include "pages/gift.h"
+
+#include <array>
+#include <set>
+
+#include <gtest/gtest.h>
+
+#include "core/extras/built_extras.h"
+#include "pages/fold_drawing.h"
+#include "pages/gift_moments.h"
+#include "styles/registry.h"
+#include "support/pierced.h"
+
+namespace creasewright {
+namespace {
+
+using testing::extraOf;
+
+Design designFor(std::string_view style, const char* product = "box:90x60x30mm") {
+  return *newDesign(style, *parseProduct(product), *findCard("300gsm"), Ease::Easy,
+                    ToolGrid::millimetre());
+}
+
+BuiltDesign builtWith(std::string_view style, std::initializer_list<const char*> extras) {
+  Design design = designFor(style);
+  for (const char* kind : extras) design.extras.push_back(extraOf(kind, design));
+  return *build(design);
+}
+
+constexpr std::array kOfSeveral{"two-piece-box", "drawer-box", "prism-box-with-lid",
+                                "exploding-box"};
+
+FoldPicture pictureAt(const BuiltDesign& built, const GiftState& state) {
+  const Gift gift(built);
+  return gift.picture(gift.at(state), standardView());
+}
+
+/// The facet that is seen at each of so many places.
+std::vector<const Facet*> seenIn(const FoldPicture& picture) {
+  constexpr int kPlaces = 90;
+  std::vector<const Facet*> seen;
+  for (int y = 0; y < kPlaces; ++y)
+    for (int x = 0; x < kPlaces; ++x) {
+      const Point at = picture.extent.low + Point{picture.extent.width() * (x + 0.37) / kPlaces,
+                                                  picture.extent.height() * (y + 0.37) / kPlaces};
+      for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)
+        if (locate(at, facet->outline) == Side::Inside) {
+          seen.push_back(&*facet);
+          break;
+        }
+    }
+  return seen;
+}
+
+/// Pieces of which a face is seen.
+std::set<int> piecesSeen(const BuiltDesign& built, const GiftState& state) {
+  const Gift gift(built);
+  const GiftScene scene = gift.at(state);
+  const FoldPicture picture = gift.picture(scene, standardView());
+  std::set<int> seen;
+  for (const Facet* facet : seenIn(picture))
+    if (facet->panel >= 0)
+      seen.insert(scene.shown.owners.at(static_cast<std::size_t>(facet->panel)).piece);
+  return seen;
+}
+
+bool showsProduct(const FoldPicture& picture) {
+  return std::ranges::any_of(seenIn(picture), [](const Facet* f) { return f->panel < 0; });
+}
+
+struct Span {
+  double low = 1e9;
+  double high = -1e9;
+  void take(double at) {
+    low = std::min(low, at);
+    high = std::max(high, at);
+  }
+};
+
+/// How far the panels of the box or of what goes round it reach in a direction.
+Span reach(const BuiltDesign& built, const Dressed& shown, bool own, Point3 along) {
+  Span span;
+  for (std::size_t i = 0; i < shown.net.panels.size(); ++i) {
+    const int piece = shown.owners[i].piece;
+    if (piece < 0 || built.pieces[static_cast<std::size_t>(piece)].role.has_value() == own)
+      continue;
+    for (const Point& corner : shown.net.panels[i].outline)
+      span.take(dot(shown.pose[i].apply(corner), along));
+  }
+  return span;
+}
+
+TEST(Gift, AllPiecesOfEveryStyleStandTogether) {
+  for (const Style& style : styles()) {
+    const BuiltDesign built = builtWith(style.id, {});
+    const Gift gift(built);
+    for (const BuiltPiece& piece : built.pieces)
+      EXPECT_TRUE(gift.holds(piece)) << style.id << ' ' << piece.name;
+    const std::set<int> seen = piecesSeen(built, {.opening = kAjar});
+    // A cross within a cross may be hidden by its walls.
+    if (style.id != "exploding-box") {
+      EXPECT_EQ(seen.size(), built.pieces.size()) << style.id;
+    }
+  }
+}
+
+TEST(Gift, DividersCrossInTheirSlots) {
+  for (const auto& [columns, rows] : {std::pair{2, 2}, {3, 2}, {4, 5}}) {
+    Design design = designFor("partition-insert", "box:30x30x40mm");
+    design.parameters.setCount("columns", columns);
+    design.parameters.setCount("rows", rows);
+    const BuiltDesign built = *build(design);
+    const Gift gift(built);
+    const Dressed shown = gift.at({}).shown;
+    ASSERT_EQ(std::ssize(shown.net.panels), columns + rows - 2);
+    int crossings = 0;
+    for (std::size_t i = 0; i < shown.net.panels.size(); ++i)
+      for (std::size_t k = 0; k < i; ++k) {
+        EXPECT_FALSE(testing::panelsCut(shown.net.panels[i], shown.pose[i], shown.net.panels[k],
+                                        shown.pose[k], 0.05));
+        if (shown.owners[i].piece == shown.owners[k].piece) continue;
+        // Without its slots each would go through the other.
+        Panel bare = shown.net.panels[i];
+        const Bounds box = bounds(bare.outline);
+        bare.outline = {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+        crossings +=
+            testing::panelsCut(bare, shown.pose[i], shown.net.panels[k], shown.pose[k], 0.05);
+      }
+    EXPECT_EQ(crossings, (columns - 1) * (rows - 1));
+  }
+}
+
+TEST(Gift, ABandGoesRoundAllPiecesTogether) {
+  for (const char* style : kOfSeveral) {
+    const BuiltDesign built = builtWith(style, {"belly-band"});
+    ASSERT_EQ(built.ribbons.size(), 0U);
+    const BuiltPiece& band = built.pieces.back();
+    ASSERT_TRUE(band.role && band.role->around) << style;
+    const Gift gift(built);
+    const Dressed shown = gift.at({}).shown;
+    const double caliper = built.design.card.caliper.mm();
+    int round = 0;
+    for (const Point3 along : {Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}}) {
+      const Span box = reach(built, shown, true, along);
+      const Span wrap = reach(built, shown, false, along);
+      if (wrap.low < box.low - caliper + 0.02 && wrap.high > box.high + caliper - 0.02) ++round;
+      EXPECT_NEAR(wrap.low + wrap.high, box.low + box.high, caliper) << style << ": in the middle";
+    }
+    EXPECT_EQ(round, 2) << style << ": round two of three axes";
+    for (std::size_t i = 0; i < shown.net.panels.size(); ++i)
+      for (std::size_t k = 0; k < i; ++k)
+        if (shown.owners[i].piece != shown.owners[k].piece) {
+          EXPECT_FALSE(testing::panelsCut(shown.net.panels[i], shown.pose[i], shown.net.panels[k],
+                                          shown.pose[k], caliper / 2))
+              << style << ' ' << shown.net.panels[i].id << ' ' << shown.net.panels[k].id;
+        }
+  }
+}
+
+TEST(Gift, ARibbonIsDrawnOnTheClosedBoxOfSeveralPiecesAndUntiedOnTheOpenOne) {
+  for (const char* style : kOfSeveral) {
+    const BuiltDesign built = builtWith(style, {"ribbon"});
+    ASSERT_EQ(built.ribbons.size(), 1U) << style;
+    EXPECT_TRUE(piecesSeen(built, {}).contains(-1)) << style;
+    EXPECT_FALSE(piecesSeen(built, {.opening = kAjar}).contains(-1)) << style;
+  }
+}
+
+/// No panel of one piece goes through another piece while it is opened, nor a wrap while it slides.
+TEST(Gift, NothingGoesThroughAnotherPieceWhileItOpens) {
+  for (const Style& style : styles())
+    for (const bool banded : {false, true}) {
+      const BuiltDesign built =
+          banded ? builtWith(style.id, {"belly-band"}) : builtWith(style.id, {});
+      const Gift gift(built);
+      for (const double opening : {0.1, 0.2, 0.3, 0.4, 0.5, 0.7, 0.9, 1.0}) {
+        const Dressed shown = gift.at({.opening = opening}).shown;
+        const double caliper = built.design.card.caliper.mm();
+        for (std::size_t i = 0; i < shown.net.panels.size(); ++i)
+          for (std::size_t k = 0; k < i; ++k) {
+            if (shown.owners[i].piece == shown.owners[k].piece) continue;
+            ASSERT_FALSE(testing::panelsCut(shown.net.panels[i], shown.pose[i], shown.net.panels[k],
+                                            shown.pose[k], caliper / 2))
+                << style.id << ' ' << opening << ' ' << shown.net.panels[i].id << ' '
+                << shown.net.panels[k].id;
+          }
+      }
+    }
+}
+
+TEST(Gift, OpenedOneSeesWhatIsInIt) {
+  int opened = 0;
+  for (const Style& style : styles()) {
+    const BuiltDesign built = builtWith(style.id, {});
+    const Gift gift(built);
+    if (!gift.opens()) continue;
+    ++opened;
+    const GiftScene scene = gift.at({.opening = kOpen});
+    const std::array views{standardView(), View{Angle::degrees(150), Angle::degrees(35)},
+                           View{Angle::degrees(-30), Angle::degrees(75)}};
+    const bool seen = std::ranges::any_of(
+        views, [&](const View& view) { return showsProduct(gift.picture(scene, view)); });
+    // A pouch that is glued all round is only parted.
+    if (style.id != "crossed-seam-pouch") {
+      EXPECT_TRUE(seen) << style.id;
+    }
+  }
+  EXPECT_GE(opened, 25);
+}
+
+TEST(Gift, AProductThatIsTooLargeSticksOut) {
+  for (const char* style : {"two-piece-box", "straight-tuck-box", "framed-tray", "open-sleeve"}) {
+    Design design = designFor(style);
+    design.product = *parseProduct("box:140x100x80mm");
+    const Result<BuiltDesign> built = build(design);
+    ASSERT_TRUE(built) << style;
+    EXPECT_FALSE(built->problems.empty()) << style;
+    EXPECT_TRUE(showsProduct(pictureAt(*built, {}))) << style;
+    const Gift gift(*built);
+    const GiftScene scene = gift.at({});
+    int past = 0;
+    for (const Point3 along : {Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}}) {
+      const Span box = reach(*built, scene.shown, true, along);
+      Span product;
+      for (const auto& face : scene.solids.front().faces)
+        for (const Point3& corner : face) product.take(dot(corner, along));
+      if (product.high > box.high + 5 || product.low < box.low - 5) ++past;
+    }
+    EXPECT_GE(past, 2) << style;
+  }
+}
+
+TEST(Gift, WhatIsLaidIntoTheBoxLiesInIt) {
+  for (const char* style : {"two-piece-box", "framed-tray", "straight-tuck-box"}) {
+    const BuiltDesign built = builtWith(style, {"greeting-slip"});
+    const Gift gift(built);
+    const GiftScene scene = gift.at({});
+    const int slip = static_cast<int>(built.pieces.size()) - 1;
+    ASSERT_TRUE(built.pieces.back().role) << style;
+    for (const Point3 along : {Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}}) {
+      const Span box = reach(built, scene.shown, true, along);
+      for (std::size_t i = 0; i < scene.shown.owners.size(); ++i) {
+        if (scene.shown.owners[i].piece != slip) continue;
+        for (const Point& corner : scene.shown.net.panels[i].outline) {
+          const double at = dot(scene.shown.pose[i].apply(corner), along);
+          EXPECT_GT(at, box.low) << style;
+          EXPECT_LT(at, box.high) << style;
+        }
+      }
+    }
+  }
+}
+
+std::vector<std::pair<MomentCode, int>> toldOf(const BuiltDesign& built) {
+  std::vector<std::pair<MomentCode, int>> told;
+  for (const GiftMoment& moment : giftMoments(built)) told.emplace_back(moment.code, moment.extra);
+  return told;
+}
+
+TEST(GiftMoments, ComeInTheOrderOfDoing) {
+  const BuiltDesign built = builtWith("two-piece-box", {"ribbon", "belly-band", "greeting-slip"});
+  const auto told = toldOf(built);
+  ASSERT_EQ(told.size(), 5U);
+  EXPECT_EQ(told[0], std::pair(MomentCode::LayInside, 2));
+  EXPECT_EQ(told[1].first, MomentCode::PutIn);
+  EXPECT_EQ(told[2].first, MomentCode::Close);
+  EXPECT_EQ(told[3], std::pair(MomentCode::AddExtra, 1)) << "the band";
+  EXPECT_EQ(told[4], std::pair(MomentCode::AddExtra, 0)) << "the ribbon over it";
+  const std::vector<GiftMoment> moments = giftMoments(built);
+  EXPECT_FALSE(showsProduct(pictureAt(built, stateAfter(built, moments, 1))));
+  EXPECT_TRUE(showsProduct(pictureAt(built, stateAfter(built, moments, 2))));
+  EXPECT_FALSE(piecesSeen(built, stateAfter(built, moments, 4)).contains(-1));
+  EXPECT_TRUE(piecesSeen(built, stateAfter(built, moments, 5)).contains(-1));
+  const int slip = static_cast<int>(built.pieces.size()) - 1;
+  EXPECT_FALSE(piecesSeen(built, stateAfter(built, moments, 0)).contains(slip));
+  EXPECT_TRUE(piecesSeen(built, stateAfter(built, moments, 1)).contains(slip));
+}
+
+TEST(GiftMoments, ALabelOnTheBandComesAfterIt) {
+  Design design = designFor("framed-tray");
+  for (const char* kind : {"label", "belly-band"}) design.extras.push_back(extraOf(kind, design));
+  design.extras[1].parameters.setCount("full", 1);
+  const BuiltDesign built = *build(design);
+  const auto told = toldOf(built);
+  ASSERT_EQ(told.size(), 3U);
+  EXPECT_EQ(told[1], std::pair(MomentCode::AddExtra, 1));
+  EXPECT_EQ(told[2], std::pair(MomentCode::AddExtra, 0));
+  EXPECT_EQ(Gift(built).telling(), kAjar) << "the band hides what is in the open tray";
+}
+
+TEST(GiftMoments, EveryStyleEndsWithTheFinishedGift) {
+  for (const Style& style : styles()) {
+    const BuiltDesign built = builtWith(style.id, {"belly-band", "ribbon"});
+    const std::vector<GiftMoment> moments = giftMoments(built);
+    const Gift gift(built);
+    const Dressed last =
+        gift.at(stateAfter(built, moments, static_cast<double>(moments.size()))).shown;
+    const Dressed finished = gift.at({}).shown;
+    ASSERT_EQ(last.pose.size(), finished.pose.size()) << style.id;
+    for (std::size_t i = 0; i < last.pose.size(); ++i)
+      EXPECT_LT(distance(last.pose[i].apply(Point{}), finished.pose[i].apply(Point{})), 1e-9)
+          << style.id;
+  }
+}
+
+/// A coarse raster of a picture in a square: its faces by their light, and where lines run.
+constexpr int kCells = 24;
+struct Raster {
+  std::array<double, kCells * kCells> tone{};
+  std::array<bool, kCells * kCells> line{};
+};
+
+Raster rasterOf(const FoldPicture& picture) {
+  Raster raster;
+  const Bounds& extent = picture.extent;
+  const double size = std::max(extent.width(), extent.height());
+  const Point low = (extent.low + extent.high) / 2 - Point{size, size} / 2;
+  const double cell = size / kCells;
+  for (int i = 0; i < kCells * kCells; ++i) {
+    const Point at = low + Point{(i % kCells + 0.5) * cell, (i / kCells + 0.5) * cell};
+    for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)
+      if (locate(at, facet->outline) == Side::Inside) {
+        const double kind = facet->panel < 0 ? 0.9 : facet->face == Face::Inside ? 0.6 : 0.3;
+        raster.tone.at(static_cast<std::size_t>(i)) = kind + 0.3 * facet->light;
+        break;
+      }
+  }
+  for (const VisibleEdge& edge : picture.edges)
+    for (int k = 0; k <= 100; ++k) {
+      const Point at = edge.line.a + (edge.line.b - edge.line.a) * (k / 100.0) - low;
+      const int x = std::clamp(static_cast<int>(at.x / cell), 0, kCells - 1);
+      const int y = std::clamp(static_cast<int>(at.y / cell), 0, kCells - 1);
+      raster.line.at(static_cast<std::size_t>(y * kCells + x)) = true;
+    }
+  return raster;
+}
+
+/// The share of cells that differ to the eye.
+double unlike(const Raster& a, const Raster& b) {
+  int differ = 0;
+  for (std::size_t i = 0; i < a.tone.size(); ++i)
+    differ += std::abs(a.tone.at(i) - b.tone.at(i)) > 0.08 || a.line.at(i) != b.line.at(i);
+  return static_cast<double>(differ) / static_cast<double>(a.tone.size());
+}
+
+/// Pictures of the gallery, for one product.
+TEST(Gift, AjarTwoStylesLookDifferent) {
+  std::vector<std::pair<std::string, Raster>> rasters;
+  for (const Style& style : styles()) {
+    const BuiltDesign built = builtWith(style.id, {});
+    rasters.emplace_back(style.id, rasterOf(pictureAt(built, {.opening = kAjar, .bottom = true})));
+  }
+  for (std::size_t i = 0; i < rasters.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k)
+      EXPECT_GT(unlike(rasters[i].second, rasters[k].second), 0.03)
+          << rasters[i].first << ' ' << rasters[k].first;
+}
+
+}  // namespace
+}  // namespace creasewright
