@@ -71,6 +71,7 @@ class SheetFigure {
 
   Drawing draw() {
     card();
+    if (step_.code == StepCode::TrimBlank) becomes();
     if (step_.figure.scoresDone) earlierScores();
     if (step_.figure.wasteHatched) waste();
     for (const ScoreSetup& setup : step_.settings)
@@ -126,6 +127,17 @@ class SheetFigure {
                           .filled = true,
                           .colour = paleColour(piece_)});
     out_.paths.push_back({.role = Role::Edge, .rings = rings, .closed = true});
+  }
+
+  /// What is made of the sheet, thin and dotted.
+  void becomes() {
+    PathItem outline{.role = Role::CutMark, .rings = {}, .closed = true};
+    for (const Area& part : piece_.flat.outline) {
+      outline.rings.push_back(at(part.outer));
+      for (const Polygon& hole : part.holes) outline.rings.push_back(at(hole));
+    }
+    out_.paths.push_back(std::move(outline));
+    earlierScores();
   }
 
   /// Thin and dotted, so that the step's own lines stand out.
