@@ -55,6 +55,8 @@ Drawing withScaleBars(const Drawing& drawing) {
   return out;
 }
 
+constexpr double kMargin = 4;  // mm round a folded piece
+
 Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
                     const std::optional<ProductInBox>& product) {
   const Dressed shown = dressed(design, built);
@@ -62,7 +64,7 @@ Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
                              productAt(product, index, shown.pose, 1)),
-                  shown.looks);
+                  shown.looks, kMargin, shown.words);
 }
 
 }  // namespace

@@ -7,6 +7,7 @@
 
 #include "document/halves.h"
 #include "document/paper_way.h"
+#include "pages/fold_words.h"
 #include "pages/ribbon_picture.h"
 
 namespace creasewright {
@@ -42,6 +43,7 @@ void addOnFaces(const BuiltDesign& built, const BuiltPiece& host, const Transfor
     if (!part.role || part.role->placing == Placing::InFace) continue;
     for (const FacePlace& face : part.role->faces) {
       if (face.piece != onto) continue;
+      addWords(part.net, static_cast<int>(out.net.panels.size()), out.words);
       out.net.panels.push_back(part.net.panels.front());
       out.pose.push_back(panelAt(face));
       out.looks.push_back(looksOf(built, part, part.net).front());
@@ -60,6 +62,7 @@ void addOnFaces(const BuiltDesign& built, const BuiltPiece& host, const Transfor
 void addWhole(const BuiltDesign& built, const BuiltPiece& part, const Transform& place,
               Dressed& out) {
   const int first = static_cast<int>(out.net.panels.size());
+  addWords(part.net, first, out.words);
   for (std::size_t i = 0; i < part.net.panels.size(); ++i) {
     out.net.panels.push_back(part.net.panels[i]);
     out.pose.push_back(place.after(part.folded[i]));
@@ -111,7 +114,9 @@ void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed
 }  // namespace
 
 Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) {
-  return {piece.net, std::move(pose), looksOf(built, piece, piece.net)};
+  Dressed out{piece.net, std::move(pose), looksOf(built, piece, piece.net)};
+  addWords(piece.net, 0, out.words);
+  return out;
 }
 
 Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
@@ -120,8 +125,10 @@ Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
     addOnFaces(built, piece, {}, out);
     return out;
   }
-  if (const auto whole = wholeOf(built, piece))
+  if (const auto whole = wholeOf(built, piece)) {
     out = {whole->net, whole->folded, looksOf(built, piece, whole->net)};
+    addWords(whole->net, 0, out.words);
+  }
   addGlued(built, piece.name, {}, out);
   addMatesOfHalves(built, piece, out);
   const int index = indexOf(built, piece);

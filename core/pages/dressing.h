@@ -9,7 +9,8 @@ namespace creasewright {
 struct Dressed {
   Net net;
   Pose pose;
-  std::vector<PanelLook> looks;  ///< by panel
+  std::vector<PanelLook> looks;         ///< by panel
+  std::vector<Inscription> words = {};  ///< on outsides, turned in the frames of their panels
 };
 
 /// A piece by itself in a pose of its own. A patterned paper runs on over its creases.
