@@ -99,6 +99,15 @@ TEST(DesignFile, AFileOfVersionSixIsStillRead) {
   EXPECT_EQ(*design, soapTray());
 }
 
+/// Before version 8 words had one way to be set.
+TEST(DesignFile, AFileOfVersionSevenIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-7");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
 /// Before version 8 words were set in one way.
 TEST(DesignFile, WordsOfVersionSevenAreSetAsBefore) {
   Design design = soapTray();
