@@ -153,6 +153,34 @@ TEST(FoldWords, StandUprightInTheMiddleOfTheirLabel) {
   }
 }
 
+/// On a face that lies level and up they are read by who stands before the box.
+TEST(FoldWords, OnALidTheyAreReadFromTheFront) {
+  int judged = 0;
+  for (const Style& style : styles()) {
+    for (const bool banded : {false, true}) {
+      Design design = designFor(style.id);
+      design.extras = {written(design, {"Tea"})};
+      if (banded) design.extras.insert(design.extras.begin(), extraOf("belly-band", design));
+      const auto whole = build(design);
+      if (!whole) continue;
+      for (const BuiltPiece& piece : whole->pieces) {
+        if (piece.role) continue;
+        const Dressed shown = dressed(*whole, piece);
+        const Point3 up = uprightOf(piece);
+        const FoldPicture picture = drawFolded(
+            shown.net, shown.pose, frontView({Angle::degrees(0), Angle::degrees(60)}, up), up);
+        for (const TextItem& text : wordsSeen(picture, shown.looks, shown.words).texts) {
+          const PlaneMap run = wordsRuns(text, "Tea").front().place;
+          ++judged;
+          EXPECT_GT(run.y.y, 0) << style.id << banded;
+          EXPECT_GT(run.x.x, 0) << style.id << banded;
+        }
+      }
+    }
+  }
+  EXPECT_GT(judged, 30);
+}
+
 /// What is told to lie at the right of a face lies at the right of who looks at it.
 TEST(FoldWords, RightIsAtTheRightOfWhoLooks) {
   const auto middleOf = [](int anchor, double across, int turn) {
