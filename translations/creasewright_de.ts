@@ -1711,6 +1711,14 @@
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
     </message>
+    <message>
+        <source>Punch</source>
+        <translation>Motivlocher</translation>
+    </message>
+    <message>
+        <source>as it fits</source>
+        <translation>passend</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ExtrasPanel</name>
@@ -2488,6 +2496,14 @@
         <source>Text</source>
         <translation>Text</translation>
     </message>
+    <message>
+        <source>Punch</source>
+        <translation>Motivlocher</translation>
+    </message>
+    <message>
+        <source>as it fits</source>
+        <translation>passend</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::MachineFields</name>
@@ -3195,6 +3211,25 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>creasewright::PunchBox</name>
+    <message>
+        <source>%1, %2</source>
+        <translation>%1, %2</translation>
+    </message>
+    <message>
+        <source>%1, %2 × %3</source>
+        <translation>%1, %2 × %3</translation>
+    </message>
+    <message>
+        <source>None: it is cut</source>
+        <translation>Keiner: geschnitten</translation>
+    </message>
+    <message>
+        <source>A punch of its size</source>
+        <translation>Einer in dieser Größe</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::RowColumn</name>
     <message>
         <source>Add…</source>
@@ -3493,6 +3528,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>%1 When you save, the old list is kept beside the new one.</source>
         <translation>%1 Beim Speichern bleibt die alte Liste neben der neuen erhalten.</translation>
+    </message>
+    <message>
+        <source>Punches</source>
+        <translation>Motivlocher</translation>
     </message>
 </context>
 <context>
@@ -6987,6 +7026,89 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
 </context>
 <context>
+    <name>samples</name>
+    <message>
+        <source>Lavender soap tray</source>
+        <translation>Schale für Lavendelseife</translation>
+    </message>
+    <message>
+        <source>A full band keeps the soap in its tray; it slides off at one end.</source>
+        <translation>Eine breite Banderole hält die Seife in der Schale; sie lässt sich zu einer Seite abziehen.</translation>
+    </message>
+    <message>
+        <source>House for bean seeds</source>
+        <translation>Haus für Bohnensamen</translation>
+    </message>
+    <message>
+        <source>Six packets of seeds stand in it. The ribbon goes round under the eaves.</source>
+        <translation>Sechs Samentütchen stehen darin. Das Band läuft unter der Traufe herum.</translation>
+    </message>
+    <message>
+        <source>Box for six truffles</source>
+        <translation>Schachtel für sechs Pralinen</translation>
+    </message>
+    <message>
+        <source>Line the tray with food-safe paper; the lid lifts off.</source>
+        <translation>Das Unterteil mit lebensmittelechtem Papier auslegen; der Deckel ist abnehmbar.</translation>
+    </message>
+    <message>
+        <source>Opening memory box</source>
+        <translation>Aufklappende Erinnerungsschachtel</translation>
+    </message>
+    <message>
+        <source>Mats for photos on every wall: it opens when the lid is lifted.</source>
+        <translation>Zierpapiere für Fotos auf jeder Wand: Beim Abheben des Deckels klappt sie auf.</translation>
+    </message>
+    <message>
+        <source>Carton for plum jam</source>
+        <translation>Faltschachtel für Pflaumenmus</translation>
+    </message>
+    <message>
+        <source>The bottom locks under the weight of the jar.</source>
+        <translation>Der Boden verriegelt sich unter dem Gewicht des Glases.</translation>
+    </message>
+    <message>
+        <source>Drawer for knitted baby shoes</source>
+        <translation>Schiebeschachtel für gestrickte Babyschuhe</translation>
+    </message>
+    <message>
+        <source>Pull the drawer by its ribbon; the slip lies under the shoes.</source>
+        <translation>Die Schublade am Band herausziehen; das Kärtchen liegt unter den Schuhen.</translation>
+    </message>
+    <message>
+        <source>Six-sided tea box</source>
+        <translation>Sechseckige Teeschachtel</translation>
+    </message>
+    <message>
+        <source>For a round tin, or for tea in a bag of its own.</source>
+        <translation>Für eine runde Dose oder für Tee im eigenen Beutel.</translation>
+    </message>
+    <message>
+        <source>Pillow with a tag</source>
+        <translation>Kissenschachtel mit Anhänger</translation>
+    </message>
+    <message>
+        <source>A first curved box: fold the ends over a spoon.</source>
+        <translation>Eine erste gewölbte Schachtel: die Enden über einem Löffel falten.</translation>
+    </message>
+    <message>
+        <source>Window box for a beeswax stub</source>
+        <translation>Fensterschachtel für einen Bienenwachsstumpen</translation>
+    </message>
+    <message>
+        <source>For show, unlit: keep card away from flames.</source>
+        <translation>Nur zum Ansehen, nicht anzünden: Karton von Flammen fernhalten.</translation>
+    </message>
+    <message>
+        <source>Envelope for bean seeds</source>
+        <translation>Tütchen für Bohnensamen</translation>
+    </message>
+    <message>
+        <source>The first lesson: four scores, one seam.</source>
+        <translation>Die erste Stunde: vier Rilllinien, eine Klebenaht.</translation>
+    </message>
+</context>
+<context>
     <name>stages</name>
     <message>
         <source>roll the long sides</source>
@@ -7762,6 +7884,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Clear film</source>
         <translation>Klarsichtfolie</translation>
+    </message>
+    <message>
+        <source>Shape</source>
+        <translation>Form</translation>
     </message>
 </context>
 <context>
@@ -9969,6 +10095,70 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Each way round the box; 0 takes the design&apos;s.</source>
         <translation>In jeder Richtung um die Schachtel; 0 nimmt die des Entwurfs.</translation>
+    </message>
+    <message>
+        <source>Font</source>
+        <translation>Schrift</translation>
+    </message>
+    <message>
+        <source>Of its words. A hand is taken from the computer, where it has one.</source>
+        <translation>Der Worte. Eine Handschrift kommt vom Computer, wenn er eine hat.</translation>
+    </message>
+    <message>
+        <source>Alignment</source>
+        <translation>Ausrichtung</translation>
+    </message>
+    <message>
+        <source>Of straight lines of words.</source>
+        <translation>Gerader Zeilen.</translation>
+    </message>
+    <message>
+        <source>Centred</source>
+        <translation>Mittig</translation>
+    </message>
+    <message>
+        <source>Curve</source>
+        <translation>Bogen</translation>
+    </message>
+    <message>
+        <source>Words along a circle inside the rim. Round: the first line above, the last one below.</source>
+        <translation>Worte auf einem Kreis innen am Rand. Rund: die erste Zeile oben, die letzte unten.</translation>
+    </message>
+    <message>
+        <source>Upper arc</source>
+        <translation>Oberer Bogen</translation>
+    </message>
+    <message>
+        <source>Lower arc</source>
+        <translation>Unterer Bogen</translation>
+    </message>
+    <message>
+        <source>Type size</source>
+        <translation>Schriftgröße</translation>
+    </message>
+    <message>
+        <source>In points; 0 takes what fits.</source>
+        <translation>In Punkt; 0 nimmt, was passt.</translation>
+    </message>
+    <message>
+        <source>Plain</source>
+        <translation>Schlicht</translation>
+    </message>
+    <message>
+        <source>Serif</source>
+        <translation>Mit Serifen</translation>
+    </message>
+    <message>
+        <source>Typewriter</source>
+        <translation>Schreibmaschine</translation>
+    </message>
+    <message>
+        <source>Slanted</source>
+        <translation>Schräg</translation>
+    </message>
+    <message>
+        <source>Hand</source>
+        <translation>Handschrift</translation>
     </message>
 </context>
 </TS>

@@ -1,22 +1,18 @@
 #include "bridge/paint_drawing.h"
 
-#include <QFontMetricsF>
 #include <QPainterPath>
 #include <algorithm>
 #include <optional>
 
 #include "bridge/decode_picture.h"
+#include "bridge/paint_words.h"
 #include "bridge/picture_fill.h"
-#include "bridge/text.h"
 #include "drawing/contrast.h"
 #include "geometry/polygon.h"
 
 namespace creasewright {
 
 namespace {
-
-/// Glyphs are laid out at this size and scaled, so that a font's rounding to pixels does not show.
-constexpr int kFontPixels = 64;
 
 QPointF toPoint(Point p) { return {p.x, p.y}; }
 
@@ -139,55 +135,6 @@ void paintPicture(QPainter& painter, const PictureItem& item, const PaintLook& l
   painter.restore();
 }
 
-/// The two faces that words are set in, made once for a drawing.
-class Typefaces {
- public:
-  explicit Typefaces(QPaintDevice* device) : device_(device) {}
-
-  [[nodiscard]] const QFont& font(bool heavy) const { return heavy ? bold_ : plain_; }
-
-  /// In pixels of the font; a device's own fonts are looked up once, not for every line.
-  double width(const QString& words, bool heavy) {
-    std::optional<QFontMetricsF>& metrics = heavy ? boldMetrics_ : plainMetrics_;
-    if (!metrics) metrics.emplace(font(heavy), device_);
-    return metrics->horizontalAdvance(words);
-  }
-
- private:
-  static QFont face(bool heavy) {
-    QFont font(QStringLiteral("DejaVu Sans"));
-    font.setPixelSize(kFontPixels);
-    font.setBold(heavy);
-    font.setHintingPreference(QFont::PreferNoHinting);
-    return font;
-  }
-
-  QPaintDevice* device_;
-  QFont plain_ = face(false);
-  QFont bold_ = face(true);
-  std::optional<QFontMetricsF> plainMetrics_;
-  std::optional<QFontMetricsF> boldMetrics_;
-};
-
-void paintText(QPainter& painter, const TextItem& item, const Wording& wording, Typefaces& faces,
-               const PaintLook& look) {
-  const QString words = text(wording(item.label));
-  double shift = 0;  // measuring words takes as long as painting them
-  if (item.anchor != Anchor::Left) {
-    const double width = faces.width(words, item.bold);
-    shift = item.anchor == Anchor::Centre ? -width / 2 : -width;
-  }
-  painter.save();
-  painter.translate(toPoint(item.at));
-  painter.rotate(item.turnDegrees);
-  const double size = item.height / kFontPixels;
-  painter.scale(size, -size);
-  painter.setFont(faces.font(item.bold));
-  painter.setPen(looked(toColor(wordColour(item, look)), look, true));
-  painter.drawText(QPointF(shift, 0), words);
-  painter.restore();
-}
-
 }  // namespace
 
 Colour wordColour(const TextItem& item, const PaintLook& look) {
@@ -217,16 +164,18 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
   painter.scale(options.scale, -options.scale);
   painter.translate(0, -drawing.height);
   const double thinnest = options.thinnest / options.scale;
-  std::optional<Typefaces> faces;
-  if (wording && !drawing.texts.empty()) faces.emplace(painter.device());
+  WordsPainter words(painter.device());
   for (const PictureItem& item : drawing.pictures) paintPicture(painter, item, options.look);
   for (const Role role : paintOrder()) {
     if (options.hidden.contains(role)) continue;
     for (const PathItem& item : drawing.paths)
       if (item.role == role) paintPath(painter, item, thinnest, options.look);
-    if (!faces) continue;
+    // Words on card are part of the picture.
+    if (!wording && role != Role::Face) continue;
     for (const TextItem& item : drawing.texts)
-      if (item.role == role) paintText(painter, item, wording, *faces, options.look);
+      if (item.role == role)
+        words.paint(painter, item, wording ? wording(item.label) : item.label.literal,
+                    looked(toColor(wordColour(item, options.look)), options.look, true));
   }
   painter.restore();
 }

@@ -35,7 +35,7 @@ struct PaintOptions {
 };
 
 /// Paints a drawing with its own y up: lines, fills and texts in the order of paintOrder().
-/// Without a wording texts are left out, as in small pictures.
+/// Without a wording texts are left out, as in small pictures, but for words on card.
 /// Everything is vectors, so a PDF painter gives exact lines; the painter's state is put back.
 void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& wording,
                   const PaintOptions& options);

@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "drawing/arrange.h"
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 #include "pages/text_lines.h"
 
 namespace creasewright {

@@ -72,6 +72,10 @@ std::optional<Problem> save(const QString& name, const QByteArray& csv, ReadTabl
 
 QByteArray stockCsv() { return tableCalled(sheetsName); }
 QByteArray supplyCsv() { return tableCalled(suppliesName); }
+QByteArray punchCsv() {
+  const QByteArray own = tableCalled(punchesName);
+  return own.isEmpty() ? QByteArray::fromStdString(writePunchTable({})) : own;
+}
 
 std::optional<Problem> saveStockCsv(const QByteArray& csv) {
   return save(sheetsName, csv, readStockTable);
@@ -79,6 +83,10 @@ std::optional<Problem> saveStockCsv(const QByteArray& csv) {
 
 std::optional<Problem> saveSupplyCsv(const QByteArray& csv) {
   return save(suppliesName, csv, readSupplyTable);
+}
+
+std::optional<Problem> savePunchCsv(const QByteArray& csv) {
+  return save(punchesName, csv, readPunchTable);
 }
 
 std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
@@ -104,8 +112,10 @@ std::optional<Problem> addToOwnLists(const std::vector<StockSheet>& stock,
 std::optional<Problem> ownListProblem() {
   const auto sheets = readStockTable(view(stockCsv()), sheetsName.toStdString());
   const auto supplies = readSupplyTable(view(supplyCsv()), suppliesName.toStdString());
+  const auto punches = ownPunches();
   return !sheets     ? std::optional(sheets.problem())
          : !supplies ? std::optional(supplies.problem())
+         : !punches  ? std::optional(punches.problem())
                      : std::nullopt;
 }
 

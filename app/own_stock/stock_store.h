@@ -9,15 +9,17 @@
 
 namespace creasewright {
 
-/// The person's own tables of sheets and supplies, as CSV in the program's data folder; before
-/// anything was saved, the tables that come with the program.
+/// The person's own tables of sheets, supplies and punches, as CSV in the program's data folder;
+/// before anything was saved, the tables that come with the program, and no punches.
 QByteArray stockCsv();
 QByteArray supplyCsv();
+QByteArray punchCsv();
 
 /// Saves a table after it could be read. One on disk that has become unreadable is kept aside, as
 /// `sheets-unreadable-1.csv`. Errors: those of readStockTable, FileNotWritten.
 std::optional<Problem> saveStockCsv(const QByteArray& csv);
 std::optional<Problem> saveSupplyCsv(const QByteArray& csv);
+std::optional<Problem> savePunchCsv(const QByteArray& csv);
 
 /// Puts what is missing at the end of the person's lists. A list on disk that has become unreadable
 /// is left as it is. Errors: those of readStockTable, FileNotWritten.

@@ -8,16 +8,12 @@
 
 namespace creasewright {
 
-namespace {
-
 bool isPunched(const Extra& extra) {
   return extra.parameters.flag("punched") ||
          std::ranges::any_of(
              extra.layers,
              [](const ExtraLayer& layer) { return layer.parameters.flag("punched"); });
 }
-
-}  // namespace
 
 void changeDressing(DesignSession& session, std::vector<Extra> extras, const QString& words,
                     const QString& field) {

@@ -11,4 +11,7 @@ namespace creasewright {
 void changeDressing(DesignSession& session, std::vector<Extra> extras, const QString& words,
                     const QString& field = {});
 
+/// Whether an extra or one of its layers is made by a punch.
+bool isPunched(const Extra& extra);
+
 }  // namespace creasewright

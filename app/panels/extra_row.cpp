@@ -16,8 +16,10 @@
 #include "document/build_extras.h"
 #include "extras/hosting.h"
 #include "extras/layer_stack.h"
+#include "own_stock/stock_store.h"
 #include "panels/change_dressing.h"
 #include "panels/layer_row.h"
+#include "panels/punch_box.h"
 #include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
@@ -45,11 +47,12 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
   if (!known) return;
   const ExtraKind& kind = **known;
   makeHeading(kind);
-  rows_ = new ParameterRows(kind.parameters, this);
+  rows_ = new ParameterRows(withoutWords(kind.parameters), this);
   connect(rows_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
     change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
   });
   layout_->addWidget(rows_);
+  if (kind.layered) makePunch();
   makeHost();
   if (kind.onFace) makeFace();
   if (kind.written) makeText();
@@ -80,6 +83,14 @@ void ExtraRow::makeHeading(const ExtraKind& kind) {
   line->addWidget(title, 1);
   line->addWidget(leave);
   layout_->addLayout(line);
+}
+
+void ExtraRow::makePunch() {
+  punch_ = new PunchBox(this);
+  connect(punch_, &PunchBox::punchPicked, this, [this](const Punch* punch) {
+    change({}, [&](Extra& extra) { takePunch(extra.parameters, punch); });
+  });
+  addLabelledField(layout_, tr("Punch"), punch_);
 }
 
 void ExtraRow::makeCard() {
@@ -161,6 +172,12 @@ void ExtraRow::makeText() {
     change(QStringLiteral("text"), [&](Extra& extra) { extra.lines = lines; });
   });
   addLabelledField(layout_, tr("Text"), text_);
+  words_ = new ParameterRows(wordsParameters(), this);
+  words_->setZeroText("points", tr("as it fits"));
+  connect(words_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
+    change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
+  });
+  layout_->addWidget(words_);
 }
 
 const Extra& ExtraRow::extra() const { return session_.design().extras.at(index_); }
@@ -187,6 +204,13 @@ void ExtraRow::showDesign() {
   showFaces();
   showCard();
   for (LayerRow* layer : layers_) layer->showDesign();
+  if (punch_ != nullptr)
+    punch_->setPunched(extra().parameters.flag("punched"), punchOf(extra().parameters),
+                       session_.unit());
+  if (words_ != nullptr) {
+    words_->setValues(extra().parameters, {});
+    words_->setVisible(!extra().lines.empty());
+  }
   if (text_ != nullptr && writtenLines(text_->toPlainText()) != extra().lines) {
     const QSignalBlocker quiet(text_);
     text_->setPlainText(linesText(extra().lines));
@@ -250,6 +274,9 @@ void ExtraRow::showProblem() {
         problem.code == ProblemCode::LayerTooLarge;
     if (own && problem.where == kind_) sentence = problemSentence(problem, session_.unit());
   }
+  if (sentence.isEmpty() && isPunched(extra()))
+    if (const auto punches = ownPunches(); !punches)
+      sentence = problemSentence(punches.problem(), session_.unit());
   problem_->setText(sentence);
   problem_->setVisible(!sentence.isEmpty());
 }

@@ -18,6 +18,7 @@ class CardBox;
 class LayerRow;
 class ColourButton;
 class PatternPicker;
+class PunchBox;
 
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
 class ExtraRow : public DesignRow {
@@ -31,6 +32,7 @@ class ExtraRow : public DesignRow {
 
  private:
   void makeHeading(const ExtraKind& kind);
+  void makePunch();
   void makeCard();
   void makeColour();
   void makePattern();
@@ -60,6 +62,8 @@ class ExtraRow : public DesignRow {
   QComboBox* face_ = nullptr;
   std::vector<LayerRow*> layers_;
   QPlainTextEdit* text_ = nullptr;
+  PunchBox* punch_ = nullptr;
+  ParameterRows* words_ = nullptr;  ///< how the text is set
   QLabel* problem_ = nullptr;
 };
 

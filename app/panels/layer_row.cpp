@@ -11,6 +11,7 @@
 #include "bridge/text.h"
 #include "extras/layer_stack.h"
 #include "panels/change_dressing.h"
+#include "panels/punch_box.h"
 #include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
@@ -31,7 +32,7 @@ LayerRow::LayerRow(DesignSession& session, int extra, int layer, QWidget* parent
       extra_(static_cast<std::size_t>(extra)),
       layer_(static_cast<std::size_t>(layer)),
       layout_(new QVBoxLayout(this)),
-      rows_(new ParameterRows(layerParameters(), this)) {
+      rows_(new ParameterRows(withoutWords(layerParameters()), this)) {
   layout_->setContentsMargins(indent, 0, 0, 4);
   layout_->setSpacing(6);
   makeHeading();
@@ -39,6 +40,7 @@ LayerRow::LayerRow(DesignSession& session, int extra, int layer, QWidget* parent
     changeLayer(key, [&](ExtraLayer& each) { each.parameters.setCount(key.toStdString(), raw); });
   });
   layout_->addWidget(rows_);
+  makePunch();
   makeCard();
   makeText();
 }
@@ -58,6 +60,14 @@ void LayerRow::makeHeading() {
   line->addWidget(title, 1);
   line->addWidget(leave);
   layout_->addLayout(line);
+}
+
+void LayerRow::makePunch() {
+  punch_ = new PunchBox(this);
+  connect(punch_, &PunchBox::punchPicked, this, [this](const Punch* punch) {
+    changeLayer({}, [&](ExtraLayer& each) { takePunch(each.parameters, punch); });
+  });
+  addLabelledField(layout_, tr("Punch"), punch_);
 }
 
 void LayerRow::makeCard() {
@@ -83,6 +93,12 @@ void LayerRow::makeText() {
     changeLayer(QStringLiteral("text"), [&](ExtraLayer& each) { each.lines = lines; });
   });
   addLabelledField(layout_, tr("Text"), text_);
+  words_ = new ParameterRows(wordsParameters(), this);
+  words_->setZeroText("points", tr("as it fits"));
+  connect(words_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
+    changeLayer(key, [&](ExtraLayer& each) { each.parameters.setCount(key.toStdString(), raw); });
+  });
+  layout_->addWidget(words_);
 }
 
 const ExtraLayer& LayerRow::layer() const {
@@ -109,6 +125,10 @@ void LayerRow::showDesign() {
   rows_->setValues(layer().parameters, stepOf(session_.design().grid, session_.unit()));
   colour_->setColour(layer().card.colours.face);
   card_->setCard(layer().card, stockName(layer().card.name));
+  punch_->setPunched(layer().parameters.flag("punched"), punchOf(layer().parameters),
+                     session_.unit());
+  words_->setValues(layer().parameters, {});
+  words_->setVisible(!layer().lines.empty());
   if (writtenLines(text_->toPlainText()) == layer().lines) return;
   const QSignalBlocker quiet(text_);
   text_->setPlainText(linesText(layer().lines));

@@ -12,6 +12,7 @@ namespace creasewright {
 
 class CardBox;
 class ColourButton;
+class PunchBox;
 
 /// One layer of a label: its shape, size, hold, card, colour and text, and a button to leave it
 /// out.
@@ -26,6 +27,7 @@ class LayerRow : public QWidget {
 
  private:
   void makeHeading();
+  void makePunch();
   void makeCard();
   void makeText();
   void change(const QString& field, const std::function<void(Extra&)>& edit);
@@ -40,6 +42,8 @@ class LayerRow : public QWidget {
   CardBox* card_ = nullptr;
   ColourButton* colour_ = nullptr;
   QPlainTextEdit* text_ = nullptr;
+  PunchBox* punch_ = nullptr;
+  ParameterRows* words_ = nullptr;  ///< how the text is set
 };
 
 }  // namespace creasewright

@@ -115,6 +115,10 @@ void ParameterRows::setUnit(Unit unit) {
   for (auto& [key, row] : lengths_) row->field().setUnit(unit);
 }
 
+void ParameterRows::setZeroText(const std::string& key, const QString& words) {
+  counts_.at(key)->setSpecialValueText(words);
+}
+
 void ParameterRows::setNote(const std::string& key, const QString& note) {
   lengths_.at(key)->setNote(note);
 }

@@ -25,6 +25,8 @@ class ParameterRows : public QWidget {
   /// Shows values; `step` is what the up and down keys of a length do.
   void setValues(const Parameters& values, Length step);
   void setUnit(Unit unit);
+  /// What a count of 0 is shown as.
+  void setZeroText(const std::string& key, const QString& words);
   void setNote(const std::string& key, const QString& note);
   void setComplaint(const std::string& key, const QString& sentence);
   void setLit(const std::string& key, bool lit);

@@ -5,11 +5,13 @@
 #include <cmath>
 
 #include "bridge/paint_drawing.h"
+#include "bridge/paint_words.h"
 #include "bridge/pattern_tile.h"
 #include "bridge/picture_fill.h"
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "pages/fold_drawing.h"
+#include "pages/fold_words.h"
 #include "pages/paper_print.h"
 #include "widgets/theme.h"
 
@@ -99,6 +101,27 @@ void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& pictur
   painter.drawPolygon(outline);
 }
 
+void paintWords(QPainter& painter, const FoldPicture& picture, const Dressed& shown,
+                const QTransform& place) {
+  const Drawing seen = wordsSeen(picture, shown.looks, shown.words);
+  painter.setPen(Qt::NoPen);
+  for (const PathItem& plate : seen.paths) {
+    QPainterPath path;
+    for (const Polygon& ring : plate.rings) {
+      path.addPolygon(onScreen(ring, place));
+      path.closeSubpath();
+    }
+    painter.fillPath(path, toColor(fillColour(plate)));
+  }
+  if (seen.texts.empty()) return;
+  painter.save();
+  painter.setTransform(place, true);
+  WordsPainter words(painter.device());
+  for (const TextItem& item : seen.texts)
+    words.paint(painter, item, item.label.literal, toColor(textColour(item)));
+  painter.restore();
+}
+
 /// Neighbours of one look are drawn at once: an opening has dozens.
 void paintEdges(QPainter& painter, const FoldPicture& picture, const std::vector<EdgeTone>& tones,
                 const QTransform& place) {
@@ -150,6 +173,7 @@ void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& w
     const bool lit = facet.panel >= 0 && isLit(static_cast<std::size_t>(facet.panel), shown, light);
     paintFacet(painter, facet, picture, shown, place, lit);
   }
+  paintWords(painter, picture, shown, place);
   painter.setBrush(Qt::NoBrush);
   paintEdges(painter, picture, edgeTones(picture, shown.looks), place);
   painter.setPen(QPen(lightTheme().halo, 3, Qt::SolidLine, Qt::RoundCap));

@@ -4,11 +4,13 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/paint_words.h"
 #include "bridge/pattern_tile.h"
 #include "bridge/picture_fill.h"
 #include "bridge/screen_pen.h"
 #include "bridge/text.h"
 #include "drawing/hatching.h"
+#include "drawing/set_words.h"
 #include "pages/pale_paper.h"
 #include "pages/paper_print.h"
 #include "scene/sheet_shadow.h"
@@ -97,18 +99,16 @@ void paintInscriptions(QPainter& painter, const BuiltPiece& piece, const SheetCa
     for (const Point& p : mark.line) line.push_back(piece.flat.place(mark.panel, p));
     painter.drawPolyline(camera.toScreen(line));
   }
-  for (const Inscription& line : piece.net.inscriptions) {
-    QFont font = painter.font();
-    font.setPixelSize(std::max(1, static_cast<int>(std::lround(line.height * camera.scale()))));
-    painter.save();
-    painter.setFont(font);
-    painter.setPen(roleColour(Role::Legend));
-    painter.translate(camera.toScreen(piece.flat.place(line.panel, line.at)));
-    painter.rotate(-line.turnDegrees);
-    const QString words = text(line.text);
-    painter.drawText(QPointF(-QFontMetricsF(font).horizontalAdvance(words) / 2, 0), words);
-    painter.restore();
-  }
+  if (piece.net.inscriptions.empty()) return;
+  painter.save();
+  const QPointF corner = camera.toScreen(Point{});
+  painter.translate(corner);
+  painter.scale(camera.scale(), -camera.scale());
+  WordsPainter words(painter.device());
+  for (const Inscription& line : piece.net.inscriptions)
+    words.paint(painter, textOf(line, piece.flat.place(line.panel, line.at), line.turnDegrees),
+                line.text, roleColour(Role::Legend));
+  painter.restore();
 }
 
 void paintHighlight(QPainter& painter, const BuiltPiece& piece, const SheetCamera& camera,

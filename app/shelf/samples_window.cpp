@@ -13,6 +13,7 @@
 #include "bridge/text.h"
 #include "document/build.h"
 #include "document/design_file.h"
+#include "shelf/sample_words.h"
 #include "widgets/window_size.h"
 
 namespace creasewright {
@@ -35,7 +36,7 @@ std::vector<Design> sampleGifts(Unit unit) {
     QFile file(folder.filePath(name));
     if (!file.open(QIODevice::ReadOnly)) continue;
     if (Result<Design> design = readDesign(file.readAll().toStdString(), name.toStdString()))
-      gifts.push_back(std::move(design).value());
+      gifts.push_back(inReadersWords(std::move(design).value()));
   }
   return gifts;
 }

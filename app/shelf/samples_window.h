@@ -12,7 +12,8 @@ class QListWidget;
 
 namespace creasewright {
 
-/// The finished gifts that come with the program, for rulers in inches or in millimetres.
+/// The finished gifts that come with the program, for rulers in inches or in millimetres,
+/// with titles and notes in the language of the window.
 std::vector<Design> sampleGifts(Unit unit);
 
 /// The samples with pictures, to begin with one of them: a copy, which belongs to no file yet.

@@ -1,5 +1,6 @@
 #include "stockroom/stock_window.h"
 
+#include <QComboBox>
 #include <QCoreApplication>
 #include <QFile>
 #include <QFileDialog>
@@ -12,6 +13,7 @@
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
+#include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "output/write_bytes.h"
 #include "own_stock/stock_store.h"
@@ -41,10 +43,37 @@ QString columnTitle(const std::string& name) {
       {"grain", QT_TRANSLATE_NOOP("stock", "Grain (long, short)")},
       {"pattern", QT_TRANSLATE_NOOP("stock", "Pattern upright (1)")},
       {"at_hand", QT_TRANSLATE_NOOP("stock", "At hand")},
-      {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")}};
+      {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")},
+      {"shape", QT_TRANSLATE_NOOP("stock", "Shape")}};
   for (const auto& [code, title] : kTitles)
     if (code == name) return QCoreApplication::translate("stock", title);
   return text(name);
+}
+
+/// A shape is chosen by its name in the reader's language; files hold the English one.
+void addShapeBox(QTableWidget* table, int row, int column, const std::string& written) {
+  auto* box = new QComboBox(table);
+  const std::vector<Worded> words = shapeWords();
+  for (std::size_t i = 0; i < words.size(); ++i)
+    box->addItem(styleText(words[i]), text(punchShapeName(static_cast<LabelShape>(i))));
+  const int known = box->findData(text(written), Qt::UserRole, Qt::MatchFixedString);
+  if (known < 0 && !written.empty()) box->addItem(text(written), text(written));
+  box->setCurrentIndex(
+      known < 0 ? (written.empty() ? static_cast<int>(LabelShape::Circle) : box->count() - 1)
+                : known);
+  table->setCellWidget(row, column, box);
+}
+
+bool isShape(const QTableWidget* table, int column) {
+  return table->horizontalHeaderItem(column)->data(Qt::UserRole) == QStringLiteral("shape");
+}
+
+/// What stands in a cell.
+std::string cellText(const QTableWidget* table, int row, int column) {
+  if (const auto* box = qobject_cast<QComboBox*>(table->cellWidget(row, column)))
+    return box->currentData().toString().toStdString();
+  const QTableWidgetItem* item = table->item(row, column);
+  return item == nullptr ? std::string() : item->text().trimmed().toStdString();
 }
 
 void fill(QTableWidget* table, const CsvTable& content) {
@@ -58,7 +87,11 @@ void fill(QTableWidget* table, const CsvTable& content) {
     table->setHorizontalHeaderItem(c, heading);
     for (int r = 0; r < table->rowCount(); ++r) {
       const auto& row = content.rows[static_cast<std::size_t>(r)];
-      table->setItem(r, c, new QTableWidgetItem(text(row[static_cast<std::size_t>(c)])));
+      const std::string& written = row[static_cast<std::size_t>(c)];
+      if (isShape(table, c))
+        addShapeBox(table, r, c, written);
+      else
+        table->setItem(r, c, new QTableWidgetItem(text(written)));
     }
   }
   table->resizeColumnsToContents();
@@ -74,9 +107,8 @@ QByteArray csvOf(const QTableWidget* table) {
     std::vector<std::string> row;
     bool empty = true;
     for (int c = 0; c < table->columnCount(); ++c) {
-      const QTableWidgetItem* item = table->item(r, c);
-      row.push_back(item == nullptr ? std::string() : item->text().trimmed().toStdString());
-      empty = empty && row.back().empty();
+      row.push_back(cellText(table, r, c));
+      empty = empty && (row.back().empty() || isShape(table, c));
     }
     if (!empty) content.rows.push_back(std::move(row));
   }
@@ -107,6 +139,8 @@ StockWindow::StockWindow(Unit unit, QWidget* parent)
                      everyColumn(stockCsv().toStdString(), readStockTable, writeStockTable));
   supplies_ = addTable(tr("Supplies"),
                        everyColumn(supplyCsv().toStdString(), readSupplyTable, writeSupplyTable));
+  punches_ = addTable(tr("Punches"),
+                      everyColumn(punchCsv().toStdString(), readPunchTable, writePunchTable));
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
   status_->setText(
@@ -164,7 +198,10 @@ QTableWidget* StockWindow::current() const {
 void StockWindow::addRow() {
   QTableWidget* table = current();
   table->insertRow(table->rowCount());
-  table->setCurrentCell(table->rowCount() - 1, 0);
+  const int row = table->rowCount() - 1;
+  for (int c = 0; c < table->columnCount(); ++c)
+    if (isShape(table, c)) addShapeBox(table, row, c, {});
+  table->setCurrentCell(row, 0);
 }
 
 void StockWindow::removeRow() {
@@ -182,6 +219,9 @@ void StockWindow::importTable() {
   if (current() == sheets_) {
     problem = problemOf(readStockTable(csv, path.toStdString()));
     whole = everyColumn(csv, readStockTable, writeStockTable);
+  } else if (current() == punches_) {
+    problem = problemOf(readPunchTable(csv, path.toStdString()));
+    whole = everyColumn(csv, readPunchTable, writePunchTable);
   } else {
     problem = problemOf(readSupplyTable(csv, path.toStdString()));
     whole = everyColumn(csv, readSupplyTable, writeSupplyTable);
@@ -202,7 +242,8 @@ bool StockWindow::told(const std::optional<Problem>& problem) {
 }
 
 bool StockWindow::saveAll() {
-  return told(saveStockCsv(csvOf(sheets_))) && told(saveSupplyCsv(csvOf(supplies_)));
+  return told(saveStockCsv(csvOf(sheets_))) && told(saveSupplyCsv(csvOf(supplies_))) &&
+         told(savePunchCsv(csvOf(punches_)));
 }
 
 }  // namespace creasewright

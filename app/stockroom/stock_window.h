@@ -13,15 +13,15 @@ class QTableWidget;
 
 namespace creasewright {
 
-/// The person's own sheets and supplies as two tables to edit, with tables read from and written to
-/// CSV files.
+/// The person's own sheets, supplies and punches as tables to edit, with tables read from and
+/// written to CSV files.
 class StockWindow : public QDialog {
   Q_OBJECT
 
  public:
   explicit StockWindow(Unit unit, QWidget* parent = nullptr);
 
-  /// Saves both tables; false, with a sentence shown, when one cannot be read.
+  /// Saves all tables; false, with a sentence shown, when one cannot be read.
   bool saveAll();
 
  private:
@@ -38,6 +38,7 @@ class StockWindow : public QDialog {
   QTabWidget* tabs_;
   QTableWidget* sheets_;
   QTableWidget* supplies_;
+  QTableWidget* punches_;
   QLabel* status_;
 };
 

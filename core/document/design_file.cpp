@@ -281,6 +281,32 @@ void toVersion7(Json& json) {
   }
 }
 
+constexpr std::array<std::string_view, 4> kSince8{"font", "align", "curve", "points"};
+
+/// Version 7 knew one way to set words.
+void toVersion8(Json& json) {
+  if (!json.contains("extras") || !json["extras"].is_array()) return;
+  const auto fill = [](Json& owner, const Json& standard) {
+    if (!owner.is_object() || !owner.contains("parameters") || !owner["parameters"].is_object())
+      return;
+    for (const std::string_view key : kSince8)
+      if (standard.contains(key) && !owner["parameters"].contains(key))
+        owner["parameters"][key] = standard[key];
+  };
+  const Card& card = cards().front();
+  const Json layers = parametersJson(standardLayer(card).parameters, layerParameters());
+  for (Json& extra : json["extras"]) {
+    if (!extra.is_object()) continue;
+    const Json id = extra.value("kind", Json());
+    if (!id.is_string()) continue;
+    const Result<const ExtraKind*> kind = findExtraKind(id.get<std::string>());
+    if (!kind) continue;
+    fill(extra, parametersJson(standardExtra(**kind, card).parameters, (*kind)->parameters));
+    if (!extra.contains("layers") || !extra["layers"].is_array()) continue;
+    for (Json& layer : extra["layers"]) fill(layer, layers);
+  }
+}
+
 /// Labels of an older version stay where they are, but for those that a band hid: they lie on it.
 Design withHiddenLabelsOnTop(Design design) {
   const Result<BuiltDesign> built = build(design);
@@ -303,6 +329,7 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 4) toVersion5(json);
     if (version == 5) toVersion6(json);
     if (version == 6) toVersion7(json);
+    if (version == 7) toVersion8(json);
   }
 }
 

@@ -241,6 +241,54 @@ Json ribbonsJson(const BuiltDesign& built) {
   return list;
 }
 
+std::string_view fontText(Typeface face) {
+  switch (face) {
+    case Typeface::Plain:
+      return "plain";
+    case Typeface::Serif:
+      return "serif";
+    case Typeface::Typewriter:
+      return "typewriter";
+    case Typeface::Slanted:
+      return "slanted";
+    case Typeface::Hand:
+      return "hand";
+  }
+  return "";
+}
+
+std::string_view sideText(WordsSide side) {
+  switch (side) {
+    case WordsSide::Left:
+      return "left";
+    case WordsSide::Centre:
+      return "centre";
+    case WordsSide::Right:
+      return "right";
+  }
+  return "";
+}
+
+/// Lines of words where they stand on the blank.
+Json wordsJson(const BuiltPiece& built) {
+  Json list = Json::array();
+  for (const Inscription& line : built.net.inscriptions) {
+    Json words{{"panel", built.net.panels[static_cast<std::size_t>(line.panel)].id},
+               {"text", line.text},
+               {"at", pointJson(built.flat.place(line.panel, line.at))},
+               {"height", numberJson(line.height)},
+               {"turn_deg", numberJson(line.turnDegrees)},
+               {"font", fontText(line.face)},
+               {"align", sideText(line.side)},
+               {"column", numberJson(line.column)},
+               {"arc", nullptr}};
+    if (line.arc)
+      words["arc"] = {{"radius", numberJson(line.arc->radius)}, {"lower", line.arc->lower}};
+    list.push_back(std::move(words));
+  }
+  return list;
+}
+
 Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
   Json cuts = Json::array();
   for (const Polyline& cut : cutLines(built.flat)) cuts.push_back(pointsJson(cut));
@@ -251,6 +299,7 @@ Json pieceJson(const BuiltPiece& built, ToolGrid grid) {
           {"blank",
            {{"width", numberJson(built.flat.width)}, {"height", numberJson(built.flat.height)}}},
           {"panels", panelsJson(built)},
+          {"words", wordsJson(built)},
           {"creases", creasesJson(built)},
           {"mates", matesJson(built)},
           {"patches", patchesJson(built)},

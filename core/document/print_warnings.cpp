@@ -5,8 +5,8 @@
 
 #include "base/picture_file.h"
 #include "document/words_room.h"
-#include "drawing/type_width.h"
 #include "drawing/words_on.h"
+#include "lettering/type_width.h"
 
 namespace creasewright {
 namespace {
@@ -30,7 +30,7 @@ void warnOfWords(const BuiltPiece& piece, Problems& found) {
       warn(ProblemCode::TextSmall, words, rounded(points), kSmallestPoints);
     if (contrast < kReadableContrast)
       warn(ProblemCode::TextFaint, words, rounded(contrast), kReadableContrast);
-    const double width = typeWidth(words.text, words.height);
+    const double width = typeWidth(words.text, words.height, words.face);
     const double room = roomFor(piece.net, words);
     if (width > room) warn(ProblemCode::TextTooLarge, words, Length::mm(width), Length::mm(room));
   }

@@ -4,12 +4,11 @@
 
 namespace creasewright {
 
-/// How long words of this height may be where they stand: to both sides of the middle of their
-/// line, from its descenders to its capitals, as far as their panel goes without an opening. mm
+/// How long words may be on their panel of a net (net/inscription.h). mm
 double roomFor(const Net& net, const Inscription& words);
 
 /// Makes words that are too long for their place smaller, all on a panel alike, though not below
-/// 6.5 pt.
+/// 6.5 pt; but for those that have a size of their own.
 void fitWords(Net& net);
 
 }  // namespace creasewright

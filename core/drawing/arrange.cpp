@@ -5,6 +5,7 @@
 #include <optional>
 #include <utility>
 
+#include "drawing/set_words.h"
 #include "geometry/clip_to_box.h"
 #include "units/angle.h"
 
@@ -66,7 +67,7 @@ std::size_t characters(const std::string& utf8) {
 
 Drawing moved(Drawing drawing, Point by) {
   for (PathItem& item : drawing.paths) carry(item, [by](Point p) { return p + by; });
-  for (TextItem& text : drawing.texts) text.at = text.at + by;
+  for (TextItem& text : drawing.texts) carry(text, PlaneMap{by});
   for (PictureItem& picture : drawing.pictures) picture.at = picture.at + by;
   return drawing;
 }
@@ -76,8 +77,8 @@ Drawing turnedLeft(Drawing drawing) {
   const auto turn = [height](Point p) { return Point{height - p.y, p.x}; };
   for (PathItem& item : drawing.paths) carry(item, turn);
   for (TextItem& text : drawing.texts) {
-    text.at = turn(text.at);
-    text.turnDegrees += 90;
+    carry(text, PlaneMap{{height, 0}, {0, 1}, {-1, 0}});
+    if (!text.plane) text.turnDegrees += 90;
   }
   std::swap(drawing.width, drawing.height);
   return drawing;
@@ -105,7 +106,9 @@ Drawing clipped(const Drawing& drawing, const Bounds& window) {
   Drawing out{drawing.width, drawing.height, {}, {}};
   for (const PathItem& item : drawing.paths) clipInto(out, item, window);
   std::copy_if(drawing.texts.begin(), drawing.texts.end(), std::back_inserter(out.texts),
-               [&](const TextItem& text) { return within(text.at, window); });
+               [&](const TextItem& text) {
+                 return within(text.plane ? text.plane->apply(text.at) : text.at, window);
+               });
   return out;
 }
 
@@ -120,10 +123,14 @@ double textWidth(const std::string& words, double height) {
 }
 
 Polygon textBox(const TextItem& text, const std::string& words) {
+  if (text.arc) {
+    const Bounds box = bounds(wordsArea(text, words));
+    return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
+  }
   const double width = textWidth(words, text.height);
-  const double shift = text.anchor == Anchor::Left     ? 0
+  const double shift = text.anchor == Anchor::Left     ? -text.column / 2
                        : text.anchor == Anchor::Centre ? -width / 2
-                                                       : -width;
+                                                       : text.column / 2 - width;
   const double turn = Angle::degrees(text.turnDegrees).radians();
   const Point along{std::cos(turn), std::sin(turn)};
   const Point up = turnLeft(along);

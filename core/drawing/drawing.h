@@ -10,6 +10,7 @@
 #include "base/problem.h"
 #include "geometry/plane_map.h"
 #include "geometry/polygon.h"
+#include "net/inscription.h"
 
 namespace creasewright {
 
@@ -85,6 +86,14 @@ struct TextItem {
   bool reversed = false;  ///< in white, on a filled ground
   /// In the colour of this role, though it is none of its kind.
   std::optional<Role> like = std::nullopt;
+  Typeface face = Typeface::Plain;
+  /// mm; not 0: `at` is the middle of a column of this width, `anchor` the side that words keep to.
+  double column = 0;
+  /// Bent to a circle: `at` is the middle of the line, whatever the anchor.
+  std::optional<WordsArc> arc = std::nullopt;
+  /// Of a face that is seen slanting: the point, turn and sizes above are in it.
+  std::optional<PlaneMap> plane = std::nullopt;
+  std::vector<Polygon> shown = {};  ///< the parts of the drawing where it is seen; none = all
 };
 
 /// A photograph, upright; painted before everything else.

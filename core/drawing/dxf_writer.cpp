@@ -2,15 +2,20 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
+#include <numbers>
 #include <numeric>
 #include <string_view>
 #include <vector>
 
 #include "drawing/number_text.h"
 #include "drawing/role.h"
+#include "drawing/set_words.h"
 
 namespace creasewright {
 namespace {
+
+constexpr double kSlant = 12;  // degrees
 
 std::string capitals(std::string_view text) {
   std::string out(text);
@@ -173,15 +178,23 @@ class DxfText {
   }
 
   void text(const TextItem& item) {
+    const std::string words = wording_(item.label);
+    for (const WordsRun& run : wordsRuns(item, words)) textRun(item, run);
+  }
+
+  void textRun(const TextItem& item, const WordsRun& run) {
     pair(0, "TEXT");
     pair(8, capitals(roleStyle(item.role).id));
-    point(item.at);
+    point(run.place.origin);
     // DXF measures capitals, a type size measures the em: 0.7 of it in common sans-serif faces.
-    number(40, 0.7 * item.height);
-    pair(1, asciiText(wording_(item.label)));
-    number(50, item.turnDegrees);
-    pair(72, std::to_string(static_cast<int>(item.anchor)));
-    point(item.at, 11);
+    number(40, 0.7 * item.height * norm(run.place.y));
+    pair(1, asciiText(run.words));
+    number(50, item.arc || item.plane
+                   ? std::atan2(run.place.x.y, run.place.x.x) * 180 / std::numbers::pi
+                   : item.turnDegrees);
+    if (item.face == Typeface::Slanted || item.face == Typeface::Hand) number(51, kSlant);
+    pair(72, std::to_string(static_cast<int>(run.anchor)));
+    point(run.place.origin, 11);
   }
 
   const Drawing& drawing_;

@@ -6,6 +6,7 @@
 #include "drawing/arrange.h"
 #include "drawing/dimensions.h"
 #include "drawing/hatching.h"
+#include "drawing/set_words.h"
 
 namespace creasewright {
 namespace {
@@ -76,12 +77,7 @@ void addCuts(Drawing& out, const FlatNet& flat) {
 
 void addInscriptions(Drawing& out, const Net& net, const FlatNet& flat) {
   for (const Inscription& line : net.inscriptions)
-    out.texts.push_back({.role = Role::Legend,
-                         .label = Label::plain(line.text),
-                         .at = flat.place(line.panel, line.at),
-                         .height = line.height,
-                         .anchor = Anchor::Centre,
-                         .turnDegrees = line.turnDegrees});
+    out.texts.push_back(textOf(line, flat.place(line.panel, line.at), line.turnDegrees));
 }
 
 void addMarks(Drawing& out, const Net& net, const FlatNet& flat) {

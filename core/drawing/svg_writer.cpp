@@ -2,7 +2,9 @@
 
 #include <algorithm>
 #include <array>
+#include <cmath>
 #include <cstdint>
+#include <numbers>
 #include <optional>
 #include <set>
 #include <string_view>
@@ -10,10 +12,13 @@
 #include "base/base64.h"
 #include "drawing/number_text.h"
 #include "drawing/role.h"
+#include "drawing/set_words.h"
 #include "drawing/xml_text.h"
 
 namespace creasewright {
 namespace {
+
+constexpr int kDigits = 4;  // of a number
 
 /// Writes in SVG's frame: y runs down from the top of the drawing.
 class SvgText {
@@ -63,11 +68,13 @@ class SvgText {
   }
 
   /// The same for the same bytes, so that several SVGs may stand in one page (FNV-1a, 64 bits).
-  static std::string nameOf(const PictureFill& picture) {
+  static std::string hashOf(std::string_view bytes) {
     std::uint64_t hash = 14695981039346656037U;
-    for (const char c : picture.file.bytes())
-      hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211U;
-    return "picture-" + std::to_string(hash);
+    for (const char c : bytes) hash = (hash ^ static_cast<unsigned char>(c)) * 1099511628211U;
+    return std::to_string(hash);
+  }
+  static std::string nameOf(const PictureFill& picture) {
+    return "picture-" + hashOf(picture.file.bytes());
   }
 
   /// The picture's pixels, y down, on the drawing, y down.
@@ -137,21 +144,24 @@ class SvgText {
     out_.back() = '"';
   }
 
-  void path(const PathItem& item) {
-    if (item.rings.empty()) return;
+  [[nodiscard]] std::string pathOf(const std::vector<Polygon>& rings, bool closed,
+                                   int digits = kDigits) const {
     std::string d;
-    // Of print, hundredths of a millimetre are more than an eye sees.
-    const auto number = [&](double mm) {
-      return item.printed ? numberText(mm, 2) : numberText(mm);
-    };
-    for (const Polygon& ring : item.rings) {
+    for (const Polygon& ring : rings) {
       char command = 'M';
       for (const Point p : ring) {
-        d += command + number(p.x) + ' ' + number(drawing_.height - p.y);
+        d += command + numberText(p.x, digits) + ' ' + numberText(drawing_.height - p.y, digits);
         command = 'L';
       }
-      if (item.closed) d += 'Z';
+      if (closed) d += 'Z';
     }
+    return d;
+  }
+
+  void path(const PathItem& item) {
+    if (item.rings.empty()) return;
+    // Of print, hundredths of a millimetre are more than an eye sees.
+    const std::string d = pathOf(item.rings, item.closed, item.printed ? 2 : kDigits);
     out_ += "<path d=\"" + d + '"';
     if (item.filled) {
       const std::string colour = hexText(fillColour(item));
@@ -175,17 +185,62 @@ class SvgText {
   }
 
   void text(const TextItem& item) {
+    const std::string words = wording_(item.label);
+    const bool clipped = !item.shown.empty();
+    if (clipped) {
+      const std::string d = pathOf(item.shown, true);
+      const std::string id = "seen-" + hashOf(d);
+      out_ += "<clipPath id=\"" + id + "\"><path d=\"" + d +
+              "\" clip-rule=\"evenodd\"/></clipPath>\n<g clip-path=\"url(#" + id + ")\">\n";
+    }
+    if (item.arc) out_ += "<g role=\"img\" aria-label=\"" + xmlText(words) + "\">\n";
+    for (const WordsRun& run : wordsRuns(item, words)) textRun(item, run);
+    if (item.arc) out_ += "</g>\n";
+    if (clipped) out_ += "</g>\n";
+  }
+
+  void textRun(const TextItem& item, const WordsRun& run) {
     constexpr std::array<std::string_view, 3> kAnchors{"start", "middle", "end"};
-    const std::string x = numberText(item.at.x);
-    const std::string y = numberText(drawing_.height - item.at.y);
-    out_ += "<text x=\"" + x + "\" y=\"" + y + "\" font-family=\"sans-serif\" font-size=\"" +
-            numberText(item.height) + "\" text-anchor=\"" +
-            std::string(kAnchors[static_cast<std::size_t>(item.anchor)]) + "\" fill=\"" +
+    const std::string x = numberText(item.plane ? 0 : run.place.origin.x);
+    const std::string y = numberText(item.plane ? 0 : drawing_.height - run.place.origin.y);
+    out_ += "<text x=\"" + x + "\" y=\"" + y + "\" font-family=\"" + familyOf(item.face) +
+            "\" font-size=\"" + numberText(item.height) + "\" text-anchor=\"" +
+            std::string(kAnchors[static_cast<std::size_t>(run.anchor)]) + "\" fill=\"" +
             hexText(textColour(item)) + "\" stroke=\"none\"";
     if (item.bold) out_ += " font-weight=\"bold\"";
-    if (item.turnDegrees != 0)
-      out_ += " transform=\"rotate(" + numberText(-item.turnDegrees) + ' ' + x + ' ' + y + ")\"";
-    out_ += '>' + xmlText(wording_(item.label)) + "</text>\n";
+    if (item.face == Typeface::Slanted || item.face == Typeface::Hand)
+      out_ += " font-style=\"italic\"";
+    if (item.plane) {
+      out_ += " transform=\"matrix(";
+      for (const double number : {run.place.x.x, -run.place.x.y, -run.place.y.x, run.place.y.y,
+                                  run.place.origin.x, drawing_.height - run.place.origin.y})
+        out_ += numberText(number, 6) + ' ';
+      out_.back() = ')';
+      out_ += '"';
+    } else if (const double turn = turnOf(item, run); turn != 0) {
+      out_ += " transform=\"rotate(" + numberText(-turn) + ' ' + x + ' ' + y + ")\"";
+    }
+    out_ += '>' + xmlText(run.words) + "</text>\n";
+  }
+
+  static double turnOf(const TextItem& item, const WordsRun& run) {
+    if (!item.arc) return item.turnDegrees;
+    return std::atan2(run.place.x.y, run.place.x.x) * 180 / std::numbers::pi;
+  }
+
+  static std::string familyOf(Typeface face) {
+    switch (face) {
+      case Typeface::Plain:
+        return "sans-serif";
+      case Typeface::Serif:
+      case Typeface::Slanted:
+        return "serif";
+      case Typeface::Typewriter:
+        return "monospace";
+      case Typeface::Hand:
+        return "cursive, serif";
+    }
+    return "sans-serif";
   }
 
   const Drawing& drawing_;

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "fit/card_colours.h"
+#include "lettering/typeface.h"
 
 namespace creasewright {
 
@@ -8,7 +9,6 @@ namespace creasewright {
 /// an x-height of 1.2 mm, Regulation (EU) 1169/2011, Art. 13(2)).
 inline constexpr double kReadableContrast = 4.5;
 inline constexpr double kSmallestPoints = 6.5;
-inline constexpr double kPoint = 25.4 / 72;  // mm
 
 /// How words stand out from what is printed under them.
 struct WordsOn {

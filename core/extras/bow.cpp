@@ -36,12 +36,11 @@ Result<std::optional<FacePlace>> placeOf(const Extra& extra, const Host& host) {
   const Result<HostFace> face = faceFor(extra, host);
   if (!face) return face.problem();
   HostFace there = *face;
-  const Point moved{extra.parameters.mm("across"), extra.parameters.mm("up")};
+  const Point moved = shiftOf(extra.parameters);
   there.middle = inPanel(*face, {moved}).front();
   if (locate(there.middle, face->area.outer) == Side::Outside)
     return Problem{ProblemCode::ExtraOffFace, extra.kind, {faceName(host, *face)}};
-  there.upright =
-      Angle::degrees(there.upright.degrees() + static_cast<double>(extra.parameters.count("turn")));
+  there.upright = Angle::degrees(there.upright.degrees() + turnOf(extra.parameters).degrees());
   const double lift = host.bench.caliper.mm() / 2 + host.onFaces.mm() + 1;
   return std::optional(placeOn(there, {}, lift));
 }

@@ -5,37 +5,8 @@
 #include <numbers>
 
 namespace creasewright {
-namespace {
-
-constexpr double kLineSpacing = 1.5;
-constexpr double kLargestText = 8;       // mm
-constexpr double kWidthOfLetter = 0.55;  // of the type size, on the average
-constexpr double kTextShare = 0.7;       // of the piece's width and height
-
-/// As large as the longest line and all lines together allow.
-double textHeight(const std::vector<std::string>& lines, const Bounds& box) {
-  std::size_t longest = 1;
-  for (const std::string& line : lines) longest = std::max(longest, line.size());
-  const double byWidth = kTextShare * box.width() / (kWidthOfLetter * static_cast<double>(longest));
-  const double byHeight =
-      kTextShare * box.height() / (kLineSpacing * static_cast<double>(lines.size()));
-  return std::min({byWidth, byHeight, kLargestText});
-}
-
-void write(const std::vector<std::string>& lines, const Bounds& box, Net& net) {
-  const double height = textHeight(lines, box);
-  const Point middle = (box.low + box.high) / 2;
-  const double step = kLineSpacing * height;
-  double y = middle.y + step * (static_cast<double>(lines.size()) - 1) / 2 - height / 3;
-  for (const std::string& line : lines) {
-    net.inscriptions.push_back({0, {middle.x, y}, height, line});
-    y -= step;
-  }
-}
-
-}  // namespace
-
-Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lines) {
+Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lines,
+                const WordsLook& look) {
   const Point low = bounds(area.outer).low;
   for (Point& p : area.outer) p = p - low;
   for (Polygon& hole : area.holes)
@@ -48,8 +19,8 @@ Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lin
   panel.shows = true;
   Piece piece;
   piece.name = std::move(name);
-  if (!lines.empty()) write(lines, bounds(panel.outline), piece.net);
   piece.net.panels.push_back(std::move(panel));
+  writeOn(lines, look, piece.net);
   return piece;
 }
 

@@ -3,13 +3,15 @@
 #include <string>
 #include <vector>
 
+#include "extras/piece_words.h"
 #include "geometry/region.h"
 #include "styles/style.h"
 
 namespace creasewright {
 
 /// A piece that is cut and not folded, its outline moved so that its bounds begin at (0, 0).
-Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lines = {});
+Piece flatPiece(std::string name, Area area, const std::vector<std::string>& lines = {},
+                const WordsLook& look = {});
 
 /// Whole steps of the user's punches: a quarter inch, or 5 mm away from an inch grid (common
 /// practice, no published source).

@@ -46,20 +46,41 @@ Point turned(Point p, Angle by) {
   return {c * p.x - s * p.y, s * p.x + c * p.y};
 }
 
-/// The direction in a panel's frame that points upwards on the standing box, or the panel's own y
-/// where the panel lies level.
-Point upIn(const Transform& placed, Point3 up) {
-  const Point3 seen = placed.inverse().turn(up);
+/// Which way is up for who stands before the box.
+struct Stance {
+  Point3 up;
+  Point3 away;  ///< from who looks, level
+};
+
+Stance stanceOf(Point3 up) {
+  const View level{Angle::degrees(0), Angle::degrees(0)};
+  return {up, camera(frontView(level, up), up).towardsEye * -1};
+}
+
+/// The axis of a plane that a direction is nearest to.
+Point nearestAxis(Point3 way) {
+  if (std::abs(way.x) > std::abs(way.y) + 1e-6) return {way.x > 0 ? 1.0 : -1.0, 0};
+  return {0, way.y < 0 ? -1.0 : 1.0};
+}
+
+/// The direction in a panel's frame that points upwards on the standing box. On a panel whose
+/// outside lies level and up it points away from who looks, along an axis of the panel; on one that
+/// looks down it is the panel's own y.
+Point upIn(const Transform& placed, const Stance& stance) {
+  const Transform back = placed.inverse();
+  const Point3 seen = back.turn(stance.up);
   const Point flat{seen.x, seen.y};
-  if (norm(flat) < 0.3) return {0, 1};
+  if (norm(flat) < 0.3) return seen.z > 0 ? Point{0, 1} : nearestAxis(back.turn(stance.away));
   // Walls that lean show no other upright than their own edges.
   return unit(flat);
 }
 
-/// What points upwards in the frame of a piece.
-Point3 upOf(const Host& host, const HostPiece& piece) {
-  if (!piece.place || !host.box) return uprightOf(*piece.part);
-  return piece.place->inverse().turn(host.box->up);
+/// In the frame of a piece.
+Stance stanceOf(const Host& host, const HostPiece& piece) {
+  if (!piece.place || !host.box) return stanceOf(uprightOf(*piece.part));
+  const Stance box = stanceOf(host.box->up);
+  const Transform back = piece.place->inverse();
+  return {back.turn(box.up), back.turn(box.away)};
 }
 
 /// Out of a face, of an extra in the frame of the box, of the box's own piece in the piece's.
@@ -78,11 +99,11 @@ bool isSeen(const Host& host, const HostFace& face) {
   return dot(outOf(host, face), eye.towardsEye) > 0.2;
 }
 
-HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, Point3 up) {
+HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, const Stance& stance) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(pieceIndex)];
   const Panel& panel = piece.part->net.panels[static_cast<std::size_t>(panelIndex)];
   HostFace face{pieceIndex, panelIndex, {panel.outline, panel.openings}, {}, {}, 0};
-  const Point direction = upIn((*piece.folded)[static_cast<std::size_t>(panelIndex)], up);
+  const Point direction = upIn((*piece.folded)[static_cast<std::size_t>(panelIndex)], stance);
   face.upright = turnBetween({0, 1}, direction);
   Polygon laid;
   for (const Point& p : panel.outline) laid.push_back(turned(p, -face.upright));
@@ -166,10 +187,10 @@ std::vector<HostFace> facesOf(const Host& host) {
   for (std::size_t i = 0; i < host.pieces.size(); ++i) {
     const Piece& piece = *host.pieces[i].part;
     if (isCovered(host, piece)) continue;
-    const Point3 up = upOf(host, host.pieces[i]);
+    const Stance stance = stanceOf(host, host.pieces[i]);
     for (std::size_t p = 0; p < piece.net.panels.size(); ++p)
       if (piece.net.panels[p].shows)
-        faces.push_back(faceOf(host, static_cast<int>(i), static_cast<int>(p), up));
+        faces.push_back(faceOf(host, static_cast<int>(i), static_cast<int>(p), stance));
   }
   std::ranges::stable_sort(
       faces, [](const HostFace& a, const HostFace& b) { return a.size > b.size + 1e-6; });

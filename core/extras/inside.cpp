@@ -75,9 +75,22 @@ Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
   const double w = width.mm();
   const double h = height.mm();
   ExtraParts parts;
-  parts.pieces.push_back(
-      {flatPiece("slip", {{{0, 0}, {w, 0}, {w, h}, {0, h}}, {}}, extra.lines), Placing::Inside});
+  parts.pieces.push_back({flatPiece("slip", {{{0, 0}, {w, 0}, {w, h}, {0, h}}, {}}, extra.lines,
+                                    wordsLookOf(extra.parameters)),
+                          Placing::Inside});
   return parts;
+}
+
+std::vector<ParameterSpec> slipParameters() {
+  std::vector<ParameterSpec> all{
+      measure("width", worded("styles", "Width"), worded("styles", "0 fills the box inside."))
+          .from(Length())
+          .to(kLargestSide),
+      measure("height", worded("styles", "Height"), worded("styles", "0 fills the box inside."))
+          .from(Length())
+          .to(kLargestSide)};
+  std::ranges::move(wordsParameters(), std::back_inserter(all));
+  return all;
 }
 
 }  // namespace
@@ -104,14 +117,7 @@ ExtraKind slipExtra() {
           .written = true,
           .words = {.panels = {{"slip", worded("panels", "greeting slip")}},
                     .pieces = {{"slip", worded("pieces", "greeting slip")}}},
-          .parameters = {measure("width", worded("styles", "Width"),
-                                 worded("styles", "0 fills the box inside."))
-                             .from(Length())
-                             .to(kLargestSide),
-                         measure("height", worded("styles", "Height"),
-                                 worded("styles", "0 fills the box inside."))
-                             .from(Length())
-                             .to(kLargestSide)},
+          .parameters = slipParameters(),
           .build = buildSlip};
 }
 

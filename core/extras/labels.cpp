@@ -92,6 +92,7 @@ Result<std::vector<StackLayer>> stackOf(const Extra& extra, LabelSize size, Tool
   };
   if (extra.parameters.flag("mat")) add("label-mat", matOutline(shapeOf(extra), size, grid), {});
   add("label", about(outlineOf(shapeOf(extra), size)), extra.lines);
+  stack.back().words = wordsLookOf(extra.parameters);
   // What holds the lowest layer holds the whole.
   const int number = stack.front().facts.number;
   stack.front().facts = factsOf(extra.parameters, stack.front().outline);
@@ -130,9 +131,7 @@ struct Search {
   [[nodiscard]] LabelSize sizeAt(const HostFace& face, double share) const {
     return sizeOf(extra, sizesOf(face) * share, host.bench.grid);
   }
-  [[nodiscard]] Angle turn() const {
-    return Angle::degrees(static_cast<double>(extra.parameters.count("turn")));
-  }
+  [[nodiscard]] Angle turn() const { return turnOf(extra.parameters); }
   /// The lowest layer about its middle, as it is turned on the face.
   [[nodiscard]] Polygon shapeOfSize(LabelSize size) const {
     const Polygon straight = extra.parameters.flag("mat")
@@ -170,9 +169,9 @@ struct Search {
       if (side == 0) return 0.0;
       return side > 0 ? high - kClear - kHair - ownHigh : low + kClear + kHair - ownLow;
     };
-    return Point{at(pull.across, whole.low.x, whole.high.x, own.low.x, own.high.x),
+    return Point{at(drawnAcross(pull.across), whole.low.x, whole.high.x, own.low.x, own.high.x),
                  at(pull.up, whole.low.y, whole.high.y, own.low.y, own.high.y)} +
-           Point{extra.parameters.mm("across"), extra.parameters.mm("up")};
+           shiftOf(extra.parameters);
   }
   /// The largest share that stays on the face at its own place; where it may overhang, the first.
   [[nodiscard]] std::optional<Spot> ownSpot(const HostFace& face) const {
@@ -216,7 +215,8 @@ Result<ExtraParts> labelAt(const Search& search, const HostFace& face, const Spo
   ExtraParts parts;
   for (const StackLayer& layer : *stack) {
     lift += layer.card.caliper.mm() + layer.facts.foam.mm();
-    ExtraPiece piece{flatPiece(layer.name, {layer.outline, {}}, layer.lines), Placing::OnFace};
+    ExtraPiece piece{flatPiece(layer.name, {layer.outline, {}}, layer.lines, layer.words),
+                     Placing::OnFace};
     HostFace own = movedTo(there, layer.middle);
     own.upright = turnedBy(own.upright, layer.turn);
     const Bounds box = bounds(layer.outline);
@@ -279,7 +279,9 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
   Polygon opening = ellipse(hole, kHole / 2, kHole / 2);
   std::ranges::reverse(opening);
   ExtraParts parts;
-  parts.pieces.push_back({flatPiece("tag", {outline, {opening}}, extra.lines), Placing::Hanging});
+  parts.pieces.push_back(
+      {flatPiece("tag", {outline, {opening}}, extra.lines, wordsLookOf(extra.parameters)),
+       Placing::Hanging});
   if (extra.parameters.flag("mat"))
     parts.pieces.push_back(
         {flatPiece("tag-mat", {matOutline(shapeOf(extra), size, grid), {}}), Placing::Hanging});
@@ -302,6 +304,11 @@ std::vector<ParameterSpec> labelParameters() {
           .on()};
 }
 
+std::vector<ParameterSpec> withWords(std::vector<ParameterSpec> all) {
+  std::ranges::move(wordsParameters(), std::back_inserter(all));
+  return all;
+}
+
 std::vector<ParameterSpec> placedLabelParameters() {
   std::vector<ParameterSpec> all = labelParameters();
   all.push_back(choice("anchor", worded("styles", "Place"),
@@ -311,7 +318,7 @@ std::vector<ParameterSpec> placedLabelParameters() {
   all.push_back(toggle("overhang", worded("styles", "May overhang"),
                        worded("styles", "It may reach over the edge of what is under it.")));
   std::ranges::move(holdParameters(), std::back_inserter(all));
-  return all;
+  return withWords(std::move(all));
 }
 
 }  // namespace
@@ -347,7 +354,7 @@ ExtraKind tagExtra() {
                                {"tag-mat", worded("panels", "mat layer of the tag")}},
                     .pieces = {{"tag", worded("pieces", "tag")},
                                {"tag-mat", worded("pieces", "mat layer of the tag")}}},
-          .parameters = labelParameters(),
+          .parameters = withWords(labelParameters()),
           .build = buildTag};
 }
 

@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <cmath>
+#include <iterator>
 
 #include "base/excerpt.h"
 #include "extras/flat_piece.h"
+#include "extras/place_measures.h"
 #include "geometry/region.h"
 #include "styles/parameter_rows.h"
 
@@ -115,8 +117,7 @@ Result<StackLayer> layerOn(const StackLayer& below, const Extra& extra, std::siz
   const LabelShape shape = shapeOf(own);
   const Polygon under = placedOutline(below);
   const double inset = leftOpen(own) ? own.mm("inset") : 0;
-  const Ground ground{under, inset, below.middle + Point{own.mm("across"), own.mm("up")},
-                      Angle::degrees(static_cast<double>(own.count("turn")))};
+  const Ground ground{under, inset, below.middle + shiftOf(own), turnOf(own)};
   Size size = wantedSize(own, below.outline);
   const bool overhangs = own.flag("overhang");
   const double share = overhangs ? 1 : ground.shareOf(shape, size);
@@ -146,6 +147,7 @@ Result<StackLayer> layerOn(const StackLayer& below, const Extra& extra, std::siz
                    {}};
   layer.facts = factsOf(own, layer.outline);
   layer.facts.number = below.facts.number + 1;
+  layer.words = wordsLookOf(own);
   return layer;
 }
 
@@ -175,7 +177,7 @@ std::vector<ParameterSpec> holdParameters() {
 }
 
 std::vector<ParameterSpec> layerParameters() {
-  return {
+  std::vector<ParameterSpec> all{
       choice("shape", worded("styles", "Shape"), worded("styles", "Of the layer."), shapeWords()),
       measure("width", worded("styles", "Width"),
               worded("styles", "0 follows the layer below, less the inset."))
@@ -208,6 +210,8 @@ std::vector<ParameterSpec> layerParameters() {
              worded("styles", "Left empty, its words are stamped on.")),
       toggle("overhang", worded("styles", "May overhang"),
              worded("styles", "It may reach over the edge of what is under it."))};
+  std::ranges::move(wordsParameters(), std::back_inserter(all));
+  return all;
 }
 
 LayerFacts factsOf(const Parameters& parameters, const Polygon& outline) {

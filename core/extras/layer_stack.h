@@ -5,6 +5,7 @@
 
 #include "extras/extra_kind.h"
 #include "extras/label_shapes.h"
+#include "extras/piece_words.h"
 
 namespace creasewright {
 
@@ -17,6 +18,7 @@ struct StackLayer {
   Card card;
   std::vector<std::string> lines;
   LayerFacts facts;
+  WordsLook words = {};
 };
 
 /// What a layer of a stack can be told; 0 for width and height leaves `inset` all round.

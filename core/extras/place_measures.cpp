@@ -19,4 +19,12 @@ std::vector<ParameterSpec> placeMeasures() {
               .to(359)};
 }
 
+Point shiftOf(const Parameters& parameters) {
+  return {-parameters.mm("across"), parameters.mm("up")};
+}
+
+Angle turnOf(const Parameters& parameters) {
+  return Angle::degrees(-static_cast<double>(parameters.count("turn")));
+}
+
 }  // namespace creasewright

@@ -5,7 +5,7 @@
 
 #include "cutting/trim_steps.h"
 #include "drawing/hatching.h"
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 
 namespace creasewright {
 namespace {

@@ -8,6 +8,7 @@
 
 #include "geometry/polygon.h"
 #include "net/bend_code.h"
+#include "net/inscription.h"
 #include "units/angle.h"
 
 namespace creasewright {
@@ -107,15 +108,6 @@ struct OpenEdges {
   int other = 0;
   std::string otherEdge;
   std::string why;
-};
-
-/// A line of text written on a panel, centred on `at` (panel's own frame), `height` mm type.
-struct Inscription {
-  int panel = 0;
-  Point at;  ///< middle of the baseline
-  double height = 3;
-  std::string text;
-  double turnDegrees = 0;  ///< against the clock, as the net is laid flat
 };
 
 /// A line that is drawn on a panel (its own frame) to guide the hand: no cut and no fold.

@@ -5,6 +5,7 @@
 
 #include "document/halves.h"
 #include "document/paper_way.h"
+#include "pages/fold_words.h"
 #include "pages/ribbon_picture.h"
 
 namespace creasewright {
@@ -36,6 +37,12 @@ void addWithGlued(const BuiltDesign& built, const BuiltPiece& piece, const Trans
   for (const BuiltPiece& part : built.pieces)
     if (isGluedOn(part) && part.held->to == piece.name)
       addWithGlued(built, part, place.after(*part.held->place), out);
+}
+
+/// What lies flat by itself shows its outside, its own y away from who looks.
+void turnOver(Pose& pose) {
+  const Transform over = Transform::rotationY(Angle::degrees(180));
+  for (Transform& placed : pose) placed = over.after(placed);
 }
 
 /// Where what is glued on comes from: so far before its face, mm.
@@ -70,10 +77,7 @@ void Dressing::add(const BuiltPiece& piece, const Transform& place, const Pose& 
     slit.panel += first;
     out_.net.slits.push_back(std::move(slit));
   }
-  for (Inscription words : piece.net.inscriptions) {
-    words.panel += first;
-    out_.net.inscriptions.push_back(std::move(words));
-  }
+  addWords(piece.net, first, out_.words);
 }
 
 void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const Pose& pose) {
@@ -89,6 +93,7 @@ void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const
     if (share <= 0) continue;
     for (const FacePlace& face : part.role->faces) {
       if (face.piece != onto) continue;
+      addWords(part.net, static_cast<int>(out_.net.panels.size()), out_.words);
       out_.net.panels.push_back(part.net.panels.front());
       out_.pose.push_back(panelAt(face, share));
       out_.looks.push_back(looksOf(built_, part, part.net).front());
@@ -155,6 +160,7 @@ Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) 
   Dressed out{piece.net, std::move(pose), looksOf(built, piece, piece.net), {}};
   for (std::size_t i = 0; i < piece.net.panels.size(); ++i)
     out.owners.push_back({indexOf(built, piece), static_cast<int>(i)});
+  addWords(piece.net, 0, out.words);
   return out;
 }
 
@@ -173,7 +179,9 @@ Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
     return areHalves(each, piece) || areHalves(piece, each);
   });
   if (halves) out.addMatesOfHalves();
-  return out.take();
+  Dressed shown = out.take();
+  if (piece.role && piece.net.creases.empty()) turnOver(shown.pose);
+  return shown;
 }
 
 }  // namespace creasewright

@@ -17,8 +17,9 @@ struct PanelOwner {
 struct Dressed {
   Net net;
   Pose pose;
-  std::vector<PanelLook> looks;    ///< by panel
-  std::vector<PanelOwner> owners;  ///< by panel
+  std::vector<PanelLook> looks;         ///< by panel
+  std::vector<PanelOwner> owners;       ///< by panel
+  std::vector<Inscription> words = {};  ///< on outsides, turned in the frames of their panels
 };
 
 /// How far each of the design's extras is on its way to its place, by index: 0 not there yet, 1 in

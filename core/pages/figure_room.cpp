@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "drawing/set_words.h"
+
 namespace creasewright {
 
 double scaleInto(double width, double height, const FigureRoom& room) {
@@ -15,8 +17,11 @@ Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
     for (Polygon& ring : item.rings)
       for (Point& p : ring) p = p * scale;
   for (TextItem& text : drawing.texts) {
-    text.at = text.at * scale;
+    carry(text, PlaneMap{{}, {scale, 0}, {0, scale}});
+    if (text.plane) continue;
     text.height *= scale;
+    text.column *= scale;
+    if (text.arc) text.arc->radius *= scale;
   }
   for (PictureItem& picture : drawing.pictures) {
     picture.at = picture.at * scale;

@@ -5,6 +5,7 @@
 #include "drawing/arrange.h"
 #include "drawing/role.h"
 #include "geometry/region.h"
+#include "pages/fold_words.h"
 #include "pages/paper_print.h"
 #include "patterns/pattern.h"
 #include "patterns/pattern_on.h"
@@ -123,7 +124,8 @@ std::vector<EdgeTone> edgeTones(const FoldPicture& picture, std::span<const Pane
   return tones;
 }
 
-Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, double margin) {
+Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, double margin,
+                 std::span<const Inscription> words) {
   Drawing out{picture.extent.width() + 2 * margin, picture.extent.height() + 2 * margin, {}, {}};
   for (const Facet& facet : picture.facets) {
     const SeenPattern seen = patternSeen(facet, picture, looks);
@@ -142,6 +144,7 @@ Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, d
     else
       addInks(facet, seen, out);
   }
+  append(out, wordsSeen(picture, looks, words));
   PathItem casing{.role = Role::Edge, .rings = {}, .colour = kLightEdge, .width = kCasing};
   PathItem ink{.role = Role::Edge, .rings = {}};
   PathItem light{.role = Role::Edge, .rings = {}, .colour = kLightEdge};

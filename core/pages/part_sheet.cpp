@@ -4,6 +4,7 @@
 #include <array>
 #include <cmath>
 #include <numbers>
+#include <optional>
 
 #include "drawing/arrange.h"
 #include "drawing/hatching.h"
@@ -34,14 +35,15 @@ bool onSide(Point p, SheetSide side, double width, double height) {
   return false;
 }
 
-/// Everything of a part under a map of its plane; texts keep their way but for `turn`.
+/// Everything of a part under a map of its plane; texts are turned by `turn`, or stand as in a
+/// mirror.
 template <typename Map>
-void carry(PartSheet& part, Map map, double turn) {
+void carry(PartSheet& part, Map map, std::optional<double> turn) {
   const auto each = [&](Polygon& ring) { std::ranges::transform(ring, ring.begin(), map); };
   for (PathItem& item : part.lines.paths) carry(item, map);
   for (TextItem& text : part.lines.texts) {
     text.at = map(text.at);
-    text.turnDegrees += turn;
+    text.turnDegrees = turn ? text.turnDegrees + *turn : -text.turnDegrees;
   }
   for (Area& area : part.sheet.card) {
     each(area.outer);
@@ -66,7 +68,7 @@ void mirror(PartSheet& part) {
       [width](Point p) {
         return Point{width - p.x, p.y};
       },
-      0);
+      std::nullopt);
   const auto swapped = [](Role role) {
     return role == Role::Valley ? Role::Mountain : role == Role::Mountain ? Role::Valley : role;
   };

@@ -1,17 +1,13 @@
 #include "pages/printed_words.h"
 
-#include "drawing/arrange.h"
+#include "drawing/set_words.h"
 #include "drawing/words_on.h"
 
 namespace creasewright {
 namespace {
 
 Polygon plateUnder(const TextItem& text) {
-  const double beyond = text.height / 2;
-  const Polygon box = textBox(text, text.label.literal);
-  const Point along = unit(box[1] - box[0]) * beyond;
-  const Point up = unit(box[3] - box[0]) * beyond;
-  return {box[0] - along - up, box[1] + along - up, box[2] + along + up, box[3] - along + up};
+  return wordsArea(text, text.label.literal, text.height / 2);
 }
 
 }  // namespace

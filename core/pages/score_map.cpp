@@ -5,7 +5,7 @@
 #include <cmath>
 
 #include "drawing/spread.h"
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 #include "making/score_place.h"
 #include "pages/number_mark.h"
 

@@ -75,4 +75,19 @@ Result<std::vector<Punch>> readPunchTable(std::string_view csv, std::string_view
   return punches;
 }
 
+std::string punchShapeName(LabelShape shape) {
+  std::string name(std::string_view(shapeWords().at(static_cast<std::size_t>(shape))));
+  std::ranges::transform(name, name.begin(),
+                         [](unsigned char c) { return static_cast<char>(std::tolower(c)); });
+  return name;
+}
+
+std::string writePunchTable(const std::vector<Punch>& punches) {
+  CsvTable table{{"shape", "width", "height"}, {}};
+  for (const Punch& punch : punches)
+    table.rows.push_back(
+        {punchShapeName(punch.shape), exactText(punch.width), exactText(punch.height)});
+  return writeCsv(table);
+}
+
 }  // namespace creasewright

@@ -127,6 +127,39 @@ class Extras(ProgramTest):
         words = [node.text for node in ET.parse(out).iter() if node.tag.endswith("}text")]
         self.assertIn("Plum jam", words)
 
+    def test_words_are_set_as_wished(self):
+        design = self.box(
+            "label:shape=circle,width=50mm,mat=0,text=Plum jam/No. 7/from our garden,font=serif,curve=round,"
+            "layer=rectangle,width=15mm,height=9mm,text=Tea, mint,align=left,font=typewriter,points=7"
+        )
+        out = self.folder / "net.json"
+        self.succeed("export", design, "-o", out)
+        pieces = {piece["name"]: piece for piece in json.loads(out.read_text(encoding="utf-8"))["pieces"]}
+        over, under, between = pieces["label"]["words"]
+        self.assertEqual([w["text"] for w in (over, under, between)], ["Plum jam", "from our garden", "No. 7"])
+        self.assertEqual({w["font"] for w in (over, under, between)}, {"serif"})
+        self.assertEqual([w["arc"] and w["arc"]["lower"] for w in (over, under, between)], [False, True, None])
+        # The circles of both lines lie inside the rim, about the middle of the label.
+        for words, way in ((over, 1), (under, -1)):
+            self.assertAlmostEqual(words["at"][0], 25, places=3)
+            self.assertAlmostEqual((words["at"][1] - 25) * way, words["arc"]["radius"], places=3)
+            self.assertLess(words["arc"]["radius"] + (0.95 if way > 0 else 0.25) * words["height"], 24.1)
+        (tea,) = pieces["label-layer"]["words"]
+        self.assertEqual((tea["text"], tea["align"], tea["font"]), ("Tea, mint", "left", "typewriter"))
+        self.assertAlmostEqual(tea["height"], 7 * 25.4 / 72, places=3)
+        self.refuse(
+            "new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", self.folder / "no.cwdesign",
+            "--extra", "label:font=gothic", naming="gothic",
+        )
+
+    def test_the_folded_picture_shows_words(self):
+        out = self.folder / "box.svg"
+        self.succeed("export", self.box("label:text=Plum jam,font=slanted"), "--folded", "-o", out)
+        (words,) = [node for node in ET.parse(out).iter() if node.tag.endswith("}text")]
+        self.assertEqual(words.text, "Plum jam")
+        self.assertIn("matrix(", words.get("transform"))
+        self.assertEqual((words.get("font-family"), words.get("font-style")), ("serif", "italic"))
+
     def test_what_cannot_be_is_one_sentence(self):
         out = self.folder / "no.cwdesign"
         start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", out, "--extra"]

@@ -1,4 +1,4 @@
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 
 #include <QFontInfo>
 #include <QFontMetricsF>

@@ -3,15 +3,21 @@
 #include <QAction>
 #include <QComboBox>
 #include <QCoreApplication>
+#include <QFile>
+#include <QLabel>
 #include <QMenu>
 #include <QPlainTextEdit>
+#include <QStandardPaths>
 #include <QToolButton>
 
 #include <gtest/gtest.h>
 
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "output/write_bytes.h"
+#include "own_stock/stock_store.h"
 #include "panels/extra_row.h"
+#include "panels/punch_box.h"
 
 namespace creasewright {
 namespace {
@@ -22,6 +28,13 @@ class ExtrasPanelTest : public ::testing::Test {
     session_.start(*newDesign("straight-tuck-box", *parseProduct("box:60x35x120mm"), cards()[0],
                               Ease::Easy, ToolGrid::millimetre()),
                    {});
+  }
+
+  void TearDown() override { QFile::remove(punches()); }
+
+  static QString punches() {
+    return QStandardPaths::writableLocation(QStandardPaths::AppDataLocation) +
+           QStringLiteral("/stock/punches.csv");
   }
 
   void add(std::string_view kind) {
@@ -83,6 +96,62 @@ TEST_F(ExtrasPanelTest, AnotherStyleKeepsTheExtrasAndFindsTheirFaceAnew) {
   ASSERT_EQ(session_.design().extras.size(), 1U);
   EXPECT_EQ(session_.design().extras[0].face, "");
   EXPECT_TRUE(session_.problems().empty());
+}
+
+/// How words are set is asked where there are words, and undone like all else.
+TEST_F(ExtrasPanelTest, WordsAreSetAsWished) {
+  add("label");
+  panel_.show();
+  const auto box = [&](const char* name) -> QComboBox* {
+    for (auto* each : panel_.findChildren<QComboBox*>())
+      if (each->accessibleName() == QLatin1String(name)) return each;
+    return nullptr;
+  };
+  ASSERT_NE(box("Font"), nullptr);
+  EXPECT_FALSE(box("Font")->isVisible());
+  panel_.findChild<QPlainTextEdit*>()->setPlainText("Plum jam\nNo. 7");
+  ASSERT_TRUE(box("Font")->isVisible());
+  emit box("Font")->activated(1);
+  emit box("Curve")->activated(3);
+  const Parameters& set = session_.design().extras[0].parameters;
+  EXPECT_EQ(set.count("font"), 1);
+  EXPECT_EQ(set.count("curve"), 3);
+  EXPECT_EQ(session_.built().pieces.back().net.inscriptions.at(1).arc->lower, true);
+  session_.history().undo();
+  EXPECT_EQ(session_.design().extras[0].parameters.count("curve"), 0);
+}
+
+/// A punch of the person's own list gives a layer its shape and size.
+TEST_F(ExtrasPanelTest, APunchIsChosenFromThoseOwned) {
+  ASSERT_FALSE(savePunchCsv("shape,width,height\ncircle,25 mm,\nscalloped circle,1 3/8 in,\n"));
+  add("label");
+  auto* punches = panel_.findChild<PunchBox*>();
+  ASSERT_NE(punches, nullptr);
+  ASSERT_EQ(punches->count(), 3);
+  EXPECT_EQ(punches->currentIndex(), 0);
+  EXPECT_EQ(punches->itemText(1), QStringLiteral("Circle, 25 mm"));
+  emit punches->activated(2);
+  const Extra& label = session_.design().extras[0];
+  EXPECT_TRUE(label.parameters.flag("punched"));
+  EXPECT_EQ(label.parameters.length("width"), Length::inches(11, 8));
+  EXPECT_EQ(static_cast<LabelShape>(label.parameters.count("shape")), LabelShape::ScallopedCircle);
+  EXPECT_EQ(panel_.findChild<PunchBox*>()->currentIndex(), 2);
+  emit panel_.findChild<PunchBox*>()->activated(0);
+  EXPECT_FALSE(session_.design().extras[0].parameters.flag("punched"));
+}
+
+/// A list of punches that cannot be read is one sentence beside what is punched.
+TEST_F(ExtrasPanelTest, AnUnreadableListOfPunchesIsTold) {
+  ASSERT_FALSE(savePunchCsv("shape,width,height\ncircle,25 mm,\n"));
+  ASSERT_FALSE(writeBytes(punches(), QByteArray("shape,width\ncloud,1 in\n")));
+  add("label");
+  std::vector<Extra> extras = session_.design().extras;
+  extras[0].parameters.setCount("punched", 1);
+  changeExtras(session_, extras, QStringLiteral("Label"));
+  int told = 0;
+  for (const QLabel* label : panel_.findChildren<QLabel*>())
+    told += label->text().contains(QStringLiteral("cloud")) ? 1 : 0;
+  EXPECT_EQ(told, 1);
 }
 
 }  // namespace

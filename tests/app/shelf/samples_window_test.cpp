@@ -1,12 +1,17 @@
 #include "shelf/samples_window.h"
 
+#include <QDir>
+#include <QFile>
 #include <QListWidget>
 #include <QPushButton>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
+#include "bridge/language.h"
 #include "document/build.h"
+#include "document/design_file.h"
+#include "shelf/sample_words.h"
 #include "styles/parameter_text.h"
 
 namespace creasewright {
@@ -23,6 +28,32 @@ TEST(SamplesWindow, OffersTenGiftsInEitherSystem) {
       EXPECT_TRUE(built->problems.empty()) << gift.title;
     }
   }
+}
+
+/// Titles and notes are told to those who translate.
+TEST(SamplesWindow, EveryTitleAndNoteCanBeTranslated) {
+  for (const char* folder : {":/samples/inch", ":/samples/metric"}) {
+    const QDir samples(QString::fromLatin1(folder));
+    const QStringList names = samples.entryList({QStringLiteral("*.cwdesign")});
+    ASSERT_EQ(names.size(), 10);
+    for (const QString& name : names) {
+      QFile file(samples.filePath(name));
+      ASSERT_TRUE(file.open(QIODevice::ReadOnly));
+      const Result<Design> design = readDesign(file.readAll().toStdString(), "sample");
+      ASSERT_TRUE(design);
+      EXPECT_TRUE(isSampleText(design->title)) << design->title;
+      EXPECT_TRUE(isSampleText(design->notes)) << design->notes;
+    }
+  }
+}
+
+TEST(SamplesWindow, SpeaksTheLanguageOfTheWindow) {
+  const std::string english = sampleGifts(Unit::Inch).at(0).title;
+  useLanguage(QStringLiteral("de"));
+  const Design gift = sampleGifts(Unit::Inch).at(0);
+  useLanguage(QStringLiteral("en"));
+  EXPECT_NE(gift.title, english);
+  EXPECT_EQ(sampleGifts(Unit::Inch).at(0).title, english);
 }
 
 TEST(SamplesWindow, GivesTheOneThatIsChosen) {

@@ -4,6 +4,8 @@
 #include <nlohmann/json.hpp>
 
 #include "document/file_io.h"
+#include "extras/extra_kind.h"
+#include "extras/layer_stack.h"
 #include "fit/card_pattern.h"
 #include "patterns/pattern.h"
 #include "styles/registry.h"
@@ -95,6 +97,35 @@ TEST(DesignFile, AFileOfVersionSixIsStillRead) {
   const Result<Design> design = readDesignFile(path);
   ASSERT_TRUE(design.ok());
   EXPECT_EQ(*design, soapTray());
+}
+
+/// Before version 8 words had one way to be set.
+TEST(DesignFile, AFileOfVersionSevenIsStillRead) {
+  std::string path = kGolden;
+  path.insert(path.rfind('.'), "-version-7");
+  const Result<Design> design = readDesignFile(path);
+  ASSERT_TRUE(design.ok());
+  EXPECT_EQ(*design, soapTray());
+}
+
+/// Before version 8 words were set in one way.
+TEST(DesignFile, WordsOfVersionSevenAreSetAsBefore) {
+  Design design = soapTray();
+  Extra label = standardExtra(**findExtraKind("label"), design.card);
+  label.lines = {"Soap"};
+  label.layers = {standardLayer(design.card)};
+  design.extras = {label};
+  Json json = Json::parse(writeDesign(design));
+  json["version"] = 7;
+  for (const char* key : {"font", "align", "curve", "points"}) {
+    EXPECT_EQ(json["extras"][0]["parameters"].erase(key), 1U) << key;
+    EXPECT_EQ(json["extras"][0]["layers"][0]["parameters"].erase(key), 1U) << key;
+  }
+  const Result<Design> read = readDesign(json.dump(), "a");
+  ASSERT_TRUE(read.ok()) << read.problem().where;
+  EXPECT_EQ(*read, design);
+  json["version"] = kDesignVersion;
+  EXPECT_FALSE(readDesign(json.dump(), "a").ok());
 }
 
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {

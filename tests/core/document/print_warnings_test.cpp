@@ -5,9 +5,9 @@
 #include "core/laws/random_design.h"
 #include "document/words_room.h"
 #include "drawing/contrast.h"
-#include "drawing/type_width.h"
 #include "drawing/words_on.h"
 #include "extras/flat_piece.h"
+#include "lettering/type_width.h"
 #include "patterns/pattern.h"
 #include "support/random.h"
 

@@ -592,7 +592,10 @@ std::string asVersion6(Design design) {
     for (std::size_t at = text.find(from); at != std::string::npos; at = text.find(from, at))
       text.replace(at, from.size(), to);
   };
-  drop("\"version\": 7", "\"version\": 6");
+  drop("\"version\": " + std::to_string(kDesignVersion), "\"version\": 6");
+  for (const char* key : {"font", "align", "curve", "points"})
+    for (const char* before : {",\n        ", "\n        "})
+      drop(before + ("\"" + std::string(key) + "\": 0"), "");
   drop("      \"host\": \"outermost\",\n", "");
   for (const char* key : {"anchor", "turn", "hold"})
     drop("\n        \"" + std::string(key) + "\": 0,", "");

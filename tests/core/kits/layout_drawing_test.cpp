@@ -10,7 +10,7 @@
 #include "cutting/plan_cutting.h"
 #include "cutting/trim_steps.h"
 #include "drawing/arrange.h"
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 #include "support/random.h"
 #include "units/length_text.h"
 

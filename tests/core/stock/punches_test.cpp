@@ -57,5 +57,18 @@ TEST(Punches, LayersTakeTheLargestThatStaysOnWhatIsUnderThemElseAreCut) {
   EXPECT_EQ(withPunches(snapped, punches), snapped);
 }
 
+TEST(Punches, ATableReadsBackAsItWasWritten) {
+  const auto punches = *readPunchTable(kOwned, "punches.csv");
+  const auto again = readPunchTable(writePunchTable(punches), "punches.csv");
+  ASSERT_TRUE(again) << again.problem().where;
+  EXPECT_EQ(*again, punches);
+  for (int shape = 0; shape < static_cast<int>(shapeWords().size()); ++shape) {
+    const std::vector<Punch> one{{static_cast<LabelShape>(shape), Length::mm(20), Length::mm(30)}};
+    const auto read = readPunchTable(writePunchTable(one), "p");
+    ASSERT_TRUE(read) << shape;
+    EXPECT_EQ(*read, one);
+  }
+}
+
 }  // namespace
 }  // namespace creasewright

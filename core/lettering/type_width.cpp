@@ -1,9 +1,12 @@
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 
 #include <algorithm>
 #include <array>
 #include <cstddef>
 #include <cstdint>
+#include <span>
+
+#include "lettering/serif_widths.h"
 
 namespace creasewright {
 namespace {
@@ -62,35 +65,91 @@ constexpr std::array<Sign, 49> kSigns{
 
 /// Another script is set in another face, about as wide as high.
 constexpr double kUnknown = 1.05;
+/// DejaVu Sans Mono 2.37.
+constexpr double kTypewriter = 0.603;
 
-double advance(char32_t code, bool bold) {
+/// Widths of one face: codes from 32, from 160, and those of `kSigns`.
+struct Widths {
+  std::span<const std::uint16_t> plain;
+  std::span<const std::uint16_t> latin;
+  std::span<const std::uint16_t> signs;  ///< empty: as in kSigns
+};
+
+double advance(char32_t code, const Widths& face, bool bold) {
   const auto of = [code](const auto& table, char32_t first) {
     return static_cast<double>(table[static_cast<std::size_t>(code - first)]) / 1000;
   };
-  if (code >= kFirstPlain && code < kFirstPlain + kPlain.size())
-    return of(bold ? kPlainBold : kPlain, kFirstPlain);
-  if (code >= kFirstLatin && code < kFirstLatin + kLatin.size())
-    return of(bold ? kLatinBold : kLatin, kFirstLatin);
+  if (code >= kFirstPlain && code < kFirstPlain + face.plain.size())
+    return of(face.plain, kFirstPlain);
+  if (code >= kFirstLatin && code < kFirstLatin + face.latin.size())
+    return of(face.latin, kFirstLatin);
   const auto* sign = std::ranges::lower_bound(kSigns, code, {}, &Sign::code);
-  if (sign != kSigns.end() && sign->code == code)
-    return static_cast<double>(bold ? sign->bold : sign->width) / 1000;
+  if (sign == kSigns.end() || sign->code != code) return kUnknown;
+  const std::uint16_t own = bold ? sign->bold : sign->width;
+  const auto place = static_cast<std::size_t>(sign - kSigns.begin());
+  return static_cast<double>(face.signs.empty() ? own : face.signs[place]) / 1000;
+}
+
+double advance(char32_t code, Typeface face) {
+  switch (face) {
+    case Typeface::Plain:
+      return advance(code, {kPlain, kLatin, {}}, false);
+    case Typeface::Serif:
+      return advance(code, {kSerif, kSerifLatin, kSerifSigns}, false);
+    case Typeface::Typewriter: {
+      const bool known = advance(code, {kPlain, kLatin, {}}, false) != kUnknown;
+      return known ? kTypewriter : kUnknown;
+    }
+    case Typeface::Slanted:
+    case Typeface::Hand:
+      return advance(code, {kSlanted, kSlantedLatin, kSlantedSigns}, false);
+  }
   return kUnknown;
+}
+
+/// A character of UTF-8 at `at`, which goes on to the next; what is broken counts as one.
+char32_t codeAt(const std::string& words, std::size_t& at) {
+  const auto lead = static_cast<unsigned char>(words[at]);
+  const std::size_t bytes = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
+  char32_t code = bytes == 1 ? lead : lead & (0x7FU >> bytes);
+  for (std::size_t k = 1; k < bytes && at + k < words.size(); ++k)
+    code = (code << 6U) | (static_cast<unsigned char>(words[at + k]) & 0x3FU);
+  at = std::min(at + bytes, words.size());
+  return code;
+}
+
+/// Accents and joiners, which take no place of their own.
+bool goesWithLast(char32_t code) {
+  return (code >= 0x0300 && code <= 0x036F) || code == 0x200D || (code >= 0xFE00 && code <= 0xFE0F);
 }
 
 }  // namespace
 
 double typeWidth(const std::string& words, double height, bool bold) {
+  const Widths face = bold ? Widths{kPlainBold, kLatinBold, {}} : Widths{kPlain, kLatin, {}};
   double width = 0;
-  for (std::size_t at = 0; at < words.size();) {
-    const auto lead = static_cast<unsigned char>(words[at]);
-    const std::size_t bytes = lead < 0x80 ? 1 : lead < 0xE0 ? 2 : lead < 0xF0 ? 3 : 4;
-    char32_t code = bytes == 1 ? lead : lead & (0x7FU >> bytes);
-    for (std::size_t k = 1; k < bytes && at + k < words.size(); ++k)
-      code = (code << 6U) | (static_cast<unsigned char>(words[at + k]) & 0x3FU);
-    width += advance(code, bold);
-    at += bytes;
-  }
+  for (std::size_t at = 0; at < words.size();) width += advance(codeAt(words, at), face, bold);
   return width * height;
+}
+
+double typeWidth(const std::string& words, double height, Typeface face) {
+  double width = 0;
+  for (std::size_t at = 0; at < words.size();) width += advance(codeAt(words, at), face);
+  return width * height;
+}
+
+std::vector<Letter> lettersOf(const std::string& words, double height, Typeface face) {
+  std::vector<Letter> letters;
+  for (std::size_t at = 0; at < words.size();) {
+    const std::size_t from = at;
+    const char32_t code = codeAt(words, at);
+    const std::string one = words.substr(from, at - from);
+    if (goesWithLast(code) && !letters.empty())
+      letters.back().words += one;
+    else
+      letters.push_back({one, advance(code, face) * height});
+  }
+  return letters;
 }
 
 }  // namespace creasewright
