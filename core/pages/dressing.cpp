@@ -111,6 +111,12 @@ void addMatesOfHalves(const BuiltDesign& built, const BuiltPiece& other, Dressed
   }
 }
 
+/// What lies flat by itself shows its outside, its own y away from who looks.
+void turnOver(Pose& pose) {
+  const Transform over = Transform::rotationY(Angle::degrees(180));
+  for (Transform& placed : pose) placed = over.after(placed);
+}
+
 }  // namespace
 
 Dressed undressed(const BuiltDesign& built, const BuiltPiece& piece, Pose pose) {
@@ -123,6 +129,7 @@ Dressed dressed(const BuiltDesign& built, const BuiltPiece& piece) {
   Dressed out = undressed(built, piece, piece.folded);
   if (piece.role) {
     addOnFaces(built, piece, {}, out);
+    if (piece.net.creases.empty()) turnOver(out.pose);
     return out;
   }
   if (const auto whole = wholeOf(built, piece)) {
