@@ -181,6 +181,21 @@ TEST(FoldWords, OnALidTheyAreReadFromTheFront) {
   EXPECT_GT(judged, 30);
 }
 
+/// A tag and a slip lie by themselves with their words up.
+TEST(FoldWords, AreReadOnWhatLiesByItself) {
+  Design design = designFor("straight-tuck-box");
+  design.extras = {extraOf("tag", design), extraOf("greeting-slip", design)};
+  for (Extra& extra : design.extras) extra.lines = {"Tea"};
+  const Drawing picture = pictureOf(built(design), {.folded = true});
+  ASSERT_EQ(picture.texts.size(), 2U);
+  for (const TextItem& text : picture.texts) {
+    const PlaneMap run = wordsRuns(text, "Tea").front().place;
+    EXPECT_GT(run.y.y, 0);
+    EXPECT_GT(run.x.x, 0);
+    EXPECT_GT(run.factor(), 0);
+  }
+}
+
 /// What is told to lie at the right of a face lies at the right of who looks at it.
 TEST(FoldWords, RightIsAtTheRightOfWhoLooks) {
   const auto middleOf = [](int anchor, double across, int turn) {
