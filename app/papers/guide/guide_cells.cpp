@@ -3,7 +3,7 @@
 #include <algorithm>
 
 #include "drawing/arrange.h"
-#include "drawing/type_width.h"
+#include "lettering/type_width.h"
 #include "output/page_flow.h"
 #include "pages/number_mark.h"
 
