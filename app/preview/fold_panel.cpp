@@ -84,6 +84,8 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
   connect(&tick_, &QTimer::timeout, this, &FoldPanel::playOn);
   // A hand on the strip has it.
   connect(slider_, &QSlider::sliderPressed, this, [this] { play_->setChecked(false); });
+  for (QAction* opening : view_->openings())
+    connect(opening, &QAction::triggered, this, [this] { slider_->setValue(slider_->maximum()); });
   connect(&session_, &DesignSession::changed, this, &FoldPanel::designChanged);
   connect(&session_.selection(), &Selection::chosen, this, &FoldPanel::goTo);
   designChanged();

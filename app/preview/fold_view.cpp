@@ -132,18 +132,18 @@ const BuiltPiece* FoldView::piece() const {
                         : &pieces[std::min(static_cast<std::size_t>(piece_), pieces.size() - 1)];
 }
 
-/// Folded pieces of the box are seen where they go; those of extras by themselves.
-bool FoldView::showsGift() const { return progress_ >= 1 && piece() != nullptr && !piece()->role; }
-
 void FoldView::makeScene() {
   const BuiltDesign& built = session_.built();
   const BuiltPiece& shown = *piece();
-  if (showsGift()) {
+  // Folded pieces of the box are seen where they go; those of extras by themselves.
+  if (progress_ >= 1 && !shown.role) {
     if (!gift_) gift_.emplace(built);
-    GiftState state = state_.value_or(GiftState());
-    if (!state_) state.opening = opening_;
-    scene_ = gift_->at(state);
-    return;
+    if (gift_->holds(shown)) {
+      GiftState state = state_.value_or(GiftState());
+      if (!state_) state.opening = opening_;
+      scene_ = gift_->at(state);
+      return;
+    }
   }
   scene_.shown = progress_ < 1 ? undressed(built, shown, foldedPose(shown.net, progress_))
                                : dressed(built, shown);

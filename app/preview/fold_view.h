@@ -48,7 +48,6 @@ class FoldView : public QWidget {
  private:
   void addViews();
   void addOpenings();
-  [[nodiscard]] bool showsGift() const;
   void makeScene();
   void lookFrom(const View& view);
   void turn(double turnDegrees, double tiltDegrees);

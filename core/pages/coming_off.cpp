@@ -9,6 +9,8 @@
 namespace creasewright {
 namespace {
 
+constexpr double kSquare = 0.95;  // cosine
+
 /// Whether a panel of the piece lies square to an axis before or behind the middle of the other.
 struct Ends {
   bool low = false;
@@ -19,7 +21,6 @@ Ends endsOf(const BuiltPiece& piece, const BuiltPiece& other, Point3 axis) {
   Reach about;
   about.take(other.net, other.folded, {}, axis);
   Ends ends;
-  constexpr double kSquare = 0.95;  // cosine
   for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
     const Transform place = piece.held->place->after(piece.folded[i]);
     if (std::abs(dot(place.normal(), axis)) < kSquare) continue;
@@ -62,7 +63,8 @@ Point3 wayOff(const BuiltPiece& piece, const BuiltPiece& other, Point3 up) {
   for (Point3 axis : axes) {
     if (dot(axis, up) < -1e-9) axis = axis * -1;
     const Ends ends = endsOf(piece, other, axis);
-    if (!ends.low && !ends.high) return axis * -1;
+    const bool upwards = dot(axis, up) > kSquare;
+    if (!ends.low && !ends.high) return upwards ? axis : axis * -1;
     if (!ends.low) return axis;
     if (!ends.high) return axis * -1;
   }

@@ -144,18 +144,17 @@ bool Gift::isTied() const {
       built_.ribbons, [](const RibbonNeed& ribbon) { return !ribbon.ways.empty(); });
 }
 
-/// Closed, or with what is loose off by a share.
+/// Closed, or with what comes off off by a share.
 Transform Gift::standing(const BuiltPiece& piece, double lifted) const {
   const BuiltPiece* other = piece.held ? ownCalled(piece.held->to) : nullptr;
   if (other == nullptr) return {};
   Transform place = *piece.held->place;
-  if (lifted > 0 && piece.held->by == Hold::Loose)
-    place = offBy(piece, *other, lifted).after(place);
+  if (lifted > 0 && piece.held->by != Hold::Glue) place = offBy(piece, *other, lifted).after(place);
   return standing(*other, lifted).after(place);
 }
 
-/// How a loose piece has moved in the frame of the one it goes with: a lid up and tilted back about
-/// its rim, all else along its way.
+/// How a loose or slotted piece has moved in the frame of the one it goes with: a lid up and tilted
+/// back about its rim, all else along its way.
 Transform Gift::offBy(const BuiltPiece& piece, const BuiltPiece& other, double share) const {
   constexpr double kUpwards = 0.9;
   const Transform frame = standing(other, 0);
@@ -164,7 +163,7 @@ Transform Gift::offBy(const BuiltPiece& piece, const BuiltPiece& other, double s
   Reach above;
   below.take(other.net, other.folded, {}, off);
   above.take(piece.net, piece.folded, *piece.held->place, off);
-  if (dot(frame.turn(off), up_) < kUpwards)
+  if (piece.held->by == Hold::Slot || dot(frame.turn(off), up_) < kUpwards)
     return Transform::translation(off * (share * (below.high - above.low + kApart)));
   const double lift = below.high - above.low + kClear;
   const Transform up = Transform::translation(off * (lift * std::min(1.0, share / kLifted)));
@@ -317,6 +316,7 @@ FoldPicture Gift::picture(const GiftScene& scene, const View& view) const {
 }
 
 bool Gift::opens() const {
+  if (own_.size() > 1 && own_.back()->held->by != Hold::Glue) return true;
   if (own_.empty()) return false;
   if (!wraps_.empty() || isTied() || isLoose()) return true;
   return slidesThrough() || std::ranges::any_of(own_, [&](const BuiltPiece* piece) {

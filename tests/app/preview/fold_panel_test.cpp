@@ -162,8 +162,10 @@ TEST(FoldPanel, TheFinishedBoxIsOpenedAndClosed) {
   const QList<QAction*> openings = view.openings();
   ASSERT_EQ(openings.size(), 3);
   EXPECT_TRUE(openings.at(0)->isChecked());
+  shown.panel.slider().setValue(0);
   openings.at(1)->trigger();
   EXPECT_EQ(view.opening(), kAjar);
+  EXPECT_EQ(shown.panel.slider().value(), shown.panel.slider().maximum()) << "there it is seen";
   const QImage ajar = view.grab().toImage();
   EXPECT_NE(ajar, closed);
   view.setFocus();

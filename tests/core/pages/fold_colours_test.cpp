@@ -8,6 +8,7 @@
 #include "pages/design_picture.h"
 #include "pages/dressing.h"
 #include "pages/fold_drawing.h"
+#include "pages/gift.h"
 #include "styles/registry.h"
 
 namespace creasewright {
@@ -53,7 +54,7 @@ TEST(FoldColours, WhatGoesOntoTheBoxKeepsItsOwnColour) {
     const auto built = build(design);
     ASSERT_TRUE(built);
     ASSERT_TRUE(built->problems.empty()) << kind;
-    const Dressed shown = dressed(*built, built->pieces.front());
+    const Dressed shown = Gift(*built).at({}).shown;
     ASSERT_EQ(shown.looks.size(), shown.net.panels.size());
     const std::size_t own = built->pieces.front().net.panels.size();
     ASSERT_GT(shown.looks.size(), own) << kind;
