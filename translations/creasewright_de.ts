@@ -3250,6 +3250,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Begin with this gift</source>
         <translation>Mit diesem Geschenk beginnen</translation>
     </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ScoreList</name>

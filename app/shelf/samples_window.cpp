@@ -21,6 +21,7 @@ namespace creasewright {
 namespace {
 
 constexpr QSize kPicture{200, 150};
+constexpr QSize kCell{224, 204};  // with two lines of words under the picture
 
 QString folderOf(Unit unit) {
   return unit == Unit::Inch ? QStringLiteral(":/samples/inch") : QStringLiteral(":/samples/metric");
@@ -59,6 +60,7 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
   for (const Design& gift : gifts_) {
     const Result<BuiltDesign> built = build(gift);
     auto* item = new QListWidgetItem(text(gift.title), list_);
+    item->setSizeHint(kCell);
     if (!built) continue;
     const QPixmap picture =
         designPixmap(*built, DesignView::Finished, kPicture, devicePixelRatioF());
@@ -72,10 +74,12 @@ SamplesWindow::SamplesWindow(Unit unit, QWidget* parent)
       tr("Begin with a finished gift and give it your product: the box follows its size."), this);
   lead->setWordWrap(true);
   auto* buttons = new QDialogButtonBox(QDialogButtonBox::Close, this);
-  auto* begin = buttons->addButton(tr("Begin with this gift"), QDialogButtonBox::AcceptRole);
-  begin->setProperty("primary", true);
+  auto* begin = new QPushButton(tr("Begin with this gift"), buttons);
+  begin->setProperty("primary", true);  // before the box gives it its look
+  buttons->addButton(begin, QDialogButtonBox::AcceptRole);
   begin->setDefault(true);
   buttons->button(QDialogButtonBox::Close)->setIcon({});
+  buttons->button(QDialogButtonBox::Close)->setText(tr("Close"));
   connect(buttons, &QDialogButtonBox::accepted, this, &SamplesWindow::take);
   connect(buttons, &QDialogButtonBox::rejected, this, &QDialog::reject);
   connect(list_, &QListWidget::itemActivated, this, &SamplesWindow::take);
