@@ -22,7 +22,7 @@ Design giftAt(std::size_t index) {
 }
 
 QImage screen() {
-  QImage image(kScreen, QImage::Format_ARGB32_Premultiplied);
+  QImage image(kScreen, QImage::Format_RGB32);
   image.fill(Qt::white);
   return image;
 }
