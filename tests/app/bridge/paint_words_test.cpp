@@ -19,17 +19,17 @@
 namespace creasewright {
 namespace {
 
-constexpr double kPixels = 20;  // to a millimetre
-constexpr double kSize = 60;    // mm
+constexpr double kDotsPerMm = 20;  // to a millimetre
+constexpr double kLabelSide = 60;  // mm
 
 Drawing label(WordsCurve curve, Typeface face = Typeface::Plain) {
   Problems problems;
   const BuiltPiece piece =
-      buildPiece(flatPiece("label", {labelOutline(LabelShape::Circle, kSize, kSize), {}},
+      buildPiece(flatPiece("label", {labelOutline(LabelShape::Circle, kLabelSide, kLabelSide), {}},
                            {"Lavender soap"}, {face, {}, curve, 0}),
                  cards().front(), {}, problems);
   const Inscription& words = piece.net.inscriptions.at(0);
-  Drawing out{kSize, kSize, {}, {}};
+  Drawing out{kLabelSide, kLabelSide, {}, {}};
   out.texts.push_back(textOf(words, words.at, words.turnDegrees));
   return out;
 }
@@ -37,12 +37,12 @@ Drawing label(WordsCurve curve, Typeface face = Typeface::Plain) {
 std::string plain(const Label& label) { return label.literal; }
 
 QImage painted(const Drawing& drawing) {
-  const int side = static_cast<int>(kSize * kPixels);
+  const int side = static_cast<int>(kLabelSide * kDotsPerMm);
   QImage image(side, side, QImage::Format_ARGB32);
   image.fill(Qt::white);
   QPainter painter(&image);
   painter.setRenderHint(QPainter::Antialiasing);
-  paintDrawing(painter, drawing, plain, {.scale = kPixels});
+  paintDrawing(painter, drawing, plain, {.scale = kDotsPerMm});
   return image;
 }
 
@@ -61,9 +61,9 @@ Ink inkOf(const QImage& image) {
   for (int y = 0; y < image.height(); ++y)
     for (int x = 0; x < image.width(); ++x) {
       if (qGray(image.pixel(x, y)) > 128) continue;
-      const double right = (x + 0.5) / kPixels;
-      const double up = kSize - (y + 0.5) / kPixels;
-      const double out = std::hypot(right - kSize / 2, up - kSize / 2);
+      const double right = (x + 0.5) / kDotsPerMm;
+      const double up = kLabelSide - (y + 0.5) / kDotsPerMm;
+      const double out = std::hypot(right - kLabelSide / 2, up - kLabelSide / 2);
       ink.nearest = std::min(ink.nearest, out);
       ink.farthest = std::max(ink.farthest, out);
       ink.lowest = std::min(ink.lowest, up);
@@ -85,17 +85,17 @@ TEST(PaintWords, BentWordsInkTheRingTheyAreMeantFor) {
       const Ink ink = inkOf(painted(drawing));
       const double size = text.height;
       ASSERT_GT(ink.dots, 1000);
-      EXPECT_LT(ink.farthest, kSize / 2 - 0.8);
-      EXPECT_GT(ink.nearest, kSize / 2 - 1 - 0.3 * size - 1.25 * size);
+      EXPECT_LT(ink.farthest, kLabelSide / 2 - 0.8);
+      EXPECT_GT(ink.nearest, kLabelSide / 2 - 1 - 0.3 * size - 1.25 * size);
       const double low = text.arc->radius - (lower ? 0.95 : 0.3) * size;
       const double high = text.arc->radius + (lower ? 0.3 : 0.95) * size;
       EXPECT_GT(ink.nearest, low - 0.3);
       EXPECT_LT(ink.farthest, high + 0.3);
       if (lower)
-        EXPECT_LT(ink.highest, kSize * 0.6);
+        EXPECT_LT(ink.highest, kLabelSide * 0.6);
       else
-        EXPECT_GT(ink.lowest, kSize * 0.4);
-      EXPECT_NEAR(ink.leftmost + ink.rightmost, kSize, 3);
+        EXPECT_GT(ink.lowest, kLabelSide * 0.4);
+      EXPECT_NEAR(ink.leftmost + ink.rightmost, kLabelSide, 3);
     }
 }
 
@@ -116,7 +116,7 @@ TEST(PaintWords, NoFaceIsPaintedWiderThanItWasMeasured) {
   for (const Typeface face :
        {Typeface::Plain, Typeface::Serif, Typeface::Typewriter, Typeface::Slanted, Typeface::Hand})
     for (const char* words : {"Lavender soap", "WWWW MMMM", "Grüße für dich", "„Tee“ – 12 €"}) {
-      Drawing drawing{kSize, kSize, {}, {}};
+      Drawing drawing{kLabelSide, kLabelSide, {}, {}};
       drawing.texts.push_back(
           {.label = Label::plain(words), .at = {5, 30}, .height = 5, .face = face});
       const Ink ink = inkOf(painted(drawing));
@@ -130,7 +130,7 @@ TEST(PaintWords, NoFaceIsPaintedWiderThanItWasMeasured) {
 
 /// Words on a slanting face: painted in its plane, and only where it is seen.
 TEST(PaintWords, ArePaintedInTheirPlaneAndCutOff) {
-  Drawing drawing{kSize, kSize, {}, {}};
+  Drawing drawing{kLabelSide, kLabelSide, {}, {}};
   TextItem text{.label = Label::plain("MMMM"), .at = {}, .height = 10};
   text.plane = PlaneMap{{10, 10}, {0.5, 0.5}, {0, 1}};
   drawing.texts = {text};
