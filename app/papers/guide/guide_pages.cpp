@@ -67,9 +67,11 @@ class GuidePages {
       return recipeCard(words_, built_, width, high, size_, photos_.finished);
     };
     std::vector<std::vector<Drawing>> heads{{head(std::nullopt), head(height)}};
-    if (heads[0][1].height > height && heads[0][0].height <= height) {
+    constexpr double kRounding = 1e-6;  // mm: a card that fills its page fits on it
+    const bool large = heads[0][1].height <= height + kRounding;
+    if (!large && heads[0][0].height <= height) {
       heads[0].pop_back();
-    } else if (heads[0][1].height > height) {
+    } else if (!large) {
       heads.clear();
       for (Drawing& block : recipeInTwo(words_, built_, width, height, size_, photos_.finished))
         heads.push_back({std::move(block)});
