@@ -9,6 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/design_words.h"
 #include "bridge/style_text.h"
 #include "guide/extra_steps.h"
 #include "papers/guide/step_words.h"
@@ -120,7 +121,9 @@ void FoldPanel::designChanged() {
   moments_.clear();
   if (index < pieces.size() && !pieces[index].role) moments_ = giftMoments(session_.built());
   const int last = stepCount() * kStepsPerStage;
-  if (slider_->maximum() != last) {
+  const std::string& style = styleIdOf(session_.design());
+  if (slider_->maximum() != last || style_ != style) {
+    style_ = style;
     slider_->setRange(0, last);
     slider_->setSingleStep(kStepsPerStage / 10);
     slider_->setPageStep(kStepsPerStage);

@@ -48,6 +48,7 @@ class FoldPanel : public QWidget {
   QToolButton* play_ = nullptr;
   QTimer tick_;
   int piece_ = 0;
+  std::string style_;                // whose stages the strip has
   std::vector<GiftMoment> moments_;  // after the stages of a piece of the box
 };
 

@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <map>
 #include <numbers>
 #include <optional>
@@ -27,6 +28,13 @@ void addSingles(const Net& net, const std::vector<int>& list, std::vector<int>& 
 
 bool inBox(const Bounds& box, Point p) {
   return p.x >= box.low.x && p.x <= box.high.x && p.y >= box.low.y && p.y <= box.high.y;
+}
+
+double edgeDistance(Point at, const Polygon& outline) {
+  double least = std::numeric_limits<double>::infinity();
+  for (std::size_t i = 0; i < outline.size(); ++i)
+    least = std::min(least, distanceToSegment(at, {outline[i], outline[(i + 1) % outline.size()]}));
+  return least;
 }
 
 /// Where discs of one radius find room in a picture.
@@ -94,19 +102,22 @@ class DiscRoom {
   [[nodiscard]] double roomAt(std::size_t facet, Point at) const {
     const Polygon& outline = picture_.facets[facet].outline;
     if (locate(at, outline) != Side::Inside) return 0;
-    double room = radius_ * 4;  // more is no better
-    for (std::size_t i = 0; i < outline.size(); ++i)
-      room = std::min(room, distanceToSegment(at, {outline[i], outline[(i + 1) % outline.size()]}));
+    double room = std::min(radius_ * 4, edgeDistance(at, outline));  // more is no better
     for (const Point& other : taken_) room = std::min(room, distance(at, other) - radius_);
     return room;
   }
 
-  /// Whether something that is painted later lies over the disc.
+  /// Whether something of another panel that is painted later lies over the disc.
   [[nodiscard]] bool isCovered(std::size_t facet, Point at, double radius) const {
-    for (const Point& p : discAt(at, radius))
-      for (std::size_t i = facet + 1; i < picture_.facets.size(); ++i)
-        if (inBox(boxes_[i], p) && locate(p, picture_.facets[i].outline) == Side::Inside)
-          return true;
+    const int own = whole_.at(static_cast<std::size_t>(picture_.facets[facet].panel));
+    for (std::size_t i = facet + 1; i < picture_.facets.size(); ++i) {
+      const int panel = picture_.facets[i].panel;
+      if (panel >= 0 && whole_.at(static_cast<std::size_t>(panel)) == own) continue;
+      const Point reach{radius, radius};
+      if (!inBox({boxes_[i].low - reach, boxes_[i].high + reach}, at)) continue;
+      if (locate(at, picture_.facets[i].outline) != Side::Outside) return true;
+      if (edgeDistance(at, picture_.facets[i].outline) < radius) return true;
+    }
     return false;
   }
 

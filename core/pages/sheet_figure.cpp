@@ -17,7 +17,6 @@ constexpr double kType = 2.8;        // mm
 constexpr double kReadingRoom = 20;  // mm beside the sheet for readings
 constexpr double kSizeRoom = 9;      // mm beside the sheet for its own measure
 constexpr double kLegendRow = 5;     // mm
-constexpr double kLegendWidth = 56;  // mm, for its words
 constexpr double kTick = 3;          // mm from the sheet to a reading
 constexpr double kMark = 2.3;        // mm, radius of a step's number
 
@@ -47,9 +46,9 @@ class SheetFigure {
       out_.width = std::max(out_.width, near + piece.flat.width * scale_ / 2 + kHalfMeasure);
       out_.height = std::max(out_.height, near + piece.flat.height * scale_ / 2 + kHalfMeasure);
     }
-    if (below > 0 && out_.width < std::min(kLegendWidth, room.width)) {
-      origin_.x += (std::min(kLegendWidth, room.width) - out_.width) / 2;
-      out_.width = std::min(kLegendWidth, room.width);
+    if (below > 0 && out_.width < std::min(kGlueLegend, room.width)) {
+      origin_.x += (std::min(kGlueLegend, room.width) - out_.width) / 2;
+      out_.width = std::min(kGlueLegend, room.width);
     }
   }
 

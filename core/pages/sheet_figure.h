@@ -9,6 +9,8 @@
 
 namespace creasewright {
 
+inline constexpr double kGlueLegend = 56;  ///< mm, wide: words beside a sample of adhesive
+
 /// The flat sheet of a piece as a step finds it, with what the step does drawn strongly.
 Drawing sheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room);
 

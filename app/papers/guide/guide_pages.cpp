@@ -169,6 +169,7 @@ class GuidePages {
     for (std::size_t i = 0; i < kCellWidths; ++i) {
       const auto width = static_cast<CellWidth>(i);
       if (wide(width) < kLeastColumn) continue;
+      if (guide_.steps[part.first].figure.adhesive && wide(width) < kGlueLegend) continue;
       const double picture = figure(part.first, width).height + kUnderPicture;
       const double words = text(part.first, wide(width)).height;
       if (words <= room - picture) item.cell[i] = {picture, words + kRule};

@@ -168,6 +168,7 @@ TEST(FoldPanel, TheFinishedBoxIsOpenedAndClosed) {
   EXPECT_EQ(shown.panel.slider().value(), shown.panel.slider().maximum()) << "there it is seen";
   const QImage ajar = view.grab().toImage();
   EXPECT_NE(ajar, closed);
+  ASSERT_TRUE(QTest::qWaitForWindowActive(&shown.panel));
   view.setFocus();
   QTest::keyClick(&view, Qt::Key_6);
   EXPECT_TRUE(openings.at(2)->isChecked());

@@ -77,7 +77,7 @@ TEST(GuideWords, ThePillowBoxIsToldInWholePanelsAndCurves) {
   EXPECT_FALSE(told.contains(QRegularExpression(QStringLiteral("(flap|strip|front|back) \\d"))))
       << told.toStdString();
   EXPECT_FALSE(told.contains(QLatin1String("Score from ("))) << told.toStdString();
-  const auto seam = told.indexOf(QRegularExpression(QStringLiteral("Press[^\n]*back seam")));
+  const auto seam = told.indexOf(QRegularExpression(QStringLiteral("Press “a” onto")));
   const auto ends = told.indexOf(QLatin1String("Press the curved scores in"));
   EXPECT_GE(seam, 0) << told.toStdString();
   EXPECT_GT(ends, seam);
@@ -100,7 +100,7 @@ TEST(GuideWords, BagAndCrashLockAreFoldedFlatAndOpenedInWords) {
     }
   };
   expectOrder("gusseted-bag",
-              {QStringLiteral("Press[^\n]*seam"), QStringLiteral("Open the tube"),
+              {QStringLiteral("press the seam"), QStringLiteral("Open the tube"),
                QStringLiteral("Close the bottom"), QStringLiteral("Push both sides in")});
   expectOrder("crash-lock-bottom-box",
               {QStringLiteral("Press[^\n]*bottom glue tab"), QStringLiteral("Press[^\n]*back seam"),
@@ -120,7 +120,7 @@ TEST(GuideHtml, IsSelfContainedAndWellFormed) {
     const Guide guide = makeGuide(built);
     const auto parts = static_cast<qsizetype>(guideParts(guide).size());
     EXPECT_EQ(html.count("<h3>"), static_cast<qsizetype>(guide.steps.size()));
-    EXPECT_LT(parts, static_cast<qsizetype>(guide.steps.size()));
+    EXPECT_LE(parts, static_cast<qsizetype>(guide.steps.size()));
     EXPECT_EQ(html.count("<svg"), parts + 1);
     EXPECT_EQ(html.count("role=\"img\""), parts + 1);
     EXPECT_FALSE(html.contains(" id=\""));
