@@ -17,8 +17,10 @@ namespace creasewright {
 namespace {
 
 std::string pictureFor(const BuiltDesign& built, const std::string& title) {
-  const Drawing drawing =
-      pictureOf(built, {.extra = kNoExtras, .folded = true, .gift = {.opening = kAjar, .bottom = true}, .dimensions = false});
+  const Drawing drawing = pictureOf(built, {.extra = kNoExtras,
+                                            .folded = true,
+                                            .gift = {.opening = kAjar, .bottom = true},
+                                            .dimensions = false});
   std::string svg = writeSvg(drawing, title, [](const Label&) { return std::string(); });
   constexpr std::size_t kWanted = 100'000;  // bytes; a folded box takes about a tenth
   return svg.size() <= kWanted ? svg : std::string();
