@@ -85,8 +85,11 @@ HeldThing::HeldThing(const Style& style, const Design& design, Gauge gauge)
       start_(gauge_(design.parameters).value_or(0)) {}
 
 std::optional<double> HeldThing::goneAt(std::string_view key, double mm) const {
-  const auto there = gauge_(with(design_.parameters, key, Length::mm(mm).nm()));
-  return there ? std::optional(*there - start_) : std::nullopt;
+  const std::int64_t nm = Length::mm(mm).nm();
+  if (last_ && last_->key == key && last_->nm == nm) return last_->gone;
+  const auto there = gauge_(with(design_.parameters, key, nm));
+  last_ = Asked{std::string(key), nm, there ? std::optional(*there - start_) : std::nullopt};
+  return last_->gone;
 }
 
 /// The value at which the thing has gone `by` mm, as near as it comes. It follows the measure in

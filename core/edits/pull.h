@@ -1,6 +1,8 @@
 #pragma once
 
+#include <cstdint>
 #include <optional>
+#include <string>
 #include <string_view>
 #include <vector>
 
@@ -47,10 +49,18 @@ class HeldThing {
   [[nodiscard]] double valueFor(std::string_view key, double perMm, double by) const;
   [[nodiscard]] bool isLost(std::string_view key, double mm) const;
 
+  /// What was asked last: a pull ends by asking for the value that it found.
+  struct Asked {
+    std::string key;
+    std::int64_t nm = 0;
+    std::optional<double> gone;
+  };
+
   const Style* style_;
   Design design_;
   Gauge gauge_;
   double start_ = 0;
+  mutable std::optional<Asked> last_;
 };
 
 /// The value of `way`, one of waysToPull(design, thing), with which a line comes to lie `byMm`

@@ -114,18 +114,33 @@ class Clipper {
     for (const Plate& plate : plates) screens_.push_back(screenOf(plate, camera));
   }
 
-  void clip(const SpaceEdge& edge, std::vector<VisibleEdge>& out) const {
+  void clip(const SpaceEdge& edge, std::vector<VisibleEdge>& out) {
     const Point a = camera_.project(edge.a);
     const Point b = camera_.project(edge.b);
     const double seenLength = distance(a, b);
     if (seenLength < 1e-3) return;
     std::vector<Interval> hidden;
-    for (std::size_t i = 0; i < sheets_.size(); ++i) hide(edge, a, b, i, hidden);
+    // The edges of one opening follow one another, and what hides one hides the next.
+    if (hider_ < sheets_.size() && hidesAll(edge, a, b, hider_, hidden)) return;
+    for (std::size_t i = 0; i < sheets_.size(); ++i) {
+      if (i == hider_) continue;
+      if (!hidesAll(edge, a, b, i, hidden)) continue;
+      hider_ = i;
+      return;
+    }
     for (const Interval& part : without(std::move(hidden), 1e-3 / seenLength))
       out.push_back({{a + (b - a) * part.from, a + (b - a) * part.to}, edge.crease});
   }
 
  private:
+  /// The same as hide(); true where it is all of the edge in one piece.
+  bool hidesAll(const SpaceEdge& edge, Point a, Point b, std::size_t index,
+                std::vector<Interval>& hidden) const {
+    const std::size_t before = hidden.size();
+    hide(edge, a, b, index, hidden);
+    return hidden.size() == before + 1 && hidden.back().from <= 0 && hidden.back().to >= 1;
+  }
+
   /// Adds the parts of the edge that plate `index` hides.
   void hide(const SpaceEdge& edge, Point a, Point b, std::size_t index,
             std::vector<Interval>& hidden) const {
@@ -177,6 +192,7 @@ class Clipper {
   const Camera& camera_;
   double tolerance_;
   std::vector<Screen> screens_;
+  std::size_t hider_ = static_cast<std::size_t>(-1);  ///< of the last edge that was hidden whole
 };
 
 }  // namespace
@@ -185,7 +201,7 @@ std::vector<VisibleEdge> visibleEdges(const std::vector<SpaceEdge>& edges,
                                       const std::vector<Plate>& plates, const Camera& camera,
                                       double tolerance) {
   std::vector<VisibleEdge> out;
-  const Clipper clipper(plates, camera, tolerance);
+  Clipper clipper(plates, camera, tolerance);
   for (const SpaceEdge& edge : edges) clipper.clip(edge, out);
   return out;
 }
