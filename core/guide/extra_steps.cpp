@@ -36,6 +36,16 @@ std::vector<int> piecesOf(const BuiltDesign& built, int extra) {
   return pieces;
 }
 
+int extrasUnder(const BuiltDesign& built, int extra) {
+  const auto hostOf = [&](int guest) {
+    const std::vector<int> pieces = piecesOf(built, guest);
+    return pieces.empty() ? -1 : built.pieces[static_cast<std::size_t>(pieces.front())].role->host;
+  };
+  int under = 0;
+  for (int host = hostOf(extra); host >= 0; host = hostOf(host)) ++under;
+  return under;
+}
+
 Step extraStep(const BuiltDesign& built, int extra) {
   Step step;
   step.code = StepCode::AddExtra;

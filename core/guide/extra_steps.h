@@ -29,4 +29,7 @@ const ExtraKind& kindOf(const BuiltDesign& built, int extra);
 /// The extra's own pieces, as indices into BuiltDesign::pieces.
 std::vector<int> piecesOf(const BuiltDesign& built, int extra);
 
+/// How many extras lie between an extra and the box.
+int extrasUnder(const BuiltDesign& built, int extra);
+
 }  // namespace creasewright

@@ -44,7 +44,6 @@ class Dressing {
   /// 0 not there yet .. 1 in its place.
   [[nodiscard]] double onWay(int extra) const;
   [[nodiscard]] Dressed take() { return std::move(out_); }
-  [[nodiscard]] const Dressed& sofar() const { return out_; }
 
  private:
   void addRibbonPanels(int extra, std::size_t first);

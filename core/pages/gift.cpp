@@ -6,6 +6,7 @@
 
 #include "document/halves.h"
 #include "folding/surfaces/upright.h"
+#include "guide/extra_steps.h"
 #include "net/standing.h"
 #include "pages/coming_off.h"
 #include "pages/reach.h"
@@ -44,19 +45,6 @@ Sides sidesOf(Point3 up) {
   return {eye.right, eye.towardsEye * -1};
 }
 
-/// How many wraps lie under one.
-int depthOf(const BuiltDesign& built, const BuiltPiece& wrap) {
-  int depth = 0;
-  for (int host = wrap.role->host; host >= 0; ++depth) {
-    const auto below = std::ranges::find_if(built.pieces, [&](const BuiltPiece& piece) {
-      return piece.role && piece.role->extra == host;
-    });
-    if (below == built.pieces.end()) break;
-    host = below->role->host;
-  }
-  return depth;
-}
-
 bool stands(const BuiltPiece& piece, const std::vector<const Piece*>& own, const Piece* root) {
   const auto standing = standingOf(piece, own);
   return standing && standing->root == root;
@@ -93,8 +81,9 @@ Gift::Gift(const BuiltDesign& built) : built_(built) {
     up_ = standing(first, 0).turn(uprightOf(first));
   for (const BuiltPiece& piece : built.pieces)
     if (piece.role && piece.role->around && holds(built.pieces.front())) wraps_.push_back(&piece);
-  std::ranges::stable_sort(wraps_, std::ranges::greater(),
-                           [&](const BuiltPiece* wrap) { return depthOf(built, *wrap); });
+  std::ranges::stable_sort(wraps_, std::ranges::greater(), [&](const BuiltPiece* wrap) {
+    return extrasUnder(built, wrap->role->extra);
+  });
   product_ = productInFinished(built);
 }
 

@@ -31,16 +31,6 @@ Rank rankOf(const BuiltDesign& built, int extra) {
   return rank;
 }
 
-/// How many extras lie under one.
-int depthOf(const BuiltDesign& built, int extra) {
-  int depth = 0;
-  for (int at = extra; at >= 0 && depth <= std::ssize(built.design.extras); ++depth) {
-    const std::vector<int> pieces = piecesOf(built, at);
-    at = pieces.empty() ? -1 : built.pieces[static_cast<std::size_t>(pieces.front())].role->host;
-  }
-  return depth;
-}
-
 void addOnes(const BuiltDesign& built, std::vector<GiftMoment>& moments) {
   struct Turn {
     Rank rank;
@@ -50,7 +40,7 @@ void addOnes(const BuiltDesign& built, std::vector<GiftMoment>& moments) {
   std::vector<Turn> turns;
   for (int extra = 0; extra < std::ssize(built.design.extras); ++extra) {
     const Rank rank = rankOf(built, extra);
-    if (rank != Rank::Nowhere) turns.push_back({rank, depthOf(built, extra), extra});
+    if (rank != Rank::Nowhere) turns.push_back({rank, extrasUnder(built, extra), extra});
   }
   std::ranges::stable_sort(turns, [](const Turn& a, const Turn& b) {
     return a.rank != b.rank ? a.rank < b.rank : a.depth < b.depth;

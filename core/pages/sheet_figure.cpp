@@ -108,13 +108,20 @@ class SheetFigure {
     out_.paths.push_back({.role = role, .rings = {at(points)}});
   }
 
+  /// Of the card that is left, on the page.
+  [[nodiscard]] std::vector<Polygon> outlineRings() const {
+    std::vector<Polygon> rings;
+    for (const Area& part : piece_.flat.outline) {
+      rings.push_back(at(part.outer));
+      for (const Polygon& hole : part.holes) rings.push_back(at(hole));
+    }
+    return rings;
+  }
+
   void card() {
     std::vector<Polygon> rings;
     if (step_.figure.wasteGone) {
-      for (const Area& part : piece_.flat.outline) {
-        rings.push_back(at(part.outer));
-        for (const Polygon& hole : part.holes) rings.push_back(at(hole));
-      }
+      rings = outlineRings();
     } else {
       const double w = piece_.flat.width;
       const double h = piece_.flat.height;
@@ -130,12 +137,7 @@ class SheetFigure {
 
   /// What is made of the sheet, thin and dotted.
   void becomes() {
-    PathItem outline{.role = Role::CutMark, .rings = {}, .closed = true};
-    for (const Area& part : piece_.flat.outline) {
-      outline.rings.push_back(at(part.outer));
-      for (const Polygon& hole : part.holes) outline.rings.push_back(at(hole));
-    }
-    out_.paths.push_back(std::move(outline));
+    out_.paths.push_back({.role = Role::CutMark, .rings = outlineRings(), .closed = true});
     earlierScores();
   }
 
