@@ -155,6 +155,9 @@ std::optional<double> heightOver(const PlacedShape& a, const PlacedShape& b) {
   const Transform toA = a.frame.inverse().after(b.frame);
   const Point3 normal = toA.normal();
   if (std::abs(normal.z) < 1e-6) return std::nullopt;
+  const Point3 middleB = toA.apply(b.shape->centre);
+  if (distance(a.shape->centre, {middleB.x, middleB.y}) > a.shape->radius + b.shape->radius)
+    return std::nullopt;  // as most
   const Point3 origin = toA.apply(Point{0, 0});
   for (const Polygon& coreB : b.shape->core) {
     Polygon shadow;

@@ -1,80 +1,89 @@
 #include "folding/motion/pair_motion.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 
 namespace creasewright {
 namespace {
-
-Point middleOf(const Segment& s) { return (s.a + s.b) / 2; }
-
-/// Middle of a crease in the frame of its parent or of its child.
-Point middleIn(const Crease& crease, int panel) {
-  if (panel == crease.parent) return middleOf(crease.onParent);
-  return {length(crease.onParent) / 2, 0};
-}
-
-double farthestCorner(const Panel& panel, Point from) {
-  double farthest = 0;
-  for (const Point& corner : panel.outline) farthest = std::max(farthest, distance(from, corner));
-  return farthest;
-}
 
 std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 }  // namespace
 
-CreaseSpans::CreaseSpans(const Net& net)
-    : net_(&net), spans_(net.creases.size()), places_(net.panels.size(), -1) {
-  for (std::size_t i = 0; i < net.creases.size(); ++i)
-    if (!net.creases[i].loop) places_[at(net.creases[i].child)] = static_cast<int>(i);
+CreaseSpans::CreaseSpans(const Net& net) : net_(&net), spans_(net.creases.size()) {
   for (std::size_t i = 0; i < net.creases.size(); ++i) {
     const Crease& crease = net.creases[i];
     if (crease.loop) continue;
     Span& span = spans_[i];
-    span.farthestOfParent =
-        farthestCorner(net.panels[at(crease.parent)], middleIn(crease, crease.parent));
-    span.farthestOfChild =
-        farthestCorner(net.panels[at(crease.child)], middleIn(crease, crease.child));
-    const int above = places_[at(crease.parent)];
-    if (above >= 0)
-      span.toParents = distance(middleIn(net.creases[at(above)], crease.parent),
-                                middleIn(crease, crease.parent));
+    span.onParent = {crease.onParent.b,
+                     (crease.onParent.a - crease.onParent.b) / length(crease.onParent)};
+    const auto swath = [&](int panel) {
+      const Line line = lineOn(panel, static_cast<int>(i));
+      constexpr double kFar = std::numeric_limits<double>::infinity();
+      Swath found{0, kFar, -kFar};
+      for (const Point& corner : net.panels[at(panel)].outline) {
+        const Point from = corner - line.start;
+        const double along = dot(from, line.along);
+        found.reach = std::max(found.reach, std::abs(cross(line.along, from)));
+        found.low = std::min(found.low, along);
+        found.high = std::max(found.high, along);
+      }
+      return found;
+    };
+    span.ofParent = swath(crease.parent);
+    span.ofChild = swath(crease.child);
   }
 }
 
-double CreaseSpans::farthest(int panel, int crease) const {
+/// A child's frame lies along its crease, from its end to its start on the parent.
+CreaseSpans::Line CreaseSpans::lineOn(int panel, int crease) const {
+  if (net_->creases[at(crease)].parent == panel) return spans_[at(crease)].onParent;
+  return {{0, 0}, {1, 0}};
+}
+
+const Swath& CreaseSpans::corners(int panel, int crease) const {
   const Span& span = spans_[at(crease)];
-  return net_->creases[at(crease)].parent == panel ? span.farthestOfParent : span.farthestOfChild;
+  return net_->creases[at(crease)].parent == panel ? span.ofParent : span.ofChild;
 }
 
-double CreaseSpans::between(int panel, int one, int other) const {
-  if (places_[at(panel)] == one) return spans_[at(other)].toParents;
-  if (places_[at(panel)] == other) return spans_[at(one)].toParents;
-  return distance(middleIn(net_->creases[at(one)], panel),
-                  middleIn(net_->creases[at(other)], panel));
+/// A point stands out from the first line by at most its reach, in any direction square to it; the
+/// foot it stands on is farthest from the second line at an end.
+Swath CreaseSpans::seenFrom(int panel, const Swath& seen, int from, int to) const {
+  const Line first = lineOn(panel, from);
+  const Line second = lineOn(panel, to);
+  const Point low = first.start + first.along * seen.low - second.start;
+  const Point high = first.start + first.along * seen.high - second.start;
+  const double aslant = seen.reach * std::abs(cross(first.along, second.along));
+  const double footLow = dot(low, second.along);
+  const double footHigh = dot(high, second.along);
+  return {seen.reach +
+              std::max(std::abs(cross(second.along, low)), std::abs(cross(second.along, high))),
+          std::min(footLow, footHigh) - aslant, std::max(footLow, footHigh) + aslant};
 }
 
-/// How far the corners of a panel can be from a crease of the path: each crease in between adds its
-/// distance from the next one, which no folding changes.
+/// From each end towards the other: each crease sees the corners as the one before left them.
 PairMotion::PairMotion(const Net& net, const CreaseSpans& spans, const std::vector<int>& path,
                        int a, int b)
     : a_(at(a)), b_(at(b)) {
   if (path.empty()) return;
   hinges_.reserve(path.size());
+  const auto beyond = [&net](int crease, int panel) {
+    const Crease& passed = net.creases[at(crease)];
+    return passed.parent == panel ? passed.child : passed.parent;
+  };
   int panel = a;
-  double reach = spans.farthest(a, path.front());
+  Swath seen = spans.corners(a, path.front());
   for (std::size_t i = 0; i < path.size(); ++i) {
-    const double gap = i == 0 ? 0 : spans.between(panel, path[i - 1], path[i]);
-    reach += gap;
-    hinges_.push_back({at(path[i]), reach, gap});
-    const Crease& crease = net.creases[at(path[i])];
-    panel = crease.parent == panel ? crease.child : crease.parent;
+    if (i > 0) seen = spans.seenFrom(panel, seen, path[i - 1], path[i]);
+    hinges_.push_back({at(path[i]), seen.reach, 0});
+    panel = beyond(path[i], panel);
   }
-  reach = spans.farthest(b, path.back());
+  seen = spans.corners(b, path.back());
   for (std::size_t i = path.size(); i-- > 0;) {
-    const double gap = hinges_[i].reachB;  // kept there on the way
-    hinges_[i].reachB = reach;
-    reach += gap;
+    if (i + 1 < path.size()) seen = spans.seenFrom(panel, seen, path[i + 1], path[i]);
+    hinges_[i].reachB = seen.reach;
+    panel = beyond(path[i], panel);
   }
 }
 

@@ -6,25 +6,39 @@
 
 namespace creasewright {
 
-/// How far creases of a net are apart on their panels, which no folding changes.
+/// Where points lie that a crease turns: no farther than `reach` from its line, and between `low`
+/// and `high` along it, measured from where it begins. All in mm.
+struct Swath {
+  double reach = 0;
+  double low = 0;
+  double high = 0;
+};
+
+/// The creases of a net as lines on their panels, which no folding changes.
 class CreaseSpans {
  public:
   explicit CreaseSpans(const Net& net);
 
-  /// mm from the middle of a panel's crease to the panel's farthest corner.
-  [[nodiscard]] double farthest(int panel, int crease) const;
-  /// mm between the middles of two creases of a panel.
-  [[nodiscard]] double between(int panel, int one, int other) const;
+  /// Where the corners of a panel lie that is joined by the crease.
+  [[nodiscard]] const Swath& corners(int panel, int crease) const;
+  /// Where points are as the crease `to` of the panel sees them, when the crease `from` of the same
+  /// panel sees them in `seen` and may turn them as it likes.
+  [[nodiscard]] Swath seenFrom(int panel, const Swath& seen, int from, int to) const;
 
  private:
-  struct Span {
-    double farthestOfParent = 0;
-    double farthestOfChild = 0;
-    double toParents = 0;  // to the crease that places the parent
+  struct Line {
+    Point start;
+    Point along;  // length 1
   };
+  struct Span {
+    Line onParent;
+    Swath ofParent;
+    Swath ofChild;
+  };
+  [[nodiscard]] Line lineOn(int panel, int crease) const;
+
   const Net* net_;
   std::vector<Span> spans_;  // by crease
-  std::vector<int> places_;  // by panel: the crease that places it, -1 the root
 };
 
 /// How two panels of a net can move against one another.
@@ -44,7 +58,7 @@ class PairMotion {
  private:
   struct Hinge {
     std::size_t crease;
-    double reachA;  // mm from the hinge to the farthest corner of a, however the rest is folded
+    double reachA;  // mm from its line to the farthest corner of a, however the rest is folded
     double reachB;
   };
   [[nodiscard]] double stray(const FoldStep& step, bool ofB) const;

@@ -18,6 +18,11 @@ bool staysBeyond(const PlacedShape& moving, Point3 normal, double from, const Tw
   });
 }
 
+Point3 support(const PlacedShape& shape, Point3 direction) {
+  return *std::ranges::max_element(
+      shape.corners, {}, [direction](const Point3& corner) { return dot(direction, corner); });
+}
+
 /// One pair during one step, and the planes to try.
 class Trial {
  public:
@@ -87,11 +92,6 @@ class Trial {
   [[nodiscard]] int edgesA() const { return static_cast<int>(a_.corners.size()); }
   [[nodiscard]] int edgesB() const { return static_cast<int>(b_.corners.size()); }
 
-  static Point3 support(const PlacedShape& shape, Point3 direction) {
-    return *std::ranges::max_element(
-        shape.corners, {}, [direction](const Point3& corner) { return dot(direction, corner); });
-  }
-
   /// `normal` points away from the part it is fixed to, whose reach along it is `from`.
   [[nodiscard]] std::optional<Point3> check(bool fixedToA, Point3 normal, double from) const {
     const PlacedShape& moving = fixedToA ? b_ : a_;
@@ -119,24 +119,72 @@ class Trial {
   double tolerance_;
 };
 
-/// False when the two are so near, or move so far, that no plane can keep them apart.
-bool worthTrying(const PlacedShape& a, const PlacedShape& b, const RelativeMotion& motion,
-                 double tolerance) {
-  const double stray = std::min(motion.strayA, motion.strayB);
-  const double room = distance(a.frame.apply(a.shape->centre), b.frame.apply(b.shape->centre)) +
-                      a.shape->radius + b.shape->radius;
-  return stray < room + tolerance;
-}
+/// Tells from two points of the parts, nearer to one another in each round, that no plane fixed to
+/// either part can keep the two apart.
+class Nearness {
+ public:
+  Nearness(const PlacedShape& a, const PlacedShape& b, const RelativeMotion& motion,
+           double tolerance)
+      : a_(a),
+        b_(b),
+        motion_(motion),
+        tolerance_(tolerance),
+        ofA_(a.frame.apply(a.shape->centre)),
+        ofB_(b.frame.apply(b.shape->centre)) {}
+
+  [[nodiscard]] bool rulesOut() {
+    constexpr int kRounds = 4;
+    for (int round = 0; round < kRounds; ++round) {
+      if (ruledOut(ofB_, motion_.strayB) && ruledOut(ofA_, motion_.strayA)) return true;
+      if (!comeNearer()) return false;
+    }
+    return false;
+  }
+
+ private:
+  /// The plane would have to keep the gap longer than what the step strays, whatever the moves of
+  /// the point that it is not fixed to make of it.
+  [[nodiscard]] bool ruledOut(Point3 moving, double stray) const {
+    const double least = stray - tolerance_;
+    if (least <= 0) return false;
+    const Point3 gap = ofB_ - ofA_;
+    const Point3 moves = motion_.twist.at(moving);
+    const double square = dot(moves, moves);
+    const double part = square > 0 ? std::clamp(-dot(gap, moves) / square, -1.0, 1.0) : 0;
+    const Point3 nearest = gap + moves * part;
+    return dot(nearest, nearest) < least * least;
+  }
+
+  /// One step of Frank and Wolfe's method; false when the two are as near as they get.
+  bool comeNearer() {
+    const Point3 gap = ofB_ - ofA_;
+    const Point3 towardsA = support(b_, gap * -1);
+    const Point3 towardsB = support(a_, gap);
+    const Point3 way = towardsA - towardsB - gap;
+    const double square = dot(way, way);
+    const double part = square > 0 ? std::clamp(-dot(gap, way) / square, 0.0, 1.0) : 0;
+    ofA_ = ofA_ + (towardsB - ofA_) * part;
+    ofB_ = ofB_ + (towardsA - ofB_) * part;
+    return part > 0;
+  }
+
+  const PlacedShape& a_;
+  const PlacedShape& b_;
+  const RelativeMotion& motion_;
+  double tolerance_;
+  Point3 ofA_;  // the middle of the box about a convex part lies in it
+  Point3 ofB_;
+};
 
 }  // namespace
 
 std::optional<Point3> separate(const PlacedShape& a, const PlacedShape& b,
                                const RelativeMotion& motion, double tolerance,
                                SeparationHint& hint) {
-  if (!worthTrying(a, b, motion, tolerance)) return std::nullopt;
   const Trial trial(a, b, motion, tolerance);
   if (hint.candidate < 0) hint.candidate = trial.likeliest();
   if (const auto normal = trial.tryCandidate(hint.candidate)) return normal;
+  if (Nearness(a, b, motion, tolerance).rulesOut()) return std::nullopt;
   for (int candidate = 0; candidate < trial.count(); ++candidate) {
     if (const auto normal = trial.tryCandidate(candidate)) {
       hint.candidate = candidate;
