@@ -3,6 +3,8 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <map>
+#include <utility>
 
 #include "bridge/paint_drawing.h"
 #include "bridge/paint_words.h"
@@ -39,67 +41,76 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   return out;
 }
 
-QColor facetColour(const Facet& facet, const FoldPicture& picture,
-                   std::span<const PanelLook> looks) {
-  return toColor(faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture, looks)));
+/// What the light leaves of white, 0 to 255.
+int lightOn(const Facet& facet) {
+  return faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF}).red;
 }
 
-/// What the light leaves of white.
-void paintShade(QPainter& painter, const QPolygonF& outline, const Facet& facet) {
-  painter.setPen(Qt::NoPen);
-  const Colour white = faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF});
-  painter.setBrush(QColor(0, 0, 0, 0xFF - white.red));
-  painter.drawPolygon(outline);
-}
+/// The card that facets show, each with its print in the light that falls on it.
+class FacetPainter {
+ public:
+  FacetPainter(QPainter& painter, const FoldPicture& picture, const Dressed& shown,
+               const QTransform& place)
+      : painter_(painter), picture_(picture), shown_(shown), place_(place) {}
 
-/// The paper's print in the facet, in the light that falls on it.
-void paintPrint(QPainter& painter, const QPolygonF& outline, const Facet& facet,
-                const SeenPattern& seen, const QTransform& place) {
-  if (seen.paper->picture) {
-    painter.drawPolygon(outline);
+  /// `lit`: with the halo over it.
+  void paint(const Facet& facet, bool lit) {
+    const QPolygonF outline = onScreen(facet.outline, place_);
+    const QColor colour = toColor(
+        faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture_, shown_.looks)));
+    const SeenPattern seen = patternSeen(facet, picture_, shown_.looks);
+    const bool tiled = seen.paper != nullptr && !seen.paper->picture;
+    // Prints go on from facet to facet by whole pixels. Plain ones are smooth at their rims, where
+    // a hairline of the same colour closes the seam to the next.
+    painter_.setRenderHint(QPainter::Antialiasing, !tiled);
+    painter_.setPen(tiled ? QPen(Qt::NoPen) : QPen(colour, 0.7));
+    painter_.setBrush(tiled ? tiles(facet, seen) : QBrush(colour));
+    painter_.drawPolygon(outline);
+    painter_.setRenderHint(QPainter::Antialiasing);
+    painter_.setPen(Qt::NoPen);
+    if (seen.paper != nullptr && seen.paper->picture) paintPicture(outline, facet, seen);
+    if (!lit) return;
+    QColor halo = lightTheme().halo;
+    halo.setAlphaF(0.45F);
+    painter_.setBrush(halo);
+    painter_.drawPolygon(outline);
+  }
+
+ private:
+  /// The tile itself is darkened: a dark veil over the print the painter would hand to other
+  /// threads bit by bit, which takes longer than the painting.
+  QBrush tiles(const Facet& facet, const SeenPattern& seen) {
+    const double scale = std::hypot(place_.m11(), place_.m12());
+    const PatternTile& tile =
+        patternTile(*seen.paper, scale * painter_.device()->devicePixelRatioF());
+    const int light = lightOn(facet);
+    QImage& shaded = shaded_[{tile.image.cacheKey(), light}];
+    if (shaded.isNull()) shaded = inLight(tile.image, light);
+    QBrush print(shaded);
+    print.setTransform(tile.toPaper * toTransform(seen.place) * place_);
+    return print;
+  }
+
+  void paintPicture(const QPolygonF& outline, const Facet& facet, const SeenPattern& seen) {
     if (const auto picture = pictureOn(*seen.paper, seen.place)) {
-      painter.save();
-      painter.setTransform(place, true);
+      painter_.save();
+      painter_.setTransform(place_, true);
       QPainterPath area;
-      area.addPolygon(place.inverted().map(outline));
+      area.addPolygon(place_.inverted().map(outline));
       area.closeSubpath();
-      paintFill(painter, area, *picture);
-      painter.restore();
+      paintFill(painter_, area, *picture);
+      painter_.restore();
     }
-    paintShade(painter, outline, facet);
-    return;
+    painter_.setBrush(QColor(0, 0, 0, 0xFF - lightOn(facet)));
+    painter_.drawPolygon(outline);
   }
-  const double scale = std::hypot(place.m11(), place.m12());
-  const PatternTile& tile = patternTile(*seen.paper, scale * painter.device()->devicePixelRatioF());
-  QBrush print(tile.image);
-  print.setTransform(tile.toPaper * toTransform(seen.place) * place);
-  painter.setBrush(print);
-  painter.drawPolygon(outline);
-  paintShade(painter, outline, facet);
-}
 
-/// The card that a facet shows; lit, with the halo over it.
-void paintFacet(QPainter& painter, const Facet& facet, const FoldPicture& picture,
-                const Dressed& shown, const QTransform& place, bool lit) {
-  const QPolygonF outline = onScreen(facet.outline, place);
-  const QColor colour = facetColour(facet, picture, shown.looks);
-  // A hairline of the same colour closes the seams between neighbouring facets.
-  painter.setPen(QPen(colour, 0.7));
-  const SeenPattern seen = patternSeen(facet, picture, shown.looks);
-  painter.setBrush(colour);
-  if (seen.paper != nullptr) {
-    paintPrint(painter, outline, facet, seen, place);
-  } else {
-    painter.setBrush(colour);
-    painter.drawPolygon(outline);
-  }
-  if (!lit) return;
-  QColor halo = lightTheme().halo;
-  halo.setAlphaF(0.45F);
-  painter.setPen(Qt::NoPen);
-  painter.setBrush(halo);
-  painter.drawPolygon(outline);
-}
+  QPainter& painter_;
+  const FoldPicture& picture_;
+  const Dressed& shown_;
+  const QTransform& place_;
+  std::map<std::pair<qint64, int>, QImage> shaded_;  // tiles by their image and light
+};
 
 void paintWords(QPainter& painter, const FoldPicture& picture, const Dressed& shown,
                 const QTransform& place) {
@@ -133,15 +144,15 @@ void paintEdges(QPainter& painter, const FoldPicture& picture, const std::vector
     const bool goesOn = i + 1 < picture.edges.size() && tones[i + 1] == tones[i] &&
                         picture.edges[i + 1].crease == edge.crease;
     if (goesOn) continue;
-    // No wider than a pixel: the painter takes many times as long for those.
-    const double width = edge.crease ? 0.8 : 1;
+    // No wider than a pixel: the painter takes many times as long for those. Thinner ones are as
+    // faint as clear ones, which it would hand to other threads bit by bit.
     const auto draw = [&](QColor ink, double wide) {
-      ink.setAlphaF(edge.crease ? 0.45F : 0.9F);
       painter.setPen(QPen(ink, wide, Qt::SolidLine, Qt::RoundCap));
       painter.drawLines(run);
     };
-    if (tones[i] == EdgeTone::CasedInk) draw(toColor(kLightEdge), width * kCasing);
-    draw(tones[i] == EdgeTone::Light ? toColor(kLightEdge) : roleColour(Role::Edge), width);
+    if (tones[i] == EdgeTone::CasedInk) draw(toColor(kLightEdge), edge.crease ? 1 : kCasing);
+    draw(tones[i] == EdgeTone::Light ? toColor(kLightEdge) : roleColour(Role::Edge),
+         edge.crease ? 0.36 : 0.9);
     run.clear();
   }
 }
@@ -169,10 +180,10 @@ void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& w
                const Dressed& shown, const FoldLight& light) {
   const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
-  for (const Facet& facet : picture.facets) {
-    const bool lit = facet.panel >= 0 && isLit(static_cast<std::size_t>(facet.panel), shown, light);
-    paintFacet(painter, facet, picture, shown, place, lit);
-  }
+  FacetPainter facets(painter, picture, shown, place);
+  for (const Facet& facet : picture.facets)
+    facets.paint(facet,
+                 facet.panel >= 0 && isLit(static_cast<std::size_t>(facet.panel), shown, light));
   paintWords(painter, picture, shown, place);
   painter.setBrush(Qt::NoBrush);
   paintEdges(painter, picture, edgeTones(picture, shown.looks), place);

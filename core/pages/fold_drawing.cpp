@@ -38,25 +38,48 @@ bool anyDark(const FoldPicture& picture, std::span<const PanelLook> looks) {
   });
 }
 
-/// The facet that is seen at a point; nullptr is paper.
-const Facet* facetAt(Point at, const FoldPicture& picture) {
-  for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)
-    if (locate(at, facet->outline) == Side::Inside) return &*facet;
-  return nullptr;
-}
-
-EdgeTone toneOn(const Facet* facet, const FoldPicture& picture, std::span<const PanelLook> looks) {
-  if (facet == nullptr) return EdgeTone::Ink;
-  if (luminance(shownColour(*facet, picture, looks)) < kDark) return EdgeTone::Light;
-  const PanelLook* look = lookOf(*facet, looks);
+/// How an edge over a facet has to be drawn.
+EdgeTone toneOn(const Facet& facet, const FoldPicture& picture, std::span<const PanelLook> looks) {
+  if (luminance(shownColour(facet, picture, looks)) < kDark) return EdgeTone::Light;
+  const PanelLook* look = lookOf(facet, looks);
   if (look == nullptr) return EdgeTone::Ink;
-  const PaperPattern* paper = look->colours.patternOf(facet->face == Face::Inside);
+  const PaperPattern* paper = look->colours.patternOf(facet.face == Face::Inside);
   if (paper == nullptr) return EdgeTone::Ink;
   const bool dark = std::ranges::any_of(coloursOf(*paper), [&](const Colour& ink) {
-    return luminance(faceColour(facet->light, surfaceOf(*facet), ink)) < kDark;
+    return luminance(faceColour(facet.light, surfaceOf(facet), ink)) < kDark;
   });
   return dark ? EdgeTone::CasedInk : EdgeTone::Ink;
 }
+
+/// Tones at points of a picture; that of a facet is found once.
+class Tones {
+ public:
+  Tones(const FoldPicture& picture, std::span<const PanelLook> looks)
+      : picture_(picture), looks_(looks), found_(picture.facets.size()) {
+    for (const Facet& facet : picture.facets) bounds_.push_back(bounds(facet.outline));
+  }
+
+  /// On the facet that is seen there; paper is light.
+  [[nodiscard]] EdgeTone at(Point point) {
+    for (std::size_t i = bounds_.size(); i-- > 0;) {
+      const Facet& facet = picture_.facets[i];
+      if (!holds(bounds_[i], point) || locate(point, facet.outline) != Side::Inside) continue;
+      if (!found_[i]) found_[i] = toneOn(facet, picture_, looks_);
+      return *found_[i];
+    }
+    return EdgeTone::Ink;
+  }
+
+ private:
+  static bool holds(const Bounds& box, Point p) {
+    return p.x > box.low.x && p.x < box.high.x && p.y > box.low.y && p.y < box.high.y;
+  }
+
+  const FoldPicture& picture_;
+  std::span<const PanelLook> looks_;
+  std::vector<Bounds> bounds_;
+  std::vector<std::optional<EdgeTone>> found_;  // by facet
+};
 
 /// A facet's inks, over its ground.
 void addInks(const Facet& facet, const SeenPattern& seen, Drawing& out) {
@@ -109,13 +132,14 @@ std::vector<EdgeTone> edgeTones(const FoldPicture& picture, std::span<const Pane
   constexpr double kBeside = 0.3;  // mm
   std::vector<EdgeTone> tones(picture.edges.size(), EdgeTone::Ink);
   if (!anyDark(picture, looks)) return tones;
+  Tones seen(picture, looks);
   for (std::size_t i = 0; i < picture.edges.size(); ++i) {
     const Segment& line = picture.edges[i].line;
     if (line.a == line.b) continue;
     const Point middle = (line.a + line.b) / 2;
     const Point beside = turnLeft(unit(line.b - line.a)) * kBeside;
-    const EdgeTone left = toneOn(facetAt(middle + beside, picture), picture, looks);
-    const EdgeTone right = toneOn(facetAt(middle - beside, picture), picture, looks);
+    const EdgeTone left = seen.at(middle + beside);
+    const EdgeTone right = seen.at(middle - beside);
     if (left == EdgeTone::Light || right == EdgeTone::Light)
       tones[i] = EdgeTone::Light;
     else

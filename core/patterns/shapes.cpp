@@ -157,8 +157,9 @@ std::vector<Strewn> strewn(const std::vector<double>& reaches, double gap, doubl
     for (int i = 0; i < kTries; ++i) {
       const Point at{chance.between(0, 1), chance.between(0, height)};
       const bool free = std::ranges::all_of(taken, [&](const Strewn& other) {
-        return std::hypot(wrapped(at.x - other.at.x, 1), wrapped(at.y - other.at.y, height)) >=
-               reach + other.reach + gap;
+        const Point apart{wrapped(at.x - other.at.x, 1), wrapped(at.y - other.at.y, height)};
+        const double least = reach + other.reach + gap;
+        return dot(apart, apart) >= least * least;
       });
       if (!free) continue;
       out.push_back({at, reach});
