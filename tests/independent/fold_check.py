@@ -2,6 +2,7 @@
 
     fold_check.py CREASEWRIGHT STYLE|all [COUNT]
 
+COUNT products of each style, else as many as CREASEWRIGHT_PRODUCTS says, else six.
 The seed is printed; CREASEWRIGHT_SEED sets it, 0 draws one. Exit 1 when anything does not hold.
 """
 
@@ -208,7 +209,7 @@ def every_style(program):
 
 def main():
     program, style = sys.argv[1], sys.argv[2]
-    count = int(sys.argv[3]) if len(sys.argv) > 3 else 200
+    count = int(sys.argv[3] if len(sys.argv) > 3 else os.environ.get("CREASEWRIGHT_PRODUCTS", "6"))
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "4242")) or random.SystemRandom().randrange(1, 1 << 31)
     print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run)")
     styles = every_style(program) if style == "all" else [style]
