@@ -21,6 +21,9 @@ import cavity
 import refold
 import seams
 
+sys.path.append(str(pathlib.Path(__file__).resolve().parent.parent / "cli"))
+import loaded
+
 CALIPERS = (0.2, 0.25, 0.3, 0.37, 0.45)
 
 
@@ -57,7 +60,7 @@ def export(program, arguments, folder):
     """The exported net of a new design, as Python values; raises when a command fails."""
     design, net = folder / "design.cwdesign", folder / "net.json"
     for command in ([*arguments, "-o", design], ["export", design, "-o", net]):
-        done = subprocess.run([program, *map(str, command)], capture_output=True, text=True, timeout=60)
+        done = loaded.run(program, command)
         if done.returncode != 0:
             raise RuntimeError(f"exit {done.returncode}: {done.stderr.strip()}")
     return json.loads(net.read_text(encoding="utf-8"))
@@ -71,7 +74,8 @@ EDGE_EDITS = ("notch:on={},edge={},width=edge-length/4", "corners:on={},edge={},
 
 def edges_of(program, style):
     """Panels that edits may name, each with its edges."""
-    listed = subprocess.run([program, "edits", "--style", style], capture_output=True, text=True, check=True)
+    listed = loaded.run(program, ["edits", "--style", style])
+    listed.check_returncode()
     edges, piece = {}, ""
     for line in listed.stdout.splitlines():
         if not line.startswith(" "):
@@ -84,7 +88,7 @@ def edges_of(program, style):
 
 def holds(program, design):
     """Whether the program itself finds nothing wrong with a design."""
-    return subprocess.run([program, "check", design], capture_output=True, timeout=60).returncode == 0
+    return loaded.run(program, ["check", design]).returncode == 0
 
 
 def with_edits(program, arguments, data, chance, folder):
