@@ -9,9 +9,9 @@
 namespace creasewright {
 namespace {
 
-constexpr double kProbe = 0.05;  // mm by which a measure is tried
-constexpr double kNear = 1e-6;   // mm; no nearer is sought
-constexpr double kMade = 1e-3;   // mm; who misses by less has come there
+constexpr double kStep = 0.05;  // mm by which a measure is tried
+constexpr double kNear = 1e-6;  // mm; no nearer is sought
+constexpr double kMade = 1e-3;  // mm; who misses by less has come there
 
 /// How far two things lie from where they shall be, mm; one thing alone has a second that is right.
 using Miss = std::array<double, 2>;
@@ -154,7 +154,7 @@ class Together {
   }
 
   [[nodiscard]] Column columnOf(std::string_view key, const std::vector<double>& here) const {
-    for (const double by : {kProbe, -kProbe}) {
+    for (const double by : {kStep, -kStep}) {
       Parameters then = now_;
       then.set(key, now_.length(key) + Length::mm(by));
       Column column{};

@@ -6,7 +6,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSamePlace = 1e-6;  // mm
+constexpr double kOnePlace = 1e-6;  // mm
 
 using Interval = std::pair<double, double>;
 
@@ -27,8 +27,8 @@ struct Line {
 /// The part of `t` that lies on `s`, as positions along `s`; empty when first >= second.
 Interval shared(const Line& s, const Segment& t) {
   const Point& start = s.segment.a;
-  if (std::abs(cross(s.along, t.a - start)) > kSamePlace ||
-      std::abs(cross(s.along, t.b - start)) > kSamePlace)
+  if (std::abs(cross(s.along, t.a - start)) > kOnePlace ||
+      std::abs(cross(s.along, t.b - start)) > kOnePlace)
     return {0, 0};
   const double a = dot(s.along, t.a - start);
   const double b = dot(s.along, t.b - start);
@@ -36,8 +36,8 @@ Interval shared(const Line& s, const Segment& t) {
 }
 
 bool touch(const Bounds& a, const Bounds& b) {
-  return a.low.x <= b.high.x + kSamePlace && b.low.x <= a.high.x + kSamePlace &&
-         a.low.y <= b.high.y + kSamePlace && b.low.y <= a.high.y + kSamePlace;
+  return a.low.x <= b.high.x + kOnePlace && b.low.x <= a.high.x + kOnePlace &&
+         a.low.y <= b.high.y + kOnePlace && b.low.y <= a.high.y + kOnePlace;
 }
 
 /// What is left of an interval of `s` outside all creases.
@@ -47,11 +47,11 @@ void addUncreased(const Line& s, Interval whole, const std::vector<Line>& crease
   for (const Line& crease : creases) {
     if (!touch(s.box, crease.box)) continue;
     const Interval common = shared(s, crease.segment);
-    if (common.second - common.first > kSamePlace) taken.push_back(common);
+    if (common.second - common.first > kOnePlace) taken.push_back(common);
   }
   std::ranges::sort(taken);
   const auto add = [&](double from, double to) {
-    if (to - from > kSamePlace)
+    if (to - from > kOnePlace)
       into.push_back({s.segment.a + s.along * from, s.segment.a + s.along * to});
   };
   double at = whole.first;
@@ -66,7 +66,7 @@ std::vector<Line> edgesOf(const Polygon& panel) {
   std::vector<Line> edges;
   for (std::size_t i = 0; i < panel.size(); ++i) {
     const Segment edge{panel[i], panel[(i + 1) % panel.size()]};
-    if (length(edge) > kSamePlace) edges.emplace_back(edge);
+    if (length(edge) > kOnePlace) edges.emplace_back(edge);
   }
   return edges;
 }
@@ -92,7 +92,7 @@ void addBetween(const Outline& one, const Outline& other, const std::vector<Line
     for (const Line& t : other.edges) {
       if (!touch(s.box, t.box) || !runAgainst(s, t)) continue;
       const Interval common = shared(s, t.segment);
-      if (common.second - common.first > kSamePlace) addUncreased(s, common, creases, into);
+      if (common.second - common.first > kOnePlace) addUncreased(s, common, creases, into);
     }
   }
 }

@@ -7,6 +7,8 @@ import subprocess
 import tempfile
 import unittest
 
+import loaded
+
 PROGRAM = os.environ["CREASEWRIGHT_PROGRAM"]
 SAMPLES = pathlib.Path(os.environ["CREASEWRIGHT_SAMPLES"])
 
@@ -26,6 +28,8 @@ class ProgramTest(unittest.TestCase):
         self.folder = pathlib.Path(holder.name)
 
     def run_program(self, *arguments, **more):
+        if not more:
+            return loaded.run(PROGRAM, arguments)
         return subprocess.run(
             [PROGRAM, *map(str, arguments)], capture_output=True, text=True, timeout=60, **more
         )

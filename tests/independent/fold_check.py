@@ -2,6 +2,7 @@
 
     fold_check.py CREASEWRIGHT STYLE|all [COUNT]
 
+COUNT products of each style, else as many as CREASEWRIGHT_PRODUCTS says, else six.
 The seed is printed; CREASEWRIGHT_SEED sets it, 0 draws one. Exit 1 when anything does not hold.
 """
 
@@ -19,6 +20,9 @@ import tempfile
 import cavity
 import refold
 import seams
+
+sys.path.append(str(pathlib.Path(__file__).resolve().parent.parent / "cli"))
+import loaded
 
 CALIPERS = (0.2, 0.25, 0.3, 0.37, 0.45)
 
@@ -56,7 +60,7 @@ def export(program, arguments, folder):
     """The exported net of a new design, as Python values; raises when a command fails."""
     design, net = folder / "design.cwdesign", folder / "net.json"
     for command in ([*arguments, "-o", design], ["export", design, "-o", net]):
-        done = subprocess.run([program, *map(str, command)], capture_output=True, text=True, timeout=60)
+        done = loaded.run(program, command)
         if done.returncode != 0:
             raise RuntimeError(f"exit {done.returncode}: {done.stderr.strip()}")
     return json.loads(net.read_text(encoding="utf-8"))
@@ -70,7 +74,8 @@ EDGE_EDITS = ("notch:on={},edge={},width=edge-length/4", "corners:on={},edge={},
 
 def edges_of(program, style):
     """Panels that edits may name, each with its edges."""
-    listed = subprocess.run([program, "edits", "--style", style], capture_output=True, text=True, check=True)
+    listed = loaded.run(program, ["edits", "--style", style])
+    listed.check_returncode()
     edges, piece = {}, ""
     for line in listed.stdout.splitlines():
         if not line.startswith(" "):
@@ -83,7 +88,7 @@ def edges_of(program, style):
 
 def holds(program, design):
     """Whether the program itself finds nothing wrong with a design."""
-    return subprocess.run([program, "check", design], capture_output=True, timeout=60).returncode == 0
+    return loaded.run(program, ["check", design]).returncode == 0
 
 
 def with_edits(program, arguments, data, chance, folder):
@@ -208,7 +213,7 @@ def every_style(program):
 
 def main():
     program, style = sys.argv[1], sys.argv[2]
-    count = int(sys.argv[3]) if len(sys.argv) > 3 else 200
+    count = int(sys.argv[3] if len(sys.argv) > 3 else os.environ.get("CREASEWRIGHT_PRODUCTS", "6"))
     seed = int(os.environ.get("CREASEWRIGHT_SEED", "4242")) or random.SystemRandom().randrange(1, 1 << 31)
     print(f"seed {seed} (CREASEWRIGHT_SEED={seed} repeats this run)")
     styles = every_style(program) if style == "all" else [style]

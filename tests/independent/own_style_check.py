@@ -9,7 +9,6 @@ The seed is printed; CREASEWRIGHT_SEED sets it, 0 draws one. Exit 1 when anythin
 import os
 import pathlib
 import random
-import subprocess
 import sys
 import tempfile
 
@@ -39,7 +38,7 @@ STYLES = {
 
 
 def run(program, *arguments):
-    done = subprocess.run([program, *map(str, arguments)], capture_output=True, text=True, timeout=60)
+    done = fold_check.loaded.run(program, arguments)
     if done.returncode != 0:
         raise RuntimeError(f"exit {done.returncode}: {done.stderr.strip()}{done.stdout.strip()}")
 

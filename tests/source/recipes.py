@@ -140,24 +140,30 @@ def plant_code(tree, enumeration, faults):
     return recipe, switches
 
 
-def list_code(tree, enumeration, recipe, file, faults):
-    """Whether the compiler asks for the new code in this file; lists it there and compiles again."""
-    name = tree.name(file)
-    taken, said = tree.compile(file, name, "-fsyntax-only")
-    asked = re.findall(rf"{re.escape(file.name)}:(\d+):\d+: .*{PLANTED}", said)
-    if taken or not asked:
-        faults.append(f"{name} compiles without {enumeration}::{PLANTED}, or fails for another reason: {said[:300]}")
-        return
-    if not tree.is_named(recipe, name):
-        faults.append(f"“{recipe}” does not name {name}, where the compiler asks for the new {enumeration}")
-    lines = read(file).splitlines()
-    for number in sorted({int(line) for line in asked}, reverse=True):
-        opens = next(i for i in range(number - 1, len(lines)) if lines[i].endswith("{"))
-        lines.insert(opens + 1, f"    case {enumeration}::{PLANTED}: break;")
-    file.write_text("\n".join(lines) + "\n", encoding="utf-8")
-    taken, said = tree.compile(file, name, "-fsyntax-only")
+def list_codes(tree, tasks, faults):
+    """Whether the compiler asks for the new code of each task in its source; lists them there and compiles again. All
+    sources are compiled as one."""
+    sources = [file for _, _, file in tasks]
+    batch = tree.into / f"batch_{sources[0].stem}.cpp"
+    batch.write_text("".join(f'#include "{file}"\n' for file in sources), encoding="utf-8")
+    donor = tree.name(sources[0])
+    _, said = tree.compile(batch, donor, "-fsyntax-only")
+    for enumeration, recipe, file in tasks:
+        name = tree.name(file)
+        asked = re.findall(rf"{re.escape(str(file))}:(\d+):\d+: error: .*{PLANTED}", said)
+        if not asked:
+            faults.append(f"{name} compiles without {enumeration}::{PLANTED}, or fails for another reason: {said[:300]}")
+            continue
+        if not tree.is_named(recipe, name):
+            faults.append(f"“{recipe}” does not name {name}, where the compiler asks for the new {enumeration}")
+        lines = read(file).splitlines()
+        for number in sorted({int(line) for line in asked}, reverse=True):
+            opens = next(i for i in range(number - 1, len(lines)) if lines[i].endswith("{"))
+            lines.insert(opens + 1, f"    case {enumeration}::{PLANTED}: break;")
+        file.write_text("\n".join(lines) + "\n", encoding="utf-8")
+    taken, said = tree.compile(batch, donor, "-fsyntax-only")
     if not taken:
-        faults.append(f"{name} does not compile when {enumeration}::{PLANTED} is listed: {said[:300]}")
+        faults.append(f"{', '.join(map(tree.name, sources))} do not compile when the new codes are listed: {said[:300]}")
 
 
 def codes(tree, faults):
@@ -165,8 +171,11 @@ def codes(tree, faults):
     for enumeration in CODES:
         recipe, switches = plant_code(tree, enumeration, faults)
         tasks += [(enumeration, recipe, file) for file in switches]
+    # Those of the window as one: names in its unnamed namespaces differ anyhow.
+    window = [task for task in tasks if tree.name(task[2]).startswith("app/")]
+    batches = [window, *([task] for task in tasks if task not in window)]
     with concurrent.futures.ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
-        for done in [pool.submit(list_code, tree, *task, faults) for task in tasks]:
+        for done in [pool.submit(list_codes, tree, batch, faults) for batch in batches if batch]:
             done.result()
     print(f"{len(tasks)} switches over {len(CODES)} enumerations asked for a new code")
 

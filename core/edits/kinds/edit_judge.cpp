@@ -15,14 +15,14 @@ namespace {
 
 /// How much of a line an outline's edges lie on, mm.
 double covered(const Segment& line, const Polygon& outline) {
-  constexpr double kBeside = 1e-4;  // mm
+  constexpr double kNextTo = 1e-4;  // mm
   const double whole = length(line);
   const Point along = unit(line.b - line.a);
   double sum = 0;
   for (std::size_t i = 0; i < outline.size(); ++i) {
     const Point a = outline[i] - line.a;
     const Point b = outline[(i + 1) % outline.size()] - line.a;
-    if (std::abs(cross(along, a)) > kBeside || std::abs(cross(along, b)) > kBeside) continue;
+    if (std::abs(cross(along, a)) > kNextTo || std::abs(cross(along, b)) > kNextTo) continue;
     const auto [low, high] = std::minmax({dot(along, a), dot(along, b)});
     sum += std::max(0.0, std::min(high, whole) - std::max(low, 0.0));
   }
@@ -52,9 +52,9 @@ bool isWorse(const Problems& before, const Problems& now) {
 }
 
 bool keepsFolds(const Net& net, int panel, const Polygon& before, const Polygon& now) {
-  constexpr double kSame = 1e-3;  // mm
+  constexpr double kOneLine = 1e-3;  // mm
   return std::ranges::none_of(foldsOn(net, panel), [&](const FoldOn& fold) {
-    return covered(fold.line, before) - covered(fold.line, now) > kSame;
+    return covered(fold.line, before) - covered(fold.line, now) > kOneLine;
   });
 }
 

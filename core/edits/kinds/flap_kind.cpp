@@ -17,7 +17,7 @@
 namespace creasewright {
 namespace {
 
-enum Hold { Free, Glued, Tucked };
+enum FlapHold { Free, Glued, Tucked };
 
 constexpr double kNear = 0.1;  // mm
 

@@ -81,7 +81,7 @@ class Draw {
   testing::Random random_;
 };
 
-std::string told(const SmallTask& task) {
+std::string taskTold(const SmallTask& task) {
   std::string words;
   for (const CutSheet& sheet : task.stock)
     words += std::to_string(sheet.width.nm()) + "x" + std::to_string(sheet.height.nm()) + " at " +
@@ -98,7 +98,7 @@ std::set<SmallCounts> listed(const SmallTask& task) {
   for (const SmallBlank& b : task.blanks) items.push_back({b.width, b.height, b.mayTurn, b.demand});
   std::set<SmallCounts> counts;
   const auto patterns = allPatterns(task.stock[0].width.nm(), task.stock[0].height.nm(), items);
-  EXPECT_TRUE(patterns) << told(task);
+  EXPECT_TRUE(patterns) << taskTold(task);
   if (patterns)
     for (const Pattern& pattern : *patterns) {
       SmallCounts capped = pattern.counts;
@@ -116,7 +116,7 @@ TEST(ExactPlans, AllPatternsAreThoseOfEveryCutPosition) {
     EveryCut oracle(task.blanks);
     const auto& wanted = oracle.of(static_cast<int>(task.stock[0].width.nm()),
                                    static_cast<int>(task.stock[0].height.nm()));
-    ASSERT_EQ(listed(task), wanted) << "round " << round << ": " << told(task);
+    ASSERT_EQ(listed(task), wanted) << "round " << round << ": " << taskTold(task);
   }
 }
 
@@ -152,13 +152,13 @@ void expectBest(const SmallTask& task, const std::string& where) {
   if (!plan) {
     const bool tooLarge = plan.problem().code == ProblemCode::BlankTooLarge;
     EXPECT_TRUE(tooLarge || plan.problem().code == ProblemCode::StockTooFew);
-    EXPECT_EQ(least, INT_MAX) << where << told(task);
+    EXPECT_EQ(least, INT_MAX) << where << taskTold(task);
     return;
   }
-  EXPECT_EQ(testing::planFault(*plan, task.stock, demands), "") << where << told(task);
-  EXPECT_EQ(plan->cost, least) << where << told(task);
-  EXPECT_LE(plan->bound, least) << where << told(task);
-  EXPECT_TRUE(plan->proven()) << where << told(task);
+  EXPECT_EQ(testing::planFault(*plan, task.stock, demands), "") << where << taskTold(task);
+  EXPECT_EQ(plan->cost, least) << where << taskTold(task);
+  EXPECT_LE(plan->bound, least) << where << taskTold(task);
+  EXPECT_TRUE(plan->proven()) << where << taskTold(task);
 }
 
 TEST(ExactPlans, SmallPlansOfOneSheetAreTheBestThereAre) {

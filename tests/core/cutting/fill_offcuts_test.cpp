@@ -3,13 +3,14 @@
 #include <gtest/gtest.h>
 
 #include "core/cutting/plan_check.h"
+#include "core/cutting/random_cuts.h"
 #include "cutting/plan_cutting.h"
 #include "support/random.h"
 
 namespace creasewright {
 namespace {
 
-Length mm(double value) { return Length::mm(value); }
+using testing::mm;
 
 CuttingPlan planOf(std::vector<Layout> layouts) {
   CuttingPlan plan;

@@ -7,13 +7,14 @@
 
 #include "core/cutting/instances.h"
 #include "core/cutting/plan_check.h"
+#include "core/cutting/random_cuts.h"
 #include "cutting/trim_steps.h"
 #include "support/random.h"
 
 namespace creasewright {
 namespace {
 
-Length mm(double value) { return Length::mm(value); }
+using testing::mm;
 
 /// Two blanks of half a sheet each: arithmetic that needs no source.
 TEST(PlanCutting, HalvesFillTheirSheets) {

@@ -53,7 +53,7 @@ EveryCut oracleOf(const Task& task, const CutSheet& sheet) {
   return EveryCut(blanks);
 }
 
-int leastCostOf(const Task& task) {
+int leastByPlan(const Task& task) {
   std::vector<SmallSheet> sheets;
   for (const CutSheet& sheet : task.stock)
     sheets.push_back(
@@ -71,7 +71,7 @@ TEST(ProveBound, IsNeverAboveTheLeastCostWhateverItIsTold) {
   Random random(881);
   for (int round = 0; round < 400; ++round) {
     const Task task = drawTask(random);
-    const int least = leastCostOf(task);
+    const int least = leastByPlan(task);
     ASSERT_LT(least, INT_MAX);
     std::vector<WorthProof> lies(static_cast<std::size_t>(random.whole(0, 4)));
     for (WorthProof& lie : lies) {

@@ -10,7 +10,7 @@
 namespace creasewright {
 namespace {
 
-const ToolGrid kGrids[] = {ToolGrid::eighthInch(), ToolGrid::sixteenthInch(),
+const ToolGrid kTools[] = {ToolGrid::eighthInch(), ToolGrid::sixteenthInch(),
                            ToolGrid::millimetre()};
 
 /// Walls or faces stand on regular polygons or slant: their corners have irrational places.
@@ -42,7 +42,7 @@ std::vector<std::string> oddReadings(const BuiltPiece& piece, ToolGrid grid) {
 /// card.
 TEST(OntoGrid, DefaultsOfEveryStyleLieOnEveryGrid) {
   for (const Style& style : styles())
-    for (const ToolGrid grid : kGrids)
+    for (const ToolGrid grid : kTools)
       for (const Card& card : cards()) {
         if (card.caliper > Length::mm(0.6)) continue;  // only with a warning
         const Design design = newDesign(style.id, {}, card, Ease::Easy, grid).value();
@@ -60,7 +60,7 @@ TEST(OntoGrid, DefaultsOfEveryStyleLieOnEveryGrid) {
 TEST(OntoGrid, DefaultsGiveNoRoundedReadings) {
   int judged = 0;
   for (const Style& style : styles())
-    for (const ToolGrid grid : kGrids) {
+    for (const ToolGrid grid : kTools) {
       const auto built = build(newDesign(style.id, {}, cards()[0], Ease::Easy, grid).value());
       ASSERT_TRUE(built.ok()) << style.id;
       EXPECT_TRUE(onlyWarnings(built->problems)) << style.id << ' ' << toolGridText(grid);
@@ -80,8 +80,8 @@ TEST(OntoGrid, DefaultsGiveNoRoundedReadings) {
 TEST(OntoGrid, MovesEveryMeasureAndKeepsTheProductsRoom) {
   for (const Style& style : styles())
     for (const bool full : {false, true})
-      for (const ToolGrid from : kGrids)
-        for (const ToolGrid to : kGrids) {
+      for (const ToolGrid from : kTools)
+        for (const ToolGrid to : kTools) {
           std::optional<Product> product;
           if (full) product = parseProduct("box:61.3x42.7x33.1mm").value();
           const Design before = newDesign(style.id, product, cards()[0], Ease::Easy, from).value();

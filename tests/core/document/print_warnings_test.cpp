@@ -26,7 +26,7 @@ BuiltPiece label(std::vector<std::string> lines, double width, double height,
   return buildPiece(flatPiece("label", {outline, {}}, lines), card, {}, problems);
 }
 
-bool told(const Problems& problems, ProblemCode code) {
+bool isTold(const Problems& problems, ProblemCode code) {
   return std::ranges::any_of(problems, [code](const Problem& each) {
     return each.code == code && each.severity == Severity::Warning;
   });
@@ -37,8 +37,8 @@ bool told(const Problems& problems, ProblemCode code) {
 TEST(PrintWarnings, WordsUnderSixPointsAndAHalf) {
   EXPECT_NEAR(kSmallestPoints * kPoint * 0.52, 1.2, 0.01);
   EXPECT_TRUE(
-      told(printWarnings(label({"Plum jam", "made by us", "of ripe plums", "in autumn"}, 20, 10)),
-           ProblemCode::TextSmall));
+      isTold(printWarnings(label({"Plum jam", "made by us", "of ripe plums", "in autumn"}, 20, 10)),
+             ProblemCode::TextSmall));
   EXPECT_TRUE(printWarnings(label({"Plum jam"}, 50, 25)).empty());
 }
 
@@ -66,12 +66,12 @@ TEST(PrintWarnings, WordsThatDoNotStandOutFromAnyColourUnderThem) {
     };
     const double best = std::max(least({0xFF, 0xFF, 0xFF}), least({0x23, 0x28, 0x2E}));
     if (std::abs(best - 4.5) < 0.02) continue;
-    EXPECT_EQ(told(printWarnings(label({"Soap"}, 50, 25, colours)), ProblemCode::TextFaint),
+    EXPECT_EQ(isTold(printWarnings(label({"Soap"}, 50, 25, colours)), ProblemCode::TextFaint),
               best < 4.5)
         << best;
     if (!colours.pattern) continue;
     colours.pattern->plate = true;
-    EXPECT_FALSE(told(printWarnings(label({"Soap"}, 50, 25, colours)), ProblemCode::TextFaint));
+    EXPECT_FALSE(isTold(printWarnings(label({"Soap"}, 50, 25, colours)), ProblemCode::TextFaint));
   }
 }
 
@@ -100,7 +100,7 @@ TEST(PrintWarnings, WordsFitTheirPlaceOrAreTold) {
     const BuiltPiece piece = label({line, "tea"}, width, height, {}, round);
     const Piece drawn = flatPiece("label", {piece.net.panels[0].outline, {}}, {line, "tea"});
     smaller += piece.net.inscriptions[0].height < drawn.net.inscriptions[0].height ? 1 : 0;
-    const bool warned = told(printWarnings(piece), ProblemCode::TextTooLarge);
+    const bool warned = isTold(printWarnings(piece), ProblemCode::TextTooLarge);
     tooLarge += warned ? 1 : 0;
     // By its corners: the box of the words inside the outline.
     for (const Inscription& words : piece.net.inscriptions) {

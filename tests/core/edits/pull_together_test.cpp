@@ -19,7 +19,7 @@ using testing::cornersOf;
 using testing::edgeOf;
 using testing::lengthOf;
 
-Design tray(ToolGrid grid) {
+Design trayOn(ToolGrid grid) {
   return *newDesign("framed-tray", *parseProduct("box:105x32x22mm"), *findCard("300gsm"),
                     Ease::Easy, grid);
 }
@@ -46,7 +46,7 @@ std::vector<std::string_view> keysOf(const std::vector<PullWay>& ways) {
 // Worked by hand: of all changes that move the line by d + w / 2 = 5 mm, the shortest (d, w) lies
 // along (1, 1/2): d = 4, w = 2.
 TEST(PullTogether, TheLeastChangeOfTwoMeasuresIsTaken) {
-  const Design design = tray(ToolGrid::none());
+  const Design design = trayOn(ToolGrid::none());
   const Handle fold = edgeOf(design, "base/front/wall", {0, -1});
   const PulledTogether pulled = pullTogether(design, {{fold, 5}}, {"depth", "opening-width"}, true);
   EXPECT_NEAR(changeOf(design, pulled, "depth"), 4, 1e-3);
@@ -57,7 +57,7 @@ TEST(PullTogether, TheLeastChangeOfTwoMeasuresIsTaken) {
 }
 
 TEST(PullTogether, WhereALimitStopsOneMeasureTheOthersGoOn) {
-  const Design design = tray(ToolGrid::none());
+  const Design design = trayOn(ToolGrid::none());
   const Handle fold = edgeOf(design, "base/front/wall", {0, -1});
   const PullWay depth = waysToPull(design, fold).front();
   ASSERT_EQ(depth.key, "depth");
@@ -78,7 +78,7 @@ TEST(PullTogether, WhereALimitStopsOneMeasureTheOthersGoOn) {
 }
 
 TEST(PullTogether, OnTheGridEveryMeasureLiesOnAMark) {
-  const Design design = tray(ToolGrid::millimetre());
+  const Design design = trayOn(ToolGrid::millimetre());
   const Handle fold = edgeOf(design, "base/front/wall", {0, -1});
   const auto ways = waysToPull(design, fold);
   const PulledTogether pulled = pullTogether(design, {{fold, 6.3}}, keysOf(ways), false);
@@ -93,7 +93,7 @@ TEST(PullTogether, OnTheGridEveryMeasureLiesOnAMark) {
 }
 
 TEST(PullTogether, WhatIsNotThereIsNotPulled) {
-  const Design design = tray(ToolGrid::none());
+  const Design design = trayOn(ToolGrid::none());
   const Handle none{0, "no-such-panel", 0, 4};
   EXPECT_EQ(after(design, pullTogether(design, {{none, 5}}, {"depth"}, true)), design);
   EXPECT_EQ(after(design, pullTogether(design, {}, {"depth"}, true)), design);

@@ -14,7 +14,7 @@
 namespace creasewright {
 namespace {
 
-Design started(std::string_view style, const char* product) {
+Design boxFor(std::string_view style, const char* product) {
   return *newDesign(style, *parseProduct(product), *findCard("300gsm"), Ease::Easy,
                     ToolGrid::millimetre());
 }
@@ -84,7 +84,7 @@ void expectSameBox(const BuiltDesign& plain, const BuiltDesign& halved, const st
 
 // A jar of 8 cm by 9 cm needs a blank of about 35 x 27 cm; each half goes onto A4 (ISO 216).
 TEST(SecondSeam, ABoxForAJamJarIsMadeOfTwoHalvesOnA4) {
-  Design design = started("straight-tuck-box", "cylinder:70x90mm");
+  Design design = boxFor("straight-tuck-box", "cylinder:70x90mm");
   const BuiltDesign plain = *build(design);
   ASSERT_EQ(plain.pieces.size(), 1U);
   const auto fits = [](const BuiltPiece& piece) {
@@ -109,7 +109,7 @@ TEST(SecondSeam, ABoxForAJamJarIsMadeOfTwoHalvesOnA4) {
 }
 
 TEST(SecondSeam, TheHalvesAreGluedFlatAndFoldedTogetherStageByStage) {
-  Design design = started("straight-tuck-box", "cylinder:70x90mm");
+  Design design = boxFor("straight-tuck-box", "cylinder:70x90mm");
   design.edits = {{"seam", {}, "front/left", "inner", {}, true}};
   const BuiltDesign halved = *build(design);
   const Guide guide = makeGuide(halved);
@@ -133,7 +133,7 @@ TEST(SecondSeam, TheHalvesAreGluedFlatAndFoldedTogetherStageByStage) {
 
 // A change on the second half is made before the blank is divided, and is found there.
 TEST(SecondSeam, WhatIsChangedOnTheSecondHalfStaysThere) {
-  Design design = started("straight-tuck-box", "cylinder:70x90mm");
+  Design design = boxFor("straight-tuck-box", "cylinder:70x90mm");
   const Edit seam{"seam", {}, "front/left", "inner", {}, true};
   design.edits = {seam, {"opening", "other-half", "front/left/back", {}, {}, true}};
   const BuiltDesign halved = *build(design);
@@ -144,7 +144,7 @@ TEST(SecondSeam, WhatIsChangedOnTheSecondHalfStaysThere) {
 }
 
 TEST(SecondSeam, AKitCutsBothHalves) {
-  Design design = started("straight-tuck-box", "cylinder:70x90mm");
+  Design design = boxFor("straight-tuck-box", "cylinder:70x90mm");
   design.edits = {{"seam", {}, "front/left", "inner", {}, true}};
   ClassKit kit;
   kit.takers = 3;

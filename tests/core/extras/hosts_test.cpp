@@ -230,7 +230,7 @@ void expectThickness(const BuiltDesign& design) {
 }
 
 /// What a wrap goes over by the time it is put on.
-bool isUnder(const BuiltDesign& design, const BuiltPiece& piece, const BuiltPiece& wrap) {
+bool isUnderWrap(const BuiltDesign& design, const BuiltPiece& piece, const BuiltPiece& wrap) {
   if (!piece.role) return true;
   if (piece.role->around) {
     for (int at = wrap.role->host; at >= 0;) {
@@ -279,7 +279,7 @@ void expectRound(const BuiltDesign& design, Counts& counts) {
         depth = std::max(depth, wrap.folded[i].apply(p).z);
     const Transform into = wrap.role->around->inverse();
     for (const Sheet& sheet : sheetsOf(design)) {
-      if (sheet.piece == &wrap || !isUnder(design, *sheet.piece, wrap)) continue;
+      if (sheet.piece == &wrap || !isUnderWrap(design, *sheet.piece, wrap)) continue;
       const double card = (wrap.card.caliper + sheet.piece->card.caliper).mm() / 2;
       const double lower = drawnTooHigh(design, *sheet.piece);
       for (const Point& p : pointsOn(sheet.panel->outline)) {

@@ -7,7 +7,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kCaliper = 0.3;
+constexpr double kLayer = 0.3;
 constexpr double kTolerance = 0.01;
 
 /// A strip of `count` squares of 20 mm, each folded flat onto the one before it.
@@ -23,10 +23,10 @@ NetBuilder rolledStrip(int count) {
 // A hem: its fold lies one card above the panel on whose inside it is folded.
 TEST(Layers, AFlapFoldedFlatLiesOneCardAboveItsPanel) {
   const Net net = rolledStrip(2).take();
-  const auto offsets = layerOffsets(net, pose(net, 1), kCaliper, kTolerance);
+  const auto offsets = layerOffsets(net, pose(net, 1), kLayer, kTolerance);
   ASSERT_EQ(offsets.size(), 2U);
   EXPECT_EQ(norm(offsets[0]), 0);
-  EXPECT_NEAR(offsets[1].z, kCaliper, 1e-12);
+  EXPECT_NEAR(offsets[1].z, kLayer, 1e-12);
   EXPECT_NEAR(std::hypot(offsets[1].x, offsets[1].y), 0, 1e-12);
 }
 
@@ -35,7 +35,7 @@ TEST(Layers, WhatIsNotFoldedHomeStays) {
   Net net = rolledStrip(2).take();
   net.mates.push_back({1, 0});
   for (const double progress : {0.2, 0.5, 0.97})
-    for (const Point3& offset : layerOffsets(net, pose(net, progress), kCaliper, kTolerance))
+    for (const Point3& offset : layerOffsets(net, pose(net, progress), kLayer, kTolerance))
       EXPECT_EQ(norm(offset), 0) << progress;
 }
 
@@ -43,11 +43,11 @@ TEST(Layers, WhatIsNotFoldedHomeStays) {
 TEST(Layers, ATabLiesOneCardInsideItsWall) {
   const Net net = testing::tabbedTray(60, 40, 20, 10);
   const Pose folded = pose(net, 1);
-  const auto offsets = layerOffsets(net, folded, kCaliper, kTolerance);
+  const auto offsets = layerOffsets(net, folded, kLayer, kTolerance);
   for (const Mate& mate : net.mates) {
     const auto tab = static_cast<std::size_t>(mate.panel);
     const Point3 inwards = folded[static_cast<std::size_t>(mate.onto)].normal();
-    EXPECT_NEAR(dot(offsets[tab], inwards), kCaliper, 1e-9) << net.panels[tab].id;
+    EXPECT_NEAR(dot(offsets[tab], inwards), kLayer, 1e-9) << net.panels[tab].id;
   }
 }
 
@@ -60,12 +60,12 @@ TEST(Layers, ARingOfFlapsIsCutOnce) {
     builder.hinge({"base", edge}, edge, rectangle(20, 12), {180, 1});
   Net net = builder.take();
   for (int flap = 1; flap <= 4; ++flap) net.mates.push_back({flap, flap % 4 + 1, Face::Outside});
-  const auto offsets = layerOffsets(net, pose(net, 1), kCaliper, kTolerance);
+  const auto offsets = layerOffsets(net, pose(net, 1), kLayer, kTolerance);
   ASSERT_EQ(offsets.size(), 5U);
   double highest = 0;
   for (const Point3& offset : offsets) highest = std::max(highest, std::abs(offset.z));
-  EXPECT_GE(highest, 3 * kCaliper - 1e-9) << "one above another";
-  EXPECT_LE(highest, 5 * kCaliper + 1e-9) << "each but once";
+  EXPECT_GE(highest, 3 * kLayer - 1e-9) << "one above another";
+  EXPECT_LE(highest, 5 * kLayer + 1e-9) << "each but once";
 }
 
 // A pose of fewer panels than the net has says nothing of the others.
@@ -75,10 +75,10 @@ TEST(Layers, WhatHasNoPlaceInThePoseStays) {
   net.mates = {{2, 1}};
   net.creases.pop_back();
   folded.pop_back();
-  const auto offsets = layerOffsets(net, folded, kCaliper, kTolerance);
+  const auto offsets = layerOffsets(net, folded, kLayer, kTolerance);
   ASSERT_EQ(offsets.size(), 3U);
   EXPECT_EQ(norm(offsets[2]), 0);
-  EXPECT_NEAR(offsets[1].z, kCaliper, 1e-12);
+  EXPECT_NEAR(offsets[1].z, kLayer, 1e-12);
 }
 
 }  // namespace

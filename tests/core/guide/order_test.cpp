@@ -42,7 +42,7 @@ BuiltDesign dressedUp(const Style& style) {
   return std::move(built).value();
 }
 
-const std::string& kindOf(const BuiltDesign& built, const Step& step) {
+const std::string& extraKindOf(const BuiltDesign& built, const Step& step) {
   return built.design.extras[static_cast<std::size_t>(step.extra)].kind;
 }
 
@@ -151,7 +151,7 @@ TEST(GuideOrder, FlatWorkFirstWrapsAndTagsLast) {
       if (step.code != StepCode::AddExtra) continue;
       ++dressed;
       ++met[static_cast<std::size_t>(step.extra)];
-      const std::string& kind = kindOf(built, step);
+      const std::string& kind = extraKindOf(built, step);
       if (kind == "window" || kind == "mats" || kind == "label") {
         EXPECT_EQ(folded[static_cast<std::size_t>(step.piece)], 0) << kind;
         EXPECT_EQ(step.figure.kind, FigureKind::Sheet);

@@ -8,7 +8,7 @@
 namespace creasewright::testing {
 namespace {
 
-constexpr double kSame = 5e-6;  // mm
+constexpr double kMerge = 5e-6;  // mm
 
 struct Graph {
   std::vector<Point> points;
@@ -16,7 +16,7 @@ struct Graph {
 
   int point(Point p) {
     for (std::size_t i = 0; i < points.size(); ++i)
-      if (distance(points[i], p) <= kSame) return static_cast<int>(i);
+      if (distance(points[i], p) <= kMerge) return static_cast<int>(i);
     points.push_back(p);
     return static_cast<int>(points.size()) - 1;
   }
@@ -26,12 +26,12 @@ struct Graph {
 void addMeetings(const Segment& s, const Segment& t, std::vector<double>& places) {
   const Point along = unit(s.b - s.a);
   for (const Point end : {t.a, t.b})
-    if (distanceToSegment(end, s) <= kSame) places.push_back(dot(along, end - s.a));
+    if (distanceToSegment(end, s) <= kMerge) places.push_back(dot(along, end - s.a));
   const double a = cross(along, t.a - s.a);
   const double b = cross(along, t.b - s.a);
   if ((a > 0) == (b > 0) || std::abs(a - b) < 1e-12) return;
   const double at = dot(along, t.a + (t.b - t.a) * (a / (a - b)) - s.a);
-  if (at > -kSame && at < length(s) + kSame) places.push_back(at);
+  if (at > -kMerge && at < length(s) + kMerge) places.push_back(at);
 }
 
 Graph graphOf(const std::vector<Segment>& segments) {

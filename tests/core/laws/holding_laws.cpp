@@ -3,6 +3,7 @@
 
 #include "core/laws/law_book.h"
 #include "core/laws/meeting_edges.h"
+#include "core/laws/own_piece.h"
 
 namespace creasewright::testing {
 namespace {
@@ -48,12 +49,6 @@ bool flapHasAPlace(const Net& net, const Meeting& m) {
 
 std::string nameOf(const Net& net, int panel, const std::string& edge) {
   return net.panels[static_cast<std::size_t>(panel)].id + '.' + edge;
-}
-
-const BuiltPiece* ownPiece(const BuiltDesign& built, const std::string& name) {
-  for (const BuiltPiece& piece : built.pieces)
-    if (!piece.role && piece.name == name) return &piece;
-  return nullptr;
 }
 
 struct Box {

@@ -10,8 +10,8 @@
 namespace creasewright {
 namespace {
 
-constexpr int kSets = 300;
-constexpr int kFewestSets = 200;
+constexpr int kJudged = 300;
+constexpr int kFewestJudged = 200;
 
 class LawBook : public ::testing::TestWithParam<Style> {};
 
@@ -21,7 +21,7 @@ TEST_P(LawBook, HoldsForEveryStyle) {
   testing::Random random(81);
   int valid = 0;
   std::map<std::string_view, int> broken;
-  for (int i = 0; i < kSets; ++i) {
+  for (int i = 0; i < kJudged; ++i) {
     const auto design = testing::randomInsideLimits(random, style);
     if (!design) continue;
     const Result<BuiltDesign> built = build(*design);
@@ -35,7 +35,7 @@ TEST_P(LawBook, HoldsForEveryStyle) {
   }
   for (const auto& [name, times] : broken)
     ADD_FAILURE() << name << ": broken by " << times << " of " << valid << " sets";
-  EXPECT_GE(valid, kFewestSets) << style.id;
+  EXPECT_GE(valid, kFewestJudged) << style.id;
 }
 
 INSTANTIATE_TEST_SUITE_P(Styles, LawBook, ::testing::ValuesIn(styles().begin(), styles().end()),
@@ -126,13 +126,13 @@ TEST(Laws, DoublingHasEnoughToJudge) {
   testing::Random random(85);
   for (const Style& style : styles()) {
     int judged = 0;
-    for (int i = 0; i < kSets / 3; ++i) {
+    for (int i = 0; i < kJudged / 3; ++i) {
       const auto design = testing::randomInsideLimits(random, style);
       if (!design) continue;
       const Result<BuiltDesign> built = build(*design);
       if (built && testing::canBeDoubled(*built)) ++judged;
     }
-    EXPECT_GE(judged, kSets / 10) << style.id;
+    EXPECT_GE(judged, kJudged / 10) << style.id;
   }
 }
 
@@ -141,7 +141,7 @@ TEST(Laws, OuterPiecesGoOverInnerOnesOfAnyProduct) {
   testing::Random random(88);
   int judged = 0;
   for (const Style& style : styles()) {
-    for (int i = 0; i < kSets; ++i) {
+    for (int i = 0; i < kJudged; ++i) {
       const Product product{ProductShape::Box, Length::mm(random.between(15, 250)),
                             Length::mm(random.between(15, 200)),
                             Length::mm(random.between(8, 150))};
@@ -159,7 +159,7 @@ TEST(Laws, OuterPiecesGoOverInnerOnesOfAnyProduct) {
       if (HasFailure()) return;
     }
   }
-  EXPECT_GE(judged, kFewestSets);
+  EXPECT_GE(judged, kFewestJudged);
 }
 
 /// Values just outside and far outside the limits of every parameter.
@@ -186,7 +186,7 @@ TEST(Laws, OutsideItsLimitsWhatMustChangeIsNamed) {
   testing::Random random(89);
   for (const Style& style : styles()) {
     int tried = 0;
-    for (int round = 0; round < kSets / 30; ++round) {
+    for (int round = 0; round < kJudged / 30; ++round) {
       const auto inside = testing::randomInsideLimits(random, style);
       if (!inside) continue;
       const Workbench bench{inside->card.caliper, inside->grid};
@@ -218,7 +218,7 @@ TEST(Laws, OutsideItsLimitsWhatMustChangeIsNamed) {
 TEST(Laws, AnyNumbersBuildOrAreRefused) {
   testing::Random random(90);
   for (const Style& style : styles()) {
-    for (int i = 0; i < kSets; ++i) {
+    for (int i = 0; i < kJudged; ++i) {
       Design design;
       design.styleId = style.id;
       design.card = {"test", "test card", Length::mm(random.between(0.01, 3)), 0};

@@ -2,6 +2,7 @@
 #include <array>
 
 #include "core/laws/law_book.h"
+#include "core/laws/own_piece.h"
 #include "document/halves.h"
 #include "support/pierced.h"
 
@@ -10,7 +11,7 @@
 namespace creasewright::testing {
 namespace {
 
-constexpr double kSlack = 0.02;  // mm
+constexpr double kStandSlack = 0.02;  // mm
 constexpr std::array kAxes{Point3{1, 0, 0}, Point3{0, 1, 0}, Point3{0, 0, 1}};
 
 /// A piece of the box, or one of several alike, in the frame of the one that others are held to.
@@ -18,12 +19,6 @@ struct Body {
   const BuiltPiece* piece;
   Transform place;
 };
-
-const BuiltPiece* ownPiece(const BuiltDesign& built, const std::string& name) {
-  for (const BuiltPiece& piece : built.pieces)
-    if (!piece.role && piece.name == name) return &piece;
-  return nullptr;
-}
 
 /// Nothing for a piece whose place is not told.
 std::optional<Transform> placeOf(const BuiltDesign& built, const BuiltPiece& piece, int depth = 0) {
@@ -48,13 +43,13 @@ Verdict goThrough(const Body& one, const Body& other, double tolerance) {
   return {};
 }
 
-struct Span {
+struct Extent {
   double low = 1e9;
   double high = -1e9;
 };
 
-Span spanOf(const Body& body, Point3 along) {
-  Span span;
+Extent spanOf(const Body& body, Point3 along) {
+  Extent span;
   for (std::size_t i = 0; i < body.piece->net.panels.size(); ++i)
     for (const Point& corner : body.piece->net.panels[i].outline) {
       const double at = dot(body.place.after(body.piece->folded[i]).apply(corner), along);
@@ -70,14 +65,15 @@ bool goesOver(const Body& outer, const Body& inner, Point3 off, double caliper) 
   for (const Point3 axis : kAxes) {
     const Point3 along = inner.place.turn(axis);
     if (std::abs(dot(along, off)) > 0.5) continue;
-    const Span in = spanOf(inner, along);
-    const Span out = spanOf(outer, along);
-    if (in.low < out.low + caliper - kSlack || in.high > out.high - caliper + kSlack) return false;
+    const Extent in = spanOf(inner, along);
+    const Extent out = spanOf(outer, along);
+    if (in.low < out.low + caliper - kStandSlack || in.high > out.high - caliper + kStandSlack)
+      return false;
   }
-  const Span in = spanOf(inner, off);
-  const Span out = spanOf(outer, off);
-  const bool closes = out.high > in.high + caliper - kSlack && out.low < in.high;
-  const bool sleeve = out.high > in.high - kSlack && out.low < in.low + kSlack;
+  const Extent in = spanOf(inner, off);
+  const Extent out = spanOf(outer, off);
+  const bool closes = out.high > in.high + caliper - kStandSlack && out.low < in.high;
+  const bool sleeve = out.high > in.high - kStandSlack && out.low < in.low + kStandSlack;
   return closes || sleeve;
 }
 

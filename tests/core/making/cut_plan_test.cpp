@@ -9,14 +9,14 @@
 namespace creasewright {
 namespace {
 
-CutPlan planOf(const Style& style, const Parameters& parameters) {
+CutPlan cutPlanOf(const Style& style, const Parameters& parameters) {
   const Workbench bench{Length::mm(0.3), ToolGrid::sixteenthInch()};
   const Piece piece = style.build(parameters, bench)[0];
   const FlatNet flat = flatten(piece.net);
   return planCuts(piece.net, flat, findWaste(flat));
 }
 
-CutPlan tradeTrayPlan() { return planOf(**findStyle("framed-tray"), testing::tradeTray()); }
+CutPlan tradeTrayPlan() { return cutPlanOf(**findStyle("framed-tray"), testing::tradeTray()); }
 
 TEST(CutPlan, CutsOnOneLineAreOneStrokeAndMirrorImagesAreToldOnce) {
   const CutPlan plan = tradeTrayPlan();
@@ -38,7 +38,7 @@ TEST(CutPlan, ACutFromTheEdgeNamesTheScoreWhereItStops) {
 
 TEST(CutPlan, HolesComeWhileTheSheetIsWhole) {
   for (const Style& style : styles()) {
-    const CutPlan plan = planOf(style, standardParameters(style));
+    const CutPlan plan = cutPlanOf(style, standardParameters(style));
     EXPECT_TRUE(std::ranges::is_sorted(plan.cuts, {}, &Cut::kind)) << style.id;
   }
 }

@@ -94,12 +94,12 @@ std::string words(const Cost& cost) {
          " sides";
 }
 
-struct Tally {
+struct SettingsTally {
   int judged = 0;
   int tooMany = 0;
 };
 
-void judge(const BuiltPiece& piece, ToolGrid grid, Length board, Tally& tally) {
+void judgeSettings(const BuiltPiece& piece, ToolGrid grid, Length board, SettingsTally& tally) {
   constexpr std::size_t kMostLines = 13;
   const ScorePlan plan = planScores(piece.net, piece.flat, grid, board);
   const std::vector<Line> lines = fullLines(plan, piece.flat);
@@ -118,16 +118,16 @@ void judge(const BuiltPiece& piece, ToolGrid grid, Length board, Tally& tally) {
   ++tally.judged;
 }
 
-void judgeAll(const Design& design, Tally& tally) {
+void judgeAll(const Design& design, SettingsTally& tally) {
   const auto built = build(design);
   ASSERT_TRUE(built);
   for (const BuiltPiece& piece : built->pieces)
     for (const Length board : {Length(), Length::inches(12), Length::mm(210), Length::mm(100)})
-      judge(piece, design.grid, board, tally);
+      judgeSettings(piece, design.grid, board, tally);
 }
 
 TEST(FewestSettings, EveryStyleAsItComesOnEveryGrid) {
-  Tally tally;
+  SettingsTally tally;
   for (const Style& style : styles())
     for (const ToolGrid grid : {ToolGrid::none(), ToolGrid::eighthInch(), ToolGrid::millimetre()}) {
       SCOPED_TRACE(std::string(style.id));
@@ -143,7 +143,7 @@ TEST(FewestSettings, EveryStyleAsItComesOnEveryGrid) {
 
 TEST(FewestSettings, EveryStyleAtRandom) {
   testing::Random random(1302);
-  Tally tally;
+  SettingsTally tally;
   for (const Style& style : styles())
     for (int i = 0; i < 6; ++i) {
       const auto design = testing::randomInsideLimits(random, style);

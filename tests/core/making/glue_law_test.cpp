@@ -26,12 +26,12 @@ bool onCard(const Segment& line, const FlatNet& flat, std::size_t panel) {
   return true;
 }
 
-struct Tally {
+struct GlueTally {
   int areas = 0;
   int beads = 0;
 };
 
-void judge(const Net& net, const FlatNet& flat, ToolGrid grid, Tally& tally) {
+void judgeGlue(const Net& net, const FlatNet& flat, ToolGrid grid, GlueTally& tally) {
   const std::vector<GlueArea> plan = planGlue(net, flat);
   for (const GlueArea& area : plan) {
     const auto panel = static_cast<std::size_t>(area.panel);
@@ -73,7 +73,7 @@ Net punched(Net net) {
 
 TEST(GlueLaw, EveryLineLiesOnItsPanelAndSparesOpenings) {
   testing::Random random(1804);
-  Tally tally;
+  GlueTally tally;
   for (const Style& style : styles())
     for (int round = 0; round < 12; ++round) {
       const auto design = testing::randomInsideLimits(random, style);
@@ -82,9 +82,9 @@ TEST(GlueLaw, EveryLineLiesOnItsPanelAndSparesOpenings) {
       ASSERT_TRUE(built);
       SCOPED_TRACE(testing::describe(*built));
       for (const BuiltPiece& piece : built->pieces) {
-        judge(piece.net, piece.flat, design->grid, tally);
+        judgeGlue(piece.net, piece.flat, design->grid, tally);
         const Net holed = punched(piece.net);
-        judge(holed, flatten(holed), design->grid, tally);
+        judgeGlue(holed, flatten(holed), design->grid, tally);
       }
       if (HasFailure()) return;
     }

@@ -26,7 +26,7 @@ constexpr double kScale = 9;    // mm, of the dots
 constexpr double kDot = 0.2;    // of that, their radius
 constexpr double kRim = 0.012;  // of that: points so near to a rim are not judged
 
-Design printed(std::string_view style, const std::string& pattern) {
+Design onPaper(std::string_view style, const std::string& pattern) {
   Design design = *newDesign(style, {}, *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
   design.card.colours = *withPattern({}, pattern);
   return design;
@@ -52,12 +52,12 @@ std::optional<Colour> printedAt(Point p) {
 }
 
 /// The fill of what is painted last at a point, even-odd, and whether it is card seen from inside.
-struct Seen {
+struct PaperSeen {
   Colour colour{255, 255, 255};
   Surface surface = Surface::Product;
 };
-Seen seenAt(Point at, const Drawing& picture) {
-  Seen seen;
+PaperSeen paperAt(Point at, const Drawing& picture) {
+  PaperSeen seen;
   for (const PathItem& item : picture.paths) {
     if (item.role != Role::Face) continue;
     bool inside = false;
@@ -82,7 +82,7 @@ bool isSeen(Point3 from, int panel, const Net& net, const Pose& pose, Point3 tow
 }
 
 /// Judges points of every panel that can be seen from one side; how many there were.
-int judge(const BuiltDesign& built, bool behind) {
+int fullSizeRepeats(const BuiltDesign& built, bool behind) {
   const BuiltPiece& box = built.pieces.front();
   const Point3 up = uprightOf(box);
   const View view = frontView(standardView(), up);
@@ -117,7 +117,7 @@ int judge(const BuiltDesign& built, bool behind) {
       const Point from{onNet.x - middle.x, onNet.y - middle.y};
       const auto expected = printedAt({dot(from, right), dot(from, way)});
       if (!expected) continue;
-      const Seen seen = seenAt(eye.project(there) - picture.extent.low, drawing);
+      const PaperSeen seen = paperAt(eye.project(there) - picture.extent.low, drawing);
       EXPECT_EQ(hexText(seen.colour), hexText(*expected)) << panel.id << ' ' << p.x << ' ' << p.y;
       ++judged;
     }
@@ -131,12 +131,12 @@ TEST(FoldPatterns, OnePaperRunsRoundEveryBox) {
   int inside = 0;
   for (const Style& style : styles()) {
     SCOPED_TRACE(std::string(style.id));
-    const auto outer = build(printed(style.id, dots("face")));
+    const auto outer = build(onPaper(style.id, dots("face")));
     ASSERT_TRUE(outer);
-    EXPECT_GE(judge(*outer, false), 15);
-    const auto inner = build(printed(style.id, dots("back")));
+    EXPECT_GE(fullSizeRepeats(*outer, false), 15);
+    const auto inner = build(onPaper(style.id, dots("back")));
     ASSERT_TRUE(inner);
-    inside += judge(*inner, true);
+    inside += fullSizeRepeats(*inner, true);
   }
   EXPECT_GT(inside, 200);
 }
@@ -179,7 +179,7 @@ TEST(FoldPatterns, StandUprightOnEveryMat) {
 TEST(FoldPatterns, EdgesShowOnEveryPattern) {
   int cased = 0;
   for (const PatternKind& pattern : patterns()) {
-    const auto built = build(printed("gable-box", std::string(pattern.id)));
+    const auto built = build(onPaper("gable-box", std::string(pattern.id)));
     ASSERT_TRUE(built);
     const Drawing picture = pictureOf(*built, {.folded = true});
     const Colour ink = roleStyle(Role::Edge).colour;

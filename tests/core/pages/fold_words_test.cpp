@@ -23,7 +23,7 @@ using testing::built;
 using testing::extraOf;
 using testing::Random;
 
-Design designFor(std::string_view style, const char* product = "box:90x60x30mm") {
+Design standing(std::string_view style, const char* product = "box:90x60x30mm") {
   return *newDesign(style, *parseProduct(product), *findCard("300gsm"), Ease::Easy,
                     ToolGrid::millimetre());
 }
@@ -34,17 +34,17 @@ Extra written(const Design& design, std::vector<std::string> lines) {
   return label;
 }
 
-struct Seen {
+struct WordsSeen {
   FoldPicture picture;
   Drawing words;
   std::vector<Inscription> asked;
 };
 
-Seen seenIn(const BuiltDesign& whole, const View& view) {
+WordsSeen seenIn(const BuiltDesign& whole, const View& view) {
   const BuiltPiece& piece = whole.pieces.front();
   const Dressed shown = dressed(whole, piece);
   const Point3 up = uprightOf(piece);
-  Seen out{drawFolded(shown.net, shown.pose, frontView(view, up), up), {}, shown.words};
+  WordsSeen out{drawFolded(shown.net, shown.pose, frontView(view, up), up), {}, shown.words};
   out.words = wordsSeen(out.picture, shown.looks, shown.words);
   return out;
 }
@@ -71,7 +71,7 @@ TEST(FoldWords, AreSeenWhereTheirCardIsFromEverySide) {
   int hidden = 0;
   int partly = 0;
   for (const Style& style : styles()) {
-    Design design = designFor(style.id);
+    Design design = standing(style.id);
     design.extras = {written(design, {"Plum jam", "2026"})};
     // A small layer hides a part of them.
     if (random.whole(0, 1) == 0) {
@@ -91,7 +91,7 @@ TEST(FoldWords, AreSeenWhereTheirCardIsFromEverySide) {
     for (int i = 0; i < 6; ++i) {
       const View view{Angle::degrees(random.between(-180, 180)),
                       Angle::degrees(random.between(-85, 85))};
-      const Seen seen = seenIn(*whole, view);
+      const WordsSeen seen = seenIn(*whole, view);
       for (const Inscription& line : seen.asked) {
         const auto text = std::ranges::find_if(seen.words.texts, [&](const TextItem& each) {
           return each.label.literal == line.text;
@@ -133,10 +133,10 @@ TEST(FoldWords, AreSeenWhereTheirCardIsFromEverySide) {
 /// On a wall letters stand upright for who looks from its front, in the middle of the label.
 TEST(FoldWords, StandUprightInTheMiddleOfTheirLabel) {
   for (const char* style : {"straight-tuck-box", "framed-tray", "pitched-roof-box"}) {
-    Design design = designFor(style, "box:60x35x90mm");
+    Design design = standing(style, "box:60x35x90mm");
     design.extras = {written(design, {"Soap"})};
     const BuiltDesign whole = built(design);
-    const Seen seen = seenIn(whole, standardView());
+    const WordsSeen seen = seenIn(whole, standardView());
     ASSERT_EQ(seen.words.texts.size(), 1U) << style;
     const TextItem& text = seen.words.texts.front();
     const WordsRun run = wordsRuns(text, "Soap").front();
@@ -158,7 +158,7 @@ TEST(FoldWords, OnALidTheyAreReadFromTheFront) {
   int judged = 0;
   for (const Style& style : styles()) {
     for (const bool banded : {false, true}) {
-      Design design = designFor(style.id);
+      Design design = standing(style.id);
       design.extras = {written(design, {"Tea"})};
       if (banded) design.extras.insert(design.extras.begin(), extraOf("belly-band", design));
       const auto whole = build(design);
@@ -183,7 +183,7 @@ TEST(FoldWords, OnALidTheyAreReadFromTheFront) {
 
 /// A tag and a slip lie by themselves with their words up.
 TEST(FoldWords, AreReadOnWhatLiesByItself) {
-  Design design = designFor("straight-tuck-box");
+  Design design = standing("straight-tuck-box");
   design.extras = {extraOf("tag", design), extraOf("greeting-slip", design)};
   for (Extra& extra : design.extras) extra.lines = {"Tea"};
   const BuiltDesign made = built(design);
@@ -204,7 +204,7 @@ TEST(FoldWords, AreReadOnWhatLiesByItself) {
 /// What is told to lie at the right of a face lies at the right of who looks at it.
 TEST(FoldWords, RightIsAtTheRightOfWhoLooks) {
   const auto middleOf = [](int anchor, double across, int turn) {
-    Design design = designFor("straight-tuck-box", "box:80x35x90mm");
+    Design design = standing("straight-tuck-box", "box:80x35x90mm");
     Extra label = written(design, {"Tea"});
     label.parameters.setCount("mat", 0);
     label.parameters.set("width", Length::mm(25));
@@ -216,7 +216,7 @@ TEST(FoldWords, RightIsAtTheRightOfWhoLooks) {
     design.extras = {label};
     const BuiltDesign whole = built(design);
     EXPECT_TRUE(whole.problems.empty());
-    const Seen seen = seenIn(whole, {Angle::degrees(0), Angle::degrees(0)});
+    const WordsSeen seen = seenIn(whole, {Angle::degrees(0), Angle::degrees(0)});
     EXPECT_EQ(seen.words.texts.size(), 1U);
     return wordsRuns(seen.words.texts.at(0), "Tea").front().place;
   };
@@ -230,7 +230,7 @@ TEST(FoldWords, RightIsAtTheRightOfWhoLooks) {
 
 /// White where that stands out, on a white plate where the paper has one, and in files as text.
 TEST(FoldWords, StandOutFromTheirPaper) {
-  Design design = designFor("straight-tuck-box");
+  Design design = standing("straight-tuck-box");
   design.extras = {written(design, {"Truffles"})};
   design.extras[0].card.colours.face = Colour{0x30, 0x1A, 0x10};
   const Drawing dark = pictureOf(built(design), {.folded = true});

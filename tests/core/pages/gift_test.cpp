@@ -16,13 +16,13 @@ namespace {
 
 using testing::extraOf;
 
-Design designFor(std::string_view style, const char* product = "box:90x60x30mm") {
+Design giftOf(std::string_view style, const char* product = "box:90x60x30mm") {
   return *newDesign(style, *parseProduct(product), *findCard("300gsm"), Ease::Easy,
                     ToolGrid::millimetre());
 }
 
 BuiltDesign builtWith(std::string_view style, std::initializer_list<const char*> extras) {
-  Design design = designFor(style);
+  Design design = giftOf(style);
   for (const char* kind : extras) design.extras.push_back(extraOf(kind, design));
   return *build(design);
 }
@@ -36,7 +36,7 @@ FoldPicture pictureAt(const BuiltDesign& built, const GiftState& state) {
 }
 
 /// The facet that is seen at each of so many places.
-std::vector<const Facet*> seenIn(const FoldPicture& picture) {
+std::vector<const Facet*> facetsSeen(const FoldPicture& picture) {
   constexpr int kPlaces = 90;
   std::vector<const Facet*> seen;
   for (int y = 0; y < kPlaces; ++y)
@@ -58,14 +58,14 @@ std::set<int> piecesSeen(const BuiltDesign& built, const GiftState& state) {
   const GiftScene scene = gift.at(state);
   const FoldPicture picture = gift.picture(scene, standardView());
   std::set<int> seen;
-  for (const Facet* facet : seenIn(picture))
+  for (const Facet* facet : facetsSeen(picture))
     if (facet->panel >= 0)
       seen.insert(scene.shown.owners.at(static_cast<std::size_t>(facet->panel)).piece);
   return seen;
 }
 
 bool showsProduct(const FoldPicture& picture) {
-  return std::ranges::any_of(seenIn(picture), [](const Facet* f) { return f->panel < 0; });
+  return std::ranges::any_of(facetsSeen(picture), [](const Facet* f) { return f->panel < 0; });
 }
 
 struct Span {
@@ -106,7 +106,7 @@ TEST(Gift, AllPiecesOfEveryStyleStandTogether) {
 
 TEST(Gift, DividersCrossInTheirSlots) {
   for (const auto& [columns, rows] : {std::pair{2, 2}, {3, 2}, {4, 5}}) {
-    Design design = designFor("partition-insert", "box:30x30x40mm");
+    Design design = giftOf("partition-insert", "box:30x30x40mm");
     design.parameters.setCount("columns", columns);
     design.parameters.setCount("rows", rows);
     const BuiltDesign built = *build(design);
@@ -210,7 +210,7 @@ TEST(Gift, OpenedOneSeesWhatIsInIt) {
 
 TEST(Gift, AProductThatIsTooLargeSticksOut) {
   for (const char* style : {"two-piece-box", "straight-tuck-box", "framed-tray", "open-sleeve"}) {
-    Design design = designFor(style);
+    Design design = giftOf(style);
     design.product = *parseProduct("box:140x100x80mm");
     const Result<BuiltDesign> built = build(design);
     ASSERT_TRUE(built) << style;
@@ -277,7 +277,7 @@ TEST(GiftMoments, ComeInTheOrderOfDoing) {
 }
 
 TEST(GiftMoments, ALabelOnTheBandComesAfterIt) {
-  Design design = designFor("framed-tray");
+  Design design = giftOf("framed-tray");
   for (const char* kind : {"label", "belly-band"}) design.extras.push_back(extraOf(kind, design));
   design.extras[1].parameters.setCount("full", 1);
   const BuiltDesign built = *build(design);

@@ -16,7 +16,7 @@ namespace {
 
 using testing::Random;
 
-BuiltDesign built(const CardColours& colours, const char* product = "box:60x35x20mm") {
+BuiltDesign inPaper(const CardColours& colours, const char* product = "box:60x35x20mm") {
   Design design = newDesign("framed-tray", parseProduct(product).value(), cards().front(),
                             Ease::Easy, ToolGrid::millimetre())
                       .value();
@@ -36,7 +36,7 @@ TEST(PalePaper, LinesStandOutOnCardOfAnyColour) {
       colours.pattern = usualPaper(patterns()[static_cast<std::size_t>(random.whole(0, 15))]);
       colours.patternBehind = i % 2 == 0;
     }
-    const BuiltDesign design = built(colours);
+    const BuiltDesign design = inPaper(colours);
     const std::vector<PathItem> print = palePrint(design, design.pieces.front());
     ASSERT_FALSE(print.empty());
     for (const PathItem& item : print)
@@ -44,12 +44,12 @@ TEST(PalePaper, LinesStandOutOnCardOfAnyColour) {
         EXPECT_GE(contrast(roleStyle(role).colour, *item.colour), 2.95) << hexText(*item.colour);
   }
   const CardColours cream{parseColour("cream").value()};
-  EXPECT_EQ(paleColour(built(cream).pieces.front()), cream.face);
-  EXPECT_FALSE(paleColour(built({}).pieces.front()));
+  EXPECT_EQ(paleColour(inPaper(cream).pieces.front()), cream.face);
+  EXPECT_FALSE(paleColour(inPaper({}).pieces.front()));
 }
 
 TEST(PalePaper, APictureOfTheNetShowsItAndAFileForMachinesDoesNot) {
-  const BuiltDesign design = built({parseColour("plum").value()});
+  const BuiltDesign design = inPaper({parseColour("plum").value()});
   const auto fills = [&](bool coloured) {
     int count = 0;
     for (const PathItem& item : pictureOf(design, {.coloured = coloured}).paths)
@@ -67,8 +67,8 @@ TEST(ProductColour, IsSeenInTheFoldedPictureAndReadBack) {
       if (item.surface == Surface::Product && item.colour == colour) return true;
     return false;
   };
-  EXPECT_TRUE(shown(built({}, "box:60x35x20mm:plum"), plum));
-  EXPECT_FALSE(shown(built({}, "box:60x35x20mm"), plum));
+  EXPECT_TRUE(shown(inPaper({}, "box:60x35x20mm:plum"), plum));
+  EXPECT_FALSE(shown(inPaper({}, "box:60x35x20mm"), plum));
   for (const char* text :
        {"sphere:42.7mm:#9AAF90", "tube:35x20x110mm", "card:85.6x54x0.76mm:plum"}) {
     const Product product = parseProduct(text).value();

@@ -21,7 +21,7 @@ using testing::Random;
 
 constexpr double kSlack = 0.02;  // mm
 
-std::string words(const Label& label) { return label.code.empty() ? label.literal : label.code; }
+std::string codes(const Label& label) { return label.code.empty() ? label.literal : label.code; }
 
 /// A style with all extras that fit, all of coloured card.
 std::optional<BuiltDesign> colouredDesign(const Style& style, const char* colours) {
@@ -51,7 +51,7 @@ std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
 
 std::vector<Drawing> printed(const BuiltDesign& built, const PrintedForm& form,
                              const Paper& paper = *findPaper("a3")) {
-  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, words,
+  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, codes,
                                   TemplateKind::Printed, form);
   EXPECT_TRUE(pages.ok());
   return pages ? *pages : std::vector<Drawing>();
@@ -144,9 +144,9 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
             }
           }
         for (const TextItem& text : page.texts)
-          for (const Point& p : textBox(text, words(text.label)))
+          for (const Point& p : textBox(text, codes(text.label)))
             EXPECT_TRUE(isWritten(*built, text) || !inside(part.fill, p))
-                << style.id << ": " << words(text.label);
+                << style.id << ": " << codes(text.label);
       }
     }
   }
@@ -281,7 +281,7 @@ TEST(PrintedPapers, PlainCardHasNothingToPrint) {
   BuiltDesign plain = *built;
   for (BuiltPiece& piece : plain.pieces) piece.card.colours = {};
   const auto pages = drawTemplate(partsOf(plain), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  words, TemplateKind::Printed);
+                                  codes, TemplateKind::Printed);
   ASSERT_FALSE(pages);
   EXPECT_EQ(pages.problem().code, ProblemCode::NothingPrinted);
 }
@@ -291,7 +291,7 @@ TEST(PrintedPapers, InkSavingTemplatesHaveNoFills) {
   const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
   ASSERT_TRUE(built);
   const auto pages = drawTemplate(partsOf(*built), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  words, TemplateKind::InkSaving);
+                                  codes, TemplateKind::InkSaving);
   ASSERT_TRUE(pages);
   for (const Drawing& page : *pages)
     for (const PathItem& item : page.paths)

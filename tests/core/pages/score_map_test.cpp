@@ -12,7 +12,7 @@
 namespace creasewright {
 namespace {
 
-std::string words(const Label& label) {
+std::string inMm(const Label& label) {
   if (label.code.empty()) return label.literal;
   return std::to_string(std::lround(std::get<Length>(label.values.at(0)).mm()));
 }
@@ -48,7 +48,7 @@ std::vector<Mapped> mapsOf(const Style& style) {
       }
     }
     if (steps.empty()) continue;
-    mapped.map = scoreMap(built->pieces[piece], steps, {122, 118}, words);
+    mapped.map = scoreMap(built->pieces[piece], steps, {122, 118}, inMm);
     maps.push_back(std::move(mapped));
   }
   return maps;

@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-std::string words(const Label& label) {
+std::string codeStart(const Label& label) {
   return label.code.empty() ? label.literal : label.code.substr(0, 12);
 }
 
@@ -140,7 +140,8 @@ TEST(ScoreStrips, ArePrintedInTrueSize) {
                              .flat = &piece.flat,
                              .scorePlan = &piece.scorePlan,
                              .gluePlan = &piece.gluePlan};
-    const auto pages = drawScoreStrips({part}, {.paper = *findPaper("a3")}, {"A", "", {}}, words);
+    const auto pages =
+        drawScoreStrips({part}, {.paper = *findPaper("a3")}, {"A", "", {}}, codeStart);
     ASSERT_TRUE(pages) << style.id;
     for (const ScoreStrip& strip :
          scoreStrips(piece.scorePlan, piece.flat.width, piece.flat.height)) {

@@ -5,7 +5,7 @@
 namespace creasewright {
 namespace {
 
-ScoreReading fullAt(Length at) {
+ScoreReading reads(Length at) {
   ScoreReading reading;
   reading.at = at;
   return reading;
@@ -15,10 +15,10 @@ constexpr auto kAll = {SheetSide::Left, SheetSide::Right, SheetSide::Bottom, She
 
 TEST(ScoreText, SidesAreNamedByTheShapeOfTheBlank) {
   ScorePlan plan;
-  plan.setups.push_back({kAll, {fullAt(Length::inches(3, 8))}});
-  plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {fullAt(Length::mm(1))}});
-  plan.setups.push_back({{SheetSide::Bottom, SheetSide::Top}, {fullAt(Length::mm(1))}});
-  plan.setups.push_back({{SheetSide::Top}, {fullAt(Length::mm(1))}});
+  plan.setups.push_back({kAll, {reads(Length::inches(3, 8))}});
+  plan.setups.push_back({{SheetSide::Left, SheetSide::Right}, {reads(Length::mm(1))}});
+  plan.setups.push_back({{SheetSide::Bottom, SheetSide::Top}, {reads(Length::mm(1))}});
+  plan.setups.push_back({{SheetSide::Top}, {reads(Length::mm(1))}});
   const std::vector<ScoreSection> wide = scoreText(plan, 273, 197);
   ASSERT_EQ(wide.size(), 4U);
   EXPECT_EQ(wide[0].heading.code, "score-all-sides");

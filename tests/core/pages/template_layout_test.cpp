@@ -14,7 +14,7 @@
 namespace creasewright {
 namespace {
 
-std::string words(const Label& label) {
+std::string typicalWords(const Label& label) {
   if (label.code.empty()) return label.literal;
   if (label.code == "reading") return "10 3/16";
   if (label.code == "inside-up") return "inside up";
@@ -24,7 +24,7 @@ std::string words(const Label& label) {
   return label.code.substr(0, label.code.find('-')) + " and as many words as this takes";
 }
 
-std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
+std::vector<TemplatePiece> plainParts(const BuiltDesign& built) {
   std::vector<TemplatePiece> parts;
   for (const BuiltPiece& piece : built.pieces) {
     TemplatePiece part{.name = piece.name,
@@ -120,8 +120,8 @@ TEST(TemplateLayout, PagesAreAsFewAsTheBoundOrHardlyMore) {
       for (const char* paper : {"letter", "a4"}) {
         const PageSetup setup{.paper = *findPaper(paper)};
         const Sheet page{setup.paper.width.mm() - 10, setup.paper.height.mm() - 10};
-        const std::vector<TemplatePiece> parts = partsOf(built);
-        const auto drawn = drawTemplate(parts, setup, {"A box", "", {}}, words);
+        const std::vector<TemplatePiece> parts = plainParts(built);
+        const auto drawn = drawTemplate(parts, setup, {"A box", "", {}}, typicalWords);
         ASSERT_TRUE(drawn) << style.id;
         const int fewest = fewestPages(parts, page);
         const int taken = static_cast<int>(drawn->size());
@@ -174,10 +174,10 @@ TEST(TemplateLayout, PartsLieApartInsideTheMarginsInTrueSize) {
   for (const Style& style : styles()) {
     const auto built = build(testing::withItsExtras(style));
     if (!built) continue;
-    const std::vector<TemplatePiece> parts = partsOf(*built);
+    const std::vector<TemplatePiece> parts = plainParts(*built);
     for (const char* paper : {"letter", "a4", "a3"}) {
       const auto pages =
-          drawTemplate(parts, {.paper = *findPaper(paper)}, {"A box", "", {}}, words);
+          drawTemplate(parts, {.paper = *findPaper(paper)}, {"A box", "", {}}, typicalWords);
       ASSERT_TRUE(pages) << style.id;
       std::size_t whole = 0;
       for (const Drawing& page : *pages) {
@@ -204,13 +204,13 @@ TEST(TemplateLayout, PartsLieApartInsideTheMarginsInTrueSize) {
                                            {findPaper(paper)->width.mm() - 10,
                                             findPaper(paper)->height.mm() - 10}) > 1;
         fitting += tiled ? 0 : 1;
-        EXPECT_TRUE(
-            std::ranges::any_of(*pages,
-                                [&](const Drawing& page) {
-                                  return std::ranges::any_of(page.texts, [&](const TextItem& text) {
-                                    return words(text.label).find(part.name) != std::string::npos;
-                                  });
-                                }))
+        EXPECT_TRUE(std::ranges::any_of(
+            *pages,
+            [&](const Drawing& page) {
+              return std::ranges::any_of(page.texts, [&](const TextItem& text) {
+                return typicalWords(text.label).find(part.name) != std::string::npos;
+              });
+            }))
             << style.id << ' ' << part.name;
       }
       EXPECT_LE(whole, fitting) << style.id;
@@ -229,8 +229,8 @@ TEST(TemplateLayout, ASmallTrayWithItsDressingTakesThreePages) {
   const auto built = build(design);
   ASSERT_TRUE(built);
   for (const char* paper : {"a4", "letter"}) {
-    const auto pages =
-        drawTemplate(partsOf(*built), {.paper = *findPaper(paper)}, {"Tray", "", {}}, words);
+    const auto pages = drawTemplate(plainParts(*built), {.paper = *findPaper(paper)},
+                                    {"Tray", "", {}}, typicalWords);
     ASSERT_TRUE(pages);
     EXPECT_LE(pages->size(), 3U) << paper;
   }

@@ -17,7 +17,7 @@ ScoreReading fullAt(Length at) {
 }
 
 /// Codes stand for words; long enough to be like them.
-std::string words(const Label& label) {
+std::string codeAndWords(const Label& label) {
   if (label.code.empty()) return label.literal;
   std::string out = label.code;
   for (const ProblemValue& value : label.values) {
@@ -57,7 +57,7 @@ std::vector<Printed> printAll(const char* paper, std::int64_t factor) {
                             "2 Jan 2026",
                             {{"Length", "10 mm"}}};
     const Result<std::vector<Drawing>> pages =
-        drawTemplate(parts, {.paper = *findPaper(paper)}, text, words);
+        drawTemplate(parts, {.paper = *findPaper(paper)}, text, codeAndWords);
     EXPECT_TRUE(pages.ok()) << style.id;
     if (!pages.ok()) continue;
     printed.pages = *pages;
@@ -104,12 +104,13 @@ void expectTextsApart(const std::vector<Printed>& all) {
   for (const Printed& printed : all) {
     for (const Drawing& page : printed.pages) {
       std::vector<Polygon> boxes;
-      for (const TextItem& text : page.texts) boxes.push_back(textBox(text, words(text.label)));
+      for (const TextItem& text : page.texts)
+        boxes.push_back(textBox(text, codeAndWords(text.label)));
       for (std::size_t i = 0; i < boxes.size(); ++i) {
         for (std::size_t k = 0; k < i; ++k) {
           EXPECT_FALSE(overlap(bounds(boxes[i]), bounds(boxes[k])))
-              << printed.name << ": " << words(page.texts[i].label) << " | "
-              << words(page.texts[k].label);
+              << printed.name << ": " << codeAndWords(page.texts[i].label) << " | "
+              << codeAndWords(page.texts[k].label);
         }
         for (const PathItem& item : page.paths) {
           if (item.role != Role::Cut && item.role != Role::Valley) continue;
@@ -117,7 +118,7 @@ void expectTextsApart(const std::vector<Printed>& all) {
             Polyline line = ring;
             if (item.closed) line.push_back(ring.front());
             EXPECT_TRUE(clippedLine(line, bounds(boxes[i])).empty())
-                << printed.name << ": " << words(page.texts[i].label);
+                << printed.name << ": " << codeAndWords(page.texts[i].label);
           }
         }
       }
@@ -152,9 +153,9 @@ void expectInsideTheMargins(const std::vector<Printed>& all) {
         }
       }
       for (const TextItem& text : page.texts) {
-        const Bounds box = bounds(textBox(text, words(text.label)));
-        EXPECT_GE(box.low.x, 5 - 1e-6) << words(text.label);
-        EXPECT_LE(box.high.x, page.width - 5 + 1e-6) << words(text.label);
+        const Bounds box = bounds(textBox(text, codeAndWords(text.label)));
+        EXPECT_GE(box.low.x, 5 - 1e-6) << codeAndWords(text.label);
+        EXPECT_LE(box.high.x, page.width - 5 + 1e-6) << codeAndWords(text.label);
       }
     }
   }

@@ -9,7 +9,7 @@
 namespace creasewright {
 namespace {
 
-std::string words(const Label& label) {
+std::string bracketed(const Label& label) {
   if (label.code.empty()) return label.literal;
   std::string out = "<" + label.code;
   for (const ProblemValue& value : label.values) {
@@ -21,25 +21,25 @@ std::string words(const Label& label) {
   return label.code == "reading" ? "10 3/16" : out + ">";
 }
 
-std::vector<Drawing> pagesOf(const BuiltPiece& piece, int count, const char* paper = "a4") {
+std::vector<Drawing> sheetsOf(const BuiltPiece& piece, int count, const char* paper = "a4") {
   const TemplatePiece printed{.name = piece.name,
                               .net = &piece.net,
                               .flat = &piece.flat,
                               .scorePlan = &piece.scorePlan,
                               .gluePlan = &piece.gluePlan,
                               .count = count};
-  const auto pages = drawTemplate({printed}, {.paper = *findPaper(paper)}, {"", "", {}}, words);
+  const auto pages = drawTemplate({printed}, {.paper = *findPaper(paper)}, {"", "", {}}, bracketed);
   EXPECT_TRUE(pages.ok());
   return pages.ok() ? *pages : std::vector<Drawing>{};
 }
 
 bool says(const Drawing& page, const std::string& wanted) {
   return std::ranges::any_of(page.texts, [&](const TextItem& text) {
-    return words(text.label).find(wanted) != std::string::npos;
+    return bracketed(text.label).find(wanted) != std::string::npos;
   });
 }
 
-double lengthOf(const Drawing& page, Role role) {
+double inkLength(const Drawing& page, Role role) {
   double sum = 0;
   for (const PathItem& item : page.paths) {
     if (item.role != role) continue;
@@ -63,7 +63,7 @@ TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
       ASSERT_TRUE(built);
       for (const BuiltPiece& piece : built->pieces) {
         if (piece.flat.width > 250 || piece.flat.height > 380) continue;
-        const std::vector<Drawing> pages = pagesOf(piece, 1, "a3");
+        const std::vector<Drawing> pages = sheetsOf(piece, 1, "a3");
         double cuts = 0;
         for (const Polyline& line : cutLines(piece.flat))
           for (std::size_t i = 0; i + 1 < line.size(); ++i) cuts += distance(line[i], line[i + 1]);
@@ -74,8 +74,8 @@ TEST(TemplateSheets, OnlyTheNetIsInTheLayersOfCutsAndScores) {
         double drawnCuts = 0;
         double drawnScores = 0;
         for (const Drawing& page : pages) {
-          drawnCuts += lengthOf(page, Role::Cut);
-          drawnScores += lengthOf(page, Role::Valley) + lengthOf(page, Role::Mountain);
+          drawnCuts += inkLength(page, Role::Cut);
+          drawnScores += inkLength(page, Role::Valley) + inkLength(page, Role::Mountain);
         }
         EXPECT_NEAR(drawnCuts, cuts, 1e-6 * (1 + cuts)) << style.id;
         EXPECT_NEAR(drawnScores, scores, 1e-6 * (1 + scores)) << style.id;
@@ -94,7 +94,7 @@ TEST(TemplateSheets, AdhesiveOnTheOtherFaceIsHatchedTheOtherWay) {
   const auto built = build(design);
   ASSERT_TRUE(built);
   const BuiltPiece& piece = built->pieces[0];
-  const Drawing page = pagesOf(piece, 1, "a3").front();
+  const Drawing page = sheetsOf(piece, 1, "a3").front();
   EXPECT_TRUE(says(page, "<legend-glue>"));
   EXPECT_TRUE(says(page, "<legend-glue-behind>"));
   double rising = 0;
@@ -126,16 +126,16 @@ TEST(TemplateSheets, TheSheetItselfSaysWhichFaceItIsAndHowOftenItIsMade) {
       for (const BuiltPiece& piece : built->pieces) {
         if (piece.net.creases.empty()) continue;
         if (piece.flat.width > 600 || piece.flat.height > 600) continue;
-        const std::vector<Drawing> pages = pagesOf(piece, 2);
+        const std::vector<Drawing> pages = sheetsOf(piece, 2);
         int sheets = 0;
         for (const Drawing& page : pages) {
-          const bool sheet = says(page, "<tile") || lengthOf(page, Role::Cut) > 0;
+          const bool sheet = says(page, "<tile") || inkLength(page, Role::Cut) > 0;
           sheets += sheet ? 1 : 0;
           EXPECT_EQ(says(page, "<drawn-face>"), sheet) << style.id;
           EXPECT_EQ(says(page, "<make-short 2>"), sheet) << style.id;
         }
         tiled += sheets > 1 ? 1 : 0;
-        for (const Drawing& page : pagesOf(piece, 1)) EXPECT_FALSE(says(page, "<make-short"));
+        for (const Drawing& page : sheetsOf(piece, 1)) EXPECT_FALSE(says(page, "<make-short"));
       }
     }
   EXPECT_GT(tiled, 10);
@@ -210,7 +210,7 @@ TEST(TemplateSheets, EveryScoreHasItsReadingAtTheEdgesOfTheBlank) {
   for (const Style& style : styles())
     for (const BuiltDesign& built : threeSizes(style))
       for (const BuiltPiece& piece : built.pieces) {
-        const std::vector<Drawing> pages = pagesOf(piece, 1, "a3");
+        const std::vector<Drawing> pages = sheetsOf(piece, 1, "a3");
         if (pages.size() != 1) continue;
         const auto blank = blankOn(pages.front(), piece.flat);
         if (!blank) continue;
@@ -221,7 +221,7 @@ TEST(TemplateSheets, EveryScoreHasItsReadingAtTheEdgesOfTheBlank) {
           const bool told = std::ranges::any_of(pages.front().texts, [&](const TextItem& text) {
             if (text.label.code != "reading") return false;
             if (std::get<Length>(text.label.values[0]) != wanted.value) return false;
-            const Bounds ink = bounds(textBox(text, words(text.label)));
+            const Bounds ink = bounds(textBox(text, bracketed(text.label)));
             return distance((ink.low + ink.high) / 2, at) < 22;
           });
           if (!told) ++missing;
@@ -243,7 +243,7 @@ TEST(TemplateSheets, NotesKeepOffTheNet) {
     for (const BuiltDesign& built : threeSizes(style))
       for (const BuiltPiece& piece : built.pieces) {
         // One page, the net in one part: where its panels lie is found from a line of their own.
-        const std::vector<Drawing> pages = pagesOf(piece, 1, "a3");
+        const std::vector<Drawing> pages = sheetsOf(piece, 1, "a3");
         if (pages.size() != 1) continue;
         const Drawing& page = pages.front();
         const auto sheet = std::ranges::find_if(page.paths, [&](const PathItem& item) {
@@ -259,20 +259,21 @@ TEST(TemplateSheets, NotesKeepOffTheNet) {
         if (std::abs(box.width() - piece.flat.width) > 1e-6) continue;  // lies turned
         ++judged;
         for (const TextItem& text : page.texts) {
-          if (!ofNotes(words(text.label))) continue;
+          if (!ofNotes(bracketed(text.label))) continue;
           ++noted;
-          const Bounds ink = bounds(textBox(text, words(text.label)));
+          const Bounds ink = bounds(textBox(text, bracketed(text.label)));
           for (const Polygon& panel : piece.flat.panels) {
             Polygon placed;
             for (const Point& p : panel) placed.push_back(p + box.low);
             for (const Point corner : {ink.low, ink.high, (ink.low + ink.high) / 2})
               EXPECT_NE(locate(corner, placed, 1e-3), Side::Inside)
-                  << style.id << ' ' << words(text.label);
+                  << style.id << ' ' << bracketed(text.label);
           }
           for (const PathItem& item : page.paths) {
             if (item.role != Role::Waste || item.like) continue;
             for (const Polygon& line : item.rings)
-              EXPECT_TRUE(clippedLine(line, ink).empty()) << style.id << ' ' << words(text.label);
+              EXPECT_TRUE(clippedLine(line, ink).empty())
+                  << style.id << ' ' << bracketed(text.label);
           }
         }
       }

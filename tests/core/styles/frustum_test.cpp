@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-struct Row {
+struct Slope {
   Frustum frustum;
   double slope, slant, corner, seamFold, fanTotal;
 };
@@ -19,7 +19,7 @@ struct Row {
 // n, bottom edge, top edge, height; derived from coordinates and checked against the handbook
 // formulas of the frustum's lateral area (vias.org, comp_geometry, geom_3d_pyramid_frustum).
 // Degrees and mm.
-const Row kRows[] = {
+const Slope kSlopes[] = {
     {{4, 100, 60, 80, 0, 0}, 75.9638, 82.4621, 76.3670, 86.6277, 109.0642},
     {{6, 50, 30, 60, 0, 0}, 73.8979, 62.4500, 80.9026, 57.4210, 109.1692},
     {{5, 40, 25, 70, 0, 0}, 81.6111, 70.7571, 83.9494, 71.1117, 60.5056},
@@ -28,7 +28,7 @@ const Row kRows[] = {
 };
 
 TEST(Frustum, HasTheHandbookAngles) {
-  for (const Row& row : kRows) {
+  for (const Slope& row : kSlopes) {
     const Frustum& f = row.frustum;
     EXPECT_NEAR(f.slope(), row.slope, 1e-4);
     EXPECT_NEAR(f.slant(), row.slant, 1e-4);

@@ -13,18 +13,18 @@
 namespace creasewright {
 namespace {
 
-struct Row {
+struct Gable {
   double slant, slope, diagonalFold, diagonalAngle;
 };
 
 // For sides of 70 mm: derived by closing the loops of the four folds at a roof corner. The first
 // two slopes are 45 and 60 degrees. Degrees and mm.
-const Row kRows[] = {{49.4975, 45, 120.0000, 54.7356},
-                     {70, 60, 104.4775, 63.4349},
-                     {45, 38.9424, 127.2244, 52.1250}};
+const Gable kGables[] = {{49.4975, 45, 120.0000, 54.7356},
+                         {70, 60, 104.4775, 63.4349},
+                         {45, 38.9424, 127.2244, 52.1250}};
 
 TEST(GableRoof, HasTheAnglesOfItsClosedLoops) {
-  for (const Row& row : kRows) {
+  for (const Gable& row : kGables) {
     const GableRoof roof{70, row.slant};
     EXPECT_NEAR(roof.slope(), row.slope, 1e-4);
     EXPECT_NEAR(roof.diagonalFold(), row.diagonalFold, 1e-4);

@@ -16,13 +16,13 @@ double degrees(double radians) { return radians * 180 / std::numbers::pi; }
 // radius), and the fold at the score theta = 2 atan(...) as tabled. Derived from the mirror image
 // of a bent sheet at planes sloping by 45 degrees; the curvature of a curved crease agrees with
 // Fuchs & Tabachnikov, "More on paperfolding", Amer. Math. Monthly 106 (1999), quoted from memory.
-struct Row {
+struct Pillow {
   double width, radius, length, phi0, sagitta, folded, edgeSlope;
 };
-const Row kRows[] = {{80, 80, 120, 30, 10.71797, 75.84203, 35.2644},
-                     {100, 120, 150, 24.6243, 10.91288, 96.65500, 27.2806}};
+const Pillow kPillows[] = {{80, 80, 120, 30, 10.71797, 75.84203, 35.2644},
+                           {100, 120, 150, 24.6243, 10.91288, 96.65500, 27.2806}};
 
-BuiltDesign pillow(const Row& row) {
+BuiltDesign pillow(const Pillow& row) {
   Design design = *newDesign("pillow-box", std::nullopt, {"test", "", Length::mm(0.3), 0},
                              Ease::Easy, ToolGrid::none());
   design.parameters.set("width", Length::mm(row.width));
@@ -42,7 +42,7 @@ Point3 corner(const BuiltDesign& built, const std::string& panel, std::size_t in
 
 /// The table's own values, integrated again.
 TEST(PillowBox, TheClosedFormulaGivesTheTable) {
-  for (const Row& row : kRows) {
+  for (const Pillow& row : kPillows) {
     EXPECT_NEAR(degrees(std::asin(row.width / 2 / row.radius)), row.phi0, 1e-4);
     EXPECT_NEAR(row.radius * (1 - std::cos(radians(row.phi0))), row.sagitta, 1e-4);
     EXPECT_NEAR(degrees(std::asin(std::tan(radians(row.phi0)))), row.edgeSlope, 1e-3);
@@ -58,7 +58,7 @@ TEST(PillowBox, TheClosedFormulaGivesTheTable) {
 
 /// Eleven flat strips lie inside the bent card by as much as their chords lie inside the arc.
 TEST(PillowBox, FoldsToTheBulgeAndWidthOfTheClosedFormula) {
-  for (const Row& row : kRows) {
+  for (const Pillow& row : kPillows) {
     const BuiltDesign built = pillow(row);
     const BuiltPiece& piece = built.pieces[0];
     Point3 low{1e9, 1e9, 1e9};
@@ -83,7 +83,7 @@ TEST(PillowBox, FoldsToTheBulgeAndWidthOfTheClosedFormula) {
 
 /// 90 degrees in the middle, more towards the ends.
 TEST(PillowBox, FoldsAtItsScoreAsTabled) {
-  const BuiltDesign built = pillow(kRows[0]);
+  const BuiltDesign built = pillow(kPillows[0]);
   const Net& net = built.pieces[0].net;
   const auto fold = [&](int strip) {
     const std::string name = "front/near-flap" + (strip == 6 ? "" : '#' + std::to_string(strip));
@@ -102,7 +102,7 @@ TEST(PillowBox, FoldsAtItsScoreAsTabled) {
 
 /// The two end flaps of a side lie on one another: their strips share the upright rulings.
 TEST(PillowBox, EndFlapsOfFrontAndBackCoincide) {
-  const BuiltDesign built = pillow(kRows[0]);
+  const BuiltDesign built = pillow(kPillows[0]);
   const Point3 a = corner(built, "front/near-flap", 0);
   const Point3 b = corner(built, "back/near-flap", 0);
   const Point3 normal =

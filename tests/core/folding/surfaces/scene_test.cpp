@@ -13,7 +13,7 @@ namespace creasewright {
 namespace {
 
 constexpr int kNone = -1;
-const Point3 kUp{0, 0, 1};
+const Point3 kUpwards{0, 0, 1};
 
 /// What a painter leaves at a point: the last facet over it.
 int paintedAt(const FoldPicture& picture, Point p) {
@@ -28,8 +28,8 @@ int paintedAt(const FoldPicture& picture, Point p) {
 int expectPaintedLikeSeen(const Net& net, const Pose& placed, const View& view,
                           const std::string& name) {
   constexpr int kRaster = 60;
-  const FoldPicture picture = drawFolded(net, placed, view, kUp);
-  const Camera eye = camera(view, kUp);
+  const FoldPicture picture = drawFolded(net, placed, view, kUpwards);
+  const Camera eye = camera(view, kUpwards);
   const Bounds box = picture.extent;
   const Point pixel{box.width() / kRaster, box.height() / kRaster};
   const auto at = [&](int x, int y) {
@@ -123,13 +123,13 @@ TEST(Scene, FlapGluedInsideShowsFromInsideOnly) {
   const Point3 middle = folded[tab].apply(Point{10, 6});
   for (const double turn : {-90.0, 90.0}) {
     const View view{Angle::degrees(turn), Angle::degrees(5)};
-    const FoldPicture picture = drawFolded(net, folded, view, kUp);
+    const FoldPicture picture = drawFolded(net, folded, view, kUpwards);
     std::vector<int> order;
     for (const Facet& facet : picture.facets)
-      if (testing::inRing(camera(view, kUp).project(middle), facet.outline) &&
+      if (testing::inRing(camera(view, kUpwards).project(middle), facet.outline) &&
           (facet.panel == tab || facet.panel == wall))
         order.push_back(facet.panel);
-    const bool fromInside = dot(folded[wall].normal(), camera(view, kUp).towardsEye) > 0;
+    const bool fromInside = dot(folded[wall].normal(), camera(view, kUpwards).towardsEye) > 0;
     // From outside the wall hides the whole tab, which is left out.
     EXPECT_EQ(order, (fromInside ? std::vector{wall, tab} : std::vector{wall})) << turn;
   }
@@ -142,8 +142,8 @@ TEST(Scene, PanelFoldedFlatLiesOnItsParent) {
     builder.hinge({"card", "right"}, "turned", rectangle(30, 10), {degrees, 1});
     const Net net = builder.take();
     const View above{Angle(), Angle::degrees(80)};
-    const FoldPicture picture = drawFolded(net, pose(net, 1), above, kUp);
-    const Point seen = camera(above, kUp).project({35, 15, 0});
+    const FoldPicture picture = drawFolded(net, pose(net, 1), above, kUpwards);
+    const Point seen = camera(above, kUpwards).project({35, 15, 0});
     EXPECT_EQ(paintedAt(picture, seen), degrees > 0 ? 1 : 0);
   }
 }
@@ -155,7 +155,7 @@ TEST(Scene, OpeningsLookThrough) {
   builder.root("card", window);
   const Net net = builder.take();
   const View above{Angle(), Angle::degrees(90)};
-  const FoldPicture picture = drawFolded(net, pose(net, 0), above, kUp);
+  const FoldPicture picture = drawFolded(net, pose(net, 0), above, kUpwards);
   EXPECT_EQ(paintedAt(picture, {20, 15}), kNone);
   EXPECT_EQ(paintedAt(picture, {3, 3}), kNone);
   EXPECT_EQ(paintedAt(picture, {8, 8}), 0);
@@ -167,21 +167,21 @@ TEST(Scene, OpeningsLookThrough) {
 TEST(Scene, FromAboveTheFlatNetShowsItsInsideInTrueSize) {
   const Net net = testing::plainTray(60, 40, 20).take();
   const View above{Angle(), Angle::degrees(90)};
-  const FoldPicture picture = drawFolded(net, pose(net, 0), above, kUp);
+  const FoldPicture picture = drawFolded(net, pose(net, 0), above, kUpwards);
   EXPECT_NEAR(picture.extent.width(), 60 + 2 * 20, 1e-9);
   EXPECT_NEAR(picture.extent.height(), 40 + 2 * 20, 1e-9);
   EXPECT_EQ(std::ranges::count(picture.edges, true, &VisibleEdge::crease), 4);
   EXPECT_EQ(std::ranges::count(picture.edges, false, &VisibleEdge::crease), 12);
   for (const Facet& facet : picture.facets) EXPECT_EQ(facet.face, Face::Inside);
   const View below{Angle(), Angle::degrees(-90)};
-  for (const Facet& facet : drawFolded(net, pose(net, 0), below, kUp).facets)
+  for (const Facet& facet : drawFolded(net, pose(net, 0), below, kUpwards).facets)
     EXPECT_EQ(facet.face, Face::Outside);
 }
 
 TEST(Scene, UpperLeftFacesAreTheLightest) {
   const Net net = testing::plainTray(50, 50, 50).take();
   const FoldPicture picture =
-      drawFolded(net, pose(net, 1), {Angle::degrees(-45), Angle::degrees(30)}, kUp, {});
+      drawFolded(net, pose(net, 1), {Angle::degrees(-45), Angle::degrees(30)}, kUpwards, {});
   std::set<double> lights;
   for (const Facet& facet : picture.facets) {
     EXPECT_GE(facet.light, 0);
@@ -195,8 +195,8 @@ TEST(Scene, SamePictureEveryTime) {
   for (const Style& style : styles()) {
     const auto pieces = style.build(standardParameters(style), {Length::mm(0.3), ToolGrid()});
     const Net& net = pieces[0].net;
-    const FoldPicture one = drawFolded(net, pose(net, 0.6), standardView(), kUp);
-    const FoldPicture two = drawFolded(net, pose(net, 0.6), standardView(), kUp);
+    const FoldPicture one = drawFolded(net, pose(net, 0.6), standardView(), kUpwards);
+    const FoldPicture two = drawFolded(net, pose(net, 0.6), standardView(), kUpwards);
     ASSERT_EQ(one.facets.size(), two.facets.size());
     for (std::size_t i = 0; i < one.facets.size(); ++i)
       EXPECT_EQ(one.facets[i].outline, two.facets[i].outline);
