@@ -6,7 +6,7 @@
 #include "document/halves.h"
 #include "document/paper_way.h"
 #include "pages/fold_words.h"
-#include "pages/ribbon_picture.h"
+#include "extras/ribbon_picture.h"
 
 namespace creasewright {
 namespace {
