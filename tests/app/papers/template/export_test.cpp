@@ -136,7 +136,8 @@ TEST(Export, APartNeededTwiceSaysSo) {
 
 /// What is stamped on is not printed; the finished gift shows it, and what is printed both.
 TEST(Export, WordsOfABlankToStampAreNotPrinted) {
-  Design design = sample().design;
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:80x50x90mm"),
+                             *findCard("0.3mm"), Ease::Easy, ToolGrid::millimetre());
   Extra label = standardExtra(**findExtraKind("label"), design.card);
   label.card.colours = parseCardColours("cream").value();
   label.parameters.set("width", Length::mm(50));
