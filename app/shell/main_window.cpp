@@ -9,7 +9,6 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
-#include <QScreen>
 #include <QStatusBar>
 #include <QUrl>
 #include <algorithm>
@@ -30,6 +29,7 @@
 #include "widgets/history_actions.h"
 #include "widgets/undo_keys.h"
 #include "widgets/wheel_guard.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -64,7 +64,7 @@ MainWindow::MainWindow(QWidget* parent)
   connect(&session_, &DesignSession::changed, this, &MainWindow::showTitle);
   connect(&session_, &DesignSession::fileChanged, this, &MainWindow::showTitle);
   showTitle();
-  resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
+  resize(fittingScreen(*this, {1440, 900}));
 }
 
 MainWindow::~MainWindow() {

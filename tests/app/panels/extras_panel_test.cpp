@@ -171,7 +171,8 @@ TEST_F(ExtrasPanelTest, ALayerHasTheFieldsOfALabel) {
   ASSERT_EQ(fields.size(), 2);
   ASSERT_EQ(panel_.findChildren<PatternPicker*>().size(), 2);
   fields[1]->findChild<QPlainTextEdit*>()->setPlainText(QStringLiteral("Soap"));
-  emit fields[1]->findChildren<QComboBox*>().at(1)->activated(1);  // its font
+  for (auto* box : fields[1]->findChildren<QComboBox*>())
+    if (box->accessibleName() == QStringLiteral("Font")) emit box->activated(1);
   const ExtraLayer& layer = session_.design().extras[0].layers[0];
   EXPECT_EQ(layer.lines, std::vector<std::string>{"Soap"});
   EXPECT_EQ(layer.parameters.count("font"), 1);
