@@ -31,6 +31,7 @@ class Finished {
   explicit Finished(const BuiltDesign& built) : built_(built) {
     for (const BuiltPiece& piece : built.pieces)
       if (!piece.role) own_.push_back(&piece);
+    if (own_.empty()) return;
     if (const auto first = standingOf(*own_.front(), own_)) root_ = first->root;
   }
 
