@@ -1668,10 +1668,6 @@
         <translation>Fläche</translation>
     </message>
     <message>
-        <source>Text</source>
-        <translation>Text</translation>
-    </message>
-    <message>
         <source>Every face</source>
         <translation>Jede Fläche</translation>
     </message>
@@ -1710,14 +1706,6 @@
     <message>
         <source>%1 (%2)</source>
         <translation>%1 (%2)</translation>
-    </message>
-    <message>
-        <source>Punch</source>
-        <translation>Motivlocher</translation>
-    </message>
-    <message>
-        <source>as it fits</source>
-        <translation>passend</translation>
     </message>
 </context>
 <context>
@@ -2027,6 +2015,13 @@
     <message>
         <source>A style that somebody gave you, as a .cwstyle file</source>
         <translation>Ein Modell von jemand anderem, als .cwstyle-Datei</translation>
+    </message>
+    <message numerus="yes">
+        <source>The design keeps its %n photo(s), which may show the box before: look through them with “Photos…” in the guide.</source>
+        <translation>
+            <numerusform>Der Entwurf behält sein Foto, das vielleicht die vorige Schachtel zeigt: mit „Fotos …“ in der Anleitung durchsehen.</numerusform>
+            <numerusform>Der Entwurf behält seine %n Fotos, die vielleicht die vorige Schachtel zeigen: mit „Fotos …“ in der Anleitung durchsehen.</numerusform>
+        </translation>
     </message>
 </context>
 <context>
@@ -2467,6 +2462,21 @@
     </message>
 </context>
 <context>
+    <name>creasewright::LabelFields</name>
+    <message>
+        <source>Punch</source>
+        <translation>Motivlocher</translation>
+    </message>
+    <message>
+        <source>Text</source>
+        <translation>Text</translation>
+    </message>
+    <message>
+        <source>as it fits</source>
+        <translation>passend</translation>
+    </message>
+</context>
+<context>
     <name>creasewright::LayerRow</name>
     <message>
         <source>Layer %1</source>
@@ -2493,16 +2503,8 @@
         <translation>Farbe</translation>
     </message>
     <message>
-        <source>Text</source>
-        <translation>Text</translation>
-    </message>
-    <message>
-        <source>Punch</source>
-        <translation>Motivlocher</translation>
-    </message>
-    <message>
-        <source>as it fits</source>
-        <translation>passend</translation>
+        <source>Pattern</source>
+        <translation>Muster</translation>
     </message>
 </context>
 <context>
@@ -3536,6 +3538,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Punches</source>
         <translation>Motivlocher</translation>
+    </message>
+    <message>
+        <source>A row for each punch that you own. Lengths carry a unit, such as 1 in or 25 mm; one without a height is as high as wide.</source>
+        <translation>Eine Zeile für jeden eigenen Motivlocher. Längen haben eine Einheit, etwa 1 in oder 25 mm; ohne Höhe ist er so hoch wie breit.</translation>
     </message>
 </context>
 <context>
@@ -6944,6 +6950,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on what is under it. Make it smaller, or let it overhang.</source>
         <translation>Lage %2 des Extras „%1“ ist %3 breit oder hoch, und höchstens %4 bleiben auf dem, was darunter liegt. Kleiner machen oder überstehen lassen.</translation>
+    </message>
+    <message>
+        <source>The words “%2” on %1 lie under %3, at least in part. Move one of them, or make what covers them smaller.</source>
+        <translation>Die Schrift „%2“ auf %1 liegt zumindest teilweise unter %3. Eins von beiden verschieben oder kleiner machen, was sie verdeckt.</translation>
     </message>
 </context>
 <context>

@@ -29,6 +29,16 @@
     </message>
 </context>
 <context>
+    <name>creasewright::GalleryView</name>
+    <message numerus="yes">
+        <source>The design keeps its %n photo(s), which may show the box before: look through them with “Photos…” in the guide.</source>
+        <translation>
+            <numerusform>The design keeps its %n photo, which may show the box before: see it with “Photos…” in the guide.</numerusform>
+            <numerusform>The design keeps its %n photos, which may show the box before: look through them with “Photos…” in the guide.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>creasewright::GuideWindow</name>
     <message numerus="yes">
         <source>%n page(s)</source>

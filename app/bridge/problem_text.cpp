@@ -87,6 +87,12 @@ class Values {
     const QString piece = pieceTitle(name);
     return quoted(piece == text(name) ? panelTitle(name) : piece);
   }
+  /// A piece of an extra, or the kind of one without a piece.
+  [[nodiscard]] QString coverAt(std::size_t index) const {
+    const std::string name = raw(index);
+    const QString piece = pieceTitle(name);
+    return quoted(piece == text(name) ? extraTitle(name) : piece);
+  }
   [[nodiscard]] QString where() const { return text(pathExcerpt(problem_.where)); }
 
  private:
@@ -504,6 +510,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The words “%2” on %1 are %3 long where there are only %4. Write less, or make "
                  "the type smaller.")
           .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::TextCovered:
+      return Say::tr(
+                 "The words “%2” on %1 lie under %3, at least in part. Move one of them, or make "
+                 "what covers them smaller.")
+          .arg(v.piece(), v.at(0), v.coverAt(1));
     case ProblemCode::PictureCoarse:
       return Say::tr(
                  "The picture on %1 has only %2 dots to the inch in print; below %3 its edges show "

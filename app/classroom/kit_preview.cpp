@@ -2,13 +2,13 @@
 
 #include <QLabel>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QVBoxLayout>
 
 #include "bridge/problem_text.h"
 #include "papers/kit/kit_pages.h"
 #include "papers/kit/kit_words.h"
 #include "widgets/page_preview.h"
+#include "widgets/page_scroll.h"
 
 namespace creasewright {
 
@@ -31,17 +31,13 @@ KitPreview::KitPreview(KitSession& session, const KitSaving& saving, QWidget* pa
   status_->setProperty("quiet", true);
   stop_->setAutoDefault(false);
   stop_->hide();
-  pages_->setPageWidth(kPreviewWidth);
   auto* top = new QHBoxLayout;
   top->addWidget(status_, 1);
   top->addWidget(stop_);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidget(pages_);
-  scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QVBoxLayout(this);
   layout->setContentsMargins(0, 0, 0, 0);
   layout->addLayout(top);
-  layout->addWidget(scroll, 1);
+  layout->addWidget(new PageScroll(pages_, kPreviewWidth, this), 1);
   connect(stop_, &QPushButton::clicked, worker_, &PlanWorker::stop);
   connect(worker_, &PlanWorker::done, this, &KitPreview::showPlan);
   connect(worker_, &PlanWorker::found, this, &KitPreview::showFindings);

@@ -97,7 +97,14 @@ QWidget* KitWindow::settings() {
   rows->setContentsMargins(0, 0, 0, 0);
   rows->setSpacing(4);
   rows->addWidget(scroll, 1);
-  addPlanButtons(rows);
+  auto* below = new QVBoxLayout;
+  below->setSpacing(4);
+  // In line with the fields, and free of their scroll bar.
+  const QMargins beside = column->contentsMargins();
+  below->setContentsMargins(beside.left(), 0,
+                            beside.right() + scroll->verticalScrollBar()->sizeHint().width(), 0);
+  addPlanButtons(below);
+  rows->addLayout(below);
   return left;
 }
 

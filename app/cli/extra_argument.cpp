@@ -10,6 +10,7 @@
 #include "extras/extra_kind.h"
 #include "extras/hosting.h"
 #include "extras/layer_stack.h"
+#include "fit/card_pattern.h"
 
 namespace creasewright {
 
@@ -38,7 +39,7 @@ Result<Extra> withSetting(Extra extra, std::string_view key, std::string_view va
     return extra;
   }
   if (key == "colour") {
-    const Result<CardColours> colours = parseCardColours(value);
+    const Result<CardColours> colours = withColours(extra.card.colours, value);
     if (!colours) return colours.problem();
     extra.card.colours = *colours;
     return extra;

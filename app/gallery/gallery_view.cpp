@@ -173,7 +173,19 @@ void GalleryView::choose(const QModelIndex& index) {
   if (!index.isValid()) return;
   const Design chosen = model_->at(filter_->mapToSource(index).row()).built.design;
   emit done();
+  const Design before = session_.design();
   chosen.ownStyle ? changeStyle(session_, *chosen.ownStyle) : changeStyle(session_, chosen.styleId);
+  if (session_.design() != before) tellOfPhotos();
+}
+
+/// They are kept, for the person may come back to the style before.
+void GalleryView::tellOfPhotos() {
+  const auto photos = static_cast<int>(session_.design().photos.size());
+  if (photos > 0)
+    emit told(
+        tr("The design keeps its %n photo(s), which may show the box before: look through "
+           "them with “Photos…” in the guide.",
+           "", photos));
 }
 
 void GalleryView::showEvent(QShowEvent* event) {

@@ -28,7 +28,8 @@ class GalleryView : public QWidget {
   void showStyle(const QString& id);
 
  signals:
-  void done();  ///< a style was chosen, or the person goes back
+  void done();                         ///< a style was chosen, or the person goes back
+  void told(const QString& sentence);  ///< what of the design needs a look now
   void fileAsked();
   // Of a style of the person's own, by its id.
   void changeAsked(const QString& id);
@@ -45,6 +46,7 @@ class GalleryView : public QWidget {
   void applyFilters();
   void showMenu(QPoint at);
   void choose(const QModelIndex& index);
+  void tellOfPhotos();
 
   DesignSession& session_;
   GalleryModel* model_;

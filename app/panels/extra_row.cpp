@@ -3,7 +3,6 @@
 #include <QComboBox>
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPlainTextEdit>
 #include <QToolButton>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -18,9 +17,9 @@
 #include "extras/layer_stack.h"
 #include "own_stock/stock_store.h"
 #include "panels/change_dressing.h"
+#include "panels/label_fields.h"
 #include "panels/layer_row.h"
 #include "panels/punch_box.h"
-#include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
 #include "widgets/icon.h"
@@ -28,12 +27,6 @@
 #include "widgets/pattern_picker.h"
 
 namespace creasewright {
-
-namespace {
-
-constexpr int kTextHeight = 56;
-
-}  // namespace
 
 ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
     : DesignRow(parent),
@@ -47,15 +40,12 @@ ExtraRow::ExtraRow(DesignSession& session, int index, QWidget* parent)
   if (!known) return;
   const ExtraKind& kind = **known;
   makeHeading(kind);
-  rows_ = new ParameterRows(withoutWords(kind.parameters), this);
-  connect(rows_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
-    change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
-  });
+  rows_ = new ParameterRows(withoutLabelFields(kind.parameters), this);
+  connect(rows_, &ParameterRows::edited, this, &ExtraRow::setParameter);
   layout_->addWidget(rows_);
-  if (kind.layered) makePunch();
+  if (kind.written) makeLabel(kind);
   makeHost();
   if (kind.onFace) makeFace();
-  if (kind.written) makeText();
   if (kind.ofCard) makeCard();
   if (!kind.ofFilm) {
     makeColour();
@@ -83,14 +73,6 @@ void ExtraRow::makeHeading(const ExtraKind& kind) {
   line->addWidget(title, 1);
   line->addWidget(leave);
   layout_->addLayout(line);
-}
-
-void ExtraRow::makePunch() {
-  punch_ = new PunchBox(this);
-  connect(punch_, &PunchBox::punchPicked, this, [this](const Punch* punch) {
-    change({}, [&](Extra& extra) { takePunch(extra.parameters, punch); });
-  });
-  addLabelledField(layout_, tr("Punch"), punch_);
 }
 
 void ExtraRow::makeCard() {
@@ -163,21 +145,20 @@ void ExtraRow::makeFace() {
   addLabelledField(layout_, tr("Face"), face_);
 }
 
-void ExtraRow::makeText() {
-  text_ = new QPlainTextEdit(this);
-  text_->setFixedHeight(kTextHeight);
-  text_->setTabChangesFocus(true);
-  connect(text_, &QPlainTextEdit::textChanged, this, [this] {
-    const std::vector<std::string> lines = writtenLines(text_->toPlainText());
+void ExtraRow::makeLabel(const ExtraKind& kind) {
+  label_ = new LabelFields(
+      kind.layered ? LabelFields::Making::CutOrPunched : LabelFields::Making::Cut, this);
+  connect(
+      label_, &LabelFields::punchPicked, this,
+      [this](const Punch* punch) {
+        change(
+            {}, [&](Extra& extra) { takePunch(extra.parameters, punch); });
+      });
+  connect(label_, &LabelFields::linesEdited, this, [this](const std::vector<std::string>& lines) {
     change(QStringLiteral("text"), [&](Extra& extra) { extra.lines = lines; });
   });
-  addLabelledField(layout_, tr("Text"), text_);
-  words_ = new ParameterRows(wordsParameters(), this);
-  words_->setZeroText("points", tr("as it fits"));
-  connect(words_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
-    change(key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
-  });
-  layout_->addWidget(words_);
+  connect(label_, &LabelFields::edited, this, &ExtraRow::setParameter);
+  layout_->addWidget(label_);
 }
 
 const Extra& ExtraRow::extra() const { return session_.design().extras.at(index_); }
@@ -190,6 +171,11 @@ void ExtraRow::change(const QString& field, const std::function<void(Extra&)>& e
   changeDressing(session_, std::move(extras), extraTitle(kind_), merge);
 }
 
+void ExtraRow::setParameter(const QString& key, qint64 raw) {
+  change(
+      key, [&](Extra& extra) { extra.parameters.setCount(key.toStdString(), raw); });
+}
+
 void ExtraRow::remove() {
   changeExtras(session_, withoutExtra(session_.design().extras, static_cast<int>(index_)),
                extraTitle(kind_));
@@ -199,31 +185,16 @@ void ExtraRow::showDesign() {
   if (rows_ == nullptr) return;
   rows_->setUnit(session_.unit());
   rows_->setValues(extra().parameters, stepOf(session_.design().grid, session_.unit()));
-  for (const std::string& key : rows_->lengthKeys()) rows_->setNote(key, noteFor(key));
+  if (const Result<const ExtraKind*> kind = findExtraKind(kind_)) {
+    rows_->explainZeros((*kind)->parameters, extra().parameters);
+    if ((*kind)->layered) showFoam(*rows_, extra().parameters);
+  }
   showHosts();
   showFaces();
   showCard();
   for (LayerRow* layer : layers_) layer->showDesign();
-  if (punch_ != nullptr)
-    punch_->setPunched(extra().parameters.flag("punched"), punchOf(extra().parameters),
-                       session_.unit());
-  if (words_ != nullptr) {
-    words_->setValues(extra().parameters, {});
-    words_->setVisible(!extra().lines.empty());
-  }
-  if (text_ != nullptr && writtenLines(text_->toPlainText()) != extra().lines) {
-    const QSignalBlocker quiet(text_);
-    text_->setPlainText(linesText(extra().lines));
-  }
+  if (label_ != nullptr) label_->showValues(extra().parameters, extra().lines, session_.unit());
   showProblem();
-}
-
-/// What a measure of 0 stands for.
-QString ExtraRow::noteFor(const std::string& key) const {
-  const Result<const ExtraKind*> kind = findExtraKind(kind_);
-  if (!kind || extra().parameters.raw(key) != 0) return {};
-  const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
-  return spec == (*kind)->parameters.end() ? QString() : parameterHint(*spec);
 }
 
 void ExtraRow::showHosts() {

@@ -9,16 +9,15 @@
 
 class QComboBox;
 class QLabel;
-class QPlainTextEdit;
 class QVBoxLayout;
 
 namespace creasewright {
 
 class CardBox;
-class LayerRow;
 class ColourButton;
+class LabelFields;
+class LayerRow;
 class PatternPicker;
-class PunchBox;
 
 /// One extra of the design: its measures, card, face and text, and a button to leave it out.
 class ExtraRow : public DesignRow {
@@ -32,19 +31,18 @@ class ExtraRow : public DesignRow {
 
  private:
   void makeHeading(const ExtraKind& kind);
-  void makePunch();
+  void makeLabel(const ExtraKind& kind);
   void makeCard();
   void makeColour();
   void makePattern();
   void makeHost();
   void makeLayers();
   void makeFace();
-  void makeText();
   void showHosts();
   void showFaces();
   void showCard();
   void showProblem();
-  [[nodiscard]] QString noteFor(const std::string& key) const;
+  void setParameter(const QString& key, qint64 raw);
   void remove();
   /// Changes this extra; `field` lets typing on merge into one step of the history.
   void change(const QString& field, const std::function<void(Extra&)>& edit);
@@ -61,9 +59,7 @@ class ExtraRow : public DesignRow {
   QComboBox* host_ = nullptr;
   QComboBox* face_ = nullptr;
   std::vector<LayerRow*> layers_;
-  QPlainTextEdit* text_ = nullptr;
-  PunchBox* punch_ = nullptr;
-  ParameterRows* words_ = nullptr;  ///< how the text is set
+  LabelFields* label_ = nullptr;
   QLabel* problem_ = nullptr;
 };
 

@@ -2,7 +2,6 @@
 
 #include <QHBoxLayout>
 #include <QLabel>
-#include <QPlainTextEdit>
 #include <QToolButton>
 #include <QVBoxLayout>
 
@@ -11,17 +10,17 @@
 #include "bridge/text.h"
 #include "extras/layer_stack.h"
 #include "panels/change_dressing.h"
+#include "panels/label_fields.h"
 #include "panels/punch_box.h"
-#include "panels/written_lines.h"
 #include "stockroom/card_box.h"
 #include "widgets/colour_button.h"
 #include "widgets/labelled_field.h"
+#include "widgets/pattern_picker.h"
 
 namespace creasewright {
 
 namespace {
 
-constexpr int textHeight = 44;
 constexpr int indent = 12;
 
 }  // namespace
@@ -32,21 +31,22 @@ LayerRow::LayerRow(DesignSession& session, int extra, int layer, QWidget* parent
       extra_(static_cast<std::size_t>(extra)),
       layer_(static_cast<std::size_t>(layer)),
       layout_(new QVBoxLayout(this)),
-      rows_(new ParameterRows(withoutWords(layerParameters()), this)) {
-  layout_->setContentsMargins(indent, 0, 0, 4);
+      rows_(new ParameterRows(withoutLabelFields(layerParameters()), this)),
+      label_(new LabelFields(LabelFields::Making::CutOrPunched, this)) {
+  layout_->setContentsMargins(indent, 8, 0, 4);
   layout_->setSpacing(6);
   makeHeading();
-  connect(rows_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
-    changeLayer(key, [&](ExtraLayer& each) { each.parameters.setCount(key.toStdString(), raw); });
-  });
+  connect(rows_, &ParameterRows::edited, this, &LayerRow::setParameter);
   layout_->addWidget(rows_);
-  makePunch();
+  makeLabel();
   makeCard();
-  makeText();
 }
 
 void LayerRow::makeHeading() {
   auto* title = new QLabel(tr("Layer %1").arg(layer_ + 1), this);
+  QFont bold = title->font();
+  bold.setBold(true);
+  title->setFont(bold);
   auto* leave = new QToolButton(this);
   leave->setText(tr("Remove"));
   leave->setAutoRaise(true);
@@ -62,14 +62,6 @@ void LayerRow::makeHeading() {
   layout_->addLayout(line);
 }
 
-void LayerRow::makePunch() {
-  punch_ = new PunchBox(this);
-  connect(punch_, &PunchBox::punchPicked, this, [this](const Punch* punch) {
-    changeLayer({}, [&](ExtraLayer& each) { takePunch(each.parameters, punch); });
-  });
-  addLabelledField(layout_, tr("Punch"), punch_);
-}
-
 void LayerRow::makeCard() {
   card_ = new CardBox(this);
   connect(card_, &CardBox::cardPicked, this, [this](Card picked) {
@@ -82,23 +74,29 @@ void LayerRow::makeCard() {
     changeLayer({}, [&](ExtraLayer& each) { each.card.colours = {picked, {}}; });
   });
   addLabelledField(layout_, tr("Colour"), colour_);
+  pattern_ = new PatternPicker(tr("Pattern"), false, this);
+  connect(pattern_, &PatternPicker::patternPicked, this,
+          [this](const std::optional<PaperPattern>& picked, bool, const QString& field) {
+            changeLayer(field, [&](ExtraLayer& each) {
+              each.card.colours.pattern = picked;
+              each.card.colours.patternBehind = false;
+            });
+          });
+  addLabelledField(layout_, tr("Pattern"), pattern_);
 }
 
-void LayerRow::makeText() {
-  text_ = new QPlainTextEdit(this);
-  text_->setFixedHeight(textHeight);
-  text_->setTabChangesFocus(true);
-  connect(text_, &QPlainTextEdit::textChanged, this, [this] {
-    const std::vector<std::string> lines = writtenLines(text_->toPlainText());
+void LayerRow::makeLabel() {
+  connect(
+      label_, &LabelFields::punchPicked, this,
+      [this](const Punch* punch) {
+        changeLayer(
+            {}, [&](ExtraLayer& each) { takePunch(each.parameters, punch); });
+      });
+  connect(label_, &LabelFields::linesEdited, this, [this](const std::vector<std::string>& lines) {
     changeLayer(QStringLiteral("text"), [&](ExtraLayer& each) { each.lines = lines; });
   });
-  addLabelledField(layout_, tr("Text"), text_);
-  words_ = new ParameterRows(wordsParameters(), this);
-  words_->setZeroText("points", tr("as it fits"));
-  connect(words_, &ParameterRows::edited, this, [this](const QString& key, qint64 raw) {
-    changeLayer(key, [&](ExtraLayer& each) { each.parameters.setCount(key.toStdString(), raw); });
-  });
-  layout_->addWidget(words_);
+  connect(label_, &LabelFields::edited, this, &LayerRow::setParameter);
+  layout_->addWidget(label_);
 }
 
 const ExtraLayer& LayerRow::layer() const {
@@ -120,18 +118,21 @@ void LayerRow::changeLayer(const QString& field, const std::function<void(ExtraL
       field, [&](Extra& extra) { edit(extra.layers.at(layer_)); });
 }
 
+void LayerRow::setParameter(const QString& key, qint64 raw) {
+  changeLayer(
+      key, [&](ExtraLayer& each) { each.parameters.setCount(key.toStdString(), raw); });
+}
+
 void LayerRow::showDesign() {
   rows_->setUnit(session_.unit());
   rows_->setValues(layer().parameters, stepOf(session_.design().grid, session_.unit()));
+  rows_->explainZeros(layerParameters(), layer().parameters);
+  showFoam(*rows_, layer().parameters);
   colour_->setColour(layer().card.colours.face);
+  pattern_->setUnit(session_.unit());
+  pattern_->setPattern(layer().card.colours.pattern, false);
   card_->setCard(layer().card, stockName(layer().card.name));
-  punch_->setPunched(layer().parameters.flag("punched"), punchOf(layer().parameters),
-                     session_.unit());
-  words_->setValues(layer().parameters, {});
-  words_->setVisible(!layer().lines.empty());
-  if (writtenLines(text_->toPlainText()) == layer().lines) return;
-  const QSignalBlocker quiet(text_);
-  text_->setPlainText(linesText(layer().lines));
+  label_->showValues(layer().parameters, layer().lines, session_.unit());
 }
 
 }  // namespace creasewright

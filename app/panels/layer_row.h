@@ -5,17 +5,17 @@
 #include "panels/parameter_rows.h"
 #include "session/design_session.h"
 
-class QPlainTextEdit;
 class QVBoxLayout;
 
 namespace creasewright {
 
 class CardBox;
 class ColourButton;
-class PunchBox;
+class LabelFields;
+class PatternPicker;
 
-/// One layer of a label: its shape, size, hold, card, colour and text, and a button to leave it
-/// out.
+/// One layer of a label: its shape, size, hold, card, colour, pattern and text, and a button to
+/// leave it out.
 class LayerRow : public QWidget {
   Q_OBJECT
 
@@ -27,11 +27,11 @@ class LayerRow : public QWidget {
 
  private:
   void makeHeading();
-  void makePunch();
+  void makeLabel();
   void makeCard();
-  void makeText();
   void change(const QString& field, const std::function<void(Extra&)>& edit);
   void changeLayer(const QString& field, const std::function<void(ExtraLayer&)>& edit);
+  void setParameter(const QString& key, qint64 raw);
   [[nodiscard]] const ExtraLayer& layer() const;
 
   DesignSession& session_;
@@ -39,11 +39,10 @@ class LayerRow : public QWidget {
   std::size_t layer_;
   QVBoxLayout* layout_;
   ParameterRows* rows_;
+  LabelFields* label_;
   CardBox* card_ = nullptr;
   ColourButton* colour_ = nullptr;
-  QPlainTextEdit* text_ = nullptr;
-  PunchBox* punch_ = nullptr;
-  ParameterRows* words_ = nullptr;  ///< how the text is set
+  PatternPicker* pattern_ = nullptr;
 };
 
 }  // namespace creasewright

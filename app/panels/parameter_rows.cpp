@@ -119,8 +119,22 @@ void ParameterRows::setZeroText(const std::string& key, const QString& words) {
   counts_.at(key)->setSpecialValueText(words);
 }
 
+void ParameterRows::setShown(const std::string& key, bool shown) {
+  lengths_.at(key)->setVisible(shown);
+}
+
 void ParameterRows::setNote(const std::string& key, const QString& note) {
   lengths_.at(key)->setNote(note);
+}
+
+void ParameterRows::explainZeros(const std::vector<ParameterSpec>& specs,
+                                 const Parameters& values) {
+  for (const ParameterSpec& spec : specs) {
+    const auto row = lengths_.find(std::string(spec.key));
+    if (row == lengths_.end()) continue;
+    const bool stands = values.raw(spec.key) == 0 && spec.minimum(values, {}) == 0;
+    row->second->setNote(stands ? parameterHint(spec) : QString());
+  }
 }
 
 void ParameterRows::setComplaint(const std::string& key, const QString& sentence) {

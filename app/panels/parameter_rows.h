@@ -27,7 +27,11 @@ class ParameterRows : public QWidget {
   void setUnit(Unit unit);
   /// What a count of 0 is shown as.
   void setZeroText(const std::string& key, const QString& words);
+  /// Whether the row of a length is there at all.
+  void setShown(const std::string& key, bool shown);
   void setNote(const std::string& key, const QString& note);
+  /// Notes under lengths of 0 say what that stands for, where it is no place.
+  void explainZeros(const std::vector<ParameterSpec>& specs, const Parameters& values);
   void setComplaint(const std::string& key, const QString& sentence);
   void setLit(const std::string& key, bool lit);
   [[nodiscard]] std::vector<std::string> lengthKeys() const;

@@ -27,13 +27,14 @@ PunchBox::PunchBox(QWidget* parent) : QComboBox(parent) {
   if (own) punches_ = *own;
   connect(this, &QComboBox::activated, this, [this](int row) {
     const auto punch = static_cast<std::size_t>(row - 1);
-    if (row == 0 || punch < punches_.size())
-      emit punchPicked(row == 0 ? nullptr : &punches_[punch]);
+    const Punch* picked = punch < punches_.size() ? &punches_[punch] : &made_;
+    emit punchPicked(row == 0 ? nullptr : picked);
   });
 }
 
 void PunchBox::setPunched(bool punched, const Punch& made, Unit unit) {
-  made_ = punched ? std::optional(made) : std::nullopt;
+  punched_ = punched;
+  made_ = made;
   unit_ = unit;
   offer();
 }
@@ -42,14 +43,10 @@ void PunchBox::offer() {
   clear();
   addItem(tr("None: it is cut"));
   for (const Punch& punch : punches_) addItem(punchTitle(punch, unit_));
-  if (!made_) return;
-  const auto own = std::ranges::find(punches_, *made_);
-  if (own != punches_.end()) {
-    setCurrentIndex(static_cast<int>(own - punches_.begin()) + 1);
-    return;
-  }
   addItem(tr("A punch of its size"));
-  setCurrentIndex(count() - 1);
+  if (!punched_) return;
+  const auto own = std::ranges::find(punches_, made_);
+  setCurrentIndex(static_cast<int>(own - punches_.begin()) + 1);
 }
 
 void PunchBox::showPopup() {

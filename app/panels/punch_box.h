@@ -11,14 +11,14 @@
 namespace creasewright {
 
 /// The punches that the person owns, to choose one that makes a label or a layer; the first row
-/// leaves it to the knife.
+/// leaves it to the knife, the last one is a punch of its own shape and size.
 class PunchBox : public QComboBox {
   Q_OBJECT
 
  public:
   explicit PunchBox(QWidget* parent = nullptr);
 
-  /// Shows the punch that makes this, or the first row.
+  /// Shows the punch that makes what has this shape and size, or the first row.
   void setPunched(bool punched, const Punch& made, Unit unit);
 
  signals:
@@ -32,7 +32,8 @@ class PunchBox : public QComboBox {
   void offer();
 
   std::vector<Punch> punches_;
-  std::optional<Punch> made_;
+  bool punched_ = false;
+  Punch made_;
   Unit unit_ = Unit::Millimetre;
 };
 

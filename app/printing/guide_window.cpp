@@ -10,7 +10,6 @@
 #include <QLocale>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QStandardPaths>
 #include <QVBoxLayout>
 #include <array>
@@ -22,6 +21,7 @@
 #include "session/preferences.h"
 #include "widgets/labelled_field.h"
 #include "widgets/page_preview.h"
+#include "widgets/page_scroll.h"
 #include "widgets/window_size.h"
 
 namespace creasewright {
@@ -90,13 +90,9 @@ GuideWindow::GuideWindow(DesignSession& session, QWidget* parent)
   auto* left = new QWidget(this);
   left->setLayout(column);
   fitToWords(*left, kGuideSettingsWidth);
-  auto* scroll = new QScrollArea(this);
-  scroll->setWidget(preview_);
-  scroll->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
-  layout->addWidget(scroll, 1);
-  preview_->setPageWidth(kPreviewWidth);
+  layout->addWidget(new PageScroll(preview_, kPreviewWidth, this), 1);
   connect(kind_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(units_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);
   connect(paper_, &QComboBox::currentIndexChanged, this, &GuideWindow::refresh);

@@ -5,7 +5,6 @@
 #include <QLabel>
 #include <QMessageBox>
 #include <QPushButton>
-#include <QScrollArea>
 #include <QStyle>
 #include <QVBoxLayout>
 #include <algorithm>
@@ -27,6 +26,7 @@
 #include "widgets/labelled_field.h"
 #include "widgets/length_edit.h"
 #include "widgets/page_preview.h"
+#include "widgets/page_scroll.h"
 #include "widgets/window_size.h"
 
 namespace creasewright {
@@ -34,6 +34,7 @@ namespace creasewright {
 namespace {
 
 constexpr int kSettingsWidth = 264;
+constexpr int kLeastPage = 380;  // pixels
 constexpr const char* kOwnPaper = "own";
 constexpr Length kShortestSide = mm(80);
 constexpr Length kLongestSide = mm(2000);
@@ -59,10 +60,9 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
       calibration_(new CalibrationFields(session.unit(), this)),
       printed_(new PrintedFields(session.unit(), this)),
       status_(new QLabel(this)),
-      scroll_(new QScrollArea(this)),
       preview_(new PagePreview(this)) {
   setWindowTitle(tr("Print the template"));
-  resize(800, 560);
+  resize(fittingScreen(*this, {900, 640}));
   auto* column = new QVBoxLayout;
   column->setSpacing(4);
   addSettings(column);
@@ -71,11 +71,9 @@ PrintDialog::PrintDialog(DesignSession& session, QWidget* parent)
   auto* left = new QWidget(this);
   left->setLayout(column);
   fitToWords(*left, kSettingsWidth);
-  scroll_->setWidget(preview_);
-  scroll_->setAlignment(Qt::AlignHCenter | Qt::AlignTop);
   auto* layout = new QHBoxLayout(this);
   layout->addWidget(left);
-  layout->addWidget(scroll_, 1);
+  layout->addWidget(new PageScroll(preview_, kLeastPage, this), 1);
   refresh();
 }
 

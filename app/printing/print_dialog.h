@@ -8,7 +8,6 @@
 class QComboBox;
 class QLabel;
 class QPushButton;
-class QScrollArea;
 class QVBoxLayout;
 
 namespace creasewright {
@@ -61,7 +60,6 @@ class PrintDialog : public QDialog {
   CalibrationFields* calibration_;
   PrintedFields* printed_;
   QLabel* status_;
-  QScrollArea* scroll_;
   PagePreview* preview_;
   QPushButton* print_ = nullptr;
   QPushButton* pdf_ = nullptr;

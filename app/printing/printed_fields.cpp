@@ -2,7 +2,6 @@
 
 #include <QCheckBox>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QVBoxLayout>
 #include <algorithm>
 
@@ -28,13 +27,8 @@ PrintedFields::PrintedFields(Unit unit, QWidget* parent)
   sides_->addItem(tr("Front and back in turn"), static_cast<int>(PrintedSides::Both));
   cuts_->setChecked(true);
   addLabelledField(column, tr("Which side"), sides_);
-  auto* row = new QHBoxLayout;
-  auto* half = new QVBoxLayout;
-  half->setSpacing(4);
-  addLabelledField(half, tr("Colour beyond the cuts"), bleed_);
-  row->addLayout(half, 1);
-  row->addWidget(cuts_, 0, Qt::AlignBottom);
-  column->addLayout(row);
+  addLabelledField(column, tr("Colour beyond the cuts"), bleed_);
+  column->addWidget(cuts_);
   connect(bleed_, &LengthEdit::lengthEdited, this, [this] {
     const double bleed = bleed_->length().mm();
     bleed_->setComplaint(bleed >= 0 && bleed <= kMostBleed

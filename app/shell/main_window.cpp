@@ -9,7 +9,6 @@
 #include <QMessageBox>
 #include <QMimeData>
 #include <QPushButton>
-#include <QScreen>
 #include <QStatusBar>
 #include <QUrl>
 #include <algorithm>
@@ -17,6 +16,7 @@
 
 #include "bridge/language.h"
 #include "bridge/text.h"
+#include "gallery/gallery_view.h"
 #include "keeping/design_menu.h"
 #include "own_stock/own_paper_warnings.h"
 #include "scene/sheet_view.h"
@@ -24,10 +24,12 @@
 #include "shell/columns.h"
 #include "shell/file_actions.h"
 #include "shell/papers_menu.h"
+#include "shell/status_line.h"
 #include "shell/tool_bar.h"
 #include "widgets/history_actions.h"
 #include "widgets/undo_keys.h"
 #include "widgets/wheel_guard.h"
+#include "widgets/window_size.h"
 
 namespace creasewright {
 
@@ -46,7 +48,8 @@ MainWindow::MainWindow(QWidget* parent)
     : QMainWindow(parent),
       autosave_(session_, recoveryFolder()),
       columns_(new Columns(session_, this)),
-      files_(new FileActions(session_, this)) {
+      files_(new FileActions(session_, this)),
+      status_(new StatusLine(statusBar())) {
   session_.setWarner(ownPaperWarnings);
   setAcceptDrops(true);
   new WheelGuard(this);
@@ -55,14 +58,13 @@ MainWindow::MainWindow(QWidget* parent)
   setCentralWidget(columns_);
   makeMenus();
   statusBar()->setSizeGripEnabled(false);
-  connect(
-      columns_, &Columns::hovered, this,
-      [this](const QString& words) { statusBar()->showMessage(words); });
+  connect(columns_, &Columns::hovered, status_, &StatusLine::hover);
+  connect(&columns_->gallery(), &GalleryView::told, status_, &StatusLine::tell);
   connect(files_, &FileActions::windowAsked, this, [](const QString& path) { openWindow(path); });
   connect(&session_, &DesignSession::changed, this, &MainWindow::showTitle);
   connect(&session_, &DesignSession::fileChanged, this, &MainWindow::showTitle);
   showTitle();
-  resize(QSize(1440, 900).boundedTo(screen()->availableSize()));
+  resize(fittingScreen(*this, {1440, 900}));
 }
 
 MainWindow::~MainWindow() {
@@ -85,10 +87,8 @@ void MainWindow::makeMenus() {
   makeViewMenu();
   auto* design = new DesignMenu(session_, columns_->gallery(), this);
   menuBar()->addMenu(design);
-  connect(
-      design, &DesignMenu::galleryAsked, this, [this] { columns_->showGallery(true); });
-  connect(design, &DesignMenu::told, this,
-          [this](const QString& words) { statusBar()->showMessage(words); });
+  connect(design, &DesignMenu::galleryAsked, this, [this] { columns_->showGallery(true); });
+  connect(design, &DesignMenu::told, status_, &StatusLine::tell);
   connect(files_, &FileActions::styleAsked, design, &DesignMenu::take);
   auto* papers = new PapersMenu(session_, this);
   menuBar()->addMenu(papers);

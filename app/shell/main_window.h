@@ -9,6 +9,7 @@ namespace creasewright {
 
 class Columns;
 class FileActions;
+class StatusLine;
 
 /// The window: the menus and the toolbar over one workbench.
 class MainWindow : public QMainWindow {
@@ -49,6 +50,7 @@ class MainWindow : public QMainWindow {
   Autosave autosave_;
   Columns* columns_;
   FileActions* files_;
+  StatusLine* status_;
 };
 
 /// Opens one more window, which goes away when it is closed; for `file` see MainWindow::begin.

@@ -11,6 +11,7 @@
 #include <QTabWidget>
 #include <QTableWidget>
 #include <QVBoxLayout>
+#include <algorithm>
 
 #include "bridge/problem_text.h"
 #include "bridge/style_text.h"
@@ -50,6 +51,10 @@ QString columnTitle(const std::string& name) {
   return text(name);
 }
 
+void widen(QTableWidget* table, int column, int least) {
+  table->setColumnWidth(column, std::max(table->columnWidth(column), least));
+}
+
 /// A shape is chosen by its name in the reader's language; files hold the English one.
 void addShapeBox(QTableWidget* table, int row, int column, const std::string& written) {
   auto* box = new QComboBox(table);
@@ -62,6 +67,7 @@ void addShapeBox(QTableWidget* table, int row, int column, const std::string& wr
       known < 0 ? (written.empty() ? static_cast<int>(LabelShape::Circle) : box->count() - 1)
                 : known);
   table->setCellWidget(row, column, box);
+  widen(table, column, box->sizeHint().width());
 }
 
 bool isShape(const QTableWidget* table, int column) {
@@ -95,6 +101,14 @@ void fill(QTableWidget* table, const CsvTable& content) {
     }
   }
   table->resizeColumnsToContents();
+  // Few columns have room for what will be written.
+  constexpr int kFew = 5;
+  constexpr int kRoom = 140;
+  for (int c = 0; c < table->columnCount() && table->columnCount() <= kFew; ++c)
+    widen(table, c, kRoom);
+  for (int r = 0; r < table->rowCount(); ++r)
+    for (int c = 0; c < table->columnCount(); ++c)
+      if (const QWidget* box = table->cellWidget(r, c)) widen(table, c, box->sizeHint().width());
 }
 
 QByteArray csvOf(const QTableWidget* table) {
@@ -143,9 +157,8 @@ StockWindow::StockWindow(Unit unit, QWidget* parent)
                       everyColumn(punchCsv().toStdString(), readPunchTable, writePunchTable));
   status_->setWordWrap(true);
   status_->setProperty("quiet", true);
-  status_->setText(
-      tr("Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need "
-         "not be bought."));
+  connect(tabs_, &QTabWidget::currentChanged, this, &StockWindow::showHint);
+  showHint();
   if (const auto problem = ownListProblem()) {
     status_->setText(tr("%1 When you save, the old list is kept beside the new one.")
                          .arg(problemSentence(*problem, unit_)));
@@ -154,6 +167,16 @@ StockWindow::StockWindow(Unit unit, QWidget* parent)
   layout->addWidget(tabs_, 1);
   layout->addWidget(status_);
   addButtons();
+}
+
+void StockWindow::showHint() {
+  status_->setText(
+      current() == punches_
+          ? tr("A row for each punch that you own. Lengths carry a unit, such as 1 in or 25 mm; "
+               "one "
+               "without a height is as high as wide.")
+          : tr("Lengths carry a unit, such as 12 in, 297 mm or 25 m. What is at hand need not be "
+               "bought."));
 }
 
 QTableWidget* StockWindow::addTable(const QString& title, const std::string& csv) {

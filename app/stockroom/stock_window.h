@@ -32,6 +32,8 @@ class StockWindow : public QDialog {
   void importTable();
   void exportTable();
   [[nodiscard]] QTableWidget* current() const;
+  /// What is written in the table that is shown.
+  void showHint();
   bool told(const std::optional<Problem>& problem);
 
   Unit unit_;

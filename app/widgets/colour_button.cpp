@@ -14,9 +14,9 @@ namespace {
 
 constexpr int kSwatch = 16;
 
-QIcon swatch(const std::optional<Colour>& colour, double devicePixelRatio) {
+QIcon swatch(const std::optional<Colour>& colour, double devicePixelRatio, int gap = 0) {
   return swatchIcon(kSwatch, devicePixelRatio,
-                    colour ? std::optional(QBrush(toColor(*colour))) : std::nullopt);
+                    colour ? std::optional(QBrush(toColor(*colour))) : std::nullopt, gap);
 }
 
 }  // namespace
@@ -26,6 +26,7 @@ ColourButton::ColourButton(const QString& none, QWidget* parent)
   setToolButtonStyle(Qt::ToolButtonTextBesideIcon);
   setProperty("choice", true);
   setPopupMode(QToolButton::InstantPopup);
+  setIconSize({kSwatch + kSwatchGap, kSwatch});
   setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
   auto* menu = new QMenu(this);
   setMenu(menu);
@@ -36,7 +37,7 @@ ColourButton::ColourButton(const QString& none, QWidget* parent)
 void ColourButton::setColour(const std::optional<Colour>& colour) {
   colour_ = colour;
   setText(colour ? colourName(*colour) : none_);
-  setIcon(swatch(colour, devicePixelRatioF()));
+  setIcon(swatch(colour, devicePixelRatioF(), kSwatchGap));
 }
 
 void ColourButton::fillMenu() {

@@ -9,12 +9,6 @@
 
 namespace creasewright {
 
-namespace {
-
-constexpr int kGap = 16;  // pixels around a page
-
-}  // namespace
-
 PagePreview::PagePreview(QWidget* parent) : QWidget(parent) {
   setAccessibleName(tr("Preview of the pages"));
 }

@@ -7,14 +7,16 @@
 
 namespace creasewright {
 
-/// Pixels at which the text of a page can be read.
-inline constexpr int kPreviewWidth = 560;
+/// Pixels from which on the text of a page can be read.
+inline constexpr int kPreviewWidth = 480;
 
 /// Pages as they will come out of the printer, one below the other, white on the bench.
 class PagePreview : public QWidget {
   Q_OBJECT
 
  public:
+  static constexpr int kGap = 16;  ///< pixels around a page
+
   explicit PagePreview(QWidget* parent = nullptr);
 
   void showPages(std::vector<Drawing> pages, Unit unit, const PaintLook& look = {});

@@ -31,14 +31,14 @@ namespace {
 constexpr int kPatternSwatch = 28;
 
 /// A square of the paper, a little more than one repeat across.
-QIcon paperSwatch(const std::optional<PaperPattern>& paper, double devicePixelRatio) {
-  if (!paper) return swatchIcon(kPatternSwatch, devicePixelRatio, std::nullopt);
+QIcon paperSwatch(const std::optional<PaperPattern>& paper, double devicePixelRatio, int gap = 0) {
+  if (!paper) return swatchIcon(kPatternSwatch, devicePixelRatio, std::nullopt, gap);
   const double across = kPatternSwatch / (1.25 * paper->scale.mm());
   const PatternTile& tile = patternTile(*paper, across * devicePixelRatio);
   QBrush print(tile.image);
   print.setTransform(tile.toPaper *
                      QTransform(across, 0, 0, -across, kPatternSwatch / 2.0, kPatternSwatch / 2.0));
-  return swatchIcon(kPatternSwatch, devicePixelRatio, print);
+  return swatchIcon(kPatternSwatch, devicePixelRatio, print, gap);
 }
 
 }  // namespace
@@ -52,7 +52,7 @@ PatternPicker::PatternPicker(const QString& title, bool sides, QWidget* parent)
   button_->setProperty("choice", true);
   button_->setPopupMode(QToolButton::InstantPopup);
   button_->setSizePolicy(QSizePolicy::Expanding, QSizePolicy::Fixed);
-  button_->setIconSize({kPatternSwatch, kPatternSwatch});
+  button_->setIconSize({kPatternSwatch + kSwatchGap, kPatternSwatch});
   button_->setAccessibleName(title);
   setFocusProxy(button_);
   auto* menu = new QMenu(button_);
@@ -178,7 +178,7 @@ void PatternPicker::setPattern(const std::optional<PaperPattern>& pattern, bool 
   button_->setText(known != nullptr              ? styleText(known->title)
                    : pattern && pattern->picture ? tr("Picture of your own")
                                                  : tr("No pattern"));
-  button_->setIcon(paperSwatch(pattern, devicePixelRatioF()));
+  button_->setIcon(paperSwatch(pattern, devicePixelRatioF(), kSwatchGap));
   details_->setVisible(pattern.has_value());
   if (!pattern) return;
   scale_->setLength(pattern->scale);

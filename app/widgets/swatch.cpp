@@ -7,8 +7,8 @@
 
 namespace creasewright {
 
-QIcon swatchIcon(int side, double devicePixelRatio, const std::optional<QBrush>& fill) {
-  QPixmap picture(QSize(side, side) * devicePixelRatio);
+QIcon swatchIcon(int side, double devicePixelRatio, const std::optional<QBrush>& fill, int gap) {
+  QPixmap picture(QSize(side + gap, side) * devicePixelRatio);
   picture.setDevicePixelRatio(devicePixelRatio);
   picture.fill(Qt::transparent);
   QPainter painter(&picture);

@@ -12,7 +12,7 @@ QSize fittingScreen(const QWidget& window, QSize wanted) {
 }
 
 void fitToWords(QWidget& column, int least) {
-  constexpr int kMost = 360;
+  constexpr int kMost = 380;
   column.setFixedWidth(std::clamp(column.sizeHint().width(), least, kMost));
 }
 

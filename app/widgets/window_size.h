@@ -10,7 +10,7 @@ namespace creasewright {
 QSize fittingScreen(const QWidget& window, QSize wanted);
 
 /// Makes a dialog's column of settings as wide as its words need in the language it is in, at least
-/// `least` and at most 360 pixels.
+/// `least` and at most 380 pixels.
 void fitToWords(QWidget& column, int least);
 
 }  // namespace creasewright

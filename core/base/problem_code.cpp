@@ -142,6 +142,8 @@ std::string_view codeName(ProblemCode code) {
       return "text-faint";
     case ProblemCode::TextTooLarge:
       return "text-too-large";
+    case ProblemCode::TextCovered:
+      return "text-covered";
     case ProblemCode::PictureCoarse:
       return "picture-coarse";
     case ProblemCode::PaperUnknown:

@@ -94,6 +94,7 @@ enum class ProblemCode {
   TextSmall,        // where = piece; line, points, limit (warning)
   TextFaint,        // where = piece; line, contrast, limit (warning)
   TextTooLarge,     // where = piece; line, its width, the room (warning)
+  TextCovered,      // where = piece; line, the piece or kind of extra over it (warning)
   PictureCoarse,    // where = piece; dots to the inch, limit (warning)
   // pages
   PaperUnknown,    // text

@@ -360,6 +360,7 @@ class Dresser {
       }
       if (!made.ribbon) continue;
       made.ribbon->extra = static_cast<int>(i);
+      made.ribbon->host = made.host;
       if (made.ribbon->shape && made.ribbon->shape->face) made.ribbon->shape->face->piece += offset;
       built_.ribbons.push_back(std::move(*made.ribbon));
     }

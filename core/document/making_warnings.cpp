@@ -3,9 +3,11 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <iterator>
 #include <optional>
 #include <vector>
 
+#include "document/covered_words.h"
 #include "document/print_warnings.h"
 #include "document/suggest.h"
 #include "folding/edge_meetings.h"
@@ -137,6 +139,7 @@ Problems makingWarnings(const BuiltDesign& built) {
     warnOfBoard(piece, built.design.board, found);
     for (Problem& problem : printWarnings(piece)) found.push_back(std::move(problem));
   }
+  std::ranges::move(coveredWords(built), std::back_inserter(found));
   return found;
 }
 

@@ -46,8 +46,12 @@ PlaneMap onArc(const TextItem& text, double along) {
 
 std::vector<WordsRun> bent(const TextItem& text, const std::string& words) {
   std::vector<WordsRun> runs;
-  double at = -typeWidth(words, text.height, text.face) / 2;
-  for (const Letter& letter : lettersOf(words, text.height, text.face)) {
+  const std::vector<Letter> letters = lettersOf(words, text.height, text.face);
+  double length = 0;
+  for (const Letter& letter : letters) length += letter.closer + letter.width;
+  double at = -length / 2;
+  for (const Letter& letter : letters) {
+    at += letter.closer;
     const PlaneMap place = onArc(text, at + letter.width / 2);
     at += letter.width;
     if (letter.words != " ")

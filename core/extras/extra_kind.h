@@ -71,7 +71,8 @@ struct RibbonNeed {
   Length bow;  ///< the part of it that is tied
   bool cross = true;
   OutsideBox round;
-  int extra = 0;  ///< index into Design::extras, once built
+  int extra = 0;      ///< index into Design::extras, once built
+  int host = kOnBox;  ///< what it lies on, by its index, once built
   std::vector<RibbonWay> ways = {};
   std::optional<BowShape> shape = {};  ///< of a bow that is no part of a ribbon round the box
 };

@@ -94,6 +94,14 @@ std::optional<Problem> set(std::string_view setting, CardColours& card) {
 
 }  // namespace
 
+Result<CardColours> withColours(CardColours colours, std::string_view text) {
+  const Result<CardColours> written = parseCardColours(text);
+  if (!written) return written.problem();
+  colours.face = written->face;
+  colours.back = written->back;
+  return colours;
+}
+
 Result<CardColours> withPattern(CardColours colours, std::string_view text) {
   const std::vector<std::string_view> said = parts(text, ":");
   if (text == "none") {

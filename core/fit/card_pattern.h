@@ -9,6 +9,10 @@
 
 namespace creasewright {
 
+/// `colours` with those that are written in place of its face and back; its pattern stays. Error:
+/// ColourUnknown.
+Result<CardColours> withColours(CardColours colours, std::string_view text);
+
 /// `colours` with the pattern that is written as `ID`, or
 /// `ID:scale=12mm:turn=45:colours=sage,cream:side=back` with as much of that as is wanted; a slash
 /// may part the colours too, as in `colours=sage/cream`. `plate=yes` sets words on a plain plate.

@@ -6,6 +6,7 @@
 #include <cstdint>
 #include <span>
 
+#include "lettering/kerning.h"
 #include "lettering/serif_widths.h"
 
 namespace creasewright {
@@ -140,14 +141,17 @@ double typeWidth(const std::string& words, double height, Typeface face) {
 
 std::vector<Letter> lettersOf(const std::string& words, double height, Typeface face) {
   std::vector<Letter> letters;
+  char32_t before = 0;
   for (std::size_t at = 0; at < words.size();) {
     const std::size_t from = at;
     const char32_t code = codeAt(words, at);
     const std::string one = words.substr(from, at - from);
-    if (goesWithLast(code) && !letters.empty())
+    if (goesWithLast(code) && !letters.empty()) {
       letters.back().words += one;
-    else
-      letters.push_back({one, advance(code, face) * height});
+      continue;
+    }
+    letters.push_back({one, advance(code, face) * height, kerning(before, code, face) * height});
+    before = code;
   }
   return letters;
 }

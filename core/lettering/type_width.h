@@ -19,6 +19,7 @@ double typeWidth(const std::string& words, double height, Typeface face);
 struct Letter {
   std::string words;  ///< UTF-8
   double width = 0;   ///< mm
+  double closer = 0;  ///< mm that it moves towards the letter before it (kerning), 0 or less
 };
 
 /// The letters of a line in the order in which they are read.

@@ -5,8 +5,8 @@
 
 #include "document/halves.h"
 #include "document/paper_way.h"
+#include "extras/ribbon_picture.h"
 #include "pages/fold_words.h"
-#include "pages/ribbon_picture.h"
 
 namespace creasewright {
 namespace {

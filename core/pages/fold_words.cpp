@@ -5,9 +5,8 @@
 
 #include "drawing/set_words.h"
 #include "drawing/words_on.h"
+#include "drawing/words_on_panel.h"
 #include "geometry/region.h"
-#include "net/pose.h"
-#include "units/angle.h"
 
 namespace creasewright {
 namespace {
@@ -16,13 +15,6 @@ constexpr double kNothing = 1e-4;  // mm2
 
 bool overlap(const Bounds& a, const Bounds& b) {
   return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
-}
-
-/// The frame of words as they are read on the outside of a panel, which is drawn from the inside.
-PlaneMap asRead(const Inscription& words) {
-  const double turn = Angle::degrees(words.turnDegrees).radians();
-  const Point along{std::cos(turn), std::sin(turn)};
-  return {words.at, along * -1, turnLeft(along)};
 }
 
 class Seen {
@@ -84,11 +76,7 @@ PathItem plateOf(const Region& shape, double light) {
 }  // namespace
 
 void addWords(const Net& net, int first, std::vector<Inscription>& words) {
-  if (net.inscriptions.empty()) return;
-  const Pose flat = pose(net, std::vector<Angle>(net.creases.size()));
-  for (Inscription line : net.inscriptions) {
-    const Point3 level = flat[static_cast<std::size_t>(line.panel)].turn({1, 0, 0});
-    line.turnDegrees -= Angle::radians(std::atan2(level.y, level.x)).degrees();
+  for (Inscription& line : wordsOfPanels(net)) {
     line.panel += first;
     words.push_back(std::move(line));
   }
@@ -101,10 +89,10 @@ Drawing wordsSeen(const FoldPicture& picture, std::span<const PanelLook> looks,
   const Seen seen(picture);
   for (const Inscription& line : words) {
     const auto panel = static_cast<std::size_t>(line.panel);
-    TextItem text = textOf(line, {}, 0);
+    TextItem text = textOnPanel(line);
     text.role = Role::Face;
     text.like = Role::Legend;
-    text.plane = picture.planes.at(panel).after(asRead(line));
+    text.plane = picture.planes.at(panel).after(*text.plane);
     const CardColours colours = panel < looks.size() ? looks[panel].colours : CardColours{};
     text.reversed = wordsOn(colours).white;
     const PaperPattern* paper = colours.patternOf(false);

@@ -5,6 +5,7 @@
 #include <set>
 
 #include "folding/loop_closure.h"
+#include "pages/opened_end.h"
 #include "pages/reach.h"
 
 namespace creasewright {
@@ -184,13 +185,23 @@ std::vector<Undone> bottomFolds(const BuiltPiece& piece, int until, Point3 up) {
   return folds;
 }
 
+/// Whether the last stage ends with a flap that slides in, and would slide out again.
+bool slidesInLast(const Net& net) {
+  const int last = net.stageCount();
+  return isTree(net) && std::ranges::any_of(net.bends, [last](const Bend& bend) {
+           return bend.stage == last && bend.why == BendCode::TuckSlidesIn;
+         });
+}
+
 }  // namespace
 
 ClosingStages closingStages(const BuiltPiece& piece, const std::optional<PuttingIn>& putting) {
   const int all = piece.net.stageCount();
-  const int after = std::min(firstOpening(piece.net) - 1, putting ? putting->after : all);
+  const int last = slidesInLast(piece.net) ? all - 1 : all;
+  const int after = std::min({firstOpening(piece.net) - 1, putting ? putting->after : all, last});
   // A roof or an end that folds as a whole can be opened only while the walls hold.
   const bool holds = isTree(piece.net) || (putting && putting->holds);
+  if (!holds && hasBentEnds(piece)) return {all - 1, false, true};
   if (after >= all || !holds) return {all, false};
   // A roof that folds as a whole parts again where its seam is glued.
   const int glued = isTree(piece.net) ? lastGlued(piece.net, piece.folded, after) : after;
@@ -201,6 +212,7 @@ Pose openedPose(const BuiltPiece& piece, const ClosingStages& closing, double sh
                 const Upright& stands) {
   const Net& net = piece.net;
   if (share <= 0 || closing.after >= net.stageCount()) return piece.folded;
+  if (closing.ends) return withEndOut(piece, share, stands.front);
   if (!isTree(net))
     return foldedPose(net,
                       1 - eased(share) * (net.stageCount() - closing.after) / net.stageCount());

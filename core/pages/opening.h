@@ -14,11 +14,12 @@ inline constexpr double kOpen = 1;
 struct ClosingStages {
   int after = 0;       ///< those after this one; Net::stageCount() = none
   bool glued = false;  ///< they are glued: then it is only parted a little
+  bool ends = false;   ///< only the flaps of one end come out (pages/opened_end.h)
 };
 
 /// Those after the last that is glued, of the stages after which the piece can no longer be reached
-/// into; of walls that a lid alone holds up, and of covers, those in which they move. `putting` is
-/// how the product goes into the piece, if it does.
+/// into; of walls that a lid alone holds up, and of covers, those in which they move; the last one
+/// where a flap slides in there. `putting` is how the product goes into the piece, if it does.
 ClosingStages closingStages(const BuiltPiece& piece, const std::optional<PuttingIn>& putting);
 
 /// Directions in the frame of a piece's panel 0.

@@ -129,7 +129,7 @@ PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool 
   Drawing lines = linesOf(piece, behind);
   if (form.cuts) std::ranges::move(lines.paths, std::back_inserter(out.lines.paths));
   // What is written on a piece is written on the side that shows.
-  if (!behind) append(out.lines, printedWords(lines.texts, *piece.colours));
+  if (!behind) append(out.lines, printedWords(lines.texts, *piece.colours, piece.stamped));
   out.lines.paths.push_back(cornerMarks(flat.width, flat.height, form.bleed));
   if (PathItem ticks = foldTicks(piece, form.bleed); !ticks.rings.empty())
     out.lines.paths.push_back(std::move(ticks));

@@ -12,7 +12,7 @@ Polygon plateUnder(const TextItem& text) {
 
 }  // namespace
 
-Drawing printedWords(const std::vector<TextItem>& texts, const CardColours& colours) {
+Drawing printedWords(const std::vector<TextItem>& texts, const CardColours& colours, bool stamped) {
   Drawing out;
   const PaperPattern* paper = colours.patternOf(false);
   const bool white = wordsOn(colours).white;
@@ -24,6 +24,7 @@ Drawing printedWords(const std::vector<TextItem>& texts, const CardColours& colo
                            .filled = true,
                            .colour = Colour{0xFF, 0xFF, 0xFF},
                            .printed = true});
+    if (stamped) continue;
     out.texts.push_back(text);
     out.texts.back().reversed = white;
   }

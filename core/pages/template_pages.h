@@ -53,6 +53,7 @@ struct TemplatePiece {
   std::vector<std::string> panelNames = {};  ///< words for each panel, or none
   const CardColours* colours = nullptr;      ///< Printed: of its card
   Point paperUp = {0, 1};                    ///< Printed: of its paper (document/paper_way.h)
+  bool stamped = false;                      ///< Printed: its words are stamped on, not printed
 };
 
 /// Words of the template, already in the reader's language.

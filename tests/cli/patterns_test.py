@@ -57,6 +57,18 @@ class Patterns(ProgramTest):
             self.assertEqual(card["pattern"]["colours"], ["#F6ECD0", "#244F3C", "#5E9A45"])
         self.assertNotIn("pattern", cards["band"])
 
+    def test_a_colour_beside_a_pattern_takes_neither_away(self):
+        for written in ("mats:colour=plum/cream,pattern=dots:side=back", "mats:pattern=dots:side=back,colour=plum/cream"):
+            cards = self.cards(self.box("--extra", written))
+            mats = [card for name, card in cards.items() if name.startswith("mat")]
+            self.assertTrue(mats)
+            for card in mats:
+                self.assertEqual((card["pattern"]["id"], card["pattern"]["side"]), ("dots", "back"), written)
+                self.assertEqual((card["face"], card["back"]), ("#5A3565", "#F6ECD0"), written)
+        label = "label:layer=circle,pattern=dots,colour=plum"
+        layers = [card for name, card in self.cards(self.box("--extra", label)).items() if name == "label-layer"]
+        self.assertEqual([(card["pattern"]["id"], card["face"]) for card in layers], [("dots", "#5A3565")])
+
     def test_the_picture_of_the_box_shows_them(self):
         design = self.box("--pattern", "dots:colours=#010203,#A00000,#00A000")
         fills = self.printed(design)

@@ -4,6 +4,8 @@
 #include <QStringList>
 
 #include "bridge/text.h"
+#include "units/millimetres.h"
+#include "units/tool_grid.h"
 
 namespace creasewright {
 
@@ -14,6 +16,11 @@ QString sizeIn(const std::vector<Length>& sides, Unit unit) {
   for (const Length side : sides)
     parts.append(lengthText(side, unit, parts.size() + 1 == static_cast<qsizetype>(sides.size())));
   return parts.join(QStringLiteral(" × "));
+}
+
+QString both(const QString& inches, const QString& millimetres) {
+  return QCoreApplication::translate("guide", "%1 (%2)", "a size in inches and in millimetres")
+      .arg(inches, millimetres);
 }
 
 }  // namespace
@@ -30,8 +37,16 @@ std::vector<Unit> unitsOf(GuideUnits units) {
 QString guideSize(const std::vector<Length>& sides, GuideUnits units) {
   const QString first = sizeIn(sides, firstUnit(units));
   if (units != GuideUnits::Both) return first;
-  return QCoreApplication::translate("guide", "%1 (%2)", "a size in inches and in millimetres")
-      .arg(first, sizeIn(sides, Unit::Millimetre));
+  return both(first, sizeIn(sides, Unit::Millimetre));
+}
+
+QString tapeLength(Length length, GuideUnits units) {
+  const auto in = [length](Unit unit) {
+    const ToolGrid steps(unit == Unit::Inch ? Length::inches(1, 8) : mm(1));
+    return lengthText(steps.roundUp(length), unit);
+  };
+  if (units != GuideUnits::Both) return in(firstUnit(units));
+  return both(in(Unit::Inch), in(Unit::Millimetre));
 }
 
 QString keepAwayWords(GuideUnits units) {

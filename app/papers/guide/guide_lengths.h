@@ -13,6 +13,10 @@ enum class GuideUnits { Inch, Millimetre, Both };
 /// A length in one unit or as `2 1/4 in (57.2 mm)`.
 QString guideLength(Length length, GuideUnits units);
 
+/// A length of tape in all, rounded up to what is pulled off a roll: whole millimetres, eighths of
+/// an inch.
+QString tapeLength(Length length, GuideUnits units);
+
 /// `a × b` or `a × b × c`, in one unit or with the second in brackets.
 QString guideSize(const std::vector<Length>& sides, GuideUnits units);
 

@@ -36,7 +36,7 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
     }
     case SupplyKind::Tape:
       return GuideTr::tr("Double-sided tape %1 wide: %n strip(s), %2 in all", "", supply.quantity)
-          .arg(guideLength(supply.width, units), guideLength(supply.length, units));
+          .arg(guideLength(supply.width, units), tapeLength(supply.length, units));
     case SupplyKind::LiquidGlue:
       return GuideTr::tr("Liquid glue for %n place(s)", "", supply.quantity);
     case SupplyKind::FoamDots:
@@ -65,7 +65,7 @@ QString rollWords(Length length, GuideUnits units) {
 /// The same in few words.
 QString tapeWords(const Supply& tape, GuideUnits units) {
   return GuideTr::tr("Double-sided tape, %1: %2 in all")
-      .arg(guideLength(tape.width, units), guideLength(tape.length, units));
+      .arg(guideLength(tape.width, units), tapeLength(tape.length, units));
 }
 
 /// A, B … Z, AA, AB …

@@ -46,6 +46,10 @@ std::vector<std::string> panelNames(const Net& net) {
   return names;
 }
 
+bool isStamped(const BuiltPiece& piece) {
+  return piece.role && piece.role->layer && piece.role->layer->stamped;
+}
+
 TemplateText templateText(const BuiltDesign& design, const TemplateOptions& options) {
   TemplateText out;
   QString title = designTitle(design);
@@ -90,7 +94,7 @@ Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
       pieces.push_back({pieceTitle(built.name).toStdString(), &built.net, &built.flat,
                         &built.scorePlan, &built.gluePlan, cardWords(built.card),
                         built.role.has_value(), built.count, panelNames(built.net),
-                        &built.card.colours, paperUp(design, built)});
+                        &built.card.colours, paperUp(design, built), isStamped(built)});
     }
   }
   return drawTemplate(pieces, options.setup, templateText(design, options), wordingIn(options.unit),

@@ -9,6 +9,7 @@
 #include <gtest/gtest.h>
 
 #include "bridge/style_text.h"
+#include "commands/edits.h"
 #include "gallery/gallery_model.h"
 #include "styles/registry.h"
 
@@ -54,6 +55,27 @@ TEST_F(GalleryViewTest, ShowsEveryStyleWithPicturesAndWords) {
     }();
     EXPECT_NE(folded, blank) << index.data().toString().toStdString();
   }
+}
+
+/// Photos of the box before stay, and that is told; with none there is nothing to tell.
+TEST_F(GalleryViewTest, AnotherStyleTellsOfPhotosThatStay) {
+  const QSignalSpy told(&view_, &GalleryView::told);
+  const auto chooseRow = [&](int row) {
+    list_->setCurrentIndex(list_->model()->index(row, 0));
+    QTest::keyClick(&view_, Qt::Key_Return);
+  };
+  chooseRow(3);
+  EXPECT_EQ(told.count(), 0);
+  const std::string before = session_.design().styleId;
+  changePhotos(session_, {Photo{}}, QStringLiteral("photo"));
+  const std::vector<Photo> photos = session_.design().photos;
+  chooseRow(4);
+  ASSERT_NE(session_.design().styleId, before);
+  EXPECT_EQ(session_.design().photos, photos);
+  ASSERT_EQ(told.count(), 1);
+  EXPECT_TRUE(told.at(0).at(0).toString().contains(QStringLiteral("1 photo")));
+  chooseRow(4);  // the same again
+  EXPECT_EQ(told.count(), 1);
 }
 
 TEST_F(GalleryViewTest, FiltersKeepWhatIsAskedFor) {

@@ -14,10 +14,14 @@
 
 #include "bridge/style_text.h"
 #include "commands/edits.h"
+#include "extras/layer_stack.h"
 #include "output/write_bytes.h"
 #include "own_stock/stock_store.h"
 #include "panels/extra_row.h"
+#include "panels/label_fields.h"
 #include "panels/punch_box.h"
+#include "widgets/length_edit.h"
+#include "widgets/pattern_picker.h"
 
 namespace creasewright {
 namespace {
@@ -127,7 +131,7 @@ TEST_F(ExtrasPanelTest, APunchIsChosenFromThoseOwned) {
   add("label");
   auto* punches = panel_.findChild<PunchBox*>();
   ASSERT_NE(punches, nullptr);
-  ASSERT_EQ(punches->count(), 3);
+  ASSERT_EQ(punches->count(), 4);  // none, these two, and one of its size
   EXPECT_EQ(punches->currentIndex(), 0);
   EXPECT_EQ(punches->itemText(1), QStringLiteral("Circle, 25 mm"));
   emit punches->activated(2);
@@ -138,6 +142,63 @@ TEST_F(ExtrasPanelTest, APunchIsChosenFromThoseOwned) {
   EXPECT_EQ(panel_.findChild<PunchBox*>()->currentIndex(), 2);
   emit panel_.findChild<PunchBox*>()->activated(0);
   EXPECT_FALSE(session_.design().extras[0].parameters.flag("punched"));
+}
+
+/// Without a list too something may be punched as it is.
+TEST_F(ExtrasPanelTest, APunchOfItsSizeNeedsNoList) {
+  ASSERT_FALSE(savePunchCsv("shape,width,height\n"));
+  add("label");
+  auto* punches = panel_.findChild<PunchBox*>();
+  ASSERT_EQ(punches->count(), 2);
+  const Parameters before = session_.design().extras[0].parameters;
+  emit punches->activated(1);
+  const Parameters& after = session_.design().extras[0].parameters;
+  EXPECT_TRUE(after.flag("punched"));
+  EXPECT_EQ(after.length("width"), before.length("width"));
+  EXPECT_EQ(after.count("shape"), before.count("shape"));
+  EXPECT_EQ(panel_.findChild<PunchBox*>()->currentIndex(), 1);
+}
+
+/// A layer asks for its punch, words and paper as the label does, and each goes into the layer.
+TEST_F(ExtrasPanelTest, ALayerHasTheFieldsOfALabel) {
+  add("label");
+  std::vector<Extra> extras = session_.design().extras;
+  extras[0].layers = {standardLayer(extras[0].card, session_.design().grid)};
+  changeExtras(session_, extras, QStringLiteral("layer"));
+  panel_.show();
+  QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);  // rows before
+  const auto fields = panel_.findChildren<LabelFields*>();
+  ASSERT_EQ(fields.size(), 2);
+  ASSERT_EQ(panel_.findChildren<PatternPicker*>().size(), 2);
+  fields[1]->findChild<QPlainTextEdit*>()->setPlainText(QStringLiteral("Soap"));
+  for (auto* box : fields[1]->findChildren<QComboBox*>())
+    if (box->accessibleName() == QStringLiteral("Font")) emit box->activated(1);
+  const ExtraLayer& layer = session_.design().extras[0].layers[0];
+  EXPECT_EQ(layer.lines, std::vector<std::string>{"Soap"});
+  EXPECT_EQ(layer.parameters.count("font"), 1);
+  EXPECT_TRUE(session_.design().extras[0].lines.empty());
+  EXPECT_EQ(session_.design().extras[0].parameters.count("font"), 0);
+  emit panel_.findChildren<PatternPicker*>().at(1)->patternPicked(
+      PaperPattern{"dots", Length::mm(8), 0, {}}, false, {});
+  EXPECT_TRUE(session_.design().extras[0].layers[0].card.colours.pattern.has_value());
+  EXPECT_FALSE(session_.design().extras[0].card.colours.pattern.has_value());
+}
+
+/// The thickness of foam is asked for where there is foam.
+TEST_F(ExtrasPanelTest, FoamIsAskedForWhereItHolds) {
+  add("label");
+  panel_.show();
+  const auto foam = [&]() -> const QWidget* {
+    for (const auto* each : panel_.findChildren<LengthEdit*>())
+      if (each->accessibleName() == QStringLiteral("Foam")) return each;
+    return nullptr;
+  };
+  ASSERT_NE(foam(), nullptr);
+  EXPECT_FALSE(foam()->isVisible());
+  std::vector<Extra> extras = session_.design().extras;
+  extras[0].parameters.setCount("hold", 2);
+  changeExtras(session_, extras, QStringLiteral("foam"));
+  EXPECT_TRUE(foam()->isVisible());
 }
 
 /// A list of punches that cannot be read is one sentence beside what is punched.

@@ -1,13 +1,16 @@
 #include "printing/print_dialog.h"
 
+#include <QAbstractButton>
 #include <QCheckBox>
 #include <QComboBox>
+#include <QCoreApplication>
 #include <QLabel>
 #include <QTest>
 
 #include <gtest/gtest.h>
 
 #include "bridge/label_text.h"
+#include "bridge/language.h"
 #include "commands/edits.h"
 #include "drawing/drawing.h"
 #include "printing/calibration_fields.h"
@@ -88,6 +91,30 @@ TEST_F(Calibration, AScaledPageIsToldAndNotKept) {
   EXPECT_TRUE(told);
   choose(dialog, TemplateKind::CutAndScore);
   EXPECT_FALSE(isSaidOnAll(dialog));
+}
+
+/// No kind of print has a label or a button wider than there is room for its words.
+TEST(PrintedPapersDialog, WordsAreWholeInAnyLanguage) {
+  for (const char* language : {"de", "en"}) {
+    useLanguage(QString::fromLatin1(language));
+    DesignSession session;
+    PrintDialog dialog(session);
+    dialog.show();
+    ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+    for (int kind = 0; kind < dialog.kind().count(); ++kind) {
+      dialog.kind().setCurrentIndex(kind);
+      QCoreApplication::processEvents();
+      for (const auto* label : dialog.findChildren<QLabel*>()) {
+        if (!label->isVisible() || label->wordWrap()) continue;
+        EXPECT_GE(label->width(), label->sizeHint().width()) << label->text().toStdString();
+      }
+      for (const auto* button : dialog.findChildren<QAbstractButton*>()) {
+        if (!button->isVisible()) continue;
+        EXPECT_GE(button->width(), button->sizeHint().width()) << button->text().toStdString();
+      }
+    }
+  }
+  useLanguage(QStringLiteral("en"));
 }
 
 TEST(PrintedPapersDialog, OffersBleedSideAndCuts) {

@@ -3,6 +3,7 @@
 #include <QApplication>
 #include <QComboBox>
 #include <QLabel>
+#include <QScreen>
 #include <QScrollArea>
 #include <QTabBar>
 #include <QTabWidget>
@@ -45,6 +46,13 @@ TEST(MainWindow, NothingIsCutOffAtTheSmallestAndTheUsualSize) {
     EXPECT_EQ(window.columns().isNarrow(), size.width() < Columns::kWideFrom);
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << size.width();
   }
+}
+
+/// With its title and frame it must not reach under the edge of a low screen: its status line is
+/// there.
+TEST(MainWindow, LeavesRoomForItsFrame) {
+  const MainWindow window;
+  EXPECT_LE(window.height(), window.screen()->availableSize().height() - 40);
 }
 
 TEST(MainWindow, NothingIsCutOffInAnyLanguage) {

@@ -91,11 +91,15 @@ TEST_F(StockWindowTest, PunchesAreEnteredAndKept) {
     QTableWidget* table = tableOf(window, "Punches");
     window.findChild<QTabWidget*>()->setCurrentWidget(table);
     ASSERT_EQ(table->rowCount(), 0);
+    EXPECT_TRUE(std::ranges::any_of(window.findChildren<QLabel*>(), [](const QLabel* label) {
+      return label->text().contains(QStringLiteral("each punch"));
+    }));
     press(window, "Add row");
     press(window, "Add row");
     const auto shape = [&](int row) {
       return qobject_cast<QComboBox*>(table->cellWidget(row, columnOf(table, "shape")));
     };
+    EXPECT_GE(table->columnWidth(columnOf(table, "shape")), shape(0)->sizeHint().width());
     shape(0)->setCurrentText(QStringLiteral("Scalloped circle"));
     table->setItem(0, columnOf(table, "width"), new QTableWidgetItem(QStringLiteral("1 3/8 in")));
     shape(1)->setCurrentText(QStringLiteral("Circle"));

@@ -130,6 +130,97 @@ TEST(Gift, DividersCrossInTheirSlots) {
   }
 }
 
+/// All but what has no lid, and tubes while nothing is in them.
+TEST(Gift, OpensWhatMakersOpen) {
+  const std::set<std::string_view> neverClosed{"framed-tray", "rolled-wall-tray",
+                                               "tapered-cup", "platform-insert",
+                                               "treat-scoop", "gusseted-bag"};
+  const std::set<std::string_view> tubes{"open-sleeve", "belly-band"};
+  for (const Style& style : styles())
+    for (const bool filled : {false, true}) {
+      Design design = designFor(style.id);
+      if (!filled)
+        design = *newDesign(style.id, std::nullopt, *findCard("300gsm"), Ease::Easy,
+                            ToolGrid::millimetre());
+      const BuiltDesign built = *build(design);
+      const Gift gift(built);
+      const GiftScene closed = gift.at({});
+      const GiftScene open = gift.at({.opening = kOpen});
+      bool moves = closed.solids.size() != open.solids.size();
+      for (std::size_t i = 0; i < closed.shown.pose.size(); ++i)
+        for (const Point& corner : closed.shown.net.panels[i].outline)
+          moves = moves || distance(closed.shown.pose[i].apply(corner),
+                                    open.shown.pose[i].apply(corner)) > 1;
+      for (std::size_t i = 0; i < closed.solids.size() && !moves; ++i)
+        moves = distance(closed.solids[i].faces.at(0).at(0), open.solids[i].faces.at(0).at(0)) > 1;
+      EXPECT_EQ(moves, !neverClosed.contains(style.id) && (filled || !tubes.contains(style.id)))
+          << style.id << ' ' << filled;
+    }
+}
+
+/// Where a straight way goes through panels.
+int crossings(const Dressed& shown, Point3 from, Point3 to) {
+  int count = 0;
+  for (std::size_t i = 0; i < shown.net.panels.size(); ++i) {
+    const Transform into = shown.pose[i].inverse();
+    const Point3 a = into.apply(from);
+    const Point3 b = into.apply(to);
+    if ((a.z > 0) == (b.z > 0)) continue;
+    const Point3 at = a + (b - a) * (a.z / (a.z - b.z));
+    count += locate({at.x, at.y}, shown.net.panels[i].outline) == Side::Outside ? 0 : 1;
+  }
+  return count;
+}
+
+/// Both flaps of one end come out, whole, and the way into the box is free there and nowhere else.
+TEST(Gift, APillowOpensAtOneEnd) {
+  const BuiltDesign built = builtWith("pillow-box", {});
+  const Gift gift(built);
+  const Dressed closed = gift.at({}).shown;
+  const Dressed open = gift.at({.opening = kOpen}).shown;
+  std::set<std::string> moved;
+  for (std::size_t i = 0; i < closed.net.panels.size(); ++i)
+    if (distance(closed.pose[i].apply(closed.net.panels[i].outline[0]),
+                 open.pose[i].apply(closed.net.panels[i].outline[0])) > 0.1 ||
+        norm(closed.pose[i].normal() - open.pose[i].normal()) > 0.1)
+      moved.insert(closed.net.panels[i].id.substr(0, closed.net.panels[i].id.find('#')));
+  ASSERT_EQ(moved.size(), 2U);
+  const std::string end = moved.begin()->substr(moved.begin()->find('/'));
+  EXPECT_EQ(moved, (std::set{"front" + end, "back" + end}));
+
+  const auto corners = [](const Dressed& shown, std::size_t i) {
+    std::vector<Point3> all;
+    for (const Point& p : shown.net.panels[i].outline) all.push_back(shown.pose[i].apply(p));
+    return all;
+  };
+  int joints = 0;
+  for (std::size_t i = 0; i < closed.net.panels.size(); ++i)
+    for (std::size_t k = 0; k < i; ++k) {
+      const std::string& a = closed.net.panels[i].id;
+      const std::string& b = closed.net.panels[k].id;
+      if (a.substr(0, a.find('#')) != b.substr(0, b.find('#'))) continue;
+      const auto now = std::pair{corners(open, i), corners(open, k)};
+      const auto before = std::pair{corners(closed, i), corners(closed, k)};
+      for (std::size_t m = 0; m < before.first.size(); ++m)
+        for (std::size_t n = 0; n < before.second.size(); ++n) {
+          if (distance(before.first[m], before.second[n]) > 0.02) continue;
+          EXPECT_LT(distance(now.first[m], now.second[n]), 0.1) << a << ' ' << b;
+          ++joints;
+        }
+    }
+  EXPECT_GT(joints, 60);
+
+  const BuiltPiece& box = built.pieces.front();
+  const Point3 middle = (box.cavityBox.low + box.cavityBox.high) / 2;
+  int free = 0;
+  for (const double way : {-400.0, 400.0}) {
+    const Point3 out = middle + Point3{0, way, 0};
+    EXPECT_GT(crossings(closed, middle, out), 0);
+    free += crossings(open, middle, out) == 0 ? 1 : 0;
+  }
+  EXPECT_EQ(free, 1);
+}
+
 TEST(Gift, ABandGoesRoundAllPiecesTogether) {
   for (const char* style : kOfSeveral) {
     const BuiltDesign built = builtWith(style, {"belly-band"});
@@ -196,8 +287,10 @@ TEST(Gift, OpenedOneSeesWhatIsInIt) {
     if (!gift.opens()) continue;
     ++opened;
     const GiftScene scene = gift.at({.opening = kOpen});
+    // From the end too: the mouth of a pillow looks along the table.
     const std::array views{standardView(), View{Angle::degrees(150), Angle::degrees(35)},
-                           View{Angle::degrees(-30), Angle::degrees(75)}};
+                           View{Angle::degrees(-30), Angle::degrees(75)},
+                           View{Angle(), Angle::degrees(5)}};
     const bool seen = std::ranges::any_of(
         views, [&](const View& view) { return showsProduct(gift.picture(scene, view)); });
     // A pouch that is glued all round is only parted.

@@ -335,5 +335,33 @@ TEST(PrintedPapers, WordsStandOutFromTheirPaper) {
   }
 }
 
+/// A plate stays where words are stamped onto it.
+TEST(PrintedPapers, AStampedBlankKeepsItsPlate) {
+  Design design =
+      newDesign("framed-tray", std::nullopt, cards().front(), Ease::Easy, ToolGrid::sixteenthInch())
+          .value();
+  Extra label = standardExtra(**findExtraKind("label"), design.card);
+  label.lines = {"Soap"};
+  label.card.colours.pattern = PaperPattern{"dots", Length::mm(8), 0, {}};
+  label.card.colours.pattern->colours = {*parseColour("plum"), *parseColour("cream")};
+  label.card.colours.pattern->plate = true;
+  design.extras.push_back(label);
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  std::vector<TemplatePiece> parts = partsOf(*built);
+  for (TemplatePiece& part : parts) part.stamped = true;
+  const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, words,
+                                  TemplateKind::Printed);
+  ASSERT_TRUE(pages);
+  int plates = 0;
+  for (const Drawing& page : *pages) {
+    for (const TextItem& text : page.texts) EXPECT_NE(text.label.literal, "Soap");
+    plates += static_cast<int>(std::ranges::count_if(page.paths, [](const PathItem& item) {
+      return item.role == Role::Face && item.colour == Colour{0xFF, 0xFF, 0xFF};
+    }));
+  }
+  EXPECT_EQ(plates, 1);
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -60,10 +60,12 @@ class Planned {
     for (const Length length : {guide.finishedLength, guide.finishedWidth, guide.finishedHeight})
       add(length);
     for (const Supply& supply : guide.supplies) {
-      for (const Length length : {supply.width, supply.height, supply.length}) add(length);
+      for (const Length length : {supply.width, supply.height}) add(length);
       add(supply.quantity);
       if (supply.kind == SupplyKind::Tape && supply.length > Length())
-        add(std::max(1, static_cast<int>(25'000 / supply.length.mm())));
+        addTape(supply.length.mm());
+      else
+        add(supply.length);
     }
     for (const GuidePiece& piece : guide.pieces) add(piece.count);
     for (const Step& step : guide.steps)
@@ -81,6 +83,14 @@ class Planned {
   [[nodiscard]] bool hold(double number) const { return holdsNear(numbers_, number); }
 
  private:
+  /// No less than the strips take, and less than a step more; how many a roll does for.
+  void addTape(double strips) {
+    constexpr double kHair = 1e-6;
+    constexpr double kEighth = 25.4 / 8;
+    numbers_.insert(std::ceil(strips - kHair));
+    numbers_.insert(std::ceil(strips / kEighth - kHair) * kEighth);
+    add(std::max(1, static_cast<int>(25'000 / strips)));
+  }
   void add(int whole) { numbers_.insert(whole); }
   void add(Length length) { numbers_.insert(length.mm()); }
 

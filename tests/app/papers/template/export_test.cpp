@@ -4,12 +4,14 @@
 #include <QFile>
 #include <QImage>
 #include <QTemporaryDir>
+#include <algorithm>
 #include <cmath>
 #include <map>
 #include <set>
 
 #include <gtest/gtest.h>
 
+#include "extras/layer_stack.h"
 #include "support/picture_measure.h"
 
 namespace creasewright {
@@ -130,6 +132,37 @@ TEST(Export, APartNeededTwiceSaysSo) {
   built.pieces[0].count = 2;
   ASSERT_FALSE(exportDesign(built, path, choices()).has_value());
   EXPECT_TRUE(contents(path).contains("Make 2 of these."));
+}
+
+/// What is stamped on is not printed; the finished gift shows it, and what is printed both.
+TEST(Export, WordsOfABlankToStampAreNotPrinted) {
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:80x50x90mm"),
+                             *findCard("0.3mm"), Ease::Easy, ToolGrid::millimetre());
+  Extra label = standardExtra(**findExtraKind("label"), design.card);
+  label.card.colours = parseCardColours("cream").value();
+  label.parameters.set("width", Length::mm(50));
+  label.parameters.set("height", Length::mm(50));
+  ExtraLayer layer = standardLayer(label.card);
+  layer.lines = {"Soap"};
+  label.layers = {layer};
+  for (const bool stamped : {false, true}) {
+    label.layers[0].parameters.setCount("stamped", stamped ? 1 : 0);
+    design.extras = {label};
+    const auto built = build(design);
+    ASSERT_TRUE(built);
+    ExportChoices out = choices();
+    const auto says = [&](const char* words) {
+      const auto files = exportedFiles(*built, QStringLiteral("t.svg"), out);
+      EXPECT_TRUE(files);
+      return files && std::ranges::any_of(
+                          *files, [&](const auto& file) { return file.second.contains(words); });
+    };
+    out.kind = TemplateKind::Printed;
+    EXPECT_EQ(says(">Soap<"), !stamped);
+    out.folded = true;
+    out.kind = TemplateKind::CutAndScore;
+    EXPECT_TRUE(says(">Soap<"));
+  }
 }
 
 /// A design with no title is called as its style is.

@@ -1,4 +1,4 @@
-#include "pages/ribbon_picture.h"
+#include "extras/ribbon_picture.h"
 
 #include <algorithm>
 #include <cmath>
