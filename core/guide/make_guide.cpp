@@ -174,8 +174,9 @@ class GuideWriter {
     push(foldSteps(plans));
   }
 
-  /// What is glued onto a piece while it lies flat.
+  /// What is threaded through a piece or glued onto it while it lies flat.
   void addFlatExtras(int onto) {
+    for (const int pull : pullsThrough(built_, onto)) push(pullStep(built_, pull));
     for (const int extra : flatExtrasOn(built_, onto)) {
       Step step = flatExtraStep(built_, extra, onto);
       for (const int part : step.pieces) make(part);
@@ -321,7 +322,7 @@ class GuideWriter {
   void addRibbons() {
     for (const bool bows : {false, true})
       for (const RibbonNeed& ribbon : built_.ribbons)
-        if (ribbon.shape.has_value() == bows && piecesOf(built_, ribbon.extra).empty())
+        if (!ribbon.pull && ribbon.shape.has_value() == bows && piecesOf(built_, ribbon.extra).empty())
           push(extraStep(built_, ribbon.extra));
   }
 
