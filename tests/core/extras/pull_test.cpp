@@ -158,6 +158,20 @@ TEST(RibbonPull, TakesTheHoleThatIsThereAndNoFaceInsideTheSleeve) {
   }
 }
 
+TEST(RibbonPull, TapeForItsEndsIsOnTheListToo) {
+  Design design = drawer("tray:base/left");
+  const auto tapeOf = [](const Design& each) {
+    Length all;
+    for (const Supply& supply : makeGuide(built(each)).supplies)
+      if (supply.kind == SupplyKind::Tape) all += supply.length;
+    return all;
+  };
+  const Length knotted = tapeOf(design);
+  design.extras[0].parameters.setCount("ends", 1);
+  design.extras[0].parameters.set("end", mm(30));
+  EXPECT_EQ(tapeOf(design), knotted + mm(60));
+}
+
 TEST(RibbonPull, IsThreadedWhileItsPieceLiesFlatAndItsRibbonIsOnTheList) {
   const BuiltDesign whole = built(drawer("tray:base/left"));
   const Guide guide = makeGuide(whole);
