@@ -4847,6 +4847,50 @@ Frei unter der MIT-Lizenz.</translation>
         <comment>letter, piece, count, size, card</comment>
         <translation>%1: „%2“, %3 Stück, %4, %5.</translation>
     </message>
+    <message>
+        <source>Set in the partition</source>
+        <translation>Den Fächereinsatz einsetzen</translation>
+    </message>
+    <message>
+        <source>Thread the ribbon pull</source>
+        <translation>Das Zugband einfädeln</translation>
+    </message>
+    <message>
+        <source>Stick both ends flat onto the inside with tape, as the figure shows.</source>
+        <translation>Beide Enden innen mit Klebeband flach festkleben, wie das Bild zeigt.</translation>
+    </message>
+    <message>
+        <source>Tie a knot in each end inside; it must not slip through the hole.</source>
+        <translation>Innen in jedes Ende einen Knoten binden; er darf nicht durch das Loch rutschen.</translation>
+    </message>
+    <message>
+        <source>Knot both ends together inside; the knot must not slip through.</source>
+        <translation>Beide Enden innen miteinander verknoten; der Knoten darf nicht durchrutschen.</translation>
+    </message>
+    <message>
+        <source>Thread one end through each hole of “%1” from outside, until the loop stands out %2.</source>
+        <translation>Durch jedes Loch von „%1“ von außen ein Ende fädeln, bis die Schlaufe %2 vorsteht.</translation>
+    </message>
+    <message>
+        <source>Lay it double and thread both ends through the hole of “%1” from outside, until the loop stands out %2.</source>
+        <translation>Doppelt legen und beide Enden von außen durch das Loch von „%1“ fädeln, bis die Schlaufe %2 vorsteht.</translation>
+    </message>
+    <message>
+        <source>Stand each “%1” with its slots up and push each “%2” down into them, slot into slot.</source>
+        <translation>Jedes Teil „%1“ mit den Schlitzen nach oben aufstellen und jedes Teil „%2“ von oben hineinstecken, Schlitz in Schlitz.</translation>
+    </message>
+    <message>
+        <source>Set it into the box and let it stand on the floor.</source>
+        <translation>In die Schachtel setzen, bis es auf dem Boden steht.</translation>
+    </message>
+    <message>
+        <source>Put one piece into each cell.</source>
+        <translation>In jedes Fach ein Stück legen.</translation>
+    </message>
+    <message>
+        <source>The upper edges are level and no divider bulges.</source>
+        <translation>Die oberen Kanten sind bündig, und keine Trennwand wölbt sich.</translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -10173,6 +10217,118 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Hand</source>
         <translation>Handschrift</translation>
+    </message>
+    <message>
+        <source>Partition</source>
+        <translation>Fächereinsatz</translation>
+    </message>
+    <message>
+        <source>Pieces</source>
+        <translation>Stücke</translation>
+    </message>
+    <message>
+        <source>Of the product, one in each cell.</source>
+        <translation>Des Inhalts, eines in jedem Fach.</translation>
+    </message>
+    <message>
+        <source>As the product</source>
+        <translation>Wie der Inhalt</translation>
+    </message>
+    <message>
+        <source>Blocks</source>
+        <translation>Quader</translation>
+    </message>
+    <message>
+        <source>Cylinders</source>
+        <translation>Zylinder</translation>
+    </message>
+    <message>
+        <source>Balls</source>
+        <translation>Kugeln</translation>
+    </message>
+    <message>
+        <source>Size of a piece</source>
+        <translation>Größe eines Stücks</translation>
+    </message>
+    <message>
+        <source>Across; 0 fills its cell.</source>
+        <translation>Durchmesser; 0 füllt das Fach.</translation>
+    </message>
+    <message>
+        <source>Holes</source>
+        <translation>Löcher</translation>
+    </message>
+    <message>
+        <source>One or two; 0 takes a hole that is there, or punches two.</source>
+        <translation>Eines oder zwei; 0 nimmt ein vorhandenes Loch oder stanzt zwei.</translation>
+    </message>
+    <message>
+        <source>Across each hole; the ribbon is gathered to go through.</source>
+        <translation>Durchmesser jedes Lochs; das Band geht gerafft hindurch.</translation>
+    </message>
+    <message>
+        <source>Between two holes, from middle to middle.</source>
+        <translation>Zwischen zwei Löchern, von Mitte zu Mitte.</translation>
+    </message>
+    <message>
+        <source>Stands out</source>
+        <translation>Steht vor</translation>
+    </message>
+    <message>
+        <source>How far the loop reaches when it is pulled.</source>
+        <translation>Wie weit die Schlaufe reicht, wenn daran gezogen wird.</translation>
+    </message>
+    <message>
+        <source>How they are held inside.</source>
+        <translation>Wie sie innen gehalten werden.</translation>
+    </message>
+    <message>
+        <source>Knotted</source>
+        <translation>Geknotet</translation>
+    </message>
+    <message>
+        <source>Stuck flat with tape</source>
+        <translation>Mit Klebeband flach festgeklebt</translation>
+    </message>
+    <message>
+        <source>Length of each end</source>
+        <translation>Länge jedes Endes</translation>
+    </message>
+    <message>
+        <source>Inside; 0 takes what a knot or a strip of tape needs.</source>
+        <translation>Innen; 0 nimmt, was ein Knoten oder ein Stück Klebeband braucht.</translation>
+    </message>
+    <message>
+        <source>Ribbon pull</source>
+        <translation>Zugband</translation>
+    </message>
+    <message>
+        <source>A short loop of ribbon through holes of a face, such as the front of a drawer.</source>
+        <translation>Eine kurze Bandschlaufe durch Löcher einer Fläche, etwa der Stirn einer Schublade.</translation>
+    </message>
+    <message>
+        <source>Slotted dividers that part the box, a piece of the product in each cell.</source>
+        <translation>Geschlitzte Trennwände, die die Schachtel teilen; in jedem Fach liegt ein Stück des Inhalts.</translation>
+    </message>
+    <message>
+        <source>Of the dividers; 0 takes three quarters of the product.</source>
+        <translation>Der Trennwände; 0 nimmt drei Viertel des Inhalts.</translation>
+    </message>
+    <message>
+        <source>Across, share</source>
+        <translation>Quer, Anteil</translation>
+    </message>
+    <message>
+        <source>Percent of the width of the face, besides; less than 0 to the left.</source>
+        <translation>Dazu so viel Prozent der Breite der Fläche; weniger als 0 nach links.</translation>
+    </message>
+    <message>
+        <source>Up, share</source>
+        <translation>Hoch, Anteil</translation>
+    </message>
+    <message>
+        <source>Percent of the height of the face, besides; less than 0 downwards.</source>
+        <translation>Dazu so viel Prozent der Höhe der Fläche; weniger als 0 nach unten.</translation>
     </message>
 </context>
 </TS>

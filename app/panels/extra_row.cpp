@@ -216,7 +216,7 @@ void ExtraRow::showFaces() {
   const Result<const ExtraKind*> kind = findExtraKind(kind_);
   const bool onEveryFace = kind && (*kind)->onEveryFace;
   face_->addItem(onEveryFace ? tr("Every face") : tr("The largest"), QString());
-  for (const std::string& name : faceNames(session_.built()))
+  for (const std::string& name : faceNames(session_.built(), kind ? *kind : nullptr))
     face_->addItem(faceTitle(name), text(name));
   face_->setCurrentIndex(std::max(0, face_->findData(text(extra().face))));
 }

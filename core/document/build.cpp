@@ -230,7 +230,9 @@ BuiltPiece buildPiece(Piece piece, JudgedNet judged, const Card& card, const Des
 void buildPieces(BuiltDesign& built, std::vector<Piece> pieces, const CutWindows& windows,
                  std::map<std::size_t, JudgedNet> judged) {
   for (const auto& [extra, parts] : windows)
-    if (parts && parts->opening) judged.erase(static_cast<std::size_t>(parts->opening->piece));
+    if (parts)
+      for (const FaceOpening& opening : parts->openings)
+        judged.erase(static_cast<std::size_t>(opening.piece));
   const Design& design = built.design;
   for (std::size_t i = 0; i < pieces.size(); ++i) {
     const auto known = judged.find(i);

@@ -23,7 +23,7 @@ struct ExtraRole {
   int extra = 0;  ///< index into Design::extras
   Placing placing = Placing::OnFace;
   std::vector<FacePlace> faces;     ///< their `piece` is one of BuiltDesign::pieces
-  std::optional<Transform> around;  ///< Round: its panel 0 in the frame of the first piece
+  std::optional<Transform> around;  ///< Round, Hanging: its panel 0 in the frame of the first piece
   int host = kOnBox;                ///< index into Design::extras, or the box
   std::optional<LayerFacts> layer = {};
 };
@@ -56,6 +56,7 @@ struct BuiltDesign {
   const Style* style = nullptr;
   std::vector<BuiltPiece> pieces;  ///< the box's own first, then those of its extras
   std::vector<RibbonNeed> ribbons;
+  std::optional<ProductCells> cells;        ///< of the room for the product, where it is parted
   std::map<int, Problem> brokenEdits;       ///< by index into Design::edits, why one is not made
   std::map<int, Problem> brokenStyleEdits;  ///< by index into the edits of Design::ownStyle
   std::vector<FitReason> reasons;           ///< how the product's measures became parameters

@@ -1,6 +1,7 @@
 #include "document/build_extras.h"
 
 #include <algorithm>
+#include <iterator>
 #include <utility>
 
 #include "document/dress.h"
@@ -71,18 +72,22 @@ CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces) {
     if (!kind || !(*kind)->opensFace || !hosts[i]) continue;
     const Result<ExtraParts> parts = partsOf(design.extras[i], host);
     windows.emplace(static_cast<int>(i), parts);
-    if (!parts || !parts->opening) continue;
-    const FaceOpening& opening = *parts->opening;
-    Net& net = pieces[static_cast<std::size_t>(opening.piece)].net;
-    net.panels[static_cast<std::size_t>(opening.panel)].openings.push_back(opening.outline);
+    if (!parts) continue;
+    std::ranges::copy(parts->taken, std::back_inserter(host.taken));
+    for (const FaceOpening& opening : parts->openings) {
+      Net& net = pieces[static_cast<std::size_t>(opening.piece)].net;
+      net.panels[static_cast<std::size_t>(opening.panel)].openings.push_back(opening.outline);
+    }
   }
   return windows;
 }
 
-std::vector<std::string> faceNames(const BuiltDesign& built) {
+std::vector<std::string> faceNames(const BuiltDesign& built, const ExtraKind* kind) {
   const Host host = hostOf(built);
   std::vector<std::string> names;
-  for (const HostFace& face : facesOf(host)) names.push_back(faceName(host, face));
+  const bool own = kind != nullptr && kind->faces;
+  for (const HostFace& face : own ? kind->faces(host) : facesOf(host))
+    names.push_back(faceName(host, face));
   return names;
 }
 

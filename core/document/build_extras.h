@@ -13,8 +13,8 @@ using CutWindows = std::map<int, Result<ExtraParts>>;
 /// Cuts the openings of the design's windows into its pieces, before these are built.
 CutWindows cutWindows(const Design& design, std::vector<Piece>& pieces);
 
-/// The faces an extra may name, as Extra::face writes them, the largest first.
-std::vector<std::string> faceNames(const BuiltDesign& built);
+/// The faces an extra of a kind may name, as Extra::face writes them, the largest first.
+std::vector<std::string> faceNames(const BuiltDesign& built, const ExtraKind* kind = nullptr);
 
 /// An extra of a kind for a design, as it would be added: at its standards, on the tool grid, and a
 /// ribbon only once round where the other way would lead through the air.

@@ -4,6 +4,7 @@
 #include <array>
 #include <charconv>
 #include <cmath>
+#include <span>
 
 #include <nlohmann/json.hpp>
 
@@ -281,15 +282,13 @@ void toVersion7(Json& json) {
   }
 }
 
-constexpr std::array<std::string_view, 4> kSince8{"font", "align", "curve", "points"};
-
-/// Version 7 knew one way to set words.
-void toVersion8(Json& json) {
+/// Gives extras and their layers measures that they lack, at their standards.
+void addMeasures(Json& json, std::span<const std::string_view> keys) {
   if (!json.contains("extras") || !json["extras"].is_array()) return;
-  const auto fill = [](Json& owner, const Json& standard) {
+  const auto fill = [&](Json& owner, const Json& standard) {
     if (!owner.is_object() || !owner.contains("parameters") || !owner["parameters"].is_object())
       return;
-    for (const std::string_view key : kSince8)
+    for (const std::string_view key : keys)
       if (standard.contains(key) && !owner["parameters"].contains(key))
         owner["parameters"][key] = standard[key];
   };
@@ -305,6 +304,18 @@ void toVersion8(Json& json) {
     if (!extra.contains("layers") || !extra["layers"].is_array()) continue;
     for (Json& layer : extra["layers"]) fill(layer, layers);
   }
+}
+
+/// Version 7 knew one way to set words.
+void toVersion8(Json& json) {
+  constexpr std::array<std::string_view, 4> kSince8{"font", "align", "curve", "points"};
+  addMeasures(json, kSince8);
+}
+
+/// Version 8 knew places on a face as lengths alone, which stay as they are.
+void toVersion9(Json& json) {
+  constexpr std::array<std::string_view, 2> kSince9{"across-share", "up-share"};
+  addMeasures(json, kSince9);
 }
 
 /// Labels of an older version stay where they are, but for those that a band hid: they lie on it.
@@ -330,6 +341,7 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 5) toVersion6(json);
     if (version == 6) toVersion7(json);
     if (version == 7) toVersion8(json);
+    if (version == 8) toVersion9(json);
   }
 }
 

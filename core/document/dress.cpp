@@ -2,9 +2,11 @@
 
 #include <algorithm>
 #include <iterator>
+#include <map>
 #include <optional>
 #include <utility>
 
+#include "extras/hanging.h"
 #include "extras/hosting.h"
 #include "extras/ribbon_way.h"
 #include "extras/wrap_round.h"
@@ -38,6 +40,7 @@ bool isCovered(const Problems& problems) {
 struct Made {
   std::vector<BuiltPiece> pieces;  ///< their faces' pieces count among those of the host
   std::optional<RibbonNeed> ribbon;
+  std::optional<ProductCells> cells;
   std::optional<WrapBody> body;
   std::vector<int> wraps;  ///< what goes round below it, itself the last
   Problems problems;
@@ -183,7 +186,7 @@ class Dresser {
   [[nodiscard]] bool carriesBow(std::size_t ribbon) const {
     for (std::size_t i = 0; i < extras().size(); ++i) {
       const ExtraKind* kind = kindAt(i);
-      if (kind == nullptr || kind->runs || kind->ofCard || kind->ofFilm) continue;
+      if (kind == nullptr || kind->ofCard || !mayCarry(*kindAt(ribbon), *kind)) continue;
       if (hostAt(i) == static_cast<int>(ribbon)) return true;
       if (hostAt(i) == kOutermost && lastRibbon() == static_cast<int>(ribbon)) return true;
     }
@@ -298,6 +301,7 @@ class Dresser {
       made.wraps.push_back(static_cast<int>(i));
     }
     made.ribbon = std::move(parts.ribbon);
+    made.cells = std::move(parts.cells);
     for (ExtraPiece& added : parts.pieces) makePiece(i, std::move(added));
   }
 
@@ -353,11 +357,15 @@ class Dresser {
                           std::ranges::find(built_.problems, problem) != built_.problems.end();
         if (!told) built_.problems.push_back(std::move(problem));
       }
+      std::map<std::string, std::string> named;
       for (BuiltPiece& piece : made.pieces) {
         for (FacePlace& face : piece.role->faces) face.piece += offset;
-        piece.name = freeName(piece.name, built_);
+        std::string name = freeName(piece.name, built_);
+        named.emplace(std::exchange(piece.name, name), name);
+        if (piece.held && named.contains(piece.held->to)) piece.held->to = named[piece.held->to];
         built_.pieces.push_back(std::move(piece));
       }
+      if (made.cells) built_.cells = std::move(made.cells);
       if (!made.ribbon) continue;
       made.ribbon->extra = static_cast<int>(i);
       made.ribbon->host = made.host;
@@ -365,6 +373,25 @@ class Dresser {
       built_.ribbons.push_back(std::move(*made.ribbon));
     }
     placeBows();
+    hangTags();
+  }
+
+  /// What hangs on a ribbon, where that leaves it room.
+  void hangTags() {
+    for (const RibbonNeed& ribbon : built_.ribbons)
+      for (int extra = 0; extra < static_cast<int>(made_.size()); ++extra) {
+        std::vector<BuiltPiece*> pieces;
+        std::vector<const Panel*> layers;
+        for (BuiltPiece& piece : built_.pieces) {
+          const auto& role = piece.role;
+          if (!role || role->extra != extra || role->host != ribbon.extra) continue;
+          if (role->placing != Placing::Hanging) continue;
+          pieces.push_back(&piece);
+          layers.push_back(&piece.net.panels.front());
+        }
+        const std::vector<Transform> places = hangingOn(ribbon, layers);
+        for (std::size_t i = 0; i < places.size(); ++i) pieces[i]->role->around = places[i];
+      }
   }
 
   /// Bows where ribbons cross.

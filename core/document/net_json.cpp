@@ -232,12 +232,24 @@ Json extrasJson(const BuiltDesign& built) {
   return list;
 }
 
+Json pullJson(const RibbonPull& pull, const BuiltDesign& built) {
+  const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(pull.face.piece)];
+  return {{"piece", piece.name},
+          {"panel", piece.net.panels[static_cast<std::size_t>(pull.face.panel)].id},
+          {"holes", pull.holes},
+          {"spacing", numberJson(pull.spacing)},
+          {"reach", numberJson(pull.reach)},
+          {"end", numberJson(pull.end)}};
+}
+
 Json ribbonsJson(const BuiltDesign& built) {
   Json list = Json::array();
-  for (const RibbonNeed& ribbon : built.ribbons)
+  for (const RibbonNeed& ribbon : built.ribbons) {
     list.push_back({{"width", numberJson(ribbon.width.mm())},
                     {"length", numberJson(ribbon.length.mm())},
                     {"cross", ribbon.cross}});
+    if (ribbon.pull) list.back()["pull"] = pullJson(*ribbon.pull, built);
+  }
   return list;
 }
 

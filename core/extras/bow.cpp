@@ -36,7 +36,8 @@ Result<std::optional<FacePlace>> placeOf(const Extra& extra, const Host& host) {
   const Result<HostFace> face = faceFor(extra, host);
   if (!face) return face.problem();
   HostFace there = *face;
-  const Point moved = shiftOf(extra.parameters);
+  const Bounds whole = bounds(laidUpright(*face, face->area.outer));
+  const Point moved = shiftOn(whole, extra.parameters);
   there.middle = inPanel(*face, {moved}).front();
   if (locate(there.middle, face->area.outer) == Side::Outside)
     return Problem{ProblemCode::ExtraOffFace, extra.kind, {faceName(host, *face)}};

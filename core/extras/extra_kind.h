@@ -40,8 +40,9 @@ struct LayerFacts {
 struct ExtraPiece {
   Piece part;
   Placing placing = Placing::OnFace;
-  std::vector<FacePlace> faces = {};     ///< OnFace, InFace
-  std::optional<Transform> around = {};  ///< Round: its panel 0 in the frame of Host::pieces[0]
+  std::vector<FacePlace> faces = {};  ///< OnFace, InFace
+  /// Round, Hanging: its panel 0 in the frame of Host::pieces[0].
+  std::optional<Transform> around = {};
   std::optional<Card> card = {};         ///< where it is not the extra's
   std::optional<LayerFacts> layer = {};  ///< of a stack
 };
@@ -50,6 +51,9 @@ struct ExtraPiece {
 struct RibbonWay {
   std::size_t axis = 0;           ///< of OutsideBox
   std::array<double, 3> sizes{};  ///< mm, of all that it goes over; along `axis` nothing
+  /// All that it goes over, about the middle of the box along the axes after `axis`; mm,
+  /// counter-clockwise.
+  Polygon outline = {};
 };
 
 enum class BowForm { TwoLoops, Flat, Layered };
@@ -64,6 +68,18 @@ struct BowShape {
   std::optional<Transform> crossing = {};  ///< the same where ribbons cross, in the first piece
 };
 
+/// A short ribbon through holes of a face, to pull by.
+struct RibbonPull {
+  FacePlace face;      ///< the middle of its holes on the card: x along them, z inwards
+  int holes = 2;       ///< one or two
+  double spacing = 0;  ///< mm between the middles of two holes
+  double hole = 0;     ///< mm across
+  double reach = 0;    ///< mm that its loop stands out when it is pulled
+  double end = 0;      ///< mm of each end inside, knots counted
+  bool taped = false;  ///< its ends are stuck flat, else knotted
+  double caliper = 0;  ///< mm of the card it goes through
+};
+
 /// Ribbon to cut: `length` in all, bow counted.
 struct RibbonNeed {
   Length width;
@@ -74,7 +90,14 @@ struct RibbonNeed {
   int extra = 0;      ///< index into Design::extras, once built
   int host = kOnBox;  ///< what it lies on, by its index, once built
   std::vector<RibbonWay> ways = {};
-  std::optional<BowShape> shape = {};  ///< of a bow that is no part of a ribbon round the box
+  std::optional<BowShape> shape = {};   ///< of a bow that is no part of a ribbon round the box
+  std::optional<RibbonPull> pull = {};  ///< of one to pull by
+};
+
+/// What parts the room of the product, one piece of the product in each part.
+struct ProductCells {
+  Product item;                ///< one piece
+  std::vector<Point> middles;  ///< about the middle of the room, along its length and width, mm
 };
 
 /// An opening to cut into a face of the box, in the panel's frame.
@@ -88,7 +111,8 @@ struct FaceOpening {
 struct ExtraParts {
   std::vector<ExtraPiece> pieces;
   std::optional<RibbonNeed> ribbon;
-  std::optional<FaceOpening> opening;
+  std::vector<FaceOpening> openings = {};
+  std::optional<ProductCells> cells = {};
   std::optional<WrapBody> body = {};   ///< of what goes round
   std::optional<Raised> raised = {};   ///< of what stands out from a face of its host
   std::vector<TakenPlace> taken = {};  ///< on faces, for those that come after
@@ -104,7 +128,9 @@ enum class ExtraAct {
   TieTagOn,
   GlueFilmIn,
   SetInsertIn,
+  SetPartitionIn,
   LaySlipIn,
+  ThreadPull,
   TieRibbon,
   GlueBowOn
 };
@@ -145,6 +171,8 @@ struct ExtraKind {
   std::function<Result<ExtraParts>(const Extra& extra, const Host& host)> build;
   /// Of what goes round the box: its ways, or none where it finds no place.
   std::function<std::vector<WrapRound>(const Extra& extra, const Host& host)> runs = {};
+  /// The faces that may be chosen for it, where they are not those of facesOf.
+  std::function<std::vector<HostFace>(const Host& host)> faces = {};
 };
 
 std::span<const ExtraKind> extraKinds();

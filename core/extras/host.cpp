@@ -83,22 +83,6 @@ Stance stanceOf(const Host& host, const HostPiece& piece) {
   return {back.turn(box.up), back.turn(box.away)};
 }
 
-/// Out of a face, of an extra in the frame of the box, of the box's own piece in the piece's.
-Point3 outOf(const Host& host, const HostFace& face) {
-  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const Point3 out = (*piece.folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
-  return piece.place && host.box ? piece.place->turn(out) : out;
-}
-
-/// Whether a face looks at somebody in front of the box.
-bool isSeen(const Host& host, const HostFace& face) {
-  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  const bool placed = piece.place && host.box;
-  const Point3 up = placed ? host.box->up : uprightOf(*piece.part);
-  const Camera eye = camera(frontView(standardView(), up), up);
-  return dot(outOf(host, face), eye.towardsEye) > 0.2;
-}
-
 HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, const Stance& stance) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(pieceIndex)];
   const Panel& panel = piece.part->net.panels[static_cast<std::size_t>(panelIndex)];
@@ -112,6 +96,50 @@ HostFace faceOf(const Host& host, int pieceIndex, int panelIndex, const Stance& 
   face.size = std::abs(signedArea(panel.outline));
   for (const Polygon& hole : panel.openings) face.size -= std::abs(signedArea(hole));
   return face;
+}
+
+/// Whether card of another piece lies close before a face.
+bool isBehindAnother(const Host& host, const HostFace& face) {
+  constexpr double kClose = 6;  // mm: card, ease, and a little
+  const HostPiece& own = host.pieces[static_cast<std::size_t>(face.piece)];
+  if (!own.place) return true;
+  const Transform place = own.place->after((*own.folded)[static_cast<std::size_t>(face.panel)]);
+  const Point3 from = place.apply(face.middle);
+  const Point3 out = place.normal() * -1;
+  for (const HostPiece& other : host.pieces) {
+    if (&other == &own || !other.place) continue;
+    for (std::size_t i = 0; i < other.part->net.panels.size(); ++i) {
+      const Transform back = other.place->after((*other.folded)[i]).inverse();
+      const Point3 start = back.apply(from);
+      const Point3 way = back.turn(out);
+      if (std::abs(way.z) < 0.1) continue;
+      const double far = -start.z / way.z;
+      const Point there{start.x + way.x * far, start.y + way.y * far};
+      if (far > -0.5 && far < kClose &&
+          locate(there, other.part->net.panels[i].outline) == Side::Inside)
+        return true;
+    }
+  }
+  return false;
+}
+
+/// Every face that shows; of pieces that another goes over none, or those that it leaves open.
+std::vector<HostFace> facesWhere(const Host& host, bool leftOpen) {
+  std::vector<HostFace> faces;
+  for (std::size_t i = 0; i < host.pieces.size(); ++i) {
+    const Piece& piece = *host.pieces[i].part;
+    const bool covered = isCovered(host, piece);
+    if (covered && !leftOpen) continue;
+    const Stance stance = stanceOf(host, host.pieces[i]);
+    for (std::size_t p = 0; p < piece.net.panels.size(); ++p) {
+      if (!piece.net.panels[p].shows) continue;
+      HostFace face = faceOf(host, static_cast<int>(i), static_cast<int>(p), stance);
+      if (!covered || !isBehindAnother(host, face)) faces.push_back(std::move(face));
+    }
+  }
+  std::ranges::stable_sort(
+      faces, [](const HostFace& a, const HostFace& b) { return a.size > b.size + 1e-6; });
+  return faces;
 }
 
 }  // namespace
@@ -182,19 +210,21 @@ OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double
   return box;
 }
 
-std::vector<HostFace> facesOf(const Host& host) {
-  std::vector<HostFace> faces;
-  for (std::size_t i = 0; i < host.pieces.size(); ++i) {
-    const Piece& piece = *host.pieces[i].part;
-    if (isCovered(host, piece)) continue;
-    const Stance stance = stanceOf(host, host.pieces[i]);
-    for (std::size_t p = 0; p < piece.net.panels.size(); ++p)
-      if (piece.net.panels[p].shows)
-        faces.push_back(faceOf(host, static_cast<int>(i), static_cast<int>(p), stance));
-  }
-  std::ranges::stable_sort(
-      faces, [](const HostFace& a, const HostFace& b) { return a.size > b.size + 1e-6; });
-  return faces;
+std::vector<HostFace> facesOf(const Host& host) { return facesWhere(host, false); }
+std::vector<HostFace> openFacesOf(const Host& host) { return facesWhere(host, true); }
+
+Point3 outOf(const Host& host, const HostFace& face) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const Point3 out = (*piece.folded)[static_cast<std::size_t>(face.panel)].normal() * -1;
+  return piece.place && host.box ? piece.place->turn(out) : out;
+}
+
+bool isSeen(const Host& host, const HostFace& face) {
+  const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
+  const bool placed = piece.place && host.box;
+  const Point3 up = placed ? host.box->up : uprightOf(*piece.part);
+  const Camera eye = camera(frontView(standardView(), up), up);
+  return dot(outOf(host, face), eye.towardsEye) > 0.2;
 }
 
 std::string faceName(const Host& host, const HostFace& face) {

@@ -108,6 +108,13 @@ struct HostFace {
 /// Every face that shows on the finished box, the largest first; those a lid or sleeve goes over
 /// are none.
 std::vector<HostFace> facesOf(const Host& host);
+/// The same and those that a sleeve leaves open, such as the front of a drawer.
+std::vector<HostFace> openFacesOf(const Host& host);
+
+/// Whether a face looks at somebody in front of the box.
+bool isSeen(const Host& host, const HostFace& face);
+/// Out of a face: of an extra in the frame of the box, of the box's own piece in that piece's.
+Point3 outOf(const Host& host, const HostFace& face);
 
 /// A product axis in the frame of a cavity's panel, by Cavity::axes.
 Point3 unitAlong(int axis);

@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "extras/flat_piece.h"
+#include "extras/inside_room.h"
 #include "extras/kinds.h"
 #include "fit/round_product.h"
 #include "styles/parameter_rows.h"
@@ -9,21 +10,9 @@
 namespace creasewright {
 namespace {
 
-constexpr double kClear = 1;  // mm smaller than the box inside (common practice, no source)
-
-/// The free space that holds the product, or nothing.
-std::optional<CavitySize> insideOf(const Host& host) {
-  for (const HostPiece& piece : host.pieces)
-    if (piece.part->cavity && !piece.part->over) {
-      const CavitySize size = sizeAlong(*piece.part->cavity, piece.cavity);
-      if (std::min({size.length, size.width, size.height}) > 5) return size;
-    }
-  return std::nullopt;
-}
-
 /// Half of what the box leaves beside the opening, never more.
 Length marginFor(double inside, Length opening, ToolGrid grid) {
-  const Length whole = grid.roundDown(Length::mm(std::max(0.0, inside - kClear)));
+  const Length whole = grid.roundDown(Length::mm(std::max(0.0, inside - kClearInside)));
   return std::max(Length(), whole - opening) / 2;
 }
 
@@ -63,7 +52,7 @@ Result<ExtraParts> buildSlip(const Extra& extra, const Host& host) {
   const ToolGrid grid = host.bench.grid;
   const auto side = [&](std::string_view key, double room) {
     const Length chosen = extra.parameters.length(key);
-    return chosen > Length() ? chosen : onGridBelow(room - kClear, grid);
+    return chosen > Length() ? chosen : onGridBelow(room - kClearInside, grid);
   };
   const Length width = side("width", inside->length);
   const Length height = side("height", inside->width);

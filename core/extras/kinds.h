@@ -12,8 +12,10 @@ ExtraKind labelExtra();
 ExtraKind tagExtra();
 ExtraKind windowExtra();
 ExtraKind platformExtra();
+ExtraKind partitionExtra();
 ExtraKind slipExtra();
 ExtraKind ribbonExtra();
 ExtraKind bowExtra();
+ExtraKind ribbonPullExtra();
 
 }  // namespace creasewright

@@ -156,8 +156,7 @@ struct Search {
     return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
   }
   [[nodiscard]] bool isPlaced() const {
-    return extra.parameters.count("anchor") > 0 || extra.parameters.length("across") != Length() ||
-           extra.parameters.length("up") != Length();
+    return extra.parameters.count("anchor") > 0 || isShifted(extra.parameters);
   }
   /// Where its own place puts a shape on a face.
   [[nodiscard]] Point ownPlace(const HostFace& face, const Polygon& shape) const {
@@ -171,7 +170,7 @@ struct Search {
     };
     return Point{at(drawnAcross(pull.across), whole.low.x, whole.high.x, own.low.x, own.high.x),
                  at(pull.up, whole.low.y, whole.high.y, own.low.y, own.high.y)} +
-           shiftOf(extra.parameters);
+           shiftOn(whole, extra.parameters);
   }
   /// The largest share that stays on the face at its own place; where it may overhang, the first.
   [[nodiscard]] std::optional<Spot> ownSpot(const HostFace& face) const {
@@ -282,9 +281,13 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
   parts.pieces.push_back(
       {flatPiece("tag", {outline, {opening}}, extra.lines, wordsLookOf(extra.parameters)),
        Placing::Hanging});
+  // The mat is drawn about its middle.
+  Polygon holeInMat = opening;
+  for (Point& p : holeInMat) p = p - Point{size.width.mm(), size.height.mm()} / 2;
   if (extra.parameters.flag("mat"))
     parts.pieces.push_back(
-        {flatPiece("tag-mat", {matOutline(shapeOf(extra), size, grid), {}}), Placing::Hanging});
+        {flatPiece("tag-mat", {matOutline(shapeOf(extra), size, grid), {holeInMat}}),
+         Placing::Hanging});
   return parts;
 }
 

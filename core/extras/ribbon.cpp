@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "extras/kinds.h"
+#include "extras/outline_round.h"
 #include "extras/ribbon_way.h"
 #include "folding/surfaces/scene.h"
 #include "styles/parameter_rows.h"
@@ -85,6 +86,7 @@ std::optional<Problem> airUnder(const Extra& ribbon, const Host& host, const Out
 RibbonWay wayRound(const Host& host, const OutsideBox& box, std::size_t axis, double width) {
   RibbonWay way{axis, overUnder(host, overRaised(host, box, axis, width)).sizes};
   way.sizes.at(axis) = 0;
+  way.outline = outlineRound(host, box, axis, width);
   return way;
 }
 

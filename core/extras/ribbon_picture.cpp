@@ -3,8 +3,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "extras/ribbon_strips.h"
 #include "extras/ribbon_way.h"
-#include "geometry/polygon.h"
+#include "geometry/region.h"
 
 namespace creasewright {
 namespace {
@@ -16,15 +17,6 @@ constexpr double kTied = 28;       // degrees that a tied loop leans up
 constexpr double kFolded = 9;      // degrees of a folded one
 constexpr double kNextLayer = 20;  // mm that the next layer is smaller
 
-void addPanel(Polygon outline, const Transform& place, Net& net, Pose& pose) {
-  Panel panel;
-  panel.id = "ribbon";
-  panel.edges.assign(outline.size(), "edge");
-  panel.outline = std::move(outline);
-  net.panels.push_back(std::move(panel));
-  pose.push_back(place);
-}
-
 Polygon strip(double length, double width) {
   return {{-length / 2, -width / 2},
           {length / 2, -width / 2},
@@ -32,14 +24,21 @@ Polygon strip(double length, double width) {
           {-length / 2, width / 2}};
 }
 
-/// A strip along `along` on the side of a way to which `out` points, its drawn face inwards.
-void addStrip(const OutsideBox& box, const std::array<double, 3>& sizes, std::size_t side,
-              double sign, std::size_t along, double width, double off, Net& net, Pose& pose) {
-  const Point3 out = box.axes.at(side) * sign;
-  const Point3 middle = box.centre + out * (sizes.at(side) / 2 + off);
-  const Point3 x = box.axes.at(along);
-  addPanel(strip(sizes.at(along) + 2 * off, width), Transform::frame(middle, x, cross(out * -1, x)),
-           net, pose);
+/// A way round the box, so far off what it goes over, its drawn face inwards.
+void addWay(const OutsideBox& box, const RibbonWay& way, double width, double off, Net& net,
+            Pose& pose) {
+  const Point3 b = box.axes.at((way.axis + 1) % 3);
+  const Point3 c = box.axes.at((way.axis + 2) % 3);
+  RibbonLine line;
+  line.closed = true;
+  // Counter-clockwise from b to c; inwards is to its left.
+  line.across = cross(b, c);
+  for (const Area& part : offset(region(way.outline), off))
+    for (const Point& p : part.outer) {
+      line.points.push_back(box.centre + b * p.x + c * p.y);
+      line.halves.push_back(width / 2);
+    }
+  addRibbonLine(line, net, pose);
 }
 
 /// How wide a ribbon is drawn.
@@ -57,9 +56,10 @@ void addLoop(const Transform& place, double direction, double tilt, double lengt
   const Point3 along = flat * std::cos(lean) + out * std::sin(lean);
   const Point3 across = cross(along, out);
   constexpr double kOpen = 0.2;  // of its length: half the opening of a loop
-  addPanel(ellipse({length / 2, 0}, length / 2, std::max(width, kOpen * length)),
-           Transform::frame(place.apply(Point{}) + out * off, along, across * (1 / norm(across))),
-           net, pose);
+  addRibbonPanel(
+      ellipse({length / 2, 0}, length / 2, std::max(width, kOpen * length)),
+      Transform::frame(place.apply(Point{}) + out * off, along, across * (1 / norm(across))), net,
+      pose);
 }
 
 /// A tail that lies on what is under it, its end notched by half its width (common practice).
@@ -67,12 +67,12 @@ void addTail(const Transform& place, double direction, double length, double wid
              Net& net, Pose& pose) {
   const Transform turned = place.after(Transform::translation({0, 0, -off}))
                                .after(Transform::rotationZ(Angle::degrees(direction)));
-  addPanel({{0, -width / 2},
-            {length, -width / 2},
-            {length - width / 2, 0},
-            {length, width / 2},
-            {0, width / 2}},
-           turned, net, pose);
+  addRibbonPanel({{0, -width / 2},
+                  {length, -width / 2},
+                  {length - width / 2, 0},
+                  {length, width / 2},
+                  {0, width / 2}},
+                 turned, net, pose);
 }
 
 }  // namespace
@@ -86,12 +86,7 @@ void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose) {
   for (const RibbonWay& way : ribbon.ways) {
     if (share <= there) return;
     there += 1 / parts;
-    const std::size_t b = (way.axis + 1) % 3;
-    const std::size_t c = (way.axis + 2) % 3;
-    for (const double sign : {1.0, -1.0}) {
-      addStrip(ribbon.round, way.sizes, b, sign, c, width, off, net, pose);
-      addStrip(ribbon.round, way.sizes, c, sign, b, width, off, net, pose);
-    }
+    addWay(ribbon.round, way, width, off, net, pose);
     off += kOver;
   }
   if (share <= there) return;
@@ -114,7 +109,7 @@ void addBow(const BowShape& bow, double width, const Transform& place, Net& net,
               pose);
   }
   const Transform top = place.after(Transform::translation({0, 0, -off - 2 * kOff}));
-  addPanel(strip(width, width), top, net, pose);
+  addRibbonPanel(strip(width, width), top, net, pose);
 }
 
 }  // namespace creasewright

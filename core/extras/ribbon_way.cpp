@@ -8,14 +8,23 @@
 
 namespace creasewright {
 
-// Crosswise 2L + 2W + 4H round a bare box: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in
+// Along the convex outline of all that it goes over, as a taut ribbon lies (geometry). Crosswise
+// that is 2L + 2W + 4H round a bare box: two ribbon sellers' worked examples, 11.5 x 5.5 x 4 in
 // give 50 in without a bow, 30 x 20 x 10 cm with a bow of 24 cm give 164 cm. Once round by the same
 // geometry.
 double ribbonRound(const std::vector<RibbonWay>& ways) {
   double round = 0;
   for (const RibbonWay& way : ways)
-    for (const double size : way.sizes) round += 2 * size;
+    for (std::size_t i = 0; i < way.outline.size(); ++i)
+      round += distance(way.outline[i], way.outline[(i + 1) % way.outline.size()]);
   return round;
+}
+
+double reachOf(const RibbonWay& way, std::size_t side, double sign) {
+  double reach = 0;
+  for (const Point& p : way.outline)
+    reach = std::max(reach, sign * (side == (way.axis + 1) % 3 ? p.x : p.y));
+  return reach;
 }
 
 Transform crossingOf(const RibbonNeed& ribbon) {
@@ -27,12 +36,13 @@ Transform crossingOf(const RibbonNeed& ribbon) {
   const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
   const Point3 out = box.axes.at(side) * (level ? -1 : sign);
   double high = 0;
-  for (const RibbonWay& way : ribbon.ways) high = std::max(high, way.sizes.at(side));
+  for (const RibbonWay& way : ribbon.ways)
+    if (way.axis != side) high = std::max(high, reachOf(way, side, level ? -1 : sign));
   Point3 x = box.axes[0];
   // The tails of a bow hang towards the one who looks at it.
   const Point3 eye = camera(frontView(standardView(), box.up), box.up).towardsEye;
   if (dot(cross(out * -1, x), eye) > 0) x = x * -1;
-  return Transform::frame(box.centre + out * (high / 2 + kAbove), x, cross(out * -1, x));
+  return Transform::frame(box.centre + out * (high + kAbove), x, cross(out * -1, x));
 }
 
 ToolGrid ribbonSteps(ToolGrid grid) {

@@ -12,6 +12,9 @@ Transform crossingOf(const RibbonNeed& ribbon);
 /// Ribbon along all its ways, without bow (mm).
 double ribbonRound(const std::vector<RibbonWay>& ways);
 
+/// How far a way lies from the middle of the box on the side of an axis to which `sign` points, mm.
+double reachOf(const RibbonWay& way, std::size_t side, double sign);
+
 /// Ribbon is cut to whole centimetres or half inches.
 ToolGrid ribbonSteps(ToolGrid grid);
 

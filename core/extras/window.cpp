@@ -87,7 +87,7 @@ ExtraParts windowAt(const Search& search, const HostFace& face, const Spot& spot
   Polygon opening = inPanel(there, about(sides, extra.parameters.mm("radius")));
   parts.warnings = coveredBy(extra, search.host, face, region(opening));
   std::ranges::reverse(opening);
-  parts.opening = FaceOpening{face.piece, face.panel, std::move(opening)};
+  parts.openings.push_back({face.piece, face.panel, std::move(opening)});
   return parts;
 }
 

@@ -2,6 +2,8 @@
 
 #include <algorithm>
 
+#include "extras/pull_shape.h"
+
 namespace creasewright {
 namespace {
 
@@ -75,6 +77,29 @@ Step flatExtraStep(const BuiltDesign& built, int extra, int onto) {
   std::erase_if(step.pieces, [&](int index) {
     return !liesOn(built.pieces[static_cast<std::size_t>(index)], onto);
   });
+  return step;
+}
+
+std::vector<int> pullsThrough(const BuiltDesign& built, int piece) {
+  std::vector<int> pulls;
+  for (int i = 0; i < static_cast<int>(built.ribbons.size()); ++i)
+    if (const auto& pull = built.ribbons[static_cast<std::size_t>(i)].pull;
+        pull && pull->face.piece == piece)
+      pulls.push_back(i);
+  return pulls;
+}
+
+Step pullStep(const BuiltDesign& built, int ribbon) {
+  const RibbonNeed& need = built.ribbons[static_cast<std::size_t>(ribbon)];
+  const FacePlace& face = need.pull->face;
+  Step step = extraStep(built, need.extra);
+  step.piece = face.piece;
+  step.figure.kind = FigureKind::Sheet;
+  step.figure.scoresDone = step.figure.wasteGone = true;
+  step.figure.panels.push_back(face.panel);
+  const BuiltPiece& host = built.pieces[static_cast<std::size_t>(face.piece)];
+  for (const Polygon& end : pullEnds(need, host.net.panels[static_cast<std::size_t>(face.panel)]))
+    step.figure.put.push_back(placedOn(host, face, end));
   return step;
 }
 

@@ -13,6 +13,11 @@ Step extraStep(const BuiltDesign& built, int extra);
 /// flat: films behind their openings, mats and labels on the outside.
 Step flatExtraStep(const BuiltDesign& built, int extra, int onto);
 
+/// Ribbons that are threaded through a piece while it lies flat, as indices into
+/// BuiltDesign::ribbons, and the step in which one is.
+std::vector<int> pullsThrough(const BuiltDesign& built, int piece);
+Step pullStep(const BuiltDesign& built, int ribbon);
+
 /// Extras that are glued onto a piece while it lies flat, in the order of doing: films on the
 /// inside, then mats, then what is glued onto them.
 std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece);

@@ -14,6 +14,7 @@
 #include "guide/piece_steps.h"
 #include "guide/putting_in.h"
 #include "guide/sheet_steps.h"
+#include "styles/parameter_text.h"
 
 namespace creasewright {
 namespace {
@@ -117,8 +118,7 @@ class GuideWriter {
     addRibbons();
     for (const int extra : extrasPlaced(built_, Placing::Hanging)) addLater(extra);
     showWhatIsThere();
-    for (const RibbonNeed& ribbon : built_.ribbons)
-      guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    for (const RibbonNeed& ribbon : built_.ribbons) addRibbonSupplies(ribbon);
     trimTogether(guide_.steps);
     addCare(built_, guide_);
     for (Step& step : guide_.steps) step.figure.hand = guide_.hand;
@@ -137,6 +137,21 @@ class GuideWriter {
     const auto made =
         plans_.emplace(index, plansOf(built_, static_cast<std::size_t>(index), guide_.hand));
     return made.first->second;
+  }
+
+  /// The ribbon, and the tape by which its ends are held.
+  void addRibbonSupplies(const RibbonNeed& ribbon) {
+    guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    if (!ribbon.pull || !ribbon.pull->taped) return;
+    const bool inches = unitOf(built_.design.grid) == Unit::Inch;
+    const Length width = inches ? Length::inches(3, 8) : mm(9);
+    const auto tape = std::ranges::find(guide_.supplies, SupplyKind::Tape, &Supply::kind);
+    Supply& rolled =
+        tape != guide_.supplies.end()
+            ? *tape
+            : guide_.supplies.emplace_back(Supply{SupplyKind::Tape, 0, -1, width, {}, {}});
+    rolled.quantity += 2;
+    rolled.length += Length::mm(2 * ribbon.pull->end);
   }
 
   void findHolder() {
@@ -174,8 +189,9 @@ class GuideWriter {
     push(foldSteps(plans));
   }
 
-  /// What is glued onto a piece while it lies flat.
+  /// What is threaded through a piece or glued onto it while it lies flat.
   void addFlatExtras(int onto) {
+    for (const int pull : pullsThrough(built_, onto)) push(pullStep(built_, pull));
     for (const int extra : flatExtrasOn(built_, onto)) {
       Step step = flatExtraStep(built_, extra, onto);
       for (const int part : step.pieces) make(part);
@@ -321,7 +337,8 @@ class GuideWriter {
   void addRibbons() {
     for (const bool bows : {false, true})
       for (const RibbonNeed& ribbon : built_.ribbons)
-        if (ribbon.shape.has_value() == bows && piecesOf(built_, ribbon.extra).empty())
+        if (!ribbon.pull && ribbon.shape.has_value() == bows &&
+            piecesOf(built_, ribbon.extra).empty())
           push(extraStep(built_, ribbon.extra));
   }
 

@@ -71,6 +71,10 @@ Point3 wayOff(const BuiltPiece& piece, const BuiltPiece& other, Point3 up) {
   return up;
 }
 
+bool comesOffAlong(const BuiltPiece& piece, const BuiltPiece& other, Point3 way) {
+  return !endsOf(piece, other, way).low;
+}
+
 std::vector<Transform> copiesOf(const BuiltPiece& piece,
                                 std::span<const BuiltPiece* const> pieces) {
   std::vector<Transform> copies;

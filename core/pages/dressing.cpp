@@ -7,6 +7,7 @@
 #include "document/paper_way.h"
 #include "extras/ribbon_picture.h"
 #include "pages/fold_words.h"
+#include "pages/pull_picture.h"
 
 namespace creasewright {
 namespace {
@@ -102,12 +103,17 @@ void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const
     }
   }
   for (const RibbonNeed& ribbon : built_.ribbons) {
-    if (!ribbon.shape || !ribbon.shape->face || ribbon.shape->face->piece != onto) continue;
     const double share = onWay(ribbon.extra);
     if (share <= 0) continue;
     const std::size_t first = out_.net.panels.size();
-    addBow(*ribbon.shape, ribbon.width.mm(), panelAt(*ribbon.shape->face, share), out_.net,
-           out_.pose);
+    if (ribbon.shape && ribbon.shape->face && ribbon.shape->face->piece == onto)
+      addBow(*ribbon.shape, ribbon.width.mm(), panelAt(*ribbon.shape->face, share), out_.net,
+             out_.pose);
+    if (ribbon.pull && ribbon.pull->face.piece == onto) {
+      const auto panel = static_cast<std::size_t>(ribbon.pull->face.panel);
+      addPull(ribbon, piece.net.panels[panel], panelAt(ribbon.pull->face, 1), share, out_.net,
+              out_.pose);
+    }
     addRibbonPanels(ribbon.extra, first);
   }
 }

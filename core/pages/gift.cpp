@@ -50,6 +50,13 @@ bool stands(const BuiltPiece& piece, const std::vector<const Piece*>& own, const
   return standing && standing->root == root;
 }
 
+/// Turns a direction upwards: over, or a quarter about the length.
+Transform upTurn(Point3 up) {
+  if (std::abs(up.z) > 0.5)
+    return up.z < 0 ? Transform::rotationX(Angle::degrees(180)) : Transform();
+  return Transform::rotationX(Angle::degrees(up.y < 0 ? -90 : 90));
+}
+
 /// What goes round comes off first, then the box is opened.
 struct Shares {
   double wraps = 0;
@@ -80,7 +87,9 @@ Gift::Gift(const BuiltDesign& built) : built_(built) {
   if (const BuiltPiece& first = built.pieces.front(); holds(first))
     up_ = standing(first, 0).turn(uprightOf(first));
   for (const BuiltPiece& piece : built.pieces)
-    if (piece.role && piece.role->around && holds(built.pieces.front())) wraps_.push_back(&piece);
+    if (piece.role && piece.role->placing == Placing::Round && piece.role->around &&
+        holds(built.pieces.front()))
+      wraps_.push_back(&piece);
   std::ranges::stable_sort(wraps_, std::ranges::greater(), [&](const BuiltPiece* wrap) {
     return extrasUnder(built, wrap->role->extra);
   });
@@ -104,7 +113,7 @@ bool Gift::holds(const BuiltPiece& piece) const {
     case Placing::Inside:
       return product_.has_value();
     case Placing::Hanging:
-      return false;
+      return piece.role->around && holds(built_.pieces.front());
   }
   return false;
 }
@@ -142,12 +151,28 @@ Transform Gift::standing(const BuiltPiece& piece, double lifted) const {
   return standing(*other, lifted).after(place);
 }
 
+/// The way in which a piece comes off the one it goes with, in the frame of that one: a drawer
+/// comes out where it is pulled.
+Point3 Gift::wayBy(const BuiltPiece& piece, const BuiltPiece& other) const {
+  constexpr double kAlong = 0.95;  // cosine
+  const Point3 up = standing(other, 0).inverse().turn(up_);
+  const Point3 way = wayOff(piece, other, up);
+  for (const RibbonNeed& ribbon : built_.ribbons) {
+    if (!ribbon.pull || &built_.pieces[static_cast<std::size_t>(ribbon.pull->face.piece)] != &other)
+      continue;
+    const auto panel = static_cast<std::size_t>(ribbon.pull->face.panel);
+    const Point3 pulled = other.folded[panel].normal() * -1;
+    if (dot(pulled, way) > kAlong && comesOffAlong(piece, other, way * -1)) return way * -1;
+  }
+  return way;
+}
+
 /// How a loose or slotted piece has moved in the frame of the one it goes with: a lid up and tilted
 /// back about its rim, all else along its way.
 Transform Gift::offBy(const BuiltPiece& piece, const BuiltPiece& other, double share) const {
   constexpr double kUpwards = 0.9;
   const Transform frame = standing(other, 0);
-  const Point3 off = wayOff(piece, other, frame.inverse().turn(up_));
+  const Point3 off = wayBy(piece, other);
   Reach below;
   Reach above;
   below.take(other.net, other.folded, {}, off);
@@ -234,26 +259,63 @@ double Gift::addInside(const Stood& holder, Dressing& out) const {
   double height = 0;
   for (const bool carrying : {false, true})
     for (const BuiltPiece& part : built_.pieces) {
-      if (!part.role || part.role->placing != Placing::Inside) continue;
+      if (!part.role || part.role->placing != Placing::Inside || part.held) continue;
       const double there = out.onWay(part.role->extra);
       if (there <= 0 || part.cavity.has_value() != carrying) continue;
-      const Transform turned =
-          uprightOf(part).z < 0 ? Transform::rotationX(Angle::degrees(180)) : Transform();
+      const std::vector<Stood> group = slottedTo(part);
+      const Transform turned = upTurn(uprightOf(part));
       std::array<Reach, 3> spans;
       for (std::size_t k = 0; k < 3; ++k)
-        spans.at(k).take(part.net, part.folded, turned, unitAlong(static_cast<int>(k)));
+        for (const Stood& each : group)
+          spans.at(k).take(each.piece->net, each.pose, turned.after(each.place),
+                           unitAlong(static_cast<int>(k)));
       const double caliper = part.card.caliper.mm();
+      const bool edgeDown = std::abs(uprightOf(part).z) < 0.5;  // it stands on cut edges
       const Point3 to{-(spans[0].low + spans[0].high) / 2, -(spans[1].low + spans[1].high) / 2,
-                      height + caliper / 2 - spans[2].low + kAbove * (1 - there)};
+                      height + (edgeDown ? 0 : caliper / 2) - spans[2].low + kAbove * (1 - there)};
       const Transform place = holder.place.after(holder.pose[panel])
                                   .after(floor)
                                   .after(Transform::translation(to))
                                   .after(turned);
-      out.add(part, place, part.folded);
-      out.addOnFaces(part, place, part.folded);
+      for (const Stood& each : group) {
+        out.add(*each.piece, place.after(each.place), each.pose);
+        out.addOnFaces(*each.piece, place.after(each.place), each.pose);
+      }
       if (!carrying) height += caliper;
     }
   return height;
+}
+
+/// A piece that is set into the box and those of its extra that are slotted into it, each as often
+/// as it is made, in the frame of the piece.
+std::vector<Gift::Stood> Gift::slottedTo(const BuiltPiece& part) const {
+  std::vector<const BuiltPiece*> group;
+  for (const BuiltPiece& each : built_.pieces)
+    if (each.role && each.role->extra == part.role->extra) group.push_back(&each);
+  std::vector<Stood> stood;
+  for (const BuiltPiece* each : group) {
+    const bool slotted = each->held && each->held->to == part.name && each->held->place;
+    if (each != &part && !slotted) continue;
+    const Transform place = slotted ? *each->held->place : Transform();
+    stood.push_back({each, place, each->folded});
+    for (const Transform& copy : copiesOf(*each, group))
+      stood.push_back({each, place.after(copy), each->folded});
+  }
+  return stood;
+}
+
+/// What hangs on ribbons round the closed box.
+void Gift::addHanging(const Transform& first, Dressing& out) const {
+  constexpr double kFrom = 50;  // mm before its place, from where it comes
+  for (const BuiltPiece& piece : built_.pieces) {
+    if (!piece.role || piece.role->placing != Placing::Hanging || !piece.role->around) continue;
+    const double there = out.onWay(piece.role->extra);
+    if (there <= 0) continue;
+    const Transform place = first.after(*piece.role->around)
+                                .after(Transform::translation({0, 0, -kFrom * (1 - there)}));
+    out.add(piece, place, piece.folded);
+    out.addOnFaces(piece, place, piece.folded);
+  }
 }
 
 std::vector<Solid> Gift::productIn(const Stood& holder, const GiftState& state, double opening,
@@ -293,7 +355,10 @@ GiftScene Gift::at(const GiftState& state) const {
     scene.solids = productIn(*holder, state, shares.box, raised);
   }
   addWraps(shares.wraps, stood, out);
-  if (state.opening <= 0) out.addRibbons(standing(built_.pieces.front(), 0));
+  if (state.opening <= 0) {
+    out.addRibbons(standing(built_.pieces.front(), 0));
+    addHanging(standing(built_.pieces.front(), 0), out);
+  }
   scene.shown = out.take();
   scene.up = up_;
   return scene;

@@ -60,12 +60,15 @@ class Gift {
   [[nodiscard]] Transform standing(const BuiltPiece& piece, double lifted) const;
   [[nodiscard]] Transform offBy(const BuiltPiece& piece, const BuiltPiece& other,
                                 double share) const;
+  [[nodiscard]] Point3 wayBy(const BuiltPiece& piece, const BuiltPiece& other) const;
   [[nodiscard]] Transform slidOff(const BuiltPiece& wrap, double share,
                                   const std::vector<Stood>& stood) const;
   [[nodiscard]] std::vector<Stood> stoodAt(double opening, bool bottom) const;
   [[nodiscard]] Pose openedBy(const BuiltPiece& piece, double share, bool bottom) const;
   void addWraps(double opening, const std::vector<Stood>& stood, Dressing& out) const;
   double addInside(const Stood& holder, Dressing& out) const;
+  [[nodiscard]] std::vector<Stood> slottedTo(const BuiltPiece& part) const;
+  void addHanging(const Transform& first, Dressing& out) const;
   [[nodiscard]] std::vector<Solid> productIn(const Stood& holder, const GiftState& state,
                                              double opening, double raised) const;
   [[nodiscard]] bool isLoose() const;

@@ -9,12 +9,13 @@ namespace creasewright {
 namespace {
 
 /// What goes onto the bare box comes before what goes round it, and what lies on that after
-/// ribbons.
+/// ribbons. What is pulled by has been threaded before all of them.
 enum class Rank { OnBox, Round, Ribbon, OnExtra, Nowhere };
 
 Rank rankOf(const BuiltDesign& built, int extra) {
   for (const RibbonNeed& ribbon : built.ribbons) {
     if (ribbon.extra != extra) continue;
+    if (ribbon.pull) return Rank::Nowhere;
     if (!ribbon.shape) return ribbon.ways.empty() ? Rank::Nowhere : Rank::Ribbon;
     const bool onBox = ribbon.shape->face &&
                        !built.pieces[static_cast<std::size_t>(ribbon.shape->face->piece)].role;
@@ -24,6 +25,7 @@ Rank rankOf(const BuiltDesign& built, int extra) {
   for (const int index : piecesOf(built, extra)) {
     const ExtraRole& role = *built.pieces[static_cast<std::size_t>(index)].role;
     if (role.placing == Placing::Round && role.around) return Rank::Round;
+    if (role.placing == Placing::Hanging && role.around) return Rank::OnExtra;
     if (role.placing != Placing::OnFace) continue;
     if (role.host < 0) return Rank::OnBox;
     rank = std::min(rank, rankOf(built, role.host) == Rank::OnBox ? Rank::OnBox : Rank::OnExtra);
@@ -60,6 +62,8 @@ bool hasLoose(const BuiltDesign& built) {
 
 std::vector<GiftMoment> giftMoments(const BuiltDesign& built) {
   std::vector<GiftMoment> moments;
+  for (const RibbonNeed& ribbon : built.ribbons)
+    if (ribbon.pull) moments.push_back({MomentCode::AddExtra, ribbon.extra});
   const auto holder = built.design.product ? productHolder(built) : std::nullopt;
   if (holder && holder->putting.after >=
                     built.pieces[static_cast<std::size_t>(holder->piece)].net.stageCount()) {

@@ -69,6 +69,22 @@ Solid restingIn(const BuiltDesign& built, const BuiltPiece& piece, int panel) {
                                                    piece.cavityBox, size, uprightOf(piece))));
 }
 
+/// Its pieces, one in each cell, in the frame of the cavity's panel.
+std::vector<Solid> restingInCells(const BuiltDesign& built, const BuiltPiece& piece, int panel) {
+  const Product& item = built.cells->item;
+  const CavitySize size{item.length.mm(), item.width.mm(), item.height.mm()};
+  const Transform& frame = piece.folded[static_cast<std::size_t>(panel)];
+  const Transform floor = frame.inverse().after(restingPlace(
+      piece.net, piece.folded, *piece.cavity, piece.cavityBox, size, uprightOf(piece)));
+  std::vector<Solid> solids;
+  for (const Point& middle : built.cells->middles) {
+    Solid solid = placed(solidOf(item), Transform::translation({middle.x, middle.y, 0}));
+    solid.colour = item.colour;
+    solids.push_back(placed(solid, floor));
+  }
+  return solids;
+}
+
 /// In a piece from a progress of its fold on.
 ProductInBox lyingIn(const BuiltDesign& built, int index, double from) {
   const BuiltPiece& piece = built.pieces[static_cast<std::size_t>(index)];
@@ -76,7 +92,10 @@ ProductInBox lyingIn(const BuiltDesign& built, int index, double from) {
   out.piece = index;
   out.from = from;
   out.panel = *piece.net.find(piece.cavity->panel);
-  out.at.push_back(restingIn(built, piece, out.panel));
+  if (built.cells)
+    out.at = restingInCells(built, piece, out.panel);
+  else
+    out.at.push_back(restingIn(built, piece, out.panel));
   return out;
 }
 

@@ -8,6 +8,7 @@ from program import ProgramTest
 
 KINDS = [
     "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "made-bow",
+    "ribbon-pull", "partition",
 ]  # fmt: skip
 
 
@@ -95,6 +96,39 @@ class Extras(ProgramTest):
         self.assertIn("Punch “label”", guide.read_text(encoding="utf-8"))
         punches.write_text("shape,width\ncloud,1 in\n", encoding="utf-8")
         self.refuse(*start, "--extra", "label", naming="cloud")
+
+    def test_a_drawer_is_pulled_by_a_ribbon_through_two_holes(self):
+        out = self.folder / "drawer.cwdesign"
+        start = ["new", "--style", "drawer-box", "--product", "box:80x60x30mm", "--grid", "1mm", "-o", out, "--set", "ribbon-hole=0"]
+        self.succeed(*start, "--extra", "ribbon-pull:face=tray:base/left,reach=30mm,spacing=20mm")
+        net = self.folder / "net.json"
+        self.succeed("export", out, "-o", net)
+        page = json.loads(net.read_text(encoding="utf-8"))
+        (ribbon,) = page["ribbons"]
+        self.assertEqual((ribbon["pull"]["piece"], ribbon["pull"]["panel"], ribbon["pull"]["holes"]), ("tray", "base/left", 2))
+        taut = 2 * (30**2 + 10**2) ** 0.5
+        self.assertGreater(ribbon["length"], taut + 2 * ribbon["pull"]["end"])
+        wall = next(p for p in page["pieces"][0]["panels"] if p["id"] == "base/left")
+        self.assertEqual(len(wall["openings"]), 2)
+        guide = self.folder / "guide.html"
+        self.succeed("guide", out, "-o", guide, "--language", "en")
+        self.assertIn("Thread the ribbon pull", guide.read_text(encoding="utf-8"))
+        self.refuse(*start, "--extra", "ribbon-pull:face=tray:base/front", naming="base/front")
+        self.refuse(*start, "--extra", "ribbon-pull:hole=40mm", naming="40")
+
+    def test_a_partition_is_cut_as_slotted_dividers(self):
+        out = self.folder / "box.cwdesign"
+        start = ["new", "--style", "two-piece-box", "--product", "box:112x76x32mm", "--grid", "1mm", "-o", out]
+        self.succeed(*start, "--extra", "partition:columns=4,rows=3,piece-form=balls")
+        pieces = self.pieces(out)
+        self.assertEqual((pieces["long-divider"]["count"], pieces["short-divider"]["count"]), (2, 3))
+        self.assertEqual(pieces["short-divider"]["held"]["to"], "long-divider")
+        guide = self.folder / "guide.html"
+        self.succeed("guide", out, "-o", guide, "--language", "en")
+        text = guide.read_text(encoding="utf-8")
+        self.assertIn("Set in the partition", text)
+        self.assertIn("one piece into each cell", text)
+        self.refuse(*start, "--extra", "partition:height=200mm", naming="200")
 
     def test_a_circle_of_hosts_in_a_file_is_one_sentence(self):
         design = self.box("label", "label")

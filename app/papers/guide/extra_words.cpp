@@ -1,6 +1,7 @@
 #include <algorithm>
 
 #include "bridge/style_text.h"
+#include "extras/place_measures.h"
 #include "guide/extra_steps.h"
 #include "papers/guide/guide_lengths.h"
 #include "papers/guide/step_words.h"
@@ -27,8 +28,12 @@ QString titleOf(ExtraAct act) {
       return GuideTr::tr("Tie on the tag");
     case ExtraAct::SetInsertIn:
       return GuideTr::tr("Set in the insert");
+    case ExtraAct::SetPartitionIn:
+      return GuideTr::tr("Set in the partition");
     case ExtraAct::LaySlipIn:
       return GuideTr::tr("Lay in the greeting slip");
+    case ExtraAct::ThreadPull:
+      return GuideTr::tr("Thread the ribbon pull");
   }
   return {};
 }
@@ -116,8 +121,7 @@ StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units
   const QString under = underLabel(lowest, built);
   if (!glued)
     words.sentences.append(layerOnto(lowest, under, units));
-  else if (extra.parameters.count("anchor") > 1 || extra.parameters.length("across") != Length() ||
-           extra.parameters.length("up") != Length())
+  else if (extra.parameters.count("anchor") > 1 || isShifted(extra.parameters))
     words.sentences.append(GuideTr::tr("Glue it onto %1, where the picture shows it.").arg(under));
   else
     words.sentences.append(GuideTr::tr("Glue it onto the middle of %1.").arg(under));
@@ -209,7 +213,51 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
   return words;
 }
 
+/// How the ends of a pull are held inside.
+QString endWords(const RibbonPull& pull) {
+  if (pull.taped)
+    return GuideTr::tr("Stick both ends flat onto the inside with tape, as the figure shows.");
+  return pull.holes == 2
+             ? GuideTr::tr("Tie a knot in each end inside; it must not slip through the hole.")
+             : GuideTr::tr("Knot both ends together inside; the knot must not slip through.");
+}
+
+StepWords wordPull(const Step& step, const BuiltDesign& built, GuideUnits units) {
+  StepWords words;
+  words.title = titleOf(ExtraAct::ThreadPull);
+  for (const RibbonNeed& ribbon : built.ribbons) {
+    if (ribbon.extra != step.extra || !ribbon.pull) continue;
+    const RibbonPull& pull = *ribbon.pull;
+    words.sentences.append(
+        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
+            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+    words.sentences.append(
+        (pull.holes == 2 ? GuideTr::tr("Thread one end through each hole of “%1” from outside, "
+                                       "until the loop stands out %2.")
+                         : GuideTr::tr("Lay it double and thread both ends through the hole of "
+                                       "“%1” from outside, until the loop stands out %2."))
+            .arg(faceWords(pull.face, built), guideLength(Length::mm(pull.reach), units)));
+    words.sentences.append(endWords(pull));
+  }
+  return words;
+}
+
 StepWords plain(const QString& title, const QString& sentence) { return {title, {sentence}, {}}; }
+
+StepWords wordPartition(const Step& step, const BuiltDesign& built) {
+  StepWords words;
+  words.title = titleOf(ExtraAct::SetPartitionIn);
+  const auto nameOf = [&](std::size_t i) {
+    return pieceTitle(built.pieces.at(static_cast<std::size_t>(step.pieces.at(i))).name);
+  };
+  words.sentences.append(
+      GuideTr::tr("Stand each “%1” with its slots up and push each “%2” down into them, slot into "
+                  "slot.")
+          .arg(nameOf(0), nameOf(1)));
+  words.sentences.append(GuideTr::tr("Set it into the box and let it stand on the floor."));
+  words.checks.append(GuideTr::tr("The upper edges are level and no divider bulges."));
+  return words;
+}
 
 StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) {
   switch (kindOf(built, step.extra).act) {
@@ -235,6 +283,10 @@ StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) 
     case ExtraAct::SetInsertIn:
       return plain(titleOf(ExtraAct::SetInsertIn),
                    GuideTr::tr("Set the insert into the box, its opening up."));
+    case ExtraAct::ThreadPull:
+      return wordPull(step, built, units);
+    case ExtraAct::SetPartitionIn:
+      return wordPartition(step, built);
     case ExtraAct::LaySlipIn:
       return plain(titleOf(ExtraAct::LaySlipIn),
                    GuideTr::tr("Lay it flat into the box; the product goes onto it."));

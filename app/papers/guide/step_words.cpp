@@ -118,9 +118,13 @@ StepWords wordAdhesive(const Step& step, const BuiltDesign& built, GuideUnits un
   return words;
 }
 
-StepWords wordPutIn(const Step& step) {
+StepWords wordPutIn(const Step& step, const BuiltDesign& built) {
   StepWords words;
   words.title = GuideTr::tr("Put the product in");
+  if (built.cells) {
+    words.sentences.append(GuideTr::tr("Put one piece into each cell."));
+    return words;
+  }
   words.sentences.append(step.onInsert ? GuideTr::tr("Stand it in the opening of the insert.")
                          : step.through
                              ? GuideTr::tr("Slide it in from one open end, as the arrow shows.")
@@ -222,7 +226,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
     case StepCode::PutTogether:
       return wordFolds(step, guide, names);
     case StepCode::PutIn:
-      return wordPutIn(step);
+      return wordPutIn(step, built);
     case StepCode::GluePieces:
       return wordGluing(step, guide, built);
     case StepCode::AddExtra:

@@ -1,6 +1,9 @@
 #include <cmath>
+#include <numbers>
 
 #include "core/extras/built_extras.h"
+#include "net/standing.h"
+#include "pages/gift.h"
 
 namespace creasewright {
 namespace {
@@ -93,6 +96,104 @@ TEST(Ribbon, LiesOnCardOrOnABandAndNeverInTheAir) {
   }
   EXPECT_GE(taken, 10);
   EXPECT_GE(refused, 3);
+}
+
+/// Points along all edges of the box's pieces that lie in a slab about the middle, as they are
+/// seen along its axis.
+std::vector<Point> pointsUnder(const BuiltDesign& whole, const RibbonNeed& ribbon,
+                               const RibbonWay& way) {
+  std::vector<const Piece*> parts;
+  for (const BuiltPiece& piece : whole.pieces)
+    if (!piece.role) parts.push_back(&piece);
+  const auto first = standingOf(*parts.front(), parts);
+  const OutsideBox& box = ribbon.round;
+  std::vector<Point> points;
+  for (const BuiltPiece& piece : whole.pieces) {
+    const auto stands = piece.role ? std::nullopt : standingOf(piece, parts);
+    if (!stands || !first || !piece.cavity) continue;
+    const Transform place = first->place.inverse().after(stands->place);
+    for (std::size_t i = 0; i < piece.net.panels.size(); ++i) {
+      const Polygon& ring = piece.net.panels[i].outline;
+      for (std::size_t k = 0; k < ring.size(); ++k) {
+        const Point a = ring[k];
+        const Point step = ring[(k + 1) % ring.size()] - a;
+        const int count = 1 + static_cast<int>(norm(step) / 0.1);
+        for (int n = 0; n < count; ++n) {
+          const Point3 p =
+              place.after(piece.folded[i]).apply(a + step * (1.0 * n / count)) - box.centre;
+          if (std::abs(dot(p, box.axes.at(way.axis))) > ribbon.width.mm() / 2) continue;
+          points.push_back(
+              {dot(p, box.axes.at((way.axis + 1) % 3)), dot(p, box.axes.at((way.axis + 2) % 3))});
+        }
+      }
+    }
+  }
+  return points;
+}
+
+double reachIn(const std::vector<Point>& points, Point way) {
+  double most = -1e9;
+  for (const Point& p : points) most = std::max(most, dot(p, way));
+  return most;
+}
+
+// Law: a ribbon is as long as the convex outline of what it goes round; its perimeter is found from
+// how far that reaches in all directions (Cauchy), with no outline made.
+TEST(Ribbon, FollowsTheOutlineOfWhatItGoesRound) {
+  int ways = 0;
+  int slimmer = 0;
+  const auto judge = [&](const Design& design) {
+    const auto whole = build(design);
+    if (!whole || whole->ribbons.empty()) return;
+    const RibbonNeed& ribbon = whole->ribbons[0];
+    const double caliper = design.card.caliper.mm();
+    double all = 0;
+    for (const RibbonWay& way : ribbon.ways) {
+      const std::vector<Point> points = pointsUnder(*whole, ribbon, way);
+      constexpr int kDirections = 720;
+      double round = 0;
+      for (int i = 0; i < kDirections; ++i) {
+        const double turn = 2 * std::numbers::pi * i / kDirections;
+        const Point out{std::cos(turn), std::sin(turn)};
+        const double reach = reachIn(points, out);
+        round += reach * 2 * std::numbers::pi / kDirections;
+        // It lies outside the card everywhere, and close to it.
+        EXPECT_GT(reachIn(way.outline, out), reach + caliper / 2 - 0.01);
+        EXPECT_LT(reachIn(way.outline, out), reach + 1.2 * caliper + 0.2);
+      }
+      all += round;
+      const auto [wide, high] =
+          std::pair{bounds(way.outline).width(), bounds(way.outline).height()};
+      slimmer += round < 2 * (wide + high) - 4;
+      ++ways;
+    }
+    const double bow = ribbon.bow.mm();
+    EXPECT_GT(ribbon.length.mm(), all + bow);
+    EXPECT_LT(ribbon.length.mm(),
+              all + bow + 10 + 7 * caliper * static_cast<double>(ribbon.ways.size()));
+  };
+  for (const Style& style : styles()) {
+    SCOPED_TRACE(std::string(style.id));
+    for (const int cross : {0, 1}) {
+      const auto made = newDesign(style.id, *parseProduct("box:70x50x30mm"), *findCard("300gsm"),
+                                  Ease::Easy, ToolGrid::millimetre());
+      if (!made) continue;
+      Design design = *made;
+      design.extras = {extraOf("ribbon", design)};
+      design.extras[0].parameters.setCount("cross", cross);
+      judge(design);
+    }
+  }
+  for (const int sides : {3, 4, 5, 6, 8}) {
+    SCOPED_TRACE(sides);
+    Design design = *newDesign("prism-box-with-lid", *parseProduct("cylinder:70x60mm"),
+                               *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
+    design.parameters.setCount("sides", sides);
+    design.extras = {extraOf("ribbon", design)};
+    judge(design);
+  }
+  EXPECT_GE(ways, 30);
+  EXPECT_GE(slimmer, 4) << "outlines that are no rectangles";
 }
 
 }  // namespace

@@ -31,7 +31,7 @@ BuiltDesign dressedUp(const Style& style) {
   design.styleId = style.id;
   design.parameters = standardParameters(style);
   for (const char* kind : {"ribbon", "tag", "belly-band", "greeting-slip", "label", "platform",
-                           "mats", "window", "sleeve"}) {
+                           "partition", "ribbon-pull", "mats", "window", "sleeve"}) {
     Design more = design;
     more.extras.push_back(standardExtra(**findExtraKind(kind), more.card));
     const auto built = build(more);
@@ -157,7 +157,12 @@ TEST(GuideOrder, FlatWorkFirstWrapsAndTagsLast) {
         EXPECT_EQ(step.figure.kind, FigureKind::Sheet);
         EXPECT_EQ(step.figure.turned, kind != "window");
         EXPECT_FALSE(step.figure.put.empty());
-      } else if (kind == "platform" || kind == "greeting-slip") {
+      } else if (kind == "ribbon-pull") {
+        EXPECT_EQ(folded[static_cast<std::size_t>(step.piece)], 0) << "threaded while it is flat";
+        EXPECT_EQ(step.figure.kind, FigureKind::Sheet);
+        EXPECT_FALSE(step.figure.turned) << "its ends are inside";
+        EXPECT_FALSE(step.figure.put.empty());
+      } else if (kind == "platform" || kind == "greeting-slip" || kind == "partition") {
         EXPECT_FALSE(filled) << kind;
       } else if (kind == "belly-band" || kind == "sleeve") {
         wrapped = true;

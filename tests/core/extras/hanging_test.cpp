@@ -1,0 +1,107 @@
+#include "core/extras/built_extras.h"
+#include "pages/gift.h"
+#include "pages/gift_moments.h"
+#include "support/pierced.h"
+
+namespace creasewright {
+namespace {
+
+using testing::built;
+using testing::extraOf;
+using testing::fitted;
+
+bool hasMoment(const BuiltDesign& whole, int extra) {
+  return std::ranges::any_of(giftMoments(whole), [&](const GiftMoment& moment) {
+    return moment.code == MomentCode::AddExtra && moment.extra == extra;
+  });
+}
+
+/// Whether ribbon lies close behind a place of the tag.
+bool ribbonBehind(const GiftScene& scene, const Transform& tag, Point there) {
+  constexpr double kClose = 4;  // mm
+  const Point3 from = tag.apply(there);
+  for (std::size_t i = 0; i < scene.shown.owners.size(); ++i) {
+    if (scene.shown.owners[i].piece >= 0) continue;
+    const Point3 at = scene.shown.pose[i].inverse().apply(from);
+    if (std::abs(at.z) > kClose) continue;
+    // A hole by the crossing is beside it: within reach of a thread.
+    const Polygon& strip = scene.shown.net.panels[i].outline;
+    if (locate({at.x, at.y}, strip) != Side::Outside || testing::clearOf(strip, {at.x, at.y}) < 7)
+      return true;
+  }
+  return false;
+}
+
+// Law: a tag on a ribbon hangs by its hole on the ribbon, goes through nothing, stays above the
+// ground, and has its moment after the ribbon; one that finds no room there stands beside.
+TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
+  testing::Random random(195);
+  int hanging = 0;
+  int beside = 0;
+  for (const Style& style : styles())
+    for (int round = 0; round < 4; ++round) {
+      SCOPED_TRACE(std::string(style.id) + ' ' + std::to_string(round));
+      Design design = fitted(random, style);
+      design.extras = {extraOf("ribbon", design), extraOf("tag", design)};
+      design.extras[0].parameters.setCount("cross", round % 2);
+      design.extras[1].parameters.setCount("mat", round / 2);
+      design.extras[1].parameters.set("width", Length::mm(random.whole(15, 50)));
+      design.extras[1].parameters.set("height", Length::mm(random.whole(20, 75)));
+      const BuiltDesign whole = built(design);
+      if (whole.ribbons.empty()) continue;
+      const auto pieces = testing::piecesOf(whole, 1);
+      ASSERT_FALSE(pieces.empty());
+      const Gift gift(whole);
+      EXPECT_EQ(hasMoment(whole, 1), pieces[0]->role->around.has_value());
+      EXPECT_EQ(gift.holds(*pieces[0]), pieces[0]->role->around.has_value());
+      if (!pieces[0]->role->around) {
+        ++beside;
+        continue;
+      }
+      ++hanging;
+      const std::vector<GiftMoment> moments = giftMoments(whole);
+      EXPECT_EQ(moments.back().extra, 1) << "after the ribbon";
+      const GiftScene scene = gift.at({});
+      double ground = 1e9;
+      for (std::size_t i = 0; i < scene.shown.owners.size(); ++i)
+        for (const Point& p : scene.shown.net.panels[i].outline) {
+          const int piece = scene.shown.owners[i].piece;
+          if (piece >= 0 && !whole.pieces[static_cast<std::size_t>(piece)].role)
+            ground = std::min(ground, dot(scene.shown.pose[i].apply(p), scene.up));
+        }
+      for (std::size_t i = 0; i < scene.shown.owners.size(); ++i) {
+        const int piece = scene.shown.owners[i].piece;
+        const auto own = [&](int p) {
+          return p >= 0 && whole.pieces[static_cast<std::size_t>(p)].role;
+        };
+        if (!own(piece)) continue;
+        const Panel& tag = scene.shown.net.panels[i];
+        for (const Point& p : tag.outline)
+          EXPECT_GT(dot(scene.shown.pose[i].apply(p), scene.up), ground - 0.5);
+        const Bounds hole = bounds(tag.openings.at(0));
+        EXPECT_TRUE(ribbonBehind(scene, scene.shown.pose[i], (hole.low + hole.high) / 2));
+        for (std::size_t k = 0; k < scene.shown.owners.size(); ++k) {
+          const int other = scene.shown.owners[k].piece;
+          // The loops of a bow stand up through what lies under them.
+          if (other < 0 || own(other)) continue;
+          EXPECT_FALSE(testing::panelsCut(tag, scene.shown.pose[i], scene.shown.net.panels[k],
+                                          scene.shown.pose[k], 0.1))
+              << scene.shown.net.panels[k].id;
+        }
+      }
+    }
+  EXPECT_GT(hanging, 15);
+  EXPECT_GT(beside, 3);
+}
+
+TEST(Hanging, ATagWithNoRibbonStandsBesideAndHasNoMoment) {
+  testing::Random random(196);
+  Design design = fitted(random, **findStyle("straight-tuck-box"));
+  design.extras = {extraOf("tag", design)};
+  const BuiltDesign whole = built(design);
+  EXPECT_FALSE(hasMoment(whole, 0));
+  EXPECT_FALSE(Gift(whole).holds(*testing::piecesOf(whole, 0)[0]));
+}
+
+}  // namespace
+}  // namespace creasewright
