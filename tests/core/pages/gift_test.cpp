@@ -138,7 +138,7 @@ TEST(Gift, OpensWhatMakersOpen) {
   const std::set<std::string_view> tubes{"open-sleeve", "belly-band"};
   for (const Style& style : styles())
     for (const bool filled : {false, true}) {
-      Design design = designFor(style.id);
+      Design design = giftOf(style.id);
       if (!filled)
         design = *newDesign(style.id, std::nullopt, *findCard("300gsm"), Ease::Easy,
                             ToolGrid::millimetre());

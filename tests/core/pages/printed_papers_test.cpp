@@ -350,7 +350,7 @@ TEST(PrintedPapers, AStampedBlankKeepsItsPlate) {
   ASSERT_TRUE(built);
   std::vector<TemplatePiece> parts = partsOf(*built);
   for (TemplatePiece& part : parts) part.stamped = true;
-  const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, words,
+  const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, codes,
                                   TemplateKind::Printed);
   ASSERT_TRUE(pages);
   int plates = 0;
