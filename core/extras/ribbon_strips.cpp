@@ -25,7 +25,7 @@ void join(const Strip& from, const Strip& to, bool smooth, Net& net) {
 
 int addRibbonPanel(Polygon outline, const Transform& place, Net& net, Pose& pose) {
   Panel panel;
-  panel.id = "ribbon";
+  panel.id = "ribbon-strip";
   panel.edges.assign(outline.size(), "edge");
   panel.outline = std::move(outline);
   net.panels.push_back(std::move(panel));
