@@ -33,7 +33,17 @@ bool near(Point p, const Segment& s, double distance) {
          std::min(s.a.y, s.b.y) <= p.y + distance && p.y <= std::max(s.a.y, s.b.y) + distance;
 }
 
+bool boxesMeet(const Segment& s, const Segment& t) {
+  const auto meet = [](double a, double b, double c, double d) {
+    return std::min(a, b) <= std::max(c, d) && std::min(c, d) <= std::max(a, b);
+  };
+  return meet(s.a.x, s.b.x, t.a.x, t.b.x) && meet(s.a.y, s.b.y, t.a.y, t.b.y);
+}
+
+/// The boxes are asked first: of two on one line, far apart, rounding may put each on both sides of
+/// the other.
 bool meet(const Segment& s, const Segment& t) {
+  if (!boxesMeet(s, t)) return false;
   const int a = sign(cross(s.b - s.a, t.a - s.a));
   const int b = sign(cross(s.b - s.a, t.b - s.a));
   const int c = sign(cross(t.b - t.a, s.a - t.a));

@@ -51,6 +51,17 @@ TEST(Polygon, SimpleMeansNoTouchBesidesNeighbours) {
   EXPECT_FALSE(isSimple({{0, 0}, {1, 0}}));
 }
 
+// Two edges of a dodecahedron's net, 169.956312 mm long, that lie on one line but for rounding.
+TEST(Polygon, EdgesOnOneLineFarApartDoNotMeet) {
+  EXPECT_TRUE(isSimple({{0, 423.17392975380278},
+                        {52.519388709290752, 261.53587174071055},
+                        {100, 261},
+                        {84.978155999999899, 161.63805801309226},
+                        {137.49754470929065, 2.8421709430404007e-14},
+                        {-50, -10},
+                        {-50, 430}}));
+}
+
 TEST(Polygon, ArcStaysWithinItsTolerance) {
   const Point centre{3, -2};
   const Point from{13, -2};
