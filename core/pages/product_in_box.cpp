@@ -10,7 +10,7 @@
 namespace creasewright {
 namespace {
 
-Solid solidOf(const Product& product) {
+Solid solidOf(const Product& product, int zones = 12) {
   const double length = product.length.mm();
   const double width = product.width.mm();
   const double height = product.height.mm();
@@ -21,7 +21,7 @@ Solid solidOf(const Product& product) {
     case ProductShape::Cylinder:
       return cylinderSolid(length, height);
     case ProductShape::Sphere:
-      return sphereSolid(length);
+      return sphereSolid(length, zones);
     case ProductShape::Tube:
       return tubeSolid(length, width, height);
   }
@@ -76,9 +76,10 @@ std::vector<Solid> restingInCells(const BuiltDesign& built, const BuiltPiece& pi
   const Transform& frame = piece.folded[static_cast<std::size_t>(panel)];
   const Transform floor = frame.inverse().after(restingPlace(
       piece.net, piece.folded, *piece.cavity, piece.cavityBox, size, uprightOf(piece)));
+  constexpr int kZones = 10;  // of a small one among several, which a frame has to paint in time
   std::vector<Solid> solids;
   for (const Point& middle : built.cells->middles) {
-    Solid solid = placed(solidOf(item), Transform::translation({middle.x, middle.y, 0}));
+    Solid solid = placed(solidOf(item, kZones), Transform::translation({middle.x, middle.y, 0}));
     solid.colour = item.colour;
     solids.push_back(placed(solid, floor));
   }

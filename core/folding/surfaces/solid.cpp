@@ -10,11 +10,11 @@ namespace {
 constexpr int kSides = 24;
 using Ring = std::vector<Point3>;
 
-/// Corner `i` of a ring of kSides about the z axis, with radius `x` and `y` along the axes.
-Ring ring(double x, double y, double z) {
+/// A ring of so many corners about the z axis, with radius `x` and `y` along the axes.
+Ring ring(double x, double y, double z, int sides = kSides) {
   Ring corners;
-  for (int i = 0; i < kSides; ++i) {
-    const double angle = 2 * std::numbers::pi * (i + 0.5) / kSides;
+  for (int i = 0; i < sides; ++i) {
+    const double angle = 2 * std::numbers::pi * (i + 0.5) / sides;
     corners.push_back({x * std::cos(angle), y * std::sin(angle), z});
   }
   return corners;
@@ -75,18 +75,17 @@ Solid cylinderSolid(double diameter, double height) {
   return solid;
 }
 
-Solid sphereSolid(double diameter) {
-  constexpr int kZones = 12;
+Solid sphereSolid(double diameter, int zones) {
   const double radius = diameter / 2;
   const auto zone = [&](int i) {
-    const double latitude = std::numbers::pi * (static_cast<double>(i) / kZones - 0.5);
+    const double latitude = std::numbers::pi * (static_cast<double>(i) / zones - 0.5);
     const double around = radius * std::cos(latitude);
-    return ring(around, around, radius + radius * std::sin(latitude));
+    return ring(around, around, radius + radius * std::sin(latitude), 2 * zones);
   };
   Solid solid;
   cap(solid, zone(1), false);
-  cap(solid, zone(kZones - 1), true);
-  for (int i = 1; i + 1 < kZones; ++i) wall(solid, zone(i), zone(i + 1), true);
+  cap(solid, zone(zones - 1), true);
+  for (int i = 1; i + 1 < zones; ++i) wall(solid, zone(i), zone(i + 1), true);
   return solid;
 }
 

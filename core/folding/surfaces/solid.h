@@ -18,8 +18,9 @@ struct Solid {
 Solid boxSolid(double length, double width, double height);
 /// A prism over a regular polygon of 24 corners that contains the circle.
 Solid cylinderSolid(double diameter, double height);
-/// A globe of 24 meridians and 12 zones about the sphere's centre at half its height.
-Solid sphereSolid(double diameter);
+/// A globe of so many zones, and twice as many meridians, about the sphere's centre at half its
+/// height.
+Solid sphereSolid(double diameter, int zones = 12);
 /// A tube with a flat crimp at its top: round (24 corners) at the bottom, a line of `crimp` mm
 /// along x at the top.
 Solid tubeSolid(double crimp, double thickness, double height);
