@@ -49,8 +49,7 @@ struct ExtraPiece {
 
 /// One way of a ribbon, in the plane through the middle of the box that is square to an axis.
 struct RibbonWay {
-  std::size_t axis = 0;           ///< of OutsideBox
-  std::array<double, 3> sizes{};  ///< mm, of all that it goes over; along `axis` nothing
+  std::size_t axis = 0;  ///< of OutsideBox
   /// All that it goes over, about the middle of the box along the axes after `axis`; mm,
   /// counter-clockwise.
   Polygon outline = {};

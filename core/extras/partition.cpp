@@ -116,29 +116,19 @@ ExtraKind partitionExtra() {
           .summary = worded(
               "styles", "Slotted dividers that part the box, a piece of the product in each cell."),
           .act = ExtraAct::SetPartitionIn,
-          .parameters = {number("columns", worded("styles", "Columns"),
-                                worded("styles", "Cells along the length."))
-                             .standard(3)
-                             .from(2)
-                             .to(8),
-                         number("rows", worded("styles", "Rows"),
-                                worded("styles", "Cells along the width."))
-                             .standard(2)
-                             .from(2)
-                             .to(8),
-                         measure("height", worded("styles", "Height"),
-                                 worded("styles",
-                                        "Of the dividers; 0 takes three quarters of the product."))
-                             .from(Length())
-                             .to(mm(500)),
-                         choice("piece-form", worded("styles", "Pieces"),
-                                worded("styles", "Of the product, one in each cell."),
-                                {worded("styles", "As the product"), worded("styles", "Blocks"),
-                                 worded("styles", "Cylinders"), worded("styles", "Balls")}),
-                         measure("piece-size", worded("styles", "Size of a piece"),
-                                 worded("styles", "Across; 0 fills its cell."))
-                             .from(Length())
-                             .to(mm(300))},
+          .parameters = withCellCounts(
+              {measure("height", worded("styles", "Height"),
+                       worded("styles", "Of the dividers; 0 takes three quarters of the product."))
+                   .from(Length())
+                   .to(mm(500)),
+               choice("piece-form", worded("styles", "Pieces"),
+                      worded("styles", "Of the product, one in each cell."),
+                      {worded("styles", "As the product"), worded("styles", "Blocks"),
+                       worded("styles", "Cylinders"), worded("styles", "Balls")}),
+               measure("piece-size", worded("styles", "Size of a piece"),
+                       worded("styles", "Across; 0 fills its cell."))
+                   .from(Length())
+                   .to(mm(300))}),
           .build = buildPartition};
 }
 

@@ -84,10 +84,7 @@ std::optional<Problem> airUnder(const Extra& ribbon, const Host& host, const Out
 
 /// Once round everything that lies under it.
 RibbonWay wayRound(const Host& host, const OutsideBox& box, std::size_t axis, double width) {
-  RibbonWay way{axis, overUnder(host, overRaised(host, box, axis, width)).sizes};
-  way.sizes.at(axis) = 0;
-  way.outline = outlineRound(host, box, axis, width);
-  return way;
+  return {axis, outlineRound(host, box, axis, width)};
 }
 
 /// Rounded up to the centimetre or half inch.

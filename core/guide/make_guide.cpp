@@ -32,26 +32,27 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
   return piece;
 }
 
+Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
+  for (Supply& known : guide.supplies)
+    if (known.kind == kind && known.width == width) return known;
+  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}});
+}
+
 void addSupplies(const PiecePlans& plans, Guide& guide) {
   const GuidePiece& piece = guide.pieces[static_cast<std::size_t>(plans.index)];
   guide.supplies.push_back(
       {SupplyKind::Card, piece.count, plans.index, piece.width, piece.height, {}});
-  const auto supply = [&guide](SupplyKind kind, Length width) -> Supply& {
-    for (Supply& known : guide.supplies)
-      if (known.kind == kind && known.width == width) return known;
-    guide.supplies.push_back({kind, 0, -1, width, {}, {}});
-    return guide.supplies.back();
-  };
   for (const TapeUse& use : plans.adhesive.tapes) {
-    Supply& tape = supply(SupplyKind::Tape, use.width);
+    Supply& tape = supplyOf(SupplyKind::Tape, use.width, guide);
     tape.quantity += use.strips * piece.count;
     tape.length += use.length * piece.count;
   }
   if (const std::optional<ExtraRole>& role = plans.built.role; role && role->layer)
     if (const LayerFacts& layer = *role->layer; layer.hold == LayerHold::Foam)
-      supply(SupplyKind::FoamDots, layer.foam).quantity += layer.foamDots * piece.count;
+      supplyOf(SupplyKind::FoamDots, layer.foam, guide).quantity += layer.foamDots * piece.count;
   if (plans.adhesive.liquidSpots > 0)
-    supply(SupplyKind::LiquidGlue, Length()).quantity += plans.adhesive.liquidSpots * piece.count;
+    supplyOf(SupplyKind::LiquidGlue, Length(), guide).quantity +=
+        plans.adhesive.liquidSpots * piece.count;
 }
 
 bool isCut(StepCode code) {
@@ -147,9 +148,7 @@ class GuideWriter {
     const Length width = inches ? Length::inches(3, 8) : mm(9);
     const auto tape = std::ranges::find(guide_.supplies, SupplyKind::Tape, &Supply::kind);
     Supply& rolled =
-        tape != guide_.supplies.end()
-            ? *tape
-            : guide_.supplies.emplace_back(Supply{SupplyKind::Tape, 0, -1, width, {}, {}});
+        tape != guide_.supplies.end() ? *tape : supplyOf(SupplyKind::Tape, width, guide_);
     rolled.quantity += 2;
     rolled.length += Length::mm(2 * ribbon.pull->end);
   }

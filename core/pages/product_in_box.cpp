@@ -10,7 +10,7 @@
 namespace creasewright {
 namespace {
 
-Solid solidOf(const Product& product, int zones = 12) {
+Solid solidOf(const Product& product, int zones = kGlobeZones) {
   const double length = product.length.mm();
   const double width = product.width.mm();
   const double height = product.height.mm();
@@ -77,12 +77,11 @@ std::vector<Solid> restingInCells(const BuiltDesign& built, const BuiltPiece& pi
   const Transform floor = frame.inverse().after(restingPlace(
       piece.net, piece.folded, *piece.cavity, piece.cavityBox, size, uprightOf(piece)));
   constexpr int kZones = 10;  // of a small one among several, which a frame has to paint in time
+  Solid one = solidOf(item, kZones);
+  one.colour = item.colour;
   std::vector<Solid> solids;
-  for (const Point& middle : built.cells->middles) {
-    Solid solid = placed(solidOf(item, kZones), Transform::translation({middle.x, middle.y, 0}));
-    solid.colour = item.colour;
-    solids.push_back(placed(solid, floor));
-  }
+  for (const Point& middle : built.cells->middles)
+    solids.push_back(placed(one, floor.after(Transform::translation({middle.x, middle.y, 0}))));
   return solids;
 }
 

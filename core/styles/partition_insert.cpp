@@ -44,23 +44,13 @@ Style partitionInsert() {
       .words = {.panels = {{"divider", worded("panels", "divider")}},
                 .pieces = {{"long-divider", worded("pieces", "long divider")},
                            {"short-divider", worded("pieces", "short divider")}}},
-      .parameters = {number("columns", worded("styles", "Columns"),
-                            worded("styles", "Cells along the length."))
-                         .standard(3)
-                         .from(2)
-                         .to(8),
-                     number("rows", worded("styles", "Rows"),
-                            worded("styles", "Cells along the width."))
-                         .standard(2)
-                         .from(2)
-                         .to(8),
-                     cellParameter("cell-length", worded("styles", "Cell length")),
-                     cellParameter("cell-width", worded("styles", "Cell width")),
-                     measure("height", worded("styles", "Height"),
-                             worded("styles", "Of the dividers."))
-                         .standard(mm(40))
-                         .from(mm(10))
-                         .to(mm(500))},
+      .parameters = withCellCounts(
+          {cellParameter("cell-length", worded("styles", "Cell length")),
+           cellParameter("cell-width", worded("styles", "Cell width")),
+           measure("height", worded("styles", "Height"), worded("styles", "Of the dividers."))
+               .standard(mm(40))
+               .from(mm(10))
+               .to(mm(500))}),
       .easeOn = {true, true, false},
       .needs = insertNeeds,
       .build = buildInsert,

@@ -18,9 +18,12 @@ struct Solid {
 Solid boxSolid(double length, double width, double height);
 /// A prism over a regular polygon of 24 corners that contains the circle.
 Solid cylinderSolid(double diameter, double height);
+/// Zones of a globe that is looked at alone.
+inline constexpr int kGlobeZones = 12;
+
 /// A globe of so many zones, and twice as many meridians, about the sphere's centre at half its
 /// height.
-Solid sphereSolid(double diameter, int zones = 12);
+Solid sphereSolid(double diameter, int zones = kGlobeZones);
 /// A tube with a flat crimp at its top: round (24 corners) at the bottom, a line of `crimp` mm
 /// along x at the top.
 Solid tubeSolid(double crimp, double thickness, double height);

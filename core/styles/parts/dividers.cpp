@@ -1,8 +1,11 @@
 #include "styles/parts/dividers.h"
 
+#include <iterator>
 #include <string>
+#include <utility>
 
 #include "net/net_builder.h"
+#include "styles/parameter_rows.h"
 
 namespace creasewright {
 namespace {
@@ -47,6 +50,20 @@ Piece dividerPiece(const Divider& d, bool slotsAbove, const std::string& name, i
 }
 
 }  // namespace
+
+std::vector<ParameterSpec> withCellCounts(std::vector<ParameterSpec> others) {
+  std::vector<ParameterSpec> all{
+      number("columns", worded("styles", "Columns"), worded("styles", "Cells along the length."))
+          .standard(3)
+          .from(2)
+          .to(8),
+      number("rows", worded("styles", "Rows"), worded("styles", "Cells along the width."))
+          .standard(2)
+          .from(2)
+          .to(8)};
+  std::ranges::move(others, std::back_inserter(all));
+  return all;
+}
 
 Divider dividerOf(double length, int cells, double height, double caliper) {
   return {cells, (length + caliper + kInsertEase) / cells, height, caliper};

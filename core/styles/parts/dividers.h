@@ -3,11 +3,15 @@
 #include <vector>
 
 #include "net/piece.h"
+#include "styles/parameter_spec.h"
 
 namespace creasewright {
 
 /// An insert is 1 mm smaller than the inside of its box (common practice, no published source).
 inline constexpr double kInsertEase = 1;
+
+/// `columns` and `rows`, how many cells there are, before what else there is to choose.
+std::vector<ParameterSpec> withCellCounts(std::vector<ParameterSpec> others);
 
 /// Dividers that slot into one another; mm. Cells are measured from the middle of one divider to
 /// the middle of the next, those at the walls from where the next divider would be.

@@ -11,8 +11,7 @@ std::vector<RibbonWay> crosswise(double length, double width, double height) {
   const auto box = [](double a, double b) {
     return Polygon{{-a / 2, -b / 2}, {a / 2, -b / 2}, {a / 2, b / 2}, {-a / 2, b / 2}};
   };
-  return {{0, {0, width, height}, box(width, height)},
-          {1, {length, 0, height}, box(height, length)}};
+  return {{0, box(width, height)}, {1, box(height, length)}};
 }
 
 // Two ribbon sellers' worked examples.

@@ -548,7 +548,8 @@ TEST(Hosts, ARibbonOnATrayRunsOverTheBandOrIsRefused) {
   const BuiltPiece& band = *piecesOf(along, 1).at(0);
   const Bounds front = bounds(band.net.panels.front().outline);
   const RibbonWay& way = along.ribbons[0].ways.at(0);
-  const double widest = std::max({way.sizes[0], way.sizes[1]});
+  const Bounds round = bounds(way.outline);
+  const double widest = std::max(round.width(), round.height());
   EXPECT_NEAR(widest, front.width() + design.card.caliper.mm(), 1e-6);
   design.extras[0].parameters.setCount("cross", 1);
   design.extras[1].parameters.setCount("full", 1);
