@@ -4,6 +4,7 @@
 
 #include "folding/keyhole.h"
 #include "folding/surfaces/bsp.h"
+#include "folding/surfaces/hidden_plates.h"
 #include "folding/surfaces/scene_parts.h"
 
 namespace creasewright {
@@ -63,6 +64,7 @@ FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point
   const Camera eye = camera(view, up);
   SceneParts parts = sceneParts(net, pose, solids, eye.towardsEye);
   const double tolerance = 1e-7 * parts.size;
+  leaveOutHidden(parts, eye, tolerance);
   picture.edges = visibleEdges(parts.edges, parts.plates, eye, tolerance);
   const Bsp tree(std::move(parts.plates), tolerance);
   for (const Plate* plate : tree.backToFront(eye.towardsEye))
