@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "geometry/segments.h"
 #include "units/angle.h"
 
 namespace creasewright {
@@ -20,37 +21,10 @@ bool allLeftOf(const Polygon& corners, const Segment& line, double side, double 
       corners, [&](const Point& p) { return cross(way, p - line.a) * side >= least; });
 }
 
-int sign(double value) { return (value > 0) - (value < 0); }
-
-bool onSegment(Point p, const Segment& s) {
-  return std::min(s.a.x, s.b.x) <= p.x && p.x <= std::max(s.a.x, s.b.x) &&
-         std::min(s.a.y, s.b.y) <= p.y && p.y <= std::max(s.a.y, s.b.y);
-}
-
 /// Whether `p` is so near the box about a segment that it may be near the segment.
 bool near(Point p, const Segment& s, double distance) {
   return std::min(s.a.x, s.b.x) <= p.x + distance && p.x <= std::max(s.a.x, s.b.x) + distance &&
          std::min(s.a.y, s.b.y) <= p.y + distance && p.y <= std::max(s.a.y, s.b.y) + distance;
-}
-
-bool boxesMeet(const Segment& s, const Segment& t) {
-  const auto meet = [](double a, double b, double c, double d) {
-    return std::min(a, b) <= std::max(c, d) && std::min(c, d) <= std::max(a, b);
-  };
-  return meet(s.a.x, s.b.x, t.a.x, t.b.x) && meet(s.a.y, s.b.y, t.a.y, t.b.y);
-}
-
-/// The boxes are asked first: of two on one line, far apart, rounding may put each on both sides of
-/// the other.
-bool meet(const Segment& s, const Segment& t) {
-  if (!boxesMeet(s, t)) return false;
-  const int a = sign(cross(s.b - s.a, t.a - s.a));
-  const int b = sign(cross(s.b - s.a, t.b - s.a));
-  const int c = sign(cross(t.b - t.a, s.a - t.a));
-  const int d = sign(cross(t.b - t.a, s.b - t.a));
-  if (a * b < 0 && c * d < 0) return true;
-  return (a == 0 && onSegment(t.a, s)) || (b == 0 && onSegment(t.b, s)) ||
-         (c == 0 && onSegment(s.a, t)) || (d == 0 && onSegment(s.b, t));
 }
 
 /// Neighbouring edges share one corner; they must not fold back onto each other.

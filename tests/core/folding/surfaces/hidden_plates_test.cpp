@@ -120,5 +120,33 @@ TEST(HiddenPlates, ABallUnderACardGoesWithItsEdges) {
   EXPECT_EQ(left({under, aside}), left({aside}));
 }
 
+TEST(HiddenPlates, OfAClosedCubeTheThreeFacesTowardsTheEyeStay) {
+  Net net;
+  Pose placed;
+  const auto add = [&](const char* id, Transform frame) {
+    Panel panel;
+    panel.id = id;
+    panel.outline = {{0, 0}, {40, 0}, {40, 40}, {0, 40}};
+    net.panels.push_back(panel);
+    placed.push_back(frame);
+  };
+  add("bottom", Transform());
+  add("top", Transform::translation({0, 0, 40}));
+  add("front", Transform::frame({0, 0, 0}, {1, 0, 0}, {0, 0, 1}));
+  add("back", Transform::frame({0, 40, 0}, {1, 0, 0}, {0, 0, 1}));
+  add("left", Transform::frame({0, 0, 0}, {0, 1, 0}, {0, 0, 1}));
+  add("right", Transform::frame({40, 0, 0}, {0, 1, 0}, {0, 0, 1}));
+  const Camera eye = camera({Angle::degrees(-35), Angle::degrees(25)}, kUpright);
+  const Solid solid =
+      creasewright::placed(boxSolid(20, 20, 20), Transform::translation({20, 20, 1}));
+  SceneParts parts = sceneParts(net, placed, {solid}, eye.towardsEye);
+  leaveOutHidden(parts, eye, 1e-6);
+  std::vector<std::string> stay;
+  for (const Plate& plate : parts.plates)
+    stay.push_back(plate.owner < 0 ? "solid" : net.panels[plate.owner].id);
+  EXPECT_EQ(stay, (std::vector<std::string>{"top", "front", "left"}));
+  EXPECT_EQ(parts.edges.size(), 12u);
+}
+
 }  // namespace
 }  // namespace creasewright

@@ -1,7 +1,7 @@
 #include "folding/surfaces/scene.h"
 
 #include <algorithm>
-#include <set>
+#include <map>
 
 #include <gtest/gtest.h>
 
@@ -181,14 +181,19 @@ TEST(Scene, FromAboveTheFlatNetShowsItsInsideInTrueSize) {
 TEST(Scene, UpperLeftFacesAreTheLightest) {
   const Net net = testing::plainTray(50, 50, 50).take();
   const FoldPicture picture =
-      drawFolded(net, pose(net, 1), {Angle::degrees(-45), Angle::degrees(30)}, kUpwards, {});
-  std::set<double> lights;
+      drawFolded(net, pose(net, 1), {Angle::degrees(-45), Angle::degrees(50)}, kUpwards, {});
+  std::map<int, double> lights;
   for (const Facet& facet : picture.facets) {
     EXPECT_GE(facet.light, 0);
     EXPECT_LE(facet.light, 1);
-    lights.insert(facet.light);
+    lights[facet.panel] = facet.light;
   }
-  EXPECT_GE(lights.size(), 3u);
+  const auto lightOf = [&](const char* id) {
+    EXPECT_TRUE(lights.contains(*net.find(id))) << id;
+    return lights[*net.find(id)];
+  };
+  EXPECT_GT(lightOf("base"), lightOf("left"));
+  EXPECT_GT(lightOf("left"), lightOf("front"));
 }
 
 TEST(Scene, SamePictureEveryTime) {
