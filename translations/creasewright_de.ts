@@ -6999,6 +6999,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The words “%2” on %1 lie under %3, at least in part. Move one of them, or make what covers them smaller.</source>
         <translation>Die Schrift „%2“ auf %1 liegt zumindest teilweise unter %3. Eins von beiden verschieben oder kleiner machen, was sie verdeckt.</translation>
     </message>
+    <message>
+        <source>A layer has no measure “%1”. “creasewright extras” lists the ones it has.</source>
+        <translation>Eine Lage hat kein Maß „%1“. „creasewright extras“ zählt die vorhandenen auf.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” has no measure “%2”. “creasewright extras” lists the ones it has.</source>
+        <translation>Das Extra „%1“ hat kein Maß „%2“. „creasewright extras“ zählt die vorhandenen auf.</translation>
+    </message>
+    <message>
+        <source>The edit %1 has no measure “%2”. “creasewright edits” lists the ones it has.</source>
+        <translation>Die Änderung %1 hat kein Maß „%2“. „creasewright edits“ zählt die vorhandenen auf.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>

@@ -8,6 +8,8 @@
 #include "base/excerpt.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "edits/kinds/edit_kind.h"
+#include "extras/extra_kind.h"
 
 namespace creasewright {
 
@@ -126,6 +128,25 @@ QString insideSentence(const Problem& problem, Unit unit) {
     return Say::tr("a part of it does not hold.");
   const Problem inside{*code, textAt(1), {problem.values.begin() + 2, problem.values.end()}};
   return problemSentence(inside, unit);
+}
+
+/// A measure may be a style's, an extra's, a layer's or an edit's.
+QString unknownMeasureSentence(const Problem& problem, const Values& v) {
+  if (problem.where == "layer") {
+    return Say::tr("A layer has no measure “%1”. “creasewright extras” lists the ones it has.")
+        .arg(v.at(0));
+  }
+  if (findExtraKind(problem.where)) {
+    return Say::tr(
+               "The extra “%1” has no measure “%2”. “creasewright extras” lists the ones it has.")
+        .arg(v.extra(), v.at(0));
+  }
+  if (findEditKind(problem.where)) {
+    return Say::tr("The edit %1 has no measure “%2”. “creasewright edits” lists the ones it has.")
+        .arg(v.edit(), v.at(0));
+  }
+  return Say::tr("The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.")
+      .arg(v.where(), v.at(0));
 }
 
 QString cavitySentence(const Problem& problem, const Values& v) {
@@ -298,10 +319,12 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr("There is no style “%1”. Choose one that “creasewright styles” lists.")
           .arg(v.at(0));
     case ProblemCode::UnknownParameter:
-      return Say::tr(
-                 "The style %1 has no measure “%2”. “creasewright styles” lists the ones it has.")
-          .arg(v.where(), v.at(0));
+      return unknownMeasureSentence(problem, v);
     case ProblemCode::ParameterUnreadable:
+      if (v.count() > 1) {
+        return Say::tr("“%2” is no choice for %1. Choose one of these: %3.")
+            .arg(v.parameter(), v.at(0), v.at(1));
+      }
       return Say::tr(
                  "“%2” cannot be read as %1. Type a length such as 2 5/16 in or 58.7 mm, or a "
                  "whole "

@@ -45,11 +45,16 @@ Extra standardExtra(const ExtraKind& kind, const Card& card) {
   return extra;
 }
 
-std::optional<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text,
-                                     ToolGrid grid) {
-  for (std::size_t i = 0; i < spec.choices.size(); ++i)
+Result<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text, ToolGrid grid) {
+  std::string choices;
+  for (std::size_t i = 0; i < spec.choices.size(); ++i) {
     if (sameWord(spec.choices[i], text)) return static_cast<std::int64_t>(i);
-  return readRaw(spec.kind, text, unitOf(grid));
+    choices += (i == 0 ? "" : ", ") + std::string(spec.choices[i]);
+  }
+  if (const std::optional<std::int64_t> raw = readRaw(spec.kind, text, unitOf(grid))) return *raw;
+  Problem unreadable{ProblemCode::ParameterUnreadable, std::string(spec.key), {excerpt(text)}};
+  if (!choices.empty()) unreadable.values.emplace_back(std::move(choices));
+  return unreadable;
 }
 
 Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view text,
@@ -59,8 +64,8 @@ Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view 
   const auto spec = std::ranges::find((*kind)->parameters, key, &ParameterSpec::key);
   if (spec == (*kind)->parameters.end())
     return Problem{ProblemCode::UnknownParameter, extra.kind, {excerpt(key)}};
-  const std::optional<std::int64_t> raw = readSpec(*spec, text, grid);
-  if (!raw) return Problem{ProblemCode::ParameterUnreadable, std::string(key), {excerpt(text)}};
+  const Result<std::int64_t> raw = readSpec(*spec, text, grid);
+  if (!raw) return raw.problem();
   extra.parameters.setCount(key, *raw);
   return extra;
 }

@@ -185,9 +185,9 @@ Card clearFilm();
 /// where it must be clear.
 Extra standardExtra(const ExtraKind& kind, const Card& card);
 
-/// A raw value (nanometres, count or flag) or the name of a choice; nothing when it cannot be read.
-std::optional<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text,
-                                     ToolGrid grid);
+/// A raw value (nanometres, count or flag) or the name of a choice. Errors: ParameterUnreadable,
+/// with the choices where there are some.
+Result<std::int64_t> readSpec(const ParameterSpec& spec, std::string_view text, ToolGrid grid);
 
 /// Reads `text` as parameter `key`. Errors: ExtraUnknown, UnknownParameter, ParameterUnreadable.
 Result<Extra> withParameter(Extra extra, std::string_view key, std::string_view text,

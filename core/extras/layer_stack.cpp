@@ -242,8 +242,8 @@ Result<ExtraLayer> withParameter(ExtraLayer layer, std::string_view key, std::st
   const std::vector<ParameterSpec> specs = layerParameters();
   const auto spec = std::ranges::find(specs, key, &ParameterSpec::key);
   if (spec == specs.end()) return Problem{ProblemCode::UnknownParameter, "layer", {excerpt(key)}};
-  const std::optional<std::int64_t> raw = readSpec(*spec, text, grid);
-  if (!raw) return Problem{ProblemCode::ParameterUnreadable, std::string(key), {excerpt(text)}};
+  const Result<std::int64_t> raw = readSpec(*spec, text, grid);
+  if (!raw) return raw.problem();
   layer.parameters.setCount(key, *raw);
   return layer;
 }

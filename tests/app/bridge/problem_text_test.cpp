@@ -35,6 +35,18 @@ TEST(ProblemText, TextOfTheUserIsNotTakenForAPlaceholder) {
   EXPECT_TRUE(problemSentence(odd, Unit::Inch).contains("“%1”"));
 }
 
+TEST(ProblemText, AnUnknownMeasureIsSoughtWhereItsOwnerIsListed) {
+  for (const auto& [owner, command] :
+       {std::pair("straight-tuck-box", "styles"), std::pair("label", "extras"),
+        std::pair("layer", "extras"), std::pair("opening", "edits")}) {
+    const Problem unknown{ProblemCode::UnknownParameter, owner, {std::string("brim")}};
+    const QString sentence = problemSentence(unknown, Unit::Inch);
+    EXPECT_TRUE(sentence.contains("“brim”")) << sentence.toStdString();
+    EXPECT_TRUE(sentence.contains(QString("“creasewright %1”").arg(command)))
+        << sentence.toStdString();
+  }
+}
+
 TEST(ProblemText, ACardsThicknessIsNoNoughtOfAnInch) {
   const Problem thick{ProblemCode::CardThick, "box", {Length::mm(0.9), Length::mm(0.6)}};
   const QString sentence = problemSentence(thick, Unit::Inch);
