@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <utility>
 
+#include "base/digit.h"
 #include "base/excerpt.h"
 
 namespace creasewright {
@@ -11,7 +12,6 @@ namespace {
 constexpr double kLikeEnough = 0.3;    // of 1; below it the likeness is chance
 constexpr std::size_t kLongest = 100;  // letters that are compared
 
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 bool isLetter(char c) { return c >= 'a' && c <= 'z'; }
 
 /// Neighbouring characters of each word, with a blank before it so that its start counts; a number

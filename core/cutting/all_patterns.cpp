@@ -12,10 +12,10 @@ namespace {
 
 constexpr std::size_t kMostItems = 64;
 constexpr int kMostOfAKind = 127;
-constexpr std::size_t kMostWork =
-    100'000'000;                // cells times cuts; the listing has limits of its own
-constexpr double kTiny = 1e-7;  // of a worth
-constexpr double kCompare = 1;  // steps that a comparison takes
+constexpr std::size_t kMostGridWork =
+    100'000'000;                      // cells times cuts; the listing has limits of its own
+constexpr double kTinyWorth = 1e-7;   // of a worth
+constexpr double kComparePacked = 1;  // steps that a comparison takes
 constexpr double kCompareWord = 0.2;
 constexpr std::size_t kTell = 1 << 20;  // comparisons, after which they are counted as work
 constexpr std::uint64_t kHighBits = 0x8080808080808080U;
@@ -99,7 +99,7 @@ class Lister {
         limits_(limits),
         floor_(floor),
         work_(work),
-        grid_(sheetGrid(width, height, items, kMostWork)) {
+        grid_(sheetGrid(width, height, items, kMostGridWork)) {
     for (std::size_t n = 0; n < items.size(); ++n) {
       const std::int64_t most = mostOf(items[n], width, height);
       countable_ = countable_ && most <= kMostOfAKind;
@@ -177,7 +177,7 @@ class Lister {
 
   void dropCheap(std::vector<Entry>& cell) const {
     if (floor_.worth.empty()) return;
-    const double least = dearest(cell) - floor_.slack - kTiny;
+    const double least = dearest(cell) - floor_.slack - kTinyWorth;
     std::erase_if(cell, [&](const Entry& entry) { return entry.worth < least; });
   }
 
@@ -204,7 +204,7 @@ class Lister {
   bool addSums(const std::vector<Entry>& a, const std::vector<Entry>& b, Origin origin,
                std::size_t i, std::size_t k, std::vector<Entry>& cell) {
     const bool floored = !floor_.worth.empty();
-    double least = dearest(cell) - floor_.slack - kTiny;
+    double least = dearest(cell) - floor_.slack - kTinyWorth;
     for (std::size_t x = 0; x < a.size(); ++x)
       for (std::size_t y = 0; y < b.size(); ++y) {
         if (floored && a[x].worth + b[y].worth < least) continue;
@@ -212,7 +212,7 @@ class Lister {
         entry.counts = sumUpTo(a[x].counts, b[y].counts, most_);
         entry.worth = floored ? worthOf(entry.counts) : 0;
         if (floored && entry.worth < least) continue;
-        least = std::max(least, entry.worth - floor_.slack - kTiny);
+        least = std::max(least, entry.worth - floor_.slack - kTinyWorth);
         entry.origin = origin;
         entry.origin.first = index(x);
         entry.origin.second = index(y);
@@ -230,7 +230,7 @@ class Lister {
     if (compared_ > limits_.compared) return false;
     if (work_ == nullptr || compared_ - told_ < kTell) return true;
     const double steps =
-        (kCompare + kCompareWord * kWords) * static_cast<double>(compared_ - told_);
+        (kComparePacked + kCompareWord * kWords) * static_cast<double>(compared_ - told_);
     told_ = compared_;
     return work_->add(steps);
   }

@@ -9,7 +9,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTiny = 1e-6;
+constexpr double kTinyCost = 1e-6;
 constexpr double kStep = 25'000;  // of work, beside the pivots
 constexpr double kWholeShortage = 1000;
 constexpr std::size_t kDiveSteps = 200;
@@ -17,7 +17,7 @@ constexpr unsigned kDives = 40;
 constexpr int kDeepest = 400;
 
 /// How a tree is searched.
-struct Search {
+struct BranchSearch {
   unsigned seed = 0;  ///< 0 = for a proof; else of the corner to dive from
   std::size_t mostSteps = kDiveSteps;
 };
@@ -40,7 +40,7 @@ Programme shortage(const std::vector<CoverColumn>& columns, const CoverRows& row
     for (std::size_t d = 0; d < rows.demand.size(); ++d)
       if (column.pattern.counts[d] > 0) p.put(static_cast<int>(d), column.pattern.counts[d]);
     p.put(static_cast<int>(rows.demand.size()) + column.stock, 1);
-    p.addColumn(seed == 0 ? 0 : kTiny * static_cast<double>(random() % kPrices),
+    p.addColumn(seed == 0 ? 0 : kTinyCost * static_cast<double>(random() % kPrices),
                 Programme::kInfinite);
   }
   return p;
@@ -49,7 +49,7 @@ Programme shortage(const std::vector<CoverColumn>& columns, const CoverRows& row
 class Branching {
  public:
   Branching(const std::vector<CoverColumn>& columns, const CoverRows& rows,
-            const std::vector<double>& areas, const Search& search, Work& work)
+            const std::vector<double>& areas, const BranchSearch& search, Work& work)
       : columns_(columns),
         rows_(rows),
         search_(search),
@@ -75,7 +75,7 @@ class Branching {
       return false;
     const std::vector<double> all = solver_.times();
     const auto first = all.begin() + std::ssize(rows_.demand);
-    if (std::accumulate(all.begin(), first, 0.0) > kTiny) return end();
+    if (std::accumulate(all.begin(), first, 0.0) > kTinyCost) return end();
     const std::vector<double> times(first, all.end());
     const std::size_t i = toBranchOn(times);
     if (i == times.size()) {
@@ -118,7 +118,7 @@ class Branching {
   /// The column that is farthest from whole; beyond the last when each is whole.
   [[nodiscard]] static std::size_t toBranchOn(const std::vector<double>& times) {
     std::size_t best = times.size();
-    double most = kTiny;
+    double most = kTinyCost;
     for (std::size_t i = 0; i < times.size(); ++i) {
       const double part = times[i] - std::floor(times[i]);
       const double far = std::min(part, 1 - part);
@@ -133,7 +133,7 @@ class Branching {
     constexpr double kScale = 1 << 26;
     std::vector<double> prices = solver_.prices();
     prices.resize(rows_.demand.size());
-    double dearest = kTiny * kTiny;
+    double dearest = kTinyCost * kTinyCost;
     for (const double price : prices) dearest = std::max(dearest, price);
     std::vector<std::int64_t> worth;
     for (const double price : prices)
@@ -168,7 +168,7 @@ class Branching {
 
   const std::vector<CoverColumn>& columns_;
   const CoverRows& rows_;
-  Search search_;
+  BranchSearch search_;
   Work& work_;
   LinearSolver solver_;
   std::vector<int> least_;  // of each column

@@ -30,7 +30,7 @@ void addFirstColumns(PlanState& state) {
   }
 }
 
-double worthOf(const Pattern& pattern, const std::vector<double>& worths) {
+double patternWorth(const Pattern& pattern, const std::vector<double>& worths) {
   double sum = 0;
   for (std::size_t d = 0; d < worths.size(); ++d) sum += pattern.counts[d] * worths[d];
   return sum;
@@ -106,7 +106,8 @@ class Generation {
   bool take(Priced& priced, const LinearCover& linear) {
     bool grown = false;
     for (std::size_t s = 0; s < priced.patterns.size(); ++s) {
-      const double worth = worthOf(priced.patterns[s], linear.blankWorth) + linear.sheetWorth[s];
+      const double worth =
+          patternWorth(priced.patterns[s], linear.blankWorth) + linear.sheetWorth[s];
       const auto cost = static_cast<double>(state_.costOf(s));
       if (worth > cost + kTiny * std::max(1.0, cost))
         grown = state_.addColumn(s, std::move(priced.patterns[s])) || grown;
@@ -224,7 +225,7 @@ std::vector<std::size_t> usefulColumns(const PlanState& state, const LinearCover
   std::vector<std::size_t> useful;
   for (std::size_t i = 0; i < state.columns.size(); ++i) {
     const CoverColumn& column = state.columns[i];
-    const double worth = worthOf(column.pattern, linear.blankWorth) +
+    const double worth = patternWorth(column.pattern, linear.blankWorth) +
                          linear.sheetWorth[static_cast<std::size_t>(column.stock)];
     if (static_cast<double>(column.cost) - worth <= most) useful.push_back(i);
   }

@@ -15,8 +15,8 @@ namespace {
 
 constexpr std::size_t kMostLayouts = 700;  // of strips, of one kind of sheet
 constexpr int kMostInTurn = 4;             // numbers of strips that are tried before the next size
-constexpr double kTry = 3'000;             // steps
-constexpr int kMostSets = 12;              // whole sets of a sheet
+constexpr double kLayoutTry = 3'000;       // steps
+constexpr int kMostWholeSets = 12;         // whole sets of a sheet
 
 /// A strip full of one blank across a sheet.
 struct FullStrip {
@@ -28,7 +28,7 @@ struct FullStrip {
 };
 
 /// So many blanks in strips.
-struct Strips {
+struct FilledStrips {
   FullStrip strip;
   int blanks = 0;
 };
@@ -46,12 +46,12 @@ CutNode stripOf(const CutNode& frame, bool upright, const FullStrip& strip, int 
   return whole;
 }
 
-CutNode sheetOf(const CutSheet& sheet, bool upright, const std::vector<Strips>& all) {
+CutNode sheetOf(const CutSheet& sheet, bool upright, const std::vector<FilledStrips>& all) {
   CutNode whole;
   whole.width = sheet.width;
   whole.height = sheet.height;
   CutNode* rest = &whole;
-  for (const Strips& strips : all)
+  for (const FilledStrips& strips : all)
     for (int left = strips.blanks; left > 0; left -= strips.strip.blanks) {
       const bool last = strips.strip.across == (upright ? rest->width : rest->height);
       if (!last) *rest = cutAt(*rest, upright, strips.strip.across);
@@ -109,7 +109,7 @@ class Gathering {
     if (stock_[static_cast<std::size_t>(stock)].atHand == 0) return;
     int sets = 0;
     for (const BlankDemand& demand : demands_) sets = std::gcd(sets, demand.quantity);
-    for (int n = 1; sets > 0 && n <= std::min(sets, kMostSets); ++n) {
+    for (int n = 1; sets > 0 && n <= std::min(sets, kMostWholeSets); ++n) {
       std::vector<int> counts;
       for (const BlankDemand& demand : demands_) counts.push_back(demand.quantity / sets * n);
       if (!addHard(stock, counts)) return;
@@ -143,15 +143,15 @@ class Gathering {
     }
   }
 
-  [[nodiscard]] int stillWanted(std::size_t demand, const std::vector<Strips>& filled) const {
+  [[nodiscard]] int stillWanted(std::size_t demand, const std::vector<FilledStrips>& filled) const {
     int wanted = demands_[demand].quantity;
-    for (const Strips& strips : filled)
+    for (const FilledStrips& strips : filled)
       if (strips.strip.demand == demand) wanted -= strips.blanks;
     return wanted;
   }
 
-  /// Strips of `sizes` more kinds, of those from `first` on.
-  void fill(int stock, Length room, const std::vector<Strips>& filled, std::size_t first,
+  /// FilledStrips of `sizes` more kinds, of those from `first` on.
+  void fill(int stock, Length room, const std::vector<FilledStrips>& filled, std::size_t first,
             std::size_t sizes) {
     if (sizes == 0) return addFilled(stock, filled);
     for (std::size_t k = first; k < strips_.size(); ++k) {
@@ -160,17 +160,17 @@ class Gathering {
       const int fit = static_cast<int>(room.nm() / strip.across.nm());
       const int most = std::min(fit, (wanted + strip.blanks - 1) / strip.blanks);
       for (int n = most; n > std::max(0, sizes == 1 ? most - 1 : most - kMostInTurn); --n) {
-        if (layouts_.size() >= last_ || !work_.add(kTry)) return;
-        std::vector<Strips> more = filled;
+        if (layouts_.size() >= last_ || !work_.add(kLayoutTry)) return;
+        std::vector<FilledStrips> more = filled;
         more.push_back({strip, std::min(n * strip.blanks, wanted)});
         fill(stock, room - strip.across * n, more, k + 1, sizes - 1);
       }
     }
   }
 
-  void addFilled(int stock, const std::vector<Strips>& filled) {
+  void addFilled(int stock, const std::vector<FilledStrips>& filled) {
     std::vector<int> counts(demands_.size(), 0);
-    for (const Strips& strips : filled) counts[strips.strip.demand] += strips.blanks;
+    for (const FilledStrips& strips : filled) counts[strips.strip.demand] += strips.blanks;
     if (isNew(stock, counts))
       add(stock, std::move(counts),
           sheetOf(stock_[static_cast<std::size_t>(stock)], upright_, filled));

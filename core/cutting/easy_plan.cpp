@@ -17,7 +17,7 @@ constexpr double kLayoutTrouble = 1;         // sheets
 constexpr double kSettingTrouble = 1.0 / 5;  // sheets
 constexpr std::size_t kMostStates = 30;      // go on from one number of layouts to the next
 constexpr std::size_t kMoreLayouts = 3;      // than sizes
-constexpr double kTry = 60;                  // steps, for a layout and a number of sheets
+constexpr double kCountTry = 60;             // steps, for a layout and a number of sheets
 constexpr double kGatheringShare = 0.4;
 
 struct Chosen {
@@ -153,7 +153,7 @@ class Choosing {
       const int atHand = state.atHand[static_cast<std::size_t>(layout.stock)];
       for (const int times : numbers) {
         if (times == 0 || (atHand >= 0 && times > atHand)) continue;
-        if (!work_.add(kTry)) return;
+        if (!work_.add(kCountTry)) return;
         const double score = scoreOf(state, {l, times});
         if (!best_ || score < least_) steps.push_back({score, index, {l, times}});
       }

@@ -15,13 +15,13 @@ namespace {
 
 constexpr Length kLeastKept = Length::nanometres(30'000'000);  // a side of an offcut
 constexpr std::array<int, 3> kSummed{1, 2, 4};                 // blanks across a strip
-constexpr std::size_t kMostKinds = 12;
-constexpr std::size_t kMostSets = 3'000;           // of blanks
-constexpr double kTry = 30;                        // steps
+constexpr std::size_t kMostPartKinds = 12;
+constexpr std::size_t kMostBlankSets = 3'000;      // of blanks
+constexpr double kRestTry = 30;                    // steps
 constexpr std::array<bool, 2> kWays{true, false};  // upright cuts, level ones
 
 /// A blank or the offcut that is kept, in nanometres.
-struct Kind {
+struct PartKind {
   int demand = -1;  ///< -1 = the offcut: whatever is as large will do
   std::int64_t width = 0;
   std::int64_t height = 0;
@@ -68,18 +68,18 @@ struct Known {
   Move move;
 };
 
-class Search {
+class SettingsSearch {
  public:
-  Search(const CutNode& sheet, std::vector<Kind> kinds, int summed, Work& work)
+  SettingsSearch(const CutNode& sheet, std::vector<PartKind> kinds, int summed, Work& work)
       : sheet_(sheet), kinds_(std::move(kinds)), summed_(summed), work_(work) {}
 
   /// False: too many sets of blanks.
   bool number() {
     std::size_t sets = 1;
-    for (const Kind& kind : kinds_) {
+    for (const PartKind& kind : kinds_) {
       places_.push_back(static_cast<int>(sets));
       sets *= static_cast<std::size_t>(kind.count) + 1;
-      if (sets > kMostSets) return false;
+      if (sets > kMostBlankSets) return false;
     }
     std::vector<int> counts(kinds_.size(), 0);
     for (std::size_t i = 0; i < sets; ++i) {
@@ -128,7 +128,7 @@ class Search {
     SetFacts facts;
     facts.counts = counts;
     for (std::size_t k = 0; k < counts.size(); ++k) {
-      const Kind& kind = kinds_[k];
+      const PartKind& kind = kinds_[k];
       facts.area += static_cast<double>(kind.width) * static_cast<double>(kind.height) * counts[k];
       if (kind.demand < 0 || counts[k] == 0) continue;
       facts.blanks += counts[k];
@@ -161,7 +161,7 @@ class Search {
       const std::set<std::int64_t> before = sums;
       for (std::size_t k = 0; k < counts.size(); ++k) {
         if (counts[k] == 0) continue;
-        const Kind& kind = kinds_[k];
+        const PartKind& kind = kinds_[k];
         for (const std::int64_t sum : before) {
           sums.insert(std::min(most, sum + (upright ? kind.width : kind.height)));
           if (kind.mayTurn) sums.insert(std::min(most, sum + (upright ? kind.height : kind.width)));
@@ -182,7 +182,7 @@ class Search {
     const SetFacts& facts = of(set);
     if (facts.area > static_cast<double>(width) * static_cast<double>(height)) return false;
     for (std::size_t k = 0; k < kinds_.size(); ++k) {
-      const Kind& kind = kinds_[k];
+      const PartKind& kind = kinds_[k];
       if (facts.counts[k] > 0 && !(kind.width <= width && kind.height <= height) &&
           !(kind.mayTurn && kind.height <= width && kind.width <= height))
         return false;
@@ -195,7 +195,7 @@ class Search {
     const SetFacts& facts = of(set);
     if (facts.blanks != 1) return -1;
     for (std::size_t k = 0; k < kinds_.size(); ++k) {
-      const Kind& kind = kinds_[k];
+      const PartKind& kind = kinds_[k];
       if (facts.counts[k] == 0) continue;
       if (kind.demand < 0) return -1;
       if ((kind.width == width && kind.height == height) ||
@@ -268,7 +268,7 @@ class Search {
   }
 
   void tryStrips(const Rest& rest, Move move, int settings, Known& found) {
-    over_ = !work_.add(kTry) || over_;
+    over_ = !work_.add(kRestTry) || over_;
     const std::int64_t width = rest.upright ? move.width : rest.across;
     const std::int64_t height = rest.upright ? rest.across : move.width;
     if (over_ || !mayHold(width, height, move.set)) return;
@@ -361,13 +361,13 @@ class Search {
                                     const CutNode& frame) const {
     const int kind = blankOf(frame.width.nm(), frame.height.nm(), set);
     if (kind < 0) return build({rest.across, width, 0, set, !rest.upright, false}, frame);
-    const Kind& blank = kinds_[static_cast<std::size_t>(kind)];
+    const PartKind& blank = kinds_[static_cast<std::size_t>(kind)];
     return blankIn(frame, frame.width, frame.height, blank.demand,
                    blank.width != frame.width.nm() || blank.height != frame.height.nm());
   }
 
   const CutNode sheet_;  // uncut
-  std::vector<Kind> kinds_;
+  std::vector<PartKind> kinds_;
   int summed_;  // blanks across a strip at most
   Work& work_;
   std::vector<int> places_;  // by how much a set's number grows with one more of a kind
@@ -378,9 +378,9 @@ class Search {
 };
 
 /// The blanks of a sheet, and its largest offcut.
-std::vector<Kind> kindsOf(const CutNode& sheet, const std::vector<BlankDemand>& demands,
-                          bool turnOffcut) {
-  std::vector<Kind> kinds;
+std::vector<PartKind> kindsOf(const CutNode& sheet, const std::vector<BlankDemand>& demands,
+                              bool turnOffcut) {
+  std::vector<PartKind> kinds;
   const std::vector<int> counts = blanksOf({0, 1, sheet}, demands.size());
   for (std::size_t d = 0; d < demands.size(); ++d)
     if (counts[d] > 0)
@@ -410,12 +410,12 @@ std::optional<CutNode> fewerSettings(const CutNode& sheet, const std::vector<Bla
   CutNode uncut;
   uncut.width = sheet.width;
   uncut.height = sheet.height;
-  const std::vector<Kind> kinds = kindsOf(sheet, demands, turnOffcut);
-  if (kinds.size() > kMostKinds) return std::nullopt;
+  const std::vector<PartKind> kinds = kindsOf(sheet, demands, turnOffcut);
+  if (kinds.size() > kMostPartKinds) return std::nullopt;
   auto left = static_cast<double>(kSummed.size());
   for (const int summed : kSummed) {
     const WorkShare share(work, work.left() / left--);
-    Search search(uncut, kinds, summed, work);
+    SettingsSearch search(uncut, kinds, summed, work);
     if (least.settings < 2 || !search.number()) break;
     std::optional<CutNode> found = search.run(least.settings);
     if (!found || trimEffort(*found) >= least) continue;

@@ -28,7 +28,7 @@ std::vector<std::pair<Length, Length>> offcutSizes(const CutNode& sheet) {
 }
 
 /// Where a blank would go.
-struct Place {
+struct BlankPlace {
   std::size_t layout = 0;
   std::size_t offcut = 0;  ///< of its gatherOffcuts
   bool turned = false;
@@ -64,7 +64,7 @@ class Filling {
       while (quantity[d] > 0) {
         if (work != nullptr && !work->add(kLayout * static_cast<double>(layouts_.size())))
           return std::nullopt;
-        const std::optional<Place> place = bestPlace(d);
+        const std::optional<BlankPlace> place = bestPlace(d);
         if (place)
           quantity[d] -= put(d, *place, quantity[d]);
         else if (!addSheet(d))
@@ -100,9 +100,9 @@ class Filling {
     return std::min((offcut.first - width).mm(), (offcut.second - height).mm());
   }
 
-  std::optional<Place> bestPlace(std::size_t d) {
+  std::optional<BlankPlace> bestPlace(std::size_t d) {
     const BlankDemand& demand = demands_[d];
-    std::optional<Place> best;
+    std::optional<BlankPlace> best;
     for (std::size_t l = 0; l < layouts_.size(); ++l) {
       const std::vector<std::pair<Length, Length>>& offcuts = sizes_[l];
       for (std::size_t o = 0; o < offcuts.size(); ++o)
@@ -112,14 +112,14 @@ class Filling {
           const Length height = turned ? demand.width : demand.height;
           if (width > offcuts[o].first || height > offcuts[o].second) continue;
           const double rank = score(offcuts[o], width, height);
-          if (!best || rank < best->score) best = Place{l, o, turned, rank};
+          if (!best || rank < best->score) best = BlankPlace{l, o, turned, rank};
         }
     }
     return best;
   }
 
   /// One blank from each sheet of a layout, or from as many as are needed; returns how many.
-  int put(std::size_t d, const Place& place, int needed) {
+  int put(std::size_t d, const BlankPlace& place, int needed) {
     if (layouts_[place.layout].count > needed) {
       Layout rest = layouts_[place.layout];
       rest.count -= needed;

@@ -10,8 +10,8 @@ namespace {
 
 constexpr std::size_t kMostSets = 4'000;     // of blanks
 constexpr std::size_t kMostRectangles = 12;  // kept for each set
-constexpr std::int64_t kMostTries = 300'000;
-constexpr double kTry = 40;  // steps
+constexpr std::int64_t kMostPairsTried = 300'000;
+constexpr double kPairTry = 40;  // steps
 
 /// Which rectangle of which set.
 struct Ref {
@@ -32,10 +32,10 @@ struct Rectangle {
   Ref first, second;  ///< chain: a part, and the rest
 };
 
-class Search {
+class RectangleSearch {
  public:
-  Search(Length width, Length height, const std::vector<BlankDemand>& demands,
-         const std::vector<int>& counts)
+  RectangleSearch(Length width, Length height, const std::vector<BlankDemand>& demands,
+                  const std::vector<int>& counts)
       : width_(width.nm()), height_(height.nm()), demands_(demands) {
     for (std::size_t d = 0; d < counts.size(); ++d) {
       if (counts[d] == 0) continue;
@@ -49,7 +49,7 @@ class Search {
     for (std::size_t set = 1; set < sets_.size(); ++set) {
       const std::int64_t before = tries_;
       if (!fill(static_cast<int>(set))) return std::nullopt;
-      if (!work.add(kTry * static_cast<double>(tries_ - before + 1))) return std::nullopt;
+      if (!work.add(kPairTry * static_cast<double>(tries_ - before + 1))) return std::nullopt;
     }
     const std::vector<Rectangle>& all = rectangles_.back();
     if (all.empty()) return std::nullopt;
@@ -93,7 +93,7 @@ class Search {
     while (next(part, counts)) {
       const int first = indexOf(part);
       if (first != set) combine(set, first, set - first);
-      if (tries_ > kMostTries) return false;
+      if (tries_ > kMostPairsTried) return false;
     }
     return true;
   }
@@ -238,7 +238,7 @@ class Search {
 std::optional<CutNode> neatLayout(Length width, Length height,
                                   const std::vector<BlankDemand>& demands,
                                   const std::vector<int>& counts, Work& work) {
-  return Search(width, height, demands, counts).run(work);
+  return RectangleSearch(width, height, demands, counts).run(work);
 }
 
 }  // namespace creasewright

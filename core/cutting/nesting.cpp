@@ -12,7 +12,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kMostWork = 5e8;  // rows of cells; no further way is begun after so many
+constexpr double kMostRowsCompared = 5e8;  // rows of cells; no further way is begun after so many
 
 /// Turned left by a quarter inside its bounds.
 Polygon turned(const Polygon& outline, double height) {
@@ -92,7 +92,7 @@ class Nester {
       sort(order);
       if (!orders.insert(order_).second) continue;  // sorted alike already
       for (const SpotRule rule : {SpotRule::Lowest, SpotRule::Corner, SpotRule::Touching}) {
-        if (best && (matsOf(*best) <= least || work_ >= kMostWork)) return *std::move(best);
+        if (best && (matsOf(*best) <= least || work_ >= kMostRowsCompared)) return *std::move(best);
         std::vector<MatLayout> layouts = fillMats(rule);
         if (!best || matsOf(layouts) < matsOf(*best)) best = std::move(layouts);
       }

@@ -6,7 +6,7 @@
 namespace creasewright {
 namespace {
 
-constexpr int kMostTries = 3;
+constexpr int kMostSetTries = 3;
 
 /// Whether the layouts take no more sheets than are at hand.
 bool areAtHand(const PlanState& state, const std::vector<Layout>& layouts) {
@@ -23,7 +23,7 @@ void planBySets(PlanState& state, const PlanPart& planPart) {
   int all = 0;
   for (const int quantity : state.rows.demand) all = std::gcd(all, quantity);
   int tries = 0;
-  for (int sets = all; sets > 1 && tries < kMostTries; --sets) {
+  for (int sets = all; sets > 1 && tries < kMostSetTries; --sets) {
     if (state.proven() || !state.mayGoOn()) return;
     if (all % sets != 0) continue;
     // Each part costs at least its share of the bound, in whole numbers.

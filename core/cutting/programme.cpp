@@ -18,7 +18,7 @@ namespace {
 constexpr double kPivot = 2'000;
 constexpr double kPivotPerRow = 60;
 constexpr double kPivotPerColumn = 12;
-constexpr double kNode = 100'000;
+constexpr double kCbcNode = 100'000;
 constexpr double kWholePivot = 3;  // with the cuts and heuristics that Cbc does between pivots
 
 /// Counts every pivot of a solver and of its copies, and ends them.
@@ -43,7 +43,7 @@ class NodeCounter : public CbcEventHandler {
  public:
   explicit NodeCounter(Work* work) : work_(work) {}
   CbcAction event(CbcEvent which) override {
-    return work_->add(which == CbcEventHandler::node ? kNode : 0) ? noAction : stop;
+    return work_->add(which == CbcEventHandler::node ? kCbcNode : 0) ? noAction : stop;
   }
   CbcAction event(CbcEvent which, void* /*data*/) override { return event(which); }
   [[nodiscard]] CbcEventHandler* clone() const override { return new NodeCounter(*this); }

@@ -12,8 +12,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTiny = 1e-7;
-constexpr int kMostTries = 400;
+constexpr double kTinyGain = 1e-7;
+constexpr int kMostCountTrials = 400;
 
 using Counts = std::vector<int>;
 
@@ -121,7 +121,7 @@ class CheapestCounts {
 /// What a sheet holds at most where all patterns are listed.
 WorthProof proofOf(const PlanState& state, const std::vector<double>& prices) {
   constexpr double kScale = 1 << 26;
-  double dearest = kTiny;
+  double dearest = kTinyGain;
   for (const double price : prices) dearest = std::max(dearest, price);
   WorthProof proof;
   for (const double price : prices)
@@ -163,7 +163,7 @@ class Shortage {
         double worth = sheetPrices[s];
         for (std::size_t d = 0; d < prices.size(); ++d)
           worth += prices[d] * priced->patterns[s].counts[d];
-        if (worth > kTiny) grown = state_.addColumn(s, std::move(priced->patterns[s])) || grown;
+        if (worth > kTinyGain) grown = state_.addColumn(s, std::move(priced->patterns[s])) || grown;
       }
       if (!grown) return true;  // as far as arithmetic can tell
     }
@@ -323,7 +323,8 @@ void boundByCounts(PlanState& state) {
   const bool few = state.stock.size() == 1 && !state.listed;
   const WorkShare share(state.work, (few ? kShareOfFew : 1) * state.work.left());
   for (const WithinEffort& effort : kMore)
-    if (state.mayGoOn() && !state.proven()) CountTrials(state, pricing, effort).run(kMostTries);
+    if (state.mayGoOn() && !state.proven())
+      CountTrials(state, pricing, effort).run(kMostCountTrials);
 }
 
 }  // namespace creasewright

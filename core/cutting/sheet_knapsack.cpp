@@ -11,7 +11,7 @@ namespace creasewright {
 namespace {
 
 constexpr std::int64_t kMostParts = 4096;  // of the longer side, in the finest coarse grid
-constexpr double kSum = 0.2;               // steps that a sum takes
+constexpr double kKnapsackSum = 0.2;       // steps that a sum takes
 constexpr double kCell = 1;
 constexpr std::size_t kMostBounding = 1'000'000'000;  // sums of the one pricing for a bound
 constexpr double kMostValue = 1 << 30;
@@ -126,7 +126,7 @@ bool SheetKnapsack::fill(Work& work) {
       sums += grid_.across.cuts[row].size() * stride_;
     }
     joinLevel(i, rows);
-    if (!work.add(kSum * static_cast<double>(sums) +
+    if (!work.add(kKnapsackSum * static_cast<double>(sums) +
                   kCell * static_cast<double>((rows + kLanes) * stride_)))
       return false;
   }

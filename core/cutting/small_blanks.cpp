@@ -86,7 +86,7 @@ void eachOffcut(CutNode& node, const auto& visit) {
 }
 
 /// Where a grid would go.
-struct Place {
+struct GridPlace {
   Layout* layout = nullptr;
   CutNode* offcut = nullptr;
   Grid grid;
@@ -102,7 +102,7 @@ class Adding {
   bool add(std::size_t d) {
     int needed = demands_[d].quantity;
     while (needed > 0) {
-      std::optional<Place> place = bestPlace(d, needed);
+      std::optional<GridPlace> place = bestPlace(d, needed);
       if (!place) {
         if (!addSheet(d, needed)) return false;
         continue;
@@ -121,8 +121,8 @@ class Adding {
     return stock_[static_cast<std::size_t>(layout.stock)];
   }
 
-  std::optional<Place> bestPlace(std::size_t d, int needed) {
-    std::optional<Place> best;
+  std::optional<GridPlace> bestPlace(std::size_t d, int needed) {
+    std::optional<GridPlace> best;
     for (Layout& layout : layouts_) {
       if (noExtras_ && layout.count > needed) continue;
       const int each = ceilDiv(needed, layout.count);
@@ -134,7 +134,7 @@ class Adding {
         if (best &&
             (gives < best->gives || (gives == best->gives && layout.count >= best->layout->count)))
           return;
-        best = Place{&layout, &offcut, *grid, gives};
+        best = GridPlace{&layout, &offcut, *grid, gives};
       });
     }
     return best;

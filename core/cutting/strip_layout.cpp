@@ -15,7 +15,7 @@ constexpr double kTurning = 20'000;     // steps, by kinds
 constexpr std::size_t kBuilt = 6;       // of the best by rough count, to be compared exactly
 
 /// Blanks of one demand as they lie in a strip.
-struct Kind {
+struct LyingBlanks {
   int demand = 0;
   Length along;   ///< in the strip's direction
   Length across;  ///< its width takes up the strip's
@@ -33,13 +33,14 @@ struct Strip {
 /// One way to cut a sheet into strips.
 struct Way {
   bool upright = false;  ///< the strips, else they lie level
-  std::vector<Kind> kinds;
+  std::vector<LyingBlanks> kinds;
   std::vector<Strip> strips;
   int settings = 0;  ///< rough count
 };
 
 /// The strip that the first kind with blanks left begins.
-Strip nextStrip(const std::vector<Kind>& kinds, Length room, bool mixed, std::vector<int>& left) {
+Strip nextStrip(const std::vector<LyingBlanks>& kinds, Length room, bool mixed,
+                std::vector<int>& left) {
   Strip strip;
   for (std::size_t k = 0; k < kinds.size(); ++k) {
     if (left[k] == 0) continue;
@@ -69,10 +70,10 @@ int settingsOf(const Way& way) {
   return settings;
 }
 
-std::optional<Way> wayFor(std::vector<Kind> kinds, Length length, Length width, bool upright,
+std::optional<Way> wayFor(std::vector<LyingBlanks> kinds, Length length, Length width, bool upright,
                           bool mixed) {
   std::vector<int> left;
-  for (const Kind& kind : kinds) left.push_back(kind.count);
+  for (const LyingBlanks& kind : kinds) left.push_back(kind.count);
   Way way{upright, std::move(kinds), {}, 0};
   Length used;
   while (std::ranges::any_of(left, [](int n) { return n > 0; })) {
@@ -91,7 +92,7 @@ CutNode stripNode(const CutNode& frame, const Way& way, const Strip& strip) {
   CutNode* rest = &whole;
   for (const auto& [index, count] : strip.runs)
     for (int i = 0; i < count; ++i) {
-      const Kind& kind = way.kinds[index];
+      const LyingBlanks& kind = way.kinds[index];
       const Length side = way.upright ? rest->height : rest->width;
       const bool last = kind.along == side;
       CutNode part = *rest;
@@ -126,10 +127,10 @@ CutNode sheetNode(const Way& way, Length width, Length height) {
 }
 
 /// All orders of few kinds; of many those by their sides.
-std::vector<std::vector<Kind>> ordersOf(std::vector<Kind> kinds) {
-  std::vector<std::vector<Kind>> orders;
-  const auto across = [](const Kind& kind) { return kind.across; };
-  const auto along = [](const Kind& kind) { return kind.along; };
+std::vector<std::vector<LyingBlanks>> ordersOf(std::vector<LyingBlanks> kinds) {
+  std::vector<std::vector<LyingBlanks>> orders;
+  const auto across = [](const LyingBlanks& kind) { return kind.across; };
+  const auto along = [](const LyingBlanks& kind) { return kind.along; };
   if (kinds.size() > kAllOrders) {
     std::ranges::stable_sort(kinds, std::ranges::greater(), along);
     orders.push_back(kinds);
@@ -137,17 +138,19 @@ std::vector<std::vector<Kind>> ordersOf(std::vector<Kind> kinds) {
     orders.push_back(std::move(kinds));
     return orders;
   }
-  const auto byDemand = [](const Kind& a, const Kind& b) { return a.demand < b.demand; };
+  const auto byDemand = [](const LyingBlanks& a, const LyingBlanks& b) {
+    return a.demand < b.demand;
+  };
   std::ranges::sort(kinds, byDemand);
   do orders.push_back(kinds);
   while (std::next_permutation(kinds.begin(), kinds.end(), byDemand));
   return orders;
 }
 
-class Strips {
+class StripWays {
  public:
-  Strips(Length width, Length height, const std::vector<BlankDemand>& demands,
-         const std::vector<int>& counts, Work& work)
+  StripWays(Length width, Length height, const std::vector<BlankDemand>& demands,
+            const std::vector<int>& counts, Work& work)
       : width_(width), height_(height), demands_(demands), counts_(counts), work_(work) {
     for (std::size_t d = 0; d < counts.size(); ++d)
       if (counts[d] > 0) used_.push_back(d);
@@ -159,7 +162,7 @@ class Strips {
       if (!mayTurn(turned)) continue;
       if (!work_.add(kTurning * static_cast<double>(used_.size()))) break;
       for (const bool upright : {false, true})
-        for (const std::vector<Kind>& order : ordersOf(kindsFor(turned, upright)))
+        for (const std::vector<LyingBlanks>& order : ordersOf(kindsFor(turned, upright)))
           for (const bool mixed : {false, true})
             keep(wayFor(order, upright ? height_ : width_, upright ? width_ : height_, upright,
                         mixed));
@@ -174,8 +177,8 @@ class Strips {
     return true;
   }
 
-  [[nodiscard]] std::vector<Kind> kindsFor(unsigned turned, bool upright) const {
-    std::vector<Kind> kinds;
+  [[nodiscard]] std::vector<LyingBlanks> kindsFor(unsigned turned, bool upright) const {
+    std::vector<LyingBlanks> kinds;
     for (std::size_t k = 0; k < used_.size(); ++k) {
       const BlankDemand& demand = demands_[used_[k]];
       const bool turn = k < kMostTurned && (turned >> k & 1U) != 0;
@@ -209,7 +212,7 @@ std::optional<CutNode> stripLayout(Length width, Length height,
                                    const std::vector<BlankDemand>& demands,
                                    const std::vector<int>& counts, Work& work) {
   std::optional<CutNode> best;
-  for (const Way& way : Strips(width, height, demands, counts, work).best()) {
+  for (const Way& way : StripWays(width, height, demands, counts, work).best()) {
     CutNode sheet = sheetNode(way, width, height);
     if (!best || trimmingWork(sheet) < trimmingWork(*best)) best = std::move(sheet);
   }

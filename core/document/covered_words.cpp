@@ -14,11 +14,11 @@
 namespace creasewright {
 namespace {
 
-constexpr double kNear = 20;       // mm over the words: what is farther is not on their face
-constexpr double kFlush = 0.05;    // mm: one lies on the other, whatever the picture says
-constexpr double kParallel = 0.8;  // cosine: loops of a bow lean out
-constexpr double kCounts = 0.01;   // of the words' area
-constexpr double kAround = 0.22;   // of the type size: room round letters for accents and tails
+constexpr double kNear = 20;      // mm over the words: what is farther is not on their face
+constexpr double kFlush = 0.05;   // mm: one lies on the other, whatever the picture says
+constexpr double kFacing = 0.8;   // cosine: loops of a bow lean out
+constexpr double kCounts = 0.01;  // of the words' area
+constexpr double kAround = 0.22;  // of the type size: room round letters for accents and tails
 
 /// A panel of card or ribbon on the finished gift.
 struct Cover {
@@ -118,7 +118,7 @@ Region upright(Polygon outer, std::vector<Polygon> openings) {
 bool liesOver(const Cover& cover, const Line& line, double least) {
   for (const Transform& panel : line.panels) {
     const Transform there = panel.inverse().after(cover.place);
-    if (there.normal().z < kParallel) continue;
+    if (there.normal().z < kFacing) continue;
     // Panels are drawn from the inside: out is down.
     const auto onWords = [&](const Polygon& ring) {
       Polygon flat;

@@ -12,7 +12,7 @@ namespace creasewright {
 namespace {
 
 constexpr std::int64_t kFewestDots = 150;  // to the inch (common practice, no published source)
-constexpr double kSlack = 1e-6;
+constexpr double kPointsSlack = 1e-6;
 
 /// For a sentence.
 double rounded(double number) { return std::floor(number * 10) / 10; }
@@ -26,7 +26,7 @@ void warnOfWords(const BuiltPiece& piece, Problems& found) {
   };
   for (const Inscription& words : piece.net.inscriptions) {
     const double points = words.height / kPoint;
-    if (points < kSmallestPoints - kSlack)
+    if (points < kSmallestPoints - kPointsSlack)
       warn(ProblemCode::TextSmall, words, rounded(points), kSmallestPoints);
     if (contrast < kReadableContrast)
       warn(ProblemCode::TextFaint, words, rounded(contrast), kReadableContrast);

@@ -118,6 +118,10 @@ void append(Drawing& drawing, const Drawing& other) {
   drawing.pictures.insert(drawing.pictures.end(), other.pictures.begin(), other.pictures.end());
 }
 
+Bounds boxOf(const TextItem& text, const Wording& wording) {
+  return bounds(textBox(text, wording(text.label)));
+}
+
 double textWidth(const std::string& words, double height) {
   return 0.62 * height * static_cast<double>(characters(words));
 }

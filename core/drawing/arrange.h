@@ -37,6 +37,9 @@ std::vector<Polyline> clippedLine(const Polyline& line, const Bounds& window);
 /// run counter-clockwise.
 Polygon textBox(const TextItem& text, const std::string& words);
 
+/// The bounds of that room for a text as it is worded.
+Bounds boxOf(const TextItem& text, const Wording& wording);
+
 /// Estimated width in mm of `words` set at `height` mm.
 double textWidth(const std::string& words, double height);
 

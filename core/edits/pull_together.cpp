@@ -9,9 +9,9 @@
 namespace creasewright {
 namespace {
 
-constexpr double kStep = 0.05;  // mm by which a measure is tried
-constexpr double kNear = 1e-6;  // mm; no nearer is sought
-constexpr double kMade = 1e-3;  // mm; who misses by less has come there
+constexpr double kStep = 0.05;     // mm by which a measure is tried
+constexpr double kNearest = 1e-6;  // mm; no nearer is sought
+constexpr double kMade = 1e-3;     // mm; who misses by less has come there
 
 /// How far two things lie from where they shall be, mm; one thing alone has a second that is right.
 using Miss = std::array<double, 2>;
@@ -118,7 +118,7 @@ class Together {
     double damping = 1e-6;
     constexpr int kRounds = 12;
     std::vector<Column> columns = derivative();
-    for (int round = 0; round < kRounds && miss && square(*miss) > kNear * kNear; ++round) {
+    for (int round = 0; round < kRounds && miss && square(*miss) > kNearest * kNearest; ++round) {
       const std::vector<double> step = stepFor(columns, *miss, damping);
       const Parameters next = moved(step, 1);
       if (const Problems beyond = checkLimits(style_, next, bench_); !beyond.empty()) {

@@ -9,9 +9,9 @@ namespace creasewright {
 namespace {
 
 constexpr double kParallel = 0.95;  // cosine
-constexpr double kClose = 3;        // mm: card that lies against card, layers and slack counted
-constexpr double kSame = 0.05;      // mm: nets are folded as surfaces, glued panels coincide
-constexpr double kSmallest = 0.5;   // mm2 that count
+constexpr double kAgainst = 3;      // mm: card that lies against card, layers and slack counted
+constexpr double kCoincide = 0.05;  // mm: nets are folded as surfaces, glued panels coincide
+constexpr double kLeastArea = 0.5;  // mm2 that count
 
 enum class SideOfFace { None, Behind, Before };
 
@@ -31,13 +31,13 @@ SideOfFace toldByMates(const Net& net, const Pose& folded, int face, int other) 
 /// How far behind a face the middle of the room is, or no farther than card against card.
 double depthBehind(const Host& host, const HostFace& face) {
   const HostPiece& piece = host.pieces[static_cast<std::size_t>(face.piece)];
-  if (!piece.part->cavity) return kClose;
+  if (!piece.part->cavity) return kAgainst;
   const auto owner = piece.part->net.find(piece.part->cavity->panel);
-  if (!owner) return kClose;
+  if (!owner) return kAgainst;
   const Point3 seed =
       (*piece.folded)[static_cast<std::size_t>(*owner)].apply(piece.part->cavity->seed);
   const Transform& place = (*piece.folded)[static_cast<std::size_t>(face.panel)];
-  return std::max(kClose, place.inverse().apply(seed).z);
+  return std::max(kAgainst, place.inverse().apply(seed).z);
 }
 
 /// A panel in the frame of the face, seen straight on.
@@ -58,10 +58,10 @@ SideOfFace sideOf(const Net& net, const Pose& folded, int face, int other, doubl
   if (std::abs(dot(place.normal(), there.normal())) < kParallel) return SideOfFace::None;
   const Point middle = centroid(net.panels[static_cast<std::size_t>(other)].outline);
   const double off = place.inverse().apply(there.apply(middle)).z;
-  if (off < -kClose || off > depth) return SideOfFace::None;
+  if (off < -kAgainst || off > depth) return SideOfFace::None;
   if (const SideOfFace told = toldByMates(net, folded, face, other); told != SideOfFace::None)
     return told;
-  return off < -kSame ? SideOfFace::Before : SideOfFace::Behind;
+  return off < -kCoincide ? SideOfFace::Before : SideOfFace::Behind;
 }
 
 std::vector<BesideFace> panelsAt(const Host& host, const HostFace& face, SideOfFace side) {
@@ -76,7 +76,7 @@ std::vector<BesideFace> panelsAt(const Host& host, const HostFace& face, SideOfF
     const auto other = static_cast<std::size_t>(i);
     Region there = intersect(own, region(projected(folded[static_cast<std::size_t>(face.panel)],
                                                    folded[other], net.panels[other].outline)));
-    if (area(there) > kSmallest) parts.push_back({net.panels[other].id, std::move(there)});
+    if (area(there) > kLeastArea) parts.push_back({net.panels[other].id, std::move(there)});
   }
   return parts;
 }

@@ -9,7 +9,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kOff = 2.4;     // mm from the card, over ribbons that cross and under a bow
+constexpr double kTagOff = 2.4;  // mm from the card, over ribbons that cross and under a bow
 constexpr double kEdge = 2;      // mm from the edges of a side
 constexpr double kFromKnot = 6;  // mm from where ribbons cross to the hole
 
@@ -77,7 +77,7 @@ std::optional<double> holeOn(const OutsideBox& box, const SideOfBox& side, const
 Transform placeAt(const SideOfBox& side, const Tag& tag, double hole) {
   const Point3 x = cross(side.up, side.out * -1);
   const Transform there =
-      Transform::frame(side.middle + side.up * hole + side.out * kOff, x, side.up);
+      Transform::frame(side.middle + side.up * hole + side.out * kTagOff, x, side.up);
   return there.after(Transform::translation({-tag.hole.x, -tag.hole.y, 0}));
 }
 

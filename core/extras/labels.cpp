@@ -15,11 +15,10 @@
 namespace creasewright {
 namespace {
 
-constexpr double kClear = 1;       // mm to the edges of the face
+constexpr double kLabelClear = 1;  // mm to the edges of the face
 constexpr double kHole = 4;        // mm across
-constexpr double kHair = 1e-4;     // mm, so that what just fits does
-constexpr double kNothing = 1e-3;  // mm2
-constexpr Length kSmallest = mm(10);
+constexpr double kNoArea = 1e-3;   // mm2
+constexpr Length kSmallestLabel = mm(10);
 
 struct LabelSize {
   Length width;
@@ -42,8 +41,8 @@ LabelSize sizeOf(const Extra& extra, Point room, ToolGrid grid) {
   if (circle) room.x = room.y = std::min(room.x, room.y);
   if (circle && size.width > Length()) size.height = size.width;
   if (circle && size.height > Length()) size.width = size.height;
-  if (size.width == Length()) size.width = std::max(kSmallest, wholeSteps(room.x, grid));
-  if (size.height == Length()) size.height = std::max(kSmallest, wholeSteps(room.y, grid));
+  if (size.width == Length()) size.width = std::max(kSmallestLabel, wholeSteps(room.x, grid));
+  if (size.height == Length()) size.height = std::max(kSmallestLabel, wholeSteps(room.y, grid));
   if (circle) size.width = size.height = std::min(size.width, size.height);
   return size;
 }
@@ -124,7 +123,7 @@ std::vector<Worded> anchorWords() {
           worded("styles", "Bottom right")};
 }
 
-struct Search {
+struct LabelSearch {
   const Extra& extra;
   const Host& host;
 
@@ -153,7 +152,7 @@ struct Search {
     if (seen)
       for (const Overlay& cover : overlaysOf(host, face))
         taken.insert(taken.end(), cover.area.begin(), cover.area.end());
-    return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
+    return laidUpright(face, offset(subtract(cardOf(face), taken), -kLabelClear));
   }
   [[nodiscard]] bool isPlaced() const {
     return extra.parameters.count("anchor") > 0 || isShifted(extra.parameters);
@@ -166,7 +165,7 @@ struct Search {
     const Bounds own = bounds(shape);
     const auto at = [](int side, double low, double high, double ownLow, double ownHigh) {
       if (side == 0) return 0.0;
-      return side > 0 ? high - kClear - kHair - ownHigh : low + kClear + kHair - ownLow;
+      return side > 0 ? high - kLabelClear - kHair - ownHigh : low + kLabelClear + kHair - ownLow;
     };
     return Point{at(drawnAcross(pull.across), whole.low.x, whole.high.x, own.low.x, own.high.x),
                  at(pull.up, whole.low.y, whole.high.y, own.low.y, own.high.y)} +
@@ -180,7 +179,7 @@ struct Search {
       const Point there = ownPlace(face, shape);
       Polygon laid = shape;
       for (Point& p : laid) p = p + there;
-      if (extra.parameters.flag("overhang") || area(subtract(region(laid), free)) < kNothing)
+      if (extra.parameters.flag("overhang") || area(subtract(region(laid), free)) < kNoArea)
         return Spot{share, there};
     }
     return std::nullopt;
@@ -201,7 +200,7 @@ Raised raisedBy(const Extra& extra, const std::vector<StackLayer>& stack, const 
   return raised;
 }
 
-Result<ExtraParts> labelAt(const Search& search, const HostFace& face, const Spot& spot) {
+Result<ExtraParts> labelAt(const LabelSearch& search, const HostFace& face, const Spot& spot) {
   const Extra& extra = search.extra;
   HostFace there = movedTo(face, spot.place);
   const Polygon outline = inPanel(there, search.shapeAt(face, spot.share));
@@ -232,7 +231,7 @@ Result<ExtraParts> labelAt(const Search& search, const HostFace& face, const Spo
 }
 
 /// The size as large as tried least on the first face, and what of it fits there.
-Problem refusal(const Search& search, const HostFace& face) {
+Problem refusal(const LabelSearch& search, const HostFace& face) {
   const LabelSize size = search.sizeAt(face, kLeastShare);
   const Region room = search.room(face, false);
   const auto fits = [&](double share) {
@@ -241,14 +240,15 @@ Problem refusal(const Search& search, const HostFace& face) {
   };
   if (search.isPlaced() && fits(1))
     return {ProblemCode::ExtraOffFace, search.extra.kind, {faceName(search.host, face)}};
-  return noRoomFor(search.extra, search.host, std::max(size.width, size.height), kSmallest, fits);
+  return noRoomFor(search.extra, search.host, std::max(size.width, size.height), kSmallestLabel,
+                   fits);
 }
 
 /// On the first face that has room for it where it is seen, or else where it is covered.
 Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
   const Result<std::vector<HostFace>> faces = facesFor(extra, host);
   if (!faces) return faces.problem();
-  const Search search{extra, host};
+  const LabelSearch search{extra, host};
   if (search.isPlaced() || extra.parameters.flag("overhang")) {
     for (const HostFace& face : *faces)
       if (const auto spot = search.ownSpot(face)) return labelAt(search, face, *spot);

@@ -13,9 +13,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSmallest = 5;   // mm
-constexpr double kHair = 1e-4;    // mm
-constexpr double kSliver = 1e-3;  // mm2 over the edge that do not count
+constexpr double kSmallestLayer = 5;  // mm
+constexpr double kSliver = 1e-3;      // mm2 over the edge that do not count
 
 struct Size {
   double width;
@@ -127,17 +126,18 @@ Result<StackLayer> layerOn(const StackLayer& below, const Extra& extra, std::siz
     // Width and height follow what is below, and go down to the grid together.
     const double width = onGridBelow(size.width * share, grid).mm();
     const double height = onGridBelow(size.height * share, grid).mm();
-    if (std::min(width, height) < kSmallest) return tooLarge(extra, index + 1, size, share, grid);
+    if (std::min(width, height) < kSmallestLayer)
+      return tooLarge(extra, index + 1, size, share, grid);
     size = {width, height};
     if (!ground.holds(labelOutline(shape, width, height))) {
       const double less = ground.shareOf(shape, size);
       size = {width * less, height * less};
     }
   }
-  if (std::min(size.width, size.height) < kSmallest)
+  if (std::min(size.width, size.height) < kSmallestLayer)
     return Problem{ProblemCode::ParameterTooSmall,
                    "width",
-                   {Length::mm(std::min(size.width, size.height)), Length::mm(kSmallest)}};
+                   {Length::mm(std::min(size.width, size.height)), Length::mm(kSmallestLayer)}};
   StackLayer layer{extra.kind + "-layer",
                    labelOutline(shape, size.width, size.height),
                    ground.middle,

@@ -9,6 +9,9 @@
 
 namespace creasewright {
 
+/// Given way, so that what just fits does, mm.
+inline constexpr double kHair = 1e-4;
+
 /// A layer of a stack about the middle of the whole, as it lies on a face that stands upright.
 struct StackLayer {
   std::string name;  ///< of its piece

@@ -8,8 +8,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-4;   // mm; mats that differ less are one size
-constexpr double kSmallest = 6;  // mm; narrower ones are not worth cutting
+constexpr double kSame = 1e-4;      // mm; mats that differ less are one size
+constexpr double kSmallestMat = 6;  // mm; narrower ones are not worth cutting
 
 Polygon centredRectangle(Point middle, double width, double height) {
   const Point half{width / 2, height / 2};
@@ -43,7 +43,7 @@ Area onGrid(const Area& mat, ToolGrid grid) {
   const Bounds box = bounds(mat.outer);
   const double width = onGridBelow(box.width() + kSame, grid).mm();
   const double height = onGridBelow(box.height() + kSame, grid).mm();
-  if (std::min(width, height) < kSmallest) return mat;
+  if (std::min(width, height) < kSmallestMat) return mat;
   const Point middle = (box.low + box.high) / 2;
   if (fillsItsBounds(mat.outer)) {
     const Region cut = intersect({mat}, region(centredRectangle(middle, width, height)));
@@ -68,7 +68,7 @@ std::optional<Area> matFor(const HostFace& face, double inset, ToolGrid grid) {
   Area mat{laidUpright(face, largest.outer), {}};
   for (const Polygon& hole : largest.holes) mat.holes.push_back(laidUpright(face, hole));
   const Bounds box = bounds(mat.outer);
-  if (box.width() < kSmallest || box.height() < kSmallest) return std::nullopt;
+  if (box.width() < kSmallestMat || box.height() < kSmallestMat) return std::nullopt;
   return onGrid(mat, grid);
 }
 

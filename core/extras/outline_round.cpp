@@ -24,7 +24,7 @@ Ring below(const Ring& ring, Point3 along, double most) {
 }
 
 /// Where a strip runs round a box.
-struct Strip {
+struct RoundStrip {
   const OutsideBox& box;
   std::size_t axis;
   double half;
@@ -42,7 +42,7 @@ struct Strip {
 };
 
 /// The middles of the card of all pieces that stand together.
-std::vector<Point> cardIn(const Host& host, const Strip& strip) {
+std::vector<Point> cardIn(const Host& host, const RoundStrip& strip) {
   std::vector<Point> points;
   for (const HostPiece& piece : host.pieces) {
     const bool first = &piece == host.pieces.data();
@@ -60,7 +60,7 @@ std::vector<Point> cardIn(const Host& host, const Strip& strip) {
   return points;
 }
 
-void takeWraps(const Host& host, const Strip& strip, std::vector<Point>& points) {
+void takeWraps(const Host& host, const RoundStrip& strip, std::vector<Point>& points) {
   for (const WrapBody& body : host.under) {
     const Point half =
         Point{body.sizes.at((strip.axis + 1) % 3), body.sizes.at((strip.axis + 2) % 3)} / 2;
@@ -70,7 +70,8 @@ void takeWraps(const Host& host, const Strip& strip, std::vector<Point>& points)
 }
 
 /// What stands out: its corners on the face and so far over it.
-void takeRaised(const Host& host, const Strip& strip, double onFace, std::vector<Point>& points) {
+void takeRaised(const Host& host, const RoundStrip& strip, double onFace,
+                std::vector<Point>& points) {
   for (const Raised* raised : raisedUnder(host, strip.box, strip.axis, 2 * strip.half)) {
     Ring ring;
     for (const Point3& corner : raised->corners)
@@ -82,7 +83,7 @@ void takeRaised(const Host& host, const Strip& strip, double onFace, std::vector
 }  // namespace
 
 Polygon outlineRound(const Host& host, const OutsideBox& box, std::size_t axis, double width) {
-  const Strip strip{box, axis, width / 2};
+  const RoundStrip strip{box, axis, width / 2};
   const double onFace = host.bench.caliper.mm() / 2 + host.onFaces.mm();
   std::vector<Point> points;
   for (const Area& part : offset(region(convexHull(cardIn(host, strip))), onFace))

@@ -10,12 +10,12 @@
 namespace creasewright {
 namespace {
 
-constexpr double kOff = 0.8;       // mm above the faces, over mats and labels
-constexpr double kOver = 0.3;      // mm of the way that lies on the other one
-constexpr double kLoop = 0.16;     // of the ribbon that a bow takes: one of its two loops
-constexpr double kTied = 28;       // degrees that a tied loop leans up
-constexpr double kFolded = 9;      // degrees of a folded one
-constexpr double kNextLayer = 20;  // mm that the next layer is smaller
+constexpr double kRibbonOff = 0.8;  // mm above the faces, over mats and labels
+constexpr double kOver = 0.3;       // mm of the way that lies on the other one
+constexpr double kLoop = 0.16;      // of the ribbon that a bow takes: one of its two loops
+constexpr double kTied = 28;        // degrees that a tied loop leans up
+constexpr double kFolded = 9;       // degrees of a folded one
+constexpr double kNextLayer = 20;   // mm that the next layer is smaller
 
 Polygon strip(double length, double width) {
   return {{-length / 2, -width / 2},
@@ -82,7 +82,7 @@ void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose) {
   const auto parts = static_cast<double>(ribbon.ways.size() + 1);
   double there = 0;  // of the ribbon, before the next part of it
   const double width = drawnWidth(ribbon);
-  double off = kOff;
+  double off = kRibbonOff;
   for (const RibbonWay& way : ribbon.ways) {
     if (share <= there) return;
     there += 1 / parts;
@@ -108,7 +108,7 @@ void addBow(const BowShape& bow, double width, const Transform& place, Net& net,
       addLoop(place, side + turn, tilt, (bow.span - kNextLayer * layer) / 2, width / 2, off, net,
               pose);
   }
-  const Transform top = place.after(Transform::translation({0, 0, -off - 2 * kOff}));
+  const Transform top = place.after(Transform::translation({0, 0, -off - 2 * kRibbonOff}));
   addRibbonPanel(strip(width, width), top, net, pose);
 }
 

@@ -16,7 +16,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kClear = 2;         // mm of card from a hole to folds and glue
+constexpr double kHoleClear = 2;     // mm of card from a hole to folds and glue
 constexpr double kKnot = 4;          // widths of ribbon in a knot (common practice)
 constexpr double kPastKnot = 12;     // mm of ribbon beyond a knot (common practice)
 constexpr double kTaped = 25;        // mm of an end that is stuck flat (common practice)
@@ -85,7 +85,7 @@ std::vector<HostFace> facesToPull(const Host& host) {
   return faces;
 }
 
-struct Search {
+struct PullSearch {
   const Extra& extra;
   const Host& host;
 
@@ -105,7 +105,7 @@ struct Search {
     if (seen)
       for (const Overlay& cover : overlaysOf(host, face))
         std::ranges::copy(cover.area, std::back_inserter(taken));
-    return laidUpright(face, offset(subtract(cardOf(face), taken), -kClear));
+    return laidUpright(face, offset(subtract(cardOf(face), taken), -kHoleClear));
   }
   [[nodiscard]] bool isPlaced() const { return isShifted(extra.parameters); }
   /// The middle of the holes, in the face's upright frame.
@@ -135,7 +135,8 @@ RibbonPull pullOf(const Extra& extra, const Host& host, int holes) {
 }
 
 /// Through a face at a place of it, its holes punched unless they are there.
-ExtraParts pullAt(const Search& search, HostFace face, Point place, RibbonPull pull, bool punch) {
+ExtraParts pullAt(const PullSearch& search, HostFace face, Point place, RibbonPull pull,
+                  bool punch) {
   const Extra& extra = search.extra;
   ExtraParts parts;
   const HostFace there = movedTo(face, place);
@@ -158,7 +159,7 @@ ExtraParts pullAt(const Search& search, HostFace face, Point place, RibbonPull p
 }
 
 /// Through the hole that a face has, or through holes of its own where there is room.
-std::optional<ExtraParts> pullOn(const Search& search, const HostFace& face, bool seen) {
+std::optional<ExtraParts> pullOn(const PullSearch& search, const HostFace& face, bool seen) {
   const auto holes = static_cast<int>(search.extra.parameters.count("holes"));
   const std::optional<Punched> punched = punchedIn(search.host, face);
   if (holes == 0 && punched && !search.isPlaced()) {
@@ -173,12 +174,12 @@ std::optional<ExtraParts> pullOn(const Search& search, const HostFace& face, boo
 }
 
 /// Why there is no room on a face: what is behind it, the place that was chosen, or its size.
-Problem refusal(const Search& search, const HostFace& face) {
+Problem refusal(const PullSearch& search, const HostFace& face) {
   const RibbonPull pull =
       pullOf(search.extra, search.host, search.extra.parameters.count("holes") == 1 ? 1 : 2);
   if (search.isPlaced() && !placesFor(search.shape(pull), search.room(face, false)).empty())
     return {ProblemCode::ExtraOffFace, search.extra.kind, {faceName(search.host, face)}};
-  const Region bare = laidUpright(face, offset(cardOf(face), -kClear));
+  const Region bare = laidUpright(face, offset(cardOf(face), -kHoleClear));
   const std::vector<BesideFace> behind = behindFace(search.host, face);
   if (!behind.empty() && !placesFor(search.shape(pull), bare).empty())
     return {ProblemCode::ExtraInTheWay,
@@ -194,7 +195,7 @@ Result<ExtraParts> buildPull(const Extra& extra, const Host& host) {
     if (faces.empty()) return Problem{ProblemCode::ExtraFaceUnknown, extra.kind, {extra.face}};
   }
   if (faces.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  const Search search{extra, host};
+  const PullSearch search{extra, host};
   for (const bool seen : {true, false})
     for (const HostFace& face : faces)
       if (std::optional<ExtraParts> parts = pullOn(search, face, seen)) return *std::move(parts);

@@ -3,14 +3,14 @@
 namespace creasewright {
 namespace {
 
-struct Strip {
+struct RibbonStrip {
   int panel = 0;
   Point3 way;
   Segment end;
 };
 
 /// One ribbon: no line between its strips. The second one's start is its hinge.
-void join(const Strip& from, const Strip& to, bool smooth, Net& net) {
+void join(const RibbonStrip& from, const RibbonStrip& to, bool smooth, Net& net) {
   constexpr double kSmall = 0.87;  // cosine of 30 degrees
   if (!smooth && dot(from.way, to.way) < kSmall) return;
   Crease bend;
@@ -35,7 +35,7 @@ int addRibbonPanel(Polygon outline, const Transform& place, Net& net, Pose& pose
 
 void addRibbonLine(const RibbonLine& line, Net& net, Pose& pose) {
   constexpr double kNothing = 1e-6;  // mm
-  std::vector<Strip> strips;
+  std::vector<RibbonStrip> strips;
   const std::size_t count = line.points.size();
   for (std::size_t i = 0; i + (line.closed ? 0 : 1) < count; ++i) {
     const std::size_t next = (i + 1) % count;
@@ -46,7 +46,7 @@ void addRibbonLine(const RibbonLine& line, Net& net, Pose& pose) {
     const double to = line.halves[next];
     const Transform place =
         Transform::frame(line.points[i] - line.across * from, line.across, step * (1 / length));
-    Strip strip{0, step * (1 / length), {{from + to, length}, {from - to, length}}};
+    RibbonStrip strip{0, step * (1 / length), {{from + to, length}, {from - to, length}}};
     strip.panel = addRibbonPanel({{0, 0}, {2 * from, 0}, {from + to, length}, {from - to, length}},
                                  place, net, pose);
     if (!strips.empty()) join(strips.back(), strip, line.smooth, net);

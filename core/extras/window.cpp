@@ -12,9 +12,9 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSmallest = 5;  // mm
-constexpr double kClear = 2;     // mm from the film to folds and glue
-constexpr double kShown = 1;     // mm from the opening to what lies over the face
+constexpr double kSmallestWindow = 5;  // mm
+constexpr double kFilmClear = 2;       // mm from the film to folds and glue
+constexpr double kShown = 1;           // mm from the opening to what lies over the face
 
 struct Sides {
   double width;
@@ -36,10 +36,10 @@ struct Candidate {
 };
 
 Candidate candidate(const Host& host, const HostFace& face) {
-  Candidate c{face, offset(laidUpright(face, cardOf(face)), -kClear), {}, {}};
+  Candidate c{face, offset(laidUpright(face, cardOf(face)), -kFilmClear), {}, {}};
   Region beside = joined(behindFace(host, face));
   for (Area& part : joined(onFace(host, face))) beside.push_back(std::move(part));
-  c.behind = offset(laidUpright(face, beside), kClear);
+  c.behind = offset(laidUpright(face, beside), kFilmClear);
   std::vector<Polygon> covers;
   for (const Overlay& cover : overlaysOf(host, face))
     for (const Area& part : cover.area) covers.push_back(laidUpright(face, part.outer));
@@ -47,7 +47,7 @@ Candidate candidate(const Host& host, const HostFace& face) {
   return c;
 }
 
-struct Search {
+struct WindowSearch {
   const Extra& extra;
   const Host& host;
 
@@ -66,7 +66,7 @@ struct Search {
   /// Where the middle of a window of a share may lie.
   [[nodiscard]] Region places(const Candidate& c, double share, bool seen) const {
     const Sides sides = sidesAt(c.face, share);
-    if (std::min(sides.width, sides.height) < kSmallest) return {};
+    if (std::min(sides.width, sides.height) < kSmallestWindow) return {};
     const Region film = placesFor(about(filmFor(sides), 0), subtract(c.card, c.behind));
     if (film.empty() || !seen || c.over.empty()) return film;
     const Region open = laidUpright(c.face, region(c.face.area.outer));
@@ -74,7 +74,7 @@ struct Search {
   }
 };
 
-ExtraParts windowAt(const Search& search, const HostFace& face, const Spot& spot) {
+ExtraParts windowAt(const WindowSearch& search, const HostFace& face, const Spot& spot) {
   const Extra& extra = search.extra;
   const HostFace there = movedTo(face, spot.place);
   const Sides sides = search.sidesAt(face, spot.share);
@@ -92,7 +92,7 @@ ExtraParts windowAt(const Search& search, const HostFace& face, const Spot& spot
 }
 
 /// The part beside a face that most of a window's film would lie against; nothing where none does.
-std::optional<BesideFace> mostInTheWay(const Search& search, const Candidate& c) {
+std::optional<BesideFace> mostInTheWay(const WindowSearch& search, const Candidate& c) {
   const Region film = region(about(search.filmFor(search.sidesAt(c.face, kShareOfFace)), 0));
   std::vector<BesideFace> beside = behindFace(search.host, c.face);
   std::ranges::move(onFace(search.host, c.face), std::back_inserter(beside));
@@ -105,9 +105,9 @@ std::optional<BesideFace> mostInTheWay(const Search& search, const Candidate& c)
 }
 
 /// Why a face takes no window: what is behind it, or its size.
-Problem refusal(const Search& search, const Candidate& c) {
+Problem refusal(const WindowSearch& search, const Candidate& c) {
   const Sides least = search.sidesAt(c.face, kLeastShare);
-  const bool bareHasRoom = std::min(least.width, least.height) >= kSmallest &&
+  const bool bareHasRoom = std::min(least.width, least.height) >= kSmallestWindow &&
                            !placesFor(about(search.filmFor(least), 0), c.card).empty();
   const std::optional<BesideFace> other = mostInTheWay(search, c);
   if (bareHasRoom && other)
@@ -119,7 +119,7 @@ Problem refusal(const Search& search, const Candidate& c) {
     return !placesFor(film, subtract(c.card, c.behind)).empty();
   };
   const auto [shorter, longer] = std::minmax(least.width, least.height);
-  const Length smallest = Length::mm(shorter > 0 ? kSmallest * longer / shorter : longer);
+  const Length smallest = Length::mm(shorter > 0 ? kSmallestWindow * longer / shorter : longer);
   return noRoomFor(search.extra, search.host, Length::mm(longer), smallest, fits);
 }
 
@@ -127,7 +127,7 @@ Problem refusal(const Search& search, const Candidate& c) {
 Result<ExtraParts> buildWindow(const Extra& extra, const Host& host) {
   const Result<std::vector<HostFace>> faces = facesFor(extra, host);
   if (!faces) return faces.problem();
-  const Search search{extra, host};
+  const WindowSearch search{extra, host};
   std::vector<Candidate> candidates;
   for (const HostFace& face : *faces) candidates.push_back(candidate(host, face));
   for (const bool seen : {true, false})

@@ -36,7 +36,7 @@ Length nearestStep(Length value, ToolGrid grid) {
 }
 
 /// Measures along the two sides of one base.
-constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kBases{{
+constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kBasePairs{{
     {"length", "width"},
     {"opening-length", "opening-width"},
     {"cell-length", "cell-width"},
@@ -44,7 +44,7 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 4> kBases{{
 }};
 
 std::string_view otherSide(std::string_view key) {
-  for (const auto& [one, other] : kBases) {
+  for (const auto& [one, other] : kBasePairs) {
     if (key == one) return other;
     if (key == other) return one;
   }
@@ -86,7 +86,7 @@ void makeSquare(std::vector<FitReason>& reasons) {
   const auto find = [&](std::string_view key) {
     return std::ranges::find(reasons, key, &FitReason::key);
   };
-  for (const auto& [one, other] : kBases) {
+  for (const auto& [one, other] : kBasePairs) {
     const auto a = find(one);
     const auto b = find(other);
     if (a == reasons.end() || b == reasons.end()) continue;

@@ -5,14 +5,14 @@
 #include <cstddef>
 #include <numbers>
 
+#include "folding/index.h"
+
 namespace creasewright {
 namespace {
 
 constexpr int kMostSteps = 80;
 constexpr double kExact = 1e-18;      // mm2, sum of squares: closed beyond what doubles tell apart
 constexpr double kLargestTurn = 0.3;  // rad in one step, so that no solution is leapt over
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 /// Whether `panel` hangs on tree crease `crease`.
 bool hangsOn(const Net& net, int panel, int crease) {

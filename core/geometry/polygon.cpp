@@ -92,21 +92,27 @@ Point centroid(const Polygon& polygon) {
 Bounds bounds(const Polygon& polygon) {
   if (polygon.empty()) return {};
   Bounds box{polygon[0], polygon[0]};
-  for (const Point& p : polygon) {
-    box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
-    box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
-  }
+  for (const Point& p : polygon) include(box, p);
   return box;
+}
+
+void include(Bounds& box, Point p, bool first) {
+  if (first) box = {p, p};
+  box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
+  box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
 }
 
 Side locate(Point p, const Polygon& polygon, double tolerance) {
   bool inside = false;
-  for (std::size_t i = 0; i < polygon.size(); ++i) {
-    const Point a = polygon[i];
-    const Point b = cornerAfter(polygon, i);
-    if (near(p, {a, b}, tolerance) && distanceToSegment(p, {a, b}) <= tolerance)
-      return Side::Boundary;
-    if ((a.y > p.y) != (b.y > p.y) && p.x < a.x + (b.x - a.x) * (p.y - a.y) / (b.y - a.y))
+  if (polygon.empty()) return Side::Outside;
+  Point a = polygon.back();
+  for (const Point b : polygon) {
+    const Segment edge{std::exchange(a, b), b};
+    const auto [low, high] = std::minmax(edge.a.y, edge.b.y);
+    if (low > p.y + tolerance || p.y > high + tolerance) continue;  // as most edges are
+    if (near(p, edge, tolerance) && distanceToSegment(p, edge) <= tolerance) return Side::Boundary;
+    if ((edge.a.y > p.y) != (b.y > p.y) &&
+        p.x < edge.a.x + (b.x - edge.a.x) * (p.y - edge.a.y) / (b.y - edge.a.y))
       inside = !inside;
   }
   return inside ? Side::Inside : Side::Outside;

@@ -26,6 +26,8 @@ double signedArea(const Polygon& polygon);  ///< mm2, positive when counter-cloc
 double perimeter(const Polygon& polygon);
 Point centroid(const Polygon& polygon);
 Bounds bounds(const Polygon& polygon);
+/// Grows a box so that it holds a point; the first one is all of it.
+void include(Bounds& box, Point p, bool first = false);
 /// Where `p` lies, with a band of `tolerance` mm counted as the boundary.
 Side locate(Point p, const Polygon& polygon, double tolerance = 1e-9);
 /// No two edges meet except neighbours at their shared corner.

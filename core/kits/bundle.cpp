@@ -16,7 +16,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::string_view kFormat = "creasewright-bundle";
+constexpr std::string_view kBundleFormat = "creasewright-bundle";
 
 /// An array that is not there is empty.
 template <class Item>
@@ -29,7 +29,7 @@ std::optional<Problem> readAllIfThere(const Fields& fields, std::string_view key
 }  // namespace
 
 std::string writeBundle(const Bundle& bundle) {
-  Json json{{"format", kFormat}, {"version", kBundleVersion}, {"designs", Json::array()}};
+  Json json{{"format", kBundleFormat}, {"version", kBundleVersion}, {"designs", Json::array()}};
   for (const Design& design : bundle.designs)
     json["designs"].push_back(Json::parse(writeDesign(design), nullptr, false));
   json["stock"] = Json::array();
@@ -41,7 +41,7 @@ std::string writeBundle(const Bundle& bundle) {
 
 Result<Bundle> readBundle(std::string_view text, std::string_view where) {
   const Result<OwnFile> own = openOwnFile(
-      text, where, {kFormat, kBundleVersion, kLargestBundleFile, ProblemCode::NotABundle});
+      text, where, {kBundleFormat, kBundleVersion, kLargestBundleFile, ProblemCode::NotABundle});
   if (!own) return own.problem();
   const Json& json = own->json;
   const Fields fields(json, "");

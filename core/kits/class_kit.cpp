@@ -19,7 +19,7 @@ namespace {
 
 using Json = nlohmann::ordered_json;
 
-constexpr std::string_view kFormat = "creasewright-kit";
+constexpr std::string_view kKitFormat = "creasewright-kit";
 
 /// What version 2 brought: supplies, the takers' names, and whether the grain counts.
 std::optional<Problem> readVersion2(const Fields& fields, ClassKit& kit) {
@@ -209,7 +209,7 @@ ToolGrid trimmerOf(const ClassKit& kit) {
 }
 
 std::string writeKit(const ClassKit& kit) {
-  Json json{{"format", kFormat},     {"version", kKitVersion}, {"title", kit.title},
+  Json json{{"format", kKitFormat},  {"version", kKitVersion}, {"title", kit.title},
             {"takers", kit.takers},  {"spares", kit.spares},   {"stock", Json::array()},
             {"items", Json::array()}};
   json["plan"] = planGoalText(kit.goal);
@@ -229,7 +229,7 @@ std::string writeKit(const ClassKit& kit) {
 
 Result<ClassKit> readKit(std::string_view text, std::string_view where) {
   const Result<OwnFile> own =
-      openOwnFile(text, where, {kFormat, kKitVersion, kLargestKitFile, ProblemCode::NotAKit});
+      openOwnFile(text, where, {kKitFormat, kKitVersion, kLargestKitFile, ProblemCode::NotAKit});
   if (!own) return own.problem();
   Result<ClassKit> kit = readCurrent(own->json, Fields(own->json, ""), own->version, where);
   if (!kit) return kit;

@@ -6,7 +6,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-3;      // mm
 constexpr double kShortestCut = 6;  // mm
 constexpr double kBesideScore = 1;  // mm
 
@@ -21,7 +20,7 @@ std::vector<CutLine> cutsByLine(const LineView& view) {
   for (const Segment& cut : view.cuts) {
     const Span span{std::min(cut.a.y, cut.b.y), std::max(cut.a.y, cut.b.y)};
     const auto found = std::ranges::find_if(
-        lines, [&](const CutLine& line) { return std::abs(line.at - cut.a.x) <= kSame; });
+        lines, [&](const CutLine& line) { return std::abs(line.at - cut.a.x) <= kSameLine; });
     if (found == lines.end())
       lines.push_back({cut.a.x, {span}});
     else
@@ -43,7 +42,7 @@ bool worthMarking(const LineView& view, double at) {
 std::vector<Span> obstacles(const LineView& view, double at) {
   std::vector<Span> spans = view.card(at);
   for (const ScoreLine& line : view.lines) {
-    if (std::abs(line.at - at) > kSame) continue;
+    if (std::abs(line.at - at) > kSameLine) continue;
     spans.insert(spans.end(), line.valleys.begin(), line.valleys.end());
     spans.insert(spans.end(), line.mountains.begin(), line.mountains.end());
   }
@@ -70,7 +69,7 @@ void markLine(const LineView& view, const CutLine& line, const std::vector<doubl
 
 int lineNumber(const std::vector<double>& fullAcross, double at, bool fromEnd) {
   for (std::size_t i = 0; i < fullAcross.size(); ++i)
-    if (std::abs(fullAcross[i] - at) <= kSame)
+    if (std::abs(fullAcross[i] - at) <= kSameLine)
       return static_cast<int>(fromEnd ? fullAcross.size() - i : i + 1);
   return 0;
 }

@@ -11,7 +11,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-4;        // mm, for places that must agree: more than any rounding
 constexpr double kOnLine = 1e-3;      // mm, as the score plan counts
 constexpr double kLongestNotch = 10;  // mm
 
@@ -79,7 +78,7 @@ Cut straightCut(const ScoredSheet& sheet, const Segment& stroke) {
 bool sameLine(const Polyline& a, const Polyline& b) {
   if (a.size() != b.size()) return false;
   return std::ranges::all_of(a, [&](Point p) {
-    return std::ranges::any_of(b, [p](Point q) { return within(p, q, kSame); });
+    return std::ranges::any_of(b, [p](Point q) { return within(p, q, kSamePlace); });
   });
 }
 

@@ -7,14 +7,13 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-4;        // mm, on one line or at one place: more than any rounding
 constexpr double kSoftestTurn = 0.1;  // degrees between two pieces of a curve
 constexpr double kSharpestTurn = 35;
 constexpr std::size_t kFewestPieces = 3;
 
 bool onBorder(const Segment& s, const FlatNet& flat) {
   const auto both = [](double a, double b, double at) {
-    return std::abs(a - at) <= kSame && std::abs(b - at) <= kSame;
+    return std::abs(a - at) <= kSamePlace && std::abs(b - at) <= kSamePlace;
   };
   return both(s.a.x, s.b.x, 0) || both(s.a.x, s.b.x, flat.width) || both(s.a.y, s.b.y, 0) ||
          both(s.a.y, s.b.y, flat.height);
@@ -42,7 +41,7 @@ std::vector<Segment> piecesOf(const Polygon& ring) {
   std::vector<Segment> pieces;
   for (std::size_t i = 0; i < ring.size(); ++i) {
     const Segment piece{ring[i], ring[(i + 1) % ring.size()]};
-    if (length(piece) > kSame) pieces.push_back(piece);
+    if (length(piece) > kSamePlace) pieces.push_back(piece);
   }
   return pieces;
 }
@@ -71,11 +70,12 @@ void addRing(const Polygon& ring, const FlatNet& flat, CutStrokes& strokes) {
 bool join(Segment& s, const Segment& t) {
   const double size = length(s);
   const Point along = (s.b - s.a) / size;
-  if (std::abs(cross(along, t.a - s.a)) > kSame || std::abs(cross(along, t.b - s.a)) > kSame)
+  if (std::abs(cross(along, t.a - s.a)) > kSamePlace ||
+      std::abs(cross(along, t.b - s.a)) > kSamePlace)
     return false;
   const double from = std::min(dot(along, t.a - s.a), dot(along, t.b - s.a));
   const double to = std::max(dot(along, t.a - s.a), dot(along, t.b - s.a));
-  if (from > size + kSame || to < -kSame) return false;
+  if (from > size + kSamePlace || to < -kSamePlace) return false;
   const auto end = [&](double at) {
     return std::abs(at - dot(along, t.a - s.a)) < std::abs(at - dot(along, t.b - s.a)) ? t.a : t.b;
   };

@@ -6,6 +6,9 @@
 
 namespace creasewright {
 
+/// What lies no farther apart is on one line or at one place, mm: more than any rounding.
+inline constexpr double kSamePlace = 1e-4;
+
 /// The cuts of a sheet as strokes of the knife, blank coordinates, mm.
 struct CutStrokes {
   std::vector<Segment> straight;   ///< touching cuts on one line are one

@@ -9,7 +9,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kMargin = 1;  // mm from creases and edges: common practice, no published source
-constexpr double kLeast = 1;   // mm2: less takes no adhesive
+constexpr double kLeastGlued = 1;  // mm2: less takes no adhesive
 
 /// The flap's face that meets the target once folded: the one that looks against the target's.
 Face meetingFace(const Mate& mate, const Pose& folded) {
@@ -52,7 +52,7 @@ Region spared(Region adhesive, const std::vector<Polygon>& openings, const Bound
   Region parts;
   for (const Area& area : subtract(adhesive, offset(unite(openings), kMargin)))
     for (Area& part : withoutHoles(area, box))
-      if (creasewright::area(Region{part}) > kLeast) parts.push_back(std::move(part));
+      if (creasewright::area(Region{part}) > kLeastGlued) parts.push_back(std::move(part));
   return parts;
 }
 

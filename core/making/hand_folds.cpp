@@ -10,7 +10,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kOnLine = 1e-2;    // mm
+constexpr double kOneLine = 1e-2;   // mm
 constexpr double kMeet = 1e-2;      // mm between the ends of a curve's pieces
 constexpr double kCurveTurn = 0.3;  // sine of the turn from piece to piece: some 17 degrees
 
@@ -20,8 +20,8 @@ bool collinear(const Segment& a, const Segment& b) {
   const Segment& longer = length(a) >= length(b) ? a : b;
   const Segment& other = length(a) >= length(b) ? b : a;
   const Point along = unit(longer.b - longer.a);
-  return std::abs(cross(along, other.a - longer.a)) <= kOnLine &&
-         std::abs(cross(along, other.b - longer.a)) <= kOnLine;
+  return std::abs(cross(along, other.a - longer.a)) <= kOneLine &&
+         std::abs(cross(along, other.b - longer.a)) <= kOneLine;
 }
 
 /// Two pieces of a curve: they meet at their ends and turn softly.

@@ -10,8 +10,6 @@
 namespace creasewright {
 namespace {
 
-constexpr std::int64_t kSame = 1000;  // nm
-
 /// Sums up settings of the board: those off the grid, all, their readings in nm.
 using Cost = std::tuple<int, int, std::int64_t>;
 
@@ -30,7 +28,7 @@ class Settings {
       values_.push_back(score.fromHigh);
     }
     std::ranges::sort(values_);
-    const auto same = [](Length a, Length b) { return (b - a).nm() <= kSame; };
+    const auto same = [](Length a, Length b) { return (b - a).nm() <= kSameReading; };
     values_.erase(std::unique(values_.begin(), values_.end(), same), values_.end());
     for (const Length value : values_) costs_.push_back({grid.holds(value) ? 0 : 1, 1, value.nm()});
   }

@@ -1,10 +1,14 @@
 #pragma once
 
+#include <cstdint>
 #include <vector>
 
 #include "units/tool_grid.h"
 
 namespace creasewright {
+
+/// Readings that differ by no more are one, nm.
+inline constexpr std::int64_t kSameReading = 1000;
 
 /// A full score as it can be read from the two sides it is parallel to.
 struct SideReadings {

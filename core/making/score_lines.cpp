@@ -6,8 +6,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSame = 1e-3;  // mm
-
 Span spanOf(const Segment& s) { return {std::min(s.a.y, s.b.y), std::max(s.a.y, s.b.y)}; }
 
 /// Flaps that vanish under glue may carry a score that is not theirs.
@@ -23,7 +21,7 @@ std::vector<bool> panelsThatMind(const Net& net) {
 
 ScoreLine& lineAt(std::vector<ScoreLine>& lines, double at) {
   const auto found = std::ranges::find_if(
-      lines, [at](const ScoreLine& line) { return std::abs(line.at - at) <= kSame; });
+      lines, [at](const ScoreLine& line) { return std::abs(line.at - at) <= kSameLine; });
   if (found != lines.end()) return *found;
   lines.push_back({at, {}, {}, false});
   return lines.back();
@@ -79,7 +77,7 @@ LineView viewOf(const Net& net, const FlatNet& flat, bool swapped) {
 bool isScored(const Crease& crease) { return crease.kind != CreaseKind::Flat; }
 
 bool isUpright(const Segment& s) {
-  return std::abs(s.a.x - s.b.x) <= kSame && std::abs(s.a.y - s.b.y) > kSame;
+  return std::abs(s.a.x - s.b.x) <= kSameLine && std::abs(s.a.y - s.b.y) > kSameLine;
 }
 
 std::vector<double> LineView::fullPositions() const {
@@ -97,7 +95,7 @@ std::vector<Span> LineView::blocked(double at) const {
     spans.insert(spans.end(), inside.begin(), inside.end());
   }
   for (const Segment& s : flats)
-    if (std::abs(s.a.x - at) <= kSame) spans.push_back(spanOf(s));
+    if (std::abs(s.a.x - at) <= kSameLine) spans.push_back(spanOf(s));
   return joined(std::move(spans));
 }
 

@@ -8,6 +8,9 @@
 
 namespace creasewright {
 
+/// Lines that lie no farther apart are one, mm.
+inline constexpr double kSameLine = 1e-3;
+
 /// All scores that lie on one line parallel to a side.
 struct ScoreLine {
   double at = 0;  ///< mm from the low side

@@ -8,9 +8,7 @@
 namespace creasewright {
 namespace {
 
-constexpr std::int64_t kSame = 1000;  // nm
-
-bool near(Length a, Length b) { return std::abs((a - b).nm()) <= kSame; }
+bool near(Length a, Length b) { return std::abs((a - b).nm()) <= kSameReading; }
 
 bool same(const ScoreReading& s, const ScoreReading& t) { return sameReadings({s}, {t}); }
 

@@ -5,9 +5,9 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTouch = 1e-3;  // mm
-constexpr double kProbe = 1e-2;  // mm beside the line
-constexpr double kLeast = 5e-2;  // mm, shorter overlaps do not count
+constexpr double kTouch = 1e-3;         // mm
+constexpr double kProbe = 1e-2;         // mm beside the line
+constexpr double kLeastOverlap = 5e-2;  // mm, shorter overlaps do not count
 
 /// Stretches of y in which the line x = `at` is inside, by the even-odd rule.
 std::vector<Span> scan(const Polygon& polygon, double at) {
@@ -52,7 +52,7 @@ bool overlaps(const std::vector<Span>& spans, double low, double high) {
   return std::ranges::any_of(
       spans,
       [&](const Span& span) {
-        return std::min(span.high, high) - std::max(span.low, low) > kLeast;
+        return std::min(span.high, high) - std::max(span.low, low) > kLeastOverlap;
       });
 }
 

@@ -14,8 +14,6 @@ constexpr double kSmallestPanel = 1;     // mm2
 constexpr double kOverlapSliver = 0.05;  // mm, shared creases leave slivers thinner than this
 constexpr double kShortestCrease = 3;    // mm, shorter ones cannot be scored by hand
 
-Length mm(double value) { return Length::mm(value); }
-
 void checkNames(const Net& net, Problems& found) {
   std::set<std::string_view> seen;
   for (const Panel& panel : net.panels)
@@ -82,7 +80,7 @@ void checkCreases(const Net& net, const FlatNet& flat, Problems& found) {
         !liesOnBoundary(line, flat.panels[static_cast<std::size_t>(crease.child)]))
       found.push_back({ProblemCode::CreaseOffPanel, child, {parent}});
     if (length(line) < kShortestCrease && crease.kind != CreaseKind::Flat)
-      found.push_back({ProblemCode::CreaseTooShort, child, {mm(length(line))}});
+      found.push_back({ProblemCode::CreaseTooShort, child, {Length::mm(length(line))}});
   }
 }
 
@@ -95,7 +93,8 @@ void checkFlaps(const Net& net, double caliper, Problems& found) {
     const double depth = bounds(flap.outline).high.y;
     const double least = minimumFlapWidth(caliper);
     if (depth < least - kSamePlace)
-      found.push_back({ProblemCode::FlapTooNarrow, flap.id, {mm(depth), mm(least)}});
+      found.push_back(
+          {ProblemCode::FlapTooNarrow, flap.id, {Length::mm(depth), Length::mm(least)}});
   }
 }
 

@@ -53,8 +53,6 @@ Drawing withScaleBars(const Drawing& drawing) {
   return out;
 }
 
-constexpr double kMargin = 4;  // mm round a folded piece
-
 Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
   const Dressed shown = dressed(design, built);
   const Point3 up = uprightOf(built);
@@ -62,7 +60,7 @@ Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
   const int index = static_cast<int>(&built - design.pieces.data());
   return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
                              productAt(product, index, shown.pose, 1)),
-                  shown.looks, kMargin, shown.words);
+                  shown.looks, kFoldedMargin, shown.words);
 }
 
 /// Puts a part to the right of those before it.
@@ -87,7 +85,7 @@ Drawing foldedPieces(const BuiltDesign& design, const PictureOptions& options) {
   const Gift gift(design);
   const GiftScene scene = gift.at(options.gift);
   if (!scene.shown.pose.empty())
-    addBeside(out, drawFold(gift.picture(scene, standardView()), scene.shown.looks, kMargin,
+    addBeside(out, drawFold(gift.picture(scene, standardView()), scene.shown.looks, kFoldedMargin,
                             scene.shown.words));
   for (const BuiltPiece& piece : design.pieces)
     if (wanted(piece) && !gift.holds(piece)) addBeside(out, foldPicture(design, piece));

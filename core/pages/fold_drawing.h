@@ -35,10 +35,13 @@ std::vector<EdgeTone> edgeTones(const FoldPicture& picture, std::span<const Pane
 inline constexpr Colour kLightEdge{0xF1, 0xED, 0xE4};
 inline constexpr double kCasing = 2.6;  ///< widths of an edge
 
+/// Round a folded picture, mm at its own scale.
+inline constexpr double kFoldedMargin = 4;
+
 /// A folded picture as a drawing with `margin` mm around it: lit faces with their patterns, the
 /// words on them (as in Dressed::words), then visible edges.
-Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, double margin = 4,
-                 std::span<const Inscription> words = {});
+Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks,
+                 double margin = kFoldedMargin, std::span<const Inscription> words = {});
 
 /// The same with papers in their mean colours.
 std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks);

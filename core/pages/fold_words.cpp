@@ -11,7 +11,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kNothing = 1e-4;  // mm2
+constexpr double kUnseen = 1e-4;  // mm2
 
 bool overlap(const Bounds& a, const Bounds& b) {
   return a.low.x < b.high.x && b.low.x < a.high.x && a.low.y < b.high.y && b.low.y < a.high.y;
@@ -102,9 +102,9 @@ Drawing wordsSeen(const FoldPicture& picture, std::span<const PanelLook> looks,
     if (own.empty()) continue;
     const Region part = seen.partOf(place, own);
     const double left = area(part);
-    if (left < kNothing) continue;
+    if (left < kUnseen) continue;
     if (plated) out.paths.push_back(plateOf(part, picture.facets[own.front()].light));
-    const bool whole = left > std::abs(signedArea(place)) - kNothing;
+    const bool whole = left > std::abs(signedArea(place)) - kUnseen;
     if (!whole) text.shown = ringsOf(part);
     out.texts.push_back(std::move(text));
   }

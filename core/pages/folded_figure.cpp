@@ -19,8 +19,7 @@ namespace {
 constexpr double kShown = 0.72;
 /// Where card bends, rigid panels would be shown in one another: then an earlier moment.
 constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
-constexpr double kHalo = 5;    // widths of the line of an arrow
-constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
+constexpr double kHalo = 5;  // widths of the line of an arrow
 
 Point3 middleOf(const Panel& panel, const Transform& placed) {
   Point sum;
@@ -124,16 +123,12 @@ std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector
 
 void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
                 const std::vector<PanelLetter>& letters) {
-  const auto include = [&extent](Point p) {
-    extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
-    extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
-  };
   const double radius = std::max(extent.width(), extent.height()) * kLetterShare;
   for (const Polyline& way : ways)
-    for (const Point& p : way) include(p);
+    for (const Point& p : way) include(extent, p);
   for (const PanelLetter& letter : letters) {
-    include(letter.at - Point{radius, radius});
-    include(letter.at + Point{radius, radius});
+    include(extent, letter.at - Point{radius, radius});
+    include(extent, letter.at + Point{radius, radius});
   }
 }
 
@@ -184,7 +179,7 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
   if (step.code == StepCode::FoldStage)
     letters = placeLetters(net, picture, panelsTold(net, step), ways);
   includeAll(picture.extent, ways, letters);
-  const Point toDrawing = Point{kMargin, kMargin} - picture.extent.low;
+  const Point toDrawing = Point{kFoldedMargin, kFoldedMargin} - picture.extent.low;
   for (Polyline& way : ways)
     for (Point& p : way) p = p + toDrawing;
   for (PanelLetter& letter : letters) {
@@ -193,7 +188,8 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
   }
   const std::vector<PanelLook> looks(net.panels.size(), {piece.card.colours});
   // A pattern would hide the lines that the figure is there for.
-  return {drawFold(picture, withoutPatterns(looks), kMargin), std::move(ways), std::move(letters)};
+  return {drawFold(picture, withoutPatterns(looks), kFoldedMargin), std::move(ways),
+          std::move(letters)};
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {

@@ -15,7 +15,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kClear = 3;      // mm between a lid and what it was on, once it is lifted off
-constexpr double kApart = 8;      // mm between what was slid off and what it was on
+constexpr double kSlidApart = 8;  // mm between what was slid off and what it was on
 constexpr double kAbove = 60;     // mm over its place from where an insert comes
 constexpr double kLifted = 0.25;  // of the way of a lid: straight up; then it tilts
 constexpr double kTilt = 70;      // degrees
@@ -178,7 +178,7 @@ Transform Gift::offBy(const BuiltPiece& piece, const BuiltPiece& other, double s
   below.take(other.net, other.folded, {}, off);
   above.take(piece.net, piece.folded, *piece.held->place, off);
   if (piece.held->by == Hold::Slot || dot(frame.turn(off), up_) < kUpwards)
-    return Transform::translation(off * (share * (below.high - above.low + kApart)));
+    return Transform::translation(off * (share * (below.high - above.low + kSlidApart)));
   const double lift = below.high - above.low + kClear;
   const Transform up = Transform::translation(off * (lift * std::min(1.0, share / kLifted)));
   const double tilt = kTilt * std::max(0.0, (share - kLifted) / (1 - kLifted));
@@ -231,7 +231,7 @@ Transform Gift::slidOff(const BuiltPiece& wrap, double share,
   for (const Stood& each : stood) box.take(each.piece->net, each.pose, each.place, along);
   Reach own;
   own.take(wrap.net, wrap.folded, place, along);
-  return Transform::translation(along * (share * (box.high - own.low + kApart)));
+  return Transform::translation(along * (share * (box.high - own.low + kSlidApart)));
 }
 
 void Gift::addWraps(double opening, const std::vector<Stood>& stood, Dressing& out) const {

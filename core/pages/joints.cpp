@@ -7,9 +7,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTouch = 0.02;  // mm to either side of a line
-constexpr double kSame = 0.05;   // mm
-constexpr double kSlack = 1e-6;
+constexpr double kTouch = 0.02;      // mm to either side of a line
+constexpr double kSameScore = 0.05;  // mm
 
 double along(Point p, bool upright) { return upright ? p.x : p.y; }
 double across(Point p, bool upright) { return upright ? p.y : p.x; }
@@ -53,7 +52,7 @@ std::vector<Stretch> scoresAlong(const TiledSheet& sheet, bool upright) {
   for (const Segment& score : sheet.scores) {
     const double at = (along(score.a, upright) + along(score.b, upright)) / 2;
     const auto [low, high] = std::minmax({across(score.a, upright), across(score.b, upright)});
-    if (std::abs(along(score.a, upright) - at) <= kSame) found.push_back({at, low, high});
+    if (std::abs(along(score.a, upright) - at) <= kSameScore) found.push_back({at, low, high});
   }
   return found;
 }
@@ -65,7 +64,7 @@ double crossedAt(double place, const std::vector<double>& meets,
   for (std::size_t i = 0; i + 1 < meets.size(); i += 2) {
     sum += meets[i + 1] - meets[i];
     for (const Stretch& score : scores)
-      if (std::abs(score.at - place) <= kSame)
+      if (std::abs(score.at - place) <= kSameScore)
         sum -= std::max(0.0, std::min(score.high, meets[i + 1]) - std::max(score.low, meets[i]));
   }
   return std::max(0.0, sum);
@@ -105,7 +104,7 @@ std::vector<double> candidates(const TiledSheet& sheet, bool upright, double len
     if (place > overlap / 2 && place < length - overlap / 2) places.push_back(place);
   };
   for (const Segment& score : sheet.scores)
-    if (std::abs(along(score.a, upright) - along(score.b, upright)) < kSame)
+    if (std::abs(along(score.a, upright) - along(score.b, upright)) < kSameScore)
       add(along(score.a, upright));
   for (const Area& area : sheet.card)
     for (std::size_t i = 0; i < area.outer.size(); ++i)
@@ -154,10 +153,10 @@ Joints chooseJoints(const TiledSheet& sheet, bool upright, int tiles, double cel
     return joint == 0 ? kWish * (cell - overlap / 2 - place) : 0.0;
   };
   for (std::size_t i = 0; i < count; ++i)
-    if (places[i] + overlap / 2 <= cell + kSlack) cost[0][i] = crossed[i] + wish(0, places[i]);
+    if (places[i] + overlap / 2 <= cell + kTileSlack) cost[0][i] = crossed[i] + wish(0, places[i]);
   for (std::size_t k = 1; k < joints; ++k)
     for (std::size_t i = 0; i < count; ++i)
-      for (std::size_t j = i; j-- > 0 && places[i] - places[j] + overlap <= cell + kSlack;) {
+      for (std::size_t j = i; j-- > 0 && places[i] - places[j] + overlap <= cell + kTileSlack;) {
         const double sum = cost[k - 1][j] + crossed[i] + wish(k, places[i]);
         if (places[i] - places[j] < overlap || sum >= cost[k][i]) continue;
         cost[k][i] = sum;
@@ -165,7 +164,7 @@ Joints chooseJoints(const TiledSheet& sheet, bool upright, int tiles, double cel
       }
   std::size_t last = count;
   for (std::size_t i = 0; i < count; ++i)
-    if (length - places[i] + overlap / 2 <= cell + kSlack && cost[joints - 1][i] < kNever &&
+    if (length - places[i] + overlap / 2 <= cell + kTileSlack && cost[joints - 1][i] < kNever &&
         (last == count || cost[joints - 1][i] < cost[joints - 1][last]))
       last = i;
   for (std::size_t k = joints; last < count && k-- > 0; last = from[k][last]) {

@@ -6,6 +6,9 @@
 
 namespace creasewright {
 
+/// Tiles that lack no more hold it all the same, mm.
+inline constexpr double kTileSlack = 1e-6;
+
 /// Places along one side of a sheet where its print is cut, and what they cut through.
 struct Joints {
   std::vector<double> places;  ///< from the start of that side, mm

@@ -11,10 +11,10 @@
 namespace creasewright {
 namespace {
 
-constexpr double kText = 2.5;
+constexpr double kLegendText = 2.5;
 constexpr double kRow = 4.2;
 constexpr double kSample = 14;  // two full dash-dot patterns
-constexpr double kGap = 5;
+constexpr double kEntryGap = 5;
 
 /// What one sample stands for.
 struct Entry {
@@ -110,15 +110,15 @@ Drawing drawLegend(const std::vector<Role>& roles, double width, const Wording& 
   Point at;
   for (const Entry& each : entriesFor(roles, form)) {
     const Label label{each.code, {}, {}};
-    const double entry = kSample + 1.5 + textWidth(wording(label), kText);
+    const double entry = kSample + 1.5 + textWidth(wording(label), kLegendText);
     if (at.x > 0 && at.x + entry > width) at = {0, at.y - kRow};
     addSample(out, each, form, at);
     out.texts.push_back({.role = Role::Legend,
                          .label = label,
-                         .at = at + Point{kSample + 1.5, kRow / 2 - 0.36 * kText},
-                         .height = kText});
+                         .at = at + Point{kSample + 1.5, kRow / 2 - 0.36 * kLegendText},
+                         .height = kLegendText});
     out.width = std::max(out.width, at.x + entry);
-    at.x += entry + kGap;
+    at.x += entry + kEntryGap;
   }
   // Rows grew downwards from 0.
   const double rows = roles.empty() ? 0 : kRow - at.y;

@@ -7,14 +7,10 @@
 namespace creasewright {
 namespace {
 
-constexpr double kText = 2.4;
+constexpr double kMarkText = 2.4;
 
 Polygon rectangle(const Bounds& box) {
   return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
-}
-
-Bounds boxOf(const TextItem& text, const Wording& wording) {
-  return bounds(textBox(text, wording(text.label)));
 }
 
 struct JoinedSide {
@@ -66,15 +62,15 @@ void addCorner(Drawing& out, const Tile& tile, Point corner, Point inward, const
   out.paths.push_back(std::move(circles));
   std::vector<Point> places;
   for (int far = 0; far < 12; ++far) {
-    places.push_back(corner + inward * (8.0 + far) - Point{0, kText / 3});
+    places.push_back(corner + inward * (8.0 + far) - Point{0, kMarkText / 3});
     places.push_back(corner + Point{inward.x * 4, inward.y * (10.0 + far)});
-    places.push_back(corner + Point{inward.x * (11.0 + far), inward.y * 3 - kText / 3});
+    places.push_back(corner + Point{inward.x * (11.0 + far), inward.y * 3 - kMarkText / 3});
   }
   addWhereFree(out,
                {.role = Role::Positions,
                 .label = Label::plain(tile.name),
                 .at = {},
-                .height = kText,
+                .height = kMarkText,
                 .anchor = Anchor::Centre},
                places, wording, space);
 }
@@ -97,7 +93,7 @@ void addNeighbour(Drawing& out, const JoinedSide& side, const Wording& wording, 
                {.role = Role::Positions,
                 .label = {"joins", {side.other}, {}},
                 .at = {},
-                .height = kText,
+                .height = kMarkText,
                 .anchor = Anchor::Centre,
                 .turnDegrees = turn},
                places, wording, space);
@@ -108,7 +104,7 @@ void addNeighbour(Drawing& out, const JoinedSide& side, const Wording& wording, 
 Drawing checkBar(double millimetres, double division, const std::string& words, bool upright) {
   constexpr double kDepth = 4.6;
   constexpr double kLine = 2.3;  // height of the bar's line
-  const double textRoom = textWidth(words, kText) + 1.5;
+  const double textRoom = textWidth(words, kMarkText) + 1.5;
   Drawing bar{millimetres + textRoom, kDepth, {}, {}};
   PathItem lines{.role = Role::Legend, .rings = {{{0, kLine}, {millimetres, kLine}}}};
   for (int i = 0; i * division <= millimetres + 1e-9; ++i) {
@@ -120,8 +116,8 @@ Drawing checkBar(double millimetres, double division, const std::string& words, 
   bar.paths.push_back(std::move(lines));
   bar.texts.push_back({.role = Role::Legend,
                        .label = Label::plain(words),
-                       .at = {millimetres + 1.2, kLine - 0.36 * kText},
-                       .height = kText});
+                       .at = {millimetres + 1.2, kLine - 0.36 * kMarkText},
+                       .height = kMarkText});
   return upright ? turnedLeft(std::move(bar)) : bar;
 }
 

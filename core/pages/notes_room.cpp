@@ -12,7 +12,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kApart = 2;  // mm from everything else
+constexpr double kNotesApart = 2;  // mm from everything else
 constexpr std::array kWidths{230.0, 160.0, 120.0, 90.0, 70.0, 60.0, 56.0, 50.0};
 constexpr double kColumnGap = 6;
 
@@ -89,7 +89,7 @@ Bounds textBounds(const Drawing& drawing, const Wording& wording) {
 std::optional<Drawing> notesInFreeRoom(const std::vector<std::vector<NoteLine>>& columns,
                                        const Drawing& page, const std::vector<Polygon>& net,
                                        const Bounds& printable, const Wording& wording) {
-  const Point gap{kApart, kApart};
+  const Point gap{kNotesApart, kNotesApart};
   const FreeSpace waste = spaceOn(page, net, wording);
   const FreeSpace margin = withoutWaste(waste, page);
   const bool two = columns.size() == 2 && !columns[1].empty();
@@ -104,8 +104,9 @@ std::optional<Drawing> notesInFreeRoom(const std::vector<std::vector<NoteLine>>&
                               ? made->second
                               : known[{width, pair}] = arranged(columns, width, pair, wording);
           if (turned) notes = turnedLeft(std::move(notes));
-          const auto at = firstFree(*space, notes.width + 2 * kApart, notes.height + 2 * kApart,
-                                    {printable.low - gap, printable.high + gap});
+          const auto at =
+              firstFree(*space, notes.width + 2 * kNotesApart, notes.height + 2 * kNotesApart,
+                        {printable.low - gap, printable.high + gap});
           if (at) return moved(std::move(notes), *at + gap);
         }
   return std::nullopt;

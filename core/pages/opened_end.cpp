@@ -50,14 +50,6 @@ double widestGap(const Net& net, const Pose& pose, const BentFlap& flap) {
   return widest;
 }
 
-bool isGlued(const Net& net, int panel) {
-  return std::ranges::any_of(
-      net.mates,
-      [panel](const Mate& mate) {
-        return mate.method == Method::Glue && (mate.panel == panel || mate.onto == panel);
-      });
-}
-
 Point3 middleOf(const BuiltPiece& piece, const std::vector<int>& panels) {
   Point3 sum;
   for (const int panel : panels) {
@@ -134,6 +126,14 @@ std::vector<BentFlap> flapsInFront(const BuiltPiece& piece, Point3 front) {
 }
 
 }  // namespace
+
+bool isGlued(const Net& net, int panel) {
+  return std::ranges::any_of(
+      net.mates,
+      [panel](const Mate& mate) {
+        return mate.method == Method::Glue && (mate.panel == panel || mate.onto == panel);
+      });
+}
 
 bool hasBentEnds(const BuiltPiece& piece) { return !bentFlaps(piece).empty(); }
 

@@ -4,6 +4,9 @@
 
 namespace creasewright {
 
+/// Whether a panel is glued to another, or another to it.
+bool isGlued(const Net& net, int panel);
+
 /// Whether an end of the piece is closed by flaps that are bent over as a whole, as a pillow box's
 /// are: none is glued, each is bent over on its own, and straightened again they go on with what
 /// they hang on.

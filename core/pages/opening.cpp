@@ -99,7 +99,7 @@ double shareOf(std::size_t index, std::size_t count, double all) {
   return std::clamp((all - from) / (to - from), 0.0, 1.0);
 }
 
-Point3 middleOf(const Panel& panel, const Transform& place) {
+Point3 centroidOf(const Panel& panel, const Transform& place) {
   return place.apply(centroid(panel.outline));
 }
 
@@ -107,14 +107,14 @@ Point3 middleOf(const Panel& panel, const Transform& place) {
 /// hide what is behind it.
 bool hingesInFront(const BuiltPiece& piece, const Crease& crease, const Upright& stands) {
   constexpr double kLevel = 0.2;
-  constexpr double kSquare = 60;  // degrees
+  constexpr double kNearSquare = 60;  // degrees
   const Transform& wall = piece.folded[static_cast<std::size_t>(crease.parent)];
   const double fold = std::abs(crease.angle.degrees());
-  if (!crease.way.empty() || fold < kSquare || fold > 180 - kSquare) return false;
+  if (!crease.way.empty() || fold < kNearSquare || fold > 180 - kNearSquare) return false;
   if (std::abs(dot(wall.normal(), stands.up)) > kLevel) return false;
   const auto child = static_cast<std::size_t>(crease.child);
   const Point3 hinge = wall.apply((crease.onParent.a + crease.onParent.b) / 2);
-  const Point3 way = hinge - middleOf(piece.net.panels[child], piece.folded[child]);
+  const Point3 way = hinge - centroidOf(piece.net.panels[child], piece.folded[child]);
   return norm(way) > 0 && dot(way, stands.front) > 0.8 * norm(way);
 }
 
@@ -153,14 +153,6 @@ std::vector<Angle> openedAngles(const BuiltPiece& piece, const ClosingStages& cl
   return angles;
 }
 
-bool isGlued(const Net& net, int panel) {
-  return std::ranges::any_of(
-      net.mates,
-      [panel](const Mate& mate) {
-        return mate.method == Method::Glue && (mate.panel == panel || mate.onto == panel);
-      });
-}
-
 /// Folds by which level flaps close the lower end, none of them glued.
 std::vector<Undone> bottomFolds(const BuiltPiece& piece, int until, Point3 up) {
   constexpr double kNear = 0.1;  // of the height
@@ -173,7 +165,7 @@ std::vector<Undone> bottomFolds(const BuiltPiece& piece, int until, Point3 up) {
     const Crease& crease = net.creases[i];
     const auto child = static_cast<std::size_t>(crease.child);
     const Transform& place = piece.folded[child];
-    const double at = dot(middleOf(net.panels[child], place), up) - height.low;
+    const double at = dot(centroidOf(net.panels[child], place), up) - height.low;
     const double wall = dot(piece.folded[static_cast<std::size_t>(crease.parent)].normal(), up);
     if (at > kNear * (height.high - height.low) || std::abs(dot(place.normal(), up)) < kLevel ||
         std::abs(wall) > 1 - kLevel)

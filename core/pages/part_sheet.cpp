@@ -86,10 +86,10 @@ void addTint(Drawing& lines, const Region& waste) {
 
 /// Angles drawn a little inside the corners of waste.
 void addCornerMarks(Drawing& lines, const Region& waste) {
-  constexpr double kInside = 1.5;
+  constexpr double kFromEdge = 1.5;
   constexpr double kArm = 4;
   PathItem marks{.role = Role::Waste, .rings = {}};
-  for (const Area& area : offset(waste, -kInside)) {
+  for (const Area& area : offset(waste, -kFromEdge)) {
     const Polygon& ring = area.outer;
     for (std::size_t i = 0; i < ring.size(); ++i) {
       const Point corner = ring[i];

@@ -19,10 +19,6 @@ bool inside(const Bounds& box, const Bounds& room) {
          box.high.y <= room.high.y;
 }
 
-Bounds boxOf(const TextItem& text, const Wording& wording) {
-  return bounds(textBox(text, wording(text.label)));
-}
-
 /// The text with its box's middle at `middle`.
 TextItem centredAt(TextItem text, Point middle, const Wording& wording) {
   text.at = text.at + middle - centre(boxOf(text, wording));

@@ -18,9 +18,9 @@ namespace {
 
 // Corner marks 5 mm long, from 3 mm outside the cut or where the bleed ends (common practice, no
 // published source).
-constexpr double kMark = 5;
+constexpr double kCornerMark = 5;
 constexpr double kMarkFrom = 3;
-constexpr double kTick = 3;  // mm: the end of a fold
+constexpr double kFoldTick = 3;  // mm: the end of a fold
 
 /// Two lines at each corner of the blank, which go on from its sides.
 PathItem cornerMarks(double width, double height, double bleed) {
@@ -31,9 +31,9 @@ PathItem cornerMarks(double width, double height, double bleed) {
       const Point corner{x, y};
       const Point out{x > 0 ? 1.0 : -1.0, y > 0 ? 1.0 : -1.0};
       marks.rings.push_back(
-          {corner + Point{out.x * from, 0}, corner + Point{out.x * (from + kMark), 0}});
+          {corner + Point{out.x * from, 0}, corner + Point{out.x * (from + kCornerMark), 0}});
       marks.rings.push_back(
-          {corner + Point{0, out.y * from}, corner + Point{0, out.y * (from + kMark)}});
+          {corner + Point{0, out.y * from}, corner + Point{0, out.y * (from + kCornerMark)}});
     }
   return marks;
 }
@@ -53,7 +53,7 @@ PathItem foldTicks(const TemplatePiece& piece, double bleed) {
       const bool straight = std::abs(out.x) < kOnSide || std::abs(out.y) < kOnSide;
       const Point tip = end + out * from;
       const bool leaves = tip.x < 0 || tip.y < 0 || tip.x > flat.width || tip.y > flat.height;
-      if (side && straight && leaves) ticks.rings.push_back({tip, end + out * (from + kTick)});
+      if (side && straight && leaves) ticks.rings.push_back({tip, end + out * (from + kFoldTick)});
     }
   }
   return ticks;

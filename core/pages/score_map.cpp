@@ -12,15 +12,13 @@
 namespace creasewright {
 namespace {
 
-constexpr double kTick = 5;        // mm from the sheet to a reading
-constexpr double kFence = 1.2;     // mm, the thick edge
-constexpr double kRing = 2.2;      // mm, radius of a line's number
-constexpr double kSizeType = 3.4;  // mm
-constexpr double kSizeRoom = 7;    // mm for a measure of the sheet
-constexpr double kSame = 0.002;    // mm
+constexpr double kReadingTick = 5;   // mm from the sheet to a reading
+constexpr double kFence = 1.2;       // mm, the thick edge
+constexpr double kRing = 2.2;        // mm, radius of a line's number
+constexpr double kSizeType = 3.4;    // mm
+constexpr double kMeasureRoom = 7;   // mm for a measure of the sheet
+constexpr double kSameMark = 0.002;  // mm
 
-bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
-bool far(SheetSide side) { return side == SheetSide::Right || side == SheetSide::Top; }
 bool has(const ScoreSetup& setup, SheetSide side) {
   return std::ranges::find(setup.sides, side) != setup.sides.end();
 }
@@ -99,7 +97,7 @@ class ScoreMap {
     for (Margin& each : margins_) {
       std::ranges::stable_sort(each.marks, {}, &Margin::Mark::place);
       const auto same = [](const Margin::Mark& a, const Margin::Mark& b) {
-        return a.value == b.value && std::abs(a.place - b.place) < kSame;
+        return a.value == b.value && std::abs(a.place - b.place) < kSameMark;
       };
       each.marks.erase(std::unique(each.marks.begin(), each.marks.end(), same), each.marks.end());
     }
@@ -130,14 +128,14 @@ class ScoreMap {
   void add(SheetSide side, const ScoreReading& reading) {
     const bool full = reading.run == ScoreRun::Full;
     const SheetSide measured = full ? side : reading.measuredFrom;
-    const double across = upright(measured) ? w_ : h_;
+    const double across = isUpright(measured) ? w_ : h_;
     Margin::Mark mark;
-    mark.place = far(measured) ? across - reading.at.mm() : reading.at.mm();
+    mark.place = isFar(measured) ? across - reading.at.mm() : reading.at.mm();
     mark.value = reading.at;
     mark.like = roleOf(reading);
     mark.number = full ? lineNumber(side, reading.at.mm()) : 0;
     mark.words = wording_(label(reading.at));
-    const SheetSide at = !full ? side : upright(side) ? SheetSide::Top : handed(SheetSide::Left);
+    const SheetSide at = !full ? side : isUpright(side) ? SheetSide::Top : handed(SheetSide::Left);
     if (full) fences_[static_cast<std::size_t>(side)] = true;
     margin(at).marks.push_back(std::move(mark));
   }
@@ -147,15 +145,15 @@ class ScoreMap {
   /// Which full score from `side` lies `at` mm from it: all of the piece count, from both sides.
   [[nodiscard]] int lineNumber(SheetSide side, double at) const {
     std::vector<double> before;
-    const double across = upright(side) ? w_ : h_;
+    const double across = isUpright(side) ? w_ : h_;
     for (const ScoreSetup& setup : piece_.scorePlan.setups)
       for (const SheetSide other : setup.sides)
         for (const ScoreReading& reading : setup.readings) {
-          if (reading.run != ScoreRun::Full || upright(other) != upright(side)) continue;
+          if (reading.run != ScoreRun::Full || isUpright(other) != isUpright(side)) continue;
           const double place = other == side ? reading.at.mm() : across - reading.at.mm();
           const bool known = std::ranges::any_of(
-              before, [place](double each) { return std::abs(each - place) < kSame; });
-          if (place < at - kSame && !known) before.push_back(place);
+              before, [place](double each) { return std::abs(each - place) < kSameMark; });
+          if (place < at - kSameMark && !known) before.push_back(place);
         }
     return static_cast<int>(before.size()) + 1;
   }
@@ -164,16 +162,16 @@ class ScoreMap {
   [[nodiscard]] double depth(SheetSide side) const {
     const Margin& each = margins_[static_cast<std::size_t>(side)];
     const double measure =
-        side == handed(SheetSide::Left) || side == SheetSide::Bottom ? kSizeRoom : 2;
+        side == handed(SheetSide::Left) || side == SheetSide::Bottom ? kMeasureRoom : 2;
     if (each.marks.empty()) return measure;
-    const double words = upright(side) || each.turned ? each.widest() : each.type;
-    return measure + kTick + words + (each.numbered() ? 2 * kRing + 1.5 : 0.5);
+    const double words = isUpright(side) || each.turned ? each.widest() : each.type;
+    return measure + kReadingTick + words + (each.numbered() ? 2 * kRing + 1.5 : 0.5);
   }
 
   [[nodiscard]] double gap(SheetSide side) const {
     const Margin& each = margins_[static_cast<std::size_t>(side)];
     const double least = each.numbered() ? 2 * kRing + 0.8 : 0;
-    return std::max(least, upright(side) || each.turned ? each.type * 1.15 : each.widest() + 2.5);
+    return std::max(least, isUpright(side) || each.turned ? each.type * 1.15 : each.widest() + 2.5);
   }
 
   void measure() {
@@ -188,7 +186,7 @@ class ScoreMap {
   /// Whether the readings of a margin stand side by side along the sheet.
   [[nodiscard]] bool fits(SheetSide side) const {
     const auto count = static_cast<double>(margins_[static_cast<std::size_t>(side)].marks.size());
-    if (!upright(side)) return count * gap(side) <= out_.width;
+    if (!isUpright(side)) return count * gap(side) <= out_.width;
     return count * gap(side) <= h_ * scale_ + 0.9 * gap(side);
   }
 
@@ -233,16 +231,16 @@ class ScoreMap {
 
   void readings(SheetSide side) {
     const Margin& each = margin(side);
-    const double start = upright(side) ? origin_.y : origin_.x;
-    const double extent = (upright(side) ? h_ : w_) * scale_;
+    const double start = isUpright(side) ? origin_.y : origin_.x;
+    const double extent = (isUpright(side) ? h_ : w_) * scale_;
     std::vector<double> wanted;
     for (const Margin::Mark& mark : each.marks) wanted.push_back(start + mark.place * scale_);
     std::vector<double> places = spreadApart(wanted, gap(side));
     if (places.empty()) return;
     // Moved as one where they would run off the picture or into the next margin.
     const double half = gap(side) / 2;
-    const double lowest = upright(side) ? start + 0.05 * gap(side) : half;
-    const double highest = upright(side) ? start + extent - 0.05 * gap(side) : out_.width - half;
+    const double lowest = isUpright(side) ? start + 0.05 * gap(side) : half;
+    const double highest = isUpright(side) ? start + extent - 0.05 * gap(side) : out_.width - half;
     const double low = std::max(0.0, lowest - places.front());
     const double high = std::max(0.0, places.back() - highest);
     for (double& place : places) place += low > 0 ? low : -high;
@@ -252,18 +250,19 @@ class ScoreMap {
 
   void put(SheetSide side, const Margin& each, const Margin::Mark& mark, double wanted,
            double place) {
-    const double out = far(side) ? 1 : -1;
+    const double out = isFar(side) ? 1 : -1;
     const Point corner = at({w_, h_});
     const double edge = side == SheetSide::Left     ? origin_.x
                         : side == SheetSide::Bottom ? origin_.y
                         : side == SheetSide::Right  ? corner.x
                                                     : corner.y;
     const auto point = [&](double along, double across) {
-      return upright(side) ? Point{across, along} : Point{along, across};
+      return isUpright(side) ? Point{across, along} : Point{along, across};
     };
-    out_.paths.push_back({.role = Role::Dimension,
-                          .rings = {{point(wanted, edge), point(wanted, edge + out * kTick * 0.4),
-                                     point(place, edge + out * (kTick - 0.6))}}});
+    out_.paths.push_back(
+        {.role = Role::Dimension,
+         .rings = {{point(wanted, edge), point(wanted, edge + out * kReadingTick * 0.4),
+                    point(place, edge + out * (kReadingTick - 0.6))}}});
     TextItem text{.role = Role::Legend,
                   .label = label(mark.value),
                   .at = {},
@@ -272,23 +271,23 @@ class ScoreMap {
                   .like = mark.like};
     const double half = each.type * 0.365;
     double reach = each.type;
-    if (upright(side)) {
-      text.at = {edge + out * kTick, place - half};
-      text.anchor = far(side) ? Anchor::Left : Anchor::Right;
+    if (isUpright(side)) {
+      text.at = {edge + out * kReadingTick, place - half};
+      text.anchor = isFar(side) ? Anchor::Left : Anchor::Right;
       reach = each.widest();
     } else if (each.turned) {
-      text.at = {place + half, edge + out * kTick};
-      text.anchor = far(side) ? Anchor::Left : Anchor::Right;
+      text.at = {place + half, edge + out * kReadingTick};
+      text.anchor = isFar(side) ? Anchor::Left : Anchor::Right;
       text.turnDegrees = 90;
       reach = each.widest();
     } else {
-      text.at = {place, edge + out * kTick - (far(side) ? 0 : each.type * 0.75)};
+      text.at = {place, edge + out * kReadingTick - (isFar(side) ? 0 : each.type * 0.75)};
       text.anchor = Anchor::Centre;
     }
     out_.texts.push_back(std::move(text));
     if (mark.number > 0)
-      addLineNumber(out_, mark.number, point(place, edge + out * (kTick + reach + kRing + 0.8)),
-                    kRing);
+      addLineNumber(out_, mark.number,
+                    point(place, edge + out * (kReadingTick + reach + kRing + 0.8)), kRing);
   }
 
   /// The sheet's own measures below and at the fence's side, outside the readings.
@@ -302,7 +301,7 @@ class ScoreMap {
                             .anchor = Anchor::Centre,
                             .turnDegrees = turn});
     };
-    const double low = kSizeRoom - 1.8;
+    const double low = kMeasureRoom - 1.8;
     const double beside = left_ ? out_.width - low : low;
     out_.paths.push_back(
         {.role = Role::Dimension,

@@ -7,6 +7,7 @@
 #include "drawing/hatching.h"
 #include "drawing/spread.h"
 #include "making/cut_plan.h"
+#include "making/score_place.h"
 #include "pages/number_mark.h"
 #include "pages/pale_paper.h"
 
@@ -18,10 +19,7 @@ constexpr double kReadingRoom = 20;  // mm beside the sheet for readings
 constexpr double kSizeRoom = 9;      // mm beside the sheet for its own measure
 constexpr double kLegendRow = 5;     // mm
 constexpr double kTick = 3;          // mm from the sheet to a reading
-constexpr double kMark = 2.3;        // mm, radius of a step's number
-
-bool upright(SheetSide side) { return side == SheetSide::Left || side == SheetSide::Right; }
-bool far(SheetSide side) { return side == SheetSide::Right || side == SheetSide::Top; }
+constexpr double kStepMark = 2.3;    // mm, radius of a step's number
 
 /// Where the margin of a side lies in SheetFigure::labels_.
 std::size_t index(SheetSide side) { return static_cast<std::size_t>(side); }
@@ -87,7 +85,7 @@ class SheetFigure {
     if (step_.figure.adhesive) glueLegend();
     if (step_.code == StepCode::TrimBlank) size();
     readings();
-    for (const auto& [number, spot] : numbers_) addNumberMark(out_, number, spot, kMark);
+    for (const auto& [number, spot] : numbers_) addNumberMark(out_, number, spot, kStepMark);
     return std::move(out_);
   }
 
@@ -209,15 +207,15 @@ class SheetFigure {
     const SheetSide measured = full ? side : reading.measuredFrom;
     const double w = piece_.flat.width;
     const double h = piece_.flat.height;
-    const double across = upright(measured) ? w : h;
-    const double along = upright(measured) ? h : w;
-    const double place = far(measured) ? across - reading.at.mm() : reading.at.mm();
-    const double low = full || !far(side) ? 0 : along - reading.to.mm();
-    const double high = full || far(side) ? along : reading.to.mm();
+    const double across = isUpright(measured) ? w : h;
+    const double along = isUpright(measured) ? h : w;
+    const double place = isFar(measured) ? across - reading.at.mm() : reading.at.mm();
+    const double low = full || !isFar(side) ? 0 : along - reading.to.mm();
+    const double high = full || isFar(side) ? along : reading.to.mm();
     const Role role = reading.purpose == ScorePurpose::CutMark ? Role::CutMark
                       : reading.valley                         ? Role::Valley
                                                                : Role::Mountain;
-    if (upright(measured))
+    if (isUpright(measured))
       line(role, {{place, low}, {place, high}});
     else
       line(role, {{low, place}, {high, place}});
@@ -228,7 +226,7 @@ class SheetFigure {
                              : as == SheetSide::Bottom ? SheetSide::Left
                                                        : SheetSide::Right;
     const SheetSide margin = !full ? side : left() ? inMirror(beside) : beside;
-    labels_[index(margin)].push_back({at(Point{place, place}), reading.at, upright(measured)});
+    labels_[index(margin)].push_back({at(Point{place, place}), reading.at, isUpright(measured)});
   }
 
   void cuts() {
@@ -261,7 +259,7 @@ class SheetFigure {
   /// mark needs.
   [[nodiscard]] Point spotBeside(const std::vector<Segment>& strokes,
                                  const std::vector<Segment>& busy) const {
-    constexpr double kBeside = kMark + 0.7;
+    constexpr double kBeside = kStepMark + 0.7;
     Point best = strokes.empty() ? origin_ : (strokes[0].a + strokes[0].b) / 2;
     double widest = -1;
     for (const Segment& stroke : strokes) {
@@ -270,13 +268,13 @@ class SheetFigure {
       for (const double share : {0.5, 0.3, 0.7})
         for (const Point spot : {stroke.a + (stroke.b - stroke.a) * share + across,
                                  stroke.a + (stroke.b - stroke.a) * share - across}) {
-          if (spot.x < kMark || spot.y < kMark || spot.x > out_.width - kMark ||
-              spot.y > out_.height - kMark)
+          if (spot.x < kStepMark || spot.y < kStepMark || spot.x > out_.width - kStepMark ||
+              spot.y > out_.height - kStepMark)
             continue;
           double room = 1e9;
           for (const Segment& other : busy)
-            room =
-                std::min(room, distanceToSegment(spot, other) - (other.a == other.b ? kMark : 0));
+            room = std::min(room,
+                            distanceToSegment(spot, other) - (other.a == other.b ? kStepMark : 0));
           if (std::min(room, kBeside) > widest + 1e-3) {
             widest = std::min(room, kBeside);
             best = spot;
@@ -344,7 +342,7 @@ class SheetFigure {
     for (const SheetSide side :
          {SheetSide::Left, SheetSide::Right, SheetSide::Bottom, SheetSide::Top}) {
       std::vector<Mark>& marks = labels_[index(side)];
-      const bool sideways = upright(side);
+      const bool sideways = isUpright(side);
       const auto place = [&](const Mark& mark) { return sideways ? mark.at.y : mark.at.x; };
       std::ranges::sort(marks, {}, place);
       const auto same = [&](const Mark& a, const Mark& b) {
@@ -364,19 +362,19 @@ class SheetFigure {
                         : side == SheetSide::Bottom ? origin_.y
                         : side == SheetSide::Right  ? origin_.x + piece_.flat.width * scale_
                                                     : origin_.y + piece_.flat.height * scale_;
-    const double out = far(side) ? 1 : -1;
+    const double out = isFar(side) ? 1 : -1;
     const auto point = [&](double along, double across) {
-      return upright(side) ? Point{across, along} : Point{along, across};
+      return isUpright(side) ? Point{across, along} : Point{along, across};
     };
     out_.paths.push_back({.role = Role::Dimension,
                           .rings = {{point(wanted, edge), point(spread, edge + out * kTick)}}});
     const Label label{"length", {value}, {}};
     const double base = kType * 0.35;
     const double from = edge + out * (kTick + 0.6);
-    if (upright(side))
-      text({from, spread - base}, label, kType, far(side) ? Anchor::Left : Anchor::Right);
+    if (isUpright(side))
+      text({from, spread - base}, label, kType, isFar(side) ? Anchor::Left : Anchor::Right);
     else
-      text({spread + base, from}, label, kType, far(side) ? Anchor::Left : Anchor::Right, 90);
+      text({spread + base, from}, label, kType, isFar(side) ? Anchor::Left : Anchor::Right, 90);
   }
 
   const BuiltPiece& piece_;

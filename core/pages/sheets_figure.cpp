@@ -8,8 +8,8 @@
 namespace creasewright {
 namespace {
 
-constexpr double kGap = 3;     // mm on the page
-constexpr double kLetter = 2;  // mm, radius
+constexpr double kSheetGap = 3;  // mm on the page
+constexpr double kLetter = 2;    // mm, radius
 
 struct Row {
   std::vector<const BuiltPiece*> sheets;
@@ -37,11 +37,11 @@ double scaleOf(const std::vector<Row>& rows, const FigureRoom& room) {
   double height = 0;
   double scale = 1;
   for (const Row& row : rows) {
-    const double gaps = kGap * static_cast<double>(row.sheets.size() - 1);
+    const double gaps = kSheetGap * static_cast<double>(row.sheets.size() - 1);
     scale = std::min(scale, (room.width - 2 - gaps) / row.width);
     height += row.height;
   }
-  const double gaps = kGap * static_cast<double>(rows.size() - 1);
+  const double gaps = kSheetGap * static_cast<double>(rows.size() - 1);
   return std::min(scale, (room.height - 2 - gaps) / height);
 }
 
@@ -72,11 +72,11 @@ Drawing sheetsFigure(const BuiltDesign& built, const std::vector<int>& pieces,
     rows = std::move(tried);
   }
   Drawing out;
-  out.height = 2 + kGap * static_cast<double>(rows.size() - 1);
+  out.height = 2 + kSheetGap * static_cast<double>(rows.size() - 1);
   for (const Row& row : rows) {
     out.height += row.height * scale;
-    out.width = std::max(out.width,
-                         2 + row.width * scale + kGap * static_cast<double>(row.sheets.size() - 1));
+    out.width = std::max(
+        out.width, 2 + row.width * scale + kSheetGap * static_cast<double>(row.sheets.size() - 1));
   }
   char letter = 'a';
   double top = out.height - 1;
@@ -84,9 +84,9 @@ Drawing sheetsFigure(const BuiltDesign& built, const std::vector<int>& pieces,
     double left = 1;
     for (const BuiltPiece* sheet : row.sheets) {
       addSheet(out, *sheet, {left, top - sheet->flat.height * scale}, scale, letter++);
-      left += sheet->flat.width * scale + kGap;
+      left += sheet->flat.width * scale + kSheetGap;
     }
-    top -= row.height * scale + kGap;
+    top -= row.height * scale + kSheetGap;
   }
   return out;
 }

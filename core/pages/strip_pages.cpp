@@ -20,7 +20,7 @@ constexpr double kTickShort = 5;  // mm
 constexpr double kLeader = 11;    // mm above the sheet's edge: where numbers begin
 constexpr double kNumber = 3.2;
 constexpr double kStripTitle = 2.6;
-constexpr double kSlack = 1e-6;
+constexpr double kTickSlack = 1e-6;
 
 /// A strip, or a part of one, to be drawn.
 struct StripPart {
@@ -84,7 +84,7 @@ Drawing drawStrip(const StripPart& part, const Wording& wording) {
   std::vector<double> places;
   double numbers = 12;
   for (const StripTick& tick : part.strip.ticks) {
-    if (tick.at < part.from - kSlack || tick.at > part.to + kSlack) continue;
+    if (tick.at < part.from - kTickSlack || tick.at > part.to + kTickSlack) continue;
     ticks.push_back(&tick);
     places.push_back(tick.at - part.from);
     numbers = std::max(numbers, textWidth(numberWords(tick, wording), kNumber));

@@ -10,8 +10,6 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSlack = 1e-6;
-
 /// The stretches between joints, from the start of a side of `length` mm.
 std::vector<std::pair<double, double>> stretches(const Joints& joints, double length) {
   std::vector<std::pair<double, double>> out;
@@ -68,7 +66,7 @@ std::optional<Tiling> tilesIn(const TiledSheet& sheet, const TileCell& cell, dou
                               JointRule rule) {
   constexpr int kFar = 1'000;  // beyond any template
   const auto room = [overlap](double length, double side) {
-    return length <= side + kSlack || side > 2 * overlap;
+    return length <= side + kTileSlack || side > 2 * overlap;
   };
   if (!room(sheet.width, cell.width) || !room(sheet.height, cell.height)) return std::nullopt;
   Tiling out;
@@ -108,9 +106,9 @@ std::string columnName(int column) {
 
 int tilesNeeded(double length, double cell, double overlap) {
   constexpr double kMost = 30'000;
-  if (length <= cell + kSlack) return 1;
+  if (length <= cell + kTileSlack) return 1;
   return static_cast<int>(
-      std::min(std::ceil((length - overlap - kSlack) / (cell - overlap)), kMost));
+      std::min(std::ceil((length - overlap - kTileSlack) / (cell - overlap)), kMost));
 }
 
 TiledSheet turnedLeft(const TiledSheet& sheet) {

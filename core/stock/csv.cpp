@@ -34,9 +34,9 @@ char separatorOf(std::string_view text) {
 }
 
 /// Rows of fields; nothing when a quote does not end.
-class Reader {
+class CsvReader {
  public:
-  Reader(std::string_view text, char separator) : text_(text), separator_(separator) {}
+  CsvReader(std::string_view text, char separator) : text_(text), separator_(separator) {}
 
   bool read(std::vector<std::vector<std::string>>& rows) {
     while (at_ < text_.size()) {
@@ -117,7 +117,7 @@ Result<CsvTable> readCsv(std::string_view text, std::string_view where) {
   if (const auto problem = largestOf(where, text.size(), kLargestTable)) return *problem;
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
   std::vector<std::vector<std::string>> rows;
-  if (!Reader(text, separatorOf(text)).read(rows) || rows.empty())
+  if (!CsvReader(text, separatorOf(text)).read(rows) || rows.empty())
     return Problem{ProblemCode::TableUnreadable, file, {std::int64_t{1}, excerpt(text)}};
   CsvTable table;
   table.columns = std::move(rows.front());

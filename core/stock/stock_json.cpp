@@ -9,33 +9,35 @@ namespace creasewright {
 namespace {
 
 /// Reads fields one after another; after the first that cannot be read nothing more is.
-class Reader {
+class FieldReader {
  public:
-  explicit Reader(const Fields& fields) : fields_(fields) {}
+  explicit FieldReader(const Fields& fields) : fields_(fields) {}
 
-  Reader& text(std::string_view key, std::string& target) {
+  FieldReader& text(std::string_view key, std::string& target) {
     return take(fields_.text(key), target);
   }
   /// Longer than zero.
-  Reader& side(std::string_view key, Length& target) {
+  FieldReader& side(std::string_view key, Length& target) {
     take(fields_.length(key), target);
     return require(target > Length(), key);
   }
-  Reader& length(std::string_view key, Length& target) {
+  FieldReader& length(std::string_view key, Length& target) {
     take(fields_.length(key), target);
     return require(target >= Length(), key);
   }
-  Reader& roll(std::string_view key, Length& target) {
+  FieldReader& roll(std::string_view key, Length& target) {
     take(fields_.roll(key), target);
     return require(target >= Length(), key);
   }
   template <class Count>
-  Reader& count(std::string_view key, std::int64_t most, Count& target) {
+  FieldReader& count(std::string_view key, std::int64_t most, Count& target) {
     return take(countIn(fields_, key, 0, most), target);
   }
-  Reader& flag(std::string_view key, bool& target) { return take(fields_.flag(key), target); }
-  Reader& number(std::string_view key, double& target) { return take(fields_.number(key), target); }
-  Reader& require(bool holds, std::string_view key) {
+  FieldReader& flag(std::string_view key, bool& target) { return take(fields_.flag(key), target); }
+  FieldReader& number(std::string_view key, double& target) {
+    return take(fields_.number(key), target);
+  }
+  FieldReader& require(bool holds, std::string_view key) {
     if (!problem_ && !holds) problem_ = fields_.unreadable(key);
     return *this;
   }
@@ -43,7 +45,7 @@ class Reader {
 
  private:
   template <class Value, class Target>
-  Reader& take(const Result<Value>& value, Target& target) {
+  FieldReader& take(const Result<Value>& value, Target& target) {
     if (problem_) return *this;
     if (value)
       target = *value;
@@ -56,7 +58,7 @@ class Reader {
   std::optional<Problem> problem_;
 };
 
-void readGrain(Reader& reader, Grain& target) {
+void readGrain(FieldReader& reader, Grain& target) {
   std::string grain;
   reader.text("grain", grain).require(grain == "long" || grain == "short", "grain");
   target = grain == "long" ? Grain::Long : Grain::Short;
@@ -102,7 +104,7 @@ Result<int> countIn(const Fields& fields, std::string_view key, std::int64_t lea
 
 Result<StockSheet> readStock(const Fields& fields) {
   StockSheet sheet;
-  Reader reader(fields);
+  FieldReader reader(fields);
   // As a table asks, so that whatever a bundle brings can stand in a person's own.
   reader.text("name", sheet.name)
       .require(!sheet.name.empty(), "name")
@@ -144,7 +146,7 @@ Result<StockSheet> readStock(const Fields& fields) {
 
 Result<SupplyItem> readSupply(const Fields& fields) {
   SupplyItem item;
-  Reader reader(fields);
+  FieldReader reader(fields);
   std::string kind;
   reader.text("code", item.code).text("name", item.name).text("kind", kind);
   const std::optional<SupplyItemKind> known = supplyKind(kind);

@@ -155,7 +155,7 @@ void readCardColumns(Row& row, StockSheet& sheet) {
     sheet.card = sheet.name;
 }
 
-StockSheet readSheet(Row& row) {
+StockSheet sheetIn(Row& row) {
   constexpr std::array<std::string_view, 3> kGrains{"", "long", "short"};
   StockSheet sheet;
   sheet.code = row.text("code");
@@ -172,7 +172,7 @@ StockSheet readSheet(Row& row) {
   return sheet;
 }
 
-SupplyItem readSupply(Row& row) {
+SupplyItem supplyIn(Row& row) {
   SupplyItem item;
   item.code = row.text("code");
   item.name = row.text("name");
@@ -221,11 +221,11 @@ int addWhereMissing(const std::vector<Item>& more, std::vector<Item>& list, cons
 }  // namespace
 
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where) {
-  return readRows<StockSheet>(csv, where, kMostSheets, readSheet);
+  return readRows<StockSheet>(csv, where, kMostSheets, sheetIn);
 }
 
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where) {
-  return readRows<SupplyItem>(csv, where, kMostSupplies, readSupply);
+  return readRows<SupplyItem>(csv, where, kMostSupplies, supplyIn);
 }
 
 std::string writeStockTable(const std::vector<StockSheet>& stock) {

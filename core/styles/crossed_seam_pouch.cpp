@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 
 #include "net/net_builder.h"
 #include "styles/parameter_rows.h"
@@ -12,8 +11,6 @@ namespace creasewright {
 namespace {
 
 enum Stage { Fins = 1, Tube };
-
-double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
 
 /// A tube closed by two seams at right angles: four equal triangles, `side` wide and `height` high.
 /// With the lower seam along x and the upper one along y, g apart, two faces have the outward
@@ -93,13 +90,6 @@ std::vector<Need> pouchNeeds(const Room& room, const Parameters&, const Workbenc
   const double half = (bench.grid.roundUp(side)).mm() / 2;
   return {{"width", Axis::Length, side},
           {"height", Axis::Height, Length::mm(std::max(std::hypot(rise, half), half * 1.3))}};
-}
-
-/// A share of the width, in hundredths.
-Limit shareOfWidth(std::int64_t hundredths) {
-  return [hundredths](const Parameters& p, const Workbench&) {
-    return p.length("width").nm() / 100 * hundredths;
-  };
 }
 
 }  // namespace

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <string>
 #include <utility>
 
@@ -22,8 +21,6 @@ constexpr double kHoleAside = 2;   // mm from the seam to a hole
 constexpr double kHolesApart = 3;  // mm
 constexpr double kLyingFlat = 6;   // degrees: not quite, so that the layers can be seen
 constexpr int kSteps = 12;         // of a movement that is not even
-
-double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
 
 /// The bag lying flat on its front, and the way there. Its sides fold in along their middle down to
 /// an apex half a width above the bottom; from there creases at 45 degrees go to the bottom's

@@ -63,6 +63,13 @@ inline Limit partOf(std::string_view key, std::int64_t divisor, Length gap = {})
   };
 }
 
+/// A share of the width, in hundredths.
+inline Limit shareOfWidth(std::int64_t hundredths) {
+  return [hundredths](const Parameters& p, const Workbench&) {
+    return p.length("width").nm() / 100 * hundredths;
+  };
+}
+
 inline constexpr Length kLargestSide = mm(1000);
 
 }  // namespace creasewright

@@ -27,13 +27,17 @@ Range limitsOf(const ParameterSpec& spec, const Parameters& p, const Workbench& 
   return {spec.minimum(p, bench), spec.maximum(p, bench)};
 }
 
-/// The parameters outside their limits, by index.
-using Outside = std::set<std::size_t>;
+bool isInside(const ParameterSpec& spec, const Parameters& p, const Workbench& bench) {
+  return limitsOf(spec, p, bench).holds(p.raw(spec.key));
+}
+
+/// The parameters outside their limits, by index, ascending.
+using Outside = std::vector<std::size_t>;
 
 Outside outsideOf(Specs specs, const Parameters& p, const Workbench& bench) {
   Outside outside;
   for (std::size_t i = 0; i < specs.size(); ++i)
-    if (!limitsOf(specs[i], p, bench).holds(p.raw(specs[i].key))) outside.insert(i);
+    if (!isInside(specs[i], p, bench)) outside.push_back(i);
   return outside;
 }
 
@@ -82,9 +86,9 @@ class Search {
 
  private:
   void push(Parameters parameters, double cost) {
+    if (!seen_.insert({parameters.begin(), parameters.end()}).second) return;
     Outside outside = outsideOf(specs_, parameters, making_);
-    if (seen_.insert({parameters.begin(), parameters.end()}).second)
-      open_.push({std::move(parameters), std::move(outside), cost});
+    open_.push({std::move(parameters), std::move(outside), cost});
   }
 
   /// One of those outside moves inside, or another one moves so that it is.
@@ -99,10 +103,10 @@ class Search {
     for (std::size_t i = 0; i < specs_.size(); ++i) {
       // What the product asks for is the last to move.
       const double own = (i == first ? 0 : 2) + (floors_.contains(specs_[i].key) ? 20 : 0);
-      const auto inside = [&](const Outside& now) { return !now.contains(first); };
-      const auto fewer = [&](const Outside& now) {
-        return inside(now) && std::ranges::includes(state.outside, now);
+      const auto inside = [&](const Parameters& now) {
+        return isInside(specs_[first], now, making_);
       };
+      const auto fewer = [&](const Parameters& now) { return inside(now) && addsNone(state, now); };
       std::optional<Parameters> moved = nearest(state.parameters, i, fewer);
       const double more = moved ? 0 : 1;
       if (!moved) moved = nearest(state.parameters, i, inside);
@@ -113,13 +117,25 @@ class Search {
     return any;
   }
 
-  using Test = std::function<bool(const Outside&)>;
+  /// Whether none is outside that was not before.
+  [[nodiscard]] bool addsNone(const State& state, const Parameters& now) const {
+    auto known = state.outside.begin();
+    for (std::size_t i = 0; i < specs_.size(); ++i)
+      if (known != state.outside.end() && *known == i)
+        ++known;
+      else if (!isInside(specs_[i], now, making_))
+        return false;
+    return true;
+  }
 
-  [[nodiscard]] bool passes(Parameters p, std::size_t i, std::int64_t value,
+  using Test = std::function<bool(const Parameters&)>;
+
+  /// Whether a value of parameter `i` passes; the others are those of `tried`, which keeps it.
+  [[nodiscard]] bool passes(Parameters& tried, std::size_t i, std::int64_t value,
                             const Test& test) const {
     if (value < floorOf(i)) return false;
-    p.setCount(specs_[i].key, value);
-    return test(outsideOf(specs_, p, making_));
+    tried.setCount(specs_[i].key, value);
+    return test(tried);
   }
 
   /// Not below what the product asks for, unless the person went there.
@@ -153,23 +169,24 @@ class Search {
                                                           const Test& test) const {
     const std::int64_t from = std::clamp(p.raw(specs_[i].key), own.low, own.high);
     const std::int64_t end = way > 0 ? own.high : own.low;
+    Parameters tried = p;
     if (specs_[i].kind != ParameterKind::Length) {
       for (std::int64_t value = from; (end - value) * way >= 0; value += way)
-        if (passes(p, i, value, test)) return value;
+        if (passes(tried, i, value, test)) return value;
       return std::nullopt;
     }
     std::int64_t failed = from;
     std::int64_t passed = from;
-    bool found = passes(p, i, from, test);
+    bool found = passes(tried, i, from, test);
     for (std::int64_t step = 100'000; !found && passed != end; step += step / 3) {
       failed = passed;
       passed = way > 0 ? std::min(from + step, end) : std::max(from - step, end);
-      found = passes(p, i, passed, test);
+      found = passes(tried, i, passed, test);
     }
     if (!found) return std::nullopt;
     while (std::abs(passed - failed) > 1) {
       const std::int64_t middle = failed + (passed - failed) / 2;
-      (passes(p, i, middle, test) ? passed : failed) = middle;
+      (passes(tried, i, middle, test) ? passed : failed) = middle;
     }
     return rounded(p, i, passed, way, test);
   }
@@ -177,16 +194,17 @@ class Search {
   /// Further the same way to the tool grid, or to what can be read.
   [[nodiscard]] std::int64_t rounded(const Parameters& p, std::size_t i, std::int64_t value,
                                      int way, const Test& test) const {
+    Parameters tried = p;
     const bool up = p.raw(specs_[i].key) < value || (p.raw(specs_[i].key) == value && way > 0);
     for (const ToolGrid grid :
          {making_.grid, ToolGrid(Length::inches(1, 64)), ToolGrid(mm(0.01))}) {
       if (grid.isNone()) continue;
       const Length raw = Length::nanometres(value);
       const std::int64_t onGrid = (up ? grid.roundUp(raw) : grid.roundDown(raw)).nm();
-      if (onGrid != p.raw(specs_[i].key) && passes(p, i, onGrid, test)) return onGrid;
+      if (onGrid != p.raw(specs_[i].key) && passes(tried, i, onGrid, test)) return onGrid;
       if (making_.grid.isNone() || grid != making_.grid) continue;
       const std::int64_t back = (up ? grid.roundDown(raw) : grid.roundUp(raw)).nm();
-      if (back != p.raw(specs_[i].key) && passes(p, i, back, test)) return back;
+      if (back != p.raw(specs_[i].key) && passes(tried, i, back, test)) return back;
     }
     return value;
   }
@@ -224,14 +242,13 @@ bool withinLimits(Specs specs, const Parameters& parameters, const Workbench& be
   for (const ParameterSpec& spec : specs)
     if (std::abs(std::clamp(parameters.raw(spec.key), -2 * kFarthest, 2 * kFarthest)) > kFarthest)
       return false;
-  return std::ranges::all_of(specs, [&](const ParameterSpec& spec) {
-    return limitsOf(spec, parameters, bench).holds(parameters.raw(spec.key));
-  });
+  return std::ranges::all_of(
+      specs, [&](const ParameterSpec& spec) { return isInside(spec, parameters, bench); });
 }
 
 std::string_view firstOutside(Specs specs, const Parameters& parameters, const Workbench& bench) {
   const Outside outside = outsideOf(specs, tamed(specs, parameters), bench);
-  return outside.empty() ? std::string_view() : specs[*outside.begin()].key;
+  return outside.empty() ? std::string_view() : specs[outside.front()].key;
 }
 
 std::optional<Parameters> movedWithinLimits(Specs specs, const Parameters& parameters,
@@ -254,8 +271,8 @@ RawRange possibleRange(Specs specs, const Parameters& parameters, const Workbenc
   const auto spec = std::ranges::find(specs, key, &ParameterSpec::key);
   const std::int64_t now = parameters.raw(key);
   const Range own = limitsOf(*spec, parameters, bench);
+  Parameters tried = parameters;
   const auto fits = [&](std::int64_t value) {
-    Parameters tried = parameters;
     tried.setCount(key, value);
     return withinLimits(specs, tried, bench);
   };

@@ -18,8 +18,6 @@ enum Stage { Wrap = 1, PressIn };
 /// Flat strips that stand for the bent card; odd, so that one lies level in the middle.
 constexpr int kStrips = 11;
 
-double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
-
 /// Front and back bend to cylinders whose rulings run along the length; the end flaps are mirror
 /// images of their ends at planes that slope by 45 degrees, so that their rulings stand upright.
 /// Across the width the bent card is as high as the scored arc lies above its chord (from the

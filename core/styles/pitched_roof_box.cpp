@@ -110,13 +110,6 @@ std::vector<Need> houseNeeds(const Room& room, const Parameters&, const Workbenc
           {"height", Axis::Height, room.eased(Axis::Height) + t * 4}};
 }
 
-/// A share of the width, in hundredths.
-Limit shareOfWidth(std::int64_t hundredths) {
-  return [hundredths](const Parameters& p, const Workbench&) {
-    return p.length("width").nm() / 100 * hundredths;
-  };
-}
-
 }  // namespace
 
 Style pitchedRoofBox() {

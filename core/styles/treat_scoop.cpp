@@ -14,8 +14,6 @@ namespace {
 
 enum Stage { CornerTabs = 1, ShortWalls, LongWalls };
 
-double toDegrees(double radians) { return radians * 180 / std::numbers::pi; }
-
 /// A tray whose walls all lean out by the same slope; the front is lower, and curved. mm. The seams
 /// lean from the square by tan m = cos(slope), and the tabs fold by acos(cos(slope)^2) (tray with
 /// walls of one slope on a rectangle, elementary geometry; the tests hold tabled values beside it).

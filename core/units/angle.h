@@ -24,4 +24,6 @@ class Angle {
   double degrees_ = 0;  // degrees, so that 90 stays 90 in files
 };
 
+constexpr double toDegrees(double radians) { return Angle::radians(radians).degrees(); }
+
 }  // namespace creasewright

@@ -7,6 +7,7 @@
 #include <numeric>
 #include <utility>
 
+#include "base/digit.h"
 #include "base/excerpt.h"
 #include "units/length_text.h"
 
@@ -26,7 +27,6 @@ struct Quantity {
 Problem told(ProblemCode code, std::string_view text) { return {code, {}, {excerpt(text)}}; }
 
 bool isLetter(char c) { return std::isalpha(static_cast<unsigned char>(c)) != 0; }
-bool isDigit(char c) { return std::isdigit(static_cast<unsigned char>(c)) != 0; }
 
 /// In lowest terms; nothing when it leaves the range.
 std::optional<Quantity> reduced(std::int64_t over, std::int64_t under, int dimension) {

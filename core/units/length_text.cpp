@@ -7,6 +7,7 @@
 #include <numeric>
 #include <utility>
 
+#include "base/digit.h"
 #include "base/excerpt.h"
 
 namespace creasewright {
@@ -87,8 +88,6 @@ constexpr std::array<std::pair<std::string_view, std::string_view>, 10> kLowered
     {"\u2088", "8"},
     {"\u2089", "9"},
 }};
-
-bool isDigit(char c) { return c >= '0' && c <= '9'; }
 
 template <class Table>
 const auto* signAt(const Table& table, std::string_view text) {

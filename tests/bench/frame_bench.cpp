@@ -23,7 +23,7 @@ void frame(benchmark::State& state, const Style& style) {
   }
 }
 
-const bool kRegistered = [] {
+const bool kFramesRegistered = [] {
   for (const Style& style : styles()) {
     benchmark::RegisterBenchmark(("frame/" + std::string(style.id)).c_str(), frame, style)
         ->Unit(benchmark::kMillisecond);

@@ -23,7 +23,7 @@ void foldPath(benchmark::State& state, const Style& style) {
   }
 }
 
-const bool kRegistered = [] {
+const bool kMotionsRegistered = [] {
   for (const Style& style : styles()) {
     benchmark::RegisterBenchmark(("fold-path/" + std::string(style.id)).c_str(), foldPath, style)
         ->Unit(benchmark::kMillisecond);

@@ -21,7 +21,7 @@ void rebuild(benchmark::State& state, const Style& style) {
   }
 }
 
-const bool kRegistered = [] {
+const bool kRebuildsRegistered = [] {
   for (const Style& style : styles()) {
     benchmark::RegisterBenchmark(("rebuild/" + std::string(style.id)).c_str(), rebuild, style)
         ->Unit(benchmark::kMillisecond);

@@ -6,7 +6,6 @@ COUNT products of each style, else as many as CREASEWRIGHT_PRODUCTS says, else s
 The seed is printed; CREASEWRIGHT_SEED sets it, 0 draws one. Exit 1 when anything does not hold.
 """
 
-import copy
 import json
 import math
 import multiprocessing
@@ -156,12 +155,12 @@ def check_round(data, stands, box, sides, caliper):
 def check_that_faults_show(data, caliper):
     """Every crease that carries a flap to a target outside its own branch, bent 5 degrees wrong, must be noticed."""
     missed, tried = [], 0
-    for number, piece in enumerate(data["pieces"]):
+    for piece in data["pieces"]:
         for at, crease in enumerate(piece["creases"]):
             if crease["kind"] == "flat" or not carries_mate(piece, crease):
                 continue
-            bent = copy.deepcopy(data["pieces"][number])
-            bent["creases"][at]["angle_deg"] += 5
+            bent = {**piece, "creases": [*piece["creases"]]}
+            bent["creases"][at] = {**crease, "angle_deg": crease["angle_deg"] + 5}
             tried += 1
             if not refold.check_piece(bent, caliper):
                 missed.append(f"{crease['a']} | {crease['b']} bent by 5 degrees goes unnoticed")

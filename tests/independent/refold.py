@@ -200,8 +200,10 @@ def check_crossings(piece):
 def cross_by(piece, one, other):
     depth = piece.caliper + PLANE
     heights = [piece.motion[other].back(p)[2] for p in piece.solid[one]]
+    if min(heights) > -depth or max(heights) < depth:
+        return False
     back = [piece.motion[one].back(p)[2] for p in piece.solid[other]]
-    if min(heights) > -depth or max(heights) < depth or min(back) > -depth or max(back) < depth:
+    if min(back) > -depth or max(back) < depth:
         return False
     line = space.cross(piece.normal(one), piece.normal(other))
     spans = spans_on(line, piece.solid[one], heights), spans_on(line, piece.solid[other], back)

@@ -21,8 +21,10 @@ def check_seams(piece):
     declared = [[(d["a"], d["a_lines"]), (d["b"], d["b_lines"])] for d in piece.data["open_edges"]]
     met = [0.0] * len(declared)
     unheld = {}
+    rooms = [room_of(solid, slack) for _, _, solid in cut]
     for i, (one, flat_one, solid_one) in enumerate(cut):
-        for other, flat_other, solid_other in cut[i + 1 :]:
+        for k in near_rooms(rooms, i):
+            other, flat_other, solid_other = cut[k]
             if one == other:
                 continue
             stretch = common_stretch(solid_one, solid_other, slack)
@@ -46,6 +48,22 @@ def check_seams(piece):
         if max(length, met_at_a_crease(piece, d, slack)) < MEETS
     ]
     return wrong
+
+
+def room_of(line, slack):
+    """The box round a line, larger by half the slack, as its low and its high corner: edges can meet only where such
+    boxes do."""
+    more = slack / 2 + 1e-6
+    return [min(ends) - more for ends in zip(*line)], [max(ends) + more for ends in zip(*line)]
+
+
+def near_rooms(rooms, i):
+    """Those after the i-th that meet it."""
+    (x, y, z), (right, back, top) = rooms[i]
+    for k in range(i + 1, len(rooms)):
+        low, high = rooms[k]
+        if low[0] <= right and high[0] >= x and low[1] <= back and high[1] >= y and low[2] <= top and high[2] >= z:
+            yield k
 
 
 def met_at_a_crease(piece, declared, slack):

@@ -16,8 +16,9 @@ class Motion:
 
     def back(self, point):
         """Where a point of space lies in this panel's own flat coordinates (x, y, height)."""
-        d = [p - s for p, s in zip(point, self.shift)]
-        return tuple(sum(self.rows[k][i] * d[k] for k in range(3)) for i in range(3))
+        x, y, z = point[0] - self.shift[0], point[1] - self.shift[1], point[2] - self.shift[2]
+        a, b, c = self.rows
+        return (a[0] * x + b[0] * y + c[0] * z, a[1] * x + b[1] * y + c[1] * z, a[2] * x + b[2] * y + c[2] * z)
 
     def then_local(self, local):
         """This motion after `local`: the child's motion when `local` turns it about its crease."""
@@ -41,7 +42,7 @@ def turn_about(p, q, radians):
 
 
 def dot(a, b):
-    return sum(x * y for x, y in zip(a, b))
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2]
 
 
 def cross(a, b):
@@ -49,8 +50,8 @@ def cross(a, b):
 
 
 def minus(a, b):
-    return tuple(x - y for x, y in zip(a, b))
+    return (a[0] - b[0], a[1] - b[1], a[2] - b[2])
 
 
 def plus(a, b):
-    return tuple(x + y for x, y in zip(a, b))
+    return (a[0] + b[0], a[1] + b[1], a[2] + b[2])

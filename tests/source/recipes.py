@@ -83,7 +83,7 @@ class Tree:
     def entry(self, donor):
         """How a source is compiled; where sources are built in batches, how its half's batches are."""
         known = self.commands.get(self.root / donor)
-        target = "creasewright_core.dir" if str(donor).startswith("core/") else "creasewright_app.dir"
+        target = "creasewright_core.dir/Unity/" if str(donor).startswith("core/") else "creasewright_app.dir/Unity/"
         return known or next(entry for entry in self.commands.values() if target in entry["command"])
 
     def flags(self, donor):
@@ -92,10 +92,10 @@ class Tree:
         words = shlex.split(entry["command"])[1:]
         keep, skip = [], False
         for word in words:
-            if skip or word.endswith((".cpp", ".o")):
+            if skip:
                 skip = False
             elif word in ("-o", "-c", "-include", "-MF", "-MT", "-MQ"):
-                skip = word != "-c"
+                skip = True
             elif word not in ("-MD", "-Winvalid-pch", "-Werror"):
                 keep.append(word)
         def moved(path):
@@ -171,11 +171,10 @@ def codes(tree, faults):
     for enumeration in CODES:
         recipe, switches = plant_code(tree, enumeration, faults)
         tasks += [(enumeration, recipe, file) for file in switches]
-    # Those of the window as one: names in its unnamed namespaces differ anyhow.
-    window = [task for task in tasks if tree.name(task[2]).startswith("app/")]
-    batches = [window, *([task] for task in tasks if task not in window)]
+    # Those of the window as one, and those of core: their headers are read once.
+    halves = [[task for task in tasks if tree.name(task[2]).startswith(half)] for half in ("app/", "core/")]
     with concurrent.futures.ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
-        for done in [pool.submit(list_codes, tree, batch, faults) for batch in batches if batch]:
+        for done in [pool.submit(list_codes, tree, batch, faults) for batch in halves if batch]:
             done.result()
     print(f"{len(tasks)} switches over {len(CODES)} enumerations asked for a new code")
 
@@ -210,15 +209,14 @@ def add_style_and_extra(tree, library, faults):
     insert(tree, "core/extras/kinds.h", "ExtraKind ribbonExtra();\n", "ExtraKind plantedRibbonExtra();\n")
     insert(tree, "core/extras/extra_kind.cpp", "static const std::array kKinds{", "plantedRibbonExtra(), ")
     (tree.into / "list.cpp").write_text(LIST, encoding="utf-8")
-    parts = {"core/styles/planted_wrap.cpp": "core/styles/open_sleeve.cpp",
-             "core/styles/registry.cpp": "core/styles/registry.cpp",
-             "core/extras/planted_ribbon.cpp": "core/extras/ribbon.cpp",
-             "core/extras/extra_kind.cpp": "core/extras/extra_kind.cpp",
-             "list.cpp": "core/styles/registry.cpp"}
-    objects = [tree.into / (path.replace("/", "_") + ".o") for path in parts]
+    parts = {"styles": ["core/styles/planted_wrap.cpp", "core/styles/registry.cpp", "list.cpp"],
+             "extras": ["core/extras/planted_ribbon.cpp", "core/extras/extra_kind.cpp"]}
+    objects = [tree.into / f"{part}.o" for part in parts]
+    for part, sources in parts.items():
+        (tree.into / f"{part}.cpp").write_text("".join(f'#include "{tree.into / source}"\n' for source in sources), encoding="utf-8")
     with concurrent.futures.ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
-        made = [pool.submit(tree.compile, tree.into / path, donor, "-O0", "-c", "-o", str(into))
-                for (path, donor), into in zip(parts.items(), objects)]
+        made = [pool.submit(tree.compile, tree.into / f"{part}.cpp", "core/styles/registry.cpp", "-O0", "-c", "-o", str(into))
+                for part, into in zip(parts, objects)]
         failed = [said for taken, said in (one.result() for one in made) if not taken]
     if failed:
         faults.append("a style and an extra added by the recipe do not compile: " + failed[0][:500])
@@ -226,8 +224,9 @@ def add_style_and_extra(tree, library, faults):
     donor = "core/styles/registry.cpp"
     flags, _ = tree.flags(donor)
     program = tree.into / "list"
-    linked = subprocess.run([tree.compiler(donor), *flags, *map(str, objects), str(library), "-lpolyclipping", "-o", str(program)],
-                            capture_output=True, text=True, timeout=120)
+    # The library's batches hold the lists as they were: those that come first are taken.
+    linked = subprocess.run([tree.compiler(donor), *flags, *map(str, objects), str(library), "-lpolyclipping",
+                             "-Wl,-z,muldefs", "-o", str(program)], capture_output=True, text=True, timeout=120)
     if linked.returncode != 0:
         faults.append("a style and an extra added by the recipe do not link: " + linked.stderr[-500:])
         return
@@ -283,14 +282,15 @@ def mentions(tree, faults):
 def main():
     root, build, library = (pathlib.Path(argument).resolve() for argument in sys.argv[1:4])
     faults = []
-    with tempfile.TemporaryDirectory() as folder:
-        tree = Tree(root, build, pathlib.Path(folder).resolve())
+    with tempfile.TemporaryDirectory() as first, tempfile.TemporaryDirectory() as second:
+        tree, other = (Tree(root, build, pathlib.Path(folder).resolve()) for folder in (first, second))
         for recipe in {*CODES.values(), "A style", "A command", "A language"}:
             if recipe not in tree.recipes:
                 sys.exit(f"DEVELOPERS.md has no recipe “{recipe}”")
         mentions(tree, faults)
-        add_style_and_extra(tree, library, faults)
-        codes(tree, faults)
+        with concurrent.futures.ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
+            for done in [pool.submit(codes, other, faults), pool.submit(add_style_and_extra, tree, library, faults)]:
+                done.result()
     if faults:
         sys.exit("\n".join(faults))
 

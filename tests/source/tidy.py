@@ -1,15 +1,13 @@
 """clang-tidy finds nothing (.clang-tidy says what it looks for) in the rooms named.
 
-tidy.py ROOT BUILD ROOM...
+tidy.py ROOT BUILD ROOM... (all of core, or all of app)
 
-The sources of a folder are looked at together, so that their headers are read once: names in their unnamed namespaces
+The sources of the rooms are looked at together, so that their headers are read once: names in their unnamed namespaces
 must differ. A source with known faults goes before them, and each of its faults must be found, or clang-tidy does not
 look at what is read with the rest.
 """
 
-import concurrent.futures
 import json
-import os
 import pathlib
 import re
 import shlex
@@ -61,38 +59,30 @@ def look(root, database, file):
 def main():
     root, build = pathlib.Path(sys.argv[1]).resolve(), pathlib.Path(sys.argv[2]).resolve()
     entries = json.loads((build / "compile_commands.json").read_text(encoding="utf-8"))
-    flags = {half: flags_of(next(entry for entry in entries if f"creasewright_{half}.dir" in entry["command"]))
-             for half in ("core", "app")}
-    folders = {}
+    sources = []
     for room in sys.argv[3:]:
-        sources = sorted((root / room).rglob("*.cpp"))
-        if not sources:
+        found = sorted((root / room).rglob("*.cpp"))
+        if not found:
             sys.exit(f"{room} has no sources")
-        for source in sources:
-            folders.setdefault(source.parent, []).append(source)
+        sources += found
+    half = sys.argv[3].split("/", maxsplit=1)[0]
+    ours = [entry for entry in entries if f"creasewright_{half}.dir" in entry["command"]]
+    flags = flags_of(next((entry for entry in ours if "/Unity/" in entry["file"]), ours[-1]))
     with tempfile.TemporaryDirectory() as name:
         database = pathlib.Path(name).resolve()
         planted = database / "core" / "planted" / "planted.cpp"
         planted.parent.mkdir(parents=True)
         planted.write_text(PLANTED, encoding="utf-8")
-        batches = [together([planted, *sources], database / f"batch_{number}.cpp")
-                   for number, sources in enumerate(folders.values())]
-        halves = [flags[folder.relative_to(root).parts[0]] for folder in folders]
+        batch = together([planted, *sources], database / "batch.cpp")
         (database / "compile_commands.json").write_text(json.dumps(
-            [{"directory": str(build), "file": str(file), "command": shlex.join([*half, "-c", str(file)])}
-             for file, half in zip(batches, halves)]), encoding="utf-8")
-        with concurrent.futures.ThreadPoolExecutor(max_workers=os.cpu_count() or 2) as pool:
-            found = list(pool.map(lambda file: look(root, database, file), batches))
-        faults = []
-        told = set()
-        for folder, run in zip(folders, found):
-            lines = [line for line in run.stdout.splitlines() if ": error:" in line or ": warning:" in line]
-            told |= {line for line in lines if not line.startswith(str(planted))}
-            seen = {check for line in lines if line.startswith(str(planted)) for check in re.findall(r"\[([a-z-]+)", line)}
-            faults += [f"{folder}: {check} does not find what is planted: {run.stderr[-300:]}"
-                       for check in ASKED if check not in seen]
+            [{"directory": str(build), "file": str(batch), "command": shlex.join([*flags, "-c", str(batch)])}]), encoding="utf-8")
+        run = look(root, database, batch)
+    lines = [line for line in run.stdout.splitlines() if ": error:" in line or ": warning:" in line]
+    told = {line for line in lines if not line.startswith(str(planted))}
+    seen = {check for line in lines if line.startswith(str(planted)) for check in re.findall(r"\[([a-z-]+)", line)}
+    faults = [f"{check} does not find what is planted: {run.stderr[-300:]}" for check in ASKED if check not in seen]
     print("\n".join(sorted(told)))
-    print(f"{sum(map(len, folders.values()))} sources looked at, {len(told)} findings")
+    print(f"{len(sources)} sources looked at, {len(told)} findings")
     sys.exit("\n".join(faults) or (1 if told else 0))
 
 

@@ -51,12 +51,12 @@ std::optional<ProblemCode> applyOpening(const EditSite& site) {
 }
 
 /// From the middle of a place, along the direction that is chosen.
-struct Line {
+struct PanelLine {
   Point middle;
   Point along;
 };
 
-Line placedLine(const EditSite& site, double length, double breadth) {
+PanelLine placedLine(const EditSite& site, double length, double breadth) {
   const DrawnPanel panel(site.net, site.panel);
   const bool up = site.measures.count("direction") == 1;
   const Point along = up ? Point{0, 1} : Point{1, 0};
@@ -67,7 +67,7 @@ Line placedLine(const EditSite& site, double length, double breadth) {
 
 std::optional<ProblemCode> applySlit(const EditSite& site) {
   const double length = site.measures.mm("length");
-  const Line line = placedLine(site, length, 0);
+  const PanelLine line = placedLine(site, length, 0);
   return cutSlit(site, line.middle - line.along * (length / 2),
                  line.middle + line.along * (length / 2));
 }
@@ -75,7 +75,7 @@ std::optional<ProblemCode> applySlit(const EditSite& site) {
 std::optional<ProblemCode> applySlitPair(const EditSite& site) {
   const double length = site.measures.mm("length");
   const double gap = site.measures.mm("gap");
-  const Line line = placedLine(site, length, gap);
+  const PanelLine line = placedLine(site, length, gap);
   for (const double side : {-gap / 2, gap / 2}) {
     const Point middle = line.middle + turnLeft(line.along) * side;
     if (const auto fault =
@@ -97,7 +97,7 @@ std::optional<ProblemCode> applyHoles(const EditSite& site) {
   const auto count = m.count("count");
   const double row = m.mm("spacing") * static_cast<double>(count - 1);
   const DrawnPanel panel(site.net, site.panel);
-  const Line line = placedLine(site, row + across, across);
+  const PanelLine line = placedLine(site, row + across, across);
   for (std::int64_t i = 0; i < count; ++i) {
     const Point at =
         line.middle + line.along * (m.mm("spacing") * static_cast<double>(i) - row / 2);

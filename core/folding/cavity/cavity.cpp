@@ -15,15 +15,13 @@ namespace {
 constexpr int kMostSteps = 20000;  // far more than a box has; ends hostile input in time
 constexpr int kStepsAmongSlants = 200;
 
-Point3 point(const Coordinates& c) { return {c[0], c[1], c[2]}; }
-
 /// Searches for the best box about a seed: wherever card is in the box, one of its sides must move
 /// to before that card. Every such move is tried, the piece with the fewest ways out first; a
 /// branch ends when its box cannot beat the best one found.
-class Search {
+class BoxSearch {
  public:
-  Search(std::vector<Piece3> pieces, const Coordinates& seed, const Coordinates& wanted,
-         double half)
+  BoxSearch(std::vector<Piece3> pieces, const Coordinates& seed, const Coordinates& wanted,
+            double half)
       : pieces_(std::move(pieces)), seed_(seed), wanted_(wanted), half_(half), best_{seed, seed} {}
 
   Box run(const Box& limits) {
@@ -126,8 +124,8 @@ CavityBox cavityBox(const Net& net, const Pose& folded, const Cavity& cavity, do
   wantedAlong[cavity.axes[0]] = wanted.length;
   wantedAlong[cavity.axes[1]] = wanted.width;
   wantedAlong[cavity.axes[2]] = wanted.height;
-  Search search(cardAround(net, folded, cavity, caliper), coordinates(cavity.seed), wantedAlong,
-                caliper / 2);
+  BoxSearch search(cardAround(net, folded, cavity, caliper), coordinates(cavity.seed), wantedAlong,
+                   caliper / 2);
   const Box best = search.run({coordinates(cavity.low), coordinates(cavity.high)});
   return {point(best.low), point(best.high)};
 }

@@ -12,6 +12,7 @@ inline constexpr double kTouch = 1e-7;
 
 using Coordinates = std::array<double, 3>;
 inline Coordinates coordinates(Point3 p) { return {p.x, p.y, p.z}; }
+inline Point3 point(const Coordinates& c) { return {c[0], c[1], c[2]}; }
 using Piece3 = std::vector<Coordinates>;  ///< a convex, plane part of the card
 
 struct Box {

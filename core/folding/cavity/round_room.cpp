@@ -12,8 +12,6 @@ namespace {
 
 constexpr double kFar = 1e5;  // mm, beyond any card
 
-Point3 point(const Coordinates& c) { return {c[0], c[1], c[2]}; }
-
 double distanceToSegment(Point3 p, Point3 a, Point3 b) {
   const Point3 along = b - a;
   const double square = dot(along, along);
@@ -38,9 +36,9 @@ double distanceTo(Point3 p, const std::vector<Point3>& part) {
   return std::abs(dot(p - part[0], normal));
 }
 
-class Search {
+class RoundSearch {
  public:
-  Search(const Net& net, const Pose& folded, const Cavity& cavity, double caliper)
+  RoundSearch(const Net& net, const Pose& folded, const Cavity& cavity, double caliper)
       : card_(cardAround(net, folded, cavity, caliper)),
         low_(coordinates(cavity.low)),
         high_(coordinates(cavity.high)),
@@ -105,7 +103,7 @@ class Search {
 
 std::optional<RoundRoom> roundRoom(const Net& net, const Pose& folded, const Cavity& cavity,
                                    double caliper, const RoundSize& size, const CavityBox& free) {
-  const Search search(net, folded, cavity, caliper);
+  const RoundSearch search(net, folded, cavity, caliper);
   const std::size_t up = search.up();
   const Coordinates seed = coordinates(cavity.seed);
   Coordinates along{};

@@ -4,13 +4,13 @@
 #include <cmath>
 #include <limits>
 
+#include "folding/index.h"
+
 namespace creasewright {
 namespace {
 
 constexpr double kTurnedUp = 5;  // degrees, as far as card gives over the length of a flap
 constexpr double kFinest = 2.5;  // degrees in half a step, when only the neighbour turns
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 /// Positions of a convex polygon's corners along an edge, beyond it, and above its panel.
 struct Spans {

@@ -3,12 +3,11 @@
 #include <cmath>
 #include <numbers>
 
+#include "folding/index.h"
 #include "folding/motion/allowed_contacts.h"
 
 namespace creasewright {
 namespace {
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 void addCreases(const Net& net, std::vector<JoinedEdge>& edges) {
   for (std::size_t i = 0; i < net.creases.size(); ++i) {

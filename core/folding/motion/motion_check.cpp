@@ -5,6 +5,7 @@
 #include <limits>
 #include <set>
 
+#include "folding/index.h"
 #include "folding/motion/allowed_contacts.h"
 #include "folding/motion/crease_path.h"
 #include "folding/motion/edge_watch.h"
@@ -14,8 +15,6 @@ namespace creasewright {
 namespace {
 
 constexpr double kMateSlack = 0.05;  // mm, as in checkMates
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 /// Two panels that share no crease, and all pairs of their parts.
 struct PanelPair {

@@ -4,12 +4,9 @@
 #include <cmath>
 #include <limits>
 
+#include "folding/index.h"
+
 namespace creasewright {
-namespace {
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
-
-}  // namespace
 
 CreaseSpans::CreaseSpans(const Net& net) : net_(&net), spans_(net.creases.size()) {
   for (std::size_t i = 0; i < net.creases.size(); ++i) {

@@ -2,10 +2,10 @@
 
 #include <cmath>
 
+#include "folding/index.h"
+
 namespace creasewright {
 namespace {
-
-std::size_t at(int index) { return static_cast<std::size_t>(index); }
 
 PlacedShape placedAt(const ConvexShape& shape, const Pose& pose) {
   return {shape, pose[at(shape.panel)]};

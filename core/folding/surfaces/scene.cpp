@@ -1,6 +1,7 @@
 #include "folding/surfaces/scene.h"
 
 #include <algorithm>
+#include <utility>
 
 #include "folding/keyhole.h"
 #include "folding/surfaces/bsp.h"
@@ -48,13 +49,6 @@ void dropHidden(std::vector<Facet>& facets, double tolerance) {
   facets = std::move(seen);
 }
 
-void include(Bounds& extent, Point p, bool& first) {
-  if (first) extent = {p, p};
-  first = false;
-  extent.low = {std::min(extent.low.x, p.x), std::min(extent.low.y, p.y)};
-  extent.high = {std::max(extent.high.x, p.x), std::max(extent.high.y, p.y)};
-}
-
 }  // namespace
 
 FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point3 up,
@@ -76,11 +70,11 @@ FoldPicture drawFolded(const Net& net, const Pose& pose, const View& view, Point
                               eye.project(placed.turn({0, 1, 0}))});
   if (!solids.empty()) picture.solid = solids.front().colour;
   bool first = true;
-  for (const Facet& facet : picture.facets)
-    for (const Point& corner : facet.outline) include(picture.extent, corner, first);
+  const auto add = [&](Point p) { include(picture.extent, p, std::exchange(first, false)); };
+  for (const Facet& facet : picture.facets) std::ranges::for_each(facet.outline, add);
   for (const VisibleEdge& edge : picture.edges) {
-    include(picture.extent, edge.line.a, first);
-    include(picture.extent, edge.line.b, first);
+    add(edge.line.a);
+    add(edge.line.b);
   }
   return picture;
 }

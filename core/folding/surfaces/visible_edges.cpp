@@ -8,14 +8,14 @@
 namespace creasewright {
 namespace {
 
-struct Ring {
+struct ScreenRing {
   Polygon corners;
   Bounds box;
 };
 
 /// A plate as the camera sees it.
 struct Screen {
-  std::vector<Ring> rings;
+  std::vector<ScreenRing> rings;
   Bounds box;
   Point3 normal;  // towards the eye
   double offset = 0;
@@ -23,12 +23,6 @@ struct Screen {
   Point3 middle;
   bool edgeOn = false;
 };
-
-void include(Bounds& box, Point p, bool first) {
-  if (first) box = {p, p};
-  box.low = {std::min(box.low.x, p.x), std::min(box.low.y, p.y)};
-  box.high = {std::max(box.high.x, p.x), std::max(box.high.y, p.y)};
-}
 
 Screen screenOf(const Plate& plate, const Camera& camera) {
   Screen screen;
@@ -48,7 +42,7 @@ Screen screenOf(const Plate& plate, const Camera& camera) {
       ++corners;
     }
     const auto addRing = [&](const Polygon& ring) {
-      Ring& seen = screen.rings.emplace_back();
+      ScreenRing& seen = screen.rings.emplace_back();
       seen.corners.reserve(ring.size());
       for (const Point& corner : ring) {
         seen.corners.push_back(camera.project(plate.frame.apply(corner)));
@@ -72,7 +66,7 @@ bool near(const Bounds& a, const Bounds& b, double margin) {
 bool covers(const Screen& screen, Point p) {
   constexpr double kOn = 1e-6;  // mm
   bool inside = false;
-  for (const Ring& ring : screen.rings) {
+  for (const ScreenRing& ring : screen.rings) {
     if (!near(ring.box, {p, p}, 2 * kOn)) continue;
     for (std::size_t i = 0; i < ring.corners.size(); ++i) {
       const Point a = ring.corners[i];
@@ -91,7 +85,7 @@ std::vector<double> crossings(const Screen& screen, Point a, Point b, Interval r
   const Point along = b - a;
   const Bounds seen{{std::min(a.x, b.x), std::min(a.y, b.y)},
                     {std::max(a.x, b.x), std::max(a.y, b.y)}};
-  for (const Ring& ring : screen.rings) {
+  for (const ScreenRing& ring : screen.rings) {
     if (!near(ring.box, seen, 1e-3)) continue;
     for (std::size_t i = 0; i < ring.corners.size(); ++i) {
       const Point c = ring.corners[i];

@@ -9,7 +9,6 @@
 namespace creasewright {
 namespace {
 
-double degrees(double radians) { return radians * 180 / std::numbers::pi; }
 double radians(double degrees) { return degrees * std::numbers::pi / 180; }
 
 /// A tab whose ends taper by `angle` degrees.
@@ -21,15 +20,15 @@ Shape taperedTab(double edge, double depth, double angle) {
 }  // namespace
 
 double Frustum::lean() const { return apothemOf(sides, bottom) - apothemOf(sides, top); }
-double Frustum::slope() const { return degrees(std::atan2(height, lean())); }
+double Frustum::slope() const { return toDegrees(std::atan2(height, lean())); }
 double Frustum::slant() const { return std::hypot(height, lean()); }
 double Frustum::ridge() const { return std::hypot(slant(), (bottom - top) / 2); }
 
 double Frustum::seamFold() const {
-  return degrees(2 * std::asin(std::sin(radians(slope())) * std::sin(std::numbers::pi / sides)));
+  return toDegrees(2 * std::asin(std::sin(radians(slope())) * std::sin(std::numbers::pi / sides)));
 }
 
-double Frustum::fanAngle() const { return degrees(2 * std::atan2((top - bottom) / 2, slant())); }
+double Frustum::fanAngle() const { return toDegrees(2 * std::atan2((top - bottom) / 2, slant())); }
 
 double Frustum::tabTaper() const {
   constexpr double kPlay = 2;

@@ -2,7 +2,6 @@
 
 #include <algorithm>
 #include <cmath>
-#include <numbers>
 #include <string>
 
 #include "net/net_problems.h"
@@ -10,8 +9,6 @@
 
 namespace creasewright {
 namespace {
-
-double degrees(double radians) { return radians * 180 / std::numbers::pi; }
 
 /// The corner on the right of a gable, where it lies beside it.
 Shape rightTriangle(const GableRoof& roof) {
@@ -69,11 +66,11 @@ void addRoofSeam(NetBuilder& net, const GableRoof& roof, const GableFold& fold) 
 
 }  // namespace
 
-double GableRoof::slope() const { return degrees(std::acos(width / (2 * slant))); }
+double GableRoof::slope() const { return toDegrees(std::acos(width / (2 * slant))); }
 
 double GableRoof::diagonalFold() const {
   const double c = width / (2 * slant);
-  return degrees(std::acos(-c * c));
+  return toDegrees(std::acos(-c * c));
 }
 
 double GableRoof::rise() const { return std::sqrt(slant * slant - width * width / 4); }
