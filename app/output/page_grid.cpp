@@ -21,13 +21,9 @@ struct Shape {
 
 constexpr std::array kThirds{CellWidth::Third, CellWidth::Third, CellWidth::Third};
 constexpr std::array kHalves{CellWidth::Half, CellWidth::Half};
-constexpr std::array kLastWide{CellWidth::Quarter, CellWidth::Quarter, CellWidth::Half};
-constexpr std::array kMiddleWide{CellWidth::Quarter, CellWidth::Half, CellWidth::Quarter};
-constexpr std::array kFirstWide{CellWidth::Half, CellWidth::Quarter, CellWidth::Quarter};
 constexpr std::array kRightWide{CellWidth::Third, CellWidth::TwoThirds};
 constexpr std::array kLeftWide{CellWidth::TwoThirds, CellWidth::Third};
-constexpr std::array kShapes{Shape{kThirds, 0},     Shape{kHalves, 2},    Shape{kLastWide, 8},
-                             Shape{kMiddleWide, 8}, Shape{kFirstWide, 8}, Shape{kRightWide, 4},
+constexpr std::array kShapes{Shape{kThirds, 0}, Shape{kHalves, 2}, Shape{kRightWide, 4},
                              Shape{kLeftWide, 4}};
 
 const GridItem::Cell& cellOf(const GridItem& item, CellWidth width) {
@@ -126,15 +122,12 @@ class RowSearch {
 }  // namespace
 
 double cellWidth(CellWidth cell, double width, double gap) {
-  const double quarter = (width - 3 * gap) / 4;
   const double third = (width - 2 * gap) / 3;
   switch (cell) {
-    case CellWidth::Quarter:
-      return quarter;
     case CellWidth::Third:
       return third;
     case CellWidth::Half:
-      return 2 * quarter + gap;
+      return (width - gap) / 2;
     case CellWidth::TwoThirds:
       return 2 * third + gap;
   }

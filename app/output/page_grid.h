@@ -7,9 +7,9 @@
 
 namespace creasewright {
 
-/// Widths of the cells of a row: one or two of four columns, one or two of three.
-enum class CellWidth { Quarter, Third, Half, TwoThirds };
-inline constexpr std::size_t kCellWidths = 4;
+/// Widths of the cells of a row: a half, one or two of three columns.
+enum class CellWidth { Third, Half, TwoThirds };
+inline constexpr std::size_t kCellWidths = 3;
 
 /// Width in mm of a cell where columns of a page of `width` mm stand `gap` mm apart.
 double cellWidth(CellWidth cell, double width, double gap);

@@ -17,8 +17,10 @@ namespace {
 
 /// Most of the way, so that a flap is still seen where it goes.
 constexpr double kShown = 0.72;
+/// The same of the last stage of several, so that what it closes over is seen too.
+constexpr double kShownOfSeveral = 0.4;
 /// Where card bends, rigid panels would be shown in one another: then an earlier moment.
-constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
+constexpr std::array kShownInBends{kShown, 0.5, kShownOfSeveral, 0.3, 0.15, 0.0};
 constexpr double kHalo = 5;    // widths of the line of an arrow
 constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
 
@@ -53,16 +55,24 @@ std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
   return runs;
 }
 
+/// A panel that moves against another.
+struct Moving {
+  std::size_t panel;
+  std::size_t parent;
+};
+
 /// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
-std::vector<int> movingPanels(const Net& net, const Step& step) {
-  std::vector<int> panels;
-  for (const HandFold& line : handFolds(step.folds)) {
-    if (step.folds[line.folds.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(step.folds, line.folds)) {
+std::vector<Moving> movingPanels(const Net& net, const std::vector<Fold>& folds) {
+  std::vector<Moving> panels;
+  for (const HandFold& line : handFolds(folds)) {
+    if (folds[line.folds.front()].loop) continue;
+    for (const std::vector<std::size_t>& run : runsOf(folds, line.folds)) {
       const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
-        return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
+        return areaOf(net.panels[static_cast<std::size_t>(folds[fold].child)]);
       });
-      panels.push_back(step.folds[*largest].child);
+      const Fold& fold = folds[*largest];
+      panels.push_back(
+          {static_cast<std::size_t>(fold.child), static_cast<std::size_t>(fold.parent)});
     }
   }
   return panels;
@@ -108,16 +118,57 @@ bool liesFlat(const Net& net, const Pose& pose) {
   return true;
 }
 
-/// The ways of the moving panels' middles from where they are shown to where they go, in picture
-/// coordinates.
-std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector<Pose>& poses,
+/// Poses of the piece while a step is done.
+class StepPoses {
+ public:
+  StepPoses(const Net& net, const Step& step) : net_(net), step_(step), path_(net) {}
+
+  [[nodiscard]] Pose at(double progress) {
+    const Result<Pose> found = path_.pose(progress);
+    return found ? *found : pose(net_, progress);
+  }
+  /// At a share of the step's whole way.
+  [[nodiscard]] Pose atShare(double share) {
+    const FigureSpec& spec = step_.figure;
+    return at(spec.progressFrom + share * (spec.progress - spec.progressFrom));
+  }
+
+ private:
+  const Net& net_;
+  const Step& step_;
+  FoldPath path_;
+};
+
+/// The ways of the moving panels' middles to where they go, in picture coordinates: in the last
+/// stage of the step, from about where they are shown; of earlier ones, as they hang on the panel
+/// that is shown where it went since.
+std::vector<Polyline> waysOf(const Net& net, const Step& step, double shown, StepPoses& poses,
                              const Camera& eye) {
+  constexpr int kSteps = 10;
+  constexpr double kFirst = 0.3;
+  const Pose there = poses.atShare(shown);
+  const double progress =
+      step.figure.progressFrom + shown * (step.figure.progress - step.figure.progressFrom);
   std::vector<Polyline> ways;
-  for (const int panel : movingPanels(net, step)) {
-    const auto i = static_cast<std::size_t>(panel);
-    Polyline way;
-    for (const Pose& there : poses) way.push_back(eye.project(middleOf(net.panels[i], there[i])));
-    ways.push_back(std::move(way));
+  for (const ToldStage& stage : step.stages) {
+    const bool last = &stage == &step.stages.back();
+    const double shownOf = (progress - stage.from) / (stage.to - stage.from);
+    const double first = last ? std::clamp(shownOf, 0.0, kFirst) : kFirst;
+    std::vector<Pose> moments;
+    for (int k = 0; k <= kSteps; ++k) {
+      const double share = first + (1 - first) * k / kSteps;
+      moments.push_back(poses.at(stage.from + share * (stage.to - stage.from)));
+    }
+    for (const Moving& moving : movingPanels(net, stage.folds)) {
+      Polyline way;
+      for (const Pose& moment : moments) {
+        Transform placed = moment[moving.panel];
+        if (!last)
+          placed = there[moving.parent].after(moment[moving.parent].inverse()).after(placed);
+        way.push_back(eye.project(middleOf(net.panels[moving.panel], placed)));
+      }
+      ways.push_back(std::move(way));
+    }
   }
   return ways;
 }
@@ -154,26 +205,15 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
                             const std::optional<ProductInBox>& product) {
   const Net& net = piece.net;
   const FigureSpec& spec = step.figure;
-  FoldPath path(net);
-  const auto poseAt = [&](double share) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    const Result<Pose> found = path.pose(progress);
-    return found ? *found : pose(net, progress);
-  };
+  StepPoses poses(net, step);
   const double shown = shownShare(piece, step);
   // What goes from flat to flat is done on the table, the face up that becomes the inside.
-  const bool onTable = liesFlat(net, poseAt(0)) && liesFlat(net, poseAt(1));
+  const bool onTable = liesFlat(net, poses.atShare(0)) && liesFlat(net, poses.atShare(1));
   const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
-  FoldPicture picture =
-      drawFolded(net, poseAt(shown), standardView(), up, productOf(step, product, poseAt(shown)));
+  const Pose there = poses.atShare(shown);
+  FoldPicture picture = drawFolded(net, there, standardView(), up, productOf(step, product, there));
   std::vector<Polyline> ways;
-  if (spec.arrows) {
-    std::vector<Pose> poses;
-    constexpr int kSteps = 10;
-    const double first = std::min(0.3, shown);
-    for (int k = 0; k <= kSteps; ++k) poses.push_back(poseAt(first + (1 - first) * k / kSteps));
-    ways = waysOf(net, step, poses, camera(standardView(), up));
-  }
+  if (spec.arrows) ways = waysOf(net, step, shown, poses, camera(standardView(), up));
   if (!spec.way.empty()) {
     const Camera eye = camera(standardView(), up);
     Polyline way;
@@ -213,13 +253,21 @@ Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
 }
 
 double shownShare(const BuiltPiece& piece, const Step& step) {
-  if (step.bends.empty()) return kShown;
   const FigureSpec& spec = step.figure;
+  // What a step of several stages gets ready is seen before the last one closes over it.
+  const bool several = step.stages.size() > 1;
+  const double from = several ? step.stages.back().from : spec.progressFrom;
+  const double least =
+      several ? (from - spec.progressFrom) / (spec.progress - spec.progressFrom) : 0;
+  const auto shareOf = [&](double share) { return least + share * (1 - least); };
+  const double wanted = several ? kShownOfSeveral : kShown;
+  if (step.bends.empty()) return shareOf(wanted);
   for (const double share : kShownInBends) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    if (!collidesAt(piece.net, piece.card.caliper.mm(), progress)) return share;
+    if (share > wanted) continue;
+    const double progress = from + share * (spec.progress - from);
+    if (!collidesAt(piece.net, piece.card.caliper.mm(), progress)) return shareOf(share);
   }
-  return 0;
+  return shareOf(0);
 }
 
 }  // namespace creasewright

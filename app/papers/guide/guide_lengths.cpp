@@ -11,11 +11,34 @@ namespace creasewright {
 
 namespace {
 
+/// One word for all sides that are rounded, in place of a sign at each.
 QString sizeIn(const std::vector<Length>& sides, Unit unit) {
   QStringList parts;
-  for (const Length side : sides)
-    parts.append(lengthText(side, unit, parts.size() + 1 == static_cast<qsizetype>(sides.size())));
-  return parts.join(QStringLiteral(" × "));
+  bool rounded = false;
+  for (const Length side : sides) {
+    QString part = lengthText(side, unit, parts.size() + 1 == static_cast<qsizetype>(sides.size()));
+    if (sides.size() > 1 && part.startsWith(QLatin1Char('~'))) {
+      part.remove(0, 1);
+      rounded = true;
+    }
+    parts.append(part);
+  }
+  const QString size = parts.join(QStringLiteral(" × "));
+  return rounded ? QCoreApplication::translate("guide", "about %1", "a size").arg(size) : size;
+}
+
+/// The same to a whole step of a ruler.
+QString roundedIn(const std::vector<Length>& sides, Unit unit) {
+  const ToolGrid steps = unit == Unit::Inch ? ToolGrid::sixteenthInch() : ToolGrid::millimetre();
+  QStringList parts;
+  bool rounded = false;
+  for (const Length side : sides) {
+    const Length near = steps.nearest(side);
+    rounded = rounded || near != side;
+    parts.append(lengthText(near, unit, parts.size() + 1 == static_cast<qsizetype>(sides.size())));
+  }
+  const QString size = parts.join(QStringLiteral(" × "));
+  return rounded ? QCoreApplication::translate("guide", "about %1", "a size").arg(size) : size;
 }
 
 QString both(const QString& inches, const QString& millimetres) {
@@ -38,6 +61,12 @@ QString guideSize(const std::vector<Length>& sides, GuideUnits units) {
   const QString first = sizeIn(sides, firstUnit(units));
   if (units != GuideUnits::Both) return first;
   return both(first, sizeIn(sides, Unit::Millimetre));
+}
+
+QString finishedSize(const std::vector<Length>& sides, GuideUnits units) {
+  const QString first = roundedIn(sides, firstUnit(units));
+  if (units != GuideUnits::Both) return first;
+  return both(first, roundedIn(sides, Unit::Millimetre));
 }
 
 QString tapeLength(Length length, GuideUnits units) {

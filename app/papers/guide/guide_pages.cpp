@@ -31,7 +31,7 @@ constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all w
 constexpr std::size_t kMostColumns = 3;
 constexpr double kBesideHeight = 44;  // mm, of the picture of a step that has a row of its own
 /// Heights of pictures by CellWidth.
-constexpr std::array kBoxes{42.0, 42.0, 50.0, 50.0};
+constexpr std::array kBoxes{42.0, 50.0, 50.0};
 constexpr double kMargin = 12;         // mm, of a page
 constexpr double kBesideLeast = 40;    // mm, and at most:
 constexpr double kBesideWidth = 64;    // mm, of the picture of a step that has a row of its own
@@ -40,7 +40,6 @@ constexpr double kWidestPicture = 92;  // mm, in a cell
 constexpr double kLeastColumn = 40;    // mm of words
 constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
-constexpr double kUnderPicture = 3;    // mm
 constexpr double kRule = 3;            // mm above each block
 constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
 constexpr double kPhotoGap = 2;        // mm above it

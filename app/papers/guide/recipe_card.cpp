@@ -13,8 +13,10 @@ namespace creasewright {
 namespace {
 
 constexpr FigureRoom kPicture{92, 64};
+constexpr FigureRoom kSmallPicture{60, 46};
 constexpr double kLargePicture = 118;   // mm high
 constexpr double kLeastWords = 60;      // mm, beside the picture
+constexpr double kLeastNeeds = 48;      // mm, a column of what is needed
 constexpr double kLeastPicture = 40;    // mm high, where the words need the room
 constexpr double kPictureShare = 0.36;  // of the width, beside words in larger type
 constexpr double kTableGap = 3;         // mm between columns
@@ -139,6 +141,14 @@ Drawing cautionBlock(const GuideWords& words, double width, const CardType& type
   return beside(heading.take(), block.take(), headingWidth + kTableGap);
 }
 
+/// The same under a heading of its own.
+Drawing narrowCautions(const GuideWords& words, double width, const CardType& type) {
+  TextBlock block(width);
+  block.add(cautionsHeading(), type.care);
+  block.add(words.cautions.join(QLatin1Char(' ')), type.small);
+  return block.take();
+}
+
 /// The finished piece, and its photo beside it, each in a half.
 Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
                    const std::optional<GuidePhoto>& photo, GuideSize size) {
@@ -151,6 +161,50 @@ Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
   append(row, moved(block, {half + kBlockGap + (half - block.width) / 2,
                             (row.height - block.height) / 2}));
   return row;
+}
+
+/// Parts and what sticks, and beside them the tools; cautions below the tools or below both, as it
+/// is lowest.
+Drawing needsInTwo(const GuideWords& words, double width, const CardType& type) {
+  const double column = (width - kBlockGap) / 2;
+  TextBlock tools(column);
+  addTools(tools, words, type);
+  const Drawing right = tools.take();
+  const Drawing left = materialBlock(words, column, type).take();
+  const Drawing care = narrowCautions(words, column, type);
+  Drawing under = inColumns({left, stacked({right, care}, kCompactGap)}, column, kBlockGap);
+  Drawing below = stacked(
+      {inColumns({left, right}, column, kBlockGap), cautionBlock(words, width, type)}, kCompactGap);
+  return under.height < below.height ? under : below;
+}
+
+/// Picture, parts and tools side by side, cautions where they take the least height.
+Drawing compactCard(const GuideWords& words, const BuiltDesign& built, double width,
+                    const CardType& type) {
+  const double right = kSmallPicture.width + kBlockGap;
+  const double room = width - right;
+  const double column = (room - kBlockGap) / 2;
+  const Drawing title = titleBlock(words, width, type);
+  const bool table = words.parts.size() > kFewParts;
+  const auto card = [&](const Drawing& needs, bool careBelow) {
+    const FigureRoom whole{kSmallPicture.width,
+                           std::clamp(needs.height, kSmallPicture.height, kPicture.height)};
+    const Drawing picture = finishedFigure(built, whole);
+    Drawing top = beside({0, picture.height, {}, {}}, needs, right);
+    append(top,
+           moved(picture, {(whole.width - picture.width) / 2, (top.height - picture.height) / 2}));
+    std::vector<Drawing> blocks{title, std::move(top)};
+    if (table) blocks.push_back(partsTable(words.parts, width, type));
+    if (careBelow) blocks.push_back(cautionBlock(words, width, type));
+    return stacked(blocks, kCompactGap);
+  };
+  TextBlock tools(column);
+  addTools(tools, words, type);
+  const Drawing plain =
+      inColumns({materialBlock(words, column, type).take(), tools.take()}, column, kBlockGap);
+  Drawing within = card(needsInTwo(words, room, type), false);
+  Drawing below = card(plain, true);
+  return within.height <= below.height ? within : below;
 }
 
 /// What stands below picture and needs.
@@ -203,6 +257,8 @@ Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double wid
     blocks.insert(blocks.end(), last.begin(), last.end());
     return stacked(blocks, kCompactGap);
   }
+  if (!height && width - kSmallPicture.width - 2 * kBlockGap >= 2 * kLeastNeeds)
+    return compactCard(words, built, width, type);
   if (!height && width - right >= kLeastWords) {
     const Drawing picture = finishedFigure(built, room);
     Drawing top =

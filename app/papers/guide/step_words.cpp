@@ -62,6 +62,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
 StepWords wordTrimSeveral(const Step& step, const Guide& guide, const BuiltDesign& built,
                           GuideUnits units) {
   StepWords words;
+  words.list = true;
   words.title = GuideTr::tr("Cut the plain pieces");
   char letter = 'a';
   for (const int index : step.pieces) {
@@ -203,7 +204,7 @@ QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits u
                        .arg(guideLength(check.a, units), guideLength(check.b, units));
     case CheckCode::FinishedSize:
       return GuideTr::tr("Outside it measures %1.")
-          .arg(guideSize({check.a, check.b, check.c}, units));
+          .arg(finishedSize({check.a, check.b, check.c}, units));
   }
   return {};
 }

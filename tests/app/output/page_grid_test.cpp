@@ -107,7 +107,7 @@ TEST(PageGrid, ColumnsFillTheWidth) {
     EXPECT_NEAR(3 * of(CellWidth::Third) + 12, width, 1e-9);
     EXPECT_NEAR(2 * of(CellWidth::Half) + 6, width, 1e-9);
     EXPECT_NEAR(of(CellWidth::Third) + of(CellWidth::TwoThirds) + 6, width, 1e-9);
-    EXPECT_NEAR(2 * of(CellWidth::Quarter) + of(CellWidth::Half) + 12, width, 1e-9);
+    EXPECT_NEAR(2 * of(CellWidth::Half) + 6, width, 1e-9);
   }
 }
 
