@@ -49,8 +49,8 @@ Drawing TextBlock::take() const {
   return moved(std::move(out), {0, down_ + 1});
 }
 
-PageFlow::PageFlow(const Paper& paper, double margin)
-    : width_(paper.width.mm()), height_(paper.height.mm()), margin_(margin) {
+PageFlow::PageFlow(const Paper& paper, double margin, double gap)
+    : width_(paper.width.mm()), height_(paper.height.mm()), margin_(margin), gap_(gap) {
   newPage();
 }
 
@@ -72,7 +72,7 @@ void PageFlow::put(const Drawing& block) {
   constexpr double kRounding = 1e-6;
   if (free_ - block.height < margin_ + kFoot - kRounding) startPage();
   append(pages_.back(), moved(block, {margin_, free_ - block.height}));
-  free_ -= block.height + kBlockGap;
+  free_ -= block.height + gap_;
 }
 
 std::vector<Drawing> PageFlow::take(const QString& title) {

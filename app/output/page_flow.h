@@ -58,8 +58,9 @@ class TextBlock {
 /// Blocks one below the other on as many upright pages as they need; a block is never split.
 class PageFlow {
  public:
-  /// `margin` mm stay free on all sides; the last line above the lower one is the foot.
-  explicit PageFlow(const Paper& paper, double margin = 15);
+  /// `margin` mm stay free on all sides; the last line above the lower one is the foot; blocks
+  /// stand `gap` mm apart.
+  explicit PageFlow(const Paper& paper, double margin = 15, double gap = kBlockGap);
 
   [[nodiscard]] double columnWidth() const;
   [[nodiscard]] double columnHeight() const;
@@ -76,6 +77,7 @@ class PageFlow {
   double width_;
   double height_;
   double margin_;
+  double gap_;
   double free_ = 0;  // everything below it is free
   std::vector<Drawing> pages_;
 };

@@ -27,12 +27,23 @@ bool movesStiffly(const Step& step) {
              step.folds, [](const Fold& fold) { return fold.bend || fold.loop || fold.opens; });
 }
 
+/// Whether a panel is another or hangs on it.
+bool hangsOn(const Net& net, int panel, int other) {
+  while (panel != other) {
+    const auto crease = std::ranges::find_if(
+        net.creases, [panel](const Crease& each) { return !each.loop && each.child == panel; });
+    if (crease == net.creases.end()) return false;
+    panel = crease->parent;
+  }
+  return true;
+}
+
 /// Whether a panel that `ready` moves hangs on one that moves in `closing`, carries it, or meets
 /// its partner there.
-bool concerns(const Step& ready, const Step& closing) {
+bool concerns(const Net& net, const Step& ready, const Step& closing) {
   return std::ranges::any_of(
       ready.folds,
-      [&closing](const Fold& fold) {
+      [&](const Fold& fold) {
         return std::ranges::any_of(
                    closing.folds,
                    [&fold](const Fold& other) {
@@ -40,8 +51,9 @@ bool concerns(const Step& ready, const Step& closing) {
                    }) ||
                std::ranges::any_of(
                    closing.joins,
-                   [&fold](const Join& join) {
-                     return join.panel == fold.child || join.onto == fold.child;
+                   [&](const Join& join) {
+                     return hangsOn(net, join.panel, fold.child) ||
+                            hangsOn(net, join.onto, fold.child);
                    });
       });
 }
@@ -55,8 +67,8 @@ bool movesTwice(const Step& ready, const Step& closing) {
       });
 }
 
-bool goTogether(const Step& ready, const Step& closing) {
-  return getsReady(ready) && movesStiffly(closing) && concerns(ready, closing) &&
+bool goTogether(const Net& net, const Step& ready, const Step& closing) {
+  return getsReady(ready) && movesStiffly(closing) && concerns(net, ready, closing) &&
          !movesTwice(ready, closing) &&
          std::ssize(ready.folds) + std::ssize(closing.folds) <= kMostMoved;
 }
@@ -77,10 +89,10 @@ void prepend(const Step& ready, Step& closing) {
 
 }  // namespace
 
-std::vector<Step> joinedFolds(std::vector<Step> folds) {
+std::vector<Step> joinedFolds(const Net& net, std::vector<Step> folds) {
   std::vector<Step> joined;
   for (auto step = folds.rbegin(); step != folds.rend(); ++step)
-    if (!joined.empty() && goTogether(*step, joined.back()))
+    if (!joined.empty() && goTogether(net, *step, joined.back()))
       prepend(*step, joined.back());
     else
       joined.push_back(std::move(*step));

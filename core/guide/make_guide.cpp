@@ -186,7 +186,7 @@ class GuideWriter {
     if (!isPunched(piece(index))) push(sheetSteps(plans));
     addFlatExtras(index);
     push(adhesiveSteps(plans));
-    push(joinedFolds(foldSteps(plans)));
+    push(joinedFolds(plans.built.net, foldSteps(plans)));
   }
 
   /// What is threaded through a piece or glued onto it while it lies flat.
@@ -232,6 +232,7 @@ class GuideWriter {
 
   /// What gets flaps ready is told with what closes over them, if nothing is put in between.
   void foldOwnPiece(int index) {
+    const Net& net = piece(index).net;
     std::vector<Step> before = foldsOf(index);
     std::vector<Step> after;
     if (putsInto(index)) {
@@ -240,8 +241,8 @@ class GuideWriter {
       after.assign(std::move_iterator(first), std::move_iterator(before.end()));
       before.erase(first, before.end());
     }
-    std::vector<Step> folds = joinedFolds(std::move(before));
-    std::ranges::move(joinedFolds(std::move(after)), std::back_inserter(folds));
+    std::vector<Step> folds = joinedFolds(net, std::move(before));
+    std::ranges::move(joinedFolds(net, std::move(after)), std::back_inserter(folds));
     fold(index, std::move(folds));
   }
 

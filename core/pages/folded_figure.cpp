@@ -3,6 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 
 #include "folding/loop_closure.h"
 #include "folding/motion/motion_check.h"
@@ -173,6 +174,28 @@ std::vector<Polyline> waysOf(const Net& net, const Step& step, double shown, Ste
   return ways;
 }
 
+/// Whether all that moves ends at the lowest part of what stands upright along `up`: then the box
+/// is turned over, so that the flaps in hand are seen.
+bool endsBelow(const Net& net, const Step& step, const Pose& end, const Point3& up) {
+  constexpr double kLowest = 0.25;  // of the height
+  double low = std::numeric_limits<double>::infinity();
+  double high = -low;
+  for (std::size_t i = 0; i < net.panels.size(); ++i)
+    for (const Point& p : net.panels[i].outline) {
+      const double level = dot(end[i].apply(p), up);
+      low = std::min(low, level);
+      high = std::max(high, level);
+    }
+  bool moves = false;
+  for (const ToldStage& stage : step.stages)
+    for (const Moving& moving : movingPanels(net, stage.folds)) {
+      moves = true;
+      const double level = dot(middleOf(net.panels[moving.panel], end[moving.panel]), up);
+      if (level > low + kLowest * (high - low)) return false;
+    }
+  return moves;
+}
+
 void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
                 const std::vector<PanelLetter>& letters) {
   const auto include = [&extent](Point p) {
@@ -209,9 +232,11 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
   const double shown = shownShare(piece, step);
   // What goes from flat to flat is done on the table, the face up that becomes the inside.
   const bool onTable = liesFlat(net, poses.atShare(0)) && liesFlat(net, poses.atShare(1));
-  const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
+  Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
   const Pose there = poses.atShare(shown);
-  FoldPicture picture = drawFolded(net, there, standardView(), up, productOf(step, product, there));
+  const std::vector<Solid> solids = productOf(step, product, there);
+  if (!onTable && solids.empty() && endsBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
+  FoldPicture picture = drawFolded(net, there, standardView(), up, solids);
   std::vector<Polyline> ways;
   if (spec.arrows) ways = waysOf(net, step, shown, poses, camera(standardView(), up));
   if (!spec.way.empty()) {

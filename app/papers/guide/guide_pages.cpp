@@ -25,8 +25,8 @@ namespace creasewright {
 namespace {
 
 constexpr double kMapWidth = 122;  // mm, a map with its readings
-constexpr std::array kScoreMapHeights{118.0, 100.0, 84.0};
-constexpr std::array kCutMapHeights{92.0, 76.0};
+constexpr std::array kScoreMapHeights{118.0, 108.0, 98.0, 88.0};
+constexpr std::array kCutMapHeights{92.0, 84.0, 76.0, 70.0};
 constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all words below
 constexpr std::size_t kMostColumns = 3;
 constexpr double kBesideHeight = 44;  // mm, of the picture of a step that has a row of its own
@@ -41,6 +41,8 @@ constexpr double kLeastColumn = 40;    // mm of words
 constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
 constexpr double kRule = 3;            // mm above each block
+constexpr double kRowGap = 4;          // mm between blocks
+constexpr double kTwoBeside = 52;      // mm, a column of two beside a map
 constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
 constexpr double kPhotoGap = 2;        // mm above it
 constexpr double kStepGap = 3.5;       // mm between steps that share a map
@@ -55,7 +57,7 @@ class GuidePages {
         words_(wordGuide(guide_, built, units)),
         photos_(guide_, built),
         wording_(wordingIn(firstUnit(units))),
-        flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_)) {
+        flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_), kRowGap) {
     for (const GuidePart& part : guideParts(guide_)) addPart(part);
   }
 
@@ -85,7 +87,7 @@ class GuidePages {
       }
     }
     for (const GuidePart& part : parts_) items.push_back(measured(part));
-    for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
+    for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kRowGap)) {
       if (row.newPage) flow_.startPage();
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
       flow_.put(row.first < heads_ ? heads[row.first].at(row.form) : ruled(drawn(row, heights)));
@@ -209,18 +211,40 @@ class GuidePages {
   /// height.
   [[nodiscard]] Drawing mapBesideWords(const GuidePart& part, const FigureRoom& room) const {
     const Drawing picture = map(part, room);
-    const double at = kMapWidth + kBlockGap;
-    const std::vector<Drawing> narrow = texts(part, flow_.columnWidth() - at);
+    const double at = std::min(kMapWidth, picture.width) + kBlockGap;
+    const double free = flow_.columnWidth() - at;
+    const std::vector<Drawing> narrow = texts(part, free);
+    const double half = (free - kBlockGap) / 2;
+    const std::vector<Drawing> halves =
+        half >= kTwoBeside ? texts(part, half) : std::vector<Drawing>();
     Drawing best;
     for (std::size_t k = 1; k <= part.count; ++k) {
-      const std::vector<Drawing> right(narrow.begin(),
-                                       narrow.begin() + static_cast<std::ptrdiff_t>(k));
-      std::vector<Drawing> blocks = textRows(part.first + k, part.first + part.count);
-      blocks.insert(blocks.begin(), beside(picture, stacked(right, kStepGap), at));
-      Drawing block = stacked(blocks, kStepGap);
-      if (k == 1 || block.height <= best.height) best = std::move(block);
+      std::vector<Drawing> rights{stacked(firstOf(narrow, k), kStepGap)};
+      if (!halves.empty() && k > 1) rights.push_back(inPairs(firstOf(halves, k), half));
+      for (const Drawing& right : rights) {
+        std::vector<Drawing> blocks = textRows(part.first + k, part.first + part.count);
+        blocks.insert(blocks.begin(), beside(picture, right, at));
+        Drawing block = stacked(blocks, kStepGap);
+        if (best.height <= 0 || block.height <= best.height) best = std::move(block);
+      }
     }
     return best;
+  }
+
+  static std::vector<Drawing> firstOf(const std::vector<Drawing>& all, std::size_t count) {
+    return {all.begin(), all.begin() + static_cast<std::ptrdiff_t>(count)};
+  }
+
+  /// Two beside one another in each row.
+  static Drawing inPairs(const std::vector<Drawing>& all, double column) {
+    std::vector<Drawing> rows;
+    for (std::size_t i = 0; i < all.size(); i += 2) {
+      const std::vector<Drawing> pair(
+          all.begin() + static_cast<std::ptrdiff_t>(i),
+          all.begin() + static_cast<std::ptrdiff_t>(std::min(all.size(), i + 2)));
+      rows.push_back(inColumns(pair, column, kBlockGap));
+    }
+    return stacked(rows, kStepGap);
   }
 
   /// The words of the steps from `from` to before `to`, up to three beside one another.

@@ -14,9 +14,11 @@ namespace {
 
 constexpr FigureRoom kPicture{92, 64};
 constexpr FigureRoom kSmallPicture{60, 46};
-constexpr double kLargePicture = 118;   // mm high
-constexpr double kLeastWords = 60;      // mm, beside the picture
-constexpr double kLeastNeeds = 48;      // mm, a column of what is needed
+constexpr double kLargePicture = 118;  // mm high
+constexpr double kLeastWords = 60;     // mm, beside the picture
+constexpr double kLeastNeeds = 48;     // mm, a column of what is needed
+constexpr double kNarrowPicture = 46;  // mm, beside three columns, and such a column:
+constexpr double kLeastThird = 38;
 constexpr double kLeastPicture = 40;    // mm high, where the words need the room
 constexpr double kPictureShare = 0.36;  // of the width, beside words in larger type
 constexpr double kTableGap = 3;         // mm between columns
@@ -163,48 +165,40 @@ Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
   return row;
 }
 
-/// Parts and what sticks, and beside them the tools; cautions below the tools or below both, as it
-/// is lowest.
-Drawing needsInTwo(const GuideWords& words, double width, const CardType& type) {
-  const double column = (width - kBlockGap) / 2;
-  TextBlock tools(column);
-  addTools(tools, words, type);
-  const Drawing right = tools.take();
-  const Drawing left = materialBlock(words, column, type).take();
-  const Drawing care = narrowCautions(words, column, type);
-  Drawing under = inColumns({left, stacked({right, care}, kCompactGap)}, column, kBlockGap);
-  Drawing below = stacked(
-      {inColumns({left, right}, column, kBlockGap), cautionBlock(words, width, type)}, kCompactGap);
-  return under.height < below.height ? under : below;
-}
-
-/// Picture, parts and tools side by side, cautions where they take the least height.
+/// Picture, then parts and what sticks, tools and cautions in columns; or the cautions below the
+/// tools or below all: as it takes the least height.
 Drawing compactCard(const GuideWords& words, const BuiltDesign& built, double width,
                     const CardType& type) {
-  const double right = kSmallPicture.width + kBlockGap;
-  const double room = width - right;
-  const double column = (room - kBlockGap) / 2;
   const Drawing title = titleBlock(words, width, type);
-  const bool table = words.parts.size() > kFewParts;
-  const auto card = [&](const Drawing& needs, bool careBelow) {
-    const FigureRoom whole{kSmallPicture.width,
-                           std::clamp(needs.height, kSmallPicture.height, kPicture.height)};
-    const Drawing picture = finishedFigure(built, whole);
-    Drawing top = beside({0, picture.height, {}, {}}, needs, right);
+  const auto toolsIn = [&](double column) {
+    TextBlock tools(column);
+    addTools(tools, words, type);
+    return tools.take();
+  };
+  const auto card = [&](const Drawing& needs, double pictureWidth, bool careBelow) {
+    const double least = std::max(needs.height, kSmallPicture.height);
+    const FigureRoom room{pictureWidth, std::min(least, kPicture.height)};
+    const Drawing picture = finishedFigure(built, room);
+    Drawing top = beside({0, picture.height, {}, {}}, needs, pictureWidth + kBlockGap);
     append(top,
-           moved(picture, {(whole.width - picture.width) / 2, (top.height - picture.height) / 2}));
+           moved(picture, {(room.width - picture.width) / 2, (top.height - picture.height) / 2}));
     std::vector<Drawing> blocks{title, std::move(top)};
-    if (table) blocks.push_back(partsTable(words.parts, width, type));
+    if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width, type));
     if (careBelow) blocks.push_back(cautionBlock(words, width, type));
     return stacked(blocks, kCompactGap);
   };
-  TextBlock tools(column);
-  addTools(tools, words, type);
-  const Drawing plain =
-      inColumns({materialBlock(words, column, type).take(), tools.take()}, column, kBlockGap);
-  Drawing within = card(needsInTwo(words, room, type), false);
-  Drawing below = card(plain, true);
-  return within.height <= below.height ? within : below;
+  const double half = (width - kSmallPicture.width - 2 * kBlockGap) / 2;
+  const double third = (width - kNarrowPicture - 3 * kBlockGap) / 3;
+  const std::vector<Drawing> pair{materialBlock(words, half, type).take(), toolsIn(half)};
+  std::vector<Drawing> cards{card(inColumns(pair, half, kBlockGap), kSmallPicture.width, true)};
+  const Drawing right = stacked({pair[1], narrowCautions(words, half, type)}, kCompactGap);
+  cards.push_back(card(inColumns({pair[0], right}, half, kBlockGap), kSmallPicture.width, false));
+  if (third >= kLeastThird)
+    cards.push_back(card(inColumns({materialBlock(words, third, type).take(), toolsIn(third),
+                                    narrowCautions(words, third, type)},
+                                   third, kBlockGap),
+                         kNarrowPicture, false));
+  return *std::ranges::min_element(cards, {}, &Drawing::height);
 }
 
 /// What stands below picture and needs.
