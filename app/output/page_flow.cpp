@@ -37,11 +37,7 @@ void TextBlock::add(const QString& words, const TypeStyle& type, double indent) 
 void TextBlock::addList(const QStringList& lines, const QString& mark, const TypeStyle& type) {
   const double indent =
       std::max(kIndent, typeWidth(mark.toStdString(), type.height, type.bold) + 1);
-  for (const QString& line : lines) {
-    const double at = down_ + type.height * type.lead;
-    add(line, type, indent);
-    put(mark, type, 0, at);
-  }
+  for (const QString& line : lines) addMarked(line, mark, type, indent);
 }
 
 Drawing TextBlock::take() const {

@@ -42,8 +42,12 @@ class TextBlock {
   void addList(const QStringList& lines, const QString& mark, double height) {
     addList(lines, mark, TypeStyle{height});
   }
-  /// Words at the left of the last line.
-  void beside(const QString& words, const TypeStyle& type) { put(words, type, 0, down_); }
+  /// The same with a mark at the left of its first line.
+  void addMarked(const QString& words, const QString& mark, const TypeStyle& type, double indent) {
+    const double first = down_ + type.height * type.lead;
+    add(words, type, indent);
+    put(mark, type, 0, first);
+  }
   void space(double mm) { down_ += mm; }
   [[nodiscard]] Drawing take() const;
 

@@ -23,8 +23,9 @@ constexpr std::array kThirds{CellWidth::Third, CellWidth::Third, CellWidth::Thir
 constexpr std::array kHalves{CellWidth::Half, CellWidth::Half};
 constexpr std::array kRightWide{CellWidth::Third, CellWidth::TwoThirds};
 constexpr std::array kLeftWide{CellWidth::TwoThirds, CellWidth::Third};
+constexpr std::array kBeside{CellWidth::Beside, CellWidth::Third};
 constexpr std::array kShapes{Shape{kThirds, 0}, Shape{kHalves, 2}, Shape{kRightWide, 4},
-                             Shape{kLeftWide, 4}};
+                             Shape{kLeftWide, 4}, Shape{kBeside, 5}};
 
 const GridItem::Cell& cellOf(const GridItem& item, CellWidth width) {
   return item.cell[static_cast<std::size_t>(width)];
@@ -87,8 +88,12 @@ class RowSearch {
       const RowHeights heights = rowHeights(cells, shape.cells);
       if (heights.sum() > height_) continue;
       double room = 0;
-      for (std::size_t k = 0; k < count; ++k)
-        room += heights.words - cellOf(cells[k], shape.cells[k]).words;
+      for (std::size_t k = 0; k < count; ++k) {
+        const GridItem::Cell& each = cellOf(cells[k], shape.cells[k]);
+        room += shape.cells[k] == CellWidth::Beside
+                    ? heights.sum() - std::max(each.picture, each.words)
+                    : heights.sum() - heights.picture - each.words;
+      }
       row({next, count, 0, shape.cells, false}, heights.sum(), used,
           cost + shape.cost + room / static_cast<double>(count) / 10);
     }
@@ -129,6 +134,7 @@ double cellWidth(CellWidth cell, double width, double gap) {
     case CellWidth::Half:
       return (width - gap) / 2;
     case CellWidth::TwoThirds:
+    case CellWidth::Beside:
       return 2 * third + gap;
   }
   return width;
@@ -138,6 +144,10 @@ RowHeights rowHeights(std::span<const GridItem> cells, std::span<const CellWidth
   RowHeights heights;
   for (std::size_t k = 0; k < shape.size(); ++k) {
     const GridItem::Cell& cell = cellOf(cells[k], shape[k]);
+    if (shape[k] == CellWidth::Beside) {
+      heights.beside = std::max({heights.beside, cell.picture, cell.words});
+      continue;
+    }
     heights.picture = std::max(heights.picture, cell.picture);
     heights.words = std::max(heights.words, cell.words);
   }

@@ -161,10 +161,8 @@ StepWords wordFolds(const Step& step, const Guide& guide, const PanelNames& name
   for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));
   const bool glued =
       std::ranges::any_of(step.joins, [](const Join& join) { return join.method == Method::Glue; });
-  if (glued) {
-    words.sentences.append(
-        GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
-  }
+  if (glued)
+    words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   addJoinWords(step, names, exact);
   return words;
 }

@@ -29,19 +29,19 @@ constexpr std::array kScoreMapHeights{118.0, 108.0, 98.0, 88.0};
 constexpr std::array kCutMapHeights{92.0, 84.0, 76.0, 70.0};
 constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all words below
 constexpr std::size_t kMostColumns = 3;
-constexpr double kBesideHeight = 44;  // mm, of the picture of a step that has a row of its own
+constexpr double kBesideHeight = 42;  // mm, of the picture of a step that has a row of its own
 /// Heights of pictures by CellWidth.
-constexpr std::array kBoxes{42.0, 50.0, 50.0};
+constexpr std::array kBoxes{42.0, 46.0, 46.0, 46.0};
 constexpr double kMargin = 12;         // mm, of a page
 constexpr double kBesideLeast = 40;    // mm, and at most:
 constexpr double kBesideWidth = 64;    // mm, of the picture of a step that has a row of its own
-constexpr double kBesideShare = 0.42;  // of the page's width, the same
+constexpr double kBesideShare = 0.46;  // of the width, the same
 constexpr double kWidestPicture = 92;  // mm, in a cell
 constexpr double kLeastColumn = 40;    // mm of words
 constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
 constexpr double kRule = 3;            // mm above each block
-constexpr double kRowGap = 4;          // mm between blocks
+constexpr double kRowGap = 3.5;        // mm between blocks
 constexpr double kTwoBeside = 52;      // mm, a column of two beside a map
 constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
 constexpr double kPhotoGap = 2;        // mm above it
@@ -171,6 +171,11 @@ class GuidePages {
       const auto width = static_cast<CellWidth>(i);
       if (wide(width) < kLeastColumn) continue;
       if (guide_.steps[part.first].figure.adhesive && wide(width) < kGlueLegend) continue;
+      if (width == CellWidth::Beside) {
+        const double whole = besideBlock(part.first, wide(width)).height;
+        if (whole <= room) item.cell[i] = {0, whole + kRule};
+        continue;
+      }
       const double picture = figure(part.first, width).height + kUnderPicture;
       const double words = text(part.first, wide(width)).height;
       if (words <= room - picture) item.cell[i] = {picture, words + kRule};
@@ -300,12 +305,12 @@ class GuidePages {
     return known->second.in(room);
   }
 
-  /// A step that has a row of its own: the picture left, the words right.
-  [[nodiscard]] Drawing besideBlock(std::size_t step) const {
-    const double most = std::min(kBesideWidth, kBesideShare * flow_.columnWidth());
+  /// The picture left, the words right.
+  [[nodiscard]] Drawing besideBlock(std::size_t step, double width) const {
+    const double most = std::min(kBesideWidth, kBesideShare * width);
     const Drawing picture = figureIn(step, {most, kBesideHeight});
     const double column = std::max(picture.width, kBesideLeast);
-    const Drawing words = text(step, flow_.columnWidth() - column - kBlockGap);
+    const Drawing words = text(step, width - column - kBlockGap);
     Drawing block = beside({column, picture.height, {}, {}}, words, column + kBlockGap);
     append(block, moved(picture, {(column - picture.width) / 2, block.height - picture.height}));
     return block;
@@ -315,7 +320,7 @@ class GuidePages {
   [[nodiscard]] Drawing aloneBlock(std::size_t step) const {
     const double room = flow_.columnHeight() - kRule;
     const double width = flow_.columnWidth();
-    Drawing block = besideBlock(step);
+    Drawing block = besideBlock(step, width);
     for (const double height : {kBesideHeight, kLowPicture}) {
       if (block.height <= room) break;
       const Drawing picture = figureIn(step, {width, height});
@@ -335,7 +340,9 @@ class GuidePages {
       const std::size_t step = parts_[first + k].first;
       const double width = wide(row.shape[k]);
       const Drawing cell =
-          stepCell(figure(step, row.shape[k]), heights.picture, text(step, width), width);
+          row.shape[k] == CellWidth::Beside
+              ? besideBlock(step, width)
+              : stepCell(figure(step, row.shape[k]), heights.picture, text(step, width), width);
       append(out, moved(cell, {at, out.height - cell.height}));
       at += width + kBlockGap;
     }

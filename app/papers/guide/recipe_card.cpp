@@ -64,9 +64,8 @@ void addParts(TextBlock& block, const std::vector<PartWords>& parts, const CardT
   block.add(partsHeading(), type.heading);
   block.space(0.8);
   for (const PartWords& part : parts) {
-    block.add(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), type.bold,
-              kLetter);
-    block.beside(part.letter, type.bold);
+    block.addMarked(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), part.letter,
+                    type.bold, kLetter);
     block.add(part.card, type.text, kLetter);
   }
   block.space(2.5);

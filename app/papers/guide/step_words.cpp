@@ -33,7 +33,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   const QString size = guideSize({step.width, step.height}, units);
   StepWords words;
   if (guide.pieces.size() > 1)
-    words.title = GuideTr::tr("Cut the sheet of the piece “%1”").arg(pieceTitle(piece.name));
+    words.title = GuideTr::tr("Cut “%1”").arg(pieceTitle(piece.name));
   else
     words.title = GuideTr::tr("Cut the sheet");
   const BuiltPiece& cut = pieceOf(step, built);
@@ -53,8 +53,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   addInscriptions(cut, words.sentences);
   if (cut.net.creases.empty()) return words;
   words.sentences.append(
-      GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
-                  "the figure shows."));
+      GuideTr::tr("Lay it down as the figure shows, the face up that becomes the inside."));
   return words;
 }
 
@@ -141,8 +140,7 @@ StepWords wordHalves(const Step& step, const BuiltPiece& half, const QString& ot
   StepWords words;
   words.title = GuideTr::tr("Glue the two halves together");
   if (step.turn) words.sentences.append(turnSentence());
-  words.sentences.append(
-      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   words.sentences.append(
       held.face == Face::Inside
           ? GuideTr::tr("Press the tab “%1” onto the inside of “%2” of the piece “%3”, the fold of "
@@ -168,8 +166,7 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   StepWords words;
   words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
   if (step.turn) words.sentences.append(turnSentence());
-  words.sentences.append(
-      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   words.sentences.append(
       held.face == Face::Inside
           ? GuideTr::tr("Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece "
@@ -184,7 +181,7 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
 QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits units) {
   switch (check.code) {
     case CheckCode::SheetMeasures:
-      return GuideTr::tr("The sheet measures %1.").arg(guideSize({check.a, check.b}, units));
+      return GuideTr::tr("It measures %1.").arg(guideSize({check.a, check.b}, units));
     case CheckCode::CutMeetsScore:
       return GuideTr::tr("The cut edge meets score line %1.").arg(check.number);
     case CheckCode::WasteCount:
@@ -257,8 +254,7 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
                          lettered ? StepFigure(built, step).letters() : std::vector<PanelLetter>());
   StepWords words = sentencesOf(step, guide, built, names, units);
   const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
-  if (flaps > kMostFlaps)
-    words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
+  if (flaps > kMostFlaps) words.checks.append(GuideTr::tr("All %n flap(s) lie flat.", "", flaps));
   for (const CheckLine& check : step.checks)
     if (flaps <= kMostFlaps || !isFlap(check)) words.checks.append(checkWords(check, names, units));
   words.checks.removeDuplicates();
