@@ -4242,14 +4242,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <source>“%1” lies flat against the inside of “%2”.</source>
-        <translation>„%1“ liegt flach innen an „%2“.</translation>
-    </message>
-    <message>
-        <source>“%1” lies flat against the outside of “%2”.</source>
-        <translation>„%1“ liegt flach außen an „%2“.</translation>
-    </message>
-    <message>
         <source>The fold of “%1” lies along the edge of “%2”.</source>
         <translation>Der Falz von „%1“ liegt an der Kante von „%2“.</translation>
     </message>
@@ -4882,7 +4874,7 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>„%1“ zuschneiden</translation>
     </message>
     <message>
-        <source>Lay it down as the figure shows, the face up that becomes the inside.</source>
+        <source>Lay it inside up, as shown.</source>
         <translation>Mit der Innenseite nach oben hinlegen wie im Bild.</translation>
     </message>
     <message>
@@ -4895,6 +4887,14 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>Die %n Lasche liegt flach an.</numerusform>
             <numerusform>Alle %n Laschen liegen flach an.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>“%1” lies flat on “%2”.</source>
+        <translation>„%1“ liegt flach auf „%2“.</translation>
+    </message>
+    <message>
+        <source>Both flaps lie flat.</source>
+        <translation>Beide Laschen liegen flach an.</translation>
     </message>
 </context>
 <context>
@@ -7198,10 +7198,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>den schmalen Teil herumlegen</translation>
     </message>
     <message>
-        <source>wrap the wide part round and glue</source>
-        <translation>den breiten Teil herumlegen und kleben</translation>
-    </message>
-    <message>
         <source>fold the walls and glue the seam</source>
         <translation>die Wände falten und die Naht kleben</translation>
     </message>
@@ -7760,6 +7756,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Last, fold what was added by hand as the figure shows.</source>
         <translation>Zuletzt falten, was von Hand hinzugefügt ist, wie das Bild zeigt.</translation>
+    </message>
+    <message>
+        <source>wrap and glue</source>
+        <translation>herumlegen und kleben</translation>
     </message>
 </context>
 <context>

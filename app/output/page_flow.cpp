@@ -92,8 +92,8 @@ Drawing beside(const Drawing& left, const Drawing& right, double rightAt) {
   return out;
 }
 
-Drawing ruledAbove(Drawing block, double width) {
-  block.height += 3;
+Drawing ruledAbove(Drawing block, double width, double gap) {
+  block.height += gap;
   block.paths.push_back(
       {.role = Role::Positions, .rings = {{{0, block.height}, {width, block.height}}}});
   return block;

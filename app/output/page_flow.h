@@ -89,7 +89,7 @@ class PageFlow {
 /// Two drawings side by side, level at the top, the right one `rightAt` mm from the left.
 Drawing beside(const Drawing& left, const Drawing& right, double rightAt);
 
-/// A block with a thin rule above it over `width` mm.
-Drawing ruledAbove(Drawing block, double width);
+/// A block with a thin rule `gap` mm above it over `width` mm.
+Drawing ruledAbove(Drawing block, double width, double gap = 3);
 
 }  // namespace creasewright

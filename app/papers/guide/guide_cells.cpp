@@ -30,7 +30,7 @@ Drawing stepText(int number, const StepWords& words, double width, const GuideTy
   TextBlock text(width);
   text.add(words.title,
            TypeStyle{titleHeight(words.title, width - kTitleAt, type), true, type.lead}, kTitleAt);
-  text.space(1.6);
+  text.space(1.2);
   for (const QString& paragraph : words.paragraphs()) {
     text.add(paragraph, TypeStyle{.height = type.step, .lead = type.lead});
     text.space(0.9);

@@ -40,12 +40,12 @@ constexpr double kWidestPicture = 92;  // mm, in a cell
 constexpr double kLeastColumn = 40;    // mm of words
 constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
-constexpr double kRule = 3;            // mm above each block
-constexpr double kRowGap = 3.5;        // mm between blocks
+constexpr double kRule = 2.5;          // mm above each block
+constexpr double kRowGap = 3;          // mm between blocks
 constexpr double kTwoBeside = 52;      // mm, a column of two beside a map
 constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
 constexpr double kPhotoGap = 2;        // mm above it
-constexpr double kStepGap = 3.5;       // mm between steps that share a map
+constexpr double kStepGap = 3;         // mm between steps that share a map
 
 class GuidePages {
  public:
@@ -139,7 +139,7 @@ class GuidePages {
   }
 
   [[nodiscard]] Drawing ruled(Drawing block) const {
-    return ruledAbove(fitted(std::move(block)), flow_.columnWidth());
+    return ruledAbove(fitted(std::move(block)), flow_.columnWidth(), kRule);
   }
 
   [[nodiscard]] Drawing text(std::size_t step, double width) const {

@@ -52,8 +52,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   }
   addInscriptions(cut, words.sentences);
   if (cut.net.creases.empty()) return words;
-  words.sentences.append(
-      GuideTr::tr("Lay it down as the figure shows, the face up that becomes the inside."));
+  words.sentences.append(GuideTr::tr("Lay it inside up, as shown."));
   return words;
 }
 
@@ -187,10 +186,8 @@ QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits u
     case CheckCode::WasteCount:
       return GuideTr::tr("%n piece(s) have come off.", "", check.number);
     case CheckCode::FlapFaceDown:
-      return check.face == Face::Inside ? GuideTr::tr("“%1” lies flat against the inside of “%2”.")
-                                              .arg(names.of(check.panel), names.of(check.onto))
-                                        : GuideTr::tr("“%1” lies flat against the outside of “%2”.")
-                                              .arg(names.of(check.panel), names.of(check.onto));
+      return GuideTr::tr("“%1” lies flat on “%2”.")
+          .arg(names.of(check.panel), names.of(check.onto));
     case CheckCode::CreaseOnRim:
       return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
           .arg(names.of(check.panel), names.of(check.onto));
@@ -245,7 +242,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
 
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units) {
-  constexpr int kMostFlaps = 2;  // more are checked with one look
+  constexpr int kMostFlaps = 1;  // more are checked with one look
   const auto isFlap = [](const CheckLine& check) {
     return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
   };
@@ -254,7 +251,10 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
                          lettered ? StepFigure(built, step).letters() : std::vector<PanelLetter>());
   StepWords words = sentencesOf(step, guide, built, names, units);
   const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
-  if (flaps > kMostFlaps) words.checks.append(GuideTr::tr("All %n flap(s) lie flat.", "", flaps));
+  if (flaps == 2)
+    words.checks.append(GuideTr::tr("Both flaps lie flat."));
+  else if (flaps > kMostFlaps)
+    words.checks.append(GuideTr::tr("All %n flap(s) lie flat.", "", flaps));
   for (const CheckLine& check : step.checks)
     if (flaps <= kMostFlaps || !isFlap(check)) words.checks.append(checkWords(check, names, units));
   words.checks.removeDuplicates();
