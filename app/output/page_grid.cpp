@@ -10,7 +10,7 @@ namespace {
 // What counts, from heavy to light: pages, a page with an empty third, room left, uneven rows.
 constexpr double kPage = 1e6;
 constexpr double kEmptyThird = 1e4;
-constexpr double kRoom = 300;      // for a whole page left free
+constexpr double kRoom = 150;      // for a whole page left free
 constexpr double kSmallForm = 12;  // for each form below the preferred one
 constexpr double kAloneCost = 9;   // a step that could stand in a row
 
@@ -95,7 +95,7 @@ class RowSearch {
                     : heights.sum() - heights.picture - each.words;
       }
       row({next, count, 0, shape.cells, false}, heights.sum(), used,
-          cost + shape.cost + room / static_cast<double>(count) / 10);
+          cost + shape.cost + room / static_cast<double>(count) / 4);
     }
   }
 

@@ -174,26 +174,32 @@ std::vector<Polyline> waysOf(const Net& net, const Step& step, double shown, Ste
   return ways;
 }
 
-/// Whether all that moves ends at the lowest part of what stands upright along `up`: then the box
-/// is turned over, so that the flaps in hand are seen.
-bool endsBelow(const Net& net, const Step& step, const Pose& end, const Point3& up) {
+/// Whether a step closes the lowest side of what stands upright along `up`: what moves ends there,
+/// and the largest of it lies level. Then the box is turned over, so that the flaps in hand are
+/// seen.
+bool closesBelow(const Net& net, const Step& step, const Pose& end, const Point3& up) {
   constexpr double kLowest = 0.25;  // of the height
+  constexpr double kLevel = 0.9;    // cosine
   double low = std::numeric_limits<double>::infinity();
   double high = -low;
   for (std::size_t i = 0; i < net.panels.size(); ++i)
     for (const Point& p : net.panels[i].outline) {
-      const double level = dot(end[i].apply(p), up);
-      low = std::min(low, level);
-      high = std::max(high, level);
+      const double height = dot(end[i].apply(p), up);
+      low = std::min(low, height);
+      high = std::max(high, height);
     }
-  bool moves = false;
+  double largest = 0;
+  bool level = false;
   for (const ToldStage& stage : step.stages)
     for (const Moving& moving : movingPanels(net, stage.folds)) {
-      moves = true;
-      const double level = dot(middleOf(net.panels[moving.panel], end[moving.panel]), up);
-      if (level > low + kLowest * (high - low)) return false;
+      const Panel& panel = net.panels[moving.panel];
+      const double height = dot(middleOf(panel, end[moving.panel]), up);
+      if (height > low + kLowest * (high - low)) return false;
+      if (areaOf(panel) <= largest) continue;
+      largest = areaOf(panel);
+      level = std::abs(dot(end[moving.panel].normal(), up)) > kLevel * norm(up);
     }
-  return moves;
+  return level;
 }
 
 void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
@@ -222,12 +228,39 @@ std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>
   return solids;
 }
 
+/// A step's picture as an eye sees it.
+struct Seen {
+  FoldPicture picture;
+  std::vector<Polyline> ways;
+  std::vector<PanelLetter> letters;
+};
+
+View fromBehind() {
+  View view = standardView();
+  view.turn = Angle::degrees(view.turn.degrees() + 180);
+  return view;
+}
+
+FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
+  includeAll(seen.picture.extent, seen.ways, seen.letters);
+  const Point toDrawing = Point{kMargin, kMargin} - seen.picture.extent.low;
+  for (Polyline& way : seen.ways)
+    for (Point& p : way) p = p + toDrawing;
+  for (PanelLetter& letter : seen.letters) {
+    letter.at = letter.at + toDrawing;
+    if (letter.from) *letter.from = *letter.from + toDrawing;
+  }
+  const std::vector<PanelLook> looks(piece.net.panels.size(), {piece.card.colours});
+  // A pattern would hide the lines that the figure is there for.
+  return {drawFold(seen.picture, withoutPatterns(looks), kMargin), std::move(seen.ways),
+          std::move(seen.letters)};
+}
+
 }  // namespace
 
 FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
                             const std::optional<ProductInBox>& product) {
   const Net& net = piece.net;
-  const FigureSpec& spec = step.figure;
   StepPoses poses(net, step);
   const double shown = shownShare(piece, step);
   // What goes from flat to flat is done on the table, the face up that becomes the inside.
@@ -235,30 +268,26 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
   Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
   const Pose there = poses.atShare(shown);
   const std::vector<Solid> solids = productOf(step, product, there);
-  if (!onTable && solids.empty() && endsBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
-  FoldPicture picture = drawFolded(net, there, standardView(), up, solids);
-  std::vector<Polyline> ways;
-  if (spec.arrows) ways = waysOf(net, step, shown, poses, camera(standardView(), up));
-  if (!spec.way.empty()) {
-    const Camera eye = camera(standardView(), up);
-    Polyline way;
-    for (const Point3& p : spec.way) way.push_back(eye.project(p));
-    ways.push_back(std::move(way));
+  if (!onTable && solids.empty() && closesBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
+  const auto seenFrom = [&](const View& view) {
+    const Camera eye = camera(view, up);
+    Seen seen{drawFolded(net, there, view, up, solids), {}, {}};
+    if (step.figure.arrows) seen.ways = waysOf(net, step, shown, poses, eye);
+    if (!step.figure.way.empty()) {
+      Polyline way;
+      for (const Point3& p : step.figure.way) way.push_back(eye.project(p));
+      seen.ways.push_back(std::move(way));
+    }
+    if (step.code == StepCode::FoldStage)
+      seen.letters = placeLetters(net, seen.picture, panelsTold(net, step), seen.ways);
+    return seen;
+  };
+  Seen seen = seenFrom(standardView());
+  if (step.stages.size() > 1 && !onTable && seen.letters.size() < panelsTold(net, step).size()) {
+    Seen behind = seenFrom(fromBehind());
+    if (behind.letters.size() > seen.letters.size()) seen = std::move(behind);
   }
-  std::vector<PanelLetter> letters;
-  if (step.code == StepCode::FoldStage)
-    letters = placeLetters(net, picture, panelsTold(net, step), ways);
-  includeAll(picture.extent, ways, letters);
-  const Point toDrawing = Point{kMargin, kMargin} - picture.extent.low;
-  for (Polyline& way : ways)
-    for (Point& p : way) p = p + toDrawing;
-  for (PanelLetter& letter : letters) {
-    letter.at = letter.at + toDrawing;
-    if (letter.from) *letter.from = *letter.from + toDrawing;
-  }
-  const std::vector<PanelLook> looks(net.panels.size(), {piece.card.colours});
-  // A pattern would hide the lines that the figure is there for.
-  return {drawFold(picture, withoutPatterns(looks), kMargin), std::move(ways), std::move(letters)};
+  return onDrawing(piece, std::move(seen));
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
