@@ -3,14 +3,12 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <limits>
 
-#include "folding/loop_closure.h"
 #include "folding/motion/motion_check.h"
 #include "folding/surfaces/scene.h"
 #include "folding/surfaces/upright.h"
-#include "making/hand_folds.h"
 #include "pages/fold_drawing.h"
+#include "pages/fold_ways.h"
 #include "pages/number_mark.h"
 
 namespace creasewright {
@@ -24,60 +22,6 @@ constexpr double kShownOfSeveral = 0.4;
 constexpr std::array kShownInBends{kShown, 0.5, kShownOfSeveral, 0.3, 0.15, 0.0};
 constexpr double kHalo = 5;    // widths of the line of an arrow
 constexpr double kMargin = 4;  // mm round a folded picture, at its own scale
-
-Point3 middleOf(const Panel& panel, const Transform& placed) {
-  Point sum;
-  for (const Point& p : panel.outline) sum = sum + p;
-  return placed.apply(sum / static_cast<double>(panel.outline.size()));
-}
-
-double areaOf(const Panel& panel) { return std::abs(signedArea(panel.outline)); }
-
-bool touch(const Segment& a, const Segment& b) {
-  constexpr double kTouch = 1e-2;  // mm
-  return distance(a.a, b.a) <= kTouch || distance(a.a, b.b) <= kTouch ||
-         distance(a.b, b.a) <= kTouch || distance(a.b, b.b) <= kTouch;
-}
-
-/// The flaps along a line that hang together: the runs of pieces that touch.
-std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
-                                             const std::vector<std::size_t>& line) {
-  std::vector<std::vector<std::size_t>> runs;
-  for (const std::size_t fold : line) {
-    std::vector<std::size_t> run{fold};
-    std::erase_if(runs, [&](const std::vector<std::size_t>& other) {
-      const bool joins = std::ranges::any_of(
-          other, [&](std::size_t k) { return touch(folds[k].line, folds[fold].line); });
-      if (joins) run.insert(run.end(), other.begin(), other.end());
-      return joins;
-    });
-    runs.push_back(std::move(run));
-  }
-  return runs;
-}
-
-/// A panel that moves against another.
-struct Moving {
-  std::size_t panel;
-  std::size_t parent;
-};
-
-/// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
-std::vector<Moving> movingPanels(const Net& net, const std::vector<Fold>& folds) {
-  std::vector<Moving> panels;
-  for (const HandFold& line : handFolds(folds)) {
-    if (folds[line.folds.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(folds, line.folds)) {
-      const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
-        return areaOf(net.panels[static_cast<std::size_t>(folds[fold].child)]);
-      });
-      const Fold& fold = folds[*largest];
-      panels.push_back(
-          {static_cast<std::size_t>(fold.child), static_cast<std::size_t>(fold.parent)});
-    }
-  }
-  return panels;
-}
 
 /// A bent arrow in picture coordinates with a head of `size` mm, less on a short way; a light line
 /// round it keeps it apart from dark card.
@@ -117,89 +61,6 @@ bool liesFlat(const Net& net, const Pose& pose) {
   for (std::size_t i = 0; i < net.panels.size(); ++i)
     if (std::abs(dot(pose[i].normal(), pose[0].normal())) < kNearlyFlat) return false;
   return true;
-}
-
-/// Poses of the piece while a step is done.
-class StepPoses {
- public:
-  StepPoses(const Net& net, const Step& step) : net_(net), step_(step), path_(net) {}
-
-  [[nodiscard]] Pose at(double progress) {
-    const Result<Pose> found = path_.pose(progress);
-    return found ? *found : pose(net_, progress);
-  }
-  /// At a share of the step's whole way.
-  [[nodiscard]] Pose atShare(double share) {
-    const FigureSpec& spec = step_.figure;
-    return at(spec.progressFrom + share * (spec.progress - spec.progressFrom));
-  }
-
- private:
-  const Net& net_;
-  const Step& step_;
-  FoldPath path_;
-};
-
-/// The ways of the moving panels' middles to where they go, in picture coordinates: in the last
-/// stage of the step, from about where they are shown; of earlier ones, as they hang on the panel
-/// that is shown where it went since.
-std::vector<Polyline> waysOf(const Net& net, const Step& step, double shown, StepPoses& poses,
-                             const Camera& eye) {
-  constexpr int kSteps = 10;
-  constexpr double kFirst = 0.3;
-  const Pose there = poses.atShare(shown);
-  const double progress =
-      step.figure.progressFrom + shown * (step.figure.progress - step.figure.progressFrom);
-  std::vector<Polyline> ways;
-  for (const ToldStage& stage : step.stages) {
-    const bool last = &stage == &step.stages.back();
-    const double shownOf = (progress - stage.from) / (stage.to - stage.from);
-    const double first = last ? std::clamp(shownOf, 0.0, kFirst) : kFirst;
-    std::vector<Pose> moments;
-    for (int k = 0; k <= kSteps; ++k) {
-      const double share = first + (1 - first) * k / kSteps;
-      moments.push_back(poses.at(stage.from + share * (stage.to - stage.from)));
-    }
-    for (const Moving& moving : movingPanels(net, stage.folds)) {
-      Polyline way;
-      for (const Pose& moment : moments) {
-        Transform placed = moment[moving.panel];
-        if (!last)
-          placed = there[moving.parent].after(moment[moving.parent].inverse()).after(placed);
-        way.push_back(eye.project(middleOf(net.panels[moving.panel], placed)));
-      }
-      ways.push_back(std::move(way));
-    }
-  }
-  return ways;
-}
-
-/// Whether a step closes the lowest side of what stands upright along `up`: what moves ends there,
-/// and the largest of it lies level. Then the box is turned over, so that the flaps in hand are
-/// seen.
-bool closesBelow(const Net& net, const Step& step, const Pose& end, const Point3& up) {
-  constexpr double kLowest = 0.25;  // of the height
-  constexpr double kLevel = 0.9;    // cosine
-  double low = std::numeric_limits<double>::infinity();
-  double high = -low;
-  for (std::size_t i = 0; i < net.panels.size(); ++i)
-    for (const Point& p : net.panels[i].outline) {
-      const double height = dot(end[i].apply(p), up);
-      low = std::min(low, height);
-      high = std::max(high, height);
-    }
-  double largest = 0;
-  bool level = false;
-  for (const ToldStage& stage : step.stages)
-    for (const Moving& moving : movingPanels(net, stage.folds)) {
-      const Panel& panel = net.panels[moving.panel];
-      const double height = dot(middleOf(panel, end[moving.panel]), up);
-      if (height > low + kLowest * (high - low)) return false;
-      if (areaOf(panel) <= largest) continue;
-      largest = areaOf(panel);
-      level = std::abs(dot(end[moving.panel].normal(), up)) > kLevel * norm(up);
-    }
-  return level;
 }
 
 void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
