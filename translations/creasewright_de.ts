@@ -7761,6 +7761,18 @@ Frei unter der MIT-Lizenz.</translation>
         <source>wrap and glue</source>
         <translation>herumlegen und kleben</translation>
     </message>
+    <message>
+        <source>Close the bottom.</source>
+        <translation>Den Boden schließen.</translation>
+    </message>
+    <message>
+        <source>Close the lid.</source>
+        <translation>Den Deckel schließen.</translation>
+    </message>
+    <message>
+        <source>Fold the tabs.</source>
+        <translation>Die Laschen falten.</translation>
+    </message>
 </context>
 <context>
     <name>stock</name>
