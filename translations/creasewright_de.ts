@@ -4035,10 +4035,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Die Teile zusammensetzen: %1.</translation>
     </message>
     <message>
-        <source>Take the liner off the tape, or put on the glue, just before.</source>
-        <translation>Erst jetzt die Schutzfolie abziehen oder den Klebstoff auftragen.</translation>
-    </message>
-    <message>
         <source>The finished piece</source>
         <translation>Das fertige Teil</translation>
     </message>
@@ -4161,10 +4157,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Schritte</translation>
     </message>
     <message>
-        <source>Cut the sheet of the piece “%1”</source>
-        <translation>Den Bogen für das Teil „%1“ zuschneiden</translation>
-    </message>
-    <message>
         <source>Cut the sheet</source>
         <translation>Den Bogen zuschneiden</translation>
     </message>
@@ -4174,10 +4166,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Bogen Karton auf %1 zuschneiden.</numerusform>
             <numerusform>%n Bögen Karton auf %1 zuschneiden.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Lay it down with the face up that becomes the inside, the longer measure as the figure shows.</source>
-        <translation>Mit der Innenseite nach oben hinlegen, die lange Kante wie im Bild.</translation>
     </message>
     <message>
         <source>Score from side to side</source>
@@ -4243,10 +4231,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <source>The sheet measures %1.</source>
-        <translation>Maß des Zuschnitts: %1.</translation>
-    </message>
-    <message>
         <source>The cut edge meets score line %1.</source>
         <translation>Die Schnittkante trifft auf die Rilllinie %1.</translation>
     </message>
@@ -4256,14 +4240,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Eckstück liegt auf dem Tisch.</numerusform>
             <numerusform>%n Eckstücke liegen auf dem Tisch.</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>“%1” lies flat against the inside of “%2”.</source>
-        <translation>„%1“ liegt flach innen an „%2“.</translation>
-    </message>
-    <message>
-        <source>“%1” lies flat against the outside of “%2”.</source>
-        <translation>„%1“ liegt flach außen an „%2“.</translation>
     </message>
     <message>
         <source>The fold of “%1” lies along the edge of “%2”.</source>
@@ -4391,13 +4367,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>(eine Rolle von 25 yd reicht für %n Schachteln)</numerusform>
         </translation>
     </message>
-    <message numerus="yes">
-        <source>All %n flap(s) lie flat where they belong.</source>
-        <translation>
-            <numerusform>Die %n Lasche liegt flach, wo sie hingehört.</numerusform>
-            <numerusform>Alle %n Laschen liegen flach, wo sie hingehören.</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Ball stylus with a fine ball, about 1/16 in</source>
         <translation>Prägestift mit feiner Kugel, etwa 1/16 in</translation>
@@ -4459,11 +4428,11 @@ Frei unter der MIT-Lizenz.</translation>
     </message>
     <message>
         <source>Put the adhesive on the inside</source>
-        <translation>Den Klebstoff auf die Innenseite auftragen</translation>
+        <translation>Klebstoff innen auftragen</translation>
     </message>
     <message>
         <source>Put the adhesive on the outside</source>
-        <translation>Den Klebstoff auf die Außenseite auftragen</translation>
+        <translation>Klebstoff außen auftragen</translation>
     </message>
     <message>
         <source>Put the product in</source>
@@ -4890,6 +4859,42 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The upper edges are level and no divider bulges.</source>
         <translation>Die oberen Kanten sind bündig, und keine Trennwand wölbt sich.</translation>
+    </message>
+    <message>
+        <source>Take the liner off, or put on the glue, just before.</source>
+        <translation>Erst jetzt die Schutzfolie abziehen oder den Klebstoff auftragen.</translation>
+    </message>
+    <message>
+        <source>about %1</source>
+        <comment>a size</comment>
+        <translation>etwa %1</translation>
+    </message>
+    <message>
+        <source>Cut “%1”</source>
+        <translation>„%1“ zuschneiden</translation>
+    </message>
+    <message>
+        <source>Lay it inside up, as shown.</source>
+        <translation>Mit der Innenseite nach oben hinlegen wie im Bild.</translation>
+    </message>
+    <message>
+        <source>It measures %1.</source>
+        <translation>Maß: %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n flap(s) lie flat.</source>
+        <translation>
+            <numerusform>Die %n Lasche liegt flach an.</numerusform>
+            <numerusform>Alle %n Laschen liegen flach an.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>“%1” lies flat on “%2”.</source>
+        <translation>„%1“ liegt flach auf „%2“.</translation>
+    </message>
+    <message>
+        <source>Both flaps lie flat.</source>
+        <translation>Beide Laschen liegen flach an.</translation>
     </message>
 </context>
 <context>
@@ -7205,10 +7210,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>den schmalen Teil herumlegen</translation>
     </message>
     <message>
-        <source>wrap the wide part round and glue</source>
-        <translation>den breiten Teil herumlegen und kleben</translation>
-    </message>
-    <message>
         <source>fold the walls and glue the seam</source>
         <translation>die Wände falten und die Naht kleben</translation>
     </message>
@@ -7767,6 +7768,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Last, fold what was added by hand as the figure shows.</source>
         <translation>Zuletzt falten, was von Hand hinzugefügt ist, wie das Bild zeigt.</translation>
+    </message>
+    <message>
+        <source>wrap and glue</source>
+        <translation>herumlegen und kleben</translation>
+    </message>
+    <message>
+        <source>Close the bottom.</source>
+        <translation>Den Boden schließen.</translation>
+    </message>
+    <message>
+        <source>Close the lid.</source>
+        <translation>Den Deckel schließen.</translation>
+    </message>
+    <message>
+        <source>Fold the tabs.</source>
+        <translation>Die Laschen falten.</translation>
     </message>
 </context>
 <context>

@@ -280,13 +280,6 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>All %n flap(s) lie flat where they belong.</source>
-        <translation>
-            <numerusform>The %n flap lies flat where it belongs.</numerusform>
-            <numerusform>All %n flaps lie flat where they belong.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>Fold %n line(s) as the arrows show: %1.</source>
         <translation>
             <numerusform>Fold %n line as the arrow shows: %1.</numerusform>
@@ -375,6 +368,13 @@
         <translation>
             <numerusform>%n foam dot, %1 thick</numerusform>
             <numerusform>%n foam dots, %1 thick</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>All %n flap(s) lie flat.</source>
+        <translation>
+            <numerusform>The %n flap lies flat.</numerusform>
+            <numerusform>All %n flaps lie flat.</numerusform>
         </translation>
     </message>
 </context>

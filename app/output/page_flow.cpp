@@ -37,11 +37,7 @@ void TextBlock::add(const QString& words, const TypeStyle& type, double indent) 
 void TextBlock::addList(const QStringList& lines, const QString& mark, const TypeStyle& type) {
   const double indent =
       std::max(kIndent, typeWidth(mark.toStdString(), type.height, type.bold) + 1);
-  for (const QString& line : lines) {
-    const double at = down_ + type.height * type.lead;
-    add(line, type, indent);
-    put(mark, type, 0, at);
-  }
+  for (const QString& line : lines) addMarked(line, mark, type, indent);
 }
 
 Drawing TextBlock::take() const {
@@ -49,8 +45,8 @@ Drawing TextBlock::take() const {
   return moved(std::move(out), {0, down_ + 1});
 }
 
-PageFlow::PageFlow(const Paper& paper, double margin)
-    : width_(paper.width.mm()), height_(paper.height.mm()), margin_(margin) {
+PageFlow::PageFlow(const Paper& paper, double margin, double gap)
+    : width_(paper.width.mm()), height_(paper.height.mm()), margin_(margin), gap_(gap) {
   newPage();
 }
 
@@ -72,7 +68,7 @@ void PageFlow::put(const Drawing& block) {
   constexpr double kRounding = 1e-6;
   if (free_ - block.height < margin_ + kFoot - kRounding) startPage();
   append(pages_.back(), moved(block, {margin_, free_ - block.height}));
-  free_ -= block.height + kBlockGap;
+  free_ -= block.height + gap_;
 }
 
 std::vector<Drawing> PageFlow::take(const QString& title) {
@@ -96,8 +92,8 @@ Drawing beside(const Drawing& left, const Drawing& right, double rightAt) {
   return out;
 }
 
-Drawing ruledAbove(Drawing block, double width) {
-  block.height += 3;
+Drawing ruledAbove(Drawing block, double width, double gap) {
+  block.height += gap;
   block.paths.push_back(
       {.role = Role::Positions, .rings = {{{0, block.height}, {width, block.height}}}});
   return block;

@@ -42,8 +42,12 @@ class TextBlock {
   void addList(const QStringList& lines, const QString& mark, double height) {
     addList(lines, mark, TypeStyle{height});
   }
-  /// Words at the left of the last line.
-  void beside(const QString& words, const TypeStyle& type) { put(words, type, 0, down_); }
+  /// The same with a mark at the left of its first line.
+  void addMarked(const QString& words, const QString& mark, const TypeStyle& type, double indent) {
+    const double first = down_ + type.height * type.lead;
+    add(words, type, indent);
+    put(mark, type, 0, first);
+  }
   void space(double mm) { down_ += mm; }
   [[nodiscard]] Drawing take() const;
 
@@ -58,8 +62,9 @@ class TextBlock {
 /// Blocks one below the other on as many upright pages as they need; a block is never split.
 class PageFlow {
  public:
-  /// `margin` mm stay free on all sides; the last line above the lower one is the foot.
-  explicit PageFlow(const Paper& paper, double margin = 15);
+  /// `margin` mm stay free on all sides; the last line above the lower one is the foot; blocks
+  /// stand `gap` mm apart.
+  explicit PageFlow(const Paper& paper, double margin = 15, double gap = kBlockGap);
 
   [[nodiscard]] double columnWidth() const;
   [[nodiscard]] double columnHeight() const;
@@ -76,6 +81,7 @@ class PageFlow {
   double width_;
   double height_;
   double margin_;
+  double gap_;
   double free_ = 0;  // everything below it is free
   std::vector<Drawing> pages_;
 };
@@ -83,7 +89,7 @@ class PageFlow {
 /// Two drawings side by side, level at the top, the right one `rightAt` mm from the left.
 Drawing beside(const Drawing& left, const Drawing& right, double rightAt);
 
-/// A block with a thin rule above it over `width` mm.
-Drawing ruledAbove(Drawing block, double width);
+/// A block with a thin rule `gap` mm above it over `width` mm.
+Drawing ruledAbove(Drawing block, double width, double gap = 3);
 
 }  // namespace creasewright

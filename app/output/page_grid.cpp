@@ -10,7 +10,7 @@ namespace {
 // What counts, from heavy to light: pages, a page with an empty third, room left, uneven rows.
 constexpr double kPage = 1e6;
 constexpr double kEmptyThird = 1e4;
-constexpr double kRoom = 300;      // for a whole page left free
+constexpr double kRoom = 150;      // for a whole page left free
 constexpr double kSmallForm = 12;  // for each form below the preferred one
 constexpr double kAloneCost = 9;   // a step that could stand in a row
 
@@ -21,14 +21,11 @@ struct Shape {
 
 constexpr std::array kThirds{CellWidth::Third, CellWidth::Third, CellWidth::Third};
 constexpr std::array kHalves{CellWidth::Half, CellWidth::Half};
-constexpr std::array kLastWide{CellWidth::Quarter, CellWidth::Quarter, CellWidth::Half};
-constexpr std::array kMiddleWide{CellWidth::Quarter, CellWidth::Half, CellWidth::Quarter};
-constexpr std::array kFirstWide{CellWidth::Half, CellWidth::Quarter, CellWidth::Quarter};
 constexpr std::array kRightWide{CellWidth::Third, CellWidth::TwoThirds};
 constexpr std::array kLeftWide{CellWidth::TwoThirds, CellWidth::Third};
-constexpr std::array kShapes{Shape{kThirds, 0},     Shape{kHalves, 2},    Shape{kLastWide, 8},
-                             Shape{kMiddleWide, 8}, Shape{kFirstWide, 8}, Shape{kRightWide, 4},
-                             Shape{kLeftWide, 4}};
+constexpr std::array kBeside{CellWidth::Beside, CellWidth::Third};
+constexpr std::array kShapes{Shape{kThirds, 0}, Shape{kHalves, 2}, Shape{kRightWide, 4},
+                             Shape{kLeftWide, 4}, Shape{kBeside, 5}};
 
 const GridItem::Cell& cellOf(const GridItem& item, CellWidth width) {
   return item.cell[static_cast<std::size_t>(width)];
@@ -91,10 +88,14 @@ class RowSearch {
       const RowHeights heights = rowHeights(cells, shape.cells);
       if (heights.sum() > height_) continue;
       double room = 0;
-      for (std::size_t k = 0; k < count; ++k)
-        room += heights.words - cellOf(cells[k], shape.cells[k]).words;
+      for (std::size_t k = 0; k < count; ++k) {
+        const GridItem::Cell& each = cellOf(cells[k], shape.cells[k]);
+        room += shape.cells[k] == CellWidth::Beside
+                    ? heights.sum() - std::max(each.picture, each.words)
+                    : heights.sum() - heights.picture - each.words;
+      }
       row({next, count, 0, shape.cells, false}, heights.sum(), used,
-          cost + shape.cost + room / static_cast<double>(count) / 10);
+          cost + shape.cost + room / static_cast<double>(count) / 4);
     }
   }
 
@@ -126,16 +127,14 @@ class RowSearch {
 }  // namespace
 
 double cellWidth(CellWidth cell, double width, double gap) {
-  const double quarter = (width - 3 * gap) / 4;
   const double third = (width - 2 * gap) / 3;
   switch (cell) {
-    case CellWidth::Quarter:
-      return quarter;
     case CellWidth::Third:
       return third;
     case CellWidth::Half:
-      return 2 * quarter + gap;
+      return (width - gap) / 2;
     case CellWidth::TwoThirds:
+    case CellWidth::Beside:
       return 2 * third + gap;
   }
   return width;
@@ -145,6 +144,10 @@ RowHeights rowHeights(std::span<const GridItem> cells, std::span<const CellWidth
   RowHeights heights;
   for (std::size_t k = 0; k < shape.size(); ++k) {
     const GridItem::Cell& cell = cellOf(cells[k], shape[k]);
+    if (shape[k] == CellWidth::Beside) {
+      heights.beside = std::max({heights.beside, cell.picture, cell.words});
+      continue;
+    }
     heights.picture = std::max(heights.picture, cell.picture);
     heights.words = std::max(heights.words, cell.words);
   }

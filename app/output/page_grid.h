@@ -1,5 +1,6 @@
 #pragma once
 
+#include <algorithm>
 #include <array>
 #include <cstddef>
 #include <span>
@@ -7,8 +8,9 @@
 
 namespace creasewright {
 
-/// Widths of the cells of a row: one or two of four columns, one or two of three.
-enum class CellWidth { Quarter, Third, Half, TwoThirds };
+/// Widths of the cells of a row: a half, one or two of three columns; or two with the picture
+/// beside the words, the first of its row.
+enum class CellWidth { Third, Half, TwoThirds, Beside };
 inline constexpr std::size_t kCellWidths = 4;
 
 /// Width in mm of a cell where columns of a page of `width` mm stand `gap` mm apart.
@@ -18,7 +20,8 @@ double cellWidth(CellWidth cell, double width, double gap);
 struct GridItem {
   /// Heights of the forms in which it stands alone over the whole width, the preferred one first.
   std::vector<double> alone;
-  /// Heights as a cell beside others, by CellWidth; words of none = it has no cell so wide.
+  /// Heights as a cell beside others, by CellWidth; words of none = it has no cell so wide. In
+  /// CellWidth::Beside the higher of both is the cell's.
   struct Cell {
     double picture = 0;
     double words = 0;
@@ -35,11 +38,13 @@ struct GridRow {
   bool newPage = false;                   ///< the first row of its page
 };
 
-/// Of a row of cells: its words begin on one level below the highest picture.
+/// Of a row of cells: its words begin on one level below the highest picture, but for those beside
+/// their picture.
 struct RowHeights {
   double picture = 0;
   double words = 0;
-  [[nodiscard]] double sum() const { return picture + words; }
+  double beside = 0;
+  [[nodiscard]] double sum() const { return std::max(picture + words, beside); }
 };
 RowHeights rowHeights(std::span<const GridItem> cells, std::span<const CellWidth> shape);
 

@@ -49,6 +49,7 @@ std::vector<Step> foldSteps(const PiecePlans& plans) {
     step.figure.arrows = true;
     step.figure.progressFrom = static_cast<double>(i) / count;
     step.figure.progress = static_cast<double>(i + 1) / count;
+    step.stages = {{stage.code, stage.folds, step.figure.progressFrom, step.figure.progress}};
     for (const Fold& fold : stage.folds)
       if (!fold.loop) step.figure.panels.push_back(fold.child);
     steps.push_back(std::move(step));

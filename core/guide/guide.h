@@ -54,7 +54,7 @@ enum class StepCode {
   CutNotches,
   CutCurves,
   ApplyAdhesive,  ///< `adhesive`
-  FoldStage,      ///< `folds`, `joins`, `bends`; its name is `stage`
+  FoldStage,      ///< `folds`, `joins`, `bends` of all its `stages`; its name is `stage`, the last
   GluePieces,     ///< `piece` is glued onto the last of `pieces`, both flat
   PutTogether,    ///< `pieces` of the design meet
   PutIn,          ///< the product goes in: `through` an open end or from its open side
@@ -119,6 +119,14 @@ struct Join {
   Method method = Method::Glue;
 };
 
+/// One fold stage of the net as a step tells it.
+struct ToldStage {
+  std::string code;  ///< as Net::stages
+  std::vector<Fold> folds;
+  double from = 0;  ///< of foldedPose, before and after it
+  double to = 0;
+};
+
 /// Adhesive on one flap.
 struct Adhesive {
   int panel = 0;
@@ -144,6 +152,7 @@ struct Step {
   std::vector<std::string> waste;
   std::vector<Adhesive> adhesive;
   std::string stage;
+  std::vector<ToldStage> stages;
   std::vector<Join> joins;
   std::vector<BendCode> bends;
   std::vector<int> pieces;

@@ -11,6 +11,7 @@
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
 #include "guide/fold_steps.h"
+#include "guide/joined_folds.h"
 #include "guide/piece_steps.h"
 #include "guide/putting_in.h"
 #include "guide/sheet_steps.h"
@@ -185,7 +186,7 @@ class GuideWriter {
     if (!isPunched(piece(index))) push(sheetSteps(plans));
     addFlatExtras(index);
     push(adhesiveSteps(plans));
-    push(foldSteps(plans));
+    push(joinedFolds(plans.built.net, foldSteps(plans)));
   }
 
   /// What is threaded through a piece or glued onto it while it lies flat.
@@ -229,7 +230,21 @@ class GuideWriter {
 
   [[nodiscard]] std::vector<Step> foldsOf(int index) { return foldSteps(plansFor(index)); }
 
-  void foldOwnPiece(int index) { fold(index, foldsOf(index)); }
+  /// What gets flaps ready is told with what closes over them, if nothing is put in between.
+  void foldOwnPiece(int index) {
+    const Net& net = piece(index).net;
+    std::vector<Step> before = foldsOf(index);
+    std::vector<Step> after;
+    if (putsInto(index)) {
+      const auto first = std::ranges::find_if(
+          before, [&](const Step& step) { return stageBefore(step) >= putting_->after; });
+      after.assign(std::move_iterator(first), std::move_iterator(before.end()));
+      before.erase(first, before.end());
+    }
+    std::vector<Step> folds = joinedFolds(net, std::move(before));
+    std::ranges::move(joinedFolds(net, std::move(after)), std::back_inserter(folds));
+    fold(index, std::move(folds));
+  }
 
   /// The halves of one blank are folded together, stage by stage.
   void foldHalves(int half, int other) {
@@ -239,9 +254,13 @@ class GuideWriter {
     fold(half, std::move(folds));
   }
 
+  /// Whether the product goes into the piece while it is folded.
+  [[nodiscard]] bool putsInto(int index) const {
+    return index == holder_ && (own_ == 1 || putting_->after < stages());
+  }
+
   void fold(int index, std::vector<Step> folds) {
-    const bool here = index == holder_ && (own_ == 1 || putting_->after < stages());
-    bool done = !here;
+    bool done = !putsInto(index);
     for (Step& step : folds) {
       if (!done && stageBefore(step) >= putting_->after) {
         putIn(&step);

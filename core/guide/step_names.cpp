@@ -48,7 +48,19 @@ std::string_view codeOf(StepCode code) {
   return {};
 }
 
+std::string foldName(const Guide& guide, const Step& step, const std::string& stage) {
+  std::string name = guide.pieces.at(static_cast<std::size_t>(step.piece)).name;
+  return name.append("/fold/").append(stage);
+}
+
 }  // namespace
+
+std::vector<std::string> earlierNames(const Guide& guide, const Step& step) {
+  std::vector<std::string> names;
+  for (std::size_t i = 0; i + 1 < step.stages.size(); ++i)
+    names.push_back(foldName(guide, step, step.stages[i].code));
+  return names;
+}
 
 std::vector<std::string> stepNames(const Guide& guide, const Design& design) {
   std::vector<std::string> names;

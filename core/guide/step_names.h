@@ -13,4 +13,8 @@ namespace creasewright {
 /// ends in `/2`. By these a design's photos find their steps.
 std::vector<std::string> stepNames(const Guide& guide, const Design& design);
 
+/// Names under which photos of a step may have been kept besides its own: those of stages that it
+/// tells before its last one.
+std::vector<std::string> earlierNames(const Guide& guide, const Step& step);
+
 }  // namespace creasewright

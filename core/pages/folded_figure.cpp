@@ -4,12 +4,11 @@
 #include <array>
 #include <cmath>
 
-#include "folding/loop_closure.h"
 #include "folding/motion/motion_check.h"
 #include "folding/surfaces/scene.h"
 #include "folding/surfaces/upright.h"
-#include "making/hand_folds.h"
 #include "pages/fold_drawing.h"
+#include "pages/fold_ways.h"
 #include "pages/number_mark.h"
 
 namespace creasewright {
@@ -17,55 +16,11 @@ namespace {
 
 /// Most of the way, so that a flap is still seen where it goes.
 constexpr double kShown = 0.72;
+/// The same of the last stage of several, so that what it closes over is seen too.
+constexpr double kShownOfSeveral = 0.4;
 /// Where card bends, rigid panels would be shown in one another: then an earlier moment.
-constexpr std::array kShownInBends{kShown, 0.5, 0.3, 0.15, 0.0};
+constexpr std::array kShownInBends{kShown, 0.5, kShownOfSeveral, 0.3, 0.15, 0.0};
 constexpr double kHalo = 5;  // widths of the line of an arrow
-
-Point3 middleOf(const Panel& panel, const Transform& placed) {
-  Point sum;
-  for (const Point& p : panel.outline) sum = sum + p;
-  return placed.apply(sum / static_cast<double>(panel.outline.size()));
-}
-
-double areaOf(const Panel& panel) { return std::abs(signedArea(panel.outline)); }
-
-bool touch(const Segment& a, const Segment& b) {
-  constexpr double kTouch = 1e-2;  // mm
-  return distance(a.a, b.a) <= kTouch || distance(a.a, b.b) <= kTouch ||
-         distance(a.b, b.a) <= kTouch || distance(a.b, b.b) <= kTouch;
-}
-
-/// The flaps along a line that hang together: the runs of pieces that touch.
-std::vector<std::vector<std::size_t>> runsOf(const std::vector<Fold>& folds,
-                                             const std::vector<std::size_t>& line) {
-  std::vector<std::vector<std::size_t>> runs;
-  for (const std::size_t fold : line) {
-    std::vector<std::size_t> run{fold};
-    std::erase_if(runs, [&](const std::vector<std::size_t>& other) {
-      const bool joins = std::ranges::any_of(
-          other, [&](std::size_t k) { return touch(folds[k].line, folds[fold].line); });
-      if (joins) run.insert(run.end(), other.begin(), other.end());
-      return joins;
-    });
-    runs.push_back(std::move(run));
-  }
-  return runs;
-}
-
-/// An arrow for each flap along each line the hand folds: on the largest panel that moves there.
-std::vector<int> movingPanels(const Net& net, const Step& step) {
-  std::vector<int> panels;
-  for (const HandFold& line : handFolds(step.folds)) {
-    if (step.folds[line.folds.front()].loop) continue;
-    for (const std::vector<std::size_t>& run : runsOf(step.folds, line.folds)) {
-      const auto largest = std::ranges::max_element(run, {}, [&](std::size_t fold) {
-        return areaOf(net.panels[static_cast<std::size_t>(step.folds[fold].child)]);
-      });
-      panels.push_back(step.folds[*largest].child);
-    }
-  }
-  return panels;
-}
 
 /// A bent arrow in picture coordinates with a head of `size` mm, less on a short way; a light line
 /// round it keeps it apart from dark card.
@@ -107,20 +62,6 @@ bool liesFlat(const Net& net, const Pose& pose) {
   return true;
 }
 
-/// The ways of the moving panels' middles from where they are shown to where they go, in picture
-/// coordinates.
-std::vector<Polyline> waysOf(const Net& net, const Step& step, const std::vector<Pose>& poses,
-                             const Camera& eye) {
-  std::vector<Polyline> ways;
-  for (const int panel : movingPanels(net, step)) {
-    const auto i = static_cast<std::size_t>(panel);
-    Polyline way;
-    for (const Pose& there : poses) way.push_back(eye.project(middleOf(net.panels[i], there[i])));
-    ways.push_back(std::move(way));
-  }
-  return ways;
-}
-
 void includeAll(Bounds& extent, const std::vector<Polyline>& ways,
                 const std::vector<PanelLetter>& letters) {
   const double radius = std::max(extent.width(), extent.height()) * kLetterShare;
@@ -143,53 +84,66 @@ std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>
   return solids;
 }
 
+/// A step's picture as an eye sees it.
+struct Seen {
+  FoldPicture picture;
+  std::vector<Polyline> ways;
+  std::vector<PanelLetter> letters;
+};
+
+View fromBehind() {
+  View view = standardView();
+  view.turn = Angle::degrees(view.turn.degrees() + 180);
+  return view;
+}
+
+FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
+  includeAll(seen.picture.extent, seen.ways, seen.letters);
+  const Point toDrawing = Point{kMargin, kMargin} - seen.picture.extent.low;
+  for (Polyline& way : seen.ways)
+    for (Point& p : way) p = p + toDrawing;
+  for (PanelLetter& letter : seen.letters) {
+    letter.at = letter.at + toDrawing;
+    if (letter.from) *letter.from = *letter.from + toDrawing;
+  }
+  const std::vector<PanelLook> looks(piece.net.panels.size(), {piece.card.colours});
+  // A pattern would hide the lines that the figure is there for.
+  return {drawFold(seen.picture, withoutPatterns(looks), kMargin), std::move(seen.ways),
+          std::move(seen.letters)};
+}
+
 }  // namespace
 
 FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
                             const std::optional<ProductInBox>& product) {
   const Net& net = piece.net;
-  const FigureSpec& spec = step.figure;
-  FoldPath path(net);
-  const auto poseAt = [&](double share) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    const Result<Pose> found = path.pose(progress);
-    return found ? *found : pose(net, progress);
-  };
+  StepPoses poses(net, step);
   const double shown = shownShare(piece, step);
   // What goes from flat to flat is done on the table, the face up that becomes the inside.
-  const bool onTable = liesFlat(net, poseAt(0)) && liesFlat(net, poseAt(1));
-  const Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
-  FoldPicture picture =
-      drawFolded(net, poseAt(shown), standardView(), up, productOf(step, product, poseAt(shown)));
-  std::vector<Polyline> ways;
-  if (spec.arrows) {
-    std::vector<Pose> poses;
-    constexpr int kSteps = 10;
-    const double first = std::min(0.3, shown);
-    for (int k = 0; k <= kSteps; ++k) poses.push_back(poseAt(first + (1 - first) * k / kSteps));
-    ways = waysOf(net, step, poses, camera(standardView(), up));
+  const bool onTable = liesFlat(net, poses.atShare(0)) && liesFlat(net, poses.atShare(1));
+  Point3 up = onTable ? Point3{0, 0, 1} : uprightOf(piece);
+  const Pose there = poses.atShare(shown);
+  const std::vector<Solid> solids = productOf(step, product, there);
+  if (!onTable && solids.empty() && closesBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
+  const auto seenFrom = [&](const View& view) {
+    const Camera eye = camera(view, up);
+    Seen seen{drawFolded(net, there, view, up, solids), {}, {}};
+    if (step.figure.arrows) seen.ways = waysOf(net, step, shown, poses, eye);
+    if (!step.figure.way.empty()) {
+      Polyline way;
+      for (const Point3& p : step.figure.way) way.push_back(eye.project(p));
+      seen.ways.push_back(std::move(way));
+    }
+    if (step.code == StepCode::FoldStage)
+      seen.letters = placeLetters(net, seen.picture, panelsTold(net, step), seen.ways);
+    return seen;
+  };
+  Seen seen = seenFrom(standardView());
+  if (step.stages.size() > 1 && !onTable && seen.letters.size() < panelsTold(net, step).size()) {
+    Seen behind = seenFrom(fromBehind());
+    if (behind.letters.size() > seen.letters.size()) seen = std::move(behind);
   }
-  if (!spec.way.empty()) {
-    const Camera eye = camera(standardView(), up);
-    Polyline way;
-    for (const Point3& p : spec.way) way.push_back(eye.project(p));
-    ways.push_back(std::move(way));
-  }
-  std::vector<PanelLetter> letters;
-  if (step.code == StepCode::FoldStage)
-    letters = placeLetters(net, picture, panelsTold(net, step), ways);
-  includeAll(picture.extent, ways, letters);
-  const Point toDrawing = Point{kFoldedMargin, kFoldedMargin} - picture.extent.low;
-  for (Polyline& way : ways)
-    for (Point& p : way) p = p + toDrawing;
-  for (PanelLetter& letter : letters) {
-    letter.at = letter.at + toDrawing;
-    if (letter.from) *letter.from = *letter.from + toDrawing;
-  }
-  const std::vector<PanelLook> looks(net.panels.size(), {piece.card.colours});
-  // A pattern would hide the lines that the figure is there for.
-  return {drawFold(picture, withoutPatterns(looks), kFoldedMargin), std::move(ways),
-          std::move(letters)};
+  return onDrawing(piece, std::move(seen));
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
@@ -209,13 +163,21 @@ Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {
 }
 
 double shownShare(const BuiltPiece& piece, const Step& step) {
-  if (step.bends.empty()) return kShown;
   const FigureSpec& spec = step.figure;
+  // What a step of several stages gets ready is seen before the last one closes over it.
+  const bool several = step.stages.size() > 1;
+  const double from = several ? step.stages.back().from : spec.progressFrom;
+  const double least =
+      several ? (from - spec.progressFrom) / (spec.progress - spec.progressFrom) : 0;
+  const auto shareOf = [&](double share) { return least + share * (1 - least); };
+  const double wanted = several ? kShownOfSeveral : kShown;
+  if (step.bends.empty()) return shareOf(wanted);
   for (const double share : kShownInBends) {
-    const double progress = spec.progressFrom + share * (spec.progress - spec.progressFrom);
-    if (!collidesAt(piece.net, piece.card.caliper.mm(), progress)) return share;
+    if (share > wanted) continue;
+    const double progress = from + share * (spec.progress - from);
+    if (!collidesAt(piece.net, piece.card.caliper.mm(), progress)) return shareOf(share);
   }
-  return 0;
+  return shareOf(0);
 }
 
 }  // namespace creasewright

@@ -80,7 +80,7 @@ Style bellyBand() {
       .summary = worded("styles", "A band that slides round a box and closes at the back."),
       .words = {.stages = {{"wrap-narrow-part", worded("stages", "wrap the narrow part round"),
                             worded("stages", "Bring the narrow part round.")},
-                           {"wrap-wide-part", worded("stages", "wrap the wide part round and glue"),
+                           {"wrap-wide-part", worded("stages", "wrap and glue"),
                             worded("stages",
                                    "Bring the wide part round over it and press the seam.")}},
                 .panels = {{"side", worded("panels", "side")}, {"lap", worded("panels", "lap")}},

@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <iterator>
+#include <vector>
 
 #include "bridge/net_words.h"
 #include "bridge/style_text.h"
@@ -63,46 +64,73 @@ bool saysMovement(BendCode why) {
 }
 
 /// A stage told in words of its own; which lines and joins that means is then looked up below.
-bool isTold(const Step& step) {
-  return !stageSays(step.stage).isEmpty() || std::ranges::any_of(step.bends, saysMovement);
+bool isTold(const Step& step, const ToldStage& stage) {
+  return !stageSays(stage.code).isEmpty() ||
+         (&stage == &step.stages.back() && std::ranges::any_of(step.bends, saysMovement));
 }
 
-/// The lines a step folds, as the hand counts them.
+bool isTold(const Step& step) {
+  return std::ranges::all_of(
+      step.stages, [&step](const ToldStage& stage) { return isTold(step, stage); });
+}
+
+/// The lines some folds fold, as the hand counts them.
 struct FoldCount {
   int lines = 0;
   int following = 0;  ///< of a loop: they fold along by themselves
   bool opens = false;
-  QString panels;  ///< that move
+  std::vector<int> panels;  ///< that move
 };
 
-FoldCount countFolds(const Step& step, const PanelNames& names) {
+/// Lines are counted stage by stage: those of two stages are folded one after the other.
+FoldCount countFolds(const std::vector<const ToldStage*>& stages) {
   FoldCount count;
-  for (const HandFold& line : handFolds(step.folds))
-    ++(step.folds[line.folds.front()].loop ? count.following : count.lines);
-  std::vector<int> moved;
-  for (const Fold& fold : step.folds)
-    if (!fold.bend && !fold.loop) moved.push_back(fold.child);
-  count.opens = 2 * std::ranges::count_if(step.folds, &Fold::opens) >= std::ssize(step.folds);
-  count.panels = names.list(moved);
+  std::ptrdiff_t opening = 0;
+  std::ptrdiff_t all = 0;
+  for (const ToldStage* stage : stages) {
+    for (const HandFold& line : handFolds(stage->folds))
+      ++(stage->folds[line.folds.front()].loop ? count.following : count.lines);
+    for (const Fold& fold : stage->folds)
+      if (!fold.bend && !fold.loop) count.panels.push_back(fold.child);
+    opening += std::ranges::count_if(stage->folds, &Fold::opens);
+    all += std::ssize(stage->folds);
+  }
+  count.opens = 2 * opening >= all;
   return count;
 }
 
-/// Every line the step folds, by the panels that move; those of a loop follow by themselves.
-void addFolds(const Step& step, const PanelNames& names, StepWords& words) {
-  const FoldCount count = countFolds(step, names);
-  const bool said = isTold(step);
+/// Every line of some stages, by the panels that move; those of a loop follow by themselves.
+void addFolds(const std::vector<const ToldStage*>& stages, bool said, const PanelNames& names,
+              StepWords& words) {
+  const FoldCount count = countFolds(stages);
+  const QString panels = names.list(count.panels);
   if (said && count.lines > 0)
     words.details.append((count.opens ? GuideTr::tr("Open %n line(s): %1.", "", count.lines)
                                       : GuideTr::tr("Fold %n line(s): %1.", "", count.lines))
-                             .arg(count.panels));
+                             .arg(panels));
   else if (count.lines > 0)
     words.sentences.append(
         (count.opens ? GuideTr::tr("Open %n line(s) as the arrows show: %1.", "", count.lines)
                      : GuideTr::tr("Fold %n line(s) as the arrows show: %1.", "", count.lines))
-            .arg(count.panels));
+            .arg(panels));
   if (count.following > 0)
     (said ? words.details : words.sentences)
         .append(GuideTr::tr("%n more line(s) fold along by themselves.", "", count.following));
+}
+
+/// What the style says comes first; then which folds that means is looked up below, of all such
+/// stages together.
+void addStages(const Step& step, const PanelNames& names, StepWords& words) {
+  std::vector<const ToldStage*> told;
+  for (const ToldStage& stage : step.stages) {
+    const QString says = stageSays(stage.code);
+    if (!says.isEmpty()) words.sentences.append(says);
+    if (isTold(step, stage))
+      told.push_back(&stage);
+    else
+      addFolds({&stage}, false, names, words);
+  }
+  if (!told.empty()) addFolds(told, true, names, words);
 }
 
 StepWords wordTogether(const Step& step, const Guide& guide) {
@@ -128,18 +156,13 @@ StepWords wordFolds(const Step& step, const Guide& guide, const PanelNames& name
   if (step.turn) words.sentences.append(turnSentence());
   if (step.putIn)
     words.sentences.append(GuideTr::tr("Put the product in before the last panels close."));
-  // What the style says comes first; then which folds and joins that means is looked up below.
-  const QString says = stageSays(step.stage);
   QStringList& exact = isTold(step) ? words.details : words.sentences;
-  if (!says.isEmpty()) words.sentences.append(says);
-  addFolds(step, names, words);
+  addStages(step, names, words);
   for (const BendCode why : step.bends) words.sentences.append(bendSentence(why));
   const bool glued =
       std::ranges::any_of(step.joins, [](const Join& join) { return join.method == Method::Glue; });
-  if (glued) {
-    words.sentences.append(
-        GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
-  }
+  if (glued)
+    words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   addJoinWords(step, names, exact);
   return words;
 }

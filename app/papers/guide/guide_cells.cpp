@@ -30,13 +30,14 @@ Drawing stepText(int number, const StepWords& words, double width, const GuideTy
   TextBlock text(width);
   text.add(words.title,
            TypeStyle{titleHeight(words.title, width - kTitleAt, type), true, type.lead}, kTitleAt);
-  text.space(1.6);
-  for (const QString& sentence : words.sentences) {
-    text.add(sentence, TypeStyle{.height = type.step, .lead = type.lead});
+  text.space(1.2);
+  for (const QString& paragraph : words.paragraphs()) {
+    text.add(paragraph, TypeStyle{.height = type.step, .lead = type.lead});
     text.space(0.9);
   }
-  for (const QString& detail : words.details) {
-    text.add(detail, TypeStyle{.height = type.detail, .lead = type.lead, .like = Role::Dimension});
+  if (!words.details.isEmpty()) {
+    text.add(words.details.join(QLatin1Char(' ')),
+             TypeStyle{.height = type.detail, .lead = type.lead, .like = Role::Dimension});
     text.space(0.6);
   }
   text.addList(words.checks, QStringLiteral("✓"),
@@ -49,7 +50,8 @@ Drawing stepText(int number, const StepWords& words, double width, const GuideTy
 
 Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width) {
   Drawing out{width, boxHeight + text.height, {}, {}};
-  append(out, moved(picture, {(width - picture.width) / 2, out.height - picture.height}));
+  const double base = std::min(text.height + kUnderPicture, out.height - picture.height);
+  append(out, moved(picture, {(width - picture.width) / 2, base}));
   append(out, text);
   return out;
 }

@@ -11,7 +11,10 @@ namespace creasewright {
 /// A step's words with its number in a disc: title, sentences, checks, set to `width` mm.
 Drawing stepText(int number, const StepWords& words, double width, const GuideType& type);
 
-/// A picture above the words, all `width` mm wide; the words begin `boxHeight` mm below the top.
+inline constexpr double kUnderPicture = 3;  ///< mm
+
+/// A picture above the words, all `width` mm wide; the words begin `boxHeight` mm below the top,
+/// the picture stands on a line above them.
 Drawing stepCell(const Drawing& picture, double boxHeight, const Drawing& text, double width);
 
 /// A note with its heading, its lines in two columns where `width` mm leave the room.

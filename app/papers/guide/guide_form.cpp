@@ -36,16 +36,19 @@ Paper smaller(Paper paper, double enlarged) {
 }
 
 GuideType typeOf(GuideSize size) {
+  constexpr double kOpenLead = 1.28;
   GuideType type;
   switch (size) {
     case GuideSize::Standard:
       break;
     case GuideSize::Clear:
       type.detail = type.small = 3.2;
+      type.lead = kOpenLead;
       break;
     case GuideSize::Large:
       type.detail = type.small = type.step;
       type.title = type.heading = type.step * 22 / 18;
+      type.lead = kOpenLead;
       break;
   }
   return type;

@@ -48,7 +48,7 @@ struct GuideType {
   double title = 4.2;    ///< of a step: 11.9, 15.9, 22 pt
   double heading = 4.4;  ///< 12.5, 16.6, 22 pt
   double small = 3.0;    ///< cautions: 8.5, 12.1, 18 pt
-  double lead = 1.28;    ///< line pitch by type size
+  double lead = 1.24;    ///< line pitch by type size
 };
 GuideType typeOf(GuideSize size);
 

@@ -195,10 +195,11 @@ QString needed(const GuideWords& words) {
 QString stepText(int number, const StepWords& words, const std::optional<GuidePhoto>& photo) {
   QString out = QStringLiteral("<h3><span class=\"no\">%1</span>%2</h3>\n")
                     .arg(QString::number(number), escaped(words.title));
-  for (const QString& sentence : words.sentences)
-    out += QStringLiteral("<p>") + escaped(sentence) + QStringLiteral("</p>\n");
-  for (const QString& detail : words.details)
-    out += QStringLiteral("<p class=\"detail\">") + escaped(detail) + QStringLiteral("</p>\n");
+  for (const QString& paragraph : words.paragraphs())
+    out += QStringLiteral("<p>") + escaped(paragraph) + QStringLiteral("</p>\n");
+  if (!words.details.isEmpty())
+    out += QStringLiteral("<p class=\"detail\">") + escaped(words.details.join(QLatin1Char(' '))) +
+           QStringLiteral("</p>\n");
   if (!words.checks.isEmpty()) out += list(words.checks, " class=\"checks\"");
   return out + photoFigure(photo);
 }

@@ -20,6 +20,10 @@ QString tapeLength(Length length, GuideUnits units);
 /// `a × b` or `a × b × c`, in one unit or with the second in brackets.
 QString guideSize(const std::vector<Length>& sides, GuideUnits units);
 
+/// The same of a finished box, to the whole millimetre or sixteenth of an inch: `about 117 × 92 ×
+/// 27 mm`.
+QString finishedSize(const std::vector<Length>& sides, GuideUnits units);
+
 /// How far adhesive stays from folds and edges: 1 mm, for readers of inches the nearest thing on a
 /// ruler.
 QString keepAwayWords(GuideUnits units);

@@ -16,6 +16,7 @@
 #include "pages/score_map.h"
 #include "pages/sheet_figure.h"
 #include "papers/guide/guide_cells.h"
+#include "papers/guide/guide_maps.h"
 #include "papers/guide/guide_parts.h"
 #include "papers/guide/guide_photos.h"
 #include "papers/guide/recipe_card.h"
@@ -24,27 +25,17 @@ namespace creasewright {
 
 namespace {
 
-constexpr double kMapWidth = 122;  // mm, a map with its readings
-constexpr std::array kScoreMapHeights{118.0, 100.0, 84.0};
-constexpr std::array kCutMapHeights{92.0, 76.0};
-constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all words below
-constexpr std::size_t kMostColumns = 3;
-constexpr double kBesideHeight = 44;  // mm, of the picture of a step that has a row of its own
+constexpr double kBesideHeight = 42;  // mm, of the picture of a step that has a row of its own
 /// Heights of pictures by CellWidth.
-constexpr std::array kBoxes{42.0, 42.0, 50.0, 50.0};
+constexpr std::array kBoxes{42.0, 46.0, 46.0, 46.0};
 constexpr double kMargin = 12;         // mm, of a page
 constexpr double kBesideLeast = 40;    // mm, and at most:
 constexpr double kBesideWidth = 64;    // mm, of the picture of a step that has a row of its own
-constexpr double kBesideShare = 0.42;  // of the page's width, the same
+constexpr double kBesideShare = 0.46;  // of the width, the same
 constexpr double kWidestPicture = 92;  // mm, in a cell
-constexpr double kLeastColumn = 40;    // mm of words
-constexpr double kLeastMap = 60;       // mm high
 constexpr double kLowPicture = 26;     // mm high, over words that fill a page
-constexpr double kUnderPicture = 3;    // mm
-constexpr double kRule = 3;            // mm above each block
-constexpr FigureRoom kPhoto{66, 46};   // mm, of a photo under a step's words
-constexpr double kPhotoGap = 2;        // mm above it
-constexpr double kStepGap = 3.5;       // mm between steps that share a map
+constexpr double kRule = 2.5;          // mm above each block
+constexpr double kRowGap = 3;          // mm between blocks
 
 class GuidePages {
  public:
@@ -56,7 +47,9 @@ class GuidePages {
         words_(wordGuide(guide_, built, units)),
         photos_(guide_, built),
         wording_(wordingIn(firstUnit(units))),
-        flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_)) {
+        flow_(smaller(paper, enlargement(size_)), kMargin / enlargement(size_), kRowGap),
+        maps_({built_, guide_, words_, photos_, wording_, type_, flow_.columnWidth(),
+               flow_.columnHeight() - kRule}) {
     for (const GuidePart& part : guideParts(guide_)) addPart(part);
   }
 
@@ -86,7 +79,7 @@ class GuidePages {
       }
     }
     for (const GuidePart& part : parts_) items.push_back(measured(part));
-    for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kBlockGap)) {
+    for (const GridRow& row : arrangeRows(items, flow_.columnHeight(), kRowGap)) {
       if (row.newPage) flow_.startPage();
       const RowHeights heights = rowHeights({items.data() + row.first, row.count}, row.shape);
       flow_.put(row.first < heads_ ? heads[row.first].at(row.form) : ruled(drawn(row, heights)));
@@ -104,32 +97,21 @@ class GuidePages {
  private:
   /// Where a map has no words beside it, it is shown anew for as many steps as have room under it.
   void addPart(const GuidePart& part) {
-    if (part.map == MapKind::None || !mapHeights(part).empty()) {
+    if (part.map == MapKind::None || !maps_.heights(part).empty()) {
       parts_.push_back(part);
       return;
     }
     const std::size_t end = part.first + part.count;
     for (std::size_t first = part.first; first < end;) {
       GuidePart next{first, end - first, part.map};
-      while (next.count > 1 && leftForMap(next) < kLeastMap) --next.count;
+      while (next.count > 1 && maps_.left(next) < kLeastMap) --next.count;
       const bool empty =
           part.map == MapKind::Scores && !anyScores(guide_.steps, first, first + next.count);
-      if (empty || leftForMap(next) < kLeastMap) next.map = MapKind::None;
+      if (empty || maps_.left(next) < kLeastMap) next.map = MapKind::None;
       if (next.map == MapKind::None) next.count = 1;
       parts_.push_back(next);
       first += next.count;
     }
-  }
-
-  /// Height over a map's words on a page of their own.
-  [[nodiscard]] double leftForMap(const GuidePart& part) const {
-    const std::vector<Drawing> rows = textRows(part.first, part.first + part.count);
-    return flow_.columnHeight() - kRule - stacked(rows, kStepGap).height - kStepGap;
-  }
-
-  [[nodiscard]] double column(std::size_t columns) const {
-    const auto count = static_cast<double>(columns);
-    return (flow_.columnWidth() - (count - 1) * kBlockGap) / count;
   }
 
   [[nodiscard]] Drawing fitted(Drawing block) const {
@@ -138,22 +120,7 @@ class GuidePages {
   }
 
   [[nodiscard]] Drawing ruled(Drawing block) const {
-    return ruledAbove(fitted(std::move(block)), flow_.columnWidth());
-  }
-
-  [[nodiscard]] Drawing text(std::size_t step, double width) const {
-    Drawing words = stepText(static_cast<int>(step) + 1, words_.steps[step], width, type_);
-    const std::optional<GuidePhoto>& photo = photos_.steps[step];
-    if (!photo) return words;
-    const FigureRoom room{std::min(width, kPhoto.width), kPhoto.height};
-    return stacked({words, photoBlock(*photo, room, type_)}, kPhotoGap);
-  }
-
-  [[nodiscard]] std::vector<Drawing> texts(const GuidePart& part, double width) const {
-    std::vector<Drawing> all;
-    for (std::size_t i = part.first; i < part.first + part.count; ++i)
-      all.push_back(text(i, width));
-    return all;
+    return ruledAbove(fitted(std::move(block)), flow_.columnWidth(), kRule);
   }
 
   [[nodiscard]] GridItem measured(const GuidePart& part) const {
@@ -161,8 +128,8 @@ class GuidePages {
     const double room = flow_.columnHeight() - kRule;
     const auto high = [room](double height) { return std::min(height, room) + kRule; };
     if (part.map != MapKind::None) {
-      for (std::size_t form = 0; form < forms(part); ++form)
-        item.alone.push_back(high(mapBlock(part, form).height));
+      for (std::size_t form = 0; form < maps_.forms(part); ++form)
+        item.alone.push_back(high(maps_.block(part, form).height));
       return item;
     }
     item.alone = {high(aloneBlock(part.first).height)};
@@ -170,90 +137,16 @@ class GuidePages {
       const auto width = static_cast<CellWidth>(i);
       if (wide(width) < kLeastColumn) continue;
       if (guide_.steps[part.first].figure.adhesive && wide(width) < kGlueLegend) continue;
+      if (width == CellWidth::Beside) {
+        const double whole = besideBlock(part.first, wide(width)).height;
+        if (whole <= room) item.cell[i] = {0, whole + kRule};
+        continue;
+      }
       const double picture = figure(part.first, width).height + kUnderPicture;
-      const double words = text(part.first, wide(width)).height;
+      const double words = maps_.text(part.first, wide(width)).height;
       if (words <= room - picture) item.cell[i] = {picture, words + kRule};
     }
     return item;
-  }
-
-  /// Of a map with words beside it; none where the page is too narrow for that.
-  [[nodiscard]] std::span<const double> mapHeights(const GuidePart& part) const {
-    if (flow_.columnWidth() - kMapWidth - kBlockGap < kLeastColumn) return {};
-    if (part.map == MapKind::Scores) return kScoreMapHeights;
-    return kCutMapHeights;
-  }
-
-  [[nodiscard]] std::size_t forms(const GuidePart& part) const {
-    return mapHeights(part).size() + 1;
-  }
-
-  [[nodiscard]] Drawing map(const GuidePart& part, const FigureRoom& room) const {
-    return partMap(built_, guide_, part, room, wording_);
-  }
-
-  [[nodiscard]] Drawing mapBlock(const GuidePart& part, std::size_t form) const {
-    const std::span<const double> heights = mapHeights(part);
-    if (form < heights.size()) return mapBesideWords(part, {kMapWidth, heights[form]});
-    const double width = flow_.columnWidth();
-    const double room = heights.empty() ? std::clamp(leftForMap(part), kLeastMap, kWholeMapHeight)
-                                        : kWholeMapHeight;
-    // A map keeps the size of its readings, and may want a little more than it has.
-    Drawing picture = map(part, {width, room});
-    if (picture.height > room) picture = fittedInto(std::move(picture), {picture.width, room});
-    std::vector<Drawing> blocks = textRows(part.first, part.first + part.count);
-    blocks.insert(blocks.begin(), moved(picture, {(width - picture.width) / 2, 0}));
-    return stacked(blocks, kStepGap);
-  }
-
-  /// The map left, the first steps' words at its right and the others below, as it takes the least
-  /// height.
-  [[nodiscard]] Drawing mapBesideWords(const GuidePart& part, const FigureRoom& room) const {
-    const Drawing picture = map(part, room);
-    const double at = kMapWidth + kBlockGap;
-    const std::vector<Drawing> narrow = texts(part, flow_.columnWidth() - at);
-    Drawing best;
-    for (std::size_t k = 1; k <= part.count; ++k) {
-      const std::vector<Drawing> right(narrow.begin(),
-                                       narrow.begin() + static_cast<std::ptrdiff_t>(k));
-      std::vector<Drawing> blocks = textRows(part.first + k, part.first + part.count);
-      blocks.insert(blocks.begin(), beside(picture, stacked(right, kStepGap), at));
-      Drawing block = stacked(blocks, kStepGap);
-      if (k == 1 || block.height <= best.height) best = std::move(block);
-    }
-    return best;
-  }
-
-  /// The words of the steps from `from` to before `to`, up to three beside one another.
-  [[nodiscard]] std::vector<Drawing> textRows(std::size_t from, std::size_t to) const {
-    std::vector<Drawing> rows;
-    while (from < to) {
-      std::size_t columns = std::min(to - from, kMostColumns);
-      while (columns > 1 && column(columns) < kLeastColumn) --columns;
-      rows.push_back(columns == 2 ? textPair(from) : textColumns(from, columns));
-      from += columns;
-    }
-    return rows;
-  }
-
-  [[nodiscard]] Drawing textColumns(std::size_t from, std::size_t columns) const {
-    std::vector<Drawing> row;
-    for (std::size_t k = 0; k < columns; ++k) row.push_back(text(from + k, column(columns)));
-    return inColumns(row, column(columns), kBlockGap);
-  }
-
-  /// Two steps, the longer one in two of three columns where that is lower.
-  [[nodiscard]] Drawing textPair(std::size_t from) const {
-    Drawing best = textColumns(from, 2);
-    const double narrow = column(3);
-    const double wide = 2 * narrow + kBlockGap;
-    if (narrow < kLeastColumn) return best;
-    for (const double left : {narrow, wide}) {
-      const double right = narrow + wide - left;
-      Drawing pair = beside(text(from, left), text(from + 1, right), left + kBlockGap);
-      if (pair.height < best.height - 2) best = std::move(pair);
-    }
-    return best;
   }
 
   [[nodiscard]] double wide(CellWidth cell) const {
@@ -277,12 +170,12 @@ class GuidePages {
     return known->second.in(room);
   }
 
-  /// A step that has a row of its own: the picture left, the words right.
-  [[nodiscard]] Drawing besideBlock(std::size_t step) const {
-    const double most = std::min(kBesideWidth, kBesideShare * flow_.columnWidth());
+  /// The picture left, the words right.
+  [[nodiscard]] Drawing besideBlock(std::size_t step, double width) const {
+    const double most = std::min(kBesideWidth, kBesideShare * width);
     const Drawing picture = figureIn(step, {most, kBesideHeight});
     const double column = std::max(picture.width, kBesideLeast);
-    const Drawing words = text(step, flow_.columnWidth() - column - kBlockGap);
+    const Drawing words = maps_.text(step, width - column - kBlockGap);
     Drawing block = beside({column, picture.height, {}, {}}, words, column + kBlockGap);
     append(block, moved(picture, {(column - picture.width) / 2, block.height - picture.height}));
     return block;
@@ -292,11 +185,11 @@ class GuidePages {
   [[nodiscard]] Drawing aloneBlock(std::size_t step) const {
     const double room = flow_.columnHeight() - kRule;
     const double width = flow_.columnWidth();
-    Drawing block = besideBlock(step);
+    Drawing block = besideBlock(step, width);
     for (const double height : {kBesideHeight, kLowPicture}) {
       if (block.height <= room) break;
       const Drawing picture = figureIn(step, {width, height});
-      block = stepCell(picture, picture.height + kUnderPicture, text(step, width), width);
+      block = stepCell(picture, picture.height + kUnderPicture, maps_.text(step, width), width);
     }
     return block;
   }
@@ -304,15 +197,17 @@ class GuidePages {
   [[nodiscard]] Drawing drawn(const GridRow& row, const RowHeights& heights) const {
     const std::size_t first = row.first - heads_;
     const GuidePart& part = parts_[first];
-    if (part.map != MapKind::None) return mapBlock(part, row.form);
+    if (part.map != MapKind::None) return maps_.block(part, row.form);
     if (row.shape.empty()) return aloneBlock(part.first);
     Drawing out{flow_.columnWidth(), heights.sum() - kRule, {}, {}};
     double at = 0;
     for (std::size_t k = 0; k < row.count; ++k) {
       const std::size_t step = parts_[first + k].first;
       const double width = wide(row.shape[k]);
-      const Drawing cell =
-          stepCell(figure(step, row.shape[k]), heights.picture, text(step, width), width);
+      const Drawing cell = row.shape[k] == CellWidth::Beside
+                               ? besideBlock(step, width)
+                               : stepCell(figure(step, row.shape[k]), heights.picture,
+                                          maps_.text(step, width), width);
       append(out, moved(cell, {at, out.height - cell.height}));
       at += width + kBlockGap;
     }
@@ -329,6 +224,7 @@ class GuidePages {
   std::vector<GuidePart> parts_;
   std::size_t heads_ = 1;  ///< rows before those of the parts
   PageFlow flow_;
+  GuideMaps maps_;
   mutable std::map<std::pair<std::size_t, CellWidth>, Drawing> figures_;
   mutable std::map<std::size_t, StepFigure> pictures_;
 };

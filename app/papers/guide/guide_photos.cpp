@@ -1,6 +1,7 @@
 #include "papers/guide/guide_photos.h"
 
 #include <algorithm>
+#include <iterator>
 #include <set>
 
 #include "bridge/decode_picture.h"
@@ -30,15 +31,22 @@ GuidePhotos::GuidePhotos(const Guide& guide, const BuiltDesign& built) {
   if (built.design.photos.empty()) return;
   finished = shownPhoto(built.design, {}, GuideTr::tr("Photo of the finished piece"));
   const std::vector<std::string> names = stepNames(guide, built.design);
-  for (std::size_t i = 0; i < names.size(); ++i)
-    steps[i] = shownPhoto(built.design, names[i], GuideTr::tr("Photo of step %1").arg(i + 1));
+  for (std::size_t i = 0; i < names.size(); ++i) {
+    const QString alt = GuideTr::tr("Photo of step %1").arg(i + 1);
+    steps[i] = shownPhoto(built.design, names[i], alt);
+    for (const std::string& earlier : earlierNames(guide, guide.steps[i]))
+      if (!steps[i]) steps[i] = shownPhoto(built.design, earlier, alt);
+  }
 }
 
 QStringList photoWarnings(const BuiltDesign& built, Hand hand) {
   QStringList warnings;
   const std::vector<Photo>& photos = built.design.photos;
   if (photos.empty()) return warnings;
-  const std::vector<std::string> names = stepNames(makeGuide(built, hand), built.design);
+  const Guide guide = makeGuide(built, hand);
+  std::vector<std::string> names = stepNames(guide, built.design);
+  for (const Step& step : guide.steps)
+    std::ranges::move(earlierNames(guide, step), std::back_inserter(names));
   for (std::size_t i = 0; i < photos.size(); ++i) {
     const Photo& photo = photos[i];
     const QString name =

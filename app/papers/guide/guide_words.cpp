@@ -195,13 +195,18 @@ class PieceInHand {
 
 }  // namespace
 
+QStringList StepWords::paragraphs() const {
+  if (list || sentences.isEmpty()) return sentences;
+  return {sentences.join(QLatin1Char(' '))};
+}
+
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
   GuideWords words;
   words.style = built.style == nullptr ? QString() : styleTitle(built.design);
   words.title = guide.title.empty() ? words.style : text(guide.title);
   if (guide.finishedHeight > Length()) {
     words.size =
-        guideSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
+        finishedSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
   }
   words.level = levelWords(guide.level);
   if (guide.hand == Hand::Left) words.hand = GuideTr::tr("For the left hand");

@@ -22,9 +22,12 @@ struct StepWords {
   QStringList sentences = {};
   QStringList details = {};  ///< exactly which folds and joins, to look up: in smaller type
   QStringList checks = {};   ///< what must be true before the next step
+  bool list = false;         ///< each sentence stands on a line of its own
 
   /// All that is told, in order.
   [[nodiscard]] QStringList told() const { return sentences + details; }
+  /// The sentences as they are set: one paragraph, or a line each.
+  [[nodiscard]] QStringList paragraphs() const;
 };
 
 /// A sheet to be cut, as a row of a table.

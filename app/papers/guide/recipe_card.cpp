@@ -13,8 +13,12 @@ namespace creasewright {
 namespace {
 
 constexpr FigureRoom kPicture{92, 64};
-constexpr double kLargePicture = 118;   // mm high
-constexpr double kLeastWords = 60;      // mm, beside the picture
+constexpr FigureRoom kSmallPicture{60, 46};
+constexpr double kLargePicture = 118;  // mm high
+constexpr double kLeastWords = 60;     // mm, beside the picture
+constexpr double kLeastNeeds = 48;     // mm, a column of what is needed
+constexpr double kNarrowPicture = 46;  // mm, beside three columns, and such a column:
+constexpr double kLeastThird = 38;
 constexpr double kLeastPicture = 40;    // mm high, where the words need the room
 constexpr double kPictureShare = 0.36;  // of the width, beside words in larger type
 constexpr double kTableGap = 3;         // mm between columns
@@ -60,9 +64,8 @@ void addParts(TextBlock& block, const std::vector<PartWords>& parts, const CardT
   block.add(partsHeading(), type.heading);
   block.space(0.8);
   for (const PartWords& part : parts) {
-    block.add(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), type.bold,
-              kLetter);
-    block.beside(part.letter, type.bold);
+    block.addMarked(QStringLiteral("%1 %2  %3").arg(part.count, part.size, part.name), part.letter,
+                    type.bold, kLetter);
     block.add(part.card, type.text, kLetter);
   }
   block.space(2.5);
@@ -139,6 +142,14 @@ Drawing cautionBlock(const GuideWords& words, double width, const CardType& type
   return beside(heading.take(), block.take(), headingWidth + kTableGap);
 }
 
+/// The same under a heading of its own.
+Drawing narrowCautions(const GuideWords& words, double width, const CardType& type) {
+  TextBlock block(width);
+  block.add(cautionsHeading(), type.care);
+  block.add(words.cautions.join(QLatin1Char(' ')), type.small);
+  return block.take();
+}
+
 /// The finished piece, and its photo beside it, each in a half.
 Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
                    const std::optional<GuidePhoto>& photo, GuideSize size) {
@@ -151,6 +162,42 @@ Drawing pictureRow(const BuiltDesign& built, const FigureRoom& room,
   append(row, moved(block, {half + kBlockGap + (half - block.width) / 2,
                             (row.height - block.height) / 2}));
   return row;
+}
+
+/// Picture, then parts and what sticks, tools and cautions in columns; or the cautions below the
+/// tools or below all: as it takes the least height.
+Drawing compactCard(const GuideWords& words, const BuiltDesign& built, double width,
+                    const CardType& type) {
+  const Drawing title = titleBlock(words, width, type);
+  const auto toolsIn = [&](double column) {
+    TextBlock tools(column);
+    addTools(tools, words, type);
+    return tools.take();
+  };
+  const auto card = [&](const Drawing& needs, double pictureWidth, bool careBelow) {
+    const double least = std::max(needs.height, kSmallPicture.height);
+    const FigureRoom room{pictureWidth, std::min(least, kPicture.height)};
+    const Drawing picture = finishedFigure(built, room);
+    Drawing top = beside({0, picture.height, {}, {}}, needs, pictureWidth + kBlockGap);
+    append(top,
+           moved(picture, {(room.width - picture.width) / 2, (top.height - picture.height) / 2}));
+    std::vector<Drawing> blocks{title, std::move(top)};
+    if (words.parts.size() > kFewParts) blocks.push_back(partsTable(words.parts, width, type));
+    if (careBelow) blocks.push_back(cautionBlock(words, width, type));
+    return stacked(blocks, kCompactGap);
+  };
+  const double half = (width - kSmallPicture.width - 2 * kBlockGap) / 2;
+  const double third = (width - kNarrowPicture - 3 * kBlockGap) / 3;
+  const std::vector<Drawing> pair{materialBlock(words, half, type).take(), toolsIn(half)};
+  std::vector<Drawing> cards{card(inColumns(pair, half, kBlockGap), kSmallPicture.width, true)};
+  const Drawing right = stacked({pair[1], narrowCautions(words, half, type)}, kCompactGap);
+  cards.push_back(card(inColumns({pair[0], right}, half, kBlockGap), kSmallPicture.width, false));
+  if (third >= kLeastThird)
+    cards.push_back(card(inColumns({materialBlock(words, third, type).take(), toolsIn(third),
+                                    narrowCautions(words, third, type)},
+                                   third, kBlockGap),
+                         kNarrowPicture, false));
+  return *std::ranges::min_element(cards, {}, &Drawing::height);
 }
 
 /// What stands below picture and needs.
@@ -203,6 +250,8 @@ Drawing recipeCard(const GuideWords& words, const BuiltDesign& built, double wid
     blocks.insert(blocks.end(), last.begin(), last.end());
     return stacked(blocks, kCompactGap);
   }
+  if (!height && width - kSmallPicture.width - 2 * kBlockGap >= 2 * kLeastNeeds)
+    return compactCard(words, built, width, type);
   if (!height && width - right >= kLeastWords) {
     const Drawing picture = finishedFigure(built, room);
     Drawing top =

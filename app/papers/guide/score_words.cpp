@@ -26,6 +26,7 @@ void addReadings(const ScorePlan& plan, const FlatNet& flat, Hand hand, Unit uni
 /// The readings as the score guide has them, once for each unit.
 StepWords wordScores(const Step& step, const BuiltPiece& piece, GuideUnits units) {
   StepWords words;
+  words.list = true;
   words.title = step.code == StepCode::ScoreSides ? GuideTr::tr("Score from side to side")
                 : step.code == StepCode::ShortScores
                     ? GuideTr::tr("Score the short lines")

@@ -33,7 +33,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   const QString size = guideSize({step.width, step.height}, units);
   StepWords words;
   if (guide.pieces.size() > 1)
-    words.title = GuideTr::tr("Cut the sheet of the piece “%1”").arg(pieceTitle(piece.name));
+    words.title = GuideTr::tr("Cut “%1”").arg(pieceTitle(piece.name));
   else
     words.title = GuideTr::tr("Cut the sheet");
   const BuiltPiece& cut = pieceOf(step, built);
@@ -52,9 +52,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   }
   addInscriptions(cut, words.sentences);
   if (cut.net.creases.empty()) return words;
-  words.sentences.append(
-      GuideTr::tr("Lay it down with the face up that becomes the inside, the longer measure as "
-                  "the figure shows."));
+  words.sentences.append(GuideTr::tr("Lay it inside up, as shown."));
   return words;
 }
 
@@ -62,6 +60,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
 StepWords wordTrimSeveral(const Step& step, const Guide& guide, const BuiltDesign& built,
                           GuideUnits units) {
   StepWords words;
+  words.list = true;
   words.title = GuideTr::tr("Cut the plain pieces");
   char letter = 'a';
   for (const int index : step.pieces) {
@@ -140,8 +139,7 @@ StepWords wordHalves(const Step& step, const BuiltPiece& half, const QString& ot
   StepWords words;
   words.title = GuideTr::tr("Glue the two halves together");
   if (step.turn) words.sentences.append(turnSentence());
-  words.sentences.append(
-      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   words.sentences.append(
       held.face == Face::Inside
           ? GuideTr::tr("Press the tab “%1” onto the inside of “%2” of the piece “%3”, the fold of "
@@ -167,8 +165,7 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
   StepWords words;
   words.title = GuideTr::tr("Glue the piece “%1” onto the piece “%2”").arg(above, below);
   if (step.turn) words.sentences.append(turnSentence());
-  words.sentences.append(
-      GuideTr::tr("Take the liner off the tape, or put on the glue, just before."));
+  words.sentences.append(GuideTr::tr("Take the liner off, or put on the glue, just before."));
   words.sentences.append(
       held.face == Face::Inside
           ? GuideTr::tr("Press the piece “%1”, flat as it is, onto the inside of “%2” of the piece "
@@ -183,16 +180,14 @@ StepWords wordGluing(const Step& step, const Guide& guide, const BuiltDesign& bu
 QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits units) {
   switch (check.code) {
     case CheckCode::SheetMeasures:
-      return GuideTr::tr("The sheet measures %1.").arg(guideSize({check.a, check.b}, units));
+      return GuideTr::tr("It measures %1.").arg(guideSize({check.a, check.b}, units));
     case CheckCode::CutMeetsScore:
       return GuideTr::tr("The cut edge meets score line %1.").arg(check.number);
     case CheckCode::WasteCount:
       return GuideTr::tr("%n piece(s) have come off.", "", check.number);
     case CheckCode::FlapFaceDown:
-      return check.face == Face::Inside ? GuideTr::tr("“%1” lies flat against the inside of “%2”.")
-                                              .arg(names.of(check.panel), names.of(check.onto))
-                                        : GuideTr::tr("“%1” lies flat against the outside of “%2”.")
-                                              .arg(names.of(check.panel), names.of(check.onto));
+      return GuideTr::tr("“%1” lies flat on “%2”.")
+          .arg(names.of(check.panel), names.of(check.onto));
     case CheckCode::CreaseOnRim:
       return GuideTr::tr("The fold of “%1” lies along the edge of “%2”.")
           .arg(names.of(check.panel), names.of(check.onto));
@@ -203,7 +198,7 @@ QString checkWords(const CheckLine& check, const PanelNames& names, GuideUnits u
                        .arg(guideLength(check.a, units), guideLength(check.b, units));
     case CheckCode::FinishedSize:
       return GuideTr::tr("Outside it measures %1.")
-          .arg(guideSize({check.a, check.b, check.c}, units));
+          .arg(finishedSize({check.a, check.b, check.c}, units));
   }
   return {};
 }
@@ -247,7 +242,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
 
 StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& built,
                    GuideUnits units) {
-  constexpr int kMostFlaps = 2;  // more are checked with one look
+  constexpr int kMostFlaps = 1;  // more are checked with one look
   const auto isFlap = [](const CheckLine& check) {
     return check.code == CheckCode::FlapFaceDown || check.code == CheckCode::CreaseOnRim;
   };
@@ -256,8 +251,10 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
                          lettered ? StepFigure(built, step).letters() : std::vector<PanelLetter>());
   StepWords words = sentencesOf(step, guide, built, names, units);
   const auto flaps = static_cast<int>(std::ranges::count_if(step.checks, isFlap));
-  if (flaps > kMostFlaps)
-    words.checks.append(GuideTr::tr("All %n flap(s) lie flat where they belong.", "", flaps));
+  if (flaps == 2)
+    words.checks.append(GuideTr::tr("Both flaps lie flat."));
+  else if (flaps > kMostFlaps)
+    words.checks.append(GuideTr::tr("All %n flap(s) lie flat.", "", flaps));
   for (const CheckLine& check : step.checks)
     if (flaps <= kMostFlaps || !isFlap(check)) words.checks.append(checkWords(check, names, units));
   words.checks.removeDuplicates();

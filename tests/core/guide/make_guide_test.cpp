@@ -45,7 +45,7 @@ using S = StepCode;
 std::vector<std::string> stagesTold(const Guide& guide) {
   std::vector<std::string> told;
   for (const Step& step : guide.steps)
-    if (step.code == S::FoldStage) told.push_back(step.stage);
+    for (const ToldStage& stage : step.stages) told.push_back(stage.code);
   return told;
 }
 

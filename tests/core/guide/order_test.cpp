@@ -272,8 +272,9 @@ TEST(GuideFigures, EveryFlapOfEveryLineToldHasItsArrow) {
     for (const Step& step : makeGuide(built).steps) {
       if (step.code != StepCode::FoldStage) continue;
       int arrows = 0;
-      for (const HandFold& line : handFolds(step.folds))
-        if (!step.folds[line.folds.front()].loop) arrows += flapsOf(step.folds, line.folds);
+      for (const ToldStage& stage : step.stages)
+        for (const HandFold& line : handFolds(stage.folds))
+          if (!stage.folds[line.folds.front()].loop) arrows += flapsOf(stage.folds, line.folds);
       EXPECT_EQ(headsOf(guideFigure(built, step)), arrows) << step.stage;
     }
   }

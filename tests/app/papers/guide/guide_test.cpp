@@ -161,6 +161,19 @@ TEST(GuidePages, EverythingLiesOnThePage) {
   }
 }
 
+/// One word tells that a size is rounded, and none that it is exact; rounded by hand.
+TEST(GuideLengths, AFinishedSizeIsRoundedToTheRulerWithOneWord) {
+  const std::vector<Length> tray{Length::mm(117.34), Length::mm(92.3), Length::mm(27.3)};
+  EXPECT_EQ(finishedSize(tray, GuideUnits::Millimetre), QStringLiteral("about 117 × 92 × 27 mm"));
+  EXPECT_EQ(finishedSize({Length::mm(117), Length::mm(92)}, GuideUnits::Millimetre),
+            QStringLiteral("117 × 92 mm"));
+  EXPECT_EQ(finishedSize({Length::inches(4), Length::inches(3)}, GuideUnits::Inch),
+            QStringLiteral("4 × 3 in"));
+  EXPECT_EQ(finishedSize({Length::mm(101), Length::mm(76)}, GuideUnits::Both),
+            QStringLiteral("about 4 × 3 in (101 × 76 mm)"));
+  EXPECT_EQ(guideSize(tray, GuideUnits::Millimetre), QStringLiteral("117.34 × 92.3 × 27.3 mm"));
+}
+
 TEST(WriteGuide, WritesEachKindAndRefusesOthers) {
   const QTemporaryDir folder;
   const BuiltDesign built = standard(**findStyle("straight-tuck-box"));

@@ -55,7 +55,9 @@ TEST(MeasureCard, HasEveryBlankAndEveryReadingOnOnePage) {
       const QString all = words.join(QLatin1Char(' '));
       for (const BuiltPiece& piece : built->pieces) {
         const Length width = Length::mm(piece.flat.width);
-        EXPECT_TRUE(all.contains(lengthText(width, Unit::Inch, false))) << piece.name;
+        // That a size is rounded is said once for all its sides.
+        const QString number = lengthText(width, Unit::Inch, false).remove(QLatin1Char('~'));
+        EXPECT_TRUE(all.contains(number)) << piece.name;
         for (const ScoreSetup& setup : piece.scorePlan.setups)
           for (const ScoreReading& reading : setup.readings) {
             if (reading.run != ScoreRun::Full) continue;

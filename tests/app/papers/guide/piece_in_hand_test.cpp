@@ -23,8 +23,7 @@ bool isOnOnePiece(StepCode code) {
 
 /// The piece a reader has in hand after the words, who had `before`.
 QString inHand(const QString& before, const StepWords& words) {
-  static const QRegularExpression named(
-      QStringLiteral("^(?:Cut the sheet of|Take) the piece “([^”]+)”"));
+  static const QRegularExpression named(QStringLiteral("^(?:Cut|Take the piece) “([^”]+)”"));
   static const QRegularExpression joined(QStringLiteral("^(?:Glue the piece|Put the pieces)"));
   if (const auto cut = named.match(words.title); cut.hasMatch()) return cut.captured(1);
   if (joined.match(words.title).hasMatch()) return {};

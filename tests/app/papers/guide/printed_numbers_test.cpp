@@ -1,6 +1,7 @@
 #include <QFile>
 #include <QRegularExpression>
 #include <QTemporaryDir>
+#include <cmath>
 #include <set>
 
 #include <gtest/gtest.h>
@@ -58,7 +59,7 @@ class Planned {
  public:
   explicit Planned(const Guide& guide, const BuiltDesign& built) {
     for (const Length length : {guide.finishedLength, guide.finishedWidth, guide.finishedHeight})
-      add(length);
+      numbers_.insert(std::round(length.mm()));
     for (const Supply& supply : guide.supplies) {
       for (const Length length : {supply.width, supply.height}) add(length);
       add(supply.quantity);
@@ -111,6 +112,11 @@ class Planned {
     }
     for (int count = 1; count <= cuts; ++count) add(count);
     add(static_cast<int>(step.waste.size()));
+    int lines = 0;
+    for (const ToldStage& stage : step.stages)
+      for (const HandFold& fold : handFolds(stage.folds))
+        lines += stage.folds[fold.folds.front()].loop ? 0 : 1;
+    add(lines);
     for (const bool valley : {true, false}) {
       int folds = 0;
       for (const HandFold& fold : handFolds(step.folds))
@@ -122,7 +128,12 @@ class Planned {
     for (int count = 1; count <= static_cast<int>(step.joins.size()); ++count) add(count);
     for (const CheckLine& check : step.checks) {
       add(check.number);
-      for (const Length length : {check.a, check.b, check.c}) add(length);
+      // What a finished box measures is told to the whole millimetre, all else exactly.
+      for (const Length length : {check.a, check.b, check.c})
+        if (check.code == CheckCode::FinishedSize)
+          numbers_.insert(std::round(length.mm()));
+        else
+          add(length);
     }
     for (const FreeScore& score : step.freeScores)
       for (const Point p : {score.line.a, score.line.b}) {
@@ -158,6 +169,11 @@ void expectNumbersOf(const BuiltDesign& built, Hand hand) {
     ++numbersJudged;
     EXPECT_TRUE(planned.hold(number)) << number << " is in no plan of\n" << words.toStdString();
   }
+  for (const Length length : {guide.finishedLength, guide.finishedWidth, guide.finishedHeight})
+    if (length > Length()) {
+      EXPECT_TRUE(holdsNear(printed, std::round(length.mm())))
+          << "finished: " << length.mm() << " mm";
+    }
   for (const Step& step : guide.steps)
     for (const ScoreSetup& setup : step.settings)
       for (const ScoreReading& reading : setup.readings) {

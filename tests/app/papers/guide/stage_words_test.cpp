@@ -22,14 +22,14 @@ bool says(const QString& sentence, const char* word) {
                                               QRegularExpression::CaseInsensitiveOption));
 }
 
-/// Panels that the hand moves in a step.
-int moved(const Step& step) {
+/// Panels that the hand moves in a stage.
+int moved(const ToldStage& step) {
   return static_cast<int>(
       std::ranges::count_if(step.folds, [](const Fold& fold) { return !fold.bend && !fold.loop; }));
 }
 
 /// Lines that the hand folds.
-int lines(const Step& step) {
+int lines(const ToldStage& step) {
   int count = 0;
   for (const HandFold& line : handFolds(step.folds))
     count += step.folds[line.folds.front()].loop ? 0 : 1;
@@ -48,26 +48,27 @@ TEST(StageWords, WhatIsSaidIsWhatTheNetDoes) {
       const auto built = build(*design);
       if (!built) continue;
       for (const Step& step : makeGuide(*built).steps) {
-        const QString sentence =
-            step.code == StepCode::FoldStage ? stageSays(step.stage) : QString();
-        if (sentence.isEmpty()) continue;
-        ++looked;
-        const std::string where =
-            std::string(style.id) + ' ' + step.stage + ": " + sentence.toStdString();
-        if (says(sentence, "press")) {
-          EXPECT_TRUE(has(step, Method::Glue)) << where;
-        }
-        if (says(sentence, "tuck its flap")) {
-          EXPECT_TRUE(has(step, Method::Tuck)) << where;
-        }
-        if (says(sentence, "hook")) {
-          EXPECT_TRUE(has(step, Method::Lock)) << where;
-        }
-        if (says(sentence, "both")) {
-          EXPECT_TRUE(moved(step) % 2 == 0 || lines(step) == 2) << where << moved(step);
-        }
-        if (says(sentence, "all four")) {
-          EXPECT_EQ(moved(step), 4) << where;
+        for (const ToldStage& stage : step.stages) {
+          const QString sentence = stageSays(stage.code);
+          if (sentence.isEmpty()) continue;
+          ++looked;
+          const std::string where =
+              std::string(style.id) + ' ' + stage.code + ": " + sentence.toStdString();
+          if (says(sentence, "press")) {
+            EXPECT_TRUE(has(step, Method::Glue)) << where;
+          }
+          if (says(sentence, "tuck its flap")) {
+            EXPECT_TRUE(has(step, Method::Tuck)) << where;
+          }
+          if (says(sentence, "hook")) {
+            EXPECT_TRUE(has(step, Method::Lock)) << where;
+          }
+          if (says(sentence, "both")) {
+            EXPECT_TRUE(moved(stage) % 2 == 0 || lines(stage) == 2) << where << moved(stage);
+          }
+          if (says(sentence, "all four")) {
+            EXPECT_EQ(moved(stage), 4) << where;
+          }
         }
       }
     }

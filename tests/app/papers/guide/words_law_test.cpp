@@ -476,6 +476,42 @@ void expectJoins(const Spoken& piece) {
   expectSame({planned.begin(), planned.end()}, {told.begin(), told.end()}, "joins");
 }
 
+/// One step tells every line of the stages that it holds, as the plan has them, and what moves.
+void expectFoldsOf(const Spoken& piece, const Step& step, const QStringList& words,
+                   const FoldPlan& plan) {
+  int handled = 0;
+  int following = 0;
+  std::set<QString> moved;
+  for (const ToldStage& held : step.stages) {
+    const auto stage = std::ranges::find(plan.stages, held.code, &FoldStage::code);
+    ASSERT_NE(stage, plan.stages.end()) << held.code;
+    std::vector<std::pair<Segment, int>> parts;
+    for (const Fold& fold : stage->folds) {
+      if (fold.bend) {
+        continue;
+      }
+      parts.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
+      if (!fold.loop) {
+        moved.insert(piece.name(fold.child));
+      }
+    }
+    const Lines lines(parts);
+    handled += lines.count(0) + lines.count(1);
+    following += lines.count(2) + lines.count(3);
+  }
+  EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines?(?: as the arrow|:)"), handled)
+      << step.stage;
+  EXPECT_EQ(numberIn(words, "^(\\d+) more lines? fold"), following) << step.stage;
+  std::set<QString> named;
+  for (const QString& sentence : words) {
+    if (pattern("^(Fold|Open) \\d+ line").match(sentence).hasMatch()) {
+      const QStringList list = piece.names(sentence);
+      named.insert(list.begin(), list.end());
+    }
+  }
+  EXPECT_TRUE(named == moved) << step.stage << ": " << words.join(QLatin1Char('|')).toStdString();
+}
+
 void expectFolds(const Spoken& piece) {
   const FoldPlan plan = planFolds(piece.net(), piece.built.flat);
   std::vector<std::pair<Segment, int>> burnished;
@@ -487,36 +523,27 @@ void expectFolds(const Spoken& piece) {
       piece.sentences([](const Step& step) { return step.code == StepCode::FoldAndBurnish; });
   EXPECT_EQ(numberIn(said, "Fold (\\d+) lines? towards you"), all.count(1) + all.count(3));
   EXPECT_EQ(numberIn(said, "Fold (\\d+) lines? away from you"), all.count(0) + all.count(2));
-  for (const FoldStage& stage : plan.stages) {
-    std::vector<std::pair<Segment, int>> parts;
-    std::set<QString> moved;
-    for (const Fold& fold : stage.folds) {
-      if (fold.bend) {
-        continue;
-      }
-      parts.emplace_back(fold.line, (fold.valley ? 1 : 0) + (fold.loop ? 2 : 0));
-      if (!fold.loop) {
-        moved.insert(piece.name(fold.child));
-      }
+  std::size_t told = 0;
+  for (std::size_t i = 0; i < piece.guide.steps.size(); ++i) {
+    const Step& step = piece.guide.steps[i];
+    if (step.piece != piece.index || step.code != StepCode::FoldStage) {
+      continue;
     }
-    const Lines lines(parts);
-    const QStringList words = piece.sentences([&](const Step& step) {
-      return step.code == StepCode::FoldStage && step.stage == stage.code;
-    });
-    EXPECT_EQ(numberIn(words, "^(?:Fold|Open) (\\d+) lines?(?: as the arrow|:)"),
-              lines.count(0) + lines.count(1))
-        << stage.code;
-    EXPECT_EQ(numberIn(words, "^(\\d+) more lines? fold"), lines.count(2) + lines.count(3))
-        << stage.code;
-    std::set<QString> named;
-    for (const QString& sentence : words) {
-      if (pattern("^(Fold|Open) \\d+ line").match(sentence).hasMatch()) {
-        const QStringList list = piece.names(sentence);
-        named.insert(list.begin(), list.end());
+    expectFoldsOf(piece, step, piece.spelledOut(i), plan);
+    for (const ToldStage& stage : step.stages) {
+      while (told < plan.stages.size() && plan.stages[told].folds.empty() &&
+             plan.stages[told].mates.empty()) {
+        ++told;
       }
+      ASSERT_LT(told, plan.stages.size());
+      EXPECT_EQ(plan.stages[told++].code, stage.code);
     }
-    EXPECT_TRUE(named == moved) << stage.code << ": " << words.join(QLatin1Char('|')).toStdString();
   }
+  while (told < plan.stages.size() && plan.stages[told].folds.empty() &&
+         plan.stages[told].mates.empty()) {
+    ++told;
+  }
+  EXPECT_EQ(told, plan.stages.size());
 }
 
 void expectAdhesive(const Spoken& piece, ToolGrid grid) {
