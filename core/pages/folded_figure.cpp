@@ -99,7 +99,7 @@ View fromBehind() {
 
 FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
   includeAll(seen.picture.extent, seen.ways, seen.letters);
-  const Point toDrawing = Point{kMargin, kMargin} - seen.picture.extent.low;
+  const Point toDrawing = Point{kFoldedMargin, kFoldedMargin} - seen.picture.extent.low;
   for (Polyline& way : seen.ways)
     for (Point& p : way) p = p + toDrawing;
   for (PanelLetter& letter : seen.letters) {
@@ -108,7 +108,7 @@ FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
   }
   const std::vector<PanelLook> looks(piece.net.panels.size(), {piece.card.colours});
   // A pattern would hide the lines that the figure is there for.
-  return {drawFold(seen.picture, withoutPatterns(looks), kMargin), std::move(seen.ways),
+  return {drawFold(seen.picture, withoutPatterns(looks), kFoldedMargin), std::move(seen.ways),
           std::move(seen.letters)};
 }
 
