@@ -7,8 +7,9 @@ namespace creasewright {
 
 namespace {
 
+/// Stages that are told in one step are still done one after the other.
 double minutesOf(const Step& step) {
-  double minutes = 2;
+  double minutes = 2.0 * static_cast<double>(std::max<std::size_t>(1, step.stages.size()));
   if (step.code == StepCode::TrimBlank && !step.pieces.empty())
     minutes += 1.0 * static_cast<double>(step.pieces.size() - 1);
   for (const Cut& cut : step.cuts) minutes += 0.25 * static_cast<double>(1 + cut.repeats.size());

@@ -130,7 +130,7 @@ TEST(GuideOrder, TrayPouchAndTubesAsTheTradeFillsThem) {
   const Guide tuck = makeGuide(plain(**findStyle("straight-tuck-box")));
   const auto in = std::ranges::find(tuck.steps, StepCode::PutIn, &Step::code);
   ASSERT_NE(in, tuck.steps.end());
-  EXPECT_EQ((in + 1)->stage, "top-dust-flaps");
+  EXPECT_EQ((in + 1)->stages.front().code, "top-dust-flaps");
 }
 
 TEST(GuideOrder, FlatWorkFirstWrapsAndTagsLast) {

@@ -125,6 +125,19 @@ TEST(GuidePhotos, AreInTheWebPageOfEveryStyleEachOnce) {
 }
 
 /// A picture that starts like one and is none is left out and told; the guide is made.
+/// A photo that was kept with a stage is shown at the step that tells the stage today.
+TEST(GuidePhotos, OfAStageToldWithAnotherStayWithIt) {
+  Design design = testing::asItComes(**findStyle("straight-tuck-box"));
+  design.photos = {{"box/fold/bottom-dust-flaps", "Dust flaps", pictureOf(400, 300)}};
+  const auto built = build(design);
+  ASSERT_TRUE(built);
+  EXPECT_TRUE(photoWarnings(*built, Hand::Right).isEmpty());
+  const Guide guide = makeGuide(*built);
+  const GuidePhotos photos(guide, *built);
+  for (std::size_t i = 0; i < guide.steps.size(); ++i)
+    EXPECT_EQ(photos.steps[i].has_value(), guide.steps[i].stage == "bottom-lid") << i;
+}
+
 TEST(GuidePhotos, WhatCannotBeShownIsTold) {
   const Style& style = **findStyle("framed-tray");
   Design design = testing::asItComes(style);
