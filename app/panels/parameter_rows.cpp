@@ -16,6 +16,7 @@ namespace creasewright {
 namespace {
 
 constexpr int kLargestCount = 999;
+constexpr int kLeastChoice = 100;  // pixels: else the longest words of a choice widen the column
 
 }  // namespace
 
@@ -84,6 +85,7 @@ void ParameterRows::addChoice(const ParameterSpec& spec) {
   const QString key = text(spec.key);
   auto* field = new QComboBox(this);
   for (const std::string_view choice : spec.choices) field->addItem(styleText(choice));
+  field->setMinimumWidth(kLeastChoice);
   connect(field, &QComboBox::activated, this, [this, key](int index) { emit edited(key, index); });
   choices_[std::string(spec.key)] = field;
   addBeside(spec, field);

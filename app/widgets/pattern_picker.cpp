@@ -4,7 +4,6 @@
 #include <QComboBox>
 #include <QFileDialog>
 #include <QFormLayout>
-#include <QGridLayout>
 #include <QLabel>
 #include <QMenu>
 #include <QSpinBox>
@@ -127,8 +126,9 @@ void PatternPicker::makeDetails(bool sides) {
     pick(paper);
   });
   colours_ = new QWidget(details_);
-  colourGrid_ = new QGridLayout(colours_);
-  colourGrid_->setContentsMargins(0, 0, 0, 0);
+  colourColumn_ = new QVBoxLayout(colours_);
+  colourColumn_->setContentsMargins(0, 0, 0, 0);
+  colourColumn_->setSpacing(6);
   column->addWidget(colours_);
 }
 
@@ -171,7 +171,7 @@ void PatternPicker::setUnit(Unit unit) {
 
 void PatternPicker::setPattern(const std::optional<PaperPattern>& pattern, bool behind) {
   const bool recoloured = !pattern || !pattern_ || pattern->id != pattern_->id ||
-                          pattern->colours != pattern_->colours || colourGrid_->count() == 0;
+                          pattern->colours != pattern_->colours || colourColumn_->count() == 0;
   pattern_ = pattern;
   behind_ = behind;
   const PatternKind* known = pattern ? patternCalled(pattern->id) : nullptr;
@@ -224,22 +224,22 @@ void PatternPicker::showColours() {
   const std::vector<Colour> shown =
       pattern_->picture ? std::vector<Colour>() : coloursOf(*pattern_);
   const auto count = static_cast<int>(shown.size());
-  while (colourGrid_->count() > count) {
-    QWidget* last = colourGrid_->takeAt(count)->widget();
+  while (colourColumn_->count() > count) {
+    QWidget* last = colourColumn_->takeAt(count)->widget();
     last->hide();
     last->deleteLater();
   }
-  for (int i = colourGrid_->count(); i < count; ++i) {
+  for (int i = colourColumn_->count(); i < count; ++i) {
     auto* button = new ColourButton(tr("As printed"), colours_);
     button->setAccessibleName(i == 0 ? tr("Ground") : tr("Colour %1").arg(i + 1));
     button->setToolTip(button->accessibleName());
     const auto which = static_cast<std::size_t>(i);
     connect(button, &ColourButton::colourPicked, this,
             [this, which](const std::optional<Colour>& colour) { pickColour(which, colour); });
-    colourGrid_->addWidget(button, i / 2, i % 2);
+    colourColumn_->addWidget(button);
   }
   for (int i = 0; i < count; ++i)
-    static_cast<ColourButton*>(colourGrid_->itemAt(i)->widget())
+    static_cast<ColourButton*>(colourColumn_->itemAt(i)->widget())
         ->setColour(shown[static_cast<std::size_t>(i)]);
 }
 

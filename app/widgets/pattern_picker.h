@@ -9,7 +9,7 @@
 class QCheckBox;
 class QComboBox;
 class QFormLayout;
-class QGridLayout;
+class QVBoxLayout;
 class QLabel;
 class QSpinBox;
 class QToolButton;
@@ -62,7 +62,7 @@ class PatternPicker : public QWidget {
   QSpinBox* turn_ = nullptr;
   QComboBox* side_ = nullptr;
   QWidget* colours_ = nullptr;
-  QGridLayout* colourGrid_ = nullptr;
+  QVBoxLayout* colourColumn_ = nullptr;
   std::optional<PaperPattern> pattern_;
   bool behind_ = false;
 };

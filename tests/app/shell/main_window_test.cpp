@@ -14,13 +14,17 @@
 #include "bridge/language.h"
 #include "classroom/kit_window.h"
 #include "commands/edits.h"
+#include "extras/extra_kind.h"
+#include "extras/layer_stack.h"
 #include "gallery/gallery_view.h"
 #include "panels/checks_panel.h"
 #include "panels/measures_panel.h"
+#include "patterns/pattern.h"
 #include "printing/export_dialog.h"
 #include "printing/guide_window.h"
 #include "printing/print_dialog.h"
 #include "scene/sheet_view.h"
+#include "shelf/samples_window.h"
 #include "shell/columns.h"
 #include "support/cut_off.h"
 #include "widgets/length_edit.h"
@@ -64,6 +68,40 @@ TEST(MainWindow, NothingIsCutOffInAnyLanguage) {
     // Failing checks: their number stands in the tab.
     changeParameter(window.session(), "depth", Length::mm(0.5).nm());
     EXPECT_EQ(cutOff(window).join("; ").toStdString(), "") << language;
+  }
+}
+
+/// Patterns, ribbons, labels and pulls have rows of their own in the column on the left.
+TEST(MainWindow, NoSampleIsWiderThanItsColumn) {
+  for (const auto& [language, unit] :
+       {std::pair("de", Unit::Millimetre), std::pair("en", Unit::Inch)}) {
+    useLanguage(QString::fromLatin1(language));
+    for (const Design& gift : sampleGifts(unit)) {
+      MainWindow window;
+      window.session().start(gift, {});
+      show(window, 1440, 900);
+      const auto* left = window.columns().findChild<QScrollArea*>();
+      EXPECT_LE(left->widget()->width(), left->viewport()->width())
+          << language << ' ' << gift.title;
+    }
+  }
+}
+
+TEST(MainWindow, NoExtraIsWiderThanItsColumn) {
+  for (const char* language : {"de", "en"}) {
+    useLanguage(QString::fromLatin1(language));
+    for (const ExtraKind& kind : extraKinds()) {
+      Design design = DesignSession().design();
+      Extra extra = standardExtra(kind, design.card);
+      if (!kind.ofFilm) extra.card.colours.pattern = usualPaper(*patternCalled("leaves"));
+      if (kind.layered) extra.layers.push_back(standardLayer(design.card, design.grid));
+      design.extras = {extra};
+      MainWindow window;
+      window.session().start(design, {});
+      show(window, 1440, 900);
+      const auto* left = window.columns().findChild<QScrollArea*>();
+      EXPECT_LE(left->widget()->width(), left->viewport()->width()) << language << ' ' << kind.id;
+    }
   }
 }
 
