@@ -7016,6 +7016,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The edit %1 has no measure “%2”. “creasewright edits” lists the ones it has.</source>
         <translation>Die Änderung %1 hat kein Maß „%2“. „creasewright edits“ zählt die vorhandenen auf.</translation>
     </message>
+    <message>
+        <source>“%2” is no choice for %1. Choose one of these: %3.</source>
+        <translation>„%2“ steht bei %1 nicht zur Wahl. Eines davon wählen: %3.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>

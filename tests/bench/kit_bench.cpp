@@ -49,8 +49,8 @@ void pagesOfAPlanFor40(benchmark::State& state) {
 }
 BENCHMARK(pagesOfAPlanFor40)->Unit(benchmark::kMillisecond);
 
-/// All papers of a class of 40 as PDF, once they are planned: plan, labels, templates and guides of
-/// six designs. `MB` is the most memory that the process has had by then.
+/// All papers of a class of 40 as PDF, once they are planned: plan, labels, templates and guides,
+/// for either hand, of six designs. `MB` is the most memory that the process has had by then.
 void papersOfAClassOf40(benchmark::State& state) {
   const KitPlan plan = withFindings(planned(kitFor(40)));
   TemplateOptions sheets;
@@ -72,8 +72,12 @@ void papersOfAClassOf40(benchmark::State& state) {
       put(bench::wanted(templatePages(item->design, sheets)), PdfKind::Template);
       for (const GuideKind kind : {GuideKind::Steps, GuideKind::Measures, GuideKind::Talk}) {
         guide.kind = kind;
+        guide.form.hand = Hand::Right;
         put(guideSheets(item->design, guide), PdfKind::Document);
       }
+      guide.kind = GuideKind::Steps;
+      guide.form.hand = Hand::Left;
+      put(guideSheets(item->design, guide), PdfKind::Document);
     }
   }
   bench::wanted(pages >= 60, "fewer than 60 pages");

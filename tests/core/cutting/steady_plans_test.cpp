@@ -94,9 +94,12 @@ RandomKit manySizes(int count) {
   return kit;
 }
 
-/// A sanitizer's own work makes everything slower by about this much.
+/// A sanitizer's own work, or checks of every index in a build for tests, make everything slower by
+/// about this much.
 #ifdef __SANITIZE_ADDRESS__
 constexpr double kSlower = 6;
+#elif defined(_GLIBCXX_ASSERTIONS)
+constexpr double kSlower = 2;
 #else
 constexpr double kSlower = 1;
 #endif
