@@ -1,7 +1,7 @@
 #include "core/laws/law_book.h"
 
 #include <algorithm>
-#include <chrono>
+#include <ctime>
 #include <limits>
 #include <map>
 
@@ -12,6 +12,11 @@ namespace {
 
 constexpr int kJudged = 300;
 constexpr int kFewestJudged = 200;
+
+/// Of the processor: other work on the machine is no fault.
+double secondsSince(std::clock_t start) {
+  return static_cast<double>(std::clock() - start) / CLOCKS_PER_SEC;
+}
 
 class LawBook : public ::testing::TestWithParam<Style> {};
 
@@ -197,10 +202,9 @@ TEST(Laws, OutsideItsLimitsWhatMustChangeIsNamed) {
           if (value >= low && value <= high) continue;
           Design design = *inside;
           design.parameters.setCount(spec.key, value);
-          const auto start = std::chrono::steady_clock::now();
+          const std::clock_t start = std::clock();
           const Result<BuiltDesign> built = build(design);
-          const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-          EXPECT_LT(took.count(), 1) << style.id << ' ' << spec.key << ' ' << value;
+          EXPECT_LT(secondsSince(start), 1) << style.id << ' ' << spec.key << ' ' << value;
           ASSERT_FALSE(built.ok()) << style.id << ' ' << spec.key << ' ' << value;
           const Problems problems = limitProblems(design);
           EXPECT_TRUE(limitProblems(carriedOut(design, problems)).empty())
@@ -228,10 +232,9 @@ TEST(Laws, AnyNumbersBuildOrAreRefused) {
         if (random.whole(0, 1) == 0)
           design.parameters.setCount(
               spec.key, static_cast<std::int64_t>(std::exp(random.between(0, 21.5))) - 1000);
-      const auto start = std::chrono::steady_clock::now();
+      const std::clock_t start = std::clock();
       const Result<BuiltDesign> built = build(design);
-      const std::chrono::duration<double> took = std::chrono::steady_clock::now() - start;
-      EXPECT_LT(took.count(), 1) << style.id;
+      EXPECT_LT(secondsSince(start), 1) << style.id;
       EXPECT_TRUE(built.ok() || !built.problem().where.empty()) << style.id;
     }
   }
