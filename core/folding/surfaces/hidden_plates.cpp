@@ -153,18 +153,12 @@ void leaveOutHidden(SceneParts& parts, const Camera& camera, double tolerance) {
     if (!hidden) plates.push_back(std::move(parts.plates[i]));
   }
   parts.plates = std::move(plates);
-  // A crease shows as long as one of its panels does.
-  std::erase_if(parts.edges, [&](SpaceEdge& edge) {
-    bool any = false;
-    bool all = true;
-    for (int& plate : edge.plates) {
-      if (plate < 0) continue;
-      plate = places[plate];
-      any = true;
-      all = all && plate < 0;
-    }
-    return any && all;
-  });
+  for (SpaceEdge& edge : parts.edges)
+    for (int& plate : edge.plates)
+      if (plate >= 0) plate = places[plate];
+  // Each edge of a scene belongs to a plate; a crease shows as long as one of its panels does.
+  std::erase_if(parts.edges,
+                [](const SpaceEdge& edge) { return std::ranges::max(edge.plates) < 0; });
 }
 
 }  // namespace creasewright
