@@ -5,6 +5,7 @@
 #include <gtest/gtest.h>
 
 #include "core/folding/surfaces/eye_ray.h"
+#include "core/folding/surfaces/loose_pieces.h"
 #include "core/folding/test_nets.h"
 #include "styles/registry.h"
 
@@ -63,20 +64,9 @@ TEST(HiddenPlates, OnlyWhatARayDoesNotReachGoes) {
   auto generator = testing::seededGenerator();
   const auto in = [&](double low, double high) { return testing::randomIn(generator, low, high); };
   int gone = 0;
+  const Net net = testing::loosePieces(6);
   for (int round = 0; round < 60; ++round) {
-    Net net;
-    Pose placed;
-    for (int i = 0; i < 6; ++i) {
-      Panel panel;
-      panel.id = "piece-" + std::to_string(i);
-      panel.outline = {{-30, -20}, {30, -20}, {30, 20}, {-30, 20}};
-      if (i % 3 == 1) panel.outline = {{-30, -20}, {30, -20}, {30, 20}, {0, -5}, {-30, 20}};
-      if (i % 3 == 2) panel.openings = {{{-20, -10}, {-20, 10}, {15, 10}, {15, -10}}};
-      net.panels.push_back(panel);
-      placed.push_back(Transform::translation({in(-20, 20), in(-20, 20), in(-20, 20)})
-                           .after(Transform::rotationZ(Angle::degrees(in(0, 360))))
-                           .after(Transform::rotationX(Angle::degrees(in(0, 360)))));
-    }
+    const Pose placed = testing::randomPlaces(6, generator);
     const Solid ball = creasewright::placed(
         sphereSolid(15), Transform::translation({in(-20, 20), in(-20, 20), in(-30, 20)}));
     gone += expectOnlyHiddenGo(net, placed, {ball}, camera(anyView(generator), kUpright));

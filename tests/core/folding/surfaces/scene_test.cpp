@@ -6,6 +6,7 @@
 #include <gtest/gtest.h>
 
 #include "core/folding/surfaces/eye_ray.h"
+#include "core/folding/surfaces/loose_pieces.h"
 #include "core/folding/test_nets.h"
 #include "styles/registry.h"
 
@@ -61,37 +62,13 @@ View randomView(std::mt19937_64& generator) {
           Angle::degrees(testing::randomIn(generator, -89, 89))};
 }
 
-/// Loose pieces that cut through each other: plain, with an opening, and with a concave corner.
-Net loosePieces(int count) {
-  Net net;
-  for (int i = 0; i < count; ++i) {
-    Panel panel;
-    panel.id = "piece-" + std::to_string(i);
-    panel.outline = {{-30, -20}, {30, -20}, {30, 20}, {-30, 20}};
-    if (i % 3 == 1) panel.openings = {{{-20, -10}, {-20, 10}, {15, 10}, {15, -10}}};
-    if (i % 3 == 2) panel.outline = {{-30, -20}, {30, -20}, {30, 20}, {0, -5}, {-30, 20}};
-    net.panels.push_back(panel);
-  }
-  return net;
-}
-
-Pose randomPlaces(std::size_t count, std::mt19937_64& generator) {
-  const auto in = [&](double low, double high) { return testing::randomIn(generator, low, high); };
-  Pose placed;
-  for (std::size_t i = 0; i < count; ++i)
-    placed.push_back(Transform::translation({in(-20, 20), in(-20, 20), in(-20, 20)})
-                         .after(Transform::rotationZ(Angle::degrees(in(0, 360))))
-                         .after(Transform::rotationX(Angle::degrees(in(0, 360)))));
-  return placed;
-}
-
 TEST(Scene, CrossingPiecesArePaintedLikeSeen) {
   auto generator = testing::seededGenerator();
-  const Net net = loosePieces(12);
+  const Net net = testing::loosePieces(12);
   int compared = 0;
   for (int round = 0; round < 30; ++round)
-    compared += expectPaintedLikeSeen(net, randomPlaces(12, generator), randomView(generator),
-                                      "round " + std::to_string(round));
+    compared += expectPaintedLikeSeen(net, testing::randomPlaces(12, generator),
+                                      randomView(generator), "round " + std::to_string(round));
   EXPECT_GT(compared, 30 * 200);
 }
 

@@ -3,6 +3,7 @@
 #include <gtest/gtest.h>
 
 #include "core/folding/surfaces/eye_ray.h"
+#include "core/folding/surfaces/loose_pieces.h"
 #include "core/folding/test_nets.h"
 #include "folding/surfaces/scene.h"
 #include "folding/surfaces/scene_parts.h"
@@ -63,12 +64,10 @@ void expectVisibleLikeSeen(const Net& net, const Pose& placed, std::mt19937_64& 
 
 TEST(VisibleEdges, AgreeWithEyeRaysOnCrossingPieces) {
   auto generator = testing::seededGenerator();
-  const auto in = [&](double low, double high) { return testing::randomIn(generator, low, high); };
   int shown = 0;
   int hidden = 0;
   for (int round = 0; round < 20; ++round) {
     Net net;
-    Pose placed;
     for (int i = 0; i < 10; ++i) {
       Panel panel;
       panel.id = "piece-" + std::to_string(i);
@@ -78,10 +77,8 @@ TEST(VisibleEdges, AgreeWithEyeRaysOnCrossingPieces) {
         panel.openings = {{{-20, -10}, {-20, 10}, {15, 10}, {15, -10}}};
       }
       net.panels.push_back(panel);
-      placed.push_back(Transform::translation({in(-20, 20), in(-20, 20), in(-20, 20)})
-                           .after(Transform::rotationZ(Angle::degrees(in(0, 360))))
-                           .after(Transform::rotationX(Angle::degrees(in(0, 360)))));
     }
+    const Pose placed = testing::randomPlaces(net.panels.size(), generator);
     expectVisibleLikeSeen(net, placed, generator, shown, hidden);
   }
   EXPECT_GT(shown, 500);
