@@ -12,48 +12,7 @@ namespace creasewright {
 
 namespace {
 
-constexpr int kWidest = 16'000;                   // pixels
-constexpr int kMostMegabytes = 256;               // that Qt may take for an image
-constexpr std::int64_t kMostBytes = 200'000'000;  // of decoded pixels
-
-/// Whether a PNG goes on to its last chunk (ISO/IEC 15948, 5.3).
-bool reachesItsLastChunk(std::string_view bytes) {
-  constexpr std::size_t kSignature = 8;
-  constexpr std::size_t kAround = 12;  // length, kind and check sum of a chunk
-  for (std::size_t i = kSignature; i + kAround <= bytes.size();) {
-    std::size_t length = 0;
-    for (std::size_t k = 0; k < 4; ++k)
-      length = length << 8U | static_cast<unsigned char>(bytes[i + k]);
-    if (length > bytes.size() - i - kAround) return false;
-    if (bytes.substr(i + 4, 4) == "IEND") return true;
-    i += kAround + length;
-  }
-  return false;
-}
-
-/// Whether a JPEG goes on to its end mark, by the marks that part it (ISO/IEC 10918-1, B.1.1); what
-/// is behind that is not looked at. The decoder takes half a picture for a whole one.
-bool reachesItsEnd(std::string_view bytes) {
-  const auto at = [&](std::size_t i) { return static_cast<unsigned char>(bytes[i]); };
-  std::size_t i = 0;
-  while (i + 1 < bytes.size()) {
-    const unsigned mark = at(i) == 0xFF ? at(i + 1) : 0U;
-    if (mark == 0xD9) return true;
-    const bool segment = mark >= 0xC0 && mark < 0xFF && (mark < 0xD0 || mark > 0xD8);
-    if (!segment)
-      ++i;  // coded pixels, marks among them, the picture's start
-    else if (i + 3 < bytes.size())
-      i += 2U + (at(i + 2) << 8U | at(i + 3));
-    else
-      return false;
-  }
-  return false;
-}
-
-/// Decoders take half a picture for a whole one, or print words of their own.
-bool isWhole(std::string_view bytes, PictureKind kind) {
-  return kind == PictureKind::Png ? reachesItsLastChunk(bytes) : reachesItsEnd(bytes);
-}
+constexpr int kMostMegabytes = 256;  // that Qt may take for an image
 
 /// Flat on white, so that nothing of the file but its pixels is left.
 QImage flattened(QImage image) {
@@ -91,19 +50,19 @@ struct Opened {
 Result<QImage> decodePicture(std::string_view bytes, const std::string& where, int longest) {
   const Problem broken{ProblemCode::NotAPicture, where, {}};
   const std::optional<PictureKind> kind = pictureKind(bytes);
-  if (!kind || !isWhole(bytes, *kind)) return broken;
+  if (!kind || !isWholePicture(bytes)) return broken;
   Opened opened(bytes);
   const QSize size = opened.reader.size();
   if (!size.isValid() || size.isEmpty()) return broken;
   const int bits = QImage::toPixelFormat(opened.reader.imageFormat()).bitsPerPixel();
   const std::int64_t deep = std::max(32, bits) / 8;
-  const std::int64_t most = kMostBytes / deep;
-  if (std::max(size.width(), size.height()) > kWidest ||
+  const std::int64_t most = kMostDecodedBytes / deep;
+  if (std::max(size.width(), size.height()) > kWidestPicture ||
       std::int64_t{size.width()} * size.height() > most)
-    return Problem{
-        ProblemCode::PictureTooWide,
-        where,
-        {std::int64_t{size.width()}, std::int64_t{size.height()}, std::int64_t{kWidest}, most}};
+    return Problem{ProblemCode::PictureTooWide,
+                   where,
+                   {std::int64_t{size.width()}, std::int64_t{size.height()},
+                    std::int64_t{kWidestPicture}, most}};
   const bool shrinks = std::max(size.width(), size.height()) > longest;
   const QSize small = size.scaled(longest, longest, Qt::KeepAspectRatio).expandedTo({1, 1});
   // A JPEG is decoded small at once.

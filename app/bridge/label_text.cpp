@@ -26,6 +26,7 @@ const char* sourceText(std::string_view code) {
       {"make-short", QT_TRANSLATE_NOOP("labels", "make %1")},
       {"unit-mm", QT_TRANSLATE_NOOP("labels", "One drawing unit is 1 mm.")},
       {"drawn-face", QT_TRANSLATE_NOOP("labels", "The printed face becomes the inside.")},
+      {"words-outside", QT_TRANSLATE_NOOP("labels", "Words are for the other face, the outside.")},
       {"drawn-face-behind", QT_TRANSLATE_NOOP("labels", "The printed face becomes the outside.")},
       {"inside-up", QT_TRANSLATE_NOOP("labels", "inside up")},
       {"outside-up", QT_TRANSLATE_NOOP("labels", "outside up")},

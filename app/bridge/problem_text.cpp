@@ -538,6 +538,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The words “%2” on %1 lie under %3, at least in part. Move one of them, or make "
                  "what covers them smaller.")
           .arg(v.piece(), v.at(0), v.coverAt(1));
+    case ProblemCode::PictureBroken:
+      return Say::tr(
+                 "The picture on %1 cannot be shown: its file is broken or too large. One colour "
+                 "stands for it; choose the picture anew.")
+          .arg(v.piece());
     case ProblemCode::PictureCoarse:
       return Say::tr(
                  "The picture on %1 has only %2 dots to the inch in print; below %3 its edges show "

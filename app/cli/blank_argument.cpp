@@ -46,7 +46,7 @@ bool takeSetting(const Setting& setting, const ClassKit& kit, PlainBlank& blank)
 
 std::optional<PlainBlank> readBlankArgument(const std::string& argument, const ClassKit& kit,
                                             const Card& card) {
-  const auto [head, settings] = readSettings(argument, "name", {"count", "card"});
+  const auto [head, settings] = readSettings(argument, "name");
   const std::string written(head);
   const auto size = readSize(kBlankName, written, kBlankLimits);
   if (!size) return std::nullopt;

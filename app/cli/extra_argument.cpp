@@ -128,8 +128,7 @@ Result<Extra> withKey(Extra extra, const Setting& setting, const Design& design)
 }  // namespace
 
 std::optional<Extra> readExtraArgument(const std::string& argument, const Design& design) {
-  const auto [head, written] =
-      readSettings(argument, "text", {"layer", "font", "align", "curve", "points"});
+  const auto [head, written] = readSettings(argument, "text");
   const std::vector<Setting> settings = withListsJoined(written);
   const Result<const ExtraKind*> kind = findExtraKind(head);
   if (!kind) {

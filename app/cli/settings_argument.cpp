@@ -15,13 +15,17 @@ std::string_view takeUntil(char mark, std::string_view& rest) {
   return taken;
 }
 
-/// What stands before a comma that one of the keys and an equals sign follow.
-std::string_view takeUntilKey(std::initializer_list<std::string_view> keys,
-                              std::string_view& rest) {
+bool isKey(std::string_view written) {
+  constexpr std::string_view kLetters = "abcdefghijklmnopqrstuvwxyz0123456789-/";
+  return !written.empty() && written.find_first_not_of(kLetters) == std::string_view::npos;
+}
+
+/// What stands before a comma that another key and an equals sign follow.
+std::string_view takeUntilKey(std::string_view& rest) {
   for (std::size_t comma = rest.find(','); comma != std::string_view::npos;
        comma = rest.find(',', comma + 1)) {
     const Setting next = readSetting(rest.substr(comma + 1));
-    if (!next.equals || std::ranges::find(keys, next.key) == keys.end()) continue;
+    if (!next.equals || !isKey(next.key)) continue;
     const std::string_view taken = rest.substr(0, comma);
     rest.remove_prefix(comma + 1);
     return taken;
@@ -37,13 +41,12 @@ Setting readSetting(std::string_view written, bool atLast) {
   return {written, written.substr(0, equals), written.substr(equals + 1), true};
 }
 
-HeadedSettings readSettings(std::string_view argument, std::string_view takesRest,
-                            std::initializer_list<std::string_view> others) {
+HeadedSettings readSettings(std::string_view argument, std::string_view takesRest) {
   HeadedSettings read{takeUntil(':', argument), {}};
   while (!argument.empty()) {
     const Setting whole = readSetting(argument);
     const bool rest = whole.equals && whole.key == takesRest;
-    std::string_view taken = rest ? takeUntilKey(others, argument) : takeUntil(',', argument);
+    std::string_view taken = rest ? takeUntilKey(argument) : takeUntil(',', argument);
     read.settings.push_back(readSetting(taken));
   }
   return read;

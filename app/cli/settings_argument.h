@@ -1,6 +1,5 @@
 #pragma once
 
-#include <initializer_list>
 #include <string_view>
 #include <vector>
 
@@ -25,9 +24,9 @@ struct HeadedSettings {
   std::vector<Setting> settings;
 };
 
-/// The value of the key `takesRest` may hold commas: it goes to the end, or to a comma with one of
-/// the keys `others` and an equals sign behind it.
-HeadedSettings readSettings(std::string_view argument, std::string_view takesRest,
-                            std::initializer_list<std::string_view> others = {});
+/// The value of the key `takesRest` may hold commas: it goes to the end, or to a comma with another
+/// key (small letters, digits, hyphens and slashes, with no space before) and an equals sign behind
+/// it.
+HeadedSettings readSettings(std::string_view argument, std::string_view takesRest);
 
 }  // namespace creasewright

@@ -10,6 +10,7 @@
 #include "cli/suggest_command.h"
 #include "document/design.h"
 #include "extras/extra_kind.h"
+#include "extras/layer_stack.h"
 #include "styles/blank_sheet.h"
 #include "styles/limits_search.h"
 #include "styles/registry.h"
@@ -205,6 +206,34 @@ std::function<int()> prepareStyles(Grammar& grammar) {
   };
 }
 
+Entry layerEntry() {
+  static const std::vector<ParameterSpec> specs = layerParameters();
+  return {
+      "layer",
+      Cli::tr("A layer"),
+      Cli::tr("layer=SHAPE begins one on a label, a tag or a bow; keys behind it are the layer's."),
+      specs,
+      standardLayer(Design().card, Design().grid).parameters,
+      standardMaking(),
+      true};
+}
+
+/// What is set with an extra besides its own measures.
+void printCommonKeys() {
+  const auto line = [](const char* keys, const QString& words) {
+    printLine(QStringLiteral("    %1  %2").arg(QString::fromLatin1(keys).leftJustified(28), words));
+  };
+  printLine(Cli::tr("With every extra, where it applies"));
+  line("card=NAME", Cli::tr("what it is cut from"));
+  line("colour=FACE/BACK, pattern=ID",
+       Cli::tr("its colours and pattern, as --colour and --pattern"));
+  line("face=PIECE:PANEL", Cli::tr("the face it belongs to, such as box:front"));
+  line("host=box|NUMBER|KIND",
+       Cli::tr(
+           "what it lies on: the box, or another extra, such as band, or its place in the list"));
+  line("text=LINE/LINE", Cli::tr("what is written on it"));
+}
+
 QString extrasHelp() {
   return Cli::tr("list what can go with a box: bands, mats, labels, windows");
 }
@@ -212,7 +241,13 @@ QString extrasHelp() {
 std::function<int()> prepareExtras(Grammar& grammar) {
   const auto json = std::make_shared<bool>();
   grammar.flag("--json", *json, Cli::tr("for other programs"));
-  return [json] { return run(extraEntries(), "extras", *json); };
+  return [json] {
+    const int done = run(extraEntries(), "extras", *json);
+    if (*json) return done;
+    printText({layerEntry()});
+    printCommonKeys();
+    return done;
+  };
 }
 
 }  // namespace

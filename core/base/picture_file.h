@@ -1,5 +1,6 @@
 #pragma once
 
+#include <cstdint>
 #include <memory>
 #include <optional>
 #include <string>
@@ -22,6 +23,15 @@ struct PixelSize {
 /// How many pixels a PNG or JPEG says it has (PNG: 11.2.2; JPEG: B.2.2), as they are stored: not
 /// turned as its camera says. Nothing where it does not say, or says none.
 std::optional<PixelSize> pixelsOf(std::string_view bytes);
+
+/// Whether a PNG goes on to its last chunk (ISO/IEC 15948, 5.3), a JPEG to its end mark by the
+/// marks that part it (ISO/IEC 10918-1, B.1.1): what a broken copy or half a download does not.
+/// Decoders take half a picture for a whole one. What is coded between is not looked at.
+bool isWholePicture(std::string_view bytes);
+
+/// Larger ones are not decoded: so many pixels on a side, so many bytes of decoded pixels.
+inline constexpr int kWidestPicture = 16'000;
+inline constexpr std::int64_t kMostDecodedBytes = 200'000'000;
 
 /// `image/png` or `image/jpeg` (RFC 2046, the IANA register of media types).
 std::string_view mediaType(PictureKind kind);

@@ -46,7 +46,7 @@ class Finished {
     if (piece.role->around)
       for (const Transform& box : placesOf(built_.pieces.front()))
         places.push_back(box.after(*piece.role->around));
-    if (piece.role->placing == Placing::OnFace)
+    if (piece.role->placing == Placing::OnFace || piece.role->placing == Placing::OnInside)
       for (const FacePlace& face : piece.role->faces)
         for (const Transform& on : placesOn(face)) places.push_back(on);
     return places;

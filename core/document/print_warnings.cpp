@@ -1,7 +1,9 @@
 #include "document/print_warnings.h"
 
+#include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <string_view>
 
 #include "base/picture_file.h"
 #include "document/words_room.h"
@@ -36,11 +38,23 @@ void warnOfWords(const BuiltPiece& piece, Problems& found) {
   }
 }
 
-void warnOfDots(const BuiltPiece& piece, Problems& found) {
+bool canBeShown(std::string_view bytes) {
+  constexpr std::int64_t kDeep = 4;  // bytes to a pixel
+  const std::optional<PixelSize> pixels = pixelsOf(bytes);
+  return pixels && isWholePicture(bytes) &&
+         std::max(pixels->width, pixels->height) <= kWidestPicture &&
+         std::int64_t{pixels->width} * pixels->height <= kMostDecodedBytes / kDeep;
+}
+
+void warnOfPicture(const BuiltPiece& piece, Problems& found) {
   const auto& paper = piece.card.colours.pattern;
   if (!paper || !paper->picture) return;
-  const std::optional<PixelSize> pixels = pixelsOf(paper->picture->file.bytes());
-  if (!pixels) return;
+  const std::string_view bytes = paper->picture->file.bytes();
+  if (!canBeShown(bytes)) {
+    found.push_back({ProblemCode::PictureBroken, piece.name, {}, Severity::Warning});
+    return;
+  }
+  const std::optional<PixelSize> pixels = pixelsOf(bytes);
   const auto dots = static_cast<std::int64_t>(pixels->width / paper->scale.mm() * 25.4);
   if (dots < kFewestDots)
     found.push_back(
@@ -52,7 +66,7 @@ void warnOfDots(const BuiltPiece& piece, Problems& found) {
 Problems printWarnings(const BuiltPiece& piece) {
   Problems found;
   warnOfWords(piece, found);
-  warnOfDots(piece, found);
+  warnOfPicture(piece, found);
   return found;
 }
 

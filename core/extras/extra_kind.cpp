@@ -20,9 +20,10 @@ bool sameWord(std::string_view a, std::string_view b) {
 }  // namespace
 
 std::span<const ExtraKind> extraKinds() {
-  static const std::array kKinds{bandExtra(),   sleeveExtra(), matsExtra(),       labelExtra(),
-                                 tagExtra(),    windowExtra(), platformExtra(),   slipExtra(),
-                                 ribbonExtra(), bowExtra(),    ribbonPullExtra(), partitionExtra()};
+  static const std::array kKinds{bandExtra(),     sleeveExtra(), matsExtra(),   photoMatsExtra(),
+                                 labelExtra(),    tagExtra(),    windowExtra(), platformExtra(),
+                                 slipExtra(),     ribbonExtra(), bowExtra(),    ribbonPullExtra(),
+                                 partitionExtra()};
   return kKinds;
 }
 

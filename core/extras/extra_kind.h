@@ -15,11 +15,12 @@ namespace creasewright {
 
 /// Where an extra's piece ends up.
 enum class Placing {
-  Round,   ///< slid round the box
-  OnFace,  ///< glued onto the outside of faces
-  InFace,  ///< glued behind the opening of a face
-  Inside,  ///< laid into the box
-  Hanging  ///< tied on
+  Round,     ///< slid round the box
+  OnFace,    ///< glued onto the outside of faces
+  InFace,    ///< glued behind the opening of a face
+  OnInside,  ///< glued onto the inside of faces
+  Inside,    ///< laid into the box
+  Hanging    ///< tied on
 };
 
 /// How a layer is held to what is under it.
@@ -40,7 +41,7 @@ struct LayerFacts {
 struct ExtraPiece {
   Piece part;
   Placing placing = Placing::OnFace;
-  std::vector<FacePlace> faces = {};  ///< OnFace, InFace
+  std::vector<FacePlace> faces = {};  ///< OnFace, InFace, OnInside
   /// Round, Hanging: its panel 0 in the frame of Host::pieces[0].
   std::optional<Transform> around = {};
   std::optional<Card> card = {};         ///< where it is not the extra's
@@ -123,6 +124,7 @@ enum class ExtraAct {
   SlideBandOn,
   SlideIntoSleeve,
   GlueMatsOn,
+  GlueMatsIn,
   GlueLabelOn,
   TieTagOn,
   GlueFilmIn,

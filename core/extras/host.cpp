@@ -210,6 +210,10 @@ OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double
   return box;
 }
 
+HostFace faceAt(const Host& host, int piece, int panel) {
+  return faceOf(host, piece, panel, stanceOf(host, host.pieces[static_cast<std::size_t>(piece)]));
+}
+
 std::vector<HostFace> facesOf(const Host& host) { return facesWhere(host, false); }
 std::vector<HostFace> openFacesOf(const Host& host) { return facesWhere(host, true); }
 
@@ -262,6 +266,14 @@ FacePlace placeOn(const HostFace& face, Point middle, double lift) {
   const Transform turn = Transform::rotationZ(face.upright);
   const Transform there = Transform::translation({face.middle.x, face.middle.y, -lift});
   return {face.piece, face.panel, there.after(turn).after(toMiddle)};
+}
+
+FacePlace placeInside(const HostFace& face, Point middle, double lift) {
+  const Transform toMiddle = Transform::translation({-middle.x, -middle.y, 0});
+  const Transform turn = Transform::rotationZ(face.upright);
+  const Transform over = Transform::rotationY(Angle::degrees(180));
+  const Transform there = Transform::translation({face.middle.x, face.middle.y, lift});
+  return {face.piece, face.panel, there.after(turn).after(over).after(toMiddle)};
 }
 
 Region cardOf(const HostFace& face) { return cutOut(region(face.area.outer), face.area.holes); }

@@ -111,6 +111,9 @@ std::vector<HostFace> facesOf(const Host& host);
 /// The same and those that a sleeve leaves open, such as the front of a drawer.
 std::vector<HostFace> openFacesOf(const Host& host);
 
+/// A panel's face, whether it shows or not; upright as it stands.
+HostFace faceAt(const Host& host, int piece, int panel);
+
 /// Whether a face looks at somebody in front of the box.
 bool isSeen(const Host& host, const HostFace& face);
 /// Out of a face: of an extra in the frame of the box, of the box's own piece in that piece's.
@@ -140,6 +143,9 @@ struct FacePlace {
 /// Places a piece that was drawn upright about its own middle onto a face, `lift` mm off the middle
 /// of the card on the outside.
 FacePlace placeOn(const HostFace& face, Point middle, double lift);
+
+/// The same on the inside: the piece was drawn as it is seen from within.
+FacePlace placeInside(const HostFace& face, Point middle, double lift);
 
 /// The card of a face without its openings, in the panel's frame.
 Region cardOf(const HostFace& face);

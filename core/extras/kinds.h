@@ -8,6 +8,7 @@ namespace creasewright {
 ExtraKind bandExtra();
 ExtraKind sleeveExtra();
 ExtraKind matsExtra();
+ExtraKind photoMatsExtra();
 ExtraKind labelExtra();
 ExtraKind tagExtra();
 ExtraKind windowExtra();

@@ -85,8 +85,8 @@ void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const
   const int onto = indexOf(built_, piece);
   const auto panelAt = [&](const FacePlace& face, double share) {
     return place.after(pose[static_cast<std::size_t>(face.panel)])
-        .after(Transform::translation({0, 0, -kBefore * (1 - share)}))
-        .after(face.place);
+        .after(face.place)
+        .after(Transform::translation({0, 0, -kBefore * (1 - share)}));
   };
   for (const BuiltPiece& part : built_.pieces) {
     if (!part.role || part.role->placing == Placing::InFace) continue;

@@ -109,6 +109,7 @@ bool Gift::holds(const BuiltPiece& piece) const {
       return std::ranges::find(wraps_, &piece) != wraps_.end();
     case Placing::OnFace:
     case Placing::InFace:
+    case Placing::OnInside:
       return true;
     case Placing::Inside:
       return product_.has_value();

@@ -26,7 +26,7 @@ Rank rankOf(const BuiltDesign& built, int extra) {
     const ExtraRole& role = *built.pieces[static_cast<std::size_t>(index)].role;
     if (role.placing == Placing::Round && role.around) return Rank::Round;
     if (role.placing == Placing::Hanging && role.around) return Rank::OnExtra;
-    if (role.placing != Placing::OnFace) continue;
+    if (role.placing != Placing::OnFace && role.placing != Placing::OnInside) continue;
     if (role.host < 0) return Rank::OnBox;
     rank = std::min(rank, rankOf(built, role.host) == Rank::OnBox ? Rank::OnBox : Rank::OnExtra);
   }

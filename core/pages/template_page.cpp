@@ -148,6 +148,11 @@ class PageFurnisher {
         lying_, [&](const LyingPart& each) { return !piece(each).net->creases.empty(); });
   }
 
+  [[nodiscard]] bool worded() const {
+    return std::ranges::any_of(
+        lying_, [&](const LyingPart& each) { return !piece(each).net->inscriptions.empty(); });
+  }
+
   [[nodiscard]] PageHead head(std::size_t number, std::size_t total) const {
     PageHead out;
     out.title = parts_.text.title;
@@ -167,6 +172,7 @@ class PageFurnisher {
     if (folded()) {
       out.notes.push_back(
           wording_({parts_.outsideUp ? "drawn-face-behind" : "drawn-face", {}, {}}));
+      if (!parts_.outsideUp && worded()) out.notes.push_back(wording_({"words-outside", {}, {}}));
     }
     out.notes.push_back(wording_({"print-scale", {}, {}}));
     return out;

@@ -7,7 +7,7 @@ import xml.etree.ElementTree as ET
 from program import ProgramTest
 
 KINDS = [
-    "belly-band", "sleeve", "mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "made-bow",
+    "belly-band", "sleeve", "mats", "photo-mats", "label", "tag", "window", "platform", "greeting-slip", "ribbon", "made-bow",
     "ribbon-pull", "partition",
 ]  # fmt: skip
 
@@ -82,6 +82,14 @@ class Extras(ProgramTest):
         self.assertIn("of the piece “band”", text)
         self.assertRegex(text, "foam dots?")
         self.assertLess(text.index("Glue on the label"), text.index("Slide the band on"))
+
+    def test_measures_behind_words_are_measures(self):
+        box = self.box("label:text=For you, with love,anchor=bottom,height=20mm,width=40mm")
+        label = next(extra for extra in json.load(open(box))["extras"] if extra["kind"] == "label")
+        self.assertEqual(label["text"], "For you, with love")
+        self.assertEqual((label["parameters"]["height"], label["parameters"]["width"]), ("20 mm", "40 mm"))
+        start = ["new", "--style", "straight-tuck-box", "--product", "box:60x35x120mm", "-o", box]
+        self.refuse(*start, "--extra", "label:text=For you,hight=20mm", naming="hight")
 
     def test_layers_take_the_sizes_of_the_punches_that_are_owned(self):
         punches = self.folder / "punches.csv"

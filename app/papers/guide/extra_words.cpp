@@ -12,6 +12,8 @@ QString titleOf(ExtraAct act) {
   switch (act) {
     case ExtraAct::GlueMatsOn:
       return GuideTr::tr("Glue on the mats");
+    case ExtraAct::GlueMatsIn:
+      return GuideTr::tr("Glue in the photo mats");
     case ExtraAct::GlueLabelOn:
       return GuideTr::tr("Glue on the label");
     case ExtraAct::GlueBowOn:
@@ -47,14 +49,17 @@ QString faceWords(const FacePlace& face, const BuiltDesign& built) {
 
 StepWords wordMats(const Step& step, const BuiltDesign& built) {
   StepWords words;
-  words.title = titleOf(ExtraAct::GlueMatsOn);
+  const bool inside = kindOf(built, step.extra).act == ExtraAct::GlueMatsIn;
+  words.title = titleOf(inside ? ExtraAct::GlueMatsIn : ExtraAct::GlueMatsOn);
   for (const int index : step.pieces) {
     const BuiltPiece& mat = built.pieces.at(static_cast<std::size_t>(index));
     std::vector<int> faces;
     for (const FacePlace& face : mat.role->faces)
       if (face.piece == step.piece) faces.push_back(face.panel);
     words.sentences.append(
-        GuideTr::tr("“%1”: %n piece(s), onto %2.", "", static_cast<int>(faces.size()))
+        (inside ? GuideTr::tr("“%1”: %n piece(s), onto the inside of %2.", "",
+                              static_cast<int>(faces.size()))
+                : GuideTr::tr("“%1”: %n piece(s), onto %2.", "", static_cast<int>(faces.size())))
             .arg(pieceTitle(mat.name),
                  PanelNames(built.pieces.at(static_cast<std::size_t>(step.piece))).list(faces)));
   }
@@ -262,6 +267,7 @@ StepWords wordPartition(const Step& step, const BuiltDesign& built) {
 StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) {
   switch (kindOf(built, step.extra).act) {
     case ExtraAct::GlueMatsOn:
+    case ExtraAct::GlueMatsIn:
       return wordMats(step, built);
     case ExtraAct::GlueLabelOn:
       return wordLabel(step, built, units);

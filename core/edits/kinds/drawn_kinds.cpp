@@ -94,13 +94,13 @@ std::optional<ProblemCode> applyMark(const EditSite& site) {
 
 EditKind textEdit() {
   EditMeasure words{"words", worded("styles", "Words"),
-                    worded("styles", "To be written on the face that becomes the inside."),
+                    worded("styles", "To be written on the face that becomes the outside."),
                     ParameterKind::Length, kSample};
   words.words = true;
   EditKind kind{
       "text",
       worded("styles", "Text"),
-      worded("styles", "A line of words on a panel, on the face that becomes the inside."),
+      worded("styles", "A line of words on a panel, on the face that becomes the outside."),
       EditPlace::Panel,
       {std::move(words),
        editLength("height", worded("styles", "Height"), worded("styles", "Of the letters."), "4 mm",

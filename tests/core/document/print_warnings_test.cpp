@@ -86,6 +86,36 @@ TEST(PrintWarnings, APictureOfAllTonesTakesNoWordsWithoutAPlate) {
   EXPECT_GT(wordsOn(colours).contrast, 4.5);
 }
 
+/// A PNG of its header and its end alone (ISO/IEC 15948, 5.2, 5.3, 11.2.2).
+std::string pngOf(int width, int height) {
+  const auto number = [](int n) {
+    std::string out;
+    for (int shift = 24; shift >= 0; shift -= 8) out += static_cast<char>(n >> shift & 0xFF);
+    return out;
+  };
+  const std::string sum(4, '\0');
+  return std::string("\x89PNG\r\n\x1A\n") + number(13) + "IHDR" + number(width) + number(height) +
+         std::string("\x08\x02\0\0\0", 5) + sum + number(0) + "IEND" + sum;
+}
+
+/// Half a download, and a picture that would fill the memory: they came into a design file by other
+/// ways than this program.
+TEST(PrintWarnings, APictureThatCannotBeShownIsTold) {
+  const auto told = [](const std::string& bytes) {
+    CardColours colours;
+    colours.pattern = PaperPattern{kPicturePaper, Length::mm(40), 0, {}};
+    colours.pattern->picture = PaperPicture{};
+    colours.pattern->picture->file = PictureFile(bytes);
+    return isTold(printWarnings(label({}, 50, 25, colours)), ProblemCode::PictureBroken);
+  };
+  const std::string whole = pngOf(800, 600);
+  EXPECT_FALSE(told(whole));
+  for (std::size_t half = 0; half < whole.size(); ++half) EXPECT_TRUE(told(whole.substr(0, half)));
+  EXPECT_TRUE(told(pngOf(30'000, 20)));
+  EXPECT_TRUE(told(pngOf(9'000, 9'000)));
+  EXPECT_FALSE(told(pngOf(16'000, 3'000)));
+}
+
 /// Words in letters as wide as they come are made to fit their place, round or square, and where
 /// they cannot, that is told.
 TEST(PrintWarnings, WordsFitTheirPlaceOrAreTold) {
