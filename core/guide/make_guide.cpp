@@ -7,6 +7,7 @@
 #include <set>
 
 #include "document/halves.h"
+#include "document/with_punches.h"
 #include "folding/cavity/outside.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
@@ -41,8 +42,9 @@ Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
 
 void addSupplies(const PiecePlans& plans, Guide& guide) {
   const GuidePiece& piece = guide.pieces[static_cast<std::size_t>(plans.index)];
+  const Length rim = isPunched(plans.built) ? kPunchMargin * 2 : Length();
   guide.supplies.push_back(
-      {SupplyKind::Card, piece.count, plans.index, piece.width, piece.height, {}});
+      {SupplyKind::Card, piece.count, plans.index, piece.width + rim, piece.height + rim, {}});
   for (const TapeUse& use : plans.adhesive.tapes) {
     Supply& tape = supplyOf(SupplyKind::Tape, use.width, guide);
     tape.quantity += use.strips * piece.count;

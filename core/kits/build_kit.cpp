@@ -5,6 +5,7 @@
 
 #include "base/excerpt.h"
 #include "document/paper_way.h"
+#include "document/with_punches.h"
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
 
@@ -44,7 +45,9 @@ std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
     found = true;
     const int perSet = item.perPerson * piece.count;
     addDemand(piece.card, blankOf(design, piece, nameOf(design, piece), perSet * built.kit.sets()),
-              {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p}, built);
+              {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p,
+               punchFor(design, piece)},
+              built);
   }
   if (found) return std::nullopt;
   return Problem{
@@ -123,8 +126,8 @@ int BuiltKit::minutes(std::size_t item) const {
 
 BlankDemand blankOf(const BuiltDesign& design, const BuiltPiece& piece, std::string name,
                     int quantity) {
-  BlankDemand blank{std::move(name), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
-                    quantity, true};
+  const auto [width, height] = blankSize(piece);
+  BlankDemand blank{std::move(name), width, height, quantity, true};
   if (!hasWay(piece.card)) return blank;
   blank.mayTurn = false;
   if (quartersToPaper(design, piece) % 2 == 1) std::swap(blank.width, blank.height);

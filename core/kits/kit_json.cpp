@@ -3,6 +3,7 @@
 #include "cutting/trim_steps.h"
 #include "kits/cost_sheet.h"
 #include "kits/plan_kit.h"
+#include "stock/punches.h"
 
 namespace creasewright {
 namespace {
@@ -26,6 +27,13 @@ Json pieceJson(const CutNode& node, const CardPlan& card) {
           {"design", itemJson(card.sources()[demand])},
           {"piece", card.sources()[demand].piece},
           {"name", card.demands()[demand].name}};
+}
+
+Json punchJson(const std::optional<Punch>& punch) {
+  if (!punch) return nullptr;
+  return {{"shape", punchShapeName(punch->shape)},
+          {"width", mm(punch->width)},
+          {"height", mm(punch->height)}};
 }
 
 Json treeJson(const CutNode& node) {
@@ -68,7 +76,8 @@ Json cardJson(const CardPlan& card) {
                        {"w", mm(card.demands()[d].width)},
                        {"h", mm(card.demands()[d].height)},
                        {"quantity", card.demands()[d].quantity},
-                       {"left_over", over[d]}});
+                       {"left_over", over[d]},
+                       {"punch", punchJson(card.sources()[d].punch)}});
   Json fewest = nullptr;
   if (card.fewest) fewest = {{"sheets", card.fewest->sheets}, {"cost", card.fewest->cost}};
   return {{"card", card.card().name},      {"plan", planGoalText(card.goal())},

@@ -106,6 +106,12 @@ QString comesOff(const TrimStep& step, const CardPlan& card) {
       .arg(off, letter(card, static_cast<std::size_t>(step.restDemand)));
 }
 
+/// A blank with the punch that it is for.
+QString withPunch(const QString& blank, const BlankSource& source) {
+  return source.punch ? KitTr::tr("%1, for the %2 punch").arg(blank, punchName(*source.punch))
+                      : blank;
+}
+
 QString cutSentence(const TrimStep& step, const CardPlan& card, Unit unit) {
   const QString act = QStringLiteral("%1: %2.").arg(setAndCut(step, unit), comesOff(step, card));
   const QString take = takeUp(step);
@@ -223,9 +229,10 @@ QStringList packingLines(const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
     for (std::size_t d = 0; d < card.demands().size(); ++d) {
-      lines.append(KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources()[d].perSet)
-                       .arg(letter(card, d), blankTitle(card, d),
-                            size(card.demands()[d].width, card.demands()[d].height, unit)));
+      const QString blank = KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources()[d].perSet)
+                                .arg(letter(card, d), blankTitle(card, d),
+                                     size(card.demands()[d].width, card.demands()[d].height, unit));
+      lines.append(withPunch(blank, card.sources()[d]));
     }
   }
   return lines;
