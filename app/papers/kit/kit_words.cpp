@@ -238,6 +238,29 @@ QStringList packingLines(const KitPlan& plan, Unit unit) {
   return lines;
 }
 
+QStringList packingNames(const KitPlan& plan) {
+  QStringList lines;
+  for (const CardPlan& card : plan.cards)
+    for (std::size_t d = 0; d < card.demands().size(); ++d)
+      lines.append(withPunch(KitTr::tr("%n of %1: %2", "", card.sources()[d].perSet)
+                                 .arg(letter(card, d), blankTitle(card, d)),
+                             card.sources()[d]));
+  return lines;
+}
+
+QStringList packingLetters(const KitPlan& plan) {
+  QStringList letters;
+  for (const CardPlan& card : plan.cards)
+    for (std::size_t d = 0; d < card.demands().size(); ++d) {
+      const BlankSource& source = card.sources()[d];
+      QString blank = letter(card, d);
+      if (source.perSet > 1) blank = QStringLiteral("%1 × %2").arg(source.perSet).arg(blank);
+      if (source.punch) blank += QStringLiteral(" (%1)").arg(punchName(*source.punch));
+      letters.append(blank);
+    }
+  return {KitTr::tr("Blanks: %1").arg(letters.join(QStringLiteral(", ")))};
+}
+
 QStringList offcutSizes(const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {

@@ -46,6 +46,11 @@ QString itemTitle(const KitItem& item);
 QString blankTitle(const CardPlan& card, std::size_t demand);
 /// What goes into one person's bag.
 QStringList packingLines(const KitPlan& plan, Unit unit);
+/// The same without sizes.
+QStringList packingNames(const KitPlan& plan);
+/// The same by letters alone, as one line: `Blanks: A, 2 × B, C (2 in circle)`, with what punches
+/// them.
+QStringList packingLetters(const KitPlan& plan);
 /// Every offcut of a card that is worth keeping, by size, with how many there are.
 QStringList offcutSizes(const KitPlan& plan, Unit unit);
 /// What was found that could be made of the offcuts, each for itself.
