@@ -145,7 +145,9 @@ class GuideWriter {
 
   /// The ribbon, and the tape by which its ends are held.
   void addRibbonSupplies(const RibbonNeed& ribbon) {
-    guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    const Extra& extra = built_.design.extras[static_cast<std::size_t>(ribbon.extra)];
+    guide_.supplies.push_back(
+        {SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length, extra.card.colours.face});
     if (!ribbon.pull || !ribbon.pull->taped) return;
     const bool inches = unitOf(built_.design.grid) == Unit::Inch;
     const Length width = inches ? Length::inches(3, 8) : mm(9);

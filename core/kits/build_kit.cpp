@@ -62,22 +62,27 @@ void addPlainBlanks(BuiltKit& built) {
               {-1, {}, blank.perPerson}, built);
 }
 
+/// Width or thickness, and a ribbon's colour as text.
+using NeedKey = std::pair<Length, std::string>;
+
 struct Needs {
-  std::map<Length, TapeNeed> foams;
-  std::map<Length, TapeNeed> tapes;
-  std::map<Length, TapeNeed> ribbons;
+  std::map<NeedKey, TapeNeed> foams;
+  std::map<NeedKey, TapeNeed> tapes;
+  std::map<NeedKey, TapeNeed> ribbons;
 };
 
 void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
   for (const Supply& supply : guide.supplies) {
     if (supply.kind == SupplyKind::LiquidGlue) glue += supply.quantity * sets;
-    std::map<Length, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
-                                      : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
-                                      : supply.kind == SupplyKind::FoamDots ? &needs.foams
-                                                                            : nullptr;
+    std::map<NeedKey, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
+                                       : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
+                                       : supply.kind == SupplyKind::FoamDots ? &needs.foams
+                                                                             : nullptr;
     if (all == nullptr) continue;
-    TapeNeed& tape = (*all)[supply.width];
+    TapeNeed& tape =
+        (*all)[{supply.width, supply.colour ? hexText(*supply.colour) : std::string()}];
     tape.width = supply.width;
+    tape.colour = supply.colour;
     tape.length += supply.length * sets;
     tape.strips += supply.quantity * sets;
   }
@@ -92,9 +97,9 @@ void addSupplies(BuiltKit& built) {
       addSupplies(built.items[i]->guide, built.kit.sets() * item.perPerson, needs,
                   built.gluePlaces);
   }
-  for (const auto& [width, tape] : needs.tapes) built.tapes.push_back(tape);
-  for (const auto& [width, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
-  for (const auto& [thickness, foam] : needs.foams) built.foams.push_back(foam);
+  for (const auto& [key, tape] : needs.tapes) built.tapes.push_back(tape);
+  for (const auto& [key, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
+  for (const auto& [key, foam] : needs.foams) built.foams.push_back(foam);
 }
 
 Result<std::shared_ptr<const BuiltItem>> builtItem(const Design& design, const BuiltKit* known) {

@@ -33,6 +33,7 @@ struct TapeNeed {
   Length width;
   Length length;
   int strips = 0;
+  std::optional<Colour> colour = {};  ///< of ribbon
 };
 
 /// A design of a class and how it is made.
@@ -48,7 +49,7 @@ struct BuiltKit {
   std::vector<std::shared_ptr<const BuiltItem>> items;  ///< by ClassKit::items
   std::vector<CardBlanks> cards;
   std::vector<TapeNeed> tapes;    ///< by width
-  std::vector<TapeNeed> ribbons;  ///< by width
+  std::vector<TapeNeed> ribbons;  ///< by width, one for each colour
   std::vector<TapeNeed> foams;    ///< `strips` foam dots of the thickness `width`
   int gluePlaces = 0;
 

@@ -44,6 +44,11 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
       return GuideTr::tr("%n foam dot(s), %1 thick", "", supply.quantity)
           .arg(guideLength(supply.width, units));
     case SupplyKind::Ribbon:
+      if (supply.colour) {
+        return GuideTr::tr("%1 of ribbon, %2 wide, %3")
+            .arg(guideLength(supply.length, units), guideLength(supply.width, units),
+                 colourName(*supply.colour));
+      }
       return GuideTr::tr("%1 of ribbon, %2 wide")
           .arg(guideLength(supply.length, units), guideLength(supply.width, units));
   }

@@ -26,6 +26,21 @@ QString letter(const CardPlan& card, std::size_t demand) {
 /// A name whose words stay on one line.
 QString unbroken(QString name) { return name.replace(QLatin1Char(' '), QChar(QChar::Nbsp)); }
 
+/// How a pattern lies on the sheet as it is drawn; a sheet that is turned for its first cut is
+/// laid by the words of that.
+QString patternNote(const Layout& layout, const CardPlan& card) {
+  const std::optional<PaperPattern>& paper = card.card().colours.pattern;
+  const bool turned = liesTurned(layout);
+  if (!paper || turnsOf(*paper) != Turns::None) {
+    return turned ? KitTr::tr("As the sheet lies drawn, the pattern runs from left to right.")
+                  : KitTr::tr("Lay the sheet as drawn: the pattern runs up and down.");
+  }
+  const QString top = turned
+                          ? KitTr::tr("As the sheet lies drawn, the pattern’s top is at the right.")
+                          : KitTr::tr("Lay the sheet as drawn: the pattern’s top is at the top.");
+  return KitTr::tr("%1 Mark the edge that the arrow points to on the back of each blank.").arg(top);
+}
+
 /// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
 /// person must mind about a sheet is said here.
 QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const CardPlan& card) {
@@ -45,12 +60,7 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const Card
   }
   if (sheet.oneSided)
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
-  if (sheet.pattern || hasWay(card.card()))
-    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
-  const std::optional<PaperPattern>& paper = card.card().colours.pattern;
-  if (paper && turnsOf(*paper) == Turns::None)
-    notes.append(
-        KitTr::tr("The pattern has an up: mark the upper edge of each blank on its back."));
+  if (sheet.pattern || hasWay(card.card())) notes.append(patternNote(layout, card));
   return notes;
 }
 
@@ -297,6 +307,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, U
   words.title = KitTr::tr("Layout %1: cut %n sheet(s) of %2 alike", "", layout.count)
                     .arg(number)
                     .arg(unbroken(stockName(sheet.name)));
+  words.card = KitTr::tr("Card: %1").arg(cardName(card.card()));
   const std::vector<int> counts = blanksOf(layout, card.demands().size());
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {

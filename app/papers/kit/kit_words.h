@@ -56,9 +56,10 @@ QStringList offcutSizes(const KitPlan& plan, Unit unit);
 /// What was found that could be made of the offcuts, each for itself.
 QStringList offcutLines(const KitPlan& plan);
 
-/// A layout's heading, notes, blanks, its cuts in order and its offcuts.
+/// A layout's heading, card, notes, blanks, its cuts in order and its offcuts.
 struct LayoutWords {
   QString title;
+  QString card;       ///< which it is cut from, with colours and pattern
   QStringList notes;  ///< what to mind about the sheet
   QStringList blanks;
   struct Cut {

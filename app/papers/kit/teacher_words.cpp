@@ -1,6 +1,7 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
 #include "document/with_punches.h"
 #include "papers/kit/kit_words.h"
@@ -113,9 +114,13 @@ QStringList bagLengths(const KitPlan& plan, Unit unit) {
   for (const TapeNeed& need : plan.built->tapes)
     lines.append(KitTr::tr("Double-sided tape %1 wide: %2")
                      .arg(lengthText(need.width, unit), eachBag(need, sets, unit)));
-  for (const TapeNeed& need : plan.built->ribbons)
-    lines.append(KitTr::tr("Ribbon %1 wide: %2")
-                     .arg(lengthText(need.width, unit), eachBag(need, sets, unit)));
+  for (const TapeNeed& need : plan.built->ribbons) {
+    const QString width = lengthText(need.width, unit);
+    const QString each = eachBag(need, sets, unit);
+    lines.append(
+        need.colour ? KitTr::tr("Ribbon %1 wide, %2: %3").arg(width, colourName(*need.colour), each)
+                    : KitTr::tr("Ribbon %1 wide: %2").arg(width, each));
+  }
   return lines;
 }
 
