@@ -4728,10 +4728,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <source>Punch “%1” with your punch of %2.</source>
-        <translation>„%1“ mit dem Motivlocher von %2 stanzen.</translation>
-    </message>
-    <message>
         <source>Stamp the words onto “%1” and let them dry.</source>
         <translation>Die Worte auf „%1“ stempeln und trocknen lassen.</translation>
     </message>
@@ -4797,10 +4793,6 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>%n Schaumstoffpunkt, %1 dick</numerusform>
             <numerusform>%n Schaumstoffpunkte, %1 dick</numerusform>
         </translation>
-    </message>
-    <message>
-        <source>Punches of the sizes that the steps name</source>
-        <translation>Motivlocher in den Größen, die die Schritte nennen</translation>
     </message>
     <message>
         <source>“%1”</source>
@@ -4895,6 +4887,18 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Both flaps lie flat.</source>
         <translation>Beide Laschen liegen flach an.</translation>
+    </message>
+    <message>
+        <source>Punch “%1” with your %2 punch.</source>
+        <translation>„%1“ mit dem Motivlocher %2 stanzen.</translation>
+    </message>
+    <message>
+        <source>%1 of ribbon, %2 wide, %3</source>
+        <translation>%1 Schleifenband, %2 breit, %3</translation>
+    </message>
+    <message>
+        <source>Punches: %1 (they reach 30 to 40 mm in from an edge, through card of up to 250 g/m²)</source>
+        <translation>Motivlocher: %1 (sie reichen 30 bis 40 mm vom Rand hinein und stanzen Karton bis 250 g/m²)</translation>
     </message>
 </context>
 <context>
@@ -5261,10 +5265,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Trägermatten von %1 × %2. Vor dem Kurs aus jedem Karton ein Netz zur Probe schneiden; nicht in die laufende Maschine greifen und die Sicherheitshinweise des Herstellers befolgen.</translation>
     </message>
     <message>
-        <source>Mind the pattern’s way: lay the sheet as drawn.</source>
-        <translation>Auf die Richtung des Musters achten: den Bogen wie gezeichnet legen.</translation>
-    </message>
-    <message>
         <source>What is narrower than %1 is cut with a knife, not at the trimmer: on a mat, along a metal ruler, fingers behind its edge.</source>
         <translation>Was schmaler als %1 ist, mit dem Messer schneiden, nicht am Papierschneider: auf einer Schneidematte, am Metalllineal entlang, die Finger hinter dessen Kante.</translation>
     </message>
@@ -5495,10 +5495,6 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message>
-        <source>The pattern has an up: mark the upper edge of each blank on its back.</source>
-        <translation>Das Muster hat ein Oben: die obere Kante jedes Zuschnitts auf der Rückseite anzeichnen.</translation>
-    </message>
-    <message>
         <source>Lay the sheet on its long side as drawn: its grain runs from left to right.</source>
         <translation>Den Bogen quer legen wie gezeichnet: Die Laufrichtung geht von links nach rechts.</translation>
     </message>
@@ -5518,18 +5514,61 @@ Frei unter der MIT-Lizenz.</translation>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n set(s) of punches</source>
-        <translation>
-            <numerusform>%n Satz Motivlocher</numerusform>
-            <numerusform>%n Sätze Motivlocher</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n sheet(s) of %1, %2</source>
         <translation>
             <numerusform>%n Bogen %1, %2</numerusform>
             <numerusform>%n Bögen %1, %2</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>As the sheet lies drawn, the pattern runs from left to right.</source>
+        <translation>So wie der Bogen gezeichnet liegt, läuft das Muster von links nach rechts.</translation>
+    </message>
+    <message>
+        <source>Lay the sheet as drawn: the pattern runs up and down.</source>
+        <translation>Den Bogen wie gezeichnet legen: Das Muster läuft von oben nach unten.</translation>
+    </message>
+    <message>
+        <source>As the sheet lies drawn, the pattern’s top is at the right.</source>
+        <translation>So wie der Bogen gezeichnet liegt, zeigt die Oberkante des Musters nach rechts.</translation>
+    </message>
+    <message>
+        <source>Lay the sheet as drawn: the pattern’s top is at the top.</source>
+        <translation>Den Bogen wie gezeichnet legen: Das Muster steht aufrecht.</translation>
+    </message>
+    <message>
+        <source>%1 Mark the edge that the arrow points to on the back of each blank.</source>
+        <translation>%1 Auf der Rückseite jedes Zuschnitts die Kante anzeichnen, auf die der Pfeil zeigt.</translation>
+    </message>
+    <message>
+        <source>%1, for the %2 punch</source>
+        <translation>%1, für den Motivlocher %2</translation>
+    </message>
+    <message>
+        <source>Blanks: %1</source>
+        <translation>Zuschnitte: %1</translation>
+    </message>
+    <message>
+        <source>Card: %1</source>
+        <translation>Karton: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Ribbon %1 wide, %3: %2 in %n piece(s)</source>
+        <translation>
+            <numerusform>Schleifenband %1 breit, %3: %2 in %n Stück</numerusform>
+            <numerusform>Schleifenband %1 breit, %3: %2 in %n Stücken</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n set(s) of punches (%1)</source>
+        <translation>
+            <numerusform>%n Satz Motivlocher (%1)</numerusform>
+            <numerusform>%n Sätze Motivlocher (%1)</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Ribbon %1 wide, %2: %3</source>
+        <translation>Schleifenband, %1 breit, %2: %3</translation>
     </message>
 </context>
 <context>
@@ -5881,6 +5920,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>A back page: turn the printed sheet over sideways, as one turns a page of a book, and cut from the front.</source>
         <translation>Eine Rückseite: den bedruckten Bogen seitlich wenden, wie man eine Buchseite umblättert, und von vorn ausschneiden.</translation>
+    </message>
+    <message>
+        <source>up</source>
+        <translation>oben</translation>
     </message>
 </context>
 <context>
@@ -7020,6 +7063,30 @@ Frei unter der MIT-Lizenz.</translation>
         <source>“%2” is no choice for %1. Choose one of these: %3.</source>
         <translation>„%2“ steht bei %1 nicht zur Wahl. Eines davon wählen: %3.</translation>
     </message>
+    <message>
+        <source>Row %2 of “%1” has the colour “%3”, which is not known. Write one that “creasewright cards” lists, as in sage or sage/cream, or its sRGB value, such as #9AAF90.</source>
+        <translation>Zeile %2 von „%1“ hat die unbekannte Farbe „%3“. Eine schreiben, die „creasewright cards“ auflistet, wie sage oder sage/cream, oder ihren sRGB-Wert, wie #9AAF90.</translation>
+    </message>
+    <message>
+        <source>Row %2 of “%1” has the colour “%3”, which is not known. Like it are: %4. An sRGB value will do too, such as #9AAF90.</source>
+        <translation>Zeile %2 von „%1“ hat die unbekannte Farbe „%3“. Ähnlich sind: %4. Ein sRGB-Wert geht auch, wie #9AAF90.</translation>
+    </message>
+    <message>
+        <source>“%1” is no table: it holds bytes that no text has. Choose a table of comma-separated values, as a spreadsheet writes it.</source>
+        <translation>„%1“ ist keine Tabelle: Die Datei enthält Bytes, die in keinem Text vorkommen. Eine Tabelle mit durch Komma getrennten Werten wählen, wie sie eine Tabellenkalkulation schreibt.</translation>
+    </message>
+    <message>
+        <source>“%1” has a column “%2”, which is not known. Known are: %3. Rename it or take it out.</source>
+        <translation>„%1“ hat eine unbekannte Spalte „%2“. Bekannt sind: %3. Die Spalte umbenennen oder herausnehmen.</translation>
+    </message>
+    <message>
+        <source>No sheet serves “%1” in %2: the listed ones have other colours. Add a sheet of that colour, or one without a colour.</source>
+        <translation>Kein Bogen passt zu „%1“ in %2: Die aufgelisteten haben andere Farben. Einen Bogen dieser Farbe hinzufügen oder einen ohne Farbe.</translation>
+    </message>
+    <message>
+        <source>Row %2 of “%1” gives the shape “%3” two measures, %4 and %5, but it has one. Leave the height empty, or name another shape.</source>
+        <translation>Zeile %2 von „%1“ nennt zur Form „%3“ zwei Maße, %4 und %5, sie hat aber nur eines. Die Höhe leer lassen oder eine andere Form nennen.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -7979,6 +8046,15 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Shape</source>
         <translation>Form</translation>
+    </message>
+    <message>
+        <source>%1 %2</source>
+        <comment>size and shape of a punch</comment>
+        <translation>%2 %1</translation>
+    </message>
+    <message>
+        <source>Colour (sage/cream)</source>
+        <translation>Farbe (sage/cream)</translation>
     </message>
 </context>
 <context>

@@ -724,17 +724,24 @@
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n set(s) of punches</source>
-        <translation>
-            <numerusform>%n set of punches</numerusform>
-            <numerusform>%n sets of punches</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
         <source>%n sheet(s) of %1, %2</source>
         <translation>
             <numerusform>%n sheet of %1, %2</numerusform>
             <numerusform>%n sheets of %1, %2</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Ribbon %1 wide, %3: %2 in %n piece(s)</source>
+        <translation>
+            <numerusform>Ribbon %1 wide, %3: %2 in %n piece</numerusform>
+            <numerusform>Ribbon %1 wide, %3: %2 in %n pieces</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n set(s) of punches (%1)</source>
+        <translation>
+            <numerusform>%n set of punches (%1)</numerusform>
+            <numerusform>%n sets of punches (%1)</numerusform>
         </translation>
     </message>
 </context>

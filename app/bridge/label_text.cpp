@@ -146,6 +146,7 @@ const char* sourceText(std::string_view code) {
       {"corner-right", QT_TRANSLATE_NOOP("labels", "right")},
       {"corner-bottom", QT_TRANSLATE_NOOP("labels", "bottom")},
       {"corner-top", QT_TRANSLATE_NOOP("labels", "top")},
+      {"pattern-up", QT_TRANSLATE_NOOP("labels", "up")},
       {"fence", QT_TRANSLATE_NOOP("labels", "fence")},
       {"measures-heading", QT_TRANSLATE_NOOP("labels", "Measures")},
       {"card", QT_TRANSLATE_NOOP("labels", "%1, %2 thick")},

@@ -200,6 +200,23 @@ QString unknownColour(const Values& v) {
       .arg(v.at(0), near);
 }
 
+/// The same of a row of a table.
+QString rowColour(const Values& v) {
+  QStringList near;
+  for (std::size_t i = 2; i < v.count(); ++i) near += v.at(i);
+  if (near.isEmpty()) {
+    return Say::tr(
+               "Row %2 of “%1” has the colour “%3”, which is not known. Write one that "
+               "“creasewright cards” lists, as in sage or sage/cream, or its sRGB value, such as "
+               "#9AAF90.")
+        .arg(v.where(), v.at(0), v.at(1));
+  }
+  return Say::tr(
+             "Row %2 of “%1” has the colour “%3”, which is not known. Like it are: %4. An sRGB "
+             "value will do too, such as #9AAF90.")
+      .arg(v.where(), v.at(0), v.at(1), near.join(QStringLiteral(", ")));
+}
+
 /// With the patterns that the name is like, where there are any.
 QString unknownPattern(const Values& v) {
   const QString near = namesLikeIt(v);
@@ -603,6 +620,29 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::TableUnreadable:
       return Say::tr("Row %2 of “%1” cannot be read: “%3”. Correct it and read the table again.")
           .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::TableNoText:
+      return Say::tr(
+                 "“%1” is no table: it holds bytes that no text has. Choose a table of "
+                 "comma-separated values, as a spreadsheet writes it.")
+          .arg(v.where());
+    case ProblemCode::ColumnUnknown:
+      return Say::tr(
+                 "“%1” has a column “%2”, which is not known. Known are: %3. Rename it or take "
+                 "it out.")
+          .arg(v.where(), v.at(0), v.at(1));
+    case ProblemCode::RowColour:
+      return rowColour(v);
+    case ProblemCode::NoSheetOfColour:
+      return Say::tr(
+                 "No sheet serves “%1” in %2: the listed ones have other colours. Add a sheet of "
+                 "that colour, or one without a colour.")
+          .arg(v.where(), v.at(0));
+    case ProblemCode::PunchNotRound:
+      return Say::tr(
+                 "Row %2 of “%1” gives the shape “%3” two measures, %4 and %5, but it has one. "
+                 "Leave the "
+                 "height empty, or name another shape.")
+          .arg(v.where(), v.at(0), v.at(1), v.at(2), v.at(3));
     case ProblemCode::GrainConflict:
       return Say::tr(
                  "The blank of “%1”, %2 × %3, fits no sheet along the grain. Let it be turned, or "

@@ -3,6 +3,7 @@
 #include <QCoreApplication>
 #include <algorithm>
 
+#include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "patterns/pattern.h"
 
@@ -85,6 +86,22 @@ QString paperName(const PaperPattern& paper) {
   return colours.isEmpty() ? name
                            : QCoreApplication::translate("patterns", "%1 in %2")
                                  .arg(name, colours.join(QStringLiteral(", ")));
+}
+
+QString punchName(const Punch& punch) {
+  const bool inches =
+      ToolGrid::sixteenthInch().holds(punch.width) && ToolGrid::sixteenthInch().holds(punch.height);
+  const Unit unit = inches ? Unit::Inch : Unit::Millimetre;
+  const Worded shape = shapeWords().at(static_cast<std::size_t>(punch.shape));
+  QString called = styleText(shape);
+  // English writes it small, other languages as they have it.
+  if (called == text(shape.source())) called = called.toLower();
+  const QString size = isRound(punch.shape)
+                           ? lengthText(punch.width, unit)
+                           : QStringLiteral("%1 × %2").arg(lengthText(punch.width, unit, false),
+                                                           lengthText(punch.height, unit));
+  return QCoreApplication::translate("stock", "%1 %2", "size and shape of a punch")
+      .arg(size, called);
 }
 
 QString stockName(const std::string& name) {

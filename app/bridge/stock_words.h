@@ -3,6 +3,7 @@
 #include <QString>
 #include <string>
 
+#include "extras/punch.h"
 #include "fit/card.h"
 
 namespace creasewright {
@@ -19,5 +20,9 @@ QString paperName(const PaperPattern& paper);
 
 /// The same for a sheet or a supply.
 QString stockName(const std::string& name);
+
+/// `2 in circle`: in inches where it is whole sixteenths of them, as such punches are sold and
+/// called, else in millimetres.
+QString punchName(const Punch& punch);
 
 }  // namespace creasewright

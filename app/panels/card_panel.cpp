@@ -49,7 +49,7 @@ CardPanel::CardPanel(DesignSession& session, QWidget* parent)
   connect(
       stock_, &CardBox::cardPicked, this,
       [this](Card card) {
-        card.colours = session_.design().card.colours;
+        card.colours = coloursOf(card, session_.design().card.colours);
         changeCard(session_, card);
       });
   const auto colour = [this](std::optional<Colour> CardColours::*side) {

@@ -17,7 +17,7 @@ bool isPunched(const Extra& extra) {
 
 void changeDressing(DesignSession& session, std::vector<Extra> extras, const QString& words,
                     const QString& field) {
-  if (std::ranges::any_of(extras, isPunched)) {
+  if (std::ranges::any_of(extras, [](const Extra& extra) { return isPunched(extra); })) {
     const Result<std::vector<Punch>> punches = ownPunches();
     if (punches && !punches->empty()) {
       Design design = session.design();

@@ -79,7 +79,7 @@ void ExtraRow::makeCard() {
   card_ = new CardBox(this);
   card_->offer(clearFilm());
   connect(card_, &CardBox::cardPicked, this, [this](Card picked) {
-    picked.colours = extra().card.colours;
+    picked.colours = coloursOf(picked, extra().card.colours);
     change({}, [&](Extra& extra) { extra.card = picked; });
   });
   addLabelledField(layout_, tr("Card"), card_);

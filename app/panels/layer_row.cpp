@@ -65,7 +65,7 @@ void LayerRow::makeHeading() {
 void LayerRow::makeCard() {
   card_ = new CardBox(this);
   connect(card_, &CardBox::cardPicked, this, [this](Card picked) {
-    picked.colours = layer().card.colours;
+    picked.colours = coloursOf(picked, layer().card.colours);
     changeLayer({}, [&](ExtraLayer& each) { each.card = picked; });
   });
   addLabelledField(layout_, tr("Card"), card_);

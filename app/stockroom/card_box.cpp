@@ -14,9 +14,11 @@ namespace {
 
 constexpr int kFewestLetters = 12;
 
-/// The row of a card that is listed under its id, or that weighs and measures the same.
+/// The row of a card that is listed in its colours, or under its id, or that weighs and measures
+/// the same.
 std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
-  auto found = std::ranges::find(listed, card.id, &Card::id);
+  auto found = std::ranges::find(listed, card);
+  if (found == listed.end()) found = std::ranges::find(listed, card.id, &Card::id);
   if (card.id.empty() || found == listed.end()) {
     found = std::ranges::find_if(
         listed,
@@ -29,6 +31,10 @@ std::size_t rowOf(const Card& card, const std::vector<Card>& listed) {
 }
 
 }  // namespace
+
+CardColours coloursOf(const Card& picked, const CardColours& now) {
+  return picked.colours == CardColours() ? now : picked.colours;
+}
 
 CardBox::CardBox(QWidget* parent) : QComboBox(parent) {
   setSizeAdjustPolicy(QComboBox::AdjustToMinimumContentsLengthWithIcon);

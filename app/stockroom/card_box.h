@@ -7,6 +7,9 @@
 
 namespace creasewright {
 
+/// The colours of a picked card: its own, or, where it tells none, those that there are now.
+CardColours coloursOf(const Card& picked, const CardColours& now);
+
 /// Cards to choose from: ours, then the person's own from their list of sheets, read again whenever
 /// the window comes back to the front.
 class CardBox : public QComboBox {

@@ -45,6 +45,7 @@ QString columnTitle(const std::string& name) {
       {"pattern", QT_TRANSLATE_NOOP("stock", "Pattern upright (1)")},
       {"at_hand", QT_TRANSLATE_NOOP("stock", "At hand")},
       {"limit", QT_TRANSLATE_NOOP("stock", "No more (1)")},
+      {"colour", QT_TRANSLATE_NOOP("stock", "Colour (sage/cream)")},
       {"shape", QT_TRANSLATE_NOOP("stock", "Shape")}};
   for (const auto& [code, title] : kTitles)
     if (code == name) return QCoreApplication::translate("stock", title);

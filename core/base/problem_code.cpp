@@ -176,6 +176,16 @@ std::string_view codeName(ProblemCode code) {
       return "not-a-kit";
     case ProblemCode::TableUnreadable:
       return "table-unreadable";
+    case ProblemCode::TableNoText:
+      return "table-no-text";
+    case ProblemCode::ColumnUnknown:
+      return "column-unknown";
+    case ProblemCode::RowColour:
+      return "row-colour";
+    case ProblemCode::NoSheetOfColour:
+      return "no-sheet-of-colour";
+    case ProblemCode::PunchNotRound:
+      return "punch-not-round";
     case ProblemCode::GrainConflict:
       return "grain-conflict";
     case ProblemCode::PieceUnknown:
@@ -227,7 +237,7 @@ std::string_view codeName(ProblemCode code) {
 }
 
 std::optional<ProblemCode> codeNamed(std::string_view name) {
-  for (int i = 0; i <= static_cast<int>(ProblemCode::FieldUnreadable); ++i)
+  for (int i = 0; i <= static_cast<int>(ProblemCode::PunchNotRound); ++i)
     if (codeName(static_cast<ProblemCode>(i)) == name) return static_cast<ProblemCode>(i);
   return std::nullopt;
 }

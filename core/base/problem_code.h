@@ -133,6 +133,11 @@ enum class ProblemCode {
   FieldMissing,     // where = field
   PrintScaleOff,    // where = across or down; printed, drawn, least, most
   FieldUnreadable,  // where = field, text
+  TableNoText,      // where = path: bytes that no table has
+  ColumnUnknown,    // where = path, column, the known ones
+  RowColour,        // where = path, row number, text, up to three colours that are like it
+  NoSheetOfColour,  // where = card, its colours and pattern as written
+  PunchNotRound     // where = path, row number, shape, width, height as written
 };
 
 /// Stable kebab-case name of a code, for JSON output and tests.

@@ -9,6 +9,8 @@
 namespace creasewright {
 namespace {
 
+constexpr std::string_view kPlainCard = "plain";
+
 constexpr std::array kNamed{
     NamedColour{"white", worded("colours", "white"), {0xFA, 0xFA, 0xF7}},
     NamedColour{"cream", worded("colours", "cream"), {0xF6, 0xEC, 0xD0}},
@@ -51,15 +53,31 @@ Result<Colour> parseColour(std::string_view text) {
   return unknownAmong(ProblemCode::ColourUnknown, text, known);
 }
 
+std::string colourText(Colour colour) {
+  const auto named = std::ranges::find(kNamed, colour, &NamedColour::colour);
+  return named == kNamed.end() ? hexText(colour) : std::string(named->id);
+}
+
+std::string cardColourText(const CardColours& colours) {
+  const auto side = [](const std::optional<Colour>& colour) {
+    return colour ? colourText(*colour) : std::string(kPlainCard);
+  };
+  return side(colours.face) + (colours.back ? "/" + side(colours.back) : "");
+}
+
 Result<CardColours> parseCardColours(std::string_view text) {
-  if (text == "plain") return CardColours{};
+  CardColours colours;
   const std::size_t slash = text.find('/');
-  const Result<Colour> face = parseColour(text.substr(0, slash));
-  if (!face) return face.problem();
-  if (slash == std::string_view::npos) return CardColours{*face, std::nullopt};
+  if (text.substr(0, slash) != kPlainCard) {
+    const Result<Colour> face = parseColour(text.substr(0, slash));
+    if (!face) return face.problem();
+    colours.face = *face;
+  }
+  if (slash == std::string_view::npos) return colours;
   const Result<Colour> back = parseColour(text.substr(slash + 1));
   if (!back) return back.problem();
-  return CardColours{.face = *face, .back = *back};
+  colours.back = *back;
+  return colours;
 }
 
 }  // namespace creasewright

@@ -2,6 +2,7 @@
 
 #include <optional>
 #include <span>
+#include <string>
 #include <string_view>
 
 #include "base/colour.h"
@@ -40,7 +41,14 @@ std::span<const NamedColour> namedColours();
 /// Reads `sage`, or `#8FA88A`. Error: ColourUnknown, with up to three names that are like it.
 Result<Colour> parseColour(std::string_view text);
 
-/// Reads `sage`, `sage/cream` or `plain`: the face, then the back. Error: ColourUnknown.
+/// A colour as parseColour reads it: by its name where it has one.
+std::string colourText(Colour colour);
+
+/// Both sides as parseCardColours reads them; a pattern is left out.
+std::string cardColourText(const CardColours& colours);
+
+/// Reads `sage`, `sage/cream`, `plain` or `plain/cream`: the face, then the back. Error:
+/// ColourUnknown.
 Result<CardColours> parseCardColours(std::string_view text);
 
 }  // namespace creasewright

@@ -129,6 +129,26 @@ Result<CardColours> withPaper(CardColours colours, PaperPattern paper, std::stri
   return colours;
 }
 
+std::string patternText(const CardColours& colours) {
+  if (!colours.pattern) return {};
+  const PaperPattern& paper = *colours.pattern;
+  std::string out = paper.id + ":scale=" + exactText(paper.scale);
+  if (paper.turn != 0) out += ":turn=" + std::to_string(paper.turn);
+  if (!paper.colours.empty() && !paper.picture) {
+    out += ":colours=";
+    for (std::size_t i = 0; i < paper.colours.size(); ++i)
+      out += (i == 0 ? "" : "/") + colourText(paper.colours[i]);
+  }
+  if (paper.picture) {
+    if (!paper.picture->tiled) out += ":tiled=no";
+    if (paper.picture->right != Length()) out += ":right=" + exactText(paper.picture->right);
+    if (paper.picture->up != Length()) out += ":up=" + exactText(paper.picture->up);
+  }
+  if (paper.plate) out += ":plate=yes";
+  if (colours.patternBehind) out += ":side=back";
+  return out;
+}
+
 std::optional<PictureText> pictureText(std::string_view text) {
   constexpr std::string_view kHead = "picture:";
   if (!text.starts_with(kHead)) return std::nullopt;

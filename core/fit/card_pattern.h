@@ -1,6 +1,7 @@
 #pragma once
 
 #include <optional>
+#include <string>
 #include <string_view>
 
 #include "base/result.h"
@@ -25,6 +26,9 @@ Result<CardColours> withPattern(CardColours colours, std::string_view text);
 /// `tiled=no`, `right=5mm` and `up=-3mm` too. Errors: PatternUnreadable, PatternScaleOff,
 /// PatternColours, ColourUnknown.
 Result<CardColours> withPaper(CardColours colours, PaperPattern paper, std::string_view settings);
+
+/// A card's pattern as withPattern() reads it (of a picture without its file); empty without one.
+std::string patternText(const CardColours& colours);
 
 /// What follows `picture:` parted into the path of its file and the settings behind it: a path may
 /// have colons, but none before a setting's name.

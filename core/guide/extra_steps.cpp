@@ -112,10 +112,6 @@ std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece) {
   return extras;
 }
 
-bool isPunched(const BuiltPiece& piece) {
-  return piece.role && piece.role->layer && piece.role->layer->punched;
-}
-
 std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing) {
   std::vector<int> extras;
   for (const BuiltPiece& part : built.pieces)

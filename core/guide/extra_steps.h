@@ -22,9 +22,6 @@ Step pullStep(const BuiltDesign& built, int ribbon);
 /// inside, then mats, then what is glued onto them.
 std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece);
 
-/// Whether a punch makes the piece, and no knife.
-bool isPunched(const BuiltPiece& piece);
-
 /// Extras with pieces placed so (Placing::Hanging, Round, Inside).
 std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing);
 

@@ -1,8 +1,10 @@
 #pragma once
 
+#include <optional>
 #include <string>
 #include <vector>
 
+#include "base/colour.h"
 #include "making/cut_plan.h"
 #include "making/fold_plan.h"
 #include "making/glue_tape.h"
@@ -15,7 +17,7 @@ enum class SupplyKind { Card, Tape, LiquidGlue, Ribbon, FoamDots };
 
 /// Something to have at hand. Card: `quantity` blanks of width x height; tape: `quantity` strips of
 /// `width`, `length` in all; liquid glue: `quantity` spots; ribbon: `length` of `width`, bow
-/// counted; foam dots: `quantity` of the thickness `width`.
+/// counted, and its `colour` where it has one; foam dots: `quantity` of the thickness `width`.
 struct Supply {
   SupplyKind kind = SupplyKind::Card;
   int quantity = 1;
@@ -23,6 +25,7 @@ struct Supply {
   Length width;
   Length height;
   Length length;
+  std::optional<Colour> colour = {};
 };
 
 enum class ToolCode {

@@ -7,6 +7,7 @@
 #include <set>
 
 #include "document/halves.h"
+#include "document/with_punches.h"
 #include "folding/cavity/outside.h"
 #include "guide/cautions.h"
 #include "guide/extra_steps.h"
@@ -41,8 +42,9 @@ Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
 
 void addSupplies(const PiecePlans& plans, Guide& guide) {
   const GuidePiece& piece = guide.pieces[static_cast<std::size_t>(plans.index)];
+  const Length rim = isPunched(plans.built) ? kPunchMargin * 2 : Length();
   guide.supplies.push_back(
-      {SupplyKind::Card, piece.count, plans.index, piece.width, piece.height, {}});
+      {SupplyKind::Card, piece.count, plans.index, piece.width + rim, piece.height + rim, {}});
   for (const TapeUse& use : plans.adhesive.tapes) {
     Supply& tape = supplyOf(SupplyKind::Tape, use.width, guide);
     tape.quantity += use.strips * piece.count;
@@ -143,7 +145,9 @@ class GuideWriter {
 
   /// The ribbon, and the tape by which its ends are held.
   void addRibbonSupplies(const RibbonNeed& ribbon) {
-    guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    const Extra& extra = built_.design.extras[static_cast<std::size_t>(ribbon.extra)];
+    guide_.supplies.push_back(
+        {SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length, extra.card.colours.face});
     if (!ribbon.pull || !ribbon.pull->taped) return;
     const bool inches = unitOf(built_.design.grid) == Unit::Inch;
     const Length width = inches ? Length::inches(3, 8) : mm(9);

@@ -5,6 +5,7 @@
 
 #include "base/excerpt.h"
 #include "document/paper_way.h"
+#include "document/with_punches.h"
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
 
@@ -44,7 +45,9 @@ std::optional<Problem> addBlanks(std::size_t index, BuiltKit& built) {
     found = true;
     const int perSet = item.perPerson * piece.count;
     addDemand(piece.card, blankOf(design, piece, nameOf(design, piece), perSet * built.kit.sets()),
-              {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p}, built);
+              {static_cast<int>(index), piece.name, perSet, design.pieces.size() == 1, p,
+               punchFor(design, piece)},
+              built);
   }
   if (found) return std::nullopt;
   return Problem{
@@ -59,22 +62,27 @@ void addPlainBlanks(BuiltKit& built) {
               {-1, {}, blank.perPerson}, built);
 }
 
+/// Width or thickness, and a ribbon's colour as text.
+using NeedKey = std::pair<Length, std::string>;
+
 struct Needs {
-  std::map<Length, TapeNeed> foams;
-  std::map<Length, TapeNeed> tapes;
-  std::map<Length, TapeNeed> ribbons;
+  std::map<NeedKey, TapeNeed> foams;
+  std::map<NeedKey, TapeNeed> tapes;
+  std::map<NeedKey, TapeNeed> ribbons;
 };
 
 void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
   for (const Supply& supply : guide.supplies) {
     if (supply.kind == SupplyKind::LiquidGlue) glue += supply.quantity * sets;
-    std::map<Length, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
-                                      : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
-                                      : supply.kind == SupplyKind::FoamDots ? &needs.foams
-                                                                            : nullptr;
+    std::map<NeedKey, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
+                                       : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
+                                       : supply.kind == SupplyKind::FoamDots ? &needs.foams
+                                                                             : nullptr;
     if (all == nullptr) continue;
-    TapeNeed& tape = (*all)[supply.width];
+    TapeNeed& tape =
+        (*all)[{supply.width, supply.colour ? hexText(*supply.colour) : std::string()}];
     tape.width = supply.width;
+    tape.colour = supply.colour;
     tape.length += supply.length * sets;
     tape.strips += supply.quantity * sets;
   }
@@ -89,9 +97,9 @@ void addSupplies(BuiltKit& built) {
       addSupplies(built.items[i]->guide, built.kit.sets() * item.perPerson, needs,
                   built.gluePlaces);
   }
-  for (const auto& [width, tape] : needs.tapes) built.tapes.push_back(tape);
-  for (const auto& [width, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
-  for (const auto& [thickness, foam] : needs.foams) built.foams.push_back(foam);
+  for (const auto& [key, tape] : needs.tapes) built.tapes.push_back(tape);
+  for (const auto& [key, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);
+  for (const auto& [key, foam] : needs.foams) built.foams.push_back(foam);
 }
 
 Result<std::shared_ptr<const BuiltItem>> builtItem(const Design& design, const BuiltKit* known) {
@@ -123,8 +131,8 @@ int BuiltKit::minutes(std::size_t item) const {
 
 BlankDemand blankOf(const BuiltDesign& design, const BuiltPiece& piece, std::string name,
                     int quantity) {
-  BlankDemand blank{std::move(name), Length::mm(piece.flat.width), Length::mm(piece.flat.height),
-                    quantity, true};
+  const auto [width, height] = blankSize(piece);
+  BlankDemand blank{std::move(name), width, height, quantity, true};
   if (!hasWay(piece.card)) return blank;
   blank.mayTurn = false;
   if (quartersToPaper(design, piece) % 2 == 1) std::swap(blank.width, blank.height);

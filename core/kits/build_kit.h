@@ -4,6 +4,7 @@
 
 #include "cutting/cutting.h"
 #include "document/build.h"
+#include "extras/punch.h"
 #include "guide/guide.h"
 #include "kits/class_kit.h"
 
@@ -16,6 +17,7 @@ struct BlankSource {
   int perSet = 1;      ///< blanks in one person's bag
   bool alone = true;   ///< the only piece of its design, so the design's title names it
   std::size_t at = 0;  ///< index into the pieces of its design; without meaning for a plain blank
+  std::optional<Punch> punch = {};  ///< that makes it; its blank has kPunchMargin all round
 };
 
 /// Every blank of one card.
@@ -31,6 +33,7 @@ struct TapeNeed {
   Length width;
   Length length;
   int strips = 0;
+  std::optional<Colour> colour = {};  ///< of ribbon
 };
 
 /// A design of a class and how it is made.
@@ -46,7 +49,7 @@ struct BuiltKit {
   std::vector<std::shared_ptr<const BuiltItem>> items;  ///< by ClassKit::items
   std::vector<CardBlanks> cards;
   std::vector<TapeNeed> tapes;    ///< by width
-  std::vector<TapeNeed> ribbons;  ///< by width
+  std::vector<TapeNeed> ribbons;  ///< by width, one for each colour
   std::vector<TapeNeed> foams;    ///< `strips` foam dots of the thickness `width`
   int gluePlaces = 0;
 
@@ -54,8 +57,8 @@ struct BuiltKit {
   [[nodiscard]] int minutes(std::size_t item) const;
 };
 
-/// The blank of a piece. From a paper that may only be turned upside down, or not at all, it is cut
-/// as it lies on the upright paper: its width runs across that.
+/// The blank of a piece (blankSize). From a paper that may only be turned upside down, or not at
+/// all, it is cut as it lies on the upright paper: its width runs across that.
 BlankDemand blankOf(const BuiltDesign& design, const BuiltPiece& piece, std::string name,
                     int quantity);
 

@@ -10,7 +10,7 @@
 
 namespace creasewright {
 
-inline constexpr int kBundleVersion = 3;
+inline constexpr int kBundleVersion = 4;
 
 /// What one person hands on to another: designs with their cards and tools, and the sheets and
 /// supplies they are made from.

@@ -13,7 +13,7 @@
 
 namespace creasewright {
 
-inline constexpr int kKitVersion = 6;
+inline constexpr int kKitVersion = 7;
 inline constexpr int kMostTakers = 500;
 inline constexpr int kMostPerPerson = 1000;
 inline constexpr Length kSmallestLabel = Length::nanometres(20'000'000);  // a side

@@ -3,6 +3,7 @@
 #include <algorithm>
 
 #include "cutting/easy_plan.h"
+#include "fit/card_pattern.h"
 #include "kits/cut_sheet.h"
 
 namespace creasewright {
@@ -15,12 +16,31 @@ struct CardStock {
   std::vector<int> of;
 };
 
-CardStock stockFor(const ClassKit& kit, const Card& card, const std::vector<int>& atHand) {
-  const bool listed = std::ranges::count(kit.stock, card.id, &StockSheet::card) > 0;
+bool isColoured(const StockSheet& sheet) { return sheet.colours != CardColours(); }
+
+/// Whether a sheet's colour lets it serve a card: one without a colour does for any.
+bool mayServe(const StockSheet& sheet, const Card& card) {
+  return !isColoured(sheet) || (!card.colours.pattern && sheet.colours.face == card.colours.face &&
+                                sheet.colours.behind() == card.colours.behind());
+}
+
+/// Those of the card where some are listed for it, else those of any card; of these the ones of its
+/// colours where there are some, else those without a colour, or `both`.
+CardStock stockFor(const ClassKit& kit, const Card& card, const std::vector<int>& atHand,
+                   bool both) {
+  const auto serves = [&](const StockSheet& sheet, const std::string& id) {
+    return sheet.card == id && mayServe(sheet, card);
+  };
+  const bool listed = !card.id.empty() && std::ranges::any_of(kit.stock, [&](const auto& sheet) {
+    return serves(sheet, card.id);
+  });
+  const std::string id = listed ? card.id : std::string();
+  const bool coloured = std::ranges::any_of(
+      kit.stock, [&](const auto& sheet) { return serves(sheet, id) && isColoured(sheet); });
   CardStock stock;
   for (std::size_t i = 0; i < kit.stock.size(); ++i) {
     const StockSheet& of = kit.stock[i];
-    if (of.card != (listed ? card.id : std::string())) continue;
+    if (!serves(of, id) || (coloured && !both && !isColoured(of))) continue;
     CutSheet sheet = cutSheet(of);
     sheet.atHand = atHand[i];
     const bool longUpright = sheet.height >= sheet.width;
@@ -31,6 +51,13 @@ CardStock stockFor(const ClassKit& kit, const Card& card, const std::vector<int>
     stock.of.push_back(static_cast<int>(i));
   }
   return stock;
+}
+
+Problem noneOfColour(const Card& card) {
+  const std::string pattern = patternText(card.colours);
+  return {ProblemCode::NoSheetOfColour,
+          card.name,
+          {pattern.empty() ? cardColourText(card.colours) : pattern}};
 }
 
 /// The problem with a card whose blanks only fit against the grain.
@@ -55,7 +82,9 @@ std::vector<int> atHandOf(const ClassKit& kit) {
 
 std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHand,
                                CardPlan& card) {
-  const CardStock stock = stockFor(card.kit(), card.card(), atHand);
+  const CardStock stock = stockFor(card.kit(), card.card(), atHand, card.anyColour);
+  if (stock.of.empty() && std::ranges::any_of(card.kit().stock, isColoured))
+    return noneOfColour(card.card());
   options.noExtras = options.noExtras || card.kit().noExtras;
   Result<CuttingPlan> cutting = planCutting(stock.sheets, card.demands(), options);
   if (!cutting) return grainProblem(cutting.problem(), stock, card);
@@ -65,10 +94,21 @@ std::optional<Problem> cutCard(PlanOptions options, const std::vector<int>& atHa
   return std::nullopt;
 }
 
+std::optional<Problem> cutAnyhow(const PlanOptions& options, const std::vector<int>& atHand,
+                                 CardPlan& card) {
+  std::optional<Problem> problem = cutCard(options, atHand, card);
+  if (!problem || card.anyColour) return problem;
+  const ClassKit& kit = card.kit();
+  if (stockFor(kit, card.card(), atHand, true).of == stockFor(kit, card.card(), atHand, false).of)
+    return problem;
+  card.anyColour = true;
+  return cutCard(options, atHand, card);
+}
+
 void cutEasily(const PlanOptions& options, const std::vector<int>& atHand, CardPlan& card) {
   const double most = options.fewestLayouts ? 0.4 : 0.15;  // seconds; less for a quick answer
-  const CardStock stock = stockFor(card.kit(), card.card(), atHand);
   CuttingPlan fewest = card.plan;
+  const CardStock stock = stockFor(card.kit(), card.card(), atHand, card.anyColour);
   for (Layout& layout : fewest.layouts)
     layout.stock = static_cast<int>(std::ranges::find(stock.of, layout.stock) - stock.of.begin());
   Work work(std::min(most, options.seconds) * Work::kSecond, [&] {

@@ -31,8 +31,9 @@ int firstSheetFor(const BuiltKit& kit, const std::vector<StockSheet>& stock, int
         return i == first ? std::pair(false, 0.0)
                           : std::pair(other, stock[i].width.mm() * stock[i].height.mm());
       });
-  const auto found = std::ranges::find_if(
-      order, [&](std::size_t i) { return stock[i].card.empty() && holdsAll(stock[i], kit); });
+  const auto found = std::ranges::find_if(order, [&](std::size_t i) {
+    return stock[i].card.empty() && stock[i].colours == CardColours() && holdsAll(stock[i], kit);
+  });
   return found == order.end() ? usual : static_cast<int>(*found);
 }
 

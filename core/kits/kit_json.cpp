@@ -1,8 +1,10 @@
 #include <nlohmann/json.hpp>
 
 #include "cutting/trim_steps.h"
+#include "document/card_json.h"
 #include "kits/cost_sheet.h"
 #include "kits/plan_kit.h"
+#include "stock/punches.h"
 
 namespace creasewright {
 namespace {
@@ -26,6 +28,13 @@ Json pieceJson(const CutNode& node, const CardPlan& card) {
           {"design", itemJson(card.sources()[demand])},
           {"piece", card.sources()[demand].piece},
           {"name", card.demands()[demand].name}};
+}
+
+Json punchJson(const std::optional<Punch>& punch) {
+  if (!punch) return nullptr;
+  return {{"shape", punchShapeName(punch->shape)},
+          {"width", mm(punch->width)},
+          {"height", mm(punch->height)}};
 }
 
 Json treeJson(const CutNode& node) {
@@ -68,14 +77,32 @@ Json cardJson(const CardPlan& card) {
                        {"w", mm(card.demands()[d].width)},
                        {"h", mm(card.demands()[d].height)},
                        {"quantity", card.demands()[d].quantity},
-                       {"left_over", over[d]}});
+                       {"left_over", over[d]},
+                       {"punch", punchJson(card.sources()[d].punch)}});
   Json fewest = nullptr;
   if (card.fewest) fewest = {{"sheets", card.fewest->sheets}, {"cost", card.fewest->cost}};
-  return {{"card", card.card().name},      {"plan", planGoalText(card.goal())},
-          {"fewest", std::move(fewest)},   {"demands", std::move(demands)},
-          {"layouts", std::move(layouts)}, {"sheets", card.plan.sheets},
-          {"cost", card.plan.cost},        {"bound", card.plan.bound},
-          {"proven", card.plan.proven()}};
+  Json json{{"card", card.card().name}, {"colour", cardColourText(card.card().colours)}};
+  putColours(json, card.card().colours);
+  json.update(Json{{"plan", planGoalText(card.goal())},
+                   {"fewest", std::move(fewest)},
+                   {"demands", std::move(demands)},
+                   {"layouts", std::move(layouts)},
+                   {"sheets", card.plan.sheets},
+                   {"cost", card.plan.cost},
+                   {"bound", card.plan.bound},
+                   {"proven", card.plan.proven()}});
+  return json;
+}
+
+Json rollJson(const TapeNeed& need) {
+  return {{"width", mm(need.width)}, {"length", mm(need.length)}, {"strips", need.strips}};
+}
+
+Json ribbonJson(const TapeNeed& need) {
+  return {{"width", mm(need.width)},
+          {"length", mm(need.length)},
+          {"pieces", need.strips},
+          {"colour", need.colour ? Json(colourText(*need.colour)) : Json(nullptr)}};
 }
 
 Json priceJson(const KitPlan& plan) {
@@ -111,9 +138,12 @@ std::string kitJson(const KitPlan& plan) {
   Json cards = Json::array();
   for (const CardPlan& card : plan.cards) cards.push_back(cardJson(card));
   Json tapes = Json::array();
-  for (const TapeNeed& tape : plan.built->tapes)
-    tapes.push_back(
-        {{"width", mm(tape.width)}, {"length", mm(tape.length)}, {"strips", tape.strips}});
+  for (const TapeNeed& tape : plan.built->tapes) tapes.push_back(rollJson(tape));
+  Json ribbons = Json::array();
+  for (const TapeNeed& ribbon : plan.built->ribbons) ribbons.push_back(ribbonJson(ribbon));
+  Json foams = Json::array();
+  for (const TapeNeed& foam : plan.built->foams)
+    foams.push_back({{"thickness", mm(foam.width)}, {"dots", foam.strips}});
   Json more = nullptr;
   if (plan.findings && plan.findings->oneMore) {
     const OneMore& one = *plan.findings->oneMore;
@@ -134,6 +164,8 @@ std::string kitJson(const KitPlan& plan) {
                   {"one_more", std::move(more)},
                   {"cards", std::move(cards)},
                   {"tape", std::move(tapes)},
+                  {"ribbon", std::move(ribbons)},
+                  {"foam", std::move(foams)},
                   {"glue_places", plan.built->gluePlaces},
                   {"prices", priceJson(plan)}};
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";

@@ -14,9 +14,11 @@ struct FewestSheets {
 
 /// How everything of one card is cut.
 struct CardPlan {
-  std::shared_ptr<const BuiltKit> built;    ///< whose card it is; never null in a plan
-  std::size_t index = 0;                    ///< of BuiltKit::cards
-  CuttingPlan plan;                         ///< its layouts count ClassKit::stock
+  std::shared_ptr<const BuiltKit> built;  ///< whose card it is; never null in a plan
+  std::size_t index = 0;                  ///< of BuiltKit::cards
+  CuttingPlan plan;                       ///< its layouts count ClassKit::stock
+  /// Whether sheets without a colour help out those of its colours; without such, they always do.
+  bool anyColour = false;
   std::optional<FewestSheets> fewest = {};  ///< where `plan` is an easy one
   /// The plan's layouts as they are cut at a trimmer that is read in inches (trimmer_grid.h).
   std::vector<Layout> inchLayouts = {};

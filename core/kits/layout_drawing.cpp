@@ -2,10 +2,13 @@
 
 #include <algorithm>
 #include <optional>
+#include <span>
 
 #include "cutting/trim_steps.h"
 #include "drawing/hatching.h"
+#include "drawing/veil.h"
 #include "lettering/type_width.h"
+#include "patterns/pattern.h"
 
 namespace creasewright {
 namespace {
@@ -21,6 +24,8 @@ constexpr double kLargestLetter = 4;  // mm
 constexpr double kLetterShare = 0.6;  // of a blank's shorter side
 constexpr double kLeastType = 0.8;    // mm; what is smaller is no letter
 constexpr double kLabelStep = 0.8;    // mm between places that are tried
+constexpr double kArrow = 5;          // mm, of the way up of a pattern, at best
+constexpr double kWings = 0.6;        // of its height, how wide it is
 
 Polygon ringOf(const Bounds& box) {
   return {box.low, {box.high.x, box.low.y}, box.high, {box.low.x, box.high.y}};
@@ -56,11 +61,12 @@ struct Place {
 class LayoutPicture {
  public:
   LayoutPicture(const Layout& layout, double width, double height, int firstLetter,
-                const Wording& wording)
+                const Wording& wording, const LayoutLook& look)
       : steps_(trimSteps(layout)),
         swapped_(liesTurned(layout)),
         firstLetter_(firstLetter),
-        wording_(wording) {
+        wording_(wording),
+        look_(look) {
     const double w = (swapped_ ? layout.sheet.height : layout.sheet.width).mm();
     const double h = (swapped_ ? layout.sheet.width : layout.sheet.height).mm();
     left_ = steps_.empty() ? 0 : kFenceWord + kFence + kFenceGap;
@@ -75,6 +81,8 @@ class LayoutPicture {
   Drawing draw() {
     for (Leaf& leaf : leaves_)
       if (leaf.demand >= 0) letter(leaf);
+    for (Leaf& leaf : leaves_)
+      if (leaf.demand >= 0 && look_.up) arrow(leaf);
     std::vector<const TrimStep*> byLength;
     for (const TrimStep& step : steps_) byLength.push_back(&step);
     // Short lines have few places.
@@ -127,6 +135,64 @@ class LayoutPicture {
     const Point base = middle - Point{0, type * 0.35};
     out_.texts.push_back({Role::Legend, Label::plain(name), base, type, Anchor::Centre, 0});
     leaf.words.push_back({base - Point{half, kBelow * type}, base + Point{half, kAbove * type}});
+  }
+
+  /// Which way is up on a blank of directed paper; the word with it where both find room. A sheet
+  /// that lies turned has its top at the right.
+  void arrow(Leaf& leaf) {
+    const Label up{"pattern-up", {}, {}};
+    for (const double high : {kArrow, kArrow * 0.7, kArrow * 0.45, kArrow * 0.25}) {
+      const double type = 0.6 * high;
+      for (const bool worded : {true, false}) {
+        if (worded && type < kLeastLayoutType) continue;
+        const double word = worded ? typeWidth(wording_(up), type) : 0;
+        const double gap = worded ? kLineGap : 0;
+        const std::optional<Bounds> room =
+            swapped_ ? freeIn(leaf, std::max(high, word),
+                              kWings * high + gap + (worded ? (kAbove + kBelow) * type : 0))
+                     : freeIn(leaf, kWings * high + gap + word, high);
+        if (!room) continue;
+        leaf.words.push_back(*room);
+        drawArrow(*room, high);
+        if (worded) arrowWord(*room, up, high, type);
+        return;
+      }
+    }
+  }
+
+  /// A place for `wide` x `high` mm in a leaf where nothing stands, from its upper left corner on.
+  static std::optional<Bounds> freeIn(const Leaf& leaf, double wide, double high) {
+    const Bounds room = shrunk(leaf.box, kEdgeGap);
+    for (double y = room.high.y - high; y >= room.low.y; y -= kLabelStep)
+      for (double x = room.low.x; x + wide <= room.high.x; x += kLabelStep) {
+        const Bounds box{{x, y}, {x + wide, y + high}};
+        if (std::ranges::none_of(leaf.words,
+                                 [&](const Bounds& word) { return overlap(word, box); }))
+          return box;
+      }
+    return std::nullopt;
+  }
+
+  /// From the foot of `room` to its head, `high` mm; of a turned sheet from its left to its right.
+  void drawArrow(const Bounds& room, double high) {
+    const double half = kWings * high / 2;
+    const auto put = [&](double across, double along) {
+      return swapped_ ? room.low + Point{along, room.height() - across}
+                      : room.low + Point{across, along};
+    };
+    const double head = high - 1.2 * half;
+    out_.paths.push_back({.role = Role::Legend, .rings = {{put(half, 0), put(half, high)}}});
+    out_.paths.push_back(
+        {.role = Role::Legend,
+         .rings = {{put(0.2 * half, head), put(half, high), put(1.8 * half, head)}}});
+  }
+
+  /// Upright beside the arrow, or below it.
+  void arrowWord(const Bounds& room, const Label& up, double high, double type) {
+    const Point at =
+        swapped_ ? room.low + Point{0, kBelow * type}
+                 : room.low + Point{kWings * high + kLineGap, (high - type) / 2 + kBelow * type};
+    out_.texts.push_back({Role::Legend, up, at, type, Anchor::Left, 0});
   }
 
   /// The setting on the first line where it finds room, the number alone in all other parts.
@@ -188,7 +254,11 @@ class LayoutPicture {
 
   void blank(const Leaf& leaf) {
     const Polygon ring = ringOf(leaf.box);
-    out_.paths.push_back({.role = Role::Face, .rings = {ring}, .closed = true, .filled = true});
+    out_.paths.push_back({.role = Role::Face,
+                          .rings = {ring},
+                          .closed = true,
+                          .filled = true,
+                          .colour = look_.tint});
     out_.paths.push_back({.role = Role::Edge, .rings = {ring}, .closed = true});
   }
 
@@ -222,6 +292,7 @@ class LayoutPicture {
   bool swapped_;
   int firstLetter_;
   const Wording& wording_;
+  const LayoutLook& look_;
   double left_ = 0;
   double scale_ = 1;
   std::vector<Leaf> leaves_;
@@ -243,8 +314,17 @@ std::string demandLetter(int demand) {
 }
 
 Drawing drawLayout(const Layout& layout, double width, double height, int firstLetter,
-                   const Wording& wording) {
-  return LayoutPicture(layout, width, height, firstLetter, wording).draw();
+                   const Wording& wording, const LayoutLook& look) {
+  return LayoutPicture(layout, width, height, firstLetter, wording, look).draw();
+}
+
+LayoutLook lookOf(const CardColours& colours) {
+  LayoutLook look{.up = colours.pattern && turnsOf(*colours.pattern) == Turns::None};
+  const std::optional<Colour>& plain = colours.face ? colours.face : colours.back;
+  if (!colours.pattern && !plain) return look;
+  const Colour shown = colours.pattern ? meanColour(*colours.pattern) : *plain;
+  look.tint = veiled(shown, veilFor(std::span(&shown, 1)));
+  return look;
 }
 
 }  // namespace creasewright

@@ -55,6 +55,21 @@ void cutAllEasily(KitPlan& plan, PlanOptions options) {
   }
 }
 
+/// Where sheets of one colour do not do for all cards of it, those without a colour help out.
+Result<KitPlan> sharedAnyhow(KitPlan plan, const PlanOptions& options) {
+  Result<KitPlan> shared = withStockShared(plan, options);
+  const bool all = std::ranges::all_of(plan.cards, &CardPlan::anyColour);
+  const bool coloured = std::ranges::any_of(
+      plan.kit().stock, [](const StockSheet& sheet) { return sheet.colours != CardColours(); });
+  if (shared || all || !coloured) return shared;
+  const std::vector<int> atHand = atHandOf(plan.kit());
+  for (CardPlan& card : plan.cards) {
+    card.anyColour = true;
+    if (const auto problem = cutCard(options, atHand, card)) return *problem;
+  }
+  return withStockShared(std::move(plan), options);
+}
+
 /// A trimmer that is read in inches has marks every 1/16 in.
 std::vector<Layout> onInchMarks(std::vector<Layout> layouts) {
   for (Layout& layout : layouts)
@@ -100,10 +115,10 @@ Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options) {
   Budget budget(options, plan.built->cards.size());
   for (std::size_t c = 0; c < plan.built->cards.size(); ++c) {
     CardPlan& card = plan.cards.emplace_back(CardPlan{.built = plan.built, .index = c, .plan = {}});
-    if (const auto problem = cutCard(budget.next(), atHand, card)) return *problem;
+    if (const auto problem = cutAnyhow(budget.next(), atHand, card)) return *problem;
     budget.spend(card.plan.work);
   }
-  Result<KitPlan> shared = withStockShared(std::move(plan), options);
+  Result<KitPlan> shared = sharedAnyhow(plan, options);
   if (!shared) return shared;
   plan = std::move(shared).value();
   plan.trimmer = options.trimmer.isNone() ? trimmerOf(plan.kit()) : options.trimmer;

@@ -9,7 +9,7 @@ namespace creasewright {
 /// whose grain counts or whose pattern has a direction, blanks are not turned against it. Sheets
 /// of which only so many are at hand are shared out among the cards that may use them. All cards
 /// together take at most about four times the work of `options.seconds`. Errors: NamesTooMany,
-/// GrainConflict, and those of planCutting().
+/// NoSheetOfColour, GrainConflict, and those of planCutting().
 Result<KitPlan> planKit(BuiltKit kit, const PlanOptions& options = {});
 
 /// Plans one more set, anew and as a set of its own beside the plan at hand, and takes the better:

@@ -43,28 +43,33 @@ void addSheets(const KitPlan& plan, ShoppingList& list) {
   }
 }
 
-/// All that one roll serves is one line; widths that no listed roll has stand for themselves.
+/// All that one roll serves is one line, but a roll has one colour; widths that no listed roll has
+/// stand for themselves.
 void addRolls(const ClassKit& kit, const std::vector<TapeNeed>& needs, ShoppingLine::Kind kind,
               SupplyItemKind item, ShoppingList& list) {
-  std::map<int, ShoppingLine> bySupply;
+  std::map<std::pair<int, std::string>, ShoppingLine> bySupply;
   for (const TapeNeed& need : needs) {
     ShoppingLine line;
     line.kind = kind;
     line.supply = supplyFor(kit, item, need.width);
     line.width = need.width;
-    ShoppingLine& all =
-        line.supply < 0 ? line : bySupply.try_emplace(line.supply, line).first->second;
+    line.colour = need.colour;
+    const std::pair key{line.supply, need.colour ? hexText(*need.colour) : std::string()};
+    ShoppingLine& all = line.supply < 0 ? line : bySupply.try_emplace(key, line).first->second;
     all.length += need.length;
     all.strips += need.strips;
     if (line.supply >= 0) continue;
     list.complete = false;
     list.lines.push_back(line);
   }
-  for (auto& [supply, line] : bySupply) {
-    const SupplyItem& roll = kit.supplies[static_cast<std::size_t>(supply)];
+  std::map<int, int> taken;  // of what is at hand
+  for (auto& [key, line] : bySupply) {
+    const SupplyItem& roll = kit.supplies[static_cast<std::size_t>(key.first)];
     line.width = roll.width;
     line.needed = static_cast<int>(packsFor(line.length.nm(), roll.length.nm()));
-    buy(line, roll.atHand, roll.price, list);
+    int& gone = taken[key.first];
+    buy(line, roll.atHand - gone, roll.price, list);
+    gone += list.lines.back().atHand;
   }
 }
 

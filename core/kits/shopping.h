@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "kits/kit_plan.h"
@@ -10,16 +11,17 @@ namespace creasewright {
 struct ShoppingLine {
   enum class Kind { Sheets, Tape, Ribbon, Glue, Foam };
   Kind kind = Kind::Sheets;
-  int card = -1;          ///< Sheets: of KitPlan::cards
-  int stock = -1;         ///< Sheets: of ClassKit::stock
-  int supply = -1;        ///< of ClassKit::supplies; -1 = none of that kind is listed
-  Length width;           ///< Tape, Ribbon; Foam: its thickness
-  Length length;          ///< Tape, Ribbon: needed in all
-  int strips = 0;         ///< Tape: strips; Glue: places; Foam: dots
-  int needed = 0;         ///< sheets or packs
-  int atHand = 0;         ///< of these, at most `needed`
-  int toBuy = 0;          ///< needed less what is at hand
-  std::int64_t cost = 0;  ///< of what is to buy, smallest coin
+  int card = -1;                      ///< Sheets: of KitPlan::cards
+  int stock = -1;                     ///< Sheets: of ClassKit::stock
+  int supply = -1;                    ///< of ClassKit::supplies; -1 = none of that kind is listed
+  Length width;                       ///< Tape, Ribbon; Foam: its thickness
+  Length length;                      ///< Tape, Ribbon: needed in all
+  std::optional<Colour> colour = {};  ///< Ribbon
+  int strips = 0;                     ///< Tape: strips; Glue: places; Foam: dots
+  int needed = 0;                     ///< sheets or packs
+  int atHand = 0;                     ///< of these, at most `needed`
+  int toBuy = 0;                      ///< needed less what is at hand
+  std::int64_t cost = 0;              ///< of what is to buy, smallest coin
 };
 
 struct ShoppingList {

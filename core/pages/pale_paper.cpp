@@ -1,29 +1,12 @@
 #include "pages/pale_paper.h"
 
-#include <algorithm>
-#include <cmath>
-
 #include "document/paper_way.h"
-#include "drawing/contrast.h"
 #include "fit/colours_under.h"
 #include "pages/paper_print.h"
 #include "patterns/pattern.h"
 
 namespace creasewright {
 namespace {
-
-constexpr double kLines = 3;  // to 1
-
-/// Whether lines of all roles stand out from it.
-bool carriesLines(Colour card) {
-  return std::ranges::all_of(
-      paintOrder(),
-      [card](Role role) {
-        const bool line = role == Role::Cut || role == Role::Valley || role == Role::Mountain ||
-                          role == Role::Dimension;
-        return !line || contrast(roleStyle(role).colour, card) >= kLines;
-      });
-}
 
 /// What the side that is up shows, or nothing.
 std::vector<Colour> shownColours(const BuiltPiece& piece) {
@@ -49,24 +32,7 @@ CardColours sideUp(const BuiltPiece& piece) {
 
 bool faceIsUp(const BuiltPiece& piece) { return piece.role && piece.net.panels.size() == 1; }
 
-Colour veiled(Colour colour, double veil) {
-  const auto mixed = [veil](std::uint8_t channel) {
-    return static_cast<std::uint8_t>(std::lround(channel + (255 - channel) * veil));
-  };
-  return {mixed(colour.red), mixed(colour.green), mixed(colour.blue)};
-}
-
-double veilOver(const BuiltPiece& piece) {
-  constexpr int kSteps = 50;
-  const std::vector<Colour> colours = shownColours(piece);
-  for (int i = 0; i < kSteps; ++i) {
-    const double veil = static_cast<double>(i) / kSteps;
-    if (std::ranges::all_of(colours,
-                            [veil](Colour each) { return carriesLines(veiled(each, veil)); }))
-      return veil;
-  }
-  return 1;
-}
+double veilOver(const BuiltPiece& piece) { return veilFor(shownColours(piece)); }
 
 std::optional<Colour> paleColour(const BuiltPiece& piece) {
   if (shownColours(piece).empty()) return std::nullopt;

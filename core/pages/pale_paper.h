@@ -2,6 +2,7 @@
 
 #include "document/build.h"
 #include "drawing/drawing.h"
+#include "drawing/veil.h"
 
 namespace creasewright {
 
@@ -12,9 +13,6 @@ bool faceIsUp(const BuiltPiece& piece);
 /// How much white is mixed into the card under a net, 0 to 1, so that lines of every role stand out
 /// by 3 to 1 (WCAG 2.1, 1.4.11): none into light card.
 double veilOver(const BuiltPiece& piece);
-
-/// A colour with so much white.
-Colour veiled(Colour colour, double veil);
 
 /// The mean colour of the side that is up, under that veil; nothing where it is plain.
 std::optional<Colour> paleColour(const BuiltPiece& piece);

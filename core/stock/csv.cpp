@@ -115,6 +115,7 @@ std::string guardedField(std::string_view field) {
 Result<CsvTable> readCsv(std::string_view text, std::string_view where) {
   const std::string file(where);
   if (const auto problem = largestOf(where, text.size(), kLargestTable)) return *problem;
+  if (text.find('\0') != std::string_view::npos) return Problem{ProblemCode::TableNoText, file, {}};
   if (text.starts_with("\xEF\xBB\xBF")) text.remove_prefix(3);
   std::vector<std::vector<std::string>> rows;
   if (!CsvReader(text, separatorOf(text)).read(rows) || rows.empty())
@@ -129,6 +130,19 @@ Result<CsvTable> readCsv(std::string_view text, std::string_view where) {
                      file,
                      {static_cast<std::int64_t>(i + 1), excerpt(joined(rows[i]))}};
     table.rows.push_back(std::move(rows[i]));
+  }
+  return table;
+}
+
+Result<CsvTable> readCsv(std::string_view text, std::string_view where,
+                         std::span<const std::string_view> columns) {
+  Result<CsvTable> table = readCsv(text, where);
+  if (!table) return table;
+  for (const std::string& column : table->columns) {
+    if (std::ranges::find(columns, column) != columns.end()) continue;
+    std::string known;
+    for (const std::string_view each : columns) (known += known.empty() ? "" : ", ") += each;
+    return Problem{ProblemCode::ColumnUnknown, std::string(where), {excerpt(column), known}};
   }
   return table;
 }

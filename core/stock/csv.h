@@ -1,5 +1,6 @@
 #pragma once
 
+#include <span>
 #include <string>
 #include <string_view>
 #include <vector>
@@ -20,8 +21,12 @@ struct CsvTable {
 };
 
 /// `where` names the file in problems. Errors: TableUnreadable (a quote that does not end, a row of
-/// another length, no columns), FileTooLarge.
+/// another length, no columns), TableNoText (a zero byte), FileTooLarge.
 Result<CsvTable> readCsv(std::string_view text, std::string_view where);
+
+/// A table that has none but these columns. Error besides: ColumnUnknown.
+Result<CsvTable> readCsv(std::string_view text, std::string_view where,
+                         std::span<const std::string_view> columns);
 
 std::string writeCsv(const CsvTable& table);
 

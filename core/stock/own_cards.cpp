@@ -24,12 +24,17 @@ std::string cardName(const StockSheet& sheet) {
 }
 
 std::optional<Card> cardOf(const StockSheet& sheet) {
-  if (sheet.card.empty() || std::ranges::count(cards(), sheet.card, &Card::id) > 0)
-    return std::nullopt;
+  if (sheet.card.empty()) return std::nullopt;
+  if (const auto ours = std::ranges::find(cards(), sheet.card, &Card::id); ours != cards().end()) {
+    if (sheet.colours == CardColours()) return std::nullopt;
+    Card coloured = *ours;
+    coloured.colours = sheet.colours;
+    return coloured;
+  }
   const Length thickness =
       sheet.caliper > Length() ? sheet.caliper : caliper(sheet.grammage, kUsualBulk);
   if (thickness <= Length()) return std::nullopt;
-  return Card{sheet.card, cardName(sheet), thickness, sheet.grammage};
+  return Card{sheet.card, cardName(sheet), thickness, sheet.grammage, sheet.colours};
 }
 
 }  // namespace
@@ -38,7 +43,9 @@ std::vector<Card> ownCards(const std::vector<StockSheet>& stock) {
   std::vector<Card> own;
   for (const StockSheet& sheet : stock)
     if (std::optional<Card> card = cardOf(sheet);
-        card && std::ranges::count(own, card->id, &Card::id) == 0)
+        card && std::ranges::none_of(own, [&](const Card& other) {
+          return other.id == card->id && other.colours == card->colours;
+        }))
       own.push_back(std::move(*card));
   return own;
 }

@@ -1,6 +1,7 @@
 #include "stock/punches.h"
 
 #include <algorithm>
+#include <array>
 #include <cctype>
 
 #include "base/excerpt.h"
@@ -12,6 +13,8 @@
 
 namespace creasewright {
 namespace {
+
+constexpr std::array<std::string_view, 3> kColumns{"shape", "width", "height"};
 
 constexpr Length kSmallest = mm(3);
 constexpr Length kLargest = mm(150);
@@ -60,7 +63,7 @@ struct PunchRow {
 }  // namespace
 
 Result<std::vector<Punch>> readPunchTable(std::string_view csv, std::string_view where) {
-  const Result<CsvTable> table = readCsv(csv, where);
+  const Result<CsvTable> table = readCsv(csv, where, kColumns);
   if (!table) return table.problem();
   if (const auto problem = mostOf("rows", table->rows.size(), kMostSupplies)) return *problem;
   std::vector<Punch> punches;
@@ -71,6 +74,11 @@ Result<std::vector<Punch>> readPunchTable(std::string_view csv, std::string_view
       return Problem{ProblemCode::TableUnreadable,
                      std::string(where),
                      {static_cast<std::int64_t>(i + 2), excerpt(*row.wrong)}};
+    if (isRound(punches.back().shape) && punches.back().width != punches.back().height)
+      return Problem{ProblemCode::PunchNotRound,
+                     std::string(where),
+                     {static_cast<std::int64_t>(i + 2), punchShapeName(punches.back().shape),
+                      row.text("width"), row.text("height")}};
   }
   return punches;
 }
@@ -83,7 +91,7 @@ std::string punchShapeName(LabelShape shape) {
 }
 
 std::string writePunchTable(const std::vector<Punch>& punches) {
-  CsvTable table{{"shape", "width", "height"}, {}};
+  CsvTable table{{kColumns.begin(), kColumns.end()}, {}};
   for (const Punch& punch : punches)
     table.rows.push_back(
         {punchShapeName(punch.shape), exactText(punch.width), exactText(punch.height)});

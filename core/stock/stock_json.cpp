@@ -1,6 +1,7 @@
 #include "stock/stock_json.h"
 
 #include "base/file_limits.h"
+#include "document/card_json.h"
 #include "document/limit_problems.h"
 #include "fit/card.h"
 #include "units/length_text.h"
@@ -36,6 +37,12 @@ class FieldReader {
   FieldReader& flag(std::string_view key, bool& target) { return take(fields_.flag(key), target); }
   FieldReader& number(std::string_view key, double& target) {
     return take(fields_.number(key), target);
+  }
+  FieldReader& colour(std::string_view key, std::optional<Colour>& target) {
+    std::string written;
+    text(key, written);
+    target = colourFromHex(written);
+    return require(target.has_value(), key);
   }
   FieldReader& require(bool holds, std::string_view key) {
     if (!problem_ && !holds) problem_ = fields_.unreadable(key);
@@ -80,6 +87,7 @@ nlohmann::ordered_json stockJson(const StockSheet& sheet) {
   if (!sheet.basis.empty()) json["basis"] = sheet.basis;
   if (sheet.caliper > Length()) json["caliper"] = exactText(sheet.caliper);
   if (sheet.oneSided) json["one_sided"] = true;
+  putColours(json, sheet.colours);
   return json;
 }
 
@@ -131,11 +139,13 @@ Result<StockSheet> readStock(const Fields& fields) {
       "one_sided", [&] { reader.flag("one_sided", sheet.oneSided); });
   optional(
       "grain", [&] { readGrain(reader, sheet.grain); });
-  optional(
-      "caliper",
-      [&] {
-        reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickestCard, "caliper");
-      });
+  optional("caliper", [&] {
+    reader.side("caliper", sheet.caliper).require(sheet.caliper <= kThickestCard, "caliper");
+  });
+  for (const auto& [key, side] :
+       {std::pair{"face", &sheet.colours.face}, {"back", &sheet.colours.back}})
+    optional(
+        key, [&reader, key, side] { reader.colour(key, *side); });
   optional("grammage", [&] {
     reader.number("grammage", sheet.grammage)
         .require(sheet.grammage >= 0 && sheet.grammage <= kHeaviestCard, "grammage");

@@ -12,6 +12,7 @@
 #include "document/limit_problems.h"
 #include "fit/basis.h"
 #include "fit/card.h"
+#include "fit/card_colours.h"
 #include "stock/csv.h"
 #include "units/length_text.h"
 
@@ -21,6 +22,12 @@ namespace {
 constexpr std::string_view kDots = "adhesive-dots";
 constexpr std::string_view kOldDots = "glue-dots";  // as tables and kits before version 4 say
 constexpr std::array<std::string_view, 5> kKinds{"tape", "ribbon", kDots, "glue", "foam-dots"};
+
+constexpr std::array<std::string_view, 15> kSheetColumns{
+    "code",   "name",  "card",  "grammage", "basis",   "caliper", "sides", "width",
+    "height", "price", "grain", "pattern",  "at_hand", "limit",   "colour"};
+constexpr std::array<std::string_view, 8> kSupplyColumns{"code",   "name",   "kind",  "width",
+                                                         "length", "pieces", "price", "at_hand"};
 
 /// With a point or a comma, from 0 to `most`.
 std::optional<double> decimalFrom(std::string_view text, double most) {
@@ -100,6 +107,14 @@ class Row {
     return static_cast<std::size_t>(found - words.begin());
   }
 
+  CardColours colours() {
+    const std::string written = text("colour");
+    if (written.empty()) return {};
+    const Result<CardColours> read = parseCardColours(written);
+    if (!read && !wrongColour_) wrongColour_ = read.problem();
+    return read ? *read : CardColours{};
+  }
+
   SupplyItemKind kind() {
     const std::string written = text("kind");
     const std::optional<SupplyItemKind> known = supplyKind(written);
@@ -110,28 +125,35 @@ class Row {
   void fail(const std::string& written) {
     if (!wrong_) wrong_ = written;
   }
-  [[nodiscard]] const std::optional<std::string>& wrong() const { return wrong_; }
+  /// What is wrong with the row, which is the `number`th of the file `where`.
+  [[nodiscard]] std::optional<Problem> problem(std::string_view where, std::int64_t number) const {
+    if (wrong_)
+      return Problem{ProblemCode::TableUnreadable, std::string(where), {number, excerpt(*wrong_)}};
+    if (!wrongColour_) return std::nullopt;
+    Problem problem{ProblemCode::RowColour, std::string(where), {number}};
+    problem.values.insert(problem.values.end(), wrongColour_->values.begin(),
+                          wrongColour_->values.end());
+    return problem;
+  }
 
  private:
   const CsvTable& table_;
   const std::vector<std::string>& row_;
   std::optional<std::string> wrong_;
+  std::optional<Problem> wrongColour_;
 };
 
 template <class Item, class Read>
 Result<std::vector<Item>> readRows(std::string_view csv, std::string_view where, std::size_t most,
-                                   const Read& read) {
-  const Result<CsvTable> table = readCsv(csv, where);
+                                   std::span<const std::string_view> columns, const Read& read) {
+  const Result<CsvTable> table = readCsv(csv, where, columns);
   if (!table) return table.problem();
   if (const auto problem = mostOf("rows", table->rows.size(), most)) return *problem;
   std::vector<Item> items;
   for (std::size_t i = 0; i < table->rows.size(); ++i) {
     Row row(*table, i);
     items.push_back(read(row));
-    if (row.wrong())
-      return Problem{ProblemCode::TableUnreadable,
-                     std::string(where),
-                     {static_cast<std::int64_t>(i + 2), excerpt(*row.wrong())}};
+    if (auto problem = row.problem(where, static_cast<std::int64_t>(i + 2))) return *problem;
   }
   if (const auto problem = fileLimitProblem(items)) return *problem;
   return items;
@@ -167,6 +189,7 @@ StockSheet sheetIn(Row& row) {
   sheet.price = row.price();
   sheet.grain = static_cast<Grain>(row.word("grain", kGrains, 0));
   sheet.pattern = row.whole("pattern", 0) != 0;
+  sheet.colours = row.colours();
   sheet.owned = static_cast<int>(row.whole("at_hand", 0));
   if (row.whole("limit", 0) != 0) sheet.atHand = sheet.owned;
   return sheet;
@@ -207,6 +230,10 @@ std::string countField(std::int64_t count) { return count == 0 ? "" : std::to_st
 
 std::string priceField(std::int64_t price) { return price == 0 ? "" : priceText(price); }
 
+std::string colourField(const CardColours& colours) {
+  return colours == CardColours() ? std::string() : cardColourText(colours);
+}
+
 template <class Item, class Same>
 int addWhereMissing(const std::vector<Item>& more, std::vector<Item>& list, const Same& same) {
   int added = 0;
@@ -221,29 +248,27 @@ int addWhereMissing(const std::vector<Item>& more, std::vector<Item>& list, cons
 }  // namespace
 
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where) {
-  return readRows<StockSheet>(csv, where, kMostSheets, sheetIn);
+  return readRows<StockSheet>(csv, where, kMostSheets, kSheetColumns, sheetIn);
 }
 
 Result<std::vector<SupplyItem>> readSupplyTable(std::string_view csv, std::string_view where) {
-  return readRows<SupplyItem>(csv, where, kMostSupplies, supplyIn);
+  return readRows<SupplyItem>(csv, where, kMostSupplies, kSupplyColumns, supplyIn);
 }
 
 std::string writeStockTable(const std::vector<StockSheet>& stock) {
   constexpr std::array kGrains{"", "long", "short"};
-  CsvTable table{{"code", "name", "card", "grammage", "basis", "caliper", "sides", "width",
-                  "height", "price", "grain", "pattern", "at_hand", "limit"},
-                 {}};
+  CsvTable table{{kSheetColumns.begin(), kSheetColumns.end()}, {}};
   for (const StockSheet& s : stock)
     table.rows.push_back(
         {s.code, s.name, s.card, numberField(s.grammage), s.basis, lengthField(s.caliper),
          s.oneSided ? "1" : "", lengthField(s.width), lengthField(s.height), priceField(s.price),
          kGrains.at(static_cast<std::size_t>(s.grain)), countField(s.pattern ? 1 : 0),
-         countField(s.owned), countField(s.atHand >= 0 ? 1 : 0)});
+         countField(s.owned), countField(s.atHand >= 0 ? 1 : 0), colourField(s.colours)});
   return writeCsv(table);
 }
 
 std::string writeSupplyTable(const std::vector<SupplyItem>& supplies) {
-  CsvTable table{{"code", "name", "kind", "width", "length", "pieces", "price", "at_hand"}, {}};
+  CsvTable table{{kSupplyColumns.begin(), kSupplyColumns.end()}, {}};
   for (const SupplyItem& s : supplies)
     table.rows.push_back({s.code, s.name, std::string(supplyKindText(s.kind)), lengthField(s.width),
                           rollField(s.length), countField(s.pieces), priceField(s.price),
@@ -276,7 +301,8 @@ int addMissing(const std::vector<StockSheet>& more, std::vector<StockSheet>& lis
   return addWhereMissing(
       more, list,
       [](const StockSheet& a, const StockSheet& b) {
-        return a.name == b.name && a.card == b.card && a.width == b.width && a.height == b.height;
+        return a.name == b.name && a.card == b.card && a.width == b.width && a.height == b.height &&
+               a.colours == b.colours;
       });
 }
 

@@ -33,9 +33,10 @@ struct SupplyItem {
 /// Columns: `code`, `name`, `card` (id of a listed card or of a person's own; empty = any),
 /// `grammage` (g/m2), `basis` (`65 lb cover`), `caliper`, `sides` (1 or 2), `width`, `height`,
 /// `price`, `grain` (`long`, `short`, empty), `pattern` (1 where it has a direction), `at_hand`,
-/// `limit` (1 where no more can be had than is at hand). A sheet with a weight or a caliper but no
-/// card is one of its own, called as the sheet. Errors: TableUnreadable, FileTooLarge, and those of
-/// fileLimitProblem.
+/// `limit` (1 where no more can be had than is at hand), `colour` (`sage`, `sage/cream` for a back
+/// of another one, `#9AAF90`; empty or `plain` = serves any). A sheet with a weight or a caliper
+/// but no card is one of its own, called as the sheet. Errors: TableUnreadable, TableNoText,
+/// ColumnUnknown, RowColour, FileTooLarge, and those of fileLimitProblem.
 Result<std::vector<StockSheet>> readStockTable(std::string_view csv, std::string_view where);
 std::string writeStockTable(const std::vector<StockSheet>& stock);
 
@@ -58,8 +59,8 @@ std::optional<std::int64_t> readPrice(std::string_view text);
 /// Decimals of a price: 45 reads `0.45`.
 std::string priceText(std::int64_t price);
 
-/// The sheets of `more` that are not in `list` yet, by name, card and size, put at its end; the
-/// same for supplies by name and kind. Returns how many came.
+/// The sheets of `more` that are not in `list` yet, by name, card, size and colours, put at its
+/// end; the same for supplies by name and kind. Returns how many came.
 int addMissing(const std::vector<StockSheet>& more, std::vector<StockSheet>& list);
 int addMissing(const std::vector<SupplyItem>& more, std::vector<SupplyItem>& list);
 

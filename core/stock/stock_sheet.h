@@ -3,6 +3,7 @@
 #include <cstdint>
 #include <string>
 
+#include "fit/card_colours.h"
 #include "units/length.h"
 
 namespace creasewright {
@@ -26,6 +27,9 @@ struct StockSheet {
   std::string basis = {};  ///< weight as sold in pounds, with its basis: `65 lb cover`
   Length caliper = {};     ///< thickness; zero = not told
   bool oneSided = false;   ///< colour or pattern on one face only
+  /// Of its face, and of its back where that is another; a sheet without them serves designs of any
+  /// colour, one with them only those of its colours.
+  CardColours colours = {};
   bool operator==(const StockSheet&) const = default;
 };
 

@@ -48,7 +48,7 @@ class Kit(ProgramTest):
         out = self.folder / "plan.csv"
         self.succeed("kit", kit, "-o", out)
         rows = out.read_text(encoding="utf-8").splitlines()
-        self.assertTrue(all(row.endswith(",easy") for row in rows[1:]), rows)
+        self.assertTrue(all(",easy," in row for row in rows[1:]), rows)
         self.refuse("kit", *words, "--plan", "quick", "-o", out, naming="quick")
 
     def test_the_cut_trees_give_the_blanks(self):

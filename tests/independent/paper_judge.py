@@ -141,6 +141,21 @@ def judge_outcome(trimmer, told, offcuts, kit, sheet, where, faults):
     judge_offcuts(left, offcuts, where, faults)
 
 
+def judge_cards(paper, kit, faults):
+    """Every layout names the card that all its blanks are cut from, each card in its own words."""
+    known, names = lettered(kit), {}
+    for number, block in enumerate(paper.layouts, 1):
+        told = [text for mark, text in block.items if mark == "" and text.startswith("Card: ")]
+        cut = [re.fullmatch(r"\d+ of ([A-Z]+): .*", text) for mark, text in block.items if mark == "•"]
+        cards = {known[match[1]][1] for match in cut if match and match[1] in known}
+        if len(told) != 1 or len(cards) != 1:
+            faults.add("card", f"layout {number} tells {told} for {sorted(cards)}")
+        elif names.setdefault(cards.pop(), told[0]) != told[0]:
+            faults.add("card", f"layout {number} tells {told[0]}, others of its card do not")
+    if len(set(names.values())) != len(names):
+        faults.add("card", f"cards are called alike: {names}")
+
+
 def judge_layouts(paper, kit, faults):
     layouts = [judge_layout(block, i, kit, faults) for i, block in enumerate(paper.layouts, 1)]
     have = collections.Counter()
@@ -172,7 +187,7 @@ def judge_packing(paper, kit, faults):
     if len(lines) != len(known):
         faults.add("parts-list", f"{len(lines)} lines for {len(known)} blanks")
     for text, (letter, (blank, _)) in zip(lines, known.items()):
-        match = counted(rf"(\d+) blanks? ([A-Z]+): (.+), ({SIZE})", text, faults, "words")
+        match = counted(rf"(\d+) blanks? ([A-Z]+): (.+), ({SIZE})(?:, for the .+ punch)?", text, faults, "words")
         if not match:
             continue
         w, h = read_size(match[4])
@@ -249,6 +264,7 @@ def judge_paper(kit, paper):
     """Faults of the printed pages, `paper` as read by read_paper."""
     faults = Faults()
     layouts = judge_layouts(paper, kit, faults)
+    judge_cards(paper, kit, faults)
     judge_packing(paper, kit, faults)
     judge_labels(paper, kit, faults)
     judge_shopping(paper, kit, layouts, faults)

@@ -93,6 +93,21 @@ class PaperFaults(Judged):
 
         self.planted(other, "offcuts")
 
+    def test_a_card_that_is_not_told(self):
+        def silent(pages):
+            pages.layouts[0].items = [item for item in pages.layouts[0].items if not item[1].startswith("Card: ")]
+
+        self.planted(silent, "card")
+
+    def test_the_card_of_another_layout(self):
+        def other(pages):
+            for item in pages.layouts[-1].items:
+                if item[1].startswith("Card: "):
+                    item[1] = "Card: another one"
+
+        self.assertGreater(len(self.paper.layouts), 1)
+        self.planted(other, "card")
+
     def test_a_wrong_note(self):
         def upright(pages):
             for layout in pages.layouts:

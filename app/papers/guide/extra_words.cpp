@@ -1,6 +1,8 @@
 #include <algorithm>
 
+#include "bridge/stock_words.h"
 #include "bridge/style_text.h"
+#include "document/with_punches.h"
 #include "extras/place_measures.h"
 #include "guide/extra_steps.h"
 #include "papers/guide/guide_lengths.h"
@@ -86,14 +88,12 @@ QString layerOnto(const BuiltPiece& layer, const QString& onto, GuideUnits units
 }
 
 /// What is done to a layer by itself.
-void wordLayer(const BuiltPiece& layer, GuideUnits units, StepWords& words) {
+void wordLayer(const BuiltDesign& built, const BuiltPiece& layer, StepWords& words) {
   if (!layer.role->layer) return;
   const QString name = pieceTitle(layer.name);
-  const Bounds box = bounds(layer.net.panels.front().outline);
-  if (layer.role->layer->punched)
+  if (const std::optional<Punch> punch = punchFor(built, layer))
     words.sentences.append(
-        GuideTr::tr("Punch “%1” with your punch of %2.")
-            .arg(name, guideSize({Length::mm(box.width()), Length::mm(box.height())}, units)));
+        GuideTr::tr("Punch “%1” with your %2 punch.").arg(name, punchName(*punch)));
   if (layer.role->layer->stamped)
     words.sentences.append(GuideTr::tr("Stamp the words onto “%1” and let them dry.").arg(name));
 }
@@ -115,7 +115,7 @@ StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units
   };
   const Extra& extra = built.design.extras.at(static_cast<std::size_t>(step.extra));
   const bool plain = extra.layers.empty() && !extra.parameters.flag("punched");
-  for (std::size_t i = 0; i < step.pieces.size(); ++i) wordLayer(at(i), units, words);
+  for (std::size_t i = 0; i < step.pieces.size(); ++i) wordLayer(built, at(i), words);
   if (plain && step.pieces.size() > 1)
     words.sentences.append(GuideTr::tr("Glue the label onto the middle of its mat layer."));
   for (std::size_t i = 1; !plain && i < step.pieces.size(); ++i)

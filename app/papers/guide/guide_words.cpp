@@ -5,6 +5,7 @@
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
+#include "document/with_punches.h"
 #include "guide/guide_time.h"
 #include "papers/guide/step_words.h"
 
@@ -43,6 +44,11 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
       return GuideTr::tr("%n foam dot(s), %1 thick", "", supply.quantity)
           .arg(guideLength(supply.width, units));
     case SupplyKind::Ribbon:
+      if (supply.colour) {
+        return GuideTr::tr("%1 of ribbon, %2 wide, %3")
+            .arg(guideLength(supply.length, units), guideLength(supply.width, units),
+                 colourName(*supply.colour));
+      }
       return GuideTr::tr("%1 of ribbon, %2 wide")
           .arg(guideLength(supply.length, units), guideLength(supply.width, units));
   }
@@ -92,10 +98,20 @@ QString leftToolWords(ToolCode tool) {
   return {};
 }
 
-QString toolWords(ToolCode tool, GuideUnits units) {
+/// How far a lever punch reaches and what it takes: common practice, no published source.
+QString punchWords(const BuiltDesign& built) {
+  QStringList names;
+  for (const Punch& punch : punchesFor(built)) names.append(punchName(punch));
+  return GuideTr::tr(
+             "Punches: %1 (they reach 30 to 40 mm in from an edge, through card of up to "
+             "250 g/m²)")
+      .arg(names.join(QStringLiteral(", ")));
+}
+
+QString toolWords(ToolCode tool, const BuiltDesign& built, GuideUnits units) {
   switch (tool) {
     case ToolCode::Punch:
-      return GuideTr::tr("Punches of the sizes that the steps name");
+      return punchWords(built);
     case ToolCode::Trimmer:
       return GuideTr::tr("Paper trimmer");
     case ToolCode::ScoringBoard:
@@ -225,7 +241,7 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
   const bool left = guide.hand == Hand::Left;
   for (const ToolCode tool : guide.tools) {
     const QString own = left ? leftToolWords(tool) : QString();
-    words.tools.append(own.isEmpty() ? toolWords(tool, units) : own);
+    words.tools.append(own.isEmpty() ? toolWords(tool, built, units) : own);
   }
   for (const CautionCode caution : guide.cautions) words.cautions.append(cautionWords(caution));
   words.cautions.append(GuideTr::tr("Follow local rules."));

@@ -3,6 +3,7 @@
 #include <QStringList>
 
 #include "bridge/text.h"
+#include "fit/card_pattern.h"
 #include "kits/layout_drawing.h"
 #include "papers/kit/kit_words.h"
 #include "stock/csv.h"
@@ -22,8 +23,9 @@ QString number(Length length) { return QString::number(length.mm(), 'f', 3); }
 }  // namespace
 
 QByteArray kitCsv(const KitPlan& plan) {
-  QStringList lines{QStringLiteral(
-      "card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned,plan")};
+  QStringList lines{
+      QStringLiteral("card,layout,sheets,stock,blank,name,x_mm,y_mm,width_mm,height_mm,turned,plan,"
+                     "colour,pattern")};
   int layouts = 0;
   for (const CardPlan& card : plan.cards) {
     for (const Layout& layout : card.plan.layouts) {
@@ -43,7 +45,9 @@ QByteArray kitCsv(const KitPlan& plan) {
             number(node.width),
             number(node.height),
             node.turned ? QStringLiteral("1") : QStringLiteral("0"),
-            QString::fromUtf8(planGoalText(card.goal()).data())};
+            QString::fromUtf8(planGoalText(card.goal()).data()),
+            field(text(cardColourText(card.card().colours))),
+            field(text(patternText(card.card().colours)))};
         lines.append(fields.join(QLatin1Char(',')));
       });
     }

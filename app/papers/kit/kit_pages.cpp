@@ -86,6 +86,7 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   const double width = flow.columnWidth() - room.width - kBlockGap;
   TextBlock block(width);
   block.add(words.title, kHeadingStyle);
+  block.add(words.card, TypeStyle{kBodyType, true});
   block.space(1);
   block.addList(words.notes, QStringLiteral("!"), kBodyType);
   block.addList(words.blanks, kDot, kBodyType);
@@ -99,10 +100,10 @@ Drawing layoutBlock(int number, const Layout& layout, const CardPlan& card, Unit
   Drawing text = block.take();
   if (text.height > flow.columnHeight() - 4)
     text = fittedInto(std::move(text), {text.width, flow.columnHeight() - 4});
-  return ruledAbove(
-      beside(drawLayout(layout, room.width, room.height, card.firstLetter(), wordingIn(unit)), text,
-             room.width + kBlockGap),
-      flow.columnWidth());
+  return ruledAbove(beside(drawLayout(layout, room.width, room.height, card.firstLetter(),
+                                      wordingIn(unit), lookOf(card.card().colours)),
+                           text, room.width + kBlockGap),
+                    flow.columnWidth());
 }
 
 }  // namespace

@@ -26,6 +26,21 @@ QString letter(const CardPlan& card, std::size_t demand) {
 /// A name whose words stay on one line.
 QString unbroken(QString name) { return name.replace(QLatin1Char(' '), QChar(QChar::Nbsp)); }
 
+/// How a pattern lies on the sheet as it is drawn; a sheet that is turned for its first cut is
+/// laid by the words of that.
+QString patternNote(const Layout& layout, const CardPlan& card) {
+  const std::optional<PaperPattern>& paper = card.card().colours.pattern;
+  const bool turned = liesTurned(layout);
+  if (!paper || turnsOf(*paper) != Turns::None) {
+    return turned ? KitTr::tr("As the sheet lies drawn, the pattern runs from left to right.")
+                  : KitTr::tr("Lay the sheet as drawn: the pattern runs up and down.");
+  }
+  const QString top = turned
+                          ? KitTr::tr("As the sheet lies drawn, the pattern’s top is at the right.")
+                          : KitTr::tr("Lay the sheet as drawn: the pattern’s top is at the top.");
+  return KitTr::tr("%1 Mark the edge that the arrow points to on the back of each blank.").arg(top);
+}
+
 /// Whether a layout is cut across the grain's or pattern's way is told by the sheets; what else a
 /// person must mind about a sheet is said here.
 QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const CardPlan& card) {
@@ -45,12 +60,7 @@ QStringList sheetNotes(const StockSheet& sheet, const Layout& layout, const Card
   }
   if (sheet.oneSided)
     notes.append(KitTr::tr("The sheet has one good face: trace and score on the other."));
-  if (sheet.pattern || hasWay(card.card()))
-    notes.append(KitTr::tr("Mind the pattern’s way: lay the sheet as drawn."));
-  const std::optional<PaperPattern>& paper = card.card().colours.pattern;
-  if (paper && turnsOf(*paper) == Turns::None)
-    notes.append(
-        KitTr::tr("The pattern has an up: mark the upper edge of each blank on its back."));
+  if (sheet.pattern || hasWay(card.card())) notes.append(patternNote(layout, card));
   return notes;
 }
 
@@ -104,6 +114,12 @@ QString comesOff(const TrimStep& step, const CardPlan& card) {
   if (step.restDemand < 0) return off;
   return KitTr::tr("%1; what is left is %2")
       .arg(off, letter(card, static_cast<std::size_t>(step.restDemand)));
+}
+
+/// A blank with the punch that it is for.
+QString withPunch(const QString& blank, const BlankSource& source) {
+  return source.punch ? KitTr::tr("%1, for the %2 punch").arg(blank, punchName(*source.punch))
+                      : blank;
 }
 
 QString cutSentence(const TrimStep& step, const CardPlan& card, Unit unit) {
@@ -223,12 +239,36 @@ QStringList packingLines(const KitPlan& plan, Unit unit) {
   QStringList lines;
   for (const CardPlan& card : plan.cards) {
     for (std::size_t d = 0; d < card.demands().size(); ++d) {
-      lines.append(KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources()[d].perSet)
-                       .arg(letter(card, d), blankTitle(card, d),
-                            size(card.demands()[d].width, card.demands()[d].height, unit)));
+      const QString blank = KitTr::tr("%n blank(s) %1: %2, %3", "", card.sources()[d].perSet)
+                                .arg(letter(card, d), blankTitle(card, d),
+                                     size(card.demands()[d].width, card.demands()[d].height, unit));
+      lines.append(withPunch(blank, card.sources()[d]));
     }
   }
   return lines;
+}
+
+QStringList packingNames(const KitPlan& plan) {
+  QStringList lines;
+  for (const CardPlan& card : plan.cards)
+    for (std::size_t d = 0; d < card.demands().size(); ++d)
+      lines.append(withPunch(KitTr::tr("%n of %1: %2", "", card.sources()[d].perSet)
+                                 .arg(letter(card, d), blankTitle(card, d)),
+                             card.sources()[d]));
+  return lines;
+}
+
+QStringList packingLetters(const KitPlan& plan) {
+  QStringList letters;
+  for (const CardPlan& card : plan.cards)
+    for (std::size_t d = 0; d < card.demands().size(); ++d) {
+      const BlankSource& source = card.sources()[d];
+      QString blank = letter(card, d);
+      if (source.perSet > 1) blank = QStringLiteral("%1 × %2").arg(source.perSet).arg(blank);
+      if (source.punch) blank += QStringLiteral(" (%1)").arg(punchName(*source.punch));
+      letters.append(blank);
+    }
+  return {KitTr::tr("Blanks: %1").arg(letters.join(QStringLiteral(", ")))};
 }
 
 QStringList offcutSizes(const KitPlan& plan, Unit unit) {
@@ -267,6 +307,7 @@ LayoutWords wordLayout(int number, const Layout& layout, const CardPlan& card, U
   words.title = KitTr::tr("Layout %1: cut %n sheet(s) of %2 alike", "", layout.count)
                     .arg(number)
                     .arg(unbroken(stockName(sheet.name)));
+  words.card = KitTr::tr("Card: %1").arg(cardName(card.card()));
   const std::vector<int> counts = blanksOf(layout, card.demands().size());
   for (std::size_t d = 0; d < counts.size(); ++d) {
     if (counts[d] > 0) {

@@ -46,14 +46,20 @@ QString itemTitle(const KitItem& item);
 QString blankTitle(const CardPlan& card, std::size_t demand);
 /// What goes into one person's bag.
 QStringList packingLines(const KitPlan& plan, Unit unit);
+/// The same without sizes.
+QStringList packingNames(const KitPlan& plan);
+/// The same by letters alone, as one line: `Blanks: A, 2 × B, C (2 in circle)`, with what punches
+/// them.
+QStringList packingLetters(const KitPlan& plan);
 /// Every offcut of a card that is worth keeping, by size, with how many there are.
 QStringList offcutSizes(const KitPlan& plan, Unit unit);
 /// What was found that could be made of the offcuts, each for itself.
 QStringList offcutLines(const KitPlan& plan);
 
-/// A layout's heading, notes, blanks, its cuts in order and its offcuts.
+/// A layout's heading, card, notes, blanks, its cuts in order and its offcuts.
 struct LayoutWords {
   QString title;
+  QString card;       ///< which it is cut from, with colours and pattern
   QStringList notes;  ///< what to mind about the sheet
   QStringList blanks;
   struct Cut {

@@ -24,13 +24,20 @@ QString carrierTitle(const MachineCard& plan, std::size_t layout) {
       .arg(layout + 1);
 }
 
-/// What the files of each card begin with; cards that are called alike are numbered.
+/// What the files of each card begin with: its id, colours and pattern; cards that are called alike
+/// are numbered.
 std::vector<QString> fileStarts(const MachinePlan& plan) {
   std::set<QString> taken;
   std::vector<QString> starts;
   for (const MachineCard& each : plan.cards) {
     const Card& card = each.card;
-    starts.push_back(freeNamePart(text(card.id.empty() ? card.name : card.id), taken));
+    QString start = text(card.id.empty() ? card.name : card.id);
+    if (card.colours.face || card.colours.back)
+      start += QLatin1Char('-') + text(cardColourText(card.colours));
+    if (card.colours.pattern) start += QLatin1Char('-') + text(card.colours.pattern->id);
+    start.replace(QLatin1Char('/'), QLatin1Char('-'));
+    start.remove(QLatin1Char('#'));
+    starts.push_back(freeNamePart(start, taken));
   }
   return starts;
 }
@@ -92,7 +99,7 @@ std::vector<Drawing> machinePages(const MachinePlan& plan, const MachineChoices&
   for (const MachineCard& card : plan.cards) {
     head.add(KitTr::tr("%1: %n carrier sheet(s); by their area the parts take at least %2.", "",
                        card.mats)
-                 .arg(text(card.card.name))
+                 .arg(cardName(card.card))
                  .arg(card.least),
              kBodyType);
   }

@@ -44,6 +44,11 @@ QString supplyWords(const ShoppingLine& line, const ClassKit& kit, Unit unit) {
       return KitTr::tr("Double-sided tape %1 wide: %2 in %n strip(s)", "", line.strips)
           .arg(lengthText(line.width, unit), runWords(line.length, unit));
     case ShoppingLine::Kind::Ribbon:
+      if (line.colour) {
+        return KitTr::tr("Ribbon %1 wide, %3: %2 in %n piece(s)", "", line.strips)
+            .arg(lengthText(line.width, unit), runWords(line.length, unit),
+                 colourName(*line.colour));
+      }
       return KitTr::tr("Ribbon %1 wide: %2 in %n piece(s)", "", line.strips)
           .arg(lengthText(line.width, unit), runWords(line.length, unit));
     case ShoppingLine::Kind::Foam:

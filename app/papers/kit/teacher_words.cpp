@@ -1,7 +1,9 @@
 #include <algorithm>
 #include <cmath>
 
+#include "bridge/stock_words.h"
 #include "bridge/text.h"
+#include "document/with_punches.h"
 #include "papers/kit/kit_words.h"
 
 namespace creasewright {
@@ -26,10 +28,21 @@ QString clock(int minutes) {
 constexpr int kMostWithoutBreak = 90;  // minutes, and how long a break is (common practice, no
 constexpr int kBreak = 10;             // published source)
 
+/// The punches of all designs, each once.
+QStringList punchNames(const KitPlan& plan) {
+  QStringList names;
+  for (const auto& item : plan.built->items)
+    if (item)
+      for (const Punch& punch : punchesFor(item->design)) names.append(punchName(punch));
+  names.removeDuplicates();
+  return names;
+}
+
 /// How many of a tool a room needs: a trimmer for the teacher, what lies on the table for two, what
 /// is in the hand for each (common practice, no published source; a glue bottle for two as public
 /// advice for workshops has it).
-QString roomTool(ToolCode tool, int takers) {
+QString roomTool(ToolCode tool, const KitPlan& plan) {
+  const int takers = plan.kit().takers;
   const int pairs = (takers + 1) / 2;
   switch (tool) {
     case ToolCode::Trimmer:
@@ -45,7 +58,8 @@ QString roomTool(ToolCode tool, int takers) {
     case ToolCode::CuttingMat:
       return KitTr::tr("%n cutting mat(s)", "", pairs);
     case ToolCode::Punch:
-      return KitTr::tr("%n set(s) of punches", "", pairs);
+      return KitTr::tr("%n set(s) of punches (%1)", "", pairs)
+          .arg(punchNames(plan).join(QStringLiteral(", ")));
     case ToolCode::SafetyRuler:
       return KitTr::tr("%n safety ruler(s)", "", pairs);
   }
@@ -61,7 +75,7 @@ QString roomLine(const KitPlan& plan) {
     const bool used = std::ranges::any_of(plan.built->items, [tool](const auto& item) {
       return item && std::ranges::find(item->guide.tools, tool) != item->guide.tools.end();
     });
-    if (used) tools.append(roomTool(tool, plan.kit().takers));
+    if (used) tools.append(roomTool(tool, plan));
   }
   if (plan.built->gluePlaces > 0)
     tools.append(KitTr::tr("%n bottle(s) of glue", "", (plan.kit().takers + 1) / 2));
@@ -100,9 +114,13 @@ QStringList bagLengths(const KitPlan& plan, Unit unit) {
   for (const TapeNeed& need : plan.built->tapes)
     lines.append(KitTr::tr("Double-sided tape %1 wide: %2")
                      .arg(lengthText(need.width, unit), eachBag(need, sets, unit)));
-  for (const TapeNeed& need : plan.built->ribbons)
-    lines.append(KitTr::tr("Ribbon %1 wide: %2")
-                     .arg(lengthText(need.width, unit), eachBag(need, sets, unit)));
+  for (const TapeNeed& need : plan.built->ribbons) {
+    const QString width = lengthText(need.width, unit);
+    const QString each = eachBag(need, sets, unit);
+    lines.append(
+        need.colour ? KitTr::tr("Ribbon %1 wide, %2: %3").arg(width, colourName(*need.colour), each)
+                    : KitTr::tr("Ribbon %1 wide: %2").arg(width, each));
+  }
   return lines;
 }
 

@@ -10,7 +10,7 @@ namespace creasewright {
 namespace {
 
 /// As many codes as there are: codeName knows no name for numbers past the last one.
-constexpr int kLastCode = static_cast<int>(ProblemCode::FieldUnreadable);
+constexpr int kLastCode = static_cast<int>(ProblemCode::PunchNotRound);
 
 TEST(ProblemText, EveryCodeHasASentenceWithItsValues) {
   for (int i = 0; i <= kLastCode; ++i) {

@@ -33,6 +33,22 @@ TEST_F(CardBoxTest, OffersOurCardsAndThePersonsOwn) {
   EXPECT_EQ(picked.caliper, Length::mm(0.31));
 }
 
+/// A card whose sheets tell a colour brings it; one without leaves the colours that there are.
+TEST_F(CardBoxTest, AnOwnCardKeepsItsColours) {
+  ASSERT_FALSE(
+      saveStockCsv("name,card,caliper,width,height,colour\n"
+                   "Linen,linen,0.31 mm,12 in,12 in,sage/cream\n"));
+  CardBox box;
+  const int linen = box.findText(QStringLiteral("Linen, sage, back cream"));
+  ASSERT_GE(linen, 0);
+  Card picked;
+  QObject::connect(&box, &CardBox::cardPicked, [&](const Card& card) { picked = card; });
+  emit box.activated(linen);
+  const CardColours plum = *parseCardColours("plum");
+  EXPECT_EQ(coloursOf(picked, plum), *parseCardColours("sage/cream"));
+  EXPECT_EQ(coloursOf(cards()[0], plum), plum);
+}
+
 TEST_F(CardBoxTest, ACardOnNoListIsShownAndPicksNothing) {
   CardBox box;
   box.setCard({"0.5mm", "0.5 mm", Length::mm(0.5), 0}, QStringLiteral("Measured"));

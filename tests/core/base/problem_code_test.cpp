@@ -8,7 +8,7 @@
 namespace creasewright {
 namespace {
 
-constexpr int kLast = static_cast<int>(ProblemCode::FieldUnreadable);
+constexpr int kLast = static_cast<int>(ProblemCode::PunchNotRound);
 
 TEST(ProblemCode, EveryCodeHasItsOwnKebabName) {
   std::set<std::string_view> names;

@@ -32,6 +32,14 @@ TEST(CardColours, WhatIsNoneIsSaidWithWhatIsLikeIt) {
   EXPECT_EQ(std::get<std::string>(near.values[1]), "lavender");
 }
 
+TEST(CardColours, WhatIsWrittenIsReadBack) {
+  for (const char* text : {"plain", "sage", "sage/cream", "#0A0B0C/plum", "plain/#010203"}) {
+    const Result<CardColours> read = parseCardColours(text);
+    ASSERT_TRUE(read) << text;
+    EXPECT_EQ(cardColourText(*read), text);
+  }
+}
+
 TEST(CardColours, NamesAndColoursStandOnce) {
   std::set<std::string_view> ids;
   std::set<std::string> values;

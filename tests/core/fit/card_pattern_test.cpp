@@ -92,5 +92,17 @@ TEST(CardPattern, PicturesSayHowLargeTheyAre) {
   EXPECT_FALSE(pixelsOf("<svg/>"));
 }
 
+TEST(CardPattern, WhatIsWrittenIsReadBack) {
+  for (const char* text : {"dots:scale=18 mm", "leaves:scale=1 in:turn=90:side=back",
+                           "stripes:scale=12.5 mm:colours=sage/cream:plate=yes"}) {
+    const Result<CardColours> read = withPattern({}, text);
+    ASSERT_TRUE(read) << text;
+    const Result<CardColours> again = withPattern({}, patternText(*read));
+    ASSERT_TRUE(again) << patternText(*read);
+    EXPECT_EQ(*again, *read) << text;
+  }
+  EXPECT_EQ(patternText({}), "");
+}
+
 }  // namespace
 }  // namespace creasewright

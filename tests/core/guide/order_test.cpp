@@ -4,6 +4,7 @@
 #include <gtest/gtest.h>
 
 #include "core/laws/random_design.h"
+#include "document/with_punches.h"
 #include "extras/extra_kind.h"
 #include "folding/loop_closure.h"
 #include "geometry/region.h"

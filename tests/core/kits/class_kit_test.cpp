@@ -45,6 +45,7 @@ TEST(ClassKit, BlanksPiecesAndCountsAreSaved) {
   kit.stock[0].grammage = 176;
   kit.stock[0].caliper = Length::mm(0.24);
   kit.stock[0].oneSided = true;
+  kit.stock[0].colours = *parseCardColours("sage/cream");
   kit.labelWidth = Length::inches(4);
   kit.noExtras = true;
   const auto read = readKit(writeKit(kit), "kit.cwkit");
@@ -52,6 +53,7 @@ TEST(ClassKit, BlanksPiecesAndCountsAreSaved) {
   EXPECT_EQ(read->items[0].perPerson, 2);
   EXPECT_EQ(read->items[0].piece, "lid");
   EXPECT_EQ(read->blanks, kit.blanks);
+  EXPECT_EQ(read->stock, kit.stock);
   EXPECT_EQ(read->labelWidth, kit.labelWidth);
   EXPECT_TRUE(read->noExtras);
   EXPECT_EQ(writeKit(*read), writeKit(kit));

@@ -10,7 +10,10 @@
 #include "cutting/plan_cutting.h"
 #include "cutting/trim_steps.h"
 #include "drawing/arrange.h"
+#include "drawing/contrast.h"
+#include "fit/card_pattern.h"
 #include "lettering/type_width.h"
+#include "patterns/pattern.h"
 #include "support/random.h"
 #include "units/length_text.h"
 
@@ -205,6 +208,64 @@ TEST(LayoutDrawing, ASheetThatIsFirstCutAcrossLiesTurned) {
   EXPECT_TRUE(liesTurned(across));
   const Drawing drawing = drawLayout(across, 100, 90, 0, words);
   EXPECT_NEAR(drawing.height, 90, kHair);  // 300 mm high now
+}
+
+/// An arrow on every blank of directed paper, to the top of the sheet as it lies; on no word.
+TEST(LayoutDrawing, AnArrowOnEveryBlankShowsThePatternsTop) {
+  testing::Random random(1605);
+  int turned = 0;
+  for (int round = 0; round < 60; ++round) {
+    const CutNode sheet = testing::sheetOf(random.whole(150, 500), random.whole(150, 500));
+    const Layout layout{0, 1, tidied(testing::cutAtRandom(sheet, 5, random))};
+    std::size_t blanks = 0;
+    bool tiny = false;
+    const Drawing drawing = drawLayout(layout, 88, 105, 0, words, {.up = true});
+    expectNothingOverprinted(drawing, "round " + std::to_string(round) + ": ");
+    for (const PathItem& path : drawing.paths)
+      if (path.role == Role::Face) {
+        ++blanks;
+        const Bounds box = bounds(path.rings.front());
+        tiny = tiny || std::min(box.width(), box.height()) < 6;
+      }
+    std::size_t arrows = 0;
+    for (const PathItem& path : drawing.paths) {
+      if (path.role != Role::Legend || path.closed || path.rings.front().size() != 2) continue;
+      ++arrows;
+      const Point way = path.rings[0][1] - path.rings[0][0];
+      EXPECT_GT(liesTurned(layout) ? way.x : way.y, 0.5);
+      EXPECT_NEAR(liesTurned(layout) ? way.y : way.x, 0, 1e-9);
+    }
+    EXPECT_LE(arrows, blanks);
+    if (!tiny) {
+      EXPECT_EQ(arrows, blanks) << round;
+    }
+    turned += liesTurned(layout) ? 1 : 0;
+  }
+  EXPECT_GT(turned, 10);
+}
+
+/// Every colour and pattern tints the blanks, and letters, settings and cuts stand out from it.
+TEST(LayoutDrawing, BlanksShowTheirCardAndWhatStandsOnThemIsRead) {
+  const Layout layout{0, 1, cutAt(testing::sheetOf(300, 200), true, Length::mm(100))};
+  std::vector<CardColours> all;
+  for (const NamedColour& named : namedColours()) all.push_back({.face = named.colour});
+  for (const PatternKind& kind : patterns()) all.push_back({.pattern = usualPaper(kind)});
+  for (const CardColours& colours : all) {
+    const LayoutLook look = lookOf(colours);
+    ASSERT_TRUE(look.tint) << cardColourText(colours);
+    const Drawing drawing = drawLayout(layout, 100, 90, 0, words, look);
+    for (const PathItem& path : drawing.paths)
+      if (path.role == Role::Face) {
+        for (const Role role : {Role::Cut, Role::Dimension})
+          EXPECT_GE(contrast(roleStyle(role).colour, fillColour(path)), 3)
+              << cardColourText(colours) << patternText(colours);
+        EXPECT_GE(contrast(roleStyle(Role::Legend).colour, fillColour(path)), 4.5)
+            << cardColourText(colours) << patternText(colours);
+      }
+  }
+  EXPECT_NE(lookOf(all[0]).tint, lookOf(all[13]).tint);
+  EXPECT_EQ(lookOf({.back = all[5].face}).tint, lookOf(all[5]).tint);
+  EXPECT_FALSE(lookOf({}).tint);
 }
 
 }  // namespace

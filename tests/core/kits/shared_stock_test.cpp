@@ -1,9 +1,12 @@
 #include <algorithm>
 #include <map>
+#include <set>
 
 #include <gtest/gtest.h>
 
 #include "core/kits/plan_of.h"
+#include "cutting/check_plan.h"
+#include "fit/card_pattern.h"
 #include "support/random.h"
 
 namespace creasewright {
@@ -110,6 +113,98 @@ TEST(SharedStock, TooFewForAllCardsIsSaid) {
   const auto plan = testing::planOf(cardsOfOneSize(2, 8, stock));
   ASSERT_FALSE(plan.ok());
   EXPECT_EQ(plan.problem().code, ProblemCode::StockTooFew);
+}
+
+/// The sheets that each card is cut from, by name.
+std::map<std::string, std::set<std::string>> sheetsByColour(const KitPlan& plan) {
+  std::map<std::string, std::set<std::string>> all;
+  for (const CardPlan& card : plan.cards) {
+    const CardColours& colours = card.card().colours;
+    const std::string of = colours.pattern ? colours.pattern->id : cardColourText(colours);
+    for (const Layout& layout : card.plan.layouts) all[of].insert(card.sheetOf(layout).name);
+  }
+  return all;
+}
+
+ClassKit colouredKit() {
+  ClassKit kit;
+  kit.takers = 6;
+  const auto blank = [&kit](const char* name, CardColours colours) {
+    Card card = cards()[0];
+    card.colours = std::move(colours);
+    kit.blanks.push_back({name, Length::mm(100), Length::mm(80), card});
+  };
+  blank("box", *parseCardColours("sage"));
+  blank("label", *parseCardColours("plum"));
+  blank("slip", *parseCardColours("cream"));
+  blank("band", *withPattern(*parseCardColours("sage"), "leaves"));
+  const auto sheet = [&kit](const char* name, const char* colour, int atHand) {
+    StockSheet made{name, Length::mm(297), Length::mm(420)};
+    made.colours = *parseCardColours(colour);
+    made.atHand = made.owned = atHand;
+    if (atHand < 0) made.owned = 0;
+    kit.stock.push_back(made);
+  };
+  sheet("My sage A3", "sage", 40);
+  sheet("My plum A3", "plum/plum", 40);
+  sheet("A3", "plain", -1);
+  return kit;
+}
+
+TEST(ColouredStock, ServesOnlyDesignsOfItsColour) {
+  const auto plan = testing::planOf(colouredKit(), {.seconds = 0.2});
+  ASSERT_TRUE(plan);
+  const auto sheets = sheetsByColour(*plan);
+  EXPECT_EQ(sheets.at("sage"), std::set<std::string>{"My sage A3"});
+  EXPECT_EQ(sheets.at("plum"), std::set<std::string>{"My plum A3"});
+  EXPECT_EQ(sheets.at("cream"), std::set<std::string>{"A3"});
+  EXPECT_EQ(sheets.at("leaves"), std::set<std::string>{"A3"});
+}
+
+TEST(ColouredStock, ASheetWithoutAColourHelpsOutWhereTheOthersDoNotDo) {
+  for (const PlanGoal goal : {PlanGoal::Fewest, PlanGoal::Easy}) {
+    ClassKit kit = colouredKit();
+    kit.goal = goal;
+    kit.takers = 60;
+    kit.stock[0].atHand = kit.stock[0].owned = 1;
+    const auto plan = testing::planOf(kit, {.seconds = 0.2});
+    ASSERT_TRUE(plan);
+    const auto sheets = sheetsByColour(*plan);
+    EXPECT_TRUE(sheets.at("sage").contains("A3"));
+    EXPECT_FALSE(sheets.at("sage").contains("My plum A3"));
+    for (const CardPlan& card : plan->cards)
+      if (goal == PlanGoal::Fewest) {
+        EXPECT_FALSE(checkPlan(card.plan, testing::cutStock(kit), card.demands()));
+      }
+  }
+}
+
+/// Two weights of sage share the sage sheets that are at hand; where they are too few, the plain
+/// ones help.
+TEST(ColouredStock, TwoCardsOfOneColourShareItsSheets) {
+  ClassKit kit = colouredKit();
+  kit.blanks.resize(1);
+  kit.blanks.push_back(kit.blanks[0]);
+  kit.blanks[1].card = cards()[1];
+  kit.blanks[1].card.colours = kit.blanks[0].card.colours;
+  kit.takers = 12;
+  kit.stock[0].atHand = kit.stock[0].owned = 1;
+  const auto plan = testing::planOf(kit, {.seconds = 0.2});
+  ASSERT_TRUE(plan);
+  int sage = 0;
+  for (const CardPlan& card : plan->cards)
+    for (const Layout& layout : card.plan.layouts)
+      if (layout.stock == 0) sage += layout.count;
+  EXPECT_LE(sage, 1);
+}
+
+TEST(ColouredStock, WhereNoSheetHasTheColourThatIsSaid) {
+  ClassKit kit = colouredKit();
+  kit.stock.pop_back();
+  const auto plan = testing::planOf(kit);
+  ASSERT_FALSE(plan);
+  EXPECT_EQ(plan.problem().code, ProblemCode::NoSheetOfColour);
+  EXPECT_EQ(std::get<std::string>(plan.problem().values.at(0)), "cream");
 }
 
 }  // namespace

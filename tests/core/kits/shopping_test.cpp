@@ -70,6 +70,33 @@ TEST(Shopping, OneRollServesAllThatIsCutFromIt) {
   EXPECT_EQ(list.cost, 450);
 }
 
+/// A roll has one colour; what is at hand is taken from the shelf once.
+TEST(Shopping, RibbonsOfTwoColoursAreTwoRolls) {
+  ClassKit kit = smallKit();
+  const auto made = [&](std::optional<Colour> colour) {
+    Design tray = smallKit().items[0].design;
+    tray.extras[0].card.colours.face = colour;
+    return KitItem{tray, 1};
+  };
+  const Colour plum = *parseColour("plum");
+  kit.items = {made(plum), made(*parseColour("sage")), made(plum)};
+  const BuiltKit bare = buildKit(kit).value();
+  ASSERT_EQ(bare.ribbons.size(), 2U);
+  const Length width = bare.ribbons[0].width;
+  kit.supplies = {{"R", "Ribbon", SupplyItemKind::Ribbon, width, Length::mm(100'000), 0, 320, 1}};
+  const KitPlan plan = testing::planOf(kit).value();
+  int atHand = 0;
+  Length ofPlum;
+  for (const ShoppingLine& line : shoppingFor(plan).lines) {
+    if (line.kind != ShoppingLine::Kind::Ribbon) continue;
+    ASSERT_TRUE(line.colour);
+    atHand += line.atHand;
+    if (line.colour == plum) ofPlum = line.length;
+  }
+  EXPECT_EQ(atHand, 1);
+  EXPECT_EQ(ofPlum, bare.items[0]->guide.supplies.back().length * (2 * kit.sets()));
+}
+
 /// What fills packs to the last piece takes no other one; a piece more does.
 TEST(Shopping, PacksThatAreJustFilledAreEnough) {
   BuiltKit built = buildKit(smallKit()).value();

@@ -80,6 +80,49 @@ TEST(StockList, ASheetTellsItsCard) {
   EXPECT_EQ(writeStockTable(*again), writeStockTable(*stock));
 }
 
+TEST(StockList, ASheetTellsItsColours) {
+  const Result<std::vector<StockSheet>> stock = readStockTable(
+      "name,width,height,colour\nSage A3,297 mm,420 mm,sage\nTwo,297 mm,420 mm,plum/#F6ECD0\n"
+      "Any,297 mm,420 mm,\nWhite,297 mm,420 mm,plain\n",
+      "t.csv");
+  ASSERT_TRUE(stock);
+  EXPECT_EQ((*stock)[0].colours, *parseCardColours("sage"));
+  EXPECT_EQ((*stock)[1].colours, *parseCardColours("plum/cream"));
+  EXPECT_EQ((*stock)[2].colours, CardColours());
+  EXPECT_EQ((*stock)[3].colours, CardColours());
+  EXPECT_EQ(*readStockTable(writeStockTable(*stock), "t"), *stock);
+}
+
+TEST(StockList, AColourThatIsNoneIsNamedWithItsRow) {
+  const auto stock = readStockTable(
+      "name,width,height,colour\nA,1 in,1 in,sage\nB,1 in,1 in,sage/crem\n", "t.csv");
+  ASSERT_FALSE(stock);
+  EXPECT_EQ(stock.problem().code, ProblemCode::RowColour);
+  EXPECT_EQ(stock.problem().where, "t.csv");
+  ASSERT_GE(stock.problem().values.size(), 3U);
+  EXPECT_EQ(std::get<std::int64_t>(stock.problem().values[0]), 3);
+  EXPECT_EQ(std::get<std::string>(stock.problem().values[1]), "crem");
+  EXPECT_EQ(std::get<std::string>(stock.problem().values[2]), "cream");
+}
+
+/// A column that nobody reads was swallowed in silence.
+TEST(StockList, AColumnThatIsNotKnownIsNamed) {
+  for (const Problem& problem :
+       {readStockTable("name,width,height,color\nA,1 in,1 in,sage\n", "t.csv").problem(),
+        readSupplyTable("name,kind,width,length,color\nT,tape,6 mm,25 m,red\n", "t.csv")
+            .problem()}) {
+    EXPECT_EQ(problem.code, ProblemCode::ColumnUnknown);
+    EXPECT_EQ(problem.where, "t.csv");
+    EXPECT_EQ(std::get<std::string>(problem.values.at(0)), "color");
+  }
+}
+
+TEST(Csv, BytesThatNoTextHasAreNoTable) {
+  using namespace std::string_view_literals;
+  EXPECT_EQ(readCsv("a,b\n1,\0\n"sv, "t.csv").problem(),
+            (Problem{ProblemCode::TableNoText, "t.csv", {}}));
+}
+
 TEST(StockList, ACardThatMakesNoSenseIsNamed) {
   const auto refused = [](const std::string& columns, const std::string& fields) {
     const auto stock =
