@@ -1099,6 +1099,38 @@
         <source>how far the folded box is open; as it tells most if left out</source>
         <translation>wie weit die gefaltete Schachtel offen ist; ohne Angabe so, dass am meisten zu sehen ist</translation>
     </message>
+    <message>
+        <source>A layer</source>
+        <translation>Eine Lage</translation>
+    </message>
+    <message>
+        <source>layer=SHAPE begins one on a label, a tag or a bow; keys behind it are the layer&apos;s.</source>
+        <translation>layer=FORM beginnt eine auf Etikett, Anhänger oder Schleife; Schlüssel dahinter gehören zu ihr.</translation>
+    </message>
+    <message>
+        <source>With every extra, where it applies</source>
+        <translation>Bei jedem Extra, wo es passt</translation>
+    </message>
+    <message>
+        <source>what it is cut from</source>
+        <translation>woraus es geschnitten wird</translation>
+    </message>
+    <message>
+        <source>its colours and pattern, as --colour and --pattern</source>
+        <translation>seine Farben und sein Muster, wie bei --colour und --pattern</translation>
+    </message>
+    <message>
+        <source>the face it belongs to, such as box:front</source>
+        <translation>die Fläche, zu der es gehört, etwa box:front</translation>
+    </message>
+    <message>
+        <source>what it lies on: the box, or another extra, such as band, or its place in the list</source>
+        <translation>worauf es liegt: die Schachtel oder ein anderes Extra, etwa band, oder dessen Platz in der Liste</translation>
+    </message>
+    <message>
+        <source>what is written on it</source>
+        <translation>was darauf geschrieben steht</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -4900,6 +4932,17 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Punches: %1 (they reach 30 to 40 mm in from an edge, through card of up to 250 g/m²)</source>
         <translation>Motivlocher: %1 (sie reichen 30 bis 40 mm vom Rand hinein und stanzen Karton bis 250 g/m²)</translation>
     </message>
+    <message>
+        <source>Glue in the photo mats</source>
+        <translation>Die Fotopapiere einkleben</translation>
+    </message>
+    <message numerus="yes">
+        <source>“%1”: %n piece(s), onto the inside of %2.</source>
+        <translation>
+            <numerusform>„%1“: %n Stück, innen auf %2.</numerusform>
+            <numerusform>„%1“: %n Stück, innen auf %2.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>history</name>
@@ -5925,6 +5968,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>up</source>
         <translation>oben</translation>
     </message>
+    <message>
+        <source>Words are for the other face, the outside.</source>
+        <translation>Worte gehören auf die andere Seite, die Außenseite.</translation>
+    </message>
 </context>
 <context>
     <name>languages</name>
@@ -6315,6 +6362,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>layer of the label</source>
         <translation>Lage des Etiketts</translation>
     </message>
+    <message>
+        <source>photo mat</source>
+        <translation>Fotopapier</translation>
+    </message>
 </context>
 <context>
     <name>patterns</name>
@@ -6508,6 +6559,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>layer of the label</source>
         <translation>Lage des Etiketts</translation>
+    </message>
+    <message>
+        <source>photo mat</source>
+        <translation>Fotopapier</translation>
     </message>
 </context>
 <context>
@@ -7087,6 +7142,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Row %2 of “%1” gives the shape “%3” two measures, %4 and %5, but it has one. Leave the height empty, or name another shape.</source>
         <translation>Zeile %2 von „%1“ nennt zur Form „%3“ zwei Maße, %4 und %5, sie hat aber nur eines. Die Höhe leer lassen oder eine andere Form nennen.</translation>
     </message>
+    <message>
+        <source>The picture on %1 cannot be shown: its file is broken or too large. One colour stands for it; choose the picture anew.</source>
+        <translation>Das Bild auf %1 kann nicht gezeigt werden: Seine Datei ist beschädigt oder zu groß. Eine Farbe steht dafür; das Bild neu wählen.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -7186,10 +7245,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Haus für Bohnensamen</translation>
     </message>
     <message>
-        <source>Six packets of seeds stand in it. The ribbon goes round under the eaves.</source>
-        <translation>Sechs Samentütchen stehen darin. Das Band läuft unter der Traufe herum.</translation>
-    </message>
-    <message>
         <source>Box for six truffles</source>
         <translation>Schachtel für sechs Pralinen</translation>
     </message>
@@ -7200,10 +7255,6 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Opening memory box</source>
         <translation>Aufklappende Erinnerungsschachtel</translation>
-    </message>
-    <message>
-        <source>Mats for photos on every wall: it opens when the lid is lifted.</source>
-        <translation>Zierpapiere für Fotos auf jeder Wand: Beim Abheben des Deckels klappt sie auf.</translation>
     </message>
     <message>
         <source>Carton for plum jam</source>
@@ -7252,6 +7303,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The first lesson: four scores, one seam.</source>
         <translation>Die erste Stunde: vier Rilllinien, eine Klebenaht.</translation>
+    </message>
+    <message>
+        <source>Six packets of seeds stand in it. The ribbon goes over the ridge and under the floor.</source>
+        <translation>Sechs Samentütchen stehen darin. Das Band läuft über den First und unter dem Boden durch.</translation>
+    </message>
+    <message>
+        <source>Photo mats on the inside of every wall: it opens when the lid is lifted.</source>
+        <translation>Fotopapiere innen auf jeder Wand: Beim Abheben des Deckels klappt sie auf.</translation>
     </message>
 </context>
 <context>
@@ -9856,16 +9915,8 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Wörter</translation>
     </message>
     <message>
-        <source>To be written on the face that becomes the inside.</source>
-        <translation>Stehen auf der Seite, die zur Innenseite wird.</translation>
-    </message>
-    <message>
         <source>Text</source>
         <translation>Text</translation>
-    </message>
-    <message>
-        <source>A line of words on a panel, on the face that becomes the inside.</source>
-        <translation>Eine Zeile Text auf einer Fläche, auf der Seite, die zur Innenseite wird.</translation>
     </message>
     <message>
         <source>Of the letters.</source>
@@ -10438,6 +10489,22 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Percent of the height of the face, besides; less than 0 downwards.</source>
         <translation>Dazu so viel Prozent der Höhe der Fläche; weniger als 0 nach unten.</translation>
+    </message>
+    <message>
+        <source>To be written on the face that becomes the outside.</source>
+        <translation>Auf die Seite zu schreiben, die außen liegt.</translation>
+    </message>
+    <message>
+        <source>A line of words on a panel, on the face that becomes the outside.</source>
+        <translation>Eine Zeile auf einer Fläche, auf der Seite, die außen liegt.</translation>
+    </message>
+    <message>
+        <source>Photo mats</source>
+        <translation>Fotopapiere</translation>
+    </message>
+    <message>
+        <source>A layer on the inside of every wall and of the floor, or of one, for photos and messages.</source>
+        <translation>Eine Lage innen auf jeder Wand und dem Boden oder auf einer Fläche, für Fotos und Grüße.</translation>
     </message>
 </context>
 </TS>

@@ -377,6 +377,13 @@
             <numerusform>All %n flaps lie flat.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>“%1”: %n piece(s), onto the inside of %2.</source>
+        <translation>
+            <numerusform>“%1”: %n piece, onto the inside of %2.</numerusform>
+            <numerusform>“%1”: %n pieces, onto the inside of %2.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>

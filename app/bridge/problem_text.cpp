@@ -555,6 +555,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The words “%2” on %1 lie under %3, at least in part. Move one of them, or make "
                  "what covers them smaller.")
           .arg(v.piece(), v.at(0), v.coverAt(1));
+    case ProblemCode::DesignTooHeavy:
+      return Say::
+          tr("“%1” would have %2 bytes, more than the %3 a design may have. Use fewer or smaller "
+             "pictures; nothing was written.")
+              .arg(v.where(), v.at(0), v.at(1));
     case ProblemCode::PictureBroken:
       return Say::tr(
                  "The picture on %1 cannot be shown: its file is broken or too large. One colour "

@@ -144,6 +144,8 @@ std::string_view codeName(ProblemCode code) {
       return "text-too-large";
     case ProblemCode::TextCovered:
       return "text-covered";
+    case ProblemCode::DesignTooHeavy:
+      return "design-too-heavy";
     case ProblemCode::PictureBroken:
       return "picture-broken";
     case ProblemCode::PictureCoarse:

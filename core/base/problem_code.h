@@ -95,6 +95,7 @@ enum class ProblemCode {
   TextFaint,        // where = piece; line, contrast, limit (warning)
   TextTooLarge,     // where = piece; line, its width, the room (warning)
   TextCovered,      // where = piece; line, the piece or kind of extra over it (warning)
+  DesignTooHeavy,   // where = file; bytes, limit
   PictureBroken,    // where = piece (warning)
   PictureCoarse,    // where = piece; dots to the inch, limit (warning)
   // pages

@@ -18,6 +18,7 @@
 #include "document/json_fields.h"
 #include "document/limit_problems.h"
 #include "document/own_style_file.h"
+#include "document/shared_pictures.h"
 #include "extras/hosting.h"
 #include "extras/layer_stack.h"
 #include "styles/registry.h"
@@ -318,6 +319,9 @@ void toVersion9(Json& json) {
   addMeasures(json, kSince9);
 }
 
+/// Version 9 knew no list of pictures that stand in several places.
+void toVersion10(Json&) {}
+
 /// Labels of an older version stay where they are, but for those that a band hid: they lie on it.
 Design withHiddenLabelsOnTop(Design design) {
   const Result<BuiltDesign> built = build(design);
@@ -342,6 +346,7 @@ void migrate(Json& json, std::int64_t version) {
     if (version == 6) toVersion7(json);
     if (version == 7) toVersion8(json);
     if (version == 8) toVersion9(json);
+    if (version == 9) toVersion10(json);
   }
 }
 
@@ -391,6 +396,7 @@ std::string writeDesign(const Design& design) {
   for (const Extra& extra : design.extras) json["extras"].push_back(extraJson(extra));
   for (const Photo& photo : design.photos) json["photos"].push_back(photoJson(photo));
   json["notes"] = design.notes;
+  sharePictures(json);
   return json.dump(2, ' ', false, Json::error_handler_t::replace) + "\n";
 }
 
@@ -399,6 +405,7 @@ Result<Design> readDesign(std::string_view text, std::string_view where) {
       text, where, {kFormat, kDesignVersion, kLargestDesignFile, ProblemCode::NotADesign});
   if (!own) return own.problem();
   OwnFile file = std::move(own).value();
+  unsharePictures(file.json);
   migrate(file.json, file.version);
   Result<Design> design = readCurrent(Fields(file.json, ""));
   if (!design) return design;
@@ -416,7 +423,9 @@ Result<Design> readDesignFile(const std::string& path) {
 Result<std::string> designFileText(const Design& design, std::string_view where) {
   if (const auto problem = fileLimitProblem(design)) return *problem;
   std::string text = writeDesign(design);
-  if (const auto problem = largestOf(where, text.size(), kLargestDesignFile)) return *problem;
+  const auto size = static_cast<std::int64_t>(text.size());
+  if (size > kLargestDesignFile)
+    return Problem{ProblemCode::DesignTooHeavy, std::string(where), {size, kLargestDesignFile}};
   return text;
 }
 

@@ -10,7 +10,7 @@
 namespace creasewright {
 
 /// The newest `.cwdesign` version, the one that is written.
-constexpr int kDesignVersion = 9;
+constexpr int kDesignVersion = 10;
 
 /// The `.cwdesign` text of a design: UTF-8 JSON, lengths as exact text. Texts of the design that
 /// are not UTF-8 are written with replacement characters.

@@ -128,6 +128,65 @@ TEST(DesignFile, WordsOfVersionSevenAreSetAsBefore) {
   EXPECT_FALSE(readDesign(json.dump(), "a").ok());
 }
 
+/// A PNG of noise: its first bytes, then so many others.
+std::string pictureOf(int bytes, int seed) {
+  testing::Random random(static_cast<unsigned>(seed));
+  std::string out("\x89PNG\r\n\x1A\n\0\0\0\x0DIHDR\0\0\0\x40\0\0\0\x40", 24);
+  for (int i = 0; i < bytes; ++i) out += static_cast<char>(random.whole(0, 255));
+  return out;
+}
+
+CardColours printedWith(const std::string& picture) {
+  CardColours colours;
+  colours.pattern = PaperPattern{kPicturePaper, mm(40), 0, {{1, 2, 3}, {1, 2, 3}, {1, 2, 3}}};
+  colours.pattern->picture = PaperPicture{PictureFile(picture), true, {}, {}};
+  return colours;
+}
+
+/// A box and twelve labels of one picture of a megabyte hold it once; another one is held beside
+/// it.
+TEST(DesignFile, APictureThatIsOnManyPartsIsKeptOnce) {
+  const std::string often = pictureOf(1'000'000, 1);
+  const std::string once = pictureOf(50'000, 2);
+  Design design = soapTray();
+  design.card.colours = printedWith(often);
+  for (int i = 0; i < 12; ++i) {
+    Extra label = standardExtra(**findExtraKind("label"), design.card);
+    label.card.colours = printedWith(i == 0 ? once : often);
+    design.extras.push_back(label);
+  }
+  const std::string text = writeDesign(design);
+  EXPECT_LT(text.size(), 1'500'000U);
+  const Result<Design> read = readDesign(text, "a");
+  ASSERT_TRUE(read.ok()) << read.problem().where;
+  EXPECT_EQ(*read, design);
+
+  // The number of none is one sentence, and so is a list that would fill the memory.
+  Json json = Json::parse(text);
+  ASSERT_EQ(json["pictures"].size(), 1U);
+  EXPECT_EQ(json["card"]["pattern"]["picture"]["file"], "#1");
+  for (const char* none : {"#2", "#0", "#", "#99999999999999999999", "#1x"}) {
+    Json wrong = json;
+    wrong["card"]["pattern"]["picture"]["file"] = none;
+    EXPECT_EQ(problemOf(wrong).code, ProblemCode::FieldUnreadable) << none;
+  }
+  json["pictures"] = 3;
+  EXPECT_EQ(problemOf(json).code, ProblemCode::FieldUnreadable);
+}
+
+/// Pictures that make a file larger than may be read are told before it is written.
+TEST(DesignFile, ADesignTooHeavyToBeReadIsNotWritten) {
+  Design design = soapTray();
+  for (int i = 0; i < 12; ++i) {
+    Extra label = standardExtra(**findExtraKind("label"), design.card);
+    label.card.colours = printedWith(pictureOf(1'200'000, i));
+    design.extras.push_back(label);
+  }
+  const Result<std::string> text = designFileText(design, "gift.cwdesign");
+  ASSERT_FALSE(text.ok());
+  EXPECT_EQ(text.problem().code, ProblemCode::DesignTooHeavy);
+}
+
 TEST(DesignFile, TheOldNameOfTheCrossedSeamPouchIsKnownInOldFilesOnly) {
   const Design pouch =
       newDesign("crossed-seam-pouch", std::nullopt, cards()[0], Ease::Easy, ToolGrid::millimetre())
