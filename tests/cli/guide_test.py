@@ -143,6 +143,15 @@ class Guide(ProgramTest):
             self.assertIn(words, text)
             self.assertEqual("page 1 of 1" in text, kind == "measures")
 
+    def test_the_note_of_a_design_stands_in_its_hand_out(self):
+        design = self.design("new", "--style", "framed-tray", "--notes", "For show, unlit: keep from flames.")
+        pdf, html = self.folder / "guide.pdf", self.folder / "guide.html"
+        self.succeed("guide", design, "-o", pdf)
+        self.succeed("guide", design, "-o", html)
+        page = subprocess.run(["pdftotext", "-l", "1", pdf, "-"], capture_output=True, text=True, check=True).stdout
+        self.assertIn("For show, unlit: keep from flames.", page.replace("\n", " "))
+        self.assertIn("<p>For show, unlit: keep from flames.</p>", html.read_text(encoding="utf-8"))
+
     def test_what_cannot_be_written_is_one_sentence(self):
         design = self.design()
         for wrong, word in (

@@ -31,6 +31,7 @@ QByteArray plainText(const GuideWords& words, const GuideNote& note) {
   QString out = words.title + QStringLiteral("\n\n");
   for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += fact + QLatin1Char('\n');
+  if (!words.notes.isEmpty()) out += QLatin1Char('\n') + words.notes + QLatin1Char('\n');
   out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
          part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);
   int number = 0;

@@ -166,6 +166,7 @@ QString head(const GuideWords& words, const BuiltDesign& built, const GuidePhoto
   for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
+  if (!words.notes.isEmpty()) out += QStringLiteral("<p>%1</p>\n").arg(escaped(words.notes));
   return out +
          inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording,
                    " class=\"finished\"") +

@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "base/excerpt.h"
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -224,6 +225,8 @@ GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits un
     words.size =
         finishedSize({guide.finishedLength, guide.finishedWidth, guide.finishedHeight}, units);
   }
+  constexpr std::size_t kMostOfNotes = 240;  // letters
+  if (!built.design.notes.empty()) words.notes = text(excerpt(built.design.notes, kMostOfNotes));
   words.level = levelWords(guide.level);
   if (guide.hand == Hand::Left) words.hand = GuideTr::tr("For the left hand");
   words.time = GuideTr::tr("about %n minute(s)", "", minutesFor(guide));

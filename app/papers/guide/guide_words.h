@@ -46,6 +46,7 @@ struct GuideWords {
   QString size;  ///< finished, empty when no piece holds a product
   QString level;
   QString time;
+  QString notes;                 ///< of the design, the first 240 letters; empty when it has none
   QString hand;                  ///< whose hand it is told for; empty for the right one
   QStringList supplies;          ///< all of them as sentences
   std::vector<PartWords> parts;  ///< those that are sheets, as a table

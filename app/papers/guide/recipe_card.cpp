@@ -54,6 +54,7 @@ Drawing titleBlock(const GuideWords& words, double width, const CardType& type) 
     if (!fact.isEmpty()) facts.append(fact);
   title.space(1);
   title.add(facts.join(QStringLiteral(" · ")), type.text);
+  if (!words.notes.isEmpty()) title.add(words.notes, type.text);
   Drawing out = title.take();
   out.paths.push_back({.role = Role::Legend, .rings = {{{0, 0}, {width, 0}}}});
   return out;
