@@ -108,18 +108,40 @@ std::vector<SideOfBox> uprightSides(const RibbonNeed& ribbon, Point3 eye) {
   return sides;
 }
 
-/// Lying by the crossing on top, towards who looks, or else to a side.
+/// Whether the top is flat under the ribbon at a distance from the crossing, towards a direction in
+/// which it runs.
+bool isFlatTowards(const RibbonNeed& ribbon, Point3 towards, double far) {
+  constexpr double kAlong = 0.9;  // cosine
+  constexpr double kLower = 1.5;  // mm
+  const OutsideBox& box = ribbon.round;
+  const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
+  for (const RibbonWay& way : ribbon.ways) {
+    const std::size_t along = 1 - way.axis;
+    const double cosine = dot(towards, box.axes.at(along));
+    if (std::abs(cosine) < kAlong) continue;
+    const SideOfBox top{{}, {}, {}, 0, 0, false, &way, 2, along, sign};
+    return outAt(top, cosine > 0 ? far : -far) > reachOf(way, 2, sign) - kLower;
+  }
+  return false;
+}
+
+/// Lying by the crossing on top, towards who looks, or else to a side; where it has no room, along
+/// the ribbon over the edge, its middle on the box.
 std::optional<Transform> lyingOn(const RibbonNeed& ribbon, const Tag& tag) {
   const OutsideBox& box = ribbon.round;
   if (ribbon.ways.size() == 1 && ribbon.ways.front().axis == 2) return std::nullopt;
-  for (const double turn : {0.0, -90.0}) {
-    const Transform crossing = crossingOf(ribbon).after(Transform::rotationZ(Angle::degrees(turn)));
-    const std::size_t wide = std::abs(dot(crossing.turn({1, 0, 0}), box.axes[0])) > 0.7 ? 0 : 1;
-    const bool fits = box.sizes.at(wide) >= tag.width + 2 * kEdge &&
-                      box.sizes.at(1 - wide) / 2 >= kFromKnot + tag.below + kEdge;
-    if (fits)
-      return crossing.after(Transform::translation({-tag.hole.x, -kFromKnot - tag.hole.y, -0.5}));
-  }
+  for (const bool over : {false, true})
+    for (const double turn : {0.0, -90.0}) {
+      const Transform crossing =
+          crossingOf(ribbon).after(Transform::rotationZ(Angle::degrees(turn)));
+      const std::size_t wide = std::abs(dot(crossing.turn({1, 0, 0}), box.axes[0])) > 0.7 ? 0 : 1;
+      const double far = kFromKnot + (over ? tag.below / 2 : tag.below) + kEdge;
+      const bool fits = (over || box.sizes.at(wide) >= tag.width + 2 * kEdge) &&
+                        box.sizes.at(1 - wide) / 2 >= far &&
+                        (!over || isFlatTowards(ribbon, crossing.turn({0, -1, 0}), far));
+      if (fits)
+        return crossing.after(Transform::translation({-tag.hole.x, -kFromKnot - tag.hole.y, -0.5}));
+    }
   return std::nullopt;
 }
 
@@ -132,13 +154,30 @@ std::optional<Transform> placeOf(const RibbonNeed& ribbon, const Tag& tag) {
   return lyingOn(ribbon, tag);
 }
 
+const Panel* lowestOf(const std::vector<const Panel*>& layers) {
+  const auto sizeOf = [](const Panel* panel) { return std::abs(signedArea(panel->outline)); };
+  return *std::ranges::max_element(layers, {}, sizeOf);
+}
+
 }  // namespace
+
+std::optional<double> tallestOn(const RibbonNeed& ribbon, const std::vector<const Panel*>& layers) {
+  if (layers.empty() || ribbon.ways.empty()) return std::nullopt;
+  const std::optional<Tag> whole = tagOf(*lowestOf(layers));
+  if (!whole) return std::nullopt;
+  constexpr int kSteps = 50;
+  for (int i = kSteps; i > 0; --i) {
+    const double share = static_cast<double>(i) / kSteps;
+    const Tag part{whole->hole, whole->width * share, whole->above * share, whole->below * share};
+    if (placeOf(ribbon, part)) return part.above + part.below;
+  }
+  return std::nullopt;
+}
 
 std::vector<Transform> hangingOn(const RibbonNeed& ribbon,
                                  const std::vector<const Panel*>& layers) {
   if (layers.empty() || ribbon.ways.empty()) return {};
-  const auto sizeOf = [](const Panel* panel) { return std::abs(signedArea(panel->outline)); };
-  const Panel* lowest = *std::ranges::max_element(layers, {}, sizeOf);
+  const Panel* lowest = lowestOf(layers);
   const std::optional<Tag> whole = tagOf(*lowest);
   const std::optional<Transform> place = whole ? placeOf(ribbon, *whole) : std::nullopt;
   if (!place) return {};

@@ -2,6 +2,7 @@
 #include <cmath>
 
 #include "extras/flat_piece.h"
+#include "extras/for_show.h"
 #include "extras/kinds.h"
 #include "styles/parameter_rows.h"
 
