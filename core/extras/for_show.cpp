@@ -9,7 +9,7 @@
 namespace creasewright {
 namespace {
 
-constexpr double kSameSide = 0.95;  // cosine
+constexpr double kAlikeTurned = 0.95;  // cosine
 
 /// Where who looks at the box stands.
 struct Looker {
@@ -45,7 +45,9 @@ Worth worthOf(const HostFace& face, Point3 out, const Looker& from) {
   constexpr double kSeen = 0.2;
   constexpr double kAlike = 50;
   const double towards = dot(out, from.eye);
-  const int side = dot(out, from.up) > kSameSide ? 0 : dot(out, from.front) > kSameSide ? 1 : 2;
+  const int side = dot(out, from.up) > kAlikeTurned      ? 0
+                   : dot(out, from.front) > kAlikeTurned ? 1
+                                                         : 2;
   return {towards <= kSeen, -std::lround(kAlike * std::log(std::max(face.size, 1e-3))), side,
           -towards};
 }
@@ -94,7 +96,7 @@ Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host) {
     if (!extra.face.empty() && faceName(host, face) == extra.face) return std::vector{face};
   if (norm(host.side) > 0)
     std::erase_if(faces, [&](const HostFace& f) {
-      return dot(outOfBox(host, f), unit(host.side)) < kSameSide;
+      return dot(outOfBox(host, f), unit(host.side)) < kAlikeTurned;
     });
   else if (extra.face.empty())
     faces = facesForShow(host, std::move(faces));
@@ -116,7 +118,7 @@ std::vector<Point3> sidesForShow(const std::vector<Host>& hosts) {
   sortByWorth(all);
   std::vector<Point3> sides;
   for (const Shown& each : all)
-    if (std::ranges::none_of(sides, [&](Point3 s) { return dot(s, each.out) > kSameSide; }))
+    if (std::ranges::none_of(sides, [&](Point3 s) { return dot(s, each.out) > kAlikeTurned; }))
       sides.push_back(each.out);
   return sides;
 }
