@@ -9,6 +9,7 @@
 #include <utility>
 
 #include "document/laid_pieces.h"
+#include "extras/flat_piece.h"
 #include "extras/for_show.h"
 #include "extras/hanging.h"
 #include "extras/hosting.h"
@@ -599,7 +600,8 @@ class Dresser {
       built_.problems.push_back(
           {ProblemCode::ExtraTooLarge,
            kind,
-           {Length::mm(own), Length::mm(std::floor(*most - (mat - own))), std::string("height")}});
+           {Length::mm(own), onGridBelow(*most - (mat - own), box_.bench.grid),
+            std::string("height")}});
     else
       built_.problems.push_back({ProblemCode::ExtraUnhung, kind, {}});
   }
