@@ -7146,6 +7146,58 @@ Frei unter der MIT-Lizenz.</translation>
         <source>The picture on %1 cannot be shown: its file is broken or too large. One colour stands for it; choose the picture anew.</source>
         <translation>Das Bild auf %1 kann nicht gezeigt werden: Seine Datei ist beschädigt oder zu groß. Eine Farbe steht dafür; das Bild neu wählen.</translation>
     </message>
+    <message>
+        <source>The extra “%1” is %2 wide, and %3 is the most that fits. Make it %3 or less.</source>
+        <translation>Das Extra „%1“ ist %2 breit, und höchstens %3 passen. Auf %3 oder weniger verkleinern.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” is %2 high, and %3 is the most that fits. Make it %3 or less.</source>
+        <translation>Das Extra „%1“ ist %2 hoch, und höchstens %3 passen. Auf %3 oder weniger verkleinern.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” needs %2 across the inside of the box, and there is only %3. Make the box wider, or leave it out.</source>
+        <translation>Das Extra „%1“ braucht innen quer zur Schachtel %2, und es gibt nur %3. Die Schachtel breiter machen oder es weglassen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” needs %2 along the inside of the box, and there is only %3. Make the box longer, or leave it out.</source>
+        <translation>Das Extra „%1“ braucht innen längs der Schachtel %2, und es gibt nur %3. Die Schachtel länger machen oder es weglassen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” cannot slide over the extra “%2”. Glue the bow onto %1, or leave one of them out.</source>
+        <translation>Das Extra „%1“ kann nicht über das Extra „%2“ gleiten. Die Schleife auf „%1“ kleben oder eines von beiden weglassen.</translation>
+    </message>
+    <message>
+        <source>The middle of the extra “%1” lies beyond the edge of %2, where nothing holds it. Move it inwards.</source>
+        <translation>Die Mitte des Extras „%1“ liegt jenseits des Randes von %2, wo nichts es hält. Es nach innen rücken.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” finds no room in the box, which the extra “%2” fills. Leave one of them out.</source>
+        <translation>Das Extra „%1“ findet keinen Platz in der Schachtel, die das Extra „%2“ ausfüllt. Eines von beiden weglassen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” needs upright sides and a flat front or back to lie on, and this box has none that are large enough. Choose a label, or another style.</source>
+        <translation>Das Extra „%1“ braucht senkrechte Seiten und eine flache Vorder- oder Rückseite, und diese Schachtel hat keine, die groß genug sind. Ein Etikett oder ein anderes Modell wählen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” has no ribbon to hang on, and a string of its own cannot go round this box. Put a band or a sleeve round the box too, or choose a label.</source>
+        <translation>Das Extra „%1“ hat kein Band, an dem es hängt, und eine eigene Schnur kann nicht um diese Schachtel laufen. Auch eine Banderole oder eine Hülse herumlegen oder ein Etikett wählen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” is hidden under the extra “%2”, which goes the same way round. Make it wider, or leave one of them out.</source>
+        <translation>Das Extra „%1“ liegt verdeckt unter dem Extra „%2“, das denselben Weg herumläuft. Es breiter machen oder eines von beiden weglassen.</translation>
+    </message>
+    <message>
+        <source>The extra “%1” is a full band, so that its width of %2 is not used. Set the width to 0, or let the band not be full.</source>
+        <translation>Das Extra „%1“ ist eine volle Banderole, sodass seine Breite von %2 nicht gilt. Die Breite auf 0 setzen oder „Volle Banderole“ ausschalten.</translation>
+    </message>
+    <message>
+        <source>Layer %2 of the extra “%1” is to leave %3 free all round, and %4 is the most that leaves enough of it. Make the inset smaller.</source>
+        <translation>Lage %2 des Extras „%1“ soll ringsum %3 frei lassen, und höchstens %4 lassen genug von ihr übrig. Den Abstand zur Kante kleiner machen.</translation>
+    </message>
+    <message>
+        <source>The words “%2” on %1 are %3 high where there are only %4. Write fewer lines, or make the type smaller.</source>
+        <translation>Die Wörter „%2“ auf %1 sind %3 hoch, wo es nur %4 gibt. Weniger Zeilen schreiben oder die Schrift kleiner machen.</translation>
+    </message>
 </context>
 <context>
     <name>products</name>
@@ -8955,10 +9007,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Anhänger</translation>
     </message>
     <message>
-        <source>Hangs on a ribbon by a punched hole.</source>
-        <translation>Hängt mit einem gestanzten Loch an einem Schleifenband.</translation>
-    </message>
-    <message>
         <source>Shape</source>
         <translation>Form</translation>
     </message>
@@ -10143,10 +10191,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Spannweite</translation>
     </message>
     <message>
-        <source>From tip to tip of its largest loops.</source>
-        <translation>Von Spitze zu Spitze der größten Schlaufen.</translation>
-    </message>
-    <message>
         <source>Tails</source>
         <translation>Enden</translation>
     </message>
@@ -10505,6 +10549,14 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>A layer on the inside of every wall and of the floor, or of one, for photos and messages.</source>
         <translation>Eine Lage innen auf jeder Wand und dem Boden oder auf einer Fläche, für Fotos und Grüße.</translation>
+    </message>
+    <message>
+        <source>From tip to tip of its largest loops; 0 takes what fits.</source>
+        <translation>Von Spitze zu Spitze der größten Schlaufen; 0 nimmt, was passt.</translation>
+    </message>
+    <message>
+        <source>Hangs by a punched hole, on a ribbon or a string of its own.</source>
+        <translation>Hängt an einem gestanzten Loch, an einem Band oder an einer eigenen Schnur.</translation>
     </message>
 </context>
 </TS>

@@ -82,6 +82,7 @@ class Values {
     for (std::size_t i = 0; i < problem_.values.size(); ++i) titles.append(quoted(extraAt(i)));
     return titles.join(QStringLiteral(", "));
   }
+  [[nodiscard]] QString faceNameAt(std::size_t index) const { return faceTitle(raw(index)); }
   [[nodiscard]] QString faceAt(std::size_t index) const { return quoted(faceTitle(raw(index))); }
   /// A panel, or a piece of the box.
   [[nodiscard]] QString partAt(std::size_t index) const {
@@ -176,6 +177,31 @@ QString unsuitedSentence(const Values& v) {
              "This style does not suit the product: %1 would have to be %2, and %3 is the most it "
              "can be. Choose another style.")
       .arg(v.parameter(), v.at(0), v.at(1));
+}
+
+/// Which of its sides is meant, or nothing where that is its length.
+std::string sideOf(const Problem& problem) {
+  const auto* side =
+      problem.values.size() > 2 ? std::get_if<std::string>(&problem.values[2]) : nullptr;
+  return side == nullptr ? std::string() : *side;
+}
+
+QString extraTooLarge(const Problem& problem) {
+  if (sideOf(problem) == "width")
+    return Say::tr("The extra “%1” is %2 wide, and %3 is the most that fits. Make it %3 or less.");
+  if (sideOf(problem) == "height")
+    return Say::tr("The extra “%1” is %2 high, and %3 is the most that fits. Make it %3 or less.");
+  return Say::tr("The extra “%1” is %2 long, and %3 is the most that fits. Make it %3 or less.");
+}
+
+QString insideSmall(const Problem& problem) {
+  if (sideOf(problem) == "width")
+    return Say::tr(
+        "The extra “%1” needs %2 across the inside of the box, and there is only %3. Make the box "
+        "wider, or leave it out.");
+  return Say::tr(
+      "The extra “%1” needs %2 along the inside of the box, and there is only %3. Make the box "
+      "longer, or leave it out.");
 }
 
 /// What an unknown name, the first value, is like: the others.
@@ -404,10 +430,9 @@ QString problemSentence(const Problem& problem, Unit unit) {
     case ProblemCode::ExtraFaceUnknown:
       return Say::tr(
                  "The extra “%1” belongs to a face “%2” that does not show. Choose another face.")
-          .arg(v.extra(), v.at(0));
+          .arg(v.extra(), v.faceNameAt(0));
     case ProblemCode::ExtraTooLarge:
-      return Say::tr("The extra “%1” is %2 long, and %3 is the most that fits. Make it %3 or less.")
-          .arg(v.extra(), v.at(0), v.limitAt(1));
+      return extraTooLarge(problem).arg(v.extra(), v.at(0), v.limitAt(1));
     case ProblemCode::ExtraInTheWay:
       return Say::tr(
                  "The extra “%1” finds no room on %2 beside %3. Make it smaller or choose another "
@@ -446,6 +471,48 @@ QString problemSentence(const Problem& problem, Unit unit) {
                  "The extra “%1” would run through the air along the open box. Lay it once round, "
                  "or make the band under it as wide as the box is long.")
           .arg(v.extra());
+    case ProblemCode::ExtraOverBow:
+      return Say::tr(
+                 "The extra “%1” cannot slide over the extra “%2”. Glue the bow onto %1, or leave "
+                 "one of them out.")
+          .arg(v.extra(), v.extraAt(0));
+    case ProblemCode::ExtraMiddleOff:
+      return Say::tr(
+                 "The middle of the extra “%1” lies beyond the edge of %2, where nothing holds it. "
+                 "Move it inwards.")
+          .arg(v.extra(), v.faceAt(0));
+    case ProblemCode::ExtraRoomTaken:
+      return Say::
+          tr("The extra “%1” finds no room in the box, which the extra “%2” fills. Leave one of "
+             "them out.")
+              .arg(v.extra(), v.extraAt(0));
+    case ProblemCode::ExtraInsideSmall:
+      return insideSmall(problem).arg(v.extra(), v.at(1), v.at(0));
+    case ProblemCode::ExtraNotRound:
+      return Say::tr(
+                 "The extra “%1” needs upright sides and a flat front or back to lie on, and this "
+                 "box has none that are large enough. Choose a label, or another style.")
+          .arg(v.extra());
+    case ProblemCode::ExtraUnhung:
+      return Say::tr(
+                 "The extra “%1” has no ribbon to hang on, and a string of its own cannot go round "
+                 "this box. Put a band or a sleeve round the box too, or choose a label.")
+          .arg(v.extra());
+    case ProblemCode::ExtraUnderRound:
+      return Say::tr(
+                 "The extra “%1” is hidden under the extra “%2”, which goes the same way round. "
+                 "Make it wider, or leave one of them out.")
+          .arg(v.extra(), v.extraAt(0));
+    case ProblemCode::ExtraWidthUnused:
+      return Say::
+          tr("The extra “%1” is a full band, so that its width of %2 is not used. Set the width "
+             "to 0, or let the band not be full.")
+              .arg(v.extra(), v.at(0));
+    case ProblemCode::LayerInsetLarge:
+      return Say::
+          tr("Layer %2 of the extra “%1” is to leave %3 free all round, and %4 is the most that "
+             "leaves enough of it. Make the inset smaller.")
+              .arg(v.extra(), v.at(0), v.at(1), v.limitAt(2));
     case ProblemCode::LayerTooLarge:
       return Say::tr(
                  "Layer %2 of the extra “%1” is %3 wide or high, and %4 is the most that stays on "
@@ -549,6 +616,11 @@ QString problemSentence(const Problem& problem, Unit unit) {
       return Say::tr(
                  "The words “%2” on %1 are %3 long where there are only %4. Write less, or make "
                  "the type smaller.")
+          .arg(v.piece(), v.at(0), v.at(1), v.at(2));
+    case ProblemCode::TextTooHigh:
+      return Say::tr(
+                 "The words “%2” on %1 are %3 high where there are only %4. Write fewer lines, or "
+                 "make the type smaller.")
           .arg(v.piece(), v.at(0), v.at(1), v.at(2));
     case ProblemCode::TextCovered:
       return Say::tr(

@@ -78,8 +78,10 @@ QString editTitle(std::string_view kind) {
 QString faceTitle(std::string_view face) {
   const std::size_t colon = face.find(':');
   if (colon == std::string_view::npos) return text(face);
-  return QCoreApplication::translate("panels", "%1 (%2)", "face, piece")
-      .arg(panelTitle(face.substr(colon + 1)), pieceTitle(face.substr(0, colon)));
+  const QString panel = panelTitle(face.substr(colon + 1));
+  const QString piece = pieceTitle(face.substr(0, colon));
+  if (panel == piece) return panel;  // of one panel: named once
+  return QCoreApplication::translate("panels", "%1 (%2)", "face, piece").arg(panel, piece);
 }
 
 QString parameterTitle(std::string_view key) {

@@ -13,6 +13,7 @@
 #include "bridge/text.h"
 #include "commands/edits.h"
 #include "document/build_extras.h"
+#include "document/remove_extra.h"
 #include "extras/hosting.h"
 #include "extras/layer_stack.h"
 #include "own_stock/stock_store.h"
@@ -177,7 +178,7 @@ void ExtraRow::setParameter(const QString& key, qint64 raw) {
 }
 
 void ExtraRow::remove() {
-  changeExtras(session_, withoutExtra(session_.design().extras, static_cast<int>(index_)),
+  changeExtras(session_, withoutExtra(session_.built(), static_cast<int>(index_)).extras,
                extraTitle(kind_));
 }
 
@@ -242,7 +243,13 @@ void ExtraRow::showProblem() {
         problem.code == ProblemCode::ExtraHostUnknown ||
         problem.code == ProblemCode::ExtraHostCircle || problem.code == ProblemCode::ExtraOffFace ||
         problem.code == ProblemCode::ExtraOverFoam || problem.code == ProblemCode::ExtraInAir ||
-        problem.code == ProblemCode::LayerTooLarge;
+        problem.code == ProblemCode::ExtraOverBow || problem.code == ProblemCode::ExtraMiddleOff ||
+        problem.code == ProblemCode::ExtraRoomTaken ||
+        problem.code == ProblemCode::ExtraInsideSmall ||
+        problem.code == ProblemCode::ExtraNotRound || problem.code == ProblemCode::ExtraUnhung ||
+        problem.code == ProblemCode::ExtraUnderRound ||
+        problem.code == ProblemCode::ExtraWidthUnused ||
+        problem.code == ProblemCode::LayerInsetLarge || problem.code == ProblemCode::LayerTooLarge;
     if (own && problem.where == kind_) sentence = problemSentence(problem, session_.unit());
   }
   if (sentence.isEmpty() && isPunched(extra()))

@@ -104,8 +104,26 @@ std::string_view codeName(ProblemCode code) {
       return "extra-over-foam";
     case ProblemCode::ExtraInAir:
       return "extra-in-air";
+    case ProblemCode::ExtraOverBow:
+      return "extra-over-bow";
+    case ProblemCode::ExtraMiddleOff:
+      return "extra-middle-off";
+    case ProblemCode::ExtraRoomTaken:
+      return "extra-room-taken";
+    case ProblemCode::ExtraInsideSmall:
+      return "extra-inside-small";
+    case ProblemCode::ExtraNotRound:
+      return "extra-not-round";
+    case ProblemCode::ExtraUnhung:
+      return "extra-unhung";
+    case ProblemCode::ExtraUnderRound:
+      return "extra-under-round";
+    case ProblemCode::ExtraWidthUnused:
+      return "extra-width-unused";
     case ProblemCode::LayerTooLarge:
       return "layer-too-large";
+    case ProblemCode::LayerInsetLarge:
+      return "layer-inset-large";
     case ProblemCode::EditUnknown:
       return "edit-unknown";
     case ProblemCode::EditPlaceGone:
@@ -142,6 +160,8 @@ std::string_view codeName(ProblemCode code) {
       return "text-faint";
     case ProblemCode::TextTooLarge:
       return "text-too-large";
+    case ProblemCode::TextTooHigh:
+      return "text-too-high";
     case ProblemCode::TextCovered:
       return "text-covered";
     case ProblemCode::DesignTooHeavy:

@@ -57,7 +57,7 @@ enum class ProblemCode {
   ExtraUnknown,      // text
   ExtraNoPlace,      // nothing of the box it could go with; "open" where it is the top that lacks
   ExtraFaceUnknown,  // text
-  ExtraTooLarge,     // length, limit
+  ExtraTooLarge,     // length, limit, "width" or "height" where it is not its length
   ExtraInTheWay,     // face, the panel, piece or kind of extra that is there
   ExtraCovered,      // face, the kind of extra that hides part of it (warning)
   ExtraHostUnknown,  // text
@@ -66,7 +66,16 @@ enum class ProblemCode {
   ExtraOffFace,      // face
   ExtraOverFoam,     // the kind of extra under it that is held by foam
   ExtraInAir,        // nothing of card under one of a ribbon's ways
+  ExtraOverBow,      // the bow under it
+  ExtraMiddleOff,    // face; the middle of it lies beyond its edge
+  ExtraRoomTaken,    // the kind of extra that fills the box inside
+  ExtraInsideSmall,  // the room along the box or across it, what is needed; "length" or "width"
+  ExtraNotRound,     // nothing of it: what goes round finds no flat sides to lie on
+  ExtraUnhung,       // nothing of it: nothing to hang on, nor way for a string
+  ExtraUnderRound,   // the kind that goes round over all of it (warning)
+  ExtraWidthUnused,  // width that is not used by a full band (warning)
   LayerTooLarge,     // number of the layer from 1, side, limit
+  LayerInsetLarge,   // number of the layer from 1, inset, limit
   // changes by hand (where = kind of edit; where it stands in the list, from 1)
   EditUnknown,    // where = nothing, text
   EditPlaceGone,  // number, panel or edge
@@ -94,6 +103,7 @@ enum class ProblemCode {
   TextSmall,        // where = piece; line, points, limit (warning)
   TextFaint,        // where = piece; line, contrast, limit (warning)
   TextTooLarge,     // where = piece; line, its width, the room (warning)
+  TextTooHigh,      // where = piece; line, its height, the room (warning)
   TextCovered,      // where = piece; line, the piece or kind of extra over it (warning)
   DesignTooHeavy,   // where = file; bytes, limit
   PictureBroken,    // where = piece (warning)

@@ -1,13 +1,19 @@
 #include "document/dress.h"
 
 #include <algorithm>
+#include <cmath>
 #include <iterator>
 #include <map>
 #include <optional>
+#include <set>
 #include <utility>
 
+#include "document/laid_pieces.h"
+#include "extras/flat_piece.h"
+#include "extras/for_show.h"
 #include "extras/hanging.h"
 #include "extras/hosting.h"
+#include "extras/ribbon_picture.h"
 #include "extras/ribbon_way.h"
 #include "extras/wrap_round.h"
 
@@ -31,9 +37,55 @@ std::string freeName(const std::string& wanted, const BuiltDesign& built) {
   return name;
 }
 
+bool isAmong(const std::vector<int>& all, int one) {
+  return std::ranges::find(all, one) != all.end();
+}
+
+/// Whether it stands in the box from wall to wall: two have no room.
+bool fillsRoom(const ExtraKind& kind) {
+  return kind.act == ExtraAct::SetInsertIn || kind.act == ExtraAct::SetPartitionIn;
+}
+
+/// Whether it lies on one face of the box or of another extra.
+bool choosesFace(const ExtraKind& kind) {
+  const auto& carriers = kind.carriers;
+  return kind.onFace && !kind.onEveryFace &&
+         std::ranges::find(carriers, Carrier::Face) != carriers.end();
+}
+
 bool isCovered(const Problems& problems) {
   return std::ranges::any_of(
       problems, [](const Problem& p) { return p.code == ProblemCode::ExtraCovered; });
+}
+
+/// How much a reason why there is no place helps: what is wrong with the extra itself most, then a
+/// size that fits.
+int helps(const Problem& problem) {
+  const auto is = [&](ProblemCode code) { return problem.code == code; };
+  if (is(ProblemCode::ExtraNoPlace)) return 0;
+  if (is(ProblemCode::ExtraOffFace) || is(ProblemCode::ExtraMiddleOff) ||
+      is(ProblemCode::ExtraFaceUnknown))
+    return 1;
+  return is(ProblemCode::ExtraTooLarge) ? 2 : 3;
+}
+
+/// The one of two that helps more: of two sizes the larger one, else the first.
+Problem better(const Problem& a, const Problem& b) {
+  if (helps(a) != helps(b)) return helps(a) > helps(b) ? a : b;
+  if (a.code != ProblemCode::ExtraTooLarge) return a;
+  return std::get<Length>(b.values.at(1)) > std::get<Length>(a.values.at(1)) ? b : a;
+}
+
+/// How far the box reaches across and up where a ribbon crosses, mm.
+Point sizesAtCrossing(const RibbonNeed& ribbon) {
+  const Transform there = crossingOf(ribbon);
+  const auto along = [&](Point3 way) {
+    double size = 0;
+    for (std::size_t k = 0; k < 3; ++k)
+      size += std::abs(dot(there.turn(way), ribbon.round.axes.at(k))) * ribbon.round.sizes.at(k);
+    return size;
+  };
+  return {along({1, 0, 0}), along({0, 1, 0})};
 }
 
 /// One extra once it is made.
@@ -45,8 +97,7 @@ struct Made {
   std::vector<int> wraps;  ///< what goes round below it, itself the last
   Problems problems;
   int host = kOnBox;
-  double height = 0;  ///< mm over the box, where it stands out from it
-  bool foam = false;
+  std::optional<Raised> raised;  ///< from the box, or from the wrap that it lies on
   bool there = false;
 };
 
@@ -73,17 +124,76 @@ class Dresser {
       return made_[i].there && made_[i].host == kOnBox && extras()[i].host == kOutermost &&
              isCovered(made_[i].problems) && turnOf(i) == Turn::Outermost;
     };
-    bool again = false;
+    bool again = learnRaisedOnWraps();
     for (std::size_t i = 0; i < extras().size(); ++i) {
       if (!hidden(i)) continue;
       hosts_[i] = kOnBox;
       again = true;
     }
     if (again) makeAll();
+    tellHiddenWraps();
     addAll();
   }
 
  private:
+  /// Keeps what was put onto a wrap by name, for those that go over that wrap; whether any does.
+  bool learnRaisedOnWraps() {
+    bool any = false;
+    for (std::size_t i = 0; i < extras().size(); ++i) {
+      const int base = made_[i].raised ? baseOf(i) : kOnBox;
+      if (base < 0 || extras()[i].host < 0) continue;
+      knownOnWraps_.emplace_back(base, *made_[i].raised);
+      for (const Made& other : made_) any = any || isAmong(belowOf(other), base);
+    }
+    return any;
+  }
+
+  /// What goes round the box: round which axes, and how wide.
+  [[nodiscard]] static std::vector<std::pair<std::size_t, double>> runsOf(const Made& made) {
+    if (made.body) return {{made.body->axis, made.body->sizes.at(made.body->axis)}};
+    std::vector<std::pair<std::size_t, double>> runs;
+    if (made.ribbon)
+      for (const RibbonWay& way : made.ribbon->ways)
+        runs.emplace_back(way.axis, made.ribbon->width.mm());
+    return runs;
+  }
+
+  /// What another one, put on later, goes over and hides but for a hair.
+  void tellHiddenWraps() {
+    constexpr double kShows = 2;  // mm in all
+    const auto hides = [](const Made& over, const std::pair<std::size_t, double>& run) {
+      return std::ranges::any_of(runsOf(over), [&](const auto& other) {
+        return other.first == run.first && other.second > run.second - kShows;
+      });
+    };
+    for (std::size_t i = 0; i < made_.size(); ++i)
+      for (std::size_t k = 0; k < made_.size(); ++k) {
+        const auto runs = runsOf(made_[i]);
+        if (k == i || runs.empty() || !kindAt(i)->runs || !kindAt(k)->runs) continue;
+        if (!goesOver(k, i)) continue;
+        if (!std::ranges::all_of(runs, [&](const auto& run) { return hides(made_[k], run); }))
+          continue;
+        made_[i].problems.push_back({ProblemCode::ExtraUnderRound,
+                                     extras()[i].kind,
+                                     {extras()[k].kind},
+                                     Severity::Warning});
+        break;
+      }
+  }
+
+  /// Whether of two that go round one lies over the other: ribbons over card, and over those before
+  /// them.
+  [[nodiscard]] bool goesOver(std::size_t upper, std::size_t lower) const {
+    if (!made_[upper].body) return made_[lower].body || lower < upper;
+    return isAmong(belowOf(made_[upper]), static_cast<int>(lower));
+  }
+
+  /// The wraps under one of them, or under a ribbon.
+  [[nodiscard]] std::vector<int> belowOf(const Made& made) const {
+    if (made.host < 0 || (!made.body && !(made.ribbon && !made.ribbon->ways.empty()))) return {};
+    return made_[static_cast<std::size_t>(made.host)].wraps;
+  }
+
   [[nodiscard]] const std::vector<Extra>& extras() const { return built_.design.extras; }
   [[nodiscard]] const ExtraKind* kindAt(std::size_t i) const {
     const Result<const ExtraKind*> kind = findExtraKind(extras()[i].kind);
@@ -95,6 +205,7 @@ class Dresser {
     const ExtraKind* kind = kindAt(i);
     if (kind == nullptr) return Turn::OnBox;
     if (kind->runs) return kind->ofCard ? Turn::Wrap : Turn::Ribbon;
+    if (kind->act == ExtraAct::TieTagOn) return Turn::Outermost;
     if (hostAt(i) >= 0) {
       const Turn host = turnOf(static_cast<std::size_t>(hostAt(i)));
       return host == Turn::OnBox ? host : Turn::Outermost;
@@ -103,14 +214,20 @@ class Dresser {
     return onBox || kind->onEveryFace ? Turn::OnBox : Turn::Outermost;
   }
 
+  [[nodiscard]] bool isBow(std::size_t i) const {
+    return kindAt(i) != nullptr && kindAt(i)->act == ExtraAct::GlueBowOn;
+  }
+
   void makeAll() {
+    laid_.clear();
     made_.assign(extras().size(), {});
     taken_.assign(extras().size(), {});
     takenOnBox_.clear();
     raised_.clear();
     for (const Turn turn : {Turn::OnBox, Turn::Wrap, Turn::Ribbon, Turn::Outermost})
-      for (std::size_t i = 0; i < extras().size(); ++i)
-        if (turnOf(i) == turn) makeWithHost(i);
+      for (const bool bows : {false, true})  // which lie on what is there
+        for (std::size_t i = 0; i < extras().size(); ++i)
+          if (turnOf(i) == turn && isBow(i) == bows) makeWithHost(i);
   }
 
   /// Hosts are no circle: those that are have been refused.
@@ -133,7 +250,17 @@ class Dresser {
     return made_[i].there || !made_[i].problems.empty();
   }
 
+  /// The kind of what fills the box inside already, where this would fill it too.
+  [[nodiscard]] std::optional<std::string> fillsBefore(std::size_t i) const {
+    if (!fillsRoom(*kindAt(i))) return std::nullopt;
+    for (std::size_t k = 0; k < extras().size(); ++k)
+      if (k != i && made_[k].there && fillsRoom(*kindAt(k))) return extras()[k].kind;
+    return std::nullopt;
+  }
+
   void makeOne(std::size_t i, int host) {
+    if (const auto other = fillsBefore(i))
+      return keep(i, kOnBox, Problem{ProblemCode::ExtraRoomTaken, extras()[i].kind, {*other}});
     const auto window = windows_.find(static_cast<int>(i));
     if (window != windows_.end()) return keep(i, kOnBox, window->second);
     if (host != kOutermost) return keep(i, host, partsOn(i, host));
@@ -141,13 +268,51 @@ class Dresser {
       const int under = outermostWrap();
       return keep(i, under, partsOn(i, under));
     }
-    // The outermost that has a good place for it.
-    for (const int each : outermostFirst(i)) {
-      Result<ExtraParts> parts = partsOn(i, each);
-      if (each == kOnBox || (parts && !isCovered(parts->warnings)))
-        return keep(i, each, std::move(parts));
-    }
-    keep(i, kOnBox, Problem{ProblemCode::ExtraNoPlace, extras()[i].kind, {}});
+    keepOutermost(i);
+  }
+
+  /// On the outermost of the best side that has a good place for it: seen, and upright for who
+  /// looks. What finds none says why; what was told its place stays there, covered.
+  void keepOutermost(std::size_t i) {
+    const std::vector<int> hosts = outermostFirst(i);
+    std::optional<std::pair<int, ExtraParts>> covered;
+    std::optional<Problem> why;
+    const auto keepsOn = [&](int host, std::optional<Point3> side) {
+      Result<ExtraParts> parts = partsOn(i, host, side);
+      if (!parts) {
+        why = why ? better(*why, parts.problem()) : parts.problem();
+        return false;
+      }
+      if (isCovered(parts->warnings)) {
+        if (!covered) covered.emplace(host, std::move(parts).value());
+        return false;
+      }
+      keep(i, host, std::move(parts));
+      return true;
+    };
+    const bool faced = choosesFace(*kindAt(i)) && extras()[i].face.empty();
+    for (const int host : hosts)
+      if ((!faced || !hasFaces(host)) && keepsOn(host, std::nullopt)) return;
+    if (faced)
+      for (const Point3& side : sidesOf(extras()[i], hosts))
+        for (const int host : hosts)
+          if (hasFaces(host) && keepsOn(host, side)) return;
+    if (covered) return keep(i, covered->first, std::move(covered->second));
+    keep(i, kOnBox, why.value_or(Problem{ProblemCode::ExtraNoPlace, extras()[i].kind, {}}));
+  }
+
+  [[nodiscard]] bool hasFaces(int host) const {
+    return host == kOnBox || kindAt(static_cast<std::size_t>(host))->hasFaces;
+  }
+
+  [[nodiscard]] std::vector<Point3> sidesOf(const Extra& extra,
+                                            const std::vector<int>& among) const {
+    std::vector<Host> hosts;
+    for (const int host : among)
+      if (hasFaces(host))
+        hosts.push_back(host == kOnBox ? boxHost()
+                                       : guestHost(extra, static_cast<std::size_t>(host)));
+    return sidesForShow(hosts);
   }
 
   /// What an extra that chooses for itself is tried on.
@@ -155,14 +320,20 @@ class Dresser {
     const ExtraKind& kind = *kindAt(i);
     if (kind.onEveryFace || kind.carriers == std::vector{Carrier::Box}) return {kOnBox};
     std::vector<int> hosts;
-    for (const bool ofCard : {false, true})
-      for (std::size_t k = extras().size(); k-- > 0;) {
-        const ExtraKind* host = kindAt(k);
-        if (k == i || host == nullptr || !host->runs || !made_[k].there) continue;
-        if (host->ofCard == ofCard && mayCarry(*host, kind)) hosts.push_back(static_cast<int>(k));
-      }
+    for (std::size_t k = extras().size(); k-- > 0;) {
+      const ExtraKind* host = kindAt(k);
+      if (k == i || host == nullptr || !host->runs || !made_[k].there) continue;
+      if (mayCarry(*host, kind)) hosts.push_back(static_cast<int>(k));
+    }
+    // Ribbons lie over all card.
+    std::ranges::stable_sort(hosts, [&](int a, int b) { return heightOf(a) > heightOf(b); });
     if (mayLieOnBox(kind)) hosts.push_back(kOnBox);
     return hosts;
+  }
+
+  [[nodiscard]] std::size_t heightOf(int wrap) const {
+    const auto k = static_cast<std::size_t>(wrap);
+    return kindAt(k)->ofCard ? made_[k].wraps.size() : extras().size() + 1;
   }
 
   /// What goes round the box as the last so far, of card.
@@ -173,13 +344,19 @@ class Dresser {
     return last;
   }
 
-  [[nodiscard]] Result<ExtraParts> partsOn(std::size_t i, int host) const {
+  /// On a host, or on one side of it where it is seen.
+  [[nodiscard]] Result<ExtraParts> partsOn(std::size_t i, int host,
+                                           std::optional<Point3> side = std::nullopt) const {
     Extra extra = extras()[i];
     const ExtraKind& kind = *kindAt(i);
     if (kind.runs && !kind.ofCard && carriesBow(i)) extra.parameters.set("bow", Length::mm(20));
     if (kind.runs) return partsOf(extra, wrapHost(host));
-    if (host == kOnBox) return partsOf(extra, boxHost());
-    return partsOf(extra, guestHost(extra, static_cast<std::size_t>(host)));
+    if (kind.act == ExtraAct::TieTagOn && host == kOnBox)
+      return partsOf(extra, wrapHost(outermostWrap()));
+    Host on = host == kOnBox ? boxHost() : guestHost(extra, static_cast<std::size_t>(host));
+    if (side) on.side = *side;
+    on.seenOnly = side.has_value();
+    return partsOf(extra, on);
   }
 
   /// Whether a bow made for itself is glued where a ribbon crosses: its own ends only lap.
@@ -213,6 +390,9 @@ class Dresser {
     if (host < 0) return round;
     for (const int k : made_[static_cast<std::size_t>(host)].wraps)
       round.under.push_back(*made_[static_cast<std::size_t>(k)].body);
+    for (const auto& [wrap, raised] : knownOnWraps_)
+      if (isAmong(made_[static_cast<std::size_t>(host)].wraps, wrap))
+        round.raised.push_back(raised);
     return round;
   }
 
@@ -224,15 +404,26 @@ class Dresser {
     host.bench = {extras()[h].card.caliper, box_.bench.grid};
     host.box = outside_;
     host.taken = taken_[h];
-    const bool round = kindAt(h)->runs != nullptr;
+    const int base = baseOf(h);
     for (const WrapRound& wrap : box_.wraps)
-      if (!round || isAbove(wrap.kind, h)) host.wraps.push_back(wrap);
+      if (base < 0 || isAbove(wrap.kind, static_cast<std::size_t>(base)))
+        host.wraps.push_back(wrap);
     if (!made_[h].pieces.empty()) {
       const BuiltPiece& top = made_[h].pieces[carrying(h)];
       host.pieces.push_back({&top, &top.folded, {}, placeOf(h, top)});
     }
     if (const auto side = sideOf(guest.face)) host.side = *side;
+    if (made_[h].ribbon && !made_[h].ribbon->ways.empty())
+      host.crossing = sizesAtCrossing(*made_[h].ribbon);
     return host;
+  }
+
+  /// What an extra lies on in the end: itself where it goes round, another that does, or the box.
+  [[nodiscard]] int baseOf(std::size_t extra) const {
+    auto at = static_cast<int>(extra);
+    while (at >= 0 && kindAt(static_cast<std::size_t>(at))->runs == nullptr)
+      at = made_[static_cast<std::size_t>(at)].host;
+    return at;
   }
 
   /// Which piece of an extra others lie on: of a stack the topmost layer.
@@ -253,8 +444,10 @@ class Dresser {
     const ExtraRole& role = *piece.role;
     if (role.around) return role.around;
     if (role.faces.empty()) return std::nullopt;
-    const FacePlace& face = role.faces.front();
-    const int host = made_[extra].host;
+    return placeOf(made_[extra].host, role.faces.front());
+  }
+  /// The same of a place on a face of a host.
+  [[nodiscard]] std::optional<Transform> placeOf(int host, const FacePlace& face) const {
     if (host == kOnBox) {
       const HostPiece& on = box_.pieces[static_cast<std::size_t>(face.piece)];
       if (!on.place) return std::nullopt;
@@ -286,7 +479,9 @@ class Dresser {
     }
     ExtraParts parts = std::move(result).value();
     if (inHalves_ && goesRound(parts)) {
-      made.problems = {{ProblemCode::ExtraNoPlace, extras()[i].kind, {}}};
+      const bool hangs = kindAt(i)->act == ExtraAct::TieTagOn;
+      made.problems = {
+          {hangs ? ProblemCode::ExtraUnhung : ProblemCode::ExtraNoPlace, extras()[i].kind, {}}};
       return;
     }
     made.there = true;
@@ -301,6 +496,8 @@ class Dresser {
       made.wraps.push_back(static_cast<int>(i));
     }
     made.ribbon = std::move(parts.ribbon);
+    if (made.ribbon && made.ribbon->shape && made.ribbon->shape->face)
+      liftBow(host, made.ribbon->width.mm(), *made.ribbon->shape);
     made.cells = std::move(parts.cells);
     for (ExtraPiece& added : parts.pieces) makePiece(i, std::move(added));
   }
@@ -315,21 +512,32 @@ class Dresser {
       parts.ribbon->shape->face->piece += top;
   }
 
-  /// What stands out from the box itself, through all that it lies on.
+  /// What stands out from the box itself or from a wrap, through all that it lies on.
   void raise(std::size_t i, Raised raised) {
     const int host = made_[i].host;
     if (host >= 0) {
       const auto h = static_cast<std::size_t>(host);
+      if (made_[h].pieces.empty()) return;
       const std::optional<Transform> place = placeOf(h, made_[h].pieces[carrying(h)]);
-      if (made_[h].body || !place) return;
+      if (!place) return;
       raised.out = place->turn(raised.out);
       for (Point3& corner : raised.corners) corner = place->apply(corner);
-      raised.height += made_[h].height;
-      raised.foam = raised.foam || made_[h].foam;
+      if (const std::optional<Raised>& below = made_[h].raised) {
+        raised.height += below->height;
+        raised.foam = raised.foam || below->foam;
+      }
     }
-    made_[i].height = raised.height;
-    made_[i].foam = raised.foam;
-    raised_.push_back(std::move(raised));
+    raised.onWrap = baseOf(i) >= 0;
+    if (!raised.onWrap) raised_.push_back(raised);
+    made_[i].raised = std::move(raised);
+  }
+
+  /// A bow on a face lies on all that it crosses.
+  void liftBow(int host, double width, BowShape& bow) const {
+    const std::optional<Transform> place = placeOf(host, *bow.face);
+    if (!place) return;
+    const double lift = liftOver(laid_, bowOutline(bow, width), *place);
+    bow.face->place = bow.face->place.after(Transform::translation({0, 0, -lift}));
   }
 
   void makePiece(std::size_t i, ExtraPiece added) {
@@ -338,7 +546,13 @@ class Dresser {
                                   built_.design, made.problems);
     piece.role = ExtraRole{static_cast<int>(i), added.placing, std::move(added.faces),
                            added.around,        made.host,     added.layer};
+    const bool flat = piece.role->placing == Placing::OnFace;
     made.pieces.push_back(std::move(piece));
+    if (!flat) return;
+    const BuiltPiece& laid = made.pieces.back();
+    for (const FacePlace& face : laid.role->faces)
+      if (const auto place = placeOf(made.host, face))
+        laid_.push_back({laid.net.panels.front().outline, *place, laid.card.caliper.mm()});
   }
 
   /// In the order of the design; faces count the design's pieces then.
@@ -376,22 +590,47 @@ class Dresser {
     hangTags();
   }
 
+  /// A tag that is too high to hang on its ribbon, and how high it may be.
+  void tellLoose(int extra, const RibbonNeed& ribbon, const std::vector<const Panel*>& layers) {
+    const std::string& kind = extras()[static_cast<std::size_t>(extra)].kind;
+    std::vector<double> highs;
+    for (const Panel* layer : layers) highs.push_back(bounds(layer->outline).height());
+    const auto [own, mat] = std::ranges::minmax(highs);
+    if (const std::optional<double> most = tallestOn(ribbon, layers))
+      built_.problems.push_back(
+          {ProblemCode::ExtraTooLarge,
+           kind,
+           {Length::mm(own), onGridBelow(*most - (mat - own), box_.bench.grid),
+            std::string("height")}});
+    else
+      built_.problems.push_back({ProblemCode::ExtraUnhung, kind, {}});
+  }
+
   /// What hangs on a ribbon, where that leaves it room.
   void hangTags() {
+    std::set<int> loose;
     for (const RibbonNeed& ribbon : built_.ribbons)
       for (int extra = 0; extra < static_cast<int>(made_.size()); ++extra) {
         std::vector<BuiltPiece*> pieces;
         std::vector<const Panel*> layers;
         for (BuiltPiece& piece : built_.pieces) {
           const auto& role = piece.role;
-          if (!role || role->extra != extra || role->host != ribbon.extra) continue;
+          if (!role || role->extra != extra) continue;
+          if (role->host != ribbon.extra && ribbon.extra != extra) continue;  // or its own string
           if (role->placing != Placing::Hanging) continue;
           pieces.push_back(&piece);
           layers.push_back(&piece.net.panels.front());
         }
         const std::vector<Transform> places = hangingOn(ribbon, layers);
+        if (places.empty() && !layers.empty()) {
+          tellLoose(extra, ribbon, layers);
+          loose.insert(extra);
+        }
         for (std::size_t i = 0; i < places.size(); ++i) pieces[i]->role->around = places[i];
       }
+    // Nothing is left for their own strings to hold.
+    std::erase_if(built_.ribbons,
+                  [&](const RibbonNeed& ribbon) { return loose.contains(ribbon.extra); });
   }
 
   /// Bows where ribbons cross.
@@ -400,7 +639,11 @@ class Dresser {
       if (!bow.shape || bow.shape->face) continue;
       const int host = made_[static_cast<std::size_t>(bow.extra)].host;
       for (const RibbonNeed& ribbon : built_.ribbons)
-        if (ribbon.extra == host) bow.shape->crossing = crossingOf(ribbon);
+        if (ribbon.extra == host) {
+          const Transform there = crossingOf(ribbon);
+          const double lift = liftOver(laid_, bowOutline(*bow.shape, bow.width.mm()), there);
+          bow.shape->crossing = there.after(Transform::translation({0, 0, -lift}));
+        }
     }
   }
 
@@ -413,7 +656,9 @@ class Dresser {
   std::vector<Made> made_;
   std::vector<std::vector<TakenPlace>> taken_;  ///< by host
   std::vector<TakenPlace> takenOnBox_;
+  std::vector<LaidPiece> laid_;
   std::vector<Raised> raised_;
+  std::vector<std::pair<int, Raised>> knownOnWraps_;  ///< and the wrap it lies on, by its index
 };
 
 }  // namespace

@@ -16,8 +16,8 @@ namespace {
 constexpr std::int64_t kFewestDots = 150;  // to the inch (common practice, no published source)
 constexpr double kPointsSlack = 1e-6;
 
-/// For a sentence.
-double rounded(double number) { return std::floor(number * 10) / 10; }
+/// As it is measured, to two decimals and no larger, for a sentence.
+double told(double number) { return std::floor(number * 100 + 1e-6) / 100; }
 
 void warnOfWords(const BuiltPiece& piece, Problems& found) {
   const double contrast = wordsOn(piece.card.colours).contrast;
@@ -29,12 +29,17 @@ void warnOfWords(const BuiltPiece& piece, Problems& found) {
   for (const Inscription& words : piece.net.inscriptions) {
     const double points = words.height / kPoint;
     if (points < kSmallestPoints - kPointsSlack)
-      warn(ProblemCode::TextSmall, words, rounded(points), kSmallestPoints);
+      warn(ProblemCode::TextSmall, words, told(points), kSmallestPoints);
     if (contrast < kReadableContrast)
-      warn(ProblemCode::TextFaint, words, rounded(contrast), kReadableContrast);
+      warn(ProblemCode::TextFaint, words, told(contrast), kReadableContrast);
     const double width = typeWidth(words.text, words.height, words.face);
     const double room = roomFor(piece.net, words);
-    if (width > room) warn(ProblemCode::TextTooLarge, words, Length::mm(width), Length::mm(room));
+    if (width <= room) continue;
+    const double high = words.height * (kBelowBaseline + kAboveBaseline);
+    if (const double most = heightRoomFor(piece.net, words); high > most)
+      warn(ProblemCode::TextTooHigh, words, Length::mm(high), Length::mm(most));
+    else
+      warn(ProblemCode::TextTooLarge, words, Length::mm(width), Length::mm(room));
   }
 }
 

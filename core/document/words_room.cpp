@@ -1,6 +1,8 @@
 #include "document/words_room.h"
 
 #include <algorithm>
+#include <cmath>
+#include <limits>
 #include <map>
 
 #include "drawing/words_on.h"
@@ -31,6 +33,24 @@ double fittingShare(const Net& net, const Inscription& words) {
 double roomFor(const Net& net, const Inscription& words) {
   const Panel& panel = net.panels[static_cast<std::size_t>(words.panel)];
   return roomFor(panel.outline, panel.openings, words);
+}
+
+double heightRoomFor(const Net& net, const Inscription& words) {
+  if (words.arc) return std::numeric_limits<double>::max();
+  const double turn = Angle::degrees(words.turnDegrees).radians();
+  const Point up{-std::sin(turn), std::cos(turn)};
+  double low = std::numeric_limits<double>::max();
+  double high = std::numeric_limits<double>::lowest();
+  for (const Point& p : net.panels[static_cast<std::size_t>(words.panel)].outline) {
+    low = std::min(low, dot(p, up));
+    high = std::max(high, dot(p, up));
+  }
+  double room = high - low;
+  for (const Inscription& other : net.inscriptions)
+    if (&other != &words && other.panel == words.panel && !other.arc &&
+        other.turnDegrees == words.turnDegrees)
+      room -= other.height * (kBelowBaseline + kAboveBaseline);
+  return std::max(room, 0.0);
 }
 
 void fitWords(Net& net) {

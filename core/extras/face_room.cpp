@@ -48,7 +48,11 @@ std::optional<Spot> firstSpot(const std::function<Region(double share)>& places)
   return std::nullopt;
 }
 
-Problem noRoomFor(const Extra& extra, const Host& host, Length longer, Length least,
+NamedSide longerOf(Length width, Length height) {
+  return height > width ? NamedSide{height, "height"} : NamedSide{width, "width"};
+}
+
+Problem noRoomFor(const Extra& extra, const Host& host, const NamedSide& longer, Length least,
                   const std::function<bool(double share)>& fits) {
   const Problem noPlace{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const bool open =
@@ -60,9 +64,9 @@ Problem noRoomFor(const Extra& extra, const Host& host, Length longer, Length le
     if (fits(share)) fitting = share;
     share = fitting + step;
   }
-  const Length leaves = onGridBelow(longer.mm() * fitting, host.bench.grid);
+  const Length leaves = onGridBelow(longer.length.mm() * fitting, host.bench.grid);
   if (leaves < least) return noPlace;
-  return {ProblemCode::ExtraTooLarge, extra.kind, {longer, leaves}};
+  return {ProblemCode::ExtraTooLarge, extra.kind, {longer.length, leaves, longer.name}};
 }
 
 Problems coveredBy(const Extra& extra, const Host& host, const HostFace& face,

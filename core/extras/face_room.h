@@ -39,11 +39,19 @@ struct Spot {
 /// The first share for which `places` leaves the middle, or else any place.
 std::optional<Spot> firstSpot(const std::function<Region(double share)>& places);
 
+/// A side of an extra: its `width` or its `height`.
+struct NamedSide {
+  Length length;
+  std::string name;
+};
+NamedSide longerOf(Length width, Length height);
+
 /// Why an extra of the sizes chosen finds no room where smaller ones might: ExtraTooLarge with its
-/// longer side and the longest of its form that fits, on the grid and no larger; ExtraNoPlace where
-/// that is under `least`, or where the sizes were left open and even the smallest tried is too
-/// large. `fits` is asked for shares of the sizes, and holds for less where it holds for more.
-Problem noRoomFor(const Extra& extra, const Host& host, Length longer, Length least,
+/// longer side, `width` or `height`, and the longest of its form that fits, on the grid and no
+/// larger; ExtraNoPlace where that is under `least`, or where the sizes were left open and even the
+/// smallest tried is too large. `fits` is asked for shares of the sizes, and holds for less where
+/// it holds for more.
+Problem noRoomFor(const Extra& extra, const Host& host, const NamedSide& longer, Length least,
                   const std::function<bool(double share)>& fits);
 
 /// ExtraCovered for every kind that hides part of `shape` (panel's frame) on a face.

@@ -63,14 +63,18 @@ double outAt(const SideOfBox& side, double along) {
 /// ribbon does not lie behind the hole.
 std::optional<double> holeOn(const OutsideBox& box, const SideOfBox& side, const Tag& tag) {
   if (side.width < tag.width + 2 * kEdge) return std::nullopt;
-  // On a level ribbon it hangs from the middle, else as high as it may.
-  const double at = side.level ? 0 : side.height / 2 - kEdge - tag.above;
-  if (at - tag.below < -side.height / 2 + kEdge) return std::nullopt;
-  if (at + tag.above > side.height / 2 - kEdge + 1e-9) return std::nullopt;
+  // On a level ribbon it hangs from the middle, else as high as it may where the ribbon lies on the
+  // side.
   constexpr double kClose = 1.5;  // mm
-  const double along = side.level ? 0 : at * (dot(box.axes.at(side.along), side.up) < 0 ? -1 : 1);
-  if (outAt(side, along) < box.sizes.at(side.axis) / 2 - kClose) return std::nullopt;
-  return at;
+  constexpr double kDown = 1;     // mm
+  const double highest = side.level ? 0 : side.height / 2 - kEdge - tag.above;
+  if (highest + tag.above > side.height / 2 - kEdge + 1e-9) return std::nullopt;
+  const double way = dot(box.axes.at(side.along), side.up) < 0 ? -1 : 1;
+  for (double at = highest; at - tag.below >= -side.height / 2 + kEdge; at -= kDown) {
+    if (outAt(side, side.level ? 0 : at * way) >= box.sizes.at(side.axis) / 2 - kClose) return at;
+    if (side.level) break;
+  }
+  return std::nullopt;
 }
 
 /// The tag as it is drawn, from the inside: up along y, into the box along z.
@@ -108,18 +112,39 @@ std::vector<SideOfBox> uprightSides(const RibbonNeed& ribbon, Point3 eye) {
   return sides;
 }
 
-/// Lying by the crossing on top, towards who looks, or else to a side.
+/// Whether the top is flat along the ribbon under corners of a tag, about the crossing.
+bool isFlatUnder(const RibbonNeed& ribbon, const Transform& crossing, const Polygon& corners) {
+  constexpr double kLower = 1.5;  // mm
+  const OutsideBox& box = ribbon.round;
+  const double sign = dot(box.axes[2], box.up) < 0 ? -1 : 1;
+  for (const RibbonWay& way : ribbon.ways) {
+    const std::size_t along = 1 - way.axis;
+    const SideOfBox top{{}, {}, {}, 0, 0, false, &way, 2, along, sign};
+    const double least = reachOf(way, 2, sign) - kLower;
+    for (const Point& p : corners)
+      if (outAt(top, dot(crossing.turn({p.x, p.y, 0}), box.axes.at(along))) < least) return false;
+  }
+  return true;
+}
+
+/// Lying by the crossing on top, towards who looks, or else to a side; where it has no room, over
+/// the edge, its middle on the box.
 std::optional<Transform> lyingOn(const RibbonNeed& ribbon, const Tag& tag) {
   const OutsideBox& box = ribbon.round;
   if (ribbon.ways.size() == 1 && ribbon.ways.front().axis == 2) return std::nullopt;
-  for (const double turn : {0.0, -90.0}) {
-    const Transform crossing = crossingOf(ribbon).after(Transform::rotationZ(Angle::degrees(turn)));
-    const std::size_t wide = std::abs(dot(crossing.turn({1, 0, 0}), box.axes[0])) > 0.7 ? 0 : 1;
-    const bool fits = box.sizes.at(wide) >= tag.width + 2 * kEdge &&
-                      box.sizes.at(1 - wide) / 2 >= kFromKnot + tag.below + kEdge;
-    if (fits)
-      return crossing.after(Transform::translation({-tag.hole.x, -kFromKnot - tag.hole.y, -0.5}));
-  }
+  for (const bool over : {false, true})
+    for (const double turn : {0.0, -90.0}) {
+      const Transform crossing =
+          crossingOf(ribbon).after(Transform::rotationZ(Angle::degrees(turn)));
+      const std::size_t wide = std::abs(dot(crossing.turn({1, 0, 0}), box.axes[0])) > 0.7 ? 0 : 1;
+      const double far = kFromKnot + (over ? tag.below / 2 : tag.below);
+      const double half = std::min(tag.width, box.sizes.at(wide) - 2 * kEdge) / 2;
+      const bool fits = (over || box.sizes.at(wide) >= tag.width + 2 * kEdge) &&
+                        box.sizes.at(1 - wide) / 2 >= far + kEdge;
+      if (fits &&
+          isFlatUnder(ribbon, crossing, {{-half, 0}, {half, 0}, {half, -far}, {-half, -far}}))
+        return crossing.after(Transform::translation({-tag.hole.x, -kFromKnot - tag.hole.y, -0.5}));
+    }
   return std::nullopt;
 }
 
@@ -132,13 +157,30 @@ std::optional<Transform> placeOf(const RibbonNeed& ribbon, const Tag& tag) {
   return lyingOn(ribbon, tag);
 }
 
+const Panel* lowestOf(const std::vector<const Panel*>& layers) {
+  const auto sizeOf = [](const Panel* panel) { return std::abs(signedArea(panel->outline)); };
+  return *std::ranges::max_element(layers, {}, sizeOf);
+}
+
 }  // namespace
+
+std::optional<double> tallestOn(const RibbonNeed& ribbon, const std::vector<const Panel*>& layers) {
+  if (layers.empty() || ribbon.ways.empty()) return std::nullopt;
+  const std::optional<Tag> whole = tagOf(*lowestOf(layers));
+  if (!whole) return std::nullopt;
+  constexpr int kSteps = 50;
+  for (int i = kSteps; i > 0; --i) {
+    const double share = static_cast<double>(i) / kSteps;
+    const Tag part{whole->hole, whole->width * share, whole->above * share, whole->below * share};
+    if (placeOf(ribbon, part)) return part.above + part.below;
+  }
+  return std::nullopt;
+}
 
 std::vector<Transform> hangingOn(const RibbonNeed& ribbon,
                                  const std::vector<const Panel*>& layers) {
   if (layers.empty() || ribbon.ways.empty()) return {};
-  const auto sizeOf = [](const Panel* panel) { return std::abs(signedArea(panel->outline)); };
-  const Panel* lowest = *std::ranges::max_element(layers, {}, sizeOf);
+  const Panel* lowest = lowestOf(layers);
   const std::optional<Tag> whole = tagOf(*lowest);
   const std::optional<Transform> place = whole ? placeOf(ribbon, *whole) : std::nullopt;
   if (!place) return {};

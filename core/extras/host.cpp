@@ -77,8 +77,8 @@ Point upIn(const Transform& placed, const Stance& stance) {
 
 /// In the frame of a piece.
 Stance stanceOf(const Host& host, const HostPiece& piece) {
-  if (!piece.place || !host.box) return stanceOf(uprightOf(*piece.part));
-  const Stance box = stanceOf(host.box->up);
+  if (!piece.place) return stanceOf(uprightOf(*piece.part));
+  const Stance box = stanceOf(host.box ? host.box->up : uprightOf(*host.pieces.front().part));
   const Transform back = piece.place->inverse();
   return {back.turn(box.up), back.turn(box.away)};
 }
@@ -196,13 +196,14 @@ std::vector<const Raised*> raisedUnder(const Host& host, const OutsideBox& box, 
   return under;
 }
 
-OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width) {
+OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width,
+                      bool onWraps) {
   constexpr double kSameSide = 0.7;  // cosine
   for (std::size_t i = 0; i < 3; ++i)
     for (const double sign : {1.0, -1.0}) {
       double most = 0;
       for (const Raised* raised : raisedUnder(host, box, axis, width))
-        if (dot(raised->out, box.axes.at(i)) * sign > kSameSide)
+        if (raised->onWrap == onWraps && dot(raised->out, box.axes.at(i)) * sign > kSameSide)
           most = std::max(most, raised->height);
       box.sizes.at(i) += most;
       box.centre = box.centre + box.axes.at(i) * (sign * most / 2);
@@ -234,31 +235,6 @@ bool isSeen(const Host& host, const HostFace& face) {
 std::string faceName(const Host& host, const HostFace& face) {
   const Piece& piece = *host.pieces[static_cast<std::size_t>(face.piece)].part;
   return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(face.panel)].id;
-}
-
-Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host) {
-  std::vector<HostFace> faces = facesOf(host);
-  if (faces.empty()) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  if (extra.face.empty()) {
-    std::ranges::stable_partition(faces, [&](const HostFace& f) { return isSeen(host, f); });
-    return faces;
-  }
-  for (const HostFace& face : faces)
-    if (faceName(host, face) == extra.face) return std::vector{face};
-  if (norm(host.side) > 0) {
-    constexpr double kSameSide = 0.95;  // cosine
-    std::erase_if(
-        faces, [&](const HostFace& f) { return dot(outOf(host, f), unit(host.side)) < kSameSide; });
-    if (!faces.empty()) return faces;
-    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  }
-  return Problem{ProblemCode::ExtraFaceUnknown, extra.kind, {extra.face}};
-}
-
-Result<HostFace> faceFor(const Extra& extra, const Host& host) {
-  const Result<std::vector<HostFace>> faces = facesFor(extra, host);
-  if (!faces) return faces.problem();
-  return faces->front();
 }
 
 FacePlace placeOn(const HostFace& face, Point middle, double lift) {

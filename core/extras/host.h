@@ -60,6 +60,8 @@ struct Raised {
   std::vector<Point3> corners;
   double height = 0;  ///< mm
   bool foam = false;
+  bool bow = false;
+  bool onWrap = false;  ///< from what goes round the box, not from the box
 };
 
 /// The finished box that extras follow.
@@ -75,6 +77,8 @@ struct Host {
   std::vector<Raised> raised = {};
   std::optional<OutsideBox> box = {};  ///< of the box, where the host is an extra
   Point3 side = {};                    ///< out of that face of the box; 0 = any
+  bool seenOnly = false;               ///< what is covered is no place
+  Point crossing = {};                 ///< mm across and up of the side where a ribbon crosses
 
   /// Card and tools an extra is made with.
   [[nodiscard]] Workbench benchOf(const Extra& extra) const {
@@ -92,8 +96,9 @@ OutsideBox overUnder(const Host& host, OutsideBox box);
 /// What stands out from faces under a strip `width` mm wide about the middle, square to `axis`.
 std::vector<const Raised*> raisedUnder(const Host& host, const OutsideBox& box, std::size_t axis,
                                        double width);
-/// The box over them, higher on their sides alone.
-OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width);
+/// The box over those of them on the box, or those on wraps, higher on their sides alone.
+OutsideBox overRaised(const Host& host, OutsideBox box, std::size_t axis, double width,
+                      bool onWraps = false);
 
 /// An outside face that shows, in the frame of its panel.
 struct HostFace {
@@ -121,14 +126,6 @@ Point3 outOf(const Host& host, const HostFace& face);
 
 /// A product axis in the frame of a cavity's panel, by Cavity::axes.
 Point3 unitAlong(int axis);
-
-/// The faces an extra may lie on, the best first: the one it names, or those that are seen from the
-/// front, then the others. Errors: ExtraFaceUnknown, ExtraNoPlace.
-Result<std::vector<HostFace>> facesFor(const Extra& extra, const Host& host);
-
-/// The face an extra names, or the largest that is seen from the front. Errors: ExtraFaceUnknown,
-/// ExtraNoPlace.
-Result<HostFace> faceFor(const Extra& extra, const Host& host);
 
 /// `piece:panel`.
 std::string faceName(const Host& host, const HostFace& face);

@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <tuple>
 
 #include "extras/flat_piece.h"
 #include "extras/inside_room.h"
@@ -29,7 +30,14 @@ Result<ExtraParts> buildPlatform(const Extra& extra, const Host& host) {
   const Length sides = marginFor(inside->width, chosen.length("opening-width"), bench.grid);
   const Length height = extra.parameters.length("height");
   if (height > Length()) chosen.set("height", height);
-  if (sides < least || ends < least / 2) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  for (const auto& [rim, needed, opening, room, side] :
+       {std::tuple{ends, least / 2, chosen.length("opening-length"), inside->length, "length"},
+        std::tuple{sides, least, chosen.length("opening-width"), inside->width, "width"}})
+    if (rim < needed)
+      return Problem{
+          ProblemCode::ExtraInsideSmall,
+          extra.kind,
+          {Length::mm(room), opening + needed * 2 + Length::mm(kClearInside), std::string(side)}};
   if (chosen.mm("height") > inside->height)
     return Problem{ProblemCode::ExtraTooLarge,
                    extra.kind,

@@ -6,10 +6,12 @@
 #include "extras/beside_face.h"
 #include "extras/face_room.h"
 #include "extras/flat_piece.h"
+#include "extras/for_show.h"
 #include "extras/free_place.h"
 #include "extras/kinds.h"
 #include "extras/layer_stack.h"
 #include "extras/place_measures.h"
+#include "extras/string_round.h"
 #include "styles/parameter_rows.h"
 
 namespace creasewright {
@@ -179,7 +181,9 @@ struct LabelSearch {
       const Point there = ownPlace(face, shape);
       Polygon laid = shape;
       for (Point& p : laid) p = p + there;
-      if (extra.parameters.flag("overhang") || area(subtract(region(laid), free)) < kNoArea)
+      const bool held = locate(there, laidUpright(face, face.area.outer)) != Side::Outside;
+      if ((extra.parameters.flag("overhang") && held) ||
+          area(subtract(region(laid), free)) < kNoArea)
         return Spot{share, there};
     }
     return std::nullopt;
@@ -233,14 +237,16 @@ Result<ExtraParts> labelAt(const LabelSearch& search, const HostFace& face, cons
 /// The size as large as tried least on the first face, and what of it fits there.
 Problem refusal(const LabelSearch& search, const HostFace& face) {
   const LabelSize size = search.sizeAt(face, kLeastShare);
-  const Region room = search.room(face, false);
+  const Region room = search.room(face, search.host.seenOnly);
   const auto fits = [&](double share) {
     const LabelSize part{Length::mm(size.width.mm() * share), Length::mm(size.height.mm() * share)};
     return !placesFor(search.shapeOfSize(part), room).empty();
   };
+  if (search.extra.parameters.flag("overhang"))
+    return {ProblemCode::ExtraMiddleOff, search.extra.kind, {faceName(search.host, face)}};
   if (search.isPlaced() && fits(1))
     return {ProblemCode::ExtraOffFace, search.extra.kind, {faceName(search.host, face)}};
-  return noRoomFor(search.extra, search.host, std::max(size.width, size.height), kSmallestLabel,
+  return noRoomFor(search.extra, search.host, longerOf(size.width, size.height), kSmallestLabel,
                    fits);
 }
 
@@ -254,13 +260,15 @@ Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
       if (const auto spot = search.ownSpot(face)) return labelAt(search, face, *spot);
     return refusal(search, faces->front());
   }
-  for (const bool seen : {true, false})
+  for (const bool seen : {true, false}) {
+    if (!seen && host.seenOnly) break;
     for (const HostFace& face : *faces) {
       const Region room = search.room(face, seen);
       const auto spot =
           firstSpot([&](double share) { return placesFor(search.shapeAt(face, share), room); });
       if (spot) return labelAt(search, face, *spot);
     }
+  }
   return refusal(search, faces->front());
 }
 
@@ -288,6 +296,10 @@ Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
     parts.pieces.push_back(
         {flatPiece("tag-mat", {matOutline(shapeOf(extra), size, grid), {holeInMat}}),
          Placing::Hanging});
+  if (host.pieces.empty()) return parts;  // the host is a ribbon
+  Result<RibbonNeed> own = stringRound(extra, host);
+  if (!own) return own.problem();
+  parts.ribbon = std::move(own).value();
   return parts;
 }
 
@@ -347,18 +359,19 @@ ExtraKind labelExtra() {
 }
 
 ExtraKind tagExtra() {
-  return {.id = "tag",
-          .title = worded("styles", "Tag"),
-          .summary = worded("styles", "Hangs on a ribbon by a punched hole."),
-          .act = ExtraAct::TieTagOn,
-          .written = true,
-          .carriers = {Carrier::Box, Carrier::RibbonOn},
-          .words = {.panels = {{"tag", worded("panels", "tag")},
-                               {"tag-mat", worded("panels", "mat layer of the tag")}},
-                    .pieces = {{"tag", worded("pieces", "tag")},
-                               {"tag-mat", worded("pieces", "mat layer of the tag")}}},
-          .parameters = withWords(labelParameters()),
-          .build = buildTag};
+  return {
+      .id = "tag",
+      .title = worded("styles", "Tag"),
+      .summary = worded("styles", "Hangs by a punched hole, on a ribbon or a string of its own."),
+      .act = ExtraAct::TieTagOn,
+      .written = true,
+      .carriers = {Carrier::Box, Carrier::RibbonOn},
+      .words = {.panels = {{"tag", worded("panels", "tag")},
+                           {"tag-mat", worded("panels", "mat layer of the tag")}},
+                .pieces = {{"tag", worded("pieces", "tag")},
+                           {"tag-mat", worded("pieces", "mat layer of the tag")}}},
+      .parameters = withWords(labelParameters()),
+      .build = buildTag};
 }
 
 }  // namespace creasewright

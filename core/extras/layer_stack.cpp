@@ -105,6 +105,55 @@ Problem tooLarge(const Extra& extra, std::size_t number, Size size, double share
       {static_cast<std::int64_t>(number), Length::mm(longer), onGridBelow(longer * share, grid)}};
 }
 
+Ground groundOf(const StackLayer& below, const Parameters& own) {
+  const double inset = leftOpen(own) ? own.mm("inset") : 0;
+  return {placedOutline(below), inset, below.middle + shiftOf(own), turnOf(own)};
+}
+
+/// Where width and height follow what is below: on the grid together where all of it has no room.
+std::optional<Size> fittingSize(const StackLayer& below, const Parameters& own, ToolGrid grid) {
+  const Ground ground = groundOf(below, own);
+  const Size size = wantedSize(own, below.outline);
+  const double share = ground.shareOf(shapeOf(own), size);
+  if (share == 1 && std::min(size.width, size.height) >= kSmallestLayer) return size;
+  Size less{onGridBelow(size.width * share, grid).mm(),
+            onGridBelow(size.height * share, grid).mm()};
+  if (share == 0 || std::min(less.width, less.height) < kSmallestLayer) return std::nullopt;
+  if (!ground.holds(labelOutline(shapeOf(own), less.width, less.height))) {
+    const double part = ground.shareOf(shapeOf(own), less);
+    less = {less.width * part, less.height * part};
+  }
+  return less;
+}
+
+/// The inset and the most that leaves room for a layer, on the grid; where not even the least does,
+/// the layer is too large.
+Problem insetTooLarge(const StackLayer& below, const Extra& extra, std::size_t index,
+                      ToolGrid grid) {
+  Parameters own = extra.layers[index].parameters;
+  const Length inset = own.length("inset");
+  const double least = 0.5;  // mm
+  const auto leaves = [&](double mm) {
+    own.set("inset", Length::mm(mm));
+    return fittingSize(below, own, grid).has_value();
+  };
+  const auto number = static_cast<std::int64_t>(index + 1);
+  if (!leaves(least)) {
+    const double share = groundOf(below, own).shareOf(shapeOf(own), wantedSize(own, below.outline));
+    return tooLarge(extra, index + 1, wantedSize(own, below.outline), share, grid);
+  }
+  double low = least;
+  double high = inset.mm();
+  for (int i = 0; i < 10; ++i) {
+    const double middle = (low + high) / 2;
+    (leaves(middle) ? low : high) = middle;
+  }
+  // What goes down to the grid may leave no room for once.
+  Length most = onGridBelow(low, grid);
+  if (most.mm() < least || !leaves(most.mm())) most = Length::mm(low);
+  return {ProblemCode::LayerInsetLarge, extra.kind, {number, inset, most}};
+}
+
 Result<StackLayer> layerOn(const StackLayer& below, const Extra& extra, std::size_t index,
                            ToolGrid grid) {
   const ExtraLayer& wanted = extra.layers[index];
@@ -114,24 +163,15 @@ Result<StackLayer> layerOn(const StackLayer& below, const Extra& extra, std::siz
       !limits.empty())
     return std::move(limits.front());
   const LabelShape shape = shapeOf(own);
-  const Polygon under = placedOutline(below);
-  const double inset = leftOpen(own) ? own.mm("inset") : 0;
-  const Ground ground{under, inset, below.middle + shiftOf(own), turnOf(own)};
+  const Ground ground = groundOf(below, own);
   Size size = wantedSize(own, below.outline);
-  const bool overhangs = own.flag("overhang");
-  const double share = overhangs ? 1 : ground.shareOf(shape, size);
-  if (share < 1 && (!leftOpen(own) || share == 0))
-    return tooLarge(extra, index + 1, size, share, grid);
-  if (share < 1) {
-    // Width and height follow what is below, and go down to the grid together.
-    const double width = onGridBelow(size.width * share, grid).mm();
-    const double height = onGridBelow(size.height * share, grid).mm();
-    if (std::min(width, height) < kSmallestLayer)
+  if (!own.flag("overhang")) {
+    if (leftOpen(own)) {
+      const std::optional<Size> fitting = fittingSize(below, own, grid);
+      if (!fitting) return insetTooLarge(below, extra, index, grid);
+      size = *fitting;
+    } else if (const double share = ground.shareOf(shape, size); share < 1) {
       return tooLarge(extra, index + 1, size, share, grid);
-    size = {width, height};
-    if (!ground.holds(labelOutline(shape, width, height))) {
-      const double less = ground.shareOf(shape, size);
-      size = {width * less, height * less};
     }
   }
   if (std::min(size.width, size.height) < kSmallestLayer)

@@ -1,3 +1,4 @@
+#include "extras/for_show.h"
 #include "extras/kinds.h"
 #include "extras/mat_groups.h"
 #include "styles/parameter_rows.h"

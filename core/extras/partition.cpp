@@ -1,4 +1,5 @@
 #include <algorithm>
+#include <tuple>
 
 #include "extras/flat_piece.h"
 #include "extras/inside_room.h"
@@ -91,8 +92,15 @@ Result<ExtraParts> buildPartition(const Extra& extra, const Host& host) {
       inside->length, static_cast<int>(extra.parameters.count("columns")), height.mm(), bench);
   const Divider across = dividerIn(inside->width, static_cast<int>(extra.parameters.count("rows")),
                                    height.mm(), bench);
-  if (std::min(clearOf(along), clearOf(across)) < kLeastCell || height < mm(5))
-    return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  for (const auto& [divider, room, side] :
+       {std::tuple{&along, inside->length, "length"}, std::tuple{&across, inside->width, "width"}})
+    if (clearOf(*divider) < kLeastCell)
+      return Problem{
+          ProblemCode::ExtraInsideSmall,
+          extra.kind,
+          {Length::mm(room), Length::mm(room + divider->cells * (kLeastCell - clearOf(*divider))),
+           std::string(side)}};
+  if (height < mm(5)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   ExtraParts parts;
   for (Piece& piece : slottedDividers(along, across))
     parts.pieces.push_back({std::move(piece), Placing::Inside});

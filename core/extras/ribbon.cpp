@@ -1,9 +1,11 @@
 #include <algorithm>
 #include <cmath>
 
+#include "extras/flat_piece.h"
 #include "extras/kinds.h"
 #include "extras/outline_round.h"
 #include "extras/ribbon_way.h"
+#include "extras/string_round.h"
 #include "folding/surfaces/scene.h"
 #include "styles/parameter_rows.h"
 
@@ -63,18 +65,19 @@ class TopOfBox {
 
 /// The axes of its ways: both level ones, or the one that a band under it goes round, or the
 /// short way.
-std::vector<std::size_t> axesOf(const Extra& ribbon, const Host& host) {
-  if (ribbon.parameters.flag("cross")) return {0, 1};
+std::vector<std::size_t> axesOf(bool cross, const Host& host) {
+  if (cross) return {0, 1};
   if (!host.under.empty()) return {host.under.back().axis};
   return {0};
 }
 
 /// A ribbon lies on a band or sleeve, on a lid, or on a box that is closed; over an open one it
 /// would run through the air.
-std::optional<Problem> airUnder(const Extra& ribbon, const Host& host, const OutsideBox& box) {
+std::optional<Problem> airUnder(const Extra& ribbon, bool cross, const Host& host,
+                                const OutsideBox& box) {
   constexpr double kLeast = 0.6;
   const TopOfBox top(host, box);
-  const std::vector<std::size_t> axes = axesOf(ribbon, host);
+  const std::vector<std::size_t> axes = axesOf(cross, host);
   const auto lies = [&](std::size_t axis) { return top.shareUnder(axis) >= kLeast; };
   const auto held = std::ranges::count_if(axes, lies);
   if (held == std::ssize(axes)) return std::nullopt;
@@ -87,16 +90,29 @@ RibbonWay wayRound(const Host& host, const OutsideBox& box, std::size_t axis, do
   return {axis, outlineRound(host, box, axis, width)};
 }
 
+/// How wide a ribbon may be to lie on the box, on all its ways, mm.
+double widestOn(const Extra& ribbon, const Host& host, const OutsideBox& box) {
+  double most = box.sizes.at(axesOf(ribbon.parameters.flag("cross"), host).front());
+  for (const std::size_t axis : axesOf(ribbon.parameters.flag("cross"), host))
+    most = std::min(most, box.sizes.at(axis));
+  return most;
+}
+
 /// Rounded up to the centimetre or half inch.
 Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  if (std::optional<Problem> air = airUnder(extra, host, *box)) return *air;
+  if (std::optional<Problem> air = airUnder(extra, extra.parameters.flag("cross"), host, *box))
+    return *air;
   const Length width = extra.parameters.length("width");
+  if (const double most = widestOn(extra, host, *box); width.mm() > most)
+    return Problem{ProblemCode::ExtraTooLarge,
+                   extra.kind,
+                   {width, onGridBelow(most, host.bench.grid), std::string("width")}};
   const Length bow = extra.parameters.length("bow");
   ExtraParts parts;
   RibbonNeed need{width, {}, bow, extra.parameters.flag("cross"), *box};
-  for (const std::size_t axis : axesOf(extra, host))
+  for (const std::size_t axis : axesOf(extra.parameters.flag("cross"), host))
     need.ways.push_back(wayRound(host, *box, axis, width.mm()));
   need.length = ribbonSteps(host.bench.grid).roundUp(Length::mm(ribbonRound(need.ways)) + bow);
   parts.ribbon = std::move(need);
@@ -105,14 +121,32 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
 
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
-  if (!box || airUnder(extra, host, *box)) return {};
+  if (!box || airUnder(extra, extra.parameters.flag("cross"), host, *box)) return {};
+  if (extra.parameters.mm("width") > widestOn(extra, host, *box)) return {};
   std::vector<WrapRound> runs;
-  for (const std::size_t axis : axesOf(extra, host))
+  for (const std::size_t axis : axesOf(extra.parameters.flag("cross"), host))
     runs.push_back({extra.kind, axis, extra.parameters.mm("width")});
   return runs;
 }
 
 }  // namespace
+
+Result<RibbonNeed> stringRound(const Extra& hanging, const Host& host) {
+  // Baker's twine of 1 to 2 mm (common practice). Once round, and a bow of 2B + 2T + 4w: its loops
+  // 50 mm from tip to tip, ends of 40 mm (as a tied bow is reckoned in bow.cpp).
+  constexpr double kTwine = 2;
+  constexpr double kTips = 50;
+  constexpr double kEnds = 40;
+  const std::optional<OutsideBox> box = outsideOf(host);
+  const Problem unhung{ProblemCode::ExtraUnhung, hanging.kind, {}};
+  if (!box || airUnder(hanging, false, host, *box)) return unhung;
+  const Length bow = Length::mm(2 * kTips + 2 * kEnds + 4 * kTwine);
+  RibbonNeed need{Length::mm(kTwine), {}, bow, false, *box};
+  for (const std::size_t axis : axesOf(false, host))
+    need.ways.push_back(wayRound(host, *box, axis, kTwine));
+  need.length = ribbonSteps(host.bench.grid).roundUp(Length::mm(ribbonRound(need.ways)) + bow);
+  return need;
+}
 
 ExtraKind ribbonExtra() {
   return {

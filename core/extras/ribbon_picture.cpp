@@ -41,11 +41,6 @@ void addWay(const OutsideBox& box, const RibbonWay& way, double width, double of
   addRibbonLine(line, net, pose);
 }
 
-/// How wide a ribbon is drawn.
-double drawnWidth(const RibbonNeed& ribbon) {
-  return std::min(ribbon.width.mm(), 0.5 * *std::ranges::min_element(ribbon.round.sizes));
-}
-
 /// A loop from the middle in a direction of the place's plane, leaning out by `tilt` degrees.
 void addLoop(const Transform& place, double direction, double tilt, double length, double width,
              double off, Net& net, Pose& pose) {
@@ -81,7 +76,7 @@ void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose) {
   if (ribbon.ways.empty()) return;
   const auto parts = static_cast<double>(ribbon.ways.size() + 1);
   double there = 0;  // of the ribbon, before the next part of it
-  const double width = drawnWidth(ribbon);
+  const double width = ribbon.width.mm();
   double off = kRibbonOff;
   for (const RibbonWay& way : ribbon.ways) {
     if (share <= there) return;
@@ -93,6 +88,19 @@ void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose) {
   const double span = 2 * std::min(kLoop * ribbon.bow.mm(), 0.45 * ribbon.round.sizes[0]);
   if (span > 2 * width)
     addBow({BowForm::TwoLoops, span, 0, 1, {}, {}}, width, crossingOf(ribbon), net, pose);
+}
+
+Polygon bowOutline(const BowShape& bow, double width) {
+  Net net;
+  Pose pose;
+  addBow(bow, width, {}, net, pose);
+  std::vector<Point> points;
+  for (std::size_t i = 0; i < net.panels.size(); ++i)
+    for (const Point& p : net.panels[i].outline) {
+      const Point3 at = pose[i].apply(p);
+      points.push_back({at.x, at.y});
+    }
+  return convexHull(std::move(points));
 }
 
 void addBow(const BowShape& bow, double width, const Transform& place, Net& net, Pose& pose) {

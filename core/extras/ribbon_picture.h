@@ -10,6 +10,9 @@ namespace creasewright {
 /// `share` grows to 1 they appear one after the other.
 void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose);
 
+/// All that a bow lies over about its knot, a convex outline; mm, x to the right and y up.
+Polygon bowOutline(const BowShape& bow, double width);
+
 /// Adds a bow at a place: x to the right, y up, z into what it is glued to.
 void addBow(const BowShape& bow, double width, const Transform& place, Net& net, Pose& pose);
 

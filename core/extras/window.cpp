@@ -5,6 +5,7 @@
 #include "extras/beside_face.h"
 #include "extras/face_room.h"
 #include "extras/flat_piece.h"
+#include "extras/for_show.h"
 #include "extras/free_place.h"
 #include "extras/kinds.h"
 #include "styles/parameter_rows.h"
@@ -120,7 +121,8 @@ Problem refusal(const WindowSearch& search, const Candidate& c) {
   };
   const auto [shorter, longer] = std::minmax(least.width, least.height);
   const Length smallest = Length::mm(shorter > 0 ? kSmallestWindow * longer / shorter : longer);
-  return noRoomFor(search.extra, search.host, Length::mm(longer), smallest, fits);
+  return noRoomFor(search.extra, search.host,
+                   longerOf(Length::mm(least.width), Length::mm(least.height)), smallest, fits);
 }
 
 /// On the first face that has room for it where it is seen, or else where it is covered.

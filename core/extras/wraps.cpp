@@ -87,13 +87,17 @@ struct Wrap {
 
 /// The box with all that lies under a wrap of a width.
 OutsideBox withAllUnder(const Host& host, const OutsideBox& box, const Girth& girth, double width) {
-  return overUnder(host, overRaised(host, box, girth.along, width));
+  const OutsideBox wrapped = overUnder(host, overRaised(host, box, girth.along, width));
+  return overRaised(host, wrapped, girth.along, width, true);
 }
 
 Result<ExtraParts> buildWrap(const Wrap& wrap, const Extra& extra, const Host& host,
                              const OutsideBox& box, const Girth& girth) {
-  for (const Raised* raised : raisedUnder(host, box, girth.along, wrap.width))
+  // It comes from an end of the box: what it passes counts too.
+  for (const Raised* raised : raisedUnder(host, box, girth.along, 2 * box.sizes.at(girth.along))) {
     if (raised->foam) return Problem{ProblemCode::ExtraOverFoam, extra.kind, {raised->kind}};
+    if (raised->bow) return Problem{ProblemCode::ExtraOverBow, extra.kind, {raised->kind}};
+  }
   const Workbench bench = host.benchOf(extra);
   if (const Problems limits = checkLimits(wrap.style, wrap.parameters, bench); !limits.empty())
     return limits.front();
@@ -137,12 +141,13 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const Girth girth = girthOf(*box);
-  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNotRound, extra.kind, {}};
   const double side = box->sizes.at(girth.along);
   const Length width = bandWidth(extra, host, side);
   if (width.mm() > side)
-    return Problem{
-        ProblemCode::ExtraTooLarge, extra.kind, {width, onGridBelow(side, host.bench.grid)}};
+    return Problem{ProblemCode::ExtraTooLarge,
+                   extra.kind,
+                   {width, onGridBelow(side, host.bench.grid), std::string("width")}};
   Wrap wrap{bellyBand(), {}, "band", width.mm()};
   const OutsideBox around = withAllUnder(host, *box, girth, width.mm());
   wrap.parameters = fitRound(wrap.style, extra, host, around, girth, width.mm());
@@ -166,14 +171,19 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   const Length most = onGridBelow((across - mm(10)).mm(), host.bench.grid);
   wrap.parameters.set("overlap", overlap);
   wrap.parameters.set("wide-part", std::max(most, overlap));
-  return buildWrap(wrap, extra, host, around, girth);
+  Result<ExtraParts> parts = buildWrap(wrap, extra, host, around, girth);
+  const Length unused = extra.parameters.length("width");
+  if (!parts || !extra.parameters.flag("full") || unused == Length()) return parts;
+  ExtraParts told = std::move(parts).value();
+  told.warnings.push_back({ProblemCode::ExtraWidthUnused, extra.kind, {unused}, Severity::Warning});
+  return told;
 }
 
 Result<ExtraParts> buildSleeve(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
   const Girth girth = girthOf(*box);
-  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
+  if (!holdsRound(host, *box, girth)) return Problem{ProblemCode::ExtraNotRound, extra.kind, {}};
   Wrap wrap{openSleeve(), {}, "sleeve", box->sizes.at(girth.along)};
   const OutsideBox around = withAllUnder(host, *box, girth, wrap.width);
   wrap.parameters = fitRound(wrap.style, extra, host, around, girth, box->sizes.at(girth.along));

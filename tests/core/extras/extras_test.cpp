@@ -170,6 +170,10 @@ TEST(Extras, TheirNetsAreSoundOnEveryStyle) {
       EXPECT_TRUE(
           problem.code == ProblemCode::ExtraNoPlace || problem.code == ProblemCode::ExtraCovered ||
           problem.code == ProblemCode::ExtraInAir || problem.code == ProblemCode::ExtraTooLarge ||
+          problem.code == ProblemCode::ExtraInsideSmall ||
+          problem.code == ProblemCode::ExtraNotRound || problem.code == ProblemCode::ExtraUnhung ||
+          problem.code == ProblemCode::ExtraRoomTaken ||
+          problem.code == ProblemCode::ExtraUnderRound ||
           problem.code == ProblemCode::ParameterTooSmall ||
           problem.code == ProblemCode::ParameterTooLarge)
           << style.id << ' ' << codeName(problem.code) << ' ' << problem.where;
@@ -261,7 +265,7 @@ TEST(Extras, WhatCannotBeIsSaidAndTheRestIsMade) {
   design.extras[0].face = "";
   const BuiltDesign cup = built(design);
   ASSERT_EQ(cup.problems.size(), 1U);
-  EXPECT_EQ(cup.problems[0].code, ProblemCode::ExtraNoPlace);
+  EXPECT_EQ(cup.problems[0].code, ProblemCode::ExtraNotRound);
   EXPECT_EQ(cup.problems[0].where, "belly-band");
   EXPECT_FALSE(piecesOf(cup, 1).empty());
 

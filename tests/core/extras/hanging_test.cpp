@@ -1,4 +1,5 @@
-#include "core/extras/built_extras.h"
+#include "core/extras/in_space.h"
+#include "guide/make_guide.h"
 #include "pages/gift.h"
 #include "pages/gift_moments.h"
 #include "support/pierced.h"
@@ -33,11 +34,12 @@ bool ribbonBehind(const GiftScene& scene, const Transform& tag, Point there) {
 }
 
 // Law: a tag on a ribbon hangs by its hole on the ribbon, goes through nothing, stays above the
-// ground, and has its moment after the ribbon; one that finds no room there stands beside.
+// ground, and has its moment after the ribbon; one that finds no room there is told, with the
+// height that has.
 TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
   testing::Random random(195);
   int hanging = 0;
-  int beside = 0;
+  int told = 0;
   for (const Style& style : styles())
     for (int round = 0; round < 4; ++round) {
       SCOPED_TRACE(std::string(style.id) + ' ' + std::to_string(round));
@@ -55,7 +57,8 @@ TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
       EXPECT_EQ(hasMoment(whole, 1), pieces[0]->role->around.has_value());
       EXPECT_EQ(gift.holds(*pieces[0]), pieces[0]->role->around.has_value());
       if (!pieces[0]->role->around) {
-        ++beside;
+        EXPECT_NE(testing::toldOf(whole, "tag"), nullptr);
+        ++told;
         continue;
       }
       ++hanging;
@@ -90,17 +93,44 @@ TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
         }
       }
     }
-  EXPECT_GT(hanging, 15);
-  EXPECT_GT(beside, 3);
+  EXPECT_GT(hanging, 40);
+  EXPECT_LT(told, hanging / 4);
 }
 
-TEST(Hanging, ATagWithNoRibbonStandsBesideAndHasNoMoment) {
+// The string is long enough for the outline of the box across its middle, and a bow by 2B + 2T +
+// 4w.
+TEST(Hanging, ATagWithNoRibbonHangsOnAStringOfItsOwn) {
   testing::Random random(196);
   Design design = fitted(random, **findStyle("straight-tuck-box"));
   design.extras = {extraOf("tag", design)};
   const BuiltDesign whole = built(design);
-  EXPECT_FALSE(hasMoment(whole, 0));
-  EXPECT_FALSE(Gift(whole).holds(*testing::piecesOf(whole, 0)[0]));
+  EXPECT_TRUE(onlyWarnings(whole.problems));
+  ASSERT_EQ(whole.ribbons.size(), 1U);
+  const RibbonNeed& string = whole.ribbons[0];
+  const auto& sizes = string.round.sizes;
+  const std::size_t axis = string.ways.at(0).axis;
+  const double round = 2 * (sizes.at((axis + 1) % 3) + sizes.at((axis + 2) % 3));
+  const double bow = 2 * 50.0 + 2 * 40.0 + 4 * 2.0;
+  EXPECT_GT(string.length.mm(), round + bow - 2);
+  EXPECT_LT(string.length.mm(), round + bow + 15);
+  EXPECT_TRUE(hasMoment(whole, 0));
+  EXPECT_TRUE(Gift(whole).holds(*testing::piecesOf(whole, 0)[0]));
+  const auto supplies = makeGuide(whole).supplies;
+  EXPECT_TRUE(std::ranges::any_of(supplies, [&](const Supply& supply) {
+    return supply.kind == SupplyKind::Ribbon && supply.length == string.length;
+  }));
+  // Over an open tray there is no way for it.
+  Design tray = *newDesign("framed-tray", parseProduct("box:89x64x25mm").value(), design.card,
+                           Ease::Easy, ToolGrid::millimetre());
+  tray.extras = {extraOf("tag", tray)};
+  const BuiltDesign open = built(tray);
+  EXPECT_TRUE(testing::piecesOf(open, 0).empty());
+  EXPECT_TRUE(testing::tells(open, ProblemCode::ExtraUnhung));
+  // Round the band it hangs.
+  tray.extras.insert(tray.extras.begin(), extraOf("belly-band", tray));
+  const BuiltDesign banded = built(tray);
+  EXPECT_EQ(banded.ribbons.size(), 1U);
+  EXPECT_FALSE(testing::tells(banded, ProblemCode::ExtraUnhung));
 }
 
 }  // namespace

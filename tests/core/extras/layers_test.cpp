@@ -156,7 +156,8 @@ TEST(Layers, APunchedLayerIsNotCutAndThePunchIsATool) {
 // the formula 2B + 2T + 4w; the knot is common practice). 20 mm of trimmed ends, up to the
 // centimetre.
 TEST(Bow, TakesRibbonByItsFormula) {
-  Design design = boxWithLabel();
+  Design design = *newDesign("straight-tuck-box", *parseProduct("box:300x100x300mm"),
+                             *findCard("300gsm"), Ease::Easy, ToolGrid::millimetre());
   design.extras = {extraOf("made-bow", design)};
   const auto length = [&](double span, double tail, double width, int form, int layers) {
     Parameters& bow = design.extras[0].parameters;

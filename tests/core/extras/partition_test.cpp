@@ -167,16 +167,17 @@ TEST(Partition, WhatIsTooHighOrTooLargeIsRefusedWithItsNumbers) {
   EXPECT_TRUE(testing::piecesOf(whole, 0).empty());
 }
 
-// Two partitions, or one in an insert of its own, keep apart: each strip is held to its own.
+// Each strip is held to its own partition, also where the box is one.
 TEST(Partition, StripsKeepToTheirOwnPartition) {
   testing::Random random(194);
-  Design design = partedBox(random, "two-piece-box");
-  design.extras.push_back(design.extras[0]);
-  const BuiltDesign whole = built(design);
-  const auto second = testing::piecesOf(whole, 1);
-  ASSERT_EQ(second.size(), 2U);
-  ASSERT_TRUE(second[1]->held);
-  EXPECT_EQ(second[1]->held->to, second[0]->name);
+  for (const char* style : {"two-piece-box", "framed-tray"}) {
+    Design design = partedBox(random, style);
+    const BuiltDesign whole = built(design);
+    const auto strips = testing::piecesOf(whole, 0);
+    ASSERT_EQ(strips.size(), 2U) << style;
+    ASSERT_TRUE(strips[1]->held);
+    EXPECT_EQ(strips[1]->held->to, strips[0]->name);
+  }
 }
 
 }  // namespace

@@ -81,7 +81,8 @@ TEST(PieceWords, NoLetterLeavesItsCardUntold) {
     Lines lines;
     for (int k = random.whole(1, 4); k > 0; --k) lines.push_back(randomLine(random));
     const BuiltPiece piece = label(shape, width, height, lines, look);
-    const bool warned = told(piece, ProblemCode::TextTooLarge);
+    const bool warned =
+        told(piece, ProblemCode::TextTooLarge) || told(piece, ProblemCode::TextTooHigh);
     tooLarge += warned ? 1 : 0;
     if (warned) continue;
     for (const Inscription& words : piece.net.inscriptions)
@@ -109,7 +110,7 @@ TEST(PieceWords, LinesDoNotMeet) {
     Lines lines;
     for (int k = random.whole(2, 4); k > 0; --k) lines.push_back(randomLine(random));
     const BuiltPiece piece = label(LabelShape::Circle, size, size, lines, {{}, {}, curve, 0});
-    if (told(piece, ProblemCode::TextTooLarge)) continue;
+    if (told(piece, ProblemCode::TextTooLarge) || told(piece, ProblemCode::TextTooHigh)) continue;
     const std::vector<Inscription>& all = piece.net.inscriptions;
     for (std::size_t a = 0; a < all.size(); ++a)
       for (std::size_t b = a + 1; b < all.size(); ++b)
