@@ -26,18 +26,18 @@ bool carriesLines(Colour card) {
 }
 
 /// What the side that is up shows, or nothing.
-std::vector<Colour> shownColours(const BuiltPiece& piece) {
+std::vector<Colour> shownColours(const BuiltPiece& piece, bool turned) {
   const CardColours& colours = piece.card.colours;
-  const bool behind = !faceIsUp(piece);
+  const bool behind = !turned && !faceIsUp(piece);
   const bool plain = !(behind ? colours.behind() : colours.face);
   if (plain && colours.patternOf(behind) == nullptr) return {};
   return coloursUnder(colours, behind);
 }
 
 /// The side that is up as if it were the one that is printed; a back that is as the face too.
-CardColours sideUp(const BuiltPiece& piece) {
+CardColours sideUp(const BuiltPiece& piece, bool turned) {
   CardColours out = piece.card.colours;
-  const bool behind = !faceIsUp(piece);
+  const bool behind = !turned && !faceIsUp(piece);
   const std::optional<Colour> plain = behind ? out.behind() : out.face;
   if (out.patternOf(behind) == nullptr) out.pattern.reset();
   out.patternBehind = false;
@@ -56,9 +56,9 @@ Colour veiled(Colour colour, double veil) {
   return {mixed(colour.red), mixed(colour.green), mixed(colour.blue)};
 }
 
-double veilOver(const BuiltPiece& piece) {
+double veilOver(const BuiltPiece& piece, bool turned) {
   constexpr int kSteps = 50;
-  const std::vector<Colour> colours = shownColours(piece);
+  const std::vector<Colour> colours = shownColours(piece, turned);
   for (int i = 0; i < kSteps; ++i) {
     const double veil = static_cast<double>(i) / kSteps;
     if (std::ranges::all_of(colours,
@@ -68,13 +68,13 @@ double veilOver(const BuiltPiece& piece) {
   return 1;
 }
 
-std::optional<Colour> paleColour(const BuiltPiece& piece) {
-  if (shownColours(piece).empty()) return std::nullopt;
-  const CardColours up = sideUp(piece);
+std::optional<Colour> paleColour(const BuiltPiece& piece, bool turned) {
+  if (shownColours(piece, turned).empty()) return std::nullopt;
+  const CardColours up = sideUp(piece, turned);
   const PaperPattern* paper = up.patternOf(false);
   const Colour white{0xFF, 0xFF, 0xFF};
   return veiled(paper != nullptr && !liesOnce(paper) ? meanColour(*paper) : up.face.value_or(white),
-                veilOver(piece));
+                veilOver(piece, turned));
 }
 
 PlaneMap paperOnBlank(const BuiltDesign& built, const BuiltPiece& piece) {
@@ -83,9 +83,9 @@ PlaneMap paperOnBlank(const BuiltDesign& built, const BuiltPiece& piece) {
 }
 
 std::vector<PathItem> palePrint(const BuiltDesign& built, const BuiltPiece& piece) {
-  if (shownColours(piece).empty()) return {};
+  if (shownColours(piece, false).empty()) return {};
   std::vector<PathItem> items =
-      printOn(piece.flat.outline, sideUp(piece), false, paperOnBlank(built, piece));
+      printOn(piece.flat.outline, sideUp(piece, false), false, paperOnBlank(built, piece));
   const double veil = veilOver(piece);
   for (PathItem& item : items) {
     item.colour = veiled(*item.colour, veil);

@@ -129,7 +129,7 @@ class SheetFigure {
                           .rings = rings,
                           .closed = true,
                           .filled = true,
-                          .colour = paleColour(piece_)});
+                          .colour = paleColour(piece_, step_.figure.turned)});
     out_.paths.push_back({.role = Role::Edge, .rings = rings, .closed = true});
   }
 
