@@ -86,7 +86,7 @@ std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>
 }
 
 /// A step's picture as an eye sees it.
-struct Seen {
+struct SeenStep {
   FoldPicture picture;
   std::vector<Polyline> ways;
   std::vector<PanelLetter> letters;
@@ -98,7 +98,7 @@ View fromBehind() {
   return view;
 }
 
-FoldedPicture onDrawing(std::span<const PanelLook> looks, Seen seen) {
+FoldedPicture onDrawing(std::span<const PanelLook> looks, SeenStep seen) {
   includeAll(seen.picture.extent, seen.ways, seen.letters);
   const Point toDrawing = Point{kFoldedMargin, kFoldedMargin} - seen.picture.extent.low;
   for (Polyline& way : seen.ways)
@@ -127,7 +127,7 @@ FoldedPicture foldedPicture(const BuiltDesign& built, const Step& step,
   if (!onTable && solids.empty() && closesBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
   const auto seenFrom = [&](const View& view) {
     const Camera eye = camera(view, up);
-    Seen seen{drawFolded(net, there, view, up, solids), {}, {}};
+    SeenStep seen{drawFolded(net, there, view, up, solids), {}, {}};
     if (step.figure.arrows) seen.ways = waysOf(net, step, shown, poses, eye);
     if (!step.figure.way.empty()) {
       Polyline way;
@@ -138,9 +138,9 @@ FoldedPicture foldedPicture(const BuiltDesign& built, const Step& step,
       seen.letters = placeLetters(net, seen.picture, panelsTold(net, step), seen.ways);
     return seen;
   };
-  Seen seen = seenFrom(standardView());
+  SeenStep seen = seenFrom(standardView());
   if (step.stages.size() > 1 && !onTable && seen.letters.size() < panelsTold(net, step).size()) {
-    Seen behind = seenFrom(fromBehind());
+    SeenStep behind = seenFrom(fromBehind());
     if (behind.letters.size() > seen.letters.size()) seen = std::move(behind);
   }
   return onDrawing(undressed(built, piece, there).looks, std::move(seen));
