@@ -1099,6 +1099,10 @@
         <source>how far the folded box is open; as it tells most if left out</source>
         <translation>wie weit die gefaltete Schachtel offen ist; ohne Angabe so, dass am meisten zu sehen ist</translation>
     </message>
+    <message>
+        <source>printed papers for a printer without colours</source>
+        <translation>gedruckte Papiere für einen Drucker ohne Farben</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -3160,6 +3164,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Colour may run from 0 to %1 beyond the cuts.</source>
         <translation>Farbe darf 0 bis %1 über die Schnitte hinausgehen.</translation>
     </message>
+    <message>
+        <source>Black and white</source>
+        <translation>Schwarz-weiß</translation>
+    </message>
+    <message>
+        <source>For a printer without colours.</source>
+        <translation>Für einen Drucker ohne Farben.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ProductPanel</name>
@@ -4293,10 +4305,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Schleifenband binden</translation>
     </message>
     <message>
-        <source>Cut %1 of ribbon, %2 wide.</source>
-        <translation>%1 Schleifenband abschneiden, %2 breit.</translation>
-    </message>
-    <message>
         <source>Lay it under the box, cross it on top, and tie a bow.</source>
         <translation>Unter die Schachtel legen, oben kreuzen und eine Schleife binden.</translation>
     </message>
@@ -4768,10 +4776,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Mittelband darum schließen, die Naht nach hinten.</translation>
     </message>
     <message>
-        <source>Glue it onto “%1”.</source>
-        <translation>Auf „%1“ kleben.</translation>
-    </message>
-    <message>
         <source>Glue it on where the ribbon crosses.</source>
         <translation>Aufkleben, wo das Schleifenband sich kreuzt.</translation>
     </message>
@@ -4895,6 +4899,51 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Both flaps lie flat.</source>
         <translation>Beide Laschen liegen flach an.</translation>
+    </message>
+    <message>
+        <source>Cut the slots</source>
+        <translation>Die Schlitze schneiden</translation>
+    </message>
+    <message>
+        <source>Cut the notches</source>
+        <translation>Die Kerben schneiden</translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n slanting cut(s); two meet in each notch.</source>
+        <translation>
+            <numerusform>%n schrägen Schnitt machen; je zwei treffen sich in einer Kerbe.</numerusform>
+            <numerusform>%n schräge Schnitte machen; je zwei treffen sich in einer Kerbe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take away the %n piece(s).</source>
+        <translation>
+            <numerusform>Das %n Stück wegnehmen.</numerusform>
+            <numerusform>Die %n Stücke wegnehmen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Lay each in the middle of its face and press it on.</source>
+        <translation>Jedes in die Mitte seiner Fläche legen und andrücken.</translation>
+    </message>
+    <message>
+        <source>“%1” on “%2”</source>
+        <comment>a mat, a face</comment>
+        <translation>„%1“ auf „%2“</translation>
+    </message>
+    <message>
+        <source>Cut %1.</source>
+        <comment>a length of ribbon</comment>
+        <translation>%1 abschneiden.</translation>
+    </message>
+    <message>
+        <source>Glue it onto %1.</source>
+        <translation>Auf %1 kleben.</translation>
+    </message>
+    <message>
+        <source>%1 of ribbon, %2 wide, %3</source>
+        <comment>length, width, colour</comment>
+        <translation>%1 Schleifenband, %2 breit, %3</translation>
     </message>
 </context>
 <context>
@@ -5881,6 +5930,18 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>A back page: turn the printed sheet over sideways, as one turns a page of a book, and cut from the front.</source>
         <translation>Eine Rückseite: den bedruckten Bogen seitlich wenden, wie man eine Buchseite umblättert, und von vorn ausschneiden.</translation>
+    </message>
+    <message>
+        <source>Colour ends at the cuts. Trim from the corner marks; short ticks show where folds end. Flaps that take glue stay plain.</source>
+        <translation>Die Farbe endet an den Schnitten. Nach den Eckmarken zuschneiden; kurze Striche zeigen, wo Falze enden. Klebelaschen bleiben unbedruckt.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 lb cover), %3 thick</source>
+        <translation>%1 (%2 lb cover), %3 dick</translation>
+    </message>
+    <message>
+        <source>%1 (%2 g/m²), %3 thick</source>
+        <translation>%1 (%2 g/m²), %3 dick</translation>
     </message>
 </context>
 <context>

@@ -23,6 +23,7 @@ struct Supply {
   Length width;
   Length height;
   Length length;
+  int extra = -1;  ///< Ribbon: of Design::extras
 };
 
 enum class ToolCode {

@@ -36,13 +36,13 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
 Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
   for (Supply& known : guide.supplies)
     if (known.kind == kind && known.width == width) return known;
-  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}});
+  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}, -1});
 }
 
 void addSupplies(const PiecePlans& plans, Guide& guide) {
   const GuidePiece& piece = guide.pieces[static_cast<std::size_t>(plans.index)];
   guide.supplies.push_back(
-      {SupplyKind::Card, piece.count, plans.index, piece.width, piece.height, {}});
+      {SupplyKind::Card, piece.count, plans.index, piece.width, piece.height, {}, -1});
   for (const TapeUse& use : plans.adhesive.tapes) {
     Supply& tape = supplyOf(SupplyKind::Tape, use.width, guide);
     tape.quantity += use.strips * piece.count;
@@ -143,7 +143,8 @@ class GuideWriter {
 
   /// The ribbon, and the tape by which its ends are held.
   void addRibbonSupplies(const RibbonNeed& ribbon) {
-    guide_.supplies.push_back({SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length});
+    guide_.supplies.push_back(
+        {SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length, ribbon.extra});
     if (!ribbon.pull || !ribbon.pull->taped) return;
     const bool inches = unitOf(built_.design.grid) == Unit::Inch;
     const Length width = inches ? Length::inches(3, 8) : mm(9);
