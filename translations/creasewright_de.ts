@@ -1131,6 +1131,10 @@
         <source>what is written on it</source>
         <translation>was darauf geschrieben steht</translation>
     </message>
+    <message>
+        <source>printed papers for a printer without colours</source>
+        <translation>gedruckte Papiere für einen Drucker ohne Farben</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -3192,6 +3196,14 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Colour may run from 0 to %1 beyond the cuts.</source>
         <translation>Farbe darf 0 bis %1 über die Schnitte hinausgehen.</translation>
     </message>
+    <message>
+        <source>Black and white</source>
+        <translation>Schwarz-weiß</translation>
+    </message>
+    <message>
+        <source>For a printer without colours.</source>
+        <translation>Für einen Drucker ohne Farben.</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ProductPanel</name>
@@ -4325,10 +4337,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Schleifenband binden</translation>
     </message>
     <message>
-        <source>Cut %1 of ribbon, %2 wide.</source>
-        <translation>%1 Schleifenband abschneiden, %2 breit.</translation>
-    </message>
-    <message>
         <source>Lay it under the box, cross it on top, and tie a bow.</source>
         <translation>Unter die Schachtel legen, oben kreuzen und eine Schleife binden.</translation>
     </message>
@@ -4796,10 +4804,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>Das Mittelband darum schließen, die Naht nach hinten.</translation>
     </message>
     <message>
-        <source>Glue it onto “%1”.</source>
-        <translation>Auf „%1“ kleben.</translation>
-    </message>
-    <message>
         <source>Glue it on where the ribbon crosses.</source>
         <translation>Aufkleben, wo das Schleifenband sich kreuzt.</translation>
     </message>
@@ -4942,6 +4946,51 @@ Frei unter der MIT-Lizenz.</translation>
             <numerusform>„%1“: %n Stück, innen auf %2.</numerusform>
             <numerusform>„%1“: %n Stück, innen auf %2.</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Cut the slots</source>
+        <translation>Die Schlitze schneiden</translation>
+    </message>
+    <message>
+        <source>Cut the notches</source>
+        <translation>Die Kerben schneiden</translation>
+    </message>
+    <message numerus="yes">
+        <source>Make %n slanting cut(s); two meet in each notch.</source>
+        <translation>
+            <numerusform>%n schrägen Schnitt machen; je zwei treffen sich in einer Kerbe.</numerusform>
+            <numerusform>%n schräge Schnitte machen; je zwei treffen sich in einer Kerbe.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take away the %n piece(s).</source>
+        <translation>
+            <numerusform>Das %n Stück wegnehmen.</numerusform>
+            <numerusform>Die %n Stücke wegnehmen.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Lay each in the middle of its face and press it on.</source>
+        <translation>Jedes in die Mitte seiner Fläche legen und andrücken.</translation>
+    </message>
+    <message>
+        <source>“%1” on “%2”</source>
+        <comment>a mat, a face</comment>
+        <translation>„%1“ auf „%2“</translation>
+    </message>
+    <message>
+        <source>Cut %1.</source>
+        <comment>a length of ribbon</comment>
+        <translation>%1 abschneiden.</translation>
+    </message>
+    <message>
+        <source>Glue it onto %1.</source>
+        <translation>Auf %1 kleben.</translation>
+    </message>
+    <message>
+        <source>%1 of ribbon, %2 wide, %3</source>
+        <comment>length, width, colour</comment>
+        <translation>%1 Schleifenband, %2 breit, %3</translation>
     </message>
 </context>
 <context>
@@ -5971,6 +6020,18 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Words are for the other face, the outside.</source>
         <translation>Worte gehören auf die andere Seite, die Außenseite.</translation>
+    </message>
+    <message>
+        <source>Colour ends at the cuts. Trim from the corner marks; short ticks show where folds end. Flaps that take glue stay plain.</source>
+        <translation>Die Farbe endet an den Schnitten. Nach den Eckmarken zuschneiden; kurze Striche zeigen, wo Falze enden. Klebelaschen bleiben unbedruckt.</translation>
+    </message>
+    <message>
+        <source>%1 (%2 lb cover), %3 thick</source>
+        <translation>%1 (%2 lb cover), %3 dick</translation>
+    </message>
+    <message>
+        <source>%1 (%2 g/m²), %3 thick</source>
+        <translation>%1 (%2 g/m²), %3 dick</translation>
     </message>
 </context>
 <context>

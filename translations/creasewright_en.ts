@@ -384,6 +384,20 @@
             <numerusform>“%1”: %n pieces, onto the inside of %2.</numerusform>
         </translation>
     </message>
+    <message numerus="yes">
+        <source>Make %n slanting cut(s); two meet in each notch.</source>
+        <translation>
+            <numerusform>Make %n slanting cut; two meet in each notch.</numerusform>
+            <numerusform>Make %n slanting cuts; two meet in each notch.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Take away the %n piece(s).</source>
+        <translation>
+            <numerusform>Take away the %n piece.</numerusform>
+            <numerusform>Take away the %n pieces.</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>kits</name>

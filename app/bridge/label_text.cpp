@@ -80,6 +80,10 @@ const char* sourceText(std::string_view code) {
        QT_TRANSLATE_NOOP("labels",
                          "Colour runs %1 beyond every cut. Trim from the corner marks; short ticks "
                          "show where folds end. Flaps that take glue stay plain.")},
+      {"printed-hint-bare",
+       QT_TRANSLATE_NOOP("labels",
+                         "Colour ends at the cuts. Trim from the corner marks; short ticks show "
+                         "where folds end. Flaps that take glue stay plain.")},
       {"printed-back",
        QT_TRANSLATE_NOOP("labels",
                          "A back page: turn the printed sheet over sideways, as one turns a page "
@@ -151,6 +155,8 @@ const char* sourceText(std::string_view code) {
       {"measures-heading", QT_TRANSLATE_NOOP("labels", "Measures")},
       {"card", QT_TRANSLATE_NOOP("labels", "%1, %2 thick")},
       {"card-weight", QT_TRANSLATE_NOOP("labels", "%1, %2 g/m² (%3 lb cover), %4 thick")},
+      {"card-pounds", QT_TRANSLATE_NOOP("labels", "%1 (%2 lb cover), %3 thick")},
+      {"card-grams", QT_TRANSLATE_NOOP("labels", "%1 (%2 g/m²), %3 thick")},
       {"yes", QT_TRANSLATE_NOOP("labels", "yes")},
       {"no", QT_TRANSLATE_NOOP("labels", "no")},
       {"parameter", QT_TRANSLATE_NOOP("labels", "%1: %2")},

@@ -8,6 +8,7 @@
 #include "bridge/paint_words.h"
 #include "bridge/picture_fill.h"
 #include "drawing/contrast.h"
+#include "drawing/in_black.h"
 #include "geometry/polygon.h"
 
 namespace creasewright {
@@ -42,19 +43,9 @@ QPen widened(QPen pen, double least) {
   return pen;
 }
 
-/// What a printer without colours makes of a colour; `ink` is a line or a word, dark ones go black.
-QColor looked(QColor colour, const PaintLook& look, bool ink) {
-  if (!look.black) return colour;
-  constexpr int kDark = 150;
-  const int grey = qGray(colour.rgb());
-  const int shown = ink && grey < kDark ? 0 : grey;
-  return {shown, shown, shown};
-}
-
 QPen lookedPen(Role role, const PaintLook& look) {
   QPen pen = rolePen(role);
   pen.setWidthF(pen.widthF() * look.strokes);
-  pen.setColor(looked(pen.color(), look, true));
   return pen;
 }
 
@@ -101,21 +92,18 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest, const P
   if (!item.filled) {
     QPen pen = widened(lookedPen(item.like.value_or(item.role), look), thinnest);
     pen.setWidthF(pen.widthF() * item.width);
-    if (item.colour) pen.setColor(looked(toColor(*item.colour), look, true));
+    if (item.colour) pen.setColor(toColor(*item.colour));
     painter.strokePath(outline(item), pen);
     return;
   }
-  const Role drawn = item.like.value_or(item.role);
-  const bool mark = drawn != Role::Face && drawn != Role::Sheet;
-  const QColor fill = looked(toColor(fillColour(item)), look, mark);
-  if (item.printed && look.black) return;  // lines must show, and ink is dear
+  const QColor fill = toColor(fillColour(item));
   if (item.role == Role::Face && !item.printed)
     paintFace(painter, item, fill, std::max(0.1, thinnest / 2));
   else
     painter.fillPath(outline(item), fill);
-  if (!item.picture || look.black) return;
+  if (!item.picture) return;
   const QPainterPath path = outline(item);
-  paintFill(painter, path, *item.picture);
+  paintFill(painter, path, *item.picture, item.picture->grey);
   if (const double shade = shadeOver(item); shade > 0)
     painter.fillPath(path, QColor::fromRgbF(0, 0, 0, static_cast<float>(shade)));
 }
@@ -157,8 +145,10 @@ QPen rolePen(Role role) {
   return pen;
 }
 
-void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& wording,
+void paintDrawing(QPainter& painter, const Drawing& coloured, const Wording& wording,
                   const PaintOptions& options) {
+  const Drawing grey = options.look.black ? inBlack(coloured) : Drawing();
+  const Drawing& drawing = options.look.black ? grey : coloured;
   painter.save();
   painter.translate(options.topLeft);
   painter.scale(options.scale, -options.scale);
@@ -175,7 +165,7 @@ void paintDrawing(QPainter& painter, const Drawing& drawing, const Wording& word
     for (const TextItem& item : drawing.texts)
       if (item.role == role)
         words.paint(painter, item, wording ? wording(item.label) : item.label.literal,
-                    looked(toColor(wordColour(item, options.look)), options.look, true));
+                    toColor(wordColour(item, options.look)));
   }
   painter.restore();
 }

@@ -19,7 +19,7 @@ QPen rolePen(Role role);
 /// How strongly lines are drawn, and whether a printer without colours will print them.
 struct PaintLook {
   double strokes = 1;   ///< pens by their roles' own widths
-  bool black = false;   ///< lines and words black, tints grey
+  bool black = false;   ///< as drawing/in_black has it, photos grey
   double contrast = 1;  ///< least of words to card, darker by as much as that takes (WCAG ratio)
 };
 

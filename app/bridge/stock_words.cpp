@@ -2,6 +2,7 @@
 
 #include <QCoreApplication>
 #include <algorithm>
+#include <cstdlib>
 
 #include "bridge/style_text.h"
 #include "bridge/text.h"
@@ -51,6 +52,29 @@ QString sideName(const CardColours& colours, bool behind) {
   return colour ? colourName(*colour) : QString();
 }
 
+/// The colours that a paper is printed in, the ground first.
+std::vector<Colour> printedIn(const PaperPattern& paper, const PatternKind& pattern) {
+  const std::vector<Colour> all = coloursOf(paper);
+  std::vector<Colour> used;
+  for (int ink = 0; ink < static_cast<int>(all.size()); ++ink)
+    if (ink == 0 || std::ranges::any_of(pattern.layers, [ink](const PatternLayer& layer) {
+          return layer.ink == ink || layer.mixed == ink;
+        }))
+      used.push_back(all[static_cast<std::size_t>(ink)]);
+  return used;
+}
+
+/// Its plain name, or that of one of ours that is nearly alike.
+QString nearName(Colour colour) {
+  constexpr int kAlike = 60;  // in red, green and blue together
+  const auto apart = [colour](const NamedColour& other) {
+    return std::abs(other.colour.red - colour.red) + std::abs(other.colour.green - colour.green) +
+           std::abs(other.colour.blue - colour.blue);
+  };
+  const auto nearest = std::ranges::min_element(namedColours(), {}, apart);
+  return apart(*nearest) <= kAlike ? colourName(nearest->colour) : colourName(colour);
+}
+
 }  // namespace
 
 QString cardName(const Card& card) {
@@ -82,7 +106,10 @@ QString paperName(const PaperPattern& paper) {
           .arg(QCoreApplication::translate(pattern->title.context(), pattern->title.source()),
                lengthText(paper.scale, Unit::Millimetre));
   QStringList colours;
-  for (const Colour& colour : paper.colours) colours += colourName(colour);
+  for (const Colour& colour : printedIn(paper, *pattern)) {
+    const QString words = nearName(colour);
+    if (!colours.contains(words)) colours += words;
+  }
   return colours.isEmpty() ? name
                            : QCoreApplication::translate("patterns", "%1 in %2")
                                  .arg(name, colours.join(QStringLiteral(", ")));

@@ -51,6 +51,7 @@ struct ExportOptions {
   std::string side;
   std::string open;
   bool noCuts = false;
+  bool black = false;
   bool outlines = false;
   bool folded = false;
 };
@@ -164,9 +165,10 @@ QString foldedProblem(const ExportOptions& options, const QString& ending) {
 /// The same for what only printed papers ask for.
 QString printedProblem(const ExportOptions& options, const QString& ending) {
   const bool printed = options.kind == "printed";
-  const std::array<std::pair<const char*, bool>, 3> asked{{{"--bleed", !options.bleed.empty()},
+  const std::array<std::pair<const char*, bool>, 4> asked{{{"--bleed", !options.bleed.empty()},
                                                            {"--side", !options.side.empty()},
-                                                           {"--no-cuts", options.noCuts}}};
+                                                           {"--no-cuts", options.noCuts},
+                                                           {"--black", options.black}}};
   for (const auto& [name, there] : asked)
     if (there && !printed)
       return Cli::tr("%1: Only printed papers have that. Add --kind printed.").arg(text(name));
@@ -278,6 +280,7 @@ bool readPrinted(const ExportOptions& options, ExportChoices& choices) {
   for (const SideName& each : kPrintedSides)
     if (each.name == options.side) choices.printed.sides = each.sides;
   choices.printed.cuts = !options.noCuts;
+  choices.printed.black = options.black;
   if (options.bleed.empty()) return true;
   const Result<Length> bleed = parseLength(options.bleed, choices.unit);
   const bool within = bleed && *bleed >= Length() && *bleed <= Length::mm(kMostBleed);
@@ -421,6 +424,7 @@ std::function<int()> prepareExport(Grammar& grammar) {
                 Cli::tr("side of printed papers; both: front and back in turn, to print on both "
                         "sides of the card"));
   grammar.flag("--no-cuts", o->noCuts, Cli::tr("printed papers without their cut lines"));
+  grammar.flag("--black", o->black, Cli::tr("printed papers for a printer without colours"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
   grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
   grammar.value("--open", namesOf(kOpenings, QStringLiteral("|")).toUtf8() + "|PERCENT", o->open,

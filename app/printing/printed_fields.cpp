@@ -16,7 +16,8 @@ PrintedFields::PrintedFields(Unit unit, QWidget* parent)
       unit_(unit),
       bleed_(new LengthEdit(this)),
       sides_(new QComboBox(this)),
-      cuts_(new QCheckBox(tr("Draw the cut lines"), this)) {
+      cuts_(new QCheckBox(tr("Draw the cut lines"), this)),
+      black_(new QCheckBox(tr("Black and white"), this)) {
   auto* column = new QVBoxLayout(this);
   column->setContentsMargins(0, 0, 0, 0);
   column->setSpacing(4);
@@ -29,6 +30,8 @@ PrintedFields::PrintedFields(Unit unit, QWidget* parent)
   addLabelledField(column, tr("Which side"), sides_);
   addLabelledField(column, tr("Colour beyond the cuts"), bleed_);
   column->addWidget(cuts_);
+  black_->setToolTip(tr("For a printer without colours."));
+  column->addWidget(black_);
   connect(bleed_, &LengthEdit::lengthEdited, this, [this] {
     const double bleed = bleed_->length().mm();
     bleed_->setComplaint(bleed >= 0 && bleed <= kMostBleed
@@ -39,11 +42,12 @@ PrintedFields::PrintedFields(Unit unit, QWidget* parent)
   });
   connect(sides_, &QComboBox::currentIndexChanged, this, &PrintedFields::changed);
   connect(cuts_, &QCheckBox::toggled, this, &PrintedFields::changed);
+  connect(black_, &QCheckBox::toggled, this, &PrintedFields::changed);
 }
 
 PrintedForm PrintedFields::chosen() const {
   return {std::clamp(bleed_->length().mm(), 0.0, kMostBleed), cuts_->isChecked(),
-          static_cast<PrintedSides>(sides_->currentData().toInt())};
+          static_cast<PrintedSides>(sides_->currentData().toInt()), black_->isChecked()};
 }
 
 }  // namespace creasewright

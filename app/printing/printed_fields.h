@@ -12,7 +12,7 @@ namespace creasewright {
 
 class LengthEdit;
 
-/// How printed papers are printed: bleed, side, cut lines.
+/// How printed papers are printed: bleed, side, cut lines, with or without colours.
 class PrintedFields : public QWidget {
   Q_OBJECT
 
@@ -25,6 +25,7 @@ class PrintedFields : public QWidget {
   [[nodiscard]] LengthEdit& bleed() { return *bleed_; }
   [[nodiscard]] QComboBox& sides() { return *sides_; }
   [[nodiscard]] QCheckBox& cuts() { return *cuts_; }
+  [[nodiscard]] QCheckBox& black() { return *black_; }
 
  signals:
   void changed();
@@ -34,6 +35,7 @@ class PrintedFields : public QWidget {
   LengthEdit* bleed_;
   QComboBox* sides_;
   QCheckBox* cuts_;
+  QCheckBox* black_;
 };
 
 }  // namespace creasewright

@@ -13,6 +13,7 @@
 #include "extras/for_show.h"
 #include "extras/hanging.h"
 #include "extras/hosting.h"
+#include "extras/place_measures.h"
 #include "extras/ribbon_picture.h"
 #include "extras/ribbon_way.h"
 #include "extras/wrap_round.h"
@@ -287,7 +288,8 @@ class Dresser {
         if (!covered) covered.emplace(host, std::move(parts).value());
         return false;
       }
-      keep(i, host, std::move(parts));
+      const int on = onLabels(i, host, parts);
+      keep(i, on, std::move(parts));
       return true;
     };
     const bool faced = choosesFace(*kindAt(i)) && extras()[i].face.empty();
@@ -313,6 +315,43 @@ class Dresser {
         hosts.push_back(host == kOnBox ? boxHost()
                                        : guestHost(extra, static_cast<std::size_t>(host)));
     return sidesForShow(hosts);
+  }
+
+  /// A bow in the middle of a label lies on the label: its host, and what it is there.
+  int onLabels(std::size_t i, int host, Result<ExtraParts>& parts) const {
+    for (std::optional<int> label; (label = labelUnder(i, host, parts)); host = *label) {
+      Result<ExtraParts> above = partsOn(i, *label);
+      if (!above || !above->warnings.empty()) break;
+      parts = std::move(above);
+    }
+    return host;
+  }
+
+  /// What was glued onto the host in the very place of a bow that is not moved.
+  [[nodiscard]] std::optional<int> labelUnder(std::size_t i, int host,
+                                              const Result<ExtraParts>& parts) const {
+    constexpr double kSamePlace = 0.5;  // mm
+    if (!parts || !parts->ribbon || !parts->ribbon->shape || !parts->ribbon->shape->face)
+      return std::nullopt;
+    if (isShifted(extras()[i].parameters) || extras()[i].parameters.count("anchor") > 1)
+      return std::nullopt;
+    const FacePlace& face = *parts->ribbon->shape->face;
+    const int top = host >= 0 ? static_cast<int>(carrying(static_cast<std::size_t>(host))) : 0;
+    for (std::size_t k = 0; k < extras().size(); ++k) {
+      const ExtraKind* kind = kindAt(k);
+      if (k == i || kind == nullptr || !kind->hasFaces || kind->onEveryFace) continue;
+      if (!made_[k].there || made_[k].host != host || made_[k].pieces.empty()) continue;
+      const BuiltPiece& lowest = made_[k].pieces.front();
+      const Bounds box = bounds(lowest.net.panels.front().outline);
+      for (const FacePlace& under : lowest.role->faces) {
+        const Point3 middle = under.place.apply((box.low + box.high) / 2);
+        const Point3 bow = face.place.apply(Point{});
+        if (under.piece == face.piece + top && under.panel == face.panel &&
+            std::hypot(middle.x - bow.x, middle.y - bow.y) < kSamePlace)
+          return static_cast<int>(k);
+      }
+    }
+    return std::nullopt;
   }
 
   /// What an extra that chooses for itself is tried on.

@@ -8,7 +8,9 @@
 #include <vector>
 
 #include "document/design_units.h"
+#include "extras/extra_kind.h"
 #include "styles/registry.h"
+#include "units/millimetres.h"
 
 namespace creasewright {
 namespace {
@@ -45,6 +47,31 @@ ToolGrid gridFor(const Design& design, Readers readers) {
   return measuresInInches(design) ? design.grid : ToolGrid::sixteenthInch();
 }
 
+/// Widths in which ribbon is sold, in both units (a public ribbon width guide): no fraction of an
+/// inch that is nearer to the millimetres.
+struct RibbonWidth {
+  Length metric;
+  Length inch;
+};
+const std::array kRibbonWidths{
+    RibbonWidth{mm(3), Length::inches(1, 8)},  RibbonWidth{mm(6), Length::inches(1, 4)},
+    RibbonWidth{mm(9), Length::inches(3, 8)},  RibbonWidth{mm(10), Length::inches(3, 8)},
+    RibbonWidth{mm(15), Length::inches(5, 8)}, RibbonWidth{mm(22), Length::inches(7, 8)},
+    RibbonWidth{mm(38), Length::inches(3, 2)}, RibbonWidth{mm(50), Length::inches(2)}};
+
+/// Ribbon of a width that is sold is of the one that is sold in its place.
+void takeSoldRibbon(const Extra& own, Readers readers, Extra& extra) {
+  const Result<const ExtraKind*> kind = findExtraKind(own.kind);
+  if (!kind || (*kind)->ofCard) return;
+  const bool inch = readers == Readers::Inch;
+  const Length width = own.parameters.length("width");
+  for (const RibbonWidth& each : kRibbonWidths)
+    if (width == (inch ? each.metric : each.inch)) {
+      extra.parameters.set("width", inch ? each.inch : each.metric);
+      return;
+    }
+}
+
 }  // namespace
 
 Card cardFor(const Card& card, Readers readers) {
@@ -70,6 +97,7 @@ Design forReaders(Design design, Readers readers) {
     extra.card = cardFor(extra.card, readers);
     for (ExtraLayer& layer : extra.layers) layer.card = cardFor(layer.card, readers);
     if (extra != own || before.grid != now.grid) extra = ontoGrid(std::move(extra), design.grid);
+    if (before.grid != now.grid) takeSoldRibbon(own, readers, extra);
   }
   const bool same = before.caliper == now.caliper && before.grid == now.grid;
   const Result<const Style*> style = findStyle(design.styleId);

@@ -55,6 +55,7 @@ struct PictureFill {
   PictureFile file;
   PlaneMap place;     ///< where its lower left corner (0, 0) and its upper right one (1, 1) lie, mm
   bool tiled = true;  ///< over and over, each beside the last; else once
+  bool grey = false;  ///< shown without its colours
 };
 
 struct PathItem {
@@ -64,7 +65,7 @@ struct PathItem {
   bool filled = false;  ///< Face and Sheet; the others are stroked (hatching comes as lines)
   double light = 1;     ///< Face: 0..1
   Surface surface = Surface::Outside;  ///< Face
-  std::optional<Colour> colour = {};   ///< Face: of the card; Edge: of the line; else of the role
+  std::optional<Colour> colour = {};   ///< Face: of the card; else of the line, or of its role
   /// Drawn like this role, though it is none: a sample in a legend, an outline on a map.
   std::optional<Role> like = std::nullopt;
   /// Face: ink of a pattern on it, without the hair that closes the seams of faces.
@@ -94,6 +95,7 @@ struct TextItem {
   /// Of a face that is seen slanting: the point, turn and sizes above are in it.
   std::optional<PlaneMap> plane = std::nullopt;
   std::vector<Polygon> shown = {};  ///< the parts of the drawing where it is seen; none = all
+  std::optional<Colour> colour = std::nullopt;  ///< none = of its role
 };
 
 /// A photograph, upright; painted before everything else.

@@ -84,11 +84,12 @@ const RoleStyle& styleOf(const PathItem& item) { return roleStyle(item.like.valu
 
 Colour textColour(const TextItem& text) {
   if (text.reversed) return {0xFF, 0xFF, 0xFF};
-  return roleStyle(text.like.value_or(text.role)).colour;
+  return text.colour.value_or(roleStyle(text.like.value_or(text.role)).colour);
 }
 
 Colour fillColour(const PathItem& item) {
   if (item.role == Role::Face) return faceColour(item.light, item.surface, item.colour);
+  if (item.colour) return *item.colour;
   return item.like.value_or(item.role) == Role::Waste ? kTint : styleOf(item).colour;
 }
 

@@ -24,11 +24,11 @@ const RoleStyle& roleStyle(Role role);
 /// How an item is drawn: as its role, or like another one. Its layer is always its role's.
 const RoleStyle& styleOf(const PathItem& item);
 
-/// White, or the colour of the text's role or of the one it is like.
+/// White, the text's own colour, or that of its role or of the one it is like.
 Colour textColour(const TextItem& text);
 
-/// What a filled item is filled with: a face by its light, waste by a light tint, else the colour
-/// of its lines.
+/// What a filled item is filled with: a face by its light, its own colour, waste by a light tint,
+/// else the colour of its lines.
 Colour fillColour(const PathItem& item);
 
 /// How much black lies over a picture on a face, 0 to 1: what its light leaves of white.

@@ -62,8 +62,10 @@ class SvgText {
       if (!kind || !size || !known.insert(nameOf(*item.picture)).second) continue;
       out_ += "<defs><image id=\"" + nameOf(*item.picture) + "\" width=\"" +
               std::to_string(size->width) + "\" height=\"" + std::to_string(size->height) +
-              "\" preserveAspectRatio=\"none\" href=\"data:" + std::string(mediaType(*kind)) +
-              ";base64," + toBase64(bytes) + "\"/></defs>\n";
+              "\" preserveAspectRatio=\"none\"" +
+              (item.picture->grey ? " style=\"filter: grayscale(1)\"" : "") +
+              " href=\"data:" + std::string(mediaType(*kind)) + ";base64," + toBase64(bytes) +
+              "\"/></defs>\n";
     }
   }
 
@@ -74,7 +76,7 @@ class SvgText {
     return std::to_string(hash);
   }
   static std::string nameOf(const PictureFill& picture) {
-    return "picture-" + hashOf(picture.file.bytes());
+    return (picture.grey ? "grey-picture-" : "picture-") + hashOf(picture.file.bytes());
   }
 
   /// The picture's pixels, y down, on the drawing, y down.
@@ -144,6 +146,14 @@ class SvgText {
     out_.back() = '"';
   }
 
+  /// In a group of dashed lines, those of the role that an item is drawn like.
+  void dashesLike(const PathItem& item) {
+    if (dashed_ && styleOf(item).dashes.empty() && !roleStyle(item.role).dashes.empty())
+      out_ += " stroke-dasharray=\"none\"";
+    else
+      dashes(styleOf(item));
+  }
+
   [[nodiscard]] std::string pathOf(const std::vector<Polygon>& rings, bool closed,
                                    int digits = kDigits) const {
     std::string d;
@@ -172,13 +182,12 @@ class SvgText {
       out_ += item.role == Role::Face && !item.printed
                   ? " stroke=\"" + colour + "\" stroke-width=\"0.1\""
                   : std::string(" stroke=\"none\"");
-    } else if (item.colour) {
-      out_ += " stroke=\"" + hexText(*item.colour) + '"';
-      if (item.width != 1)
+    } else {
+      if (item.colour || item.like)
+        out_ += " stroke=\"" + hexText(item.colour.value_or(styleOf(item).colour)) + '"';
+      if (item.width != 1 || item.like)
         out_ += " stroke-width=\"" + numberText(item.width * styleOf(item).width) + '"';
-    } else if (item.like) {
-      pen(styleOf(item));
-      dashes(styleOf(item));
+      if (item.like) dashesLike(item);
     }
     out_ += "/>\n";
     if (item.picture) pictureFill(item, d);

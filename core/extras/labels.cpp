@@ -74,12 +74,27 @@ bool isUneven(LabelShape shape) {
          shape == LabelShape::Star || shape == LabelShape::Ticket;
 }
 
+/// With bounds on marks of the tools, where rounding of arcs alone keeps them off.
+Polygon onMarks(Polygon outline, ToolGrid grid) {
+  constexpr double kRounding = 0.1;  // mm
+  if (grid.isNone()) return outline;
+  const Bounds box = bounds(outline);
+  const auto wanted = [&](double size) {
+    const double near = grid.nearest(Length::mm(size)).mm();
+    return std::abs(near - size) < kRounding ? near : size;
+  };
+  const double across = wanted(box.width()) / box.width();
+  const double up = wanted(box.height()) / box.height();
+  for (Point& p : outline) p = {p.x * across, p.y * up};
+  return outline;
+}
+
 /// The layer under the label, about the label's middle: an uneven one goes round it at the same
 /// distance everywhere.
 Polygon matOutline(LabelShape shape, LabelSize size, ToolGrid grid) {
   if (!isUneven(shape)) return about(outlineOf(shape, larger(size, grid)));
   const Region label = region(about(outlineOf(shape, size)));
-  return offset(label, punchStep(grid).mm() / 2).front().outer;
+  return onMarks(offset(label, punchStep(grid).mm() / 2).front().outer, grid);
 }
 
 /// Mat and label, which are of one card and lie straight, and the layers upon them.

@@ -52,11 +52,12 @@ class Writer {
     const double height =
         std::min(bentHeight(first, false, kTwoArcs), bentHeight(last, true, kTwoArcs));
     writeBent(first, false, kTwoArcs, height);
+    if (!between.empty()) {
+      // A square within the letters.
+      const double side = std::sqrt(2.0) * (rim() - gap(height) - 1.2 * height - gap(height));
+      writeStraight(between, heightOf(std::max(0.5, straightHeight(between, side, side))));
+    }
     writeBent(last, true, kTwoArcs, height);
-    if (between.empty()) return;
-    // A square within the letters.
-    const double side = std::sqrt(2.0) * (rim() - gap(height) - 1.2 * height - gap(height));
-    writeStraight(between, heightOf(std::max(0.5, straightHeight(between, side, side))));
   }
 
  private:

@@ -122,4 +122,29 @@ std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing) {
   return extras;
 }
 
+std::optional<int> pieceUnder(const BuiltDesign& built, int extra, const FacePlace& face,
+                              Point at) {
+  const auto before = [&](int other) {
+    return std::pair(kindOf(built, other).turn, other) <
+           std::pair(kindOf(built, extra).turn, extra);
+  };
+  const Point3 there = face.place.apply(at);
+  std::optional<int> found;
+  for (int i = 0; i < static_cast<int>(built.pieces.size()); ++i) {
+    const BuiltPiece& part = built.pieces[static_cast<std::size_t>(i)];
+    if (!part.role || part.role->placing != Placing::OnFace || part.role->extra == extra ||
+        !before(part.role->extra))
+      continue;
+    for (const FacePlace& under : part.role->faces) {
+      if (under.piece != face.piece || under.panel != face.panel) continue;
+      const Point3 on = under.place.inverse().apply(there);
+      if (locate({on.x, on.y}, part.net.panels.front().outline) != Side::Inside) continue;
+      // What lies on it again is nearer.
+      const FacePlace above{i, 0, under.place.inverse().after(face.place)};
+      found = pieceUnder(built, extra, above, at).value_or(i);
+    }
+  }
+  return found;
+}
+
 }  // namespace creasewright

@@ -1,5 +1,7 @@
 #pragma once
 
+#include <optional>
+
 #include "document/build.h"
 #include "extras/extra_kind.h"
 #include "guide/guide.h"
@@ -33,5 +35,10 @@ std::vector<int> piecesOf(const BuiltDesign& built, int extra);
 
 /// How many extras lie between an extra and the box.
 int extrasUnder(const BuiltDesign& built, int extra);
+
+/// What an extra is glued onto that is to lie at a point (mm, frame of the piece's panel 0) of a
+/// piece with that place: a piece of another extra that is there before it, the topmost; none where
+/// the face itself shows.
+std::optional<int> pieceUnder(const BuiltDesign& built, int extra, const FacePlace& face, Point at);
 
 }  // namespace creasewright

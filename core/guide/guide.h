@@ -26,6 +26,7 @@ struct Supply {
   Length height;
   Length length;
   std::optional<Colour> colour = {};
+  int extra = -1;  ///< Ribbon: of Design::extras
 };
 
 enum class ToolCode {

@@ -3,8 +3,19 @@
 #include <algorithm>
 
 #include "drawing/set_words.h"
+#include "geometry/fewer_points.h"
 
 namespace creasewright {
+namespace {
+
+/// Of a pattern's shapes, what a printer of 600 dpi shows.
+void drawFewer(PathItem& item) {
+  constexpr double kUnseen = 0.02;  // mm
+  for (Polygon& ring : item.rings) ring = fewerPoints(ring, kUnseen);
+  std::erase_if(item.rings, [](const Polygon& ring) { return ring.empty(); });
+}
+
+}  // namespace
 
 double scaleInto(double width, double height, const FigureRoom& room) {
   return std::min(room.width / width, room.height / height);
@@ -13,9 +24,11 @@ double scaleInto(double width, double height, const FigureRoom& room) {
 Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
   if (drawing.width <= 0 || drawing.height <= 0) return drawing;
   const double scale = scaleInto(drawing.width, drawing.height, room);
-  for (PathItem& item : drawing.paths)
+  for (PathItem& item : drawing.paths) {
     for (Polygon& ring : item.rings)
       for (Point& p : ring) p = p * scale;
+    if (item.printed) drawFewer(item);
+  }
   for (TextItem& text : drawing.texts) {
     carry(text, PlaneMap{{}, {scale, 0}, {0, scale}});
     if (text.plane) continue;

@@ -183,19 +183,4 @@ Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks, d
   return moved(std::move(out), Point{margin, margin} - picture.extent.low);
 }
 
-std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks) {
-  std::vector<PanelLook> out(looks.begin(), looks.end());
-  for (PanelLook& look : out) {
-    if (!look.colours.pattern) continue;
-    CardColours& card = look.colours;
-    // A back that is as the face stays so.
-    const std::optional<Colour> behind = card.behind();
-    if (!liesOnce(&*card.pattern))
-      (card.patternBehind ? card.back : card.face) = meanColour(*card.pattern);
-    if (!card.patternBehind) card.back = behind;
-    card.pattern.reset();
-  }
-  return out;
-}
-
 }  // namespace creasewright

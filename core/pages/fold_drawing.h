@@ -43,7 +43,4 @@ inline constexpr double kFoldedMargin = 4;
 Drawing drawFold(const FoldPicture& picture, std::span<const PanelLook> looks,
                  double margin = kFoldedMargin, std::span<const Inscription> words = {});
 
-/// The same with papers in their mean colours.
-std::vector<PanelLook> withoutPatterns(std::span<const PanelLook> looks);
-
 }  // namespace creasewright

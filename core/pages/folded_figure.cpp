@@ -7,6 +7,7 @@
 #include "folding/motion/motion_check.h"
 #include "folding/surfaces/scene.h"
 #include "folding/surfaces/upright.h"
+#include "pages/dressing.h"
 #include "pages/fold_drawing.h"
 #include "pages/fold_ways.h"
 #include "pages/number_mark.h"
@@ -85,7 +86,7 @@ std::vector<Solid> productOf(const Step& step, const std::optional<ProductInBox>
 }
 
 /// A step's picture as an eye sees it.
-struct Seen {
+struct SeenStep {
   FoldPicture picture;
   std::vector<Polyline> ways;
   std::vector<PanelLetter> letters;
@@ -97,7 +98,7 @@ View fromBehind() {
   return view;
 }
 
-FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
+FoldedPicture onDrawing(std::span<const PanelLook> looks, SeenStep seen) {
   includeAll(seen.picture.extent, seen.ways, seen.letters);
   const Point toDrawing = Point{kFoldedMargin, kFoldedMargin} - seen.picture.extent.low;
   for (Polyline& way : seen.ways)
@@ -106,16 +107,15 @@ FoldedPicture onDrawing(const BuiltPiece& piece, Seen seen) {
     letter.at = letter.at + toDrawing;
     if (letter.from) *letter.from = *letter.from + toDrawing;
   }
-  const std::vector<PanelLook> looks(piece.net.panels.size(), {piece.card.colours});
-  // A pattern would hide the lines that the figure is there for.
-  return {drawFold(seen.picture, withoutPatterns(looks), kFoldedMargin), std::move(seen.ways),
+  return {drawFold(seen.picture, looks, kFoldedMargin), std::move(seen.ways),
           std::move(seen.letters)};
 }
 
 }  // namespace
 
-FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
+FoldedPicture foldedPicture(const BuiltDesign& built, const Step& step,
                             const std::optional<ProductInBox>& product) {
+  const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(step.piece));
   const Net& net = piece.net;
   StepPoses poses(net, step);
   const double shown = shownShare(piece, step);
@@ -127,7 +127,7 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
   if (!onTable && solids.empty() && closesBelow(net, step, poses.atShare(1), up)) up = up * -1.0;
   const auto seenFrom = [&](const View& view) {
     const Camera eye = camera(view, up);
-    Seen seen{drawFolded(net, there, view, up, solids), {}, {}};
+    SeenStep seen{drawFolded(net, there, view, up, solids), {}, {}};
     if (step.figure.arrows) seen.ways = waysOf(net, step, shown, poses, eye);
     if (!step.figure.way.empty()) {
       Polyline way;
@@ -138,12 +138,12 @@ FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
       seen.letters = placeLetters(net, seen.picture, panelsTold(net, step), seen.ways);
     return seen;
   };
-  Seen seen = seenFrom(standardView());
+  SeenStep seen = seenFrom(standardView());
   if (step.stages.size() > 1 && !onTable && seen.letters.size() < panelsTold(net, step).size()) {
-    Seen behind = seenFrom(fromBehind());
+    SeenStep behind = seenFrom(fromBehind());
     if (behind.letters.size() > seen.letters.size()) seen = std::move(behind);
   }
-  return onDrawing(piece, std::move(seen));
+  return onDrawing(undressed(built, piece, there).looks, std::move(seen));
 }
 
 Drawing foldedFigure(const FoldedPicture& picture, const FigureRoom& room) {

@@ -15,9 +15,9 @@ struct FoldedPicture {
   std::vector<PanelLetter> letters = {};
 };
 
-/// The figure of a step at the folded piece, with the product where it is by then: before its way
-/// in as it is put in, else in its place.
-FoldedPicture foldedPicture(const BuiltPiece& piece, const Step& step,
+/// The figure of a step at the folded piece in its colours and patterns, with the product where it
+/// is by then: before its way in as it is put in, else in its place.
+FoldedPicture foldedPicture(const BuiltDesign& built, const Step& step,
                             const std::optional<ProductInBox>& product);
 
 /// The same with arrows that show where panels go and the letters of panels, as large as a room

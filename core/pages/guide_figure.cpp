@@ -75,7 +75,7 @@ StepFigure::StepFigure(const BuiltDesign& built, const Step& step)
     case FigureKind::Sheet:
       break;
     case FigureKind::Folded:
-      folded_ = foldedPicture(piece_, step,
+      folded_ = foldedPicture(built, step,
                               step.figure.progressFrom > 0 ? productInBox(built) : std::nullopt);
       break;
     case FigureKind::Finished: {

@@ -19,7 +19,7 @@ bool isPrinted(const CardColours& colours, bool behind);
 std::optional<PictureFill> pictureOn(const PaperPattern& paper, const PlaneMap& place);
 
 /// An area as it is printed with a side of the card: its colour, then its pattern or its picture.
-/// Nothing where that side is plain. Printers without colours leave it out (PathItem::printed).
+/// Nothing where that side is plain. All of it is PathItem::printed.
 std::vector<PathItem> printOn(const Region& outline, const CardColours& colours, bool behind,
                               const PlaneMap& paper);
 

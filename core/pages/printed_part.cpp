@@ -9,6 +9,7 @@
 #include "drawing/arrange.h"
 #include "drawing/contrast.h"
 #include "drawing/net_drawing.h"
+#include "drawing/role.h"
 #include "geometry/grown.h"
 #include "pages/paper_print.h"
 #include "pages/printed_words.h"
@@ -16,16 +17,18 @@
 namespace creasewright {
 namespace {
 
-// Corner marks 5 mm long, from 3 mm outside the cut or where the bleed ends (common practice, no
-// published source).
+// Corner marks 5 mm long and 0.25 mm wide, from 3 mm outside the cut or where the bleed ends
+// (common practice, no published source).
 constexpr double kCornerMark = 5;
 constexpr double kMarkFrom = 3;
-constexpr double kFoldTick = 3;  // mm: the end of a fold
+constexpr double kMarkLine = 0.25;  // mm wide
+constexpr double kFoldTick = 3;     // mm: the end of a fold
 
 /// Two lines at each corner of the blank, which go on from its sides.
 PathItem cornerMarks(double width, double height, double bleed) {
   const double from = std::max(bleed, kMarkFrom);
-  PathItem marks{.role = Role::Positions, .rings = {}};
+  PathItem marks{
+      .role = Role::Positions, .rings = {}, .width = kMarkLine / roleStyle(Role::Positions).width};
   for (const double x : {0.0, width})
     for (const double y : {0.0, height}) {
       const Point corner{x, y};

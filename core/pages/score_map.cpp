@@ -8,6 +8,7 @@
 #include "lettering/type_width.h"
 #include "making/score_place.h"
 #include "pages/number_mark.h"
+#include "pages/pale_paper.h"
 
 namespace creasewright {
 namespace {
@@ -219,6 +220,7 @@ class ScoreMap {
     const Point low = at({0, 0});
     const Point high = at({w_, h_});
     box(Role::Face, low, high, true);
+    out_.paths.back().colour = paleColour(piece_);
     box(Role::Edge, low, high, false);
     const auto fence = [&](SheetSide side, Point from, Point to) {
       if (fences_[static_cast<std::size_t>(side)]) box(Role::Legend, from, to, true);

@@ -24,6 +24,13 @@ constexpr double kStepMark = 2.3;    // mm, radius of a step's number
 /// Where the margin of a side lies in SheetFigure::labels_.
 std::size_t index(SheetSide side) { return static_cast<std::size_t>(side); }
 
+/// Of the letter on a piece of waste on the page; none on a very small one.
+double wasteLetter(const Polygon& ring) {
+  const Bounds box = bounds(ring);
+  const double high = std::min(kType, box.height() * 0.8);
+  return high < 1.5 || box.width() < 1.5 ? 0 : high;
+}
+
 class SheetFigure {
  public:
   SheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom& room)
@@ -129,7 +136,7 @@ class SheetFigure {
                           .rings = rings,
                           .closed = true,
                           .filled = true,
-                          .colour = paleColour(piece_)});
+                          .colour = paleColour(piece_, step_.figure.turned)});
     out_.paths.push_back({.role = Role::Edge, .rings = rings, .closed = true});
   }
 
@@ -163,18 +170,11 @@ class SheetFigure {
       std::vector<Polygon> rings{at(waste.area.outer)};
       for (const Polygon& hole : waste.area.holes) rings.push_back(at(hole));
       hatched(Role::Waste, rings, 1.6, -45);
-      const double high = letterHeight(rings[0]);
+      const double high = wasteLetter(rings[0]);
       if (high <= 0) continue;
       const Point middle = inside(rings[0]);
       text(middle - Point{0, high * 0.35}, Label::plain(waste.letter), high, Anchor::Centre);
     }
-  }
-
-  /// Of the letter on a piece of waste; none on a very small one.
-  static double letterHeight(const Polygon& ring) {
-    const Bounds box = bounds(ring);
-    const double high = std::min(kType, box.height() * 0.8);
-    return high < 1.5 || box.width() < 1.5 ? 0 : high;
   }
 
   /// The middle of the widest level cut through the middle of a ring.
@@ -406,6 +406,18 @@ Drawing cutMap(const BuiltPiece& piece, const std::vector<const Step*>& steps, i
   for (const Step* step : steps) groups.push_back(step->cuts);
   figure.number(groups, firstNumber);
   return figure.draw();
+}
+
+bool lettersShow(const BuiltPiece& piece, const std::vector<std::string>& letters) {
+  constexpr double kSmallWidth = 52;  // mm of the sheet in a small figure
+  constexpr double kSmallHeight = 30;
+  const double scale = std::min(kSmallWidth / piece.flat.width, kSmallHeight / piece.flat.height);
+  return std::ranges::all_of(piece.waste, [&](const WastePiece& waste) {
+    if (std::ranges::find(letters, waste.letter) == letters.end()) return true;
+    Polygon ring = waste.area.outer;
+    for (Point& p : ring) p = p * scale;
+    return wasteLetter(ring) > 0;
+  });
 }
 
 }  // namespace creasewright

@@ -19,4 +19,7 @@ Drawing sheetFigure(const BuiltPiece& piece, const Step& step, const FigureRoom&
 Drawing cutMap(const BuiltPiece& piece, const std::vector<const Step*>& steps, int firstNumber,
                const FigureRoom& room);
 
+/// Whether waste of these letters is large enough for them in every figure, also a small one.
+bool lettersShow(const BuiltPiece& piece, const std::vector<std::string>& letters);
+
 }  // namespace creasewright

@@ -38,8 +38,10 @@ std::vector<NoteLine> pageHints(const TemplateParts& parts, bool tiled, bool rea
   std::vector<NoteLine> hints{{wording({"check-bar-hint", {}, {}}), kHint, 0, 0}};
   if (readings && !parts.text.readings.empty()) hints.push_back({parts.text.readings, kHint, 0, 0});
   if (parts.kind == TemplateKind::Printed) {
-    hints.push_back(
-        {wording({"printed-hint", {Length::mm(parts.printed.bleed)}, {}}), kHint, 0, 0});
+    const Length bleed = Length::mm(parts.printed.bleed);
+    const Label hint =
+        bleed > Length() ? Label{"printed-hint", {bleed}, {}} : Label{"printed-hint-bare", {}, {}};
+    hints.push_back({wording(hint), kHint, 0, 0});
     if (!parts.outsideUp) hints.push_back({wording({"printed-back", {}, {}}), kHint, 0, 0});
   }
   if (parts.kind == TemplateKind::Tracing)
@@ -163,8 +165,9 @@ class PageFurnisher {
       add(out.title, name(lying_[0]));
       add(out.details, size(lying_[0]));
     }
-    if (oneCard()) add(out.details, piece(lying_[0]).card);
+    // What is long comes last: a head that is too short for all cuts its end.
     add(out.details, parts_.text.date);
+    if (oneCard()) add(out.details, piece(lying_[0]).card);
     add(out.details, parts_.text.corrected);
     out.page = wording_({"page-of", {std::to_string(number), std::to_string(total)}, {}});
     for (const LyingPart& part : lying_)

@@ -4,7 +4,9 @@
 #include <optional>
 
 #include "drawing/arrange.h"
+#include "drawing/in_black.h"
 #include "pages/calibration_page.h"
+#include "pages/cased_lines.h"
 #include "pages/notes_room.h"
 #include "pages/print_correction.h"
 #include "pages/printed_backs.h"
@@ -177,10 +179,15 @@ Result<std::vector<Drawing>> drawTemplate(const std::vector<TemplatePiece>& piec
           : TemplateWriter(kind == TemplateKind::Printed ? copies : pieces, roomy, text, wording,
                            kind, printed)
                 .write();
-  if (!pages || setup.correction == PrintCorrection{}) return pages;
-  std::vector<Drawing> corrected;
-  for (const Drawing& page : *pages) corrected.push_back(stretched(page, setup.correction));
-  return corrected;
+  const bool asIs = setup.correction == PrintCorrection{};
+  if (!pages || (asIs && kind != TemplateKind::Printed)) return pages;
+  std::vector<Drawing> out;
+  for (Drawing page : *pages) {
+    if (kind == TemplateKind::Printed) page = casedLines(std::move(page), wording);
+    if (kind == TemplateKind::Printed && printed.black) page = inBlack(std::move(page));
+    out.push_back(asIs ? std::move(page) : stretched(page, setup.correction));
+  }
+  return out;
 }
 
 }  // namespace creasewright

@@ -38,6 +38,7 @@ struct PrintedForm {
   double bleed = 3;  ///< mm beyond every cut (several printers' guides), from 0 to kMostBleed
   bool cuts = true;  ///< the cut lines are drawn
   PrintedSides sides = PrintedSides::Face;
+  bool black = false;  ///< for a printer without colours (drawing/in_black.h)
 };
 
 /// One piece to print; what it points to must outlive the call.

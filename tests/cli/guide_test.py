@@ -129,6 +129,10 @@ class Guide(ProgramTest):
         black, html = self.folder / "black.pdf", self.folder / "black.html"
         self.succeed("guide", design, "-o", black, "--black")
         self.assertEqual(self.coloured(black), 0)
+        checked = self.folder / "checked.cwdesign"
+        self.succeed("new", "--style", "pillow-box", "--pattern", "gingham:scale=8mm", "-o", checked)
+        self.succeed("guide", checked, "-o", black, "--black")
+        self.assertEqual(self.coloured(black), 0)
         self.assertGreater(self.coloured(self.folder / "standard.pdf"), 1000)
         self.succeed("guide", design, "-o", html, "--black", "--type", "large")
         self.assertIn("font-size: 18pt", html.read_text(encoding="utf-8"))

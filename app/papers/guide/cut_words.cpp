@@ -1,6 +1,8 @@
+#include <algorithm>
 #include <map>
 #include <tuple>
 
+#include "pages/sheet_figure.h"
 #include "papers/guide/step_words.h"
 
 namespace creasewright {
@@ -78,11 +80,59 @@ QString fromEdgeSentence(SheetSide edge, int line, int count) {
   return {};
 }
 
+/// Whether all that falls off is narrow and reaches no corner of the sheet.
+bool onlySlots(const BuiltPiece& piece) {
+  constexpr double kNarrow = 5;  // mm
+  constexpr double kOnCorner = 0.01;
+  const double width = piece.flat.width;
+  const double height = piece.flat.height;
+  return !piece.waste.empty() && std::ranges::all_of(piece.waste, [&](const WastePiece& waste) {
+    const Bounds box = bounds(waste.area.outer);
+    return std::min(box.width(), box.height()) < kNarrow &&
+           std::ranges::none_of(waste.area.outer, [&](const Point& p) {
+             return (p.x < kOnCorner || p.x > width - kOnCorner) &&
+                    (p.y < kOnCorner || p.y > height - kOnCorner);
+           });
+  });
+}
+
+/// Whether every stroke of a step ends within the sheet, where another one does.
+bool meetInside(const Step& step, const BuiltPiece& piece) {
+  constexpr double kSame = 0.05;  // mm
+  const double width = piece.flat.width;
+  const double height = piece.flat.height;
+  std::vector<Polyline> strokes;
+  for (const Cut& cut : step.cuts) {
+    strokes.push_back(cut.line);
+    for (const CutRepeat repeat : cut.repeats)
+      strokes.push_back(repeated(cut.line, repeat, width, height));
+  }
+  const auto within = [&](Point p) {
+    return p.x > kSame && p.y > kSame && p.x < width - kSame && p.y < height - kSame;
+  };
+  return std::ranges::all_of(strokes, [&](const Polyline& stroke) {
+    return std::ranges::any_of(strokes, [&](const Polyline& other) {
+      if (&other == &stroke) return false;
+      for (const Point end : {stroke.front(), stroke.back()})
+        for (const Point there : {other.front(), other.back()})
+          if (within(end) && distance(end, there) < kSame) return true;
+      return false;
+    });
+  });
+}
+
 }  // namespace
 
-StepWords wordCuts(const Step& step) {
+StepWords wordCuts(const Step& step, const BuiltPiece& piece) {
   const bool left = step.figure.hand == Hand::Left;
   StepWords words = cutWords(step.code, countOf(step));
+  if (step.code == StepCode::CutWaste && onlySlots(piece))
+    words.title = GuideTr::tr("Cut the slots");
+  if (step.code == StepCode::CutNotches && meetInside(step, piece)) {
+    words.title = GuideTr::tr("Cut the notches");
+    words.sentences = {
+        GuideTr::tr("Make %n slanting cut(s); two meet in each notch.", "", countOf(step))};
+  }
   if (left && countOf(step) > 1) words.sentences.append(GuideTr::tr("Begin at the right."));
   // The edge that the hand begins at comes first.
   std::map<std::pair<SheetSide, int>, int> fromEdges;
@@ -99,7 +149,10 @@ StepWords wordCuts(const Step& step) {
     words.sentences.append(fromEdgeSentence(first(where.first), where.second, count));
   if (const int others = countOf(step) - guided; guided > 0 && others > 0)
     words.sentences.append(GuideTr::tr("The other %n cut(s) run as the figure shows.", "", others));
-  if (!step.waste.empty()) {
+  if (!step.waste.empty() && !lettersShow(piece, step.waste)) {
+    words.sentences.append(
+        GuideTr::tr("Take away the %n piece(s).", "", static_cast<int>(step.waste.size())));
+  } else if (!step.waste.empty()) {
     QStringList letters;
     for (const std::string& letter : step.waste) letters.append(QString::fromStdString(letter));
     words.sentences.append(letters.size() == 1

@@ -65,8 +65,13 @@ StepWords wordMats(const Step& step, const BuiltDesign& built) {
             .arg(pieceTitle(mat.name),
                  PanelNames(built.pieces.at(static_cast<std::size_t>(step.piece))).list(faces)));
   }
+  const bool patterned = std::ranges::any_of(step.pieces, [&](int mat) {
+    return built.pieces.at(static_cast<std::size_t>(mat)).card.colours.pattern.has_value();
+  });
   words.sentences.append(
-      GuideTr::tr("Lay each in the middle of its face, the pattern upright, and press it on."));
+      patterned
+          ? GuideTr::tr("Lay each in the middle of its face, the pattern upright, and press it on.")
+          : GuideTr::tr("Lay each in the middle of its face and press it on."));
   return words;
 }
 
@@ -98,11 +103,17 @@ void wordLayer(const BuiltDesign& built, const BuiltPiece& layer, StepWords& wor
     words.sentences.append(GuideTr::tr("Stamp the words onto “%1” and let them dry.").arg(name));
 }
 
-/// Where the lowest layer goes: a face of the box, or a piece that lies on it or goes round it.
-QString underLabel(const BuiltPiece& label, const BuiltDesign& built) {
-  const FacePlace& face = label.role->faces.front();
-  if (label.role->host < 0) return GuideTr::tr("“%1”", "a name").arg(faceWords(face, built));
+/// What something is glued onto whose middle lies `at` in a place: a face of the box, a piece that
+/// lies on it or goes round it, or what was glued there before.
+QString ontoWords(int extra, const FacePlace& face, Point at, const BuiltDesign& built) {
   const BuiltPiece& host = built.pieces.at(static_cast<std::size_t>(face.piece));
+  if (const std::optional<int> under = pieceUnder(built, extra, face, at)) {
+    const QString name = pieceTitle(built.pieces.at(static_cast<std::size_t>(*under)).name);
+    return host.role && host.net.creases.empty()
+               ? GuideTr::tr("“%1”", "a name").arg(name)
+               : GuideTr::tr("“%1” on “%2”", "a mat, a face").arg(name, faceWords(face, built));
+  }
+  if (!host.role) return GuideTr::tr("“%1”", "a name").arg(faceWords(face, built));
   if (host.net.creases.empty()) return GuideTr::tr("“%1”", "a name").arg(pieceTitle(host.name));
   return GuideTr::tr("“%1” of the piece “%2”").arg(faceWords(face, built), pieceTitle(host.name));
 }
@@ -123,7 +134,9 @@ StepWords wordLabel(const Step& step, const BuiltDesign& built, GuideUnits units
         layerOnto(at(i), GuideTr::tr("“%1”", "a name").arg(pieceTitle(at(i - 1).name)), units));
   const BuiltPiece& lowest = at(0);
   const bool glued = !lowest.role->layer || lowest.role->layer->hold == LayerHold::Glue;
-  const QString under = underLabel(lowest, built);
+  const Bounds box = bounds(lowest.net.panels.front().outline);
+  const QString under =
+      ontoWords(step.extra, lowest.role->faces.front(), (box.low + box.high) / 2, built);
   if (!glued)
     words.sentences.append(layerOnto(lowest, under, units));
   else if (extra.parameters.count("anchor") > 1 || isShifted(extra.parameters))
@@ -156,15 +169,15 @@ StepWords wordBow(const Step& step, const BuiltDesign& built, GuideUnits units) 
   for (const RibbonNeed& ribbon : built.ribbons) {
     if (ribbon.extra != step.extra || !ribbon.shape) continue;
     words.sentences.append(
-        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
-            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+        GuideTr::tr("Cut %1.", "a length of ribbon")
+            .arg(ribbonWords(ribbon.length, ribbon.width, ribbon.extra, built, units)));
     words.sentences.append(formWords(ribbon.shape->form));
     if (ribbon.shape->form != BowForm::TwoLoops)
       words.sentences.append(GuideTr::tr("Close the middle band round it, its seam behind."));
-    words.sentences.append(
-        ribbon.shape->face
-            ? GuideTr::tr("Glue it onto “%1”.").arg(faceWords(*ribbon.shape->face, built))
-            : GuideTr::tr("Glue it on where the ribbon crosses."));
+    words.sentences.append(ribbon.shape->face
+                               ? GuideTr::tr("Glue it onto %1.")
+                                     .arg(ontoWords(step.extra, *ribbon.shape->face, {}, built))
+                               : GuideTr::tr("Glue it on where the ribbon crosses."));
   }
   return words;
 }
@@ -211,8 +224,8 @@ StepWords wordRibbon(const Step& step, const BuiltDesign& built, GuideUnits unit
   for (const RibbonNeed& ribbon : built.ribbons) {
     if (ribbon.extra != step.extra) continue;
     words.sentences.append(
-        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
-            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+        GuideTr::tr("Cut %1.", "a length of ribbon")
+            .arg(ribbonWords(ribbon.length, ribbon.width, ribbon.extra, built, units)));
     words.sentences.append(roundWords(ribbon, built));
   }
   return words;
@@ -234,8 +247,8 @@ StepWords wordPull(const Step& step, const BuiltDesign& built, GuideUnits units)
     if (ribbon.extra != step.extra || !ribbon.pull) continue;
     const RibbonPull& pull = *ribbon.pull;
     words.sentences.append(
-        GuideTr::tr("Cut %1 of ribbon, %2 wide.")
-            .arg(guideLength(ribbon.length, units), guideLength(ribbon.width, units)));
+        GuideTr::tr("Cut %1.", "a length of ribbon")
+            .arg(ribbonWords(ribbon.length, ribbon.width, ribbon.extra, built, units)));
     words.sentences.append(
         (pull.holes == 2 ? GuideTr::tr("Thread one end through each hole of “%1” from outside, "
                                        "until the loop stands out %2.")
@@ -301,6 +314,19 @@ StepWords wordsOf(const Step& step, const BuiltDesign& built, GuideUnits units) 
 }
 
 }  // namespace
+
+bool isColoured(const Card& card) { return card.colours != CardColours(); }
+
+QString ribbonWords(Length length, Length width, int extra, const BuiltDesign& built,
+                    GuideUnits units) {
+  const std::optional<Colour> colour =
+      built.design.extras.at(static_cast<std::size_t>(extra)).card.colours.face;
+  const QString extent = guideLength(length, units);
+  const QString wide = guideLength(width, units);
+  return colour ? GuideTr::tr("%1 of ribbon, %2 wide, %3", "length, width, colour")
+                      .arg(extent, wide, colourName(*colour))
+                : GuideTr::tr("%1 of ribbon, %2 wide").arg(extent, wide);
+}
 
 StepWords wordExtra(const Step& step, const BuiltDesign& built, GuideUnits units) {
   StepWords words = wordsOf(step, built, units);

@@ -7,6 +7,7 @@
 #include "bridge/decode_picture.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
+#include "drawing/in_black.h"
 #include "drawing/svg_writer.h"
 #include "drawing/xml_text.h"
 #include "guide/make_guide.h"
@@ -105,8 +106,6 @@ QString formLook(const GuideForm& form) {
   look += darkWords(lookOf(form));
   if (form.black)
     look += QStringLiteral(
-        "svg { filter: grayscale(1) contrast(1.2); }\n"
-        "svg .printed { display: none; }\n"
         "img { filter: grayscale(1); }\n"
         "body, h2, .checks, .detail, .facts { color: #000; }\n"
         ".care { border-color: #000; }\n"
@@ -128,6 +127,10 @@ QString inlineSvg(const Drawing& drawing, const QString& title, const Wording& w
   svg.replace(size, QStringLiteral("<svg\\1 role=\"img\""));
   return QStringLiteral("<figure%1>").arg(QLatin1String(look)) + svg +
          QStringLiteral("</figure>\n");
+}
+
+Drawing inForm(Drawing drawing, const GuideForm& form) {
+  return form.black ? inBlack(std::move(drawing)) : drawing;
 }
 
 QString photoFigure(const std::optional<GuidePhoto>& shown) {
@@ -161,15 +164,15 @@ QString heading(const QString& words) {
 }
 
 QString head(const GuideWords& words, const BuiltDesign& built, const GuidePhotos& photos,
-             const Wording& wording) {
+             const Wording& wording, const GuideForm& form) {
   QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
   for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
     if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
   if (!words.notes.isEmpty()) out += QStringLiteral("<p>%1</p>\n").arg(escaped(words.notes));
   return out +
-         inlineSvg(finishedFigure(built, {120, 80}), GuideTr::tr("The finished piece"), wording,
-                   " class=\"finished\"") +
+         inlineSvg(inForm(finishedFigure(built, {120, 80}), form),
+                   GuideTr::tr("The finished piece"), wording, " class=\"finished\"") +
          photoFigure(photos.finished);
 }
 
@@ -209,8 +212,13 @@ QString stepText(int number, const StepWords& words, const std::optional<GuidePh
 class StepsHtml {
  public:
   StepsHtml(const BuiltDesign& built, const Guide& guide, const GuideWords& words,
-            const GuidePhotos& photos, const Wording& wording)
-      : built_(built), guide_(guide), words_(words), photos_(photos), wording_(wording) {}
+            const GuidePhotos& photos, const Wording& wording, const GuideForm& form)
+      : built_(built),
+        guide_(guide),
+        words_(words),
+        photos_(photos),
+        wording_(wording),
+        form_(form) {}
 
   QString write() const {
     QString out;
@@ -236,14 +244,15 @@ class StepsHtml {
 
   [[nodiscard]] QString cellOf(std::size_t step) const {
     return QStringLiteral("<article>\n") +
-           inlineSvg(guideFigure(built_, guide_.steps[step], kCell), pictureTitle(step), wording_) +
+           inlineSvg(inForm(guideFigure(built_, guide_.steps[step], kCell), form_),
+                     pictureTitle(step), wording_) +
            text(step) + QStringLiteral("</article>\n");
   }
 
   [[nodiscard]] QString mapOf(const GuidePart& part) const {
     QString out = QStringLiteral("<section class=\"map\">\n") +
-                  inlineSvg(partMap(built_, guide_, part, kMap, wording_), pictureTitle(part.first),
-                            wording_) +
+                  inlineSvg(inForm(partMap(built_, guide_, part, kMap, wording_), form_),
+                            pictureTitle(part.first), wording_) +
                   QStringLiteral("<div>\n");
     for (std::size_t i = part.first; i < part.first + part.count; ++i)
       out += QStringLiteral("<article>\n") + text(i) + QStringLiteral("</article>\n");
@@ -255,6 +264,7 @@ class StepsHtml {
   const GuideWords& words_;
   const GuidePhotos& photos_;
   const Wording& wording_;
+  const GuideForm& form_;
 };
 
 }  // namespace
@@ -272,10 +282,10 @@ QByteArray guideHtml(const BuiltDesign& built, GuideUnits units, const QString& 
          QLatin1String(kLook) + formLook(form) +
          QStringLiteral("</style>\n</head>\n<body>\n<main>\n");
   const GuidePhotos photos(guide, built);
-  out += head(words, built, photos, wording);
+  out += head(words, built, photos, wording, form);
   out += needed(words);
   out += heading(stepsHeading()) + QStringLiteral("<div class=\"steps\">\n") +
-         StepsHtml(built, guide, words, photos, wording).write() + QStringLiteral("</div>\n");
+         StepsHtml(built, guide, words, photos, wording, form).write() + QStringLiteral("</div>\n");
   if (!note.lines.isEmpty()) out += heading(note.heading) + list(note.lines);
   out += QStringLiteral("</main>\n</body>\n</html>\n");
   return out.toUtf8();

@@ -14,7 +14,7 @@ namespace creasewright {
 
 namespace {
 
-/// A sheet of something else than the box's card, by its name.
+/// A sheet of something else than the box's card, or of card with a colour, by its name.
 QString otherCardWords(const Supply& supply, const BuiltPiece& piece, GuideUnits units) {
   return GuideTr::tr("%n sheet(s) of %1, %2, for the piece “%3”", "", supply.quantity)
       .arg(cardName(piece.card), guideSize({supply.width, supply.height}, units),
@@ -28,7 +28,8 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
       const QString size = guideSize({supply.width, supply.height}, units);
       if (supply.piece >= 0) {
         const BuiltPiece& piece = built.pieces.at(static_cast<std::size_t>(supply.piece));
-        if (piece.card != built.design.card) return otherCardWords(supply, piece, units);
+        if (piece.card != built.design.card || isColoured(piece.card))
+          return otherCardWords(supply, piece, units);
       }
       if (guide.pieces.size() < 2 || supply.piece < 0)
         return GuideTr::tr("%n sheet(s) of card, %1", "", supply.quantity).arg(size);
@@ -45,13 +46,7 @@ QString supplyWords(const Supply& supply, const Guide& guide, const BuiltDesign&
       return GuideTr::tr("%n foam dot(s), %1 thick", "", supply.quantity)
           .arg(guideLength(supply.width, units));
     case SupplyKind::Ribbon:
-      if (supply.colour) {
-        return GuideTr::tr("%1 of ribbon, %2 wide, %3")
-            .arg(guideLength(supply.length, units), guideLength(supply.width, units),
-                 colourName(*supply.colour));
-      }
-      return GuideTr::tr("%1 of ribbon, %2 wide")
-          .arg(guideLength(supply.length, units), guideLength(supply.width, units));
+      return ribbonWords(supply.length, supply.width, supply.extra, built, units);
   }
   return {};
 }

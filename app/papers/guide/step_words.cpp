@@ -37,7 +37,7 @@ StepWords wordTrim(const Step& step, const Guide& guide, const BuiltDesign& buil
   else
     words.title = GuideTr::tr("Cut the sheet");
   const BuiltPiece& cut = pieceOf(step, built);
-  if (cut.card == built.design.card) {
+  if (cut.card == built.design.card && !isColoured(cut.card)) {
     words.sentences.append(
         GuideTr::tr("Trim %n sheet(s) of card to %1.", "", piece.count).arg(size));
   } else {
@@ -233,7 +233,7 @@ StepWords sentencesOf(const Step& step, const Guide& guide, const BuiltDesign& b
     case StepCode::CutTapers:
     case StepCode::CutNotches:
     case StepCode::CutCurves:
-      return wordCuts(step);
+      return wordCuts(step, pieceOf(step, built));
   }
   return {};
 }

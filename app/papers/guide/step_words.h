@@ -10,7 +10,14 @@ StepWords wordStep(const Step& step, const Guide& guide, const BuiltDesign& buil
                    GuideUnits units);
 
 /// Sentences of the cut steps.
-StepWords wordCuts(const Step& step);
+/// Whether a card is told by its colour.
+bool isColoured(const Card& card);
+
+/// `440 mm of ribbon, 6 mm wide, plum`; `extra` is whose ribbon it is.
+QString ribbonWords(Length length, Length width, int extra, const BuiltDesign& built,
+                    GuideUnits units);
+
+StepWords wordCuts(const Step& step, const BuiltPiece& piece);
 
 /// The sheet lies with its other face up from here on.
 QString turnSentence();

@@ -35,8 +35,16 @@ std::string cardWords(const Card& card) {
     return labelText({"card", {name, card.caliper}, {}}, Unit::Millimetre).toStdString();
   const auto grams = static_cast<std::int64_t>(std::lround(card.grammage));
   const auto pounds = static_cast<std::int64_t>(std::lround(coverPounds(card.grammage)));
-  return labelText({"card-weight", {name, grams, pounds, card.caliper}, {}}, Unit::Millimetre)
-      .toStdString();
+  // A name that tells a weight tells it once.
+  const auto named = [&card](const char* unit) {
+    return card.name.find(unit) != std::string::npos;
+  };
+  Label words{"card-weight", {name, grams, pounds, card.caliper}, {}};
+  if (named("g/m"))
+    words = {"card-pounds", {name, pounds, card.caliper}, {}};
+  else if (named(" lb"))
+    words = {"card-grams", {name, grams, card.caliper}, {}};
+  return labelText(words, Unit::Millimetre).toStdString();
 }
 
 std::vector<std::string> panelNames(const Net& net) {

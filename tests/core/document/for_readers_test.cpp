@@ -98,5 +98,24 @@ TEST(ForReaders, CardIsTheOneMostLikeIt) {
   EXPECT_EQ(cardFor(*findCard("grey-board-1.5mm"), Readers::Inch).id, "grey-board-1.5mm");
 }
 
+/// Ribbon of 15 mm is sold as 5/8 in, though 9/16 in is nearer (a public ribbon width guide).
+TEST(ForReaders, RibbonIsOfTheWidthThatIsSoldThere) {
+  Design design = asItComes(**findStyle("two-piece-box"));
+  design.grid = ToolGrid::millimetre();
+  design.extras = {standardExtra(**findExtraKind("ribbon"), design.card)};
+  for (const auto& [metric, inch] : {std::pair{3, Length::inches(1, 8)},
+                                     {6, Length::inches(1, 4)},
+                                     {9, Length::inches(3, 8)},
+                                     {15, Length::inches(5, 8)},
+                                     {22, Length::inches(7, 8)},
+                                     {50, Length::inches(2)}}) {
+    design.extras[0].parameters.set("width", Length::mm(metric));
+    const Design there = forReaders(design, Readers::Inch);
+    EXPECT_EQ(there.extras[0].parameters.length("width"), inch) << metric;
+    EXPECT_EQ(forReaders(there, Readers::Metric).extras[0].parameters.length("width"),
+              Length::mm(metric));
+  }
+}
+
 }  // namespace
 }  // namespace creasewright::testing

@@ -208,16 +208,5 @@ TEST(FoldPatterns, EdgesShowOnEveryPattern) {
   EXPECT_GE(cased, 1);
 }
 
-TEST(FoldPatterns, WithoutThemPapersHaveTheirMeanColours) {
-  CardColours card = *withPattern(*parseCardColours("plum/cream"), "dots");
-  std::vector<PanelLook> looks{{card}};
-  EXPECT_EQ(withoutPatterns(looks)[0].colours.face, meanColour(*card.pattern));
-  EXPECT_EQ(withoutPatterns(looks)[0].colours.back, parseColour("cream").value());
-  looks[0].colours.patternBehind = true;
-  EXPECT_EQ(withoutPatterns(looks)[0].colours.face, parseColour("plum").value());
-  EXPECT_EQ(withoutPatterns(looks)[0].colours.back, meanColour(*card.pattern));
-  EXPECT_FALSE(withoutPatterns(looks)[0].colours.pattern);
-}
-
 }  // namespace
 }  // namespace creasewright

@@ -6,8 +6,10 @@
 #include "core/laws/random_design.h"
 #include "document/paper_way.h"
 #include "drawing/arrange.h"
+#include "drawing/role.h"
 #include "pages/printed_part.h"
 #include "pages/template_pages.h"
+#include "patterns/pattern.h"
 #include "support/random.h"
 #include "units/millimetres.h"
 #include "units/paper.h"
@@ -361,6 +363,106 @@ TEST(PrintedPapers, AStampedBlankKeepsItsPlate) {
     }));
   }
   EXPECT_EQ(plates, 1);
+}
+
+/// Ratio of two colours by its definition (WCAG 2.1), apart from the library's.
+double ratioOf(Colour a, Colour b) {
+  const auto light = [](Colour c) {
+    const auto linear = [](int part) {
+      const double value = part / 255.0;
+      return value <= 0.04045 ? value / 12.92 : std::pow((value + 0.055) / 1.055, 2.4);
+    };
+    return 0.2126 * linear(c.red) + 0.7152 * linear(c.green) + 0.0722 * linear(c.blue) + 0.05;
+  };
+  const auto [dark, bright] = std::minmax({light(a), light(b)});
+  return bright / dark;
+}
+
+/// What is seen at a place of a page but for the lines themselves: the last fill there, then what
+/// is laid under lines.
+Colour seenAt(const Drawing& page, Point at) {
+  Colour seen{0xFF, 0xFF, 0xFF};
+  for (const PathItem& item : page.paths)
+    if (item.role == Role::Face && item.filled && inside(item.rings, at)) seen = fillColour(item);
+  for (const PathItem& item : page.paths) {
+    if (item.role != Role::Edge) continue;
+    const double reach = roleStyle(Role::Edge).width * item.width / 2;
+    for (const Polygon& ring : item.rings) {
+      bool covered = item.filled && inside({ring}, at);
+      for (std::size_t i = 0; i + (item.closed ? 0 : 1) < ring.size(); ++i)
+        covered =
+            covered ||
+            (!item.filled && distanceToSegment(at, {ring[i], ring[(i + 1) % ring.size()]}) < reach);
+      if (covered) seen = item.colour.value_or(roleStyle(Role::Edge).colour);
+    }
+  }
+  return seen;
+}
+
+/// Places beside a page's lines where they are hard to see, of `judged` that are looked at.
+int hardToSee(const Drawing& page, int& judged) {
+  int hard = 0;
+  for (const PathItem& item : page.paths) {
+    if (item.filled || item.role == Role::Face || item.role == Role::Edge ||
+        item.role == Role::Legend)
+      continue;
+    const Colour line = item.colour.value_or(styleOf(item).colour);
+    const double beside = styleOf(item).width * item.width / 2 + 0.05;
+    for (const Polygon& ring : item.rings)
+      for (std::size_t i = 0; i + (item.closed ? 0 : 1) < ring.size(); ++i) {
+        const Point a = ring[i];
+        const Point b = ring[(i + 1) % ring.size()];
+        if (distance(a, b) < 0.5) continue;
+        const Point out = turnLeft(unit(b - a)) * beside;
+        for (const double share : {0.31, 0.77})
+          for (const Point side : {out, out * -1.0}) {
+            ++judged;
+            hard += ratioOf(line, seenAt(page, a + (b - a) * share + side)) < 3 ? 1 : 0;
+          }
+      }
+  }
+  return hard;
+}
+
+/// Law: on card of every own colour, and on every pattern, cuts, folds, marks and the circles of
+/// tiles stand out from what lies beside them by 3 to 1 (WCAG 2.1, 1.4.11), in colour and in greys.
+TEST(PrintedPapers, LinesAreReadableOnEveryColourAndPattern) {
+  Design design = newDesign("two-piece-box", parseProduct("box:150x120x60mm").value(),
+                            cards().front(), Ease::Easy, ToolGrid::millimetre())
+                      .value();
+  int judged = 0;
+  const auto judge = [&](const std::string& name) {
+    const BuiltDesign built = build(design).value();
+    for (const bool black : {false, true})
+      for (const Drawing& page :
+           printed(built, {.sides = PrintedSides::Both, .black = black}, *findPaper("a4")))
+        EXPECT_EQ(hardToSee(page, judged), 0) << name << (black ? " in greys" : "");
+  };
+  for (const NamedColour& own : namedColours()) {
+    design.card.colours = {};
+    design.card.colours.face = design.card.colours.back = own.colour;
+    judge(std::string(own.id));
+  }
+  for (const PatternKind& kind : patterns()) {
+    design.card.colours = {};
+    design.card.colours.pattern = usualPaper(kind);
+    judge(std::string(kind.id));
+  }
+  EXPECT_GT(judged, 20'000);
+}
+
+TEST(PrintedPapers, ForAPrinterWithoutColoursAllIsGrey) {
+  const auto built = colouredDesign(**findStyle("two-piece-box"), "sage/plum");
+  ASSERT_TRUE(built);
+  const auto isGrey = [](Colour c) { return c.red == c.green && c.green == c.blue; };
+  for (const Drawing& page : printed(*built, {.black = true})) {
+    for (const PathItem& item : page.paths) {
+      EXPECT_TRUE(item.colour.has_value());
+      EXPECT_TRUE(!item.filled || isGrey(fillColour(item)));
+      EXPECT_TRUE(isGrey(item.colour.value_or(Colour{1, 0, 0})));
+    }
+    for (const TextItem& text : page.texts) EXPECT_TRUE(isGrey(textColour(text)));
+  }
 }
 
 }  // namespace

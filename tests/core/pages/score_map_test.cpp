@@ -6,6 +6,7 @@
 
 #include <gtest/gtest.h>
 
+#include "drawing/contrast.h"
 #include "guide/make_guide.h"
 #include "styles/registry.h"
 
@@ -99,6 +100,33 @@ TEST(ScoreMap, NumbersLinesFromTheFence) {
     EXPECT_EQ(rings[i].second, std::to_string(i + 1));
     EXPECT_NEAR(rings[i].first, readings[i].first, 1e-6);
     EXPECT_GT(readings[i].second, i > 0 ? readings[i - 1].second : 0);
+  }
+}
+
+/// The sheet is in the colour of the side that is up, as pale as its lines need.
+TEST(ScoreMap, TheSheetIsInTheColourOfTheCard) {
+  Design design;
+  design.styleId = "framed-tray";
+  design.parameters = standardParameters(**findStyle("framed-tray"));
+  for (const char* name : {"plum", "black", "cream", "teal"}) {
+    const Colour card = parseColour(name).value();
+    design.card.colours.face = design.card.colours.back = card;
+    const BuiltDesign built = build(design).value();
+    const Guide guide = makeGuide(built);
+    std::vector<const Step*> steps;
+    for (const Step& step : guide.steps)
+      if (!step.settings.empty()) steps.push_back(&step);
+    const Drawing map = scoreMap(built.pieces.front(), steps, {120, 120}, inMm);
+    const auto sheet = std::ranges::find(map.paths, Role::Face, &PathItem::role);
+    ASSERT_NE(sheet, map.paths.end());
+    ASSERT_TRUE(sheet->colour) << name;
+    // White mixed in equally: what is missing to white stays in proportion.
+    const double share = (255.0 - sheet->colour->red) / (255 - card.red);
+    EXPECT_LE(share, 1.01) << name;
+    EXPECT_NEAR(255.0 - sheet->colour->green, (255 - card.green) * share, 1.5) << name;
+    EXPECT_NEAR(255.0 - sheet->colour->blue, (255 - card.blue) * share, 1.5) << name;
+    for (const Role role : {Role::Valley, Role::Mountain})
+      EXPECT_GE(contrast(roleStyle(role).colour, *sheet->colour), 2.95) << name;
   }
 }
 

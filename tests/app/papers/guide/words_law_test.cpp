@@ -342,13 +342,14 @@ void expectFreeScores(const Spoken& piece) {
 
 void expectCuts(const Spoken& piece) {
   const CutPlan plan = planCuts(piece.net(), piece.built.flat, piece.built.waste);
-  const std::map<CutKind, const char*> words{{CutKind::Opening, "Cut out (\\d+) opening"},
-                                             {CutKind::Slit, "Cut (\\d+) slit"},
-                                             {CutKind::Straight, "Make (\\d+) straight cut"},
-                                             {CutKind::Mitre, "Make (\\d+) slanting cuts?, each"},
-                                             {CutKind::Taper, "Make (\\d+) slanting cuts?, so"},
-                                             {CutKind::Notch, "Cut off (\\d+) small corner"},
-                                             {CutKind::Curve, "Make (\\d+) curved cut"}};
+  const std::map<CutKind, const char*> words{
+      {CutKind::Opening, "Cut out (\\d+) opening"},
+      {CutKind::Slit, "Cut (\\d+) slit"},
+      {CutKind::Straight, "Make (\\d+) straight cut"},
+      {CutKind::Mitre, "Make (\\d+) slanting cuts?, each"},
+      {CutKind::Taper, "Make (\\d+) slanting cuts?, so"},
+      {CutKind::Notch, "(?:Cut off|Make) (\\d+) (?:small corner|slanting cuts?; two meet)"},
+      {CutKind::Curve, "Make (\\d+) curved cut"}};
   const QStringList said = piece.sentences([](const Step& step) { return !step.cuts.empty(); });
   Told planned;
   for (const auto& [kind, expression] : words) {
