@@ -89,6 +89,7 @@ Colour textColour(const TextItem& text) {
 
 Colour fillColour(const PathItem& item) {
   if (item.role == Role::Face) return faceColour(item.light, item.surface, item.colour);
+  if (item.role == Role::Sheet && item.colour) return *item.colour;
   return item.like.value_or(item.role) == Role::Waste ? kTint : styleOf(item).colour;
 }
 

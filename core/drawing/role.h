@@ -27,8 +27,8 @@ const RoleStyle& styleOf(const PathItem& item);
 /// White, or the colour of the text's role or of the one it is like.
 Colour textColour(const TextItem& text);
 
-/// What a filled item is filled with: a face by its light, waste by a light tint, else the colour
-/// of its lines.
+/// What a filled item is filled with: a face by its light, waste by a light tint, a sheet by its
+/// own colour, else the colour of its lines.
 Colour fillColour(const PathItem& item);
 
 /// How much black lies over a picture on a face, 0 to 1: what its light leaves of white.

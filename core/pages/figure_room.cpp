@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "drawing/arrange.h"
 #include "drawing/set_words.h"
 
 namespace creasewright {
@@ -13,9 +14,7 @@ double scaleInto(double width, double height, const FigureRoom& room) {
 Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
   if (drawing.width <= 0 || drawing.height <= 0) return drawing;
   const double scale = scaleInto(drawing.width, drawing.height, room);
-  for (PathItem& item : drawing.paths)
-    for (Polygon& ring : item.rings)
-      for (Point& p : ring) p = p * scale;
+  for (PathItem& item : drawing.paths) carry(item, [scale](Point p) { return p * scale; });
   for (TextItem& text : drawing.texts) {
     carry(text, PlaneMap{{}, {scale, 0}, {0, scale}});
     if (text.plane) continue;
