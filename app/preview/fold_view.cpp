@@ -9,6 +9,7 @@
 #include <QTouchEvent>
 #include <QWheelEvent>
 #include <algorithm>
+#include <array>
 #include <cmath>
 #include <utility>
 
@@ -191,17 +192,12 @@ void FoldView::paintEvent(QPaintEvent*) {
 }
 
 bool FoldView::event(QEvent* event) {
-  switch (event->type()) {
-    case QEvent::TouchBegin:
-    case QEvent::TouchUpdate:
-    case QEvent::TouchEnd:
-    case QEvent::TouchCancel:
-      touch(*static_cast<QTouchEvent*>(event));
-      event->accept();
-      return true;
-    default:
-      return QWidget::event(event);
-  }
+  constexpr std::array kTouches{QEvent::TouchBegin, QEvent::TouchUpdate, QEvent::TouchEnd,
+                                QEvent::TouchCancel};
+  if (std::ranges::find(kTouches, event->type()) == kTouches.end()) return QWidget::event(event);
+  touch(*static_cast<QTouchEvent*>(event));
+  event->accept();
+  return true;
 }
 
 /// One finger turns, two come closer or go away; a tap is a click.
