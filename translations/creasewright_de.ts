@@ -271,10 +271,6 @@
         <translation>Einheit der gedruckten Maße</translation>
     </message>
     <message>
-        <source>draw the folded box, not the net (PNG, SVG)</source>
-        <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG)</translation>
-    </message>
-    <message>
         <source>write the illustrated guide</source>
         <translation>die bebilderte Anleitung schreiben</translation>
     </message>
@@ -402,10 +398,6 @@
         <source> or .</source>
         <comment>between file endings</comment>
         <translation> oder .</translation>
-    </message>
-    <message>
-        <source>--folded: Only a PNG or SVG can show the folded box. Choose such an ending.</source>
-        <translation>--folded: Nur PNG oder SVG können die gefaltete Schachtel zeigen. Eine solche Endung wählen.</translation>
     </message>
     <message>
         <source>--units: “%1” is no unit here. Write in or mm.</source>
@@ -1135,6 +1127,54 @@
         <source>printed papers for a printer without colours</source>
         <translation>gedruckte Papiere für einen Drucker ohne Farben</translation>
     </message>
+    <message>
+        <source>--open: Only the finished box can be opened. Leave out --stage.</source>
+        <translation>--open: Nur die fertige Schachtel lässt sich öffnen. --stage weglassen.</translation>
+    </message>
+    <message>
+        <source>--pixels: A page has no pixels. Choose its size with --paper, such as a3.</source>
+        <translation>--pixels: Eine Seite hat keine Pixel. Ihre Größe mit --paper wählen, etwa a3.</translation>
+    </message>
+    <message>
+        <source>--pixels: “%1” is no size of a picture. Write its width and height, such as 1600x1200, or its longer side, each from %2 to %3.</source>
+        <translation>--pixels: „%1“ ist keine Größe eines Bildes. Breite und Höhe angeben, etwa 1600x1200, oder die längere Seite, jede von %2 bis %3.</translation>
+    </message>
+    <message>
+        <source>draw the folded box, not the net (PNG, SVG, PDF)</source>
+        <translation>die gefaltete Schachtel zeichnen, nicht das Netz (PNG, SVG, PDF)</translation>
+    </message>
+    <message>
+        <source>from where the folded box is seen; degrees, such as -30,35</source>
+        <translation>von wo die gefaltete Schachtel zu sehen ist; Grad, etwa -30,35</translation>
+    </message>
+    <message>
+        <source>the folded box after so many stages of the strip under it, 0 for flat</source>
+        <translation>die gefaltete Schachtel nach so vielen Schritten der Leiste unter ihr, 0 für flach</translation>
+    </message>
+    <message>
+        <source>size of the picture of the folded box (PNG, SVG)</source>
+        <translation>Größe des Bildes der gefalteten Schachtel (PNG, SVG)</translation>
+    </message>
+    <message>
+        <source>what the folded box stands on: nothing, or a colour as of card</source>
+        <translation>worauf die gefaltete Schachtel steht: nichts, oder eine Farbe wie für Karton</translation>
+    </message>
+    <message>
+        <source>--folded: Only a PNG, SVG or PDF can show the folded box. Choose such an ending.</source>
+        <translation>--folded: Nur PNG, SVG oder PDF können die gefaltete Schachtel zeigen. Eine solche Endung wählen.</translation>
+    </message>
+    <message>
+        <source>%1: Only a picture of the folded box has that. Add --folded.</source>
+        <translation>%1: Nur ein Bild der gefalteten Schachtel hat das. --folded hinzufügen.</translation>
+    </message>
+    <message>
+        <source>--view: “%1” is no view. Write one of %2, or the degrees of turn and tilt, such as -30,35, up to 360 and %3.</source>
+        <translation>--view: „%1“ ist keine Ansicht. Eine von %2 angeben, oder Drehung und Neigung in Grad, etwa -30,35, bis 360 und %3.</translation>
+    </message>
+    <message>
+        <source>--stage: “%1” is no stage here. Write 0 for flat to %2 for finished.</source>
+        <translation>--stage: „%1“ ist hier kein Schritt. 0 für flach bis %2 für fertig angeben.</translation>
+    </message>
 </context>
 <context>
     <name>colours</name>
@@ -1637,22 +1677,6 @@
         <translation>Zum Ansehen, nicht zum Messen.</translation>
     </message>
     <message>
-        <source>Picture of the folded piece as PNG</source>
-        <translation>Bild des gefalteten Teils als PNG</translation>
-    </message>
-    <message>
-        <source>For a notice or a hand-out.</source>
-        <translation>Für einen Aushang oder ein Arbeitsblatt.</translation>
-    </message>
-    <message>
-        <source>Picture of the folded piece as SVG</source>
-        <translation>Bild des gefalteten Teils als SVG</translation>
-    </message>
-    <message>
-        <source>The same as lines and areas, sharp at any size.</source>
-        <translation>Dasselbe als Linien und Flächen, in jeder Größe scharf.</translation>
-    </message>
-    <message>
         <source>Everything as JSON</source>
         <translation>Alles als JSON</translation>
     </message>
@@ -1907,14 +1931,6 @@
     <message>
         <source>Fold stage</source>
         <translation>Faltphase</translation>
-    </message>
-    <message>
-        <source>Flat</source>
-        <translation>Flach</translation>
-    </message>
-    <message>
-        <source>Stage %1 of %2: %3</source>
-        <translation>Faltphase %1 von %2: %3</translation>
     </message>
     <message>
         <source>Fold it before my eyes</source>
@@ -2838,6 +2854,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>Printed papers…</source>
         <translation>Bedruckte Papiere …</translation>
     </message>
+    <message>
+        <source>Save a picture…</source>
+        <translation>Bild speichern …</translation>
+    </message>
 </context>
 <context>
     <name>creasewright::ParameterRows</name>
@@ -2987,6 +3007,109 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>words of a photo</source>
         <translation>Worte zu einem Foto</translation>
+    </message>
+</context>
+<context>
+    <name>creasewright::PictureDialog</name>
+    <message>
+        <source>Width in pixels</source>
+        <translation>Breite in Pixeln</translation>
+    </message>
+    <message>
+        <source>Height in pixels</source>
+        <translation>Höhe in Pixeln</translation>
+    </message>
+    <message>
+        <source>Transparent</source>
+        <translation>Durchsichtig</translation>
+    </message>
+    <message>
+        <source>Save a picture</source>
+        <translation>Bild speichern</translation>
+    </message>
+    <message>
+        <source>PNG, of pixels</source>
+        <translation>PNG, aus Pixeln</translation>
+    </message>
+    <message>
+        <source>SVG, sharp at any size</source>
+        <translation>SVG, in jeder Größe scharf</translation>
+    </message>
+    <message>
+        <source>PDF, a poster on one page</source>
+        <translation>PDF, ein Plakat auf einer Seite</translation>
+    </message>
+    <message>
+        <source>Ground</source>
+        <translation>Grund</translation>
+    </message>
+    <message>
+        <source>File</source>
+        <translation>Datei</translation>
+    </message>
+    <message>
+        <source>Shown</source>
+        <translation>Zu sehen</translation>
+    </message>
+    <message>
+        <source>Opened</source>
+        <translation>Geöffnet</translation>
+    </message>
+    <message>
+        <source>Seen</source>
+        <translation>Ansicht</translation>
+    </message>
+    <message>
+        <source>Pixels</source>
+        <translation>Pixel</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papier</translation>
+    </message>
+    <message>
+        <source>The picture as it will be</source>
+        <translation>Das Bild, wie es wird</translation>
+    </message>
+    <message>
+        <source>Save…</source>
+        <translation>Speichern …</translation>
+    </message>
+    <message>
+        <source>Close</source>
+        <translation>Schließen</translation>
+    </message>
+    <message>
+        <source>As seen now</source>
+        <translation>Wie gerade zu sehen</translation>
+    </message>
+    <message>
+        <source>Finished</source>
+        <translation>Fertig</translation>
+    </message>
+    <message>
+        <source>From the front</source>
+        <translation>Von vorn</translation>
+    </message>
+    <message>
+        <source>From above</source>
+        <translation>Von oben</translation>
+    </message>
+    <message>
+        <source>Three-quarter view</source>
+        <translation>Schräg von vorn</translation>
+    </message>
+    <message>
+        <source>Closed</source>
+        <translation>Geschlossen</translation>
+    </message>
+    <message>
+        <source>Ajar</source>
+        <translation>Ein wenig offen</translation>
+    </message>
+    <message>
+        <source>Open</source>
+        <translation>Offen</translation>
     </message>
 </context>
 <context>
@@ -8227,6 +8350,21 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>Colour (sage/cream)</source>
         <translation>Farbe (sage/cream)</translation>
+    </message>
+</context>
+<context>
+    <name>strip</name>
+    <message>
+        <source>Stage %1 of %2: %3</source>
+        <translation>Faltphase %1 von %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, stage %2 of %3: %4</source>
+        <translation>%1, Faltphase %2 von %3: %4</translation>
+    </message>
+    <message>
+        <source>Flat</source>
+        <translation>Flach</translation>
     </message>
 </context>
 <context>

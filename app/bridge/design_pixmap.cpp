@@ -13,8 +13,11 @@ QImage designImage(const BuiltDesign& built, DesignView view, QSize size, double
   image.setDevicePixelRatio(devicePixelRatio);
   image.fill(Qt::transparent);
   const bool folded = view != DesignView::Net;
-  PictureOptions shown{
-      .extra = kNoExtras, .folded = folded, .dimensions = false, .hatching = false};
+  PictureOptions shown{.extra = kNoExtras,
+                       .folded = folded,
+                       .shadow = folded,
+                       .dimensions = false,
+                       .hatching = false};
   if (view == DesignView::Ajar) shown.gift = {.opening = kAjar, .bottom = true};
   if (view == DesignView::Finished) shown.gift.opening = Gift(built).telling();
   const Drawing drawing = pictureOf(built, shown);

@@ -3,7 +3,9 @@
 #include <QPainterPath>
 #include <algorithm>
 #include <optional>
+#include <string_view>
 
+#include "base/shade_png.h"
 #include "bridge/decode_picture.h"
 #include "bridge/paint_words.h"
 #include "bridge/picture_fill.h"
@@ -108,11 +110,19 @@ void paintPath(QPainter& painter, const PathItem& item, double thinnest, const P
     painter.fillPath(path, QColor::fromRgbF(0, 0, 0, static_cast<float>(shade)));
 }
 
+/// Pictures lie on the sheet and under everything else.
+constexpr Role kAfterPictures = Role::Face;
+
 /// As fine as a printer shows it, and no finer.
 void paintPicture(QPainter& painter, const PictureItem& item, const PaintLook& look) {
   constexpr double kPixelsPerMm = 220 / 25.4;
   const double longest = std::max(item.width, item.height) * kPixelsPerMm;
-  const QImage image = keptPicture(item.file, std::max(1, static_cast<int>(longest)));
+  const std::string_view bytes = item.file.bytes();
+  const QImage image =
+      isShadePng(bytes)
+          ? QImage::fromData(QByteArrayView(bytes.data(), static_cast<qsizetype>(bytes.size())),
+                             "PNG")
+          : keptPicture(item.file, std::max(1, static_cast<int>(longest)));
   if (image.isNull()) return;
   painter.save();
   painter.setRenderHint(QPainter::SmoothPixmapTransform);
@@ -155,8 +165,9 @@ void paintDrawing(QPainter& painter, const Drawing& coloured, const Wording& wor
   painter.translate(0, -drawing.height);
   const double thinnest = options.thinnest / options.scale;
   WordsPainter words(painter.device());
-  for (const PictureItem& item : drawing.pictures) paintPicture(painter, item, options.look);
   for (const Role role : paintOrder()) {
+    if (role == kAfterPictures)
+      for (const PictureItem& item : drawing.pictures) paintPicture(painter, item, options.look);
     if (options.hidden.contains(role)) continue;
     for (const PathItem& item : drawing.paths)
       if (item.role == role) paintPath(painter, item, thinnest, options.look);

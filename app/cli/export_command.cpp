@@ -14,6 +14,8 @@
 #include "base/excerpt.h"
 #include "bridge/label_text.h"
 #include "bridge/text.h"
+#include "cli/choice_names.h"
+#include "cli/folded_argument.h"
 #include "cli/names_argument.h"
 #include "cli/output.h"
 #include "cli/output_argument.h"
@@ -21,7 +23,6 @@
 #include "cli/size_argument.h"
 #include "document/design_units.h"
 #include "pages/calibration_page.h"
-#include "pages/opening.h"
 #include "pages/print_correction.h"
 #include "papers/template/export.h"
 #include "units/length_text.h"
@@ -49,11 +50,10 @@ struct ExportOptions {
   std::string sheet;
   std::string bleed;
   std::string side;
-  std::string open;
   bool noCuts = false;
   bool black = false;
   bool outlines = false;
-  bool folded = false;
+  FoldedOptions picture;
 };
 
 struct ScoreName {
@@ -64,13 +64,6 @@ struct ScoreName {
 constexpr std::array kScoreForms{ScoreName{"lines", ScoreForm::Line},
                                  ScoreName{"dashes", ScoreForm::Dashes},
                                  ScoreName{"perforation", ScoreForm::Perforation}};
-
-/// Of score forms, template kinds or printed sides.
-QString namesOf(const auto& all, const QString& between) {
-  QStringList names;
-  for (const auto& each : all) names.append(text(each.name));
-  return names.join(between);
-}
 
 struct KindName {
   std::string_view name;
@@ -115,7 +108,7 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
        {"--sheet", !options.sheet.empty()},
        {"--outlines", options.outlines}}};
   for (const auto& [name, there] : asked)
-    if (there && (!machine || options.folded))
+    if (there && (!machine || options.picture.folded))
       return Cli::tr("%1: Only a net as SVG or DXF is made for a machine.").arg(text(name));
   if (!options.scores.empty() &&
       std::ranges::find(kScoreForms, options.scores, &ScoreName::name) == kScoreForms.end())
@@ -123,42 +116,6 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
         .arg(shown(options.scores), namesOf(kScoreForms, QStringLiteral(", ")));
   if (!options.names.empty() && ending != QLatin1String("pdf"))
     return Cli::tr("--names: Only a template as PDF is made for somebody. Let -o end in .pdf.");
-  return {};
-}
-
-struct OpeningName {
-  std::string_view name;
-  double opening;
-};
-
-constexpr std::array kOpenings{OpeningName{"closed", kClosed}, OpeningName{"ajar", kAjar},
-                               OpeningName{"open", kOpen}};
-
-/// By its name or as a percentage; nothing where it is neither.
-std::optional<double> readOpening(const std::string& written) {
-  const auto* named = std::ranges::find(kOpenings, written, &OpeningName::name);
-  if (named != kOpenings.end()) return named->opening;
-  QString number = text(written).trimmed();
-  if (number.endsWith(QLatin1Char('%'))) number.chop(1);
-  bool read = false;
-  const int percent = number.toInt(&read);
-  if (!read || percent < 0 || percent > 100) return std::nullopt;
-  return kClosed + (kOpen - kClosed) * percent / 100;
-}
-
-/// The same for what only pictures of the folded box ask for.
-QString foldedProblem(const ExportOptions& options, const QString& ending) {
-  if (options.folded && ending != QLatin1String("png") && ending != QLatin1String("svg"))
-    return Cli::tr("--folded: Only a PNG or SVG can show the folded box. Choose such an ending.");
-  if (options.open.empty()) return {};
-  if (!options.folded) return Cli::tr("--open: Only the folded box can be opened. Add --folded.");
-  if (!options.piece.empty())
-    return Cli::tr("--open: Only the whole box can be opened. Leave out --piece.");
-  if (!readOpening(options.open))
-    return Cli::tr(
-               "--open: “%1” is not how far a box is open. Write one of %2, or 0 to 100 per "
-               "cent, such as 30%.")
-        .arg(shown(options.open), namesOf(kOpenings, QStringLiteral(", ")));
   return {};
 }
 
@@ -178,7 +135,7 @@ QString printedProblem(const ExportOptions& options, const QString& ending) {
         .arg(shown(options.side), namesOf(kPrintedSides, QStringLiteral(", ")));
   const bool pages = ending == QLatin1String("pdf") || ending == QLatin1String("svg") ||
                      ending == QLatin1String("png");
-  if (printed && (!pages || options.folded))
+  if (printed && (!pages || options.picture.folded))
     return Cli::tr("--kind: Printed papers are pages. Let -o end in .pdf, .svg or .png.");
   if (!options.kind.empty() && !printed && ending != QLatin1String("pdf"))
     return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
@@ -197,7 +154,9 @@ QString usageProblem(const ExportOptions& options) {
     return Cli::tr("-o: “%1” names no kind of file. Let it end in .%2.")
         .arg(shown(options.output), exportEndings().join(Cli::tr(" or .", "between file endings")));
   }
-  if (const QString problem = foldedProblem(options, ending); !problem.isEmpty()) return problem;
+  if (const QString problem = foldedProblem(options.picture, ending, options.piece);
+      !problem.isEmpty())
+    return problem;
   if (!options.kind.empty() &&
       std::ranges::find(kTemplateKinds, options.kind, &KindName::name) == kTemplateKinds.end())
     return Cli::tr("--kind: “%1” is no kind of template. Choose one of: %2.")
@@ -311,8 +270,7 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   }
   for (const KindName& each : kTemplateKinds)
     if (each.name == options.kind) choices.kind = each.kind;
-  choices.folded = options.folded;
-  if (!options.open.empty()) choices.opening = readOpening(options.open);
+  readFolded(options.picture, choices);
   choices.unit = inches ? Unit::Inch : Unit::Millimetre;
   choices.now = QDateTime::currentDateTime();
   if (!correct(options.printed, choices) || !readMachine(options, choices) ||
@@ -324,11 +282,12 @@ std::optional<ExportChoices> choicesFor(const ExportOptions& options, const Desi
   return choices;
 }
 
-/// The sentence for a piece that the design does not have, or nothing.
-QString pieceProblem(const std::string& name, const BuiltDesign& built) {
+/// The sentence for a piece or a stage that the design does not have, or nothing.
+QString missingProblem(const ExportOptions& options, const BuiltDesign& built) {
+  const std::string& name = options.piece;
   QStringList names;
   for (const BuiltPiece& piece : built.pieces) names.append(text(piece.name));
-  if (name.empty() || names.contains(text(name))) return {};
+  if (name.empty() || names.contains(text(name))) return stageProblem(options.picture, built, name);
   return Cli::tr("--piece: The design has no piece “%1”. Its pieces are: %2.")
       .arg(shown(name), names.join(QStringLiteral(", ")));
 }
@@ -342,7 +301,7 @@ std::optional<FolderFiles> filesOf(const NamedDesign& named, const ExportOptions
     fail(text(named.file), built.problem());
     return std::nullopt;
   }
-  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty()) {
+  if (const QString problem = missingProblem(options, *built); !problem.isEmpty()) {
     fail(problem);
     return std::nullopt;
   }
@@ -371,7 +330,7 @@ int exportOne(const Design& design, const ExportOptions& options) {
   if (!choices) return ExitUsage;
   const Result<BuiltDesign> built = build(design);
   if (!built) return fail(QStringLiteral("FILE"), built.problem());
-  if (const QString problem = pieceProblem(options.piece, *built); !problem.isEmpty())
+  if (const QString problem = missingProblem(options, *built); !problem.isEmpty())
     return fail(problem);
   if (const auto problem = exportDesign(*built, text(options.output), *choices))
     return fail(QStringLiteral("-o"), *problem);
@@ -426,9 +385,7 @@ std::function<int()> prepareExport(Grammar& grammar) {
   grammar.flag("--no-cuts", o->noCuts, Cli::tr("printed papers without their cut lines"));
   grammar.flag("--black", o->black, Cli::tr("printed papers for a printer without colours"));
   grammar.value("--units", "in|mm", o->units, Cli::tr("units of printed measures"));
-  grammar.flag("--folded", o->folded, Cli::tr("draw the folded box, not the net (PNG, SVG)"));
-  grammar.value("--open", namesOf(kOpenings, QStringLiteral("|")).toUtf8() + "|PERCENT", o->open,
-                Cli::tr("how far the folded box is open; as it tells most if left out"));
+  addFoldedArguments(grammar, o->picture);
   return [o] { return runExport(*o); };
 }
 

@@ -9,10 +9,7 @@
 #include <algorithm>
 #include <cmath>
 
-#include "bridge/design_words.h"
-#include "bridge/style_text.h"
-#include "guide/extra_steps.h"
-#include "papers/guide/step_words.h"
+#include "papers/guide/strip_words.h"
 #include "preview/fold_view.h"
 #include "widgets/icon.h"
 
@@ -95,8 +92,8 @@ FoldPanel::FoldPanel(DesignSession& session, QWidget* parent)
 /// To the moment at which what was chosen is done.
 void FoldPanel::goTo(const Place& place) {
   if (place.progress >= 0 && (place.piece < 0 || place.piece == piece_))
-    slider_->setValue(
-        static_cast<int>(std::lround(place.progress * std::max(1, stageCount()) * kStepsPerStage)));
+    slider_->setValue(static_cast<int>(
+        std::lround(view_->strip().doneWhenFolded(place.progress) * kStepsPerStage)));
 }
 
 void FoldPanel::showPiece(int index) {
@@ -105,22 +102,9 @@ void FoldPanel::showPiece(int index) {
   designChanged();
 }
 
-int FoldPanel::stageCount() const {
-  const auto& pieces = session_.built().pieces;
-  const auto index = static_cast<std::size_t>(piece_);
-  return index < pieces.size() ? pieces[index].net.stageCount() : 0;
-}
-
-int FoldPanel::stepCount() const {
-  return std::max(1, stageCount()) + static_cast<int>(moments_.size());
-}
-
 void FoldPanel::designChanged() {
-  const auto& pieces = session_.built().pieces;
-  const auto index = static_cast<std::size_t>(piece_);
-  moments_.clear();
-  if (index < pieces.size() && !pieces[index].role) moments_ = giftMoments(session_.built());
-  const int last = stepCount() * kStepsPerStage;
+  const bool shown = static_cast<std::size_t>(piece_) < session_.built().pieces.size();
+  const int last = shown ? static_cast<int>(view_->strip().end()) * kStepsPerStage : 0;
   const std::string& style = styleIdOf(session_.design());
   if (slider_->maximum() != last || style_ != style) {
     style_ = style;
@@ -133,14 +117,9 @@ void FoldPanel::designChanged() {
 }
 
 void FoldPanel::sliderMoved(int value) {
-  const int folded = std::max(1, stageCount()) * kStepsPerStage;
-  std::optional<GiftState> state;
   // At the end it is the finished gift, which may be opened.
-  if (value >= folded && value < slider_->maximum())
-    state = stateAfter(session_.built(), moments_,
-                       static_cast<double>(value - folded) / kStepsPerStage);
-  view_->setGift(std::move(state));
-  view_->setProgress(static_cast<double>(value) / folded);
+  view_->setDone(value == slider_->maximum() ? kFinished
+                                             : static_cast<double>(value) / kStepsPerStage);
   stage_->setText(stageWords(value));
 }
 
@@ -164,28 +143,9 @@ void FoldPanel::stepStage(int by) {
 }
 
 QString FoldPanel::stageWords(int value) const {
-  const int stage = (value - 1) / kStepsPerStage;
-  const int first = std::max(1, stageCount());
-  if (value > 0 && stage >= first)
-    return momentWords(moments_[static_cast<std::size_t>(stage - first)]);
-  if (value == 0 || stageCount() == 0) return tr("Flat");
-  const auto& net = session_.built().pieces[static_cast<std::size_t>(piece_)].net;
-  return tr("Stage %1 of %2: %3")
-      .arg(QString::number(stage + 1), QString::number(stageCount()),
-           stageTitle(net.stages[static_cast<std::size_t>(stage)]));
-}
-
-QString FoldPanel::momentWords(const GiftMoment& moment) const {
-  switch (moment.code) {
-    case MomentCode::PutIn:
-      return GuideTr::tr("Put the product in");
-    case MomentCode::Close:
-      return GuideTr::tr("Put the pieces together");
-    case MomentCode::LayInside:
-    case MomentCode::AddExtra:
-      return titleOf(kindOf(session_.built(), moment.extra).act);
-  }
-  return {};
+  if (value == 0 || slider_->maximum() == 0) return stripFlatWords();
+  const auto stop = static_cast<std::size_t>((value - 1) / kStepsPerStage);
+  return stopWords(session_.built(), view_->strip().stops()[stop]);
 }
 
 }  // namespace creasewright

@@ -3,7 +3,6 @@
 #include <QTimer>
 #include <QWidget>
 
-#include "pages/gift_moments.h"
 #include "session/design_session.h"
 
 class QLabel;
@@ -25,6 +24,7 @@ class FoldPanel : public QWidget {
   [[nodiscard]] FoldView& view() { return *view_; }
   [[nodiscard]] QSlider& slider() { return *slider_; }
   void showPiece(int index);
+  [[nodiscard]] int piece() const { return piece_; }
 
  private:
   void designChanged();
@@ -35,11 +35,7 @@ class FoldPanel : public QWidget {
   /// From where it is, or from flat once all is folded; pressed again it stops.
   void play(bool on);
   void playOn();
-  [[nodiscard]] int stageCount() const;
-  /// Stages, and what follows them.
-  [[nodiscard]] int stepCount() const;
   [[nodiscard]] QString stageWords(int value) const;
-  [[nodiscard]] QString momentWords(const GiftMoment& moment) const;
 
   DesignSession& session_;
   FoldView* view_;
@@ -48,8 +44,7 @@ class FoldPanel : public QWidget {
   QToolButton* play_ = nullptr;
   QTimer tick_;
   int piece_ = 0;
-  std::string style_;                // whose stages the strip has
-  std::vector<GiftMoment> moments_;  // after the stages of a piece of the box
+  std::string style_;  // whose stages the strip has
 };
 
 }  // namespace creasewright

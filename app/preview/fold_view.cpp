@@ -3,14 +3,17 @@
 #include <QAction>
 #include <QApplication>
 #include <QKeyEvent>
+#include <QLineF>
 #include <QMouseEvent>
 #include <QPainter>
+#include <QTouchEvent>
 #include <QWheelEvent>
 #include <algorithm>
+#include <array>
 #include <cmath>
+#include <utility>
 
 #include "bridge/text.h"
-#include "folding/loop_closure.h"
 #include "folding/surfaces/upright.h"
 #include "session/places.h"
 #include "widgets/theme.h"
@@ -21,7 +24,6 @@ namespace {
 
 constexpr double kKeyStep = 5;  // degrees
 constexpr double kDegreesPerPixel = 0.5;
-constexpr double kSteepest = 89;
 
 /// Largest distance in mm between two corners of the posed net's bounding cuboid: however it is
 /// turned, the picture is no wider.
@@ -45,6 +47,7 @@ FoldView::FoldView(DesignSession& session, QWidget* parent)
   setFocusPolicy(Qt::StrongFocus);
   setMinimumSize(200, 150);
   setCursor(Qt::OpenHandCursor);
+  setAttribute(Qt::WA_AcceptTouchEvents);
   setMouseTracking(true);
   setAccessibleName(tr("Folded piece"));
   setToolTip(
@@ -53,8 +56,7 @@ FoldView::FoldView(DesignSession& session, QWidget* parent)
   addViews();
   addOpenings();
   connect(&session_, &DesignSession::changed, this, [this] {
-    product_.reset();
-    gift_.reset();
+    strip_.reset();
     redraw();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
@@ -69,8 +71,8 @@ void FoldView::addViews() {
     connect(action, &QAction::triggered, this, [this, view] { lookFrom(view); });
     addAction(action);
   };
-  add(tr("From the front"), Qt::Key_1, {Angle::degrees(0), Angle::degrees(0)});
-  add(tr("From above"), Qt::Key_2, {Angle::degrees(0), Angle::degrees(kSteepest)});
+  add(tr("From the front"), Qt::Key_1, frontalView());
+  add(tr("From above"), Qt::Key_2, viewFromAbove());
   add(tr("Three-quarter view"), Qt::Key_3, standardView());
 }
 
@@ -100,24 +102,30 @@ void FoldView::setOpening(double opening) {
   redraw();
 }
 
-void FoldView::setGift(std::optional<GiftState> state) {
-  state_ = std::move(state);
-  redraw();
-}
-
 void FoldView::lookFrom(const View& view) {
   view_ = view;
   redraw();
 }
 
-void FoldView::setProgress(double progress) {
-  progress_ = std::clamp(progress, 0.0, 1.0);
+void FoldView::setDone(double done) {
+  done_ = std::max(done, 0.0);
   redraw();
 }
 
 void FoldView::showPiece(int index) {
   piece_ = index;
+  strip_.reset();
   redraw();
+}
+
+const GiftStrip& FoldView::strip() {
+  if (!strip_) strip_.emplace(session_.built(), shownIndex());
+  return *strip_;
+}
+
+GiftSight FoldView::sight() const {
+  GiftSight sight{view_, opening_, done_};
+  return sight;
 }
 
 void FoldView::resetView() {
@@ -126,37 +134,14 @@ void FoldView::resetView() {
   redraw();
 }
 
-const BuiltPiece* FoldView::piece() const {
-  const auto& pieces = session_.built().pieces;
-  return pieces.empty() ? nullptr
-                        : &pieces[std::min(static_cast<std::size_t>(piece_), pieces.size() - 1)];
-}
-
-void FoldView::makeScene() {
-  const BuiltDesign& built = session_.built();
-  const BuiltPiece& shown = *piece();
-  // Folded pieces of the box are seen where they go; those of extras by themselves.
-  if (progress_ >= 1 && !shown.role) {
-    if (!gift_) gift_.emplace(built);
-    if (gift_->holds(shown)) {
-      GiftState state = state_.value_or(GiftState());
-      if (!state_) state.opening = opening_;
-      scene_ = gift_->at(state);
-      return;
-    }
-  }
-  scene_.shown = progress_ < 1 ? undressed(built, shown, foldedPose(shown.net, progress_))
-                               : dressed(built, shown);
-  scene_.up = uprightOf(shown);
-  if (!product_) product_.emplace(productInBox(built));
-  const int index = static_cast<int>(&shown - built.pieces.data());
-  scene_.solids = productAt(*product_, index, scene_.shown.pose, progress_);
+int FoldView::shownIndex() const {
+  return std::min(piece_, static_cast<int>(session_.built().pieces.size()) - 1);
 }
 
 void FoldView::makePicture() {
-  makeScene();
-  picture_ = drawFolded(scene_.shown.net, scene_.shown.pose, frontView(view_, scene_.up), scene_.up,
-                        scene_.solids);
+  scene_ = strip().at(done_, opening_);
+  picture_ = pictureOf(scene_, view_);
+  shadow_ = foldShadow(shadowOf(scene_, view_));
   reach_ = reachOf(scene_.shown.net, scene_.shown.pose);
 }
 
@@ -171,7 +156,7 @@ FoldLight FoldView::light() const {
   const std::vector<PanelOwner>& owners = scene_.shown.owners;
   const auto first = std::ranges::find(owners, lit.piece, &PanelOwner::piece);
   if (first == owners.end()) return {};
-  const Camera eye = camera(frontView(view_, scene_.up), scene_.up);
+  const Camera eye = camera(viewOf(scene_, view_), scene_.up);
   const auto offset = static_cast<std::size_t>(first - owners.begin());
   const Net& net = session_.built().pieces[static_cast<std::size_t>(lit.piece)].net;
   FoldLight out;
@@ -185,7 +170,7 @@ FoldLight FoldView::light() const {
 }
 
 Place FoldView::placeAt(QPointF pixel) {
-  if (piece() == nullptr) return {};
+  if (shownIndex() < 0) return {};
   if (!picture_) makePicture();
   const int panel = panelSeenAt(*picture_, place(), pixel);
   if (panel < 0) return {};
@@ -199,18 +184,61 @@ Place FoldView::placeAt(QPointF pixel) {
 void FoldView::paintEvent(QPaintEvent*) {
   QPainter painter(this);
   painter.setRenderHint(QPainter::Antialiasing);
-  if (piece() == nullptr) return;
+  if (shownIndex() < 0) return;
   if (!picture_) makePicture();
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
+  paintShadow(painter, shadow_, *picture_, place());
   paintFold(painter, *picture_, place(), scene_.shown, light());
 }
 
+bool FoldView::event(QEvent* event) {
+  constexpr std::array kTouches{QEvent::TouchBegin, QEvent::TouchUpdate, QEvent::TouchEnd,
+                                QEvent::TouchCancel};
+  if (std::ranges::find(kTouches, event->type()) == kTouches.end()) return QWidget::event(event);
+  touch(*static_cast<QTouchEvent*>(event));
+  event->accept();
+  return true;
+}
+
+/// One finger turns, two come closer or go away; a tap is a click.
+void FoldView::touch(QTouchEvent& event) {
+  touched_ = true;
+  if (event.type() == QEvent::TouchCancel) return fingers_.reset();
+  std::vector<QPointF> at;
+  for (const QEventPoint& point : event.points())
+    if (point.state() != QEventPoint::Released) at.push_back(point.position());
+  if (at.empty()) {
+    if (fingers_ && fingers_->tap) session_.selection().keep(placeAt(fingers_->first));
+    return fingers_.reset();
+  }
+  if (!fingers_) fingers_ = Fingers{at, at.front()};
+  Fingers& now = *fingers_;
+  const int wobble = 2 * QApplication::startDragDistance();
+  if (at.size() > 1 || (at.front() - now.first).manhattanLength() > wobble) now.tap = false;
+  // A finger that comes or goes moves nothing.
+  const std::vector<QPointF> last = std::exchange(now.at, at);
+  if (last.size() != at.size() || now.tap) return;
+  if (at.size() == 1) {
+    const QPointF by = at.front() - last.front();
+    turn(by.x() * kDegreesPerPixel, by.y() * kDegreesPerPixel);
+  } else {
+    const double before = QLineF(last[0], last[1]).length();
+    if (before > 0) comeCloser(QLineF(at[0], at[1]).length() / before);
+  }
+}
+
+bool FoldView::isToldByTouch(const QMouseEvent& event) const {
+  return touched_ && event.source() != Qt::MouseEventNotSynthesized;
+}
+
 void FoldView::mousePressEvent(QMouseEvent* event) {
+  if (isToldByTouch(*event)) return;
   last_ = event->position();
   pressed_ = last_;
 }
 
 void FoldView::mouseMoveEvent(QMouseEvent* event) {
+  if (isToldByTouch(*event)) return;
   if (event->buttons() == Qt::NoButton) {
     session_.selection().hover(placeAt(event->position()));
     return;
@@ -221,6 +249,7 @@ void FoldView::mouseMoveEvent(QMouseEvent* event) {
 }
 
 void FoldView::mouseReleaseEvent(QMouseEvent* event) {
+  if (isToldByTouch(*event)) return;
   if ((event->position() - pressed_).manhattanLength() < QApplication::startDragDistance())
     session_.selection().keep(placeAt(event->position()));
 }
@@ -228,9 +257,8 @@ void FoldView::mouseReleaseEvent(QMouseEvent* event) {
 void FoldView::leaveEvent(QEvent*) { session_.selection().hover({}); }
 
 void FoldView::wheelEvent(QWheelEvent* event) {
-  zoom_ = std::clamp(zoom_ * std::pow(1.15, event->angleDelta().y() / 120.0), 0.3, 8.0);
+  comeCloser(std::pow(1.15, event->angleDelta().y() / 120.0));
   event->accept();
-  update();
 }
 
 void FoldView::keyPressEvent(QKeyEvent* event) {
@@ -250,10 +278,15 @@ void FoldView::keyPressEvent(QKeyEvent* event) {
   }
 }
 
+void FoldView::comeCloser(double factor) {
+  zoom_ = std::clamp(zoom_ * factor, 0.3, 8.0);
+  update();
+}
+
 void FoldView::turn(double turnDegrees, double tiltDegrees) {
   view_.turn = Angle::degrees(std::remainder(view_.turn.degrees() + turnDegrees, 360));
   view_.tilt =
-      Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -kSteepest, kSteepest));
+      Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -kSteepestTilt, kSteepestTilt));
   redraw();
 }
 

@@ -41,6 +41,51 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   return out;
 }
 
+/// Where a shadow is seen: most of it lies under what stands on it, and a soft picture drawn larger
+/// takes long.
+QRegion openGround(const FoldShadow& shadow, const FoldPicture& picture, const QRectF& target) {
+  constexpr int kTiles = 20;    // on each side
+  constexpr double kLarge = 4;  // tiles that a facet has to cover to be asked
+  const Bounds& extent = shadow.extent;
+  const Point tile{extent.width() / kTiles, extent.height() / kTiles};
+  std::vector<const Facet*> large;
+  for (const Facet& facet : picture.facets)
+    if (std::abs(signedArea(facet.outline)) > kLarge * tile.x * tile.y) large.push_back(&facet);
+  const auto edge = [](double from, double size, int i) {
+    return static_cast<int>(std::lround(from + size * i / kTiles));
+  };
+  const auto isDark = [&](int row, int column) {
+    const QImage& image = shadow.image;
+    for (int y = image.height() * row / kTiles; y <= image.height() * (row + 1) / kTiles; ++y)
+      for (int x = image.width() * column / kTiles; x <= image.width() * (column + 1) / kTiles; ++x)
+        if (image.valid(x, y) && qAlpha(image.pixel(x, y)) > 1) return true;
+    return false;
+  };
+  std::vector<QRect> open;  // in rows, as a region keeps them
+  for (int row = 0; row < kTiles; ++row)
+    for (int column = 0; column < kTiles; ++column) {
+      const Point low{extent.low.x + column * tile.x, extent.high.y - (row + 1) * tile.y};
+      const Polygon square{low, low + Point{tile.x, 0}, low + tile, low + Point{0, tile.y}};
+      const bool hidden = std::ranges::any_of(
+          large, [&](const Facet* facet) { return liesWellInside(square, facet->outline, 0); });
+      if (hidden || !isDark(row, column)) continue;
+      const QPoint first(edge(target.left(), target.width(), column),
+                         edge(target.top(), target.height(), row));
+      const QPoint next(edge(target.left(), target.width(), column + 1),
+                        edge(target.top(), target.height(), row + 1));
+      const QRect part(first, next - QPoint(1, 1));
+      if (part.isEmpty()) continue;
+      if (!open.empty() && open.back().top() == part.top() &&
+          open.back().right() + 1 == part.left())
+        open.back().setRight(part.right());
+      else
+        open.push_back(part);
+    }
+  QRegion region;
+  region.setRects(open.data(), static_cast<int>(open.size()));
+  return region;
+}
+
 /// What the light leaves of white, 0 to 255.
 int lightOn(const Facet& facet) {
   return faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF}).red;
@@ -175,6 +220,31 @@ bool isLit(std::size_t panel, const Dressed& shown, const FoldLight& light) {
 }
 
 }  // namespace
+
+FoldShadow foldShadow(const GroundShadow& shadow) {
+  if (shadow.empty()) return {};
+  QImage image(shadow.columns, shadow.rows, QImage::Format_ARGB32_Premultiplied);
+  auto dark = shadow.dark.begin();
+  for (int y = 0; y < shadow.rows; ++y) {
+    auto* row = reinterpret_cast<QRgb*>(image.scanLine(y));
+    for (int x = 0; x < shadow.columns; ++x) row[x] = qRgba(0, 0, 0, *dark++);
+  }
+  return {std::move(image), shadow.extent};
+}
+
+void paintShadow(QPainter& painter, const FoldShadow& shadow, const FoldPicture& picture,
+                 const FoldPlace& where) {
+  if (shadow.image.isNull()) return;
+  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
+  const Bounds& extent = shadow.extent;
+  const QRectF target =
+      place.mapRect(QRectF(extent.low.x, extent.low.y, extent.width(), extent.height()));
+  painter.save();
+  painter.setRenderHint(QPainter::SmoothPixmapTransform);
+  painter.setClipRegion(openGround(shadow, picture, target), Qt::IntersectClip);
+  painter.drawImage(target, shadow.image);
+  painter.restore();
+}
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
                const Dressed& shown, const FoldLight& light) {

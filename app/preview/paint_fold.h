@@ -1,9 +1,11 @@
 #pragma once
 
+#include <QImage>
 #include <QPainter>
 #include <QStringList>
 #include <vector>
 
+#include "folding/surfaces/ground_shadow.h"
 #include "folding/surfaces/scene.h"
 #include "pages/dressing.h"
 
@@ -24,6 +26,15 @@ struct FoldLight {
   QStringList panels;
   std::vector<Segment> lines;
 };
+
+/// The shadow under it, drawn first.
+struct FoldShadow {
+  QImage image;
+  Bounds extent;  ///< as of FoldPicture
+};
+FoldShadow foldShadow(const GroundShadow& shadow);
+void paintShadow(QPainter& painter, const FoldShadow& shadow, const FoldPicture& picture,
+                 const FoldPlace& place);
 
 void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& place,
                const Dressed& shown, const FoldLight& light);

@@ -25,27 +25,22 @@ namespace {
 
 struct Kind {
   QString ending;
-  bool folded = false;
   QString title;
   QString hint;
 };
 
 std::vector<Kind> kinds() {
   return {
-      {"pdf", false, ExportDialog::tr("Template as PDF"),
+      {"pdf", ExportDialog::tr("Template as PDF"),
        ExportDialog::tr("Pages in true size with score settings, to print anywhere.")},
-      {"svg", false, ExportDialog::tr("Net as SVG"),
+      {"svg", ExportDialog::tr("Net as SVG"),
        ExportDialog::tr("For cutting machines and drawing programs, one group for each kind of "
                         "line.")},
-      {"dxf", false, ExportDialog::tr("Net as DXF"),
+      {"dxf", ExportDialog::tr("Net as DXF"),
        ExportDialog::tr("For cutting machines and plotters, one layer for each kind of line.")},
-      {"png", false, ExportDialog::tr("Picture of the net as PNG"),
+      {"png", ExportDialog::tr("Picture of the net as PNG"),
        ExportDialog::tr("To look at, not to measure.")},
-      {"png", true, ExportDialog::tr("Picture of the folded piece as PNG"),
-       ExportDialog::tr("For a notice or a hand-out.")},
-      {"svg", true, ExportDialog::tr("Picture of the folded piece as SVG"),
-       ExportDialog::tr("The same as lines and areas, sharp at any size.")},
-      {"json", false, ExportDialog::tr("Everything as JSON"),
+      {"json", ExportDialog::tr("Everything as JSON"),
        ExportDialog::tr("Panels, scores and plans for other programs.")},
   };
 }
@@ -103,8 +98,7 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
 void ExportDialog::showFields() {
   const Kind kind = kinds()[static_cast<std::size_t>(kinds_->checkedId())];
   names_->setVisible(kind.ending == QLatin1String("pdf"));
-  machine_->setVisible(
-      !kind.folded && (kind.ending == QLatin1String("svg") || kind.ending == QLatin1String("dxf")));
+  machine_->setVisible(kind.ending == QLatin1String("svg") || kind.ending == QLatin1String("dxf"));
   adjustSize();
 }
 
@@ -115,7 +109,6 @@ void ExportDialog::exportFile() {
   if (path.isEmpty()) return;
   ExportChoices choices;
   choices.piece = piece_->currentData().toString();
-  choices.folded = kind.folded;
   if (!machine_->isHidden()) choices.machine = machine_->chosen();
   if (!names_->isHidden())
     for (const QString& name : names_->text().split(QLatin1Char(','), Qt::SkipEmptyParts))

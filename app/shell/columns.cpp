@@ -37,6 +37,9 @@ namespace {
 constexpr int kLeftWidth = 300;
 constexpr int kRightWidth = 420;
 constexpr int kNarrowRightWidth = 300;
+constexpr int kLeastSheetWidth = 320;
+constexpr int kStepsAt = 2;       // of the tabs of the drawer
+constexpr int kArrowsWidth = 48;  // of a bar with more tabs than it has room for
 
 QFrame* card(QWidget* content, QWidget* parent) {
   auto* frame = new QFrame(parent);
@@ -116,7 +119,6 @@ void Columns::makeMiddle() {
   });
   drawer_ = new QTabWidget(this);
   drawer_->setDocumentMode(true);
-  drawer_->setUsesScrollButtons(false);
   drawer_->tabBar()->setDrawBase(false);
   drawer_->addTab(new ScoreList(session_, this), tr("Score"));
   drawer_->addTab(new GlueList(session_, this), tr("Glue"));
@@ -188,8 +190,6 @@ void Columns::arrangeFor(int windowWidth) {
   if (arranged_ && narrow == narrow_) return;
   arranged_ = true;
   narrow_ = narrow;
-  // A small window has no room for all tabs; the steps stand in the guide too.
-  drawer_->setTabVisible(drawer_->indexOf(steps_), !narrow);
   narrow ? arrangeNarrow() : arrangeWide();
 }
 
@@ -198,6 +198,8 @@ void Columns::arrangeWide() {
     const int index = drawer_->indexOf(tab);
     if (index >= 0) drawer_->removeTab(index);
   }
+  drawer_->tabBar()->moveTab(drawer_->indexOf(steps_), kStepsAt);
+  drawer_->setUsesScrollButtons(false);
   middleSplit_->addWidget(drawer_);
   middleSplit_->setSizes({600, 230});
   right_->insertWidget(0, fold_);
@@ -217,10 +219,17 @@ void Columns::arrangeNarrow() {
   checksCard_->hide();
   drawer_->insertTab(0, fold_, tr("Folded"));
   drawer_->addTab(checks_, tr("Checks", "tab"));
+  // Where there is no room for all tabs, the last one is reached by the arrows beside them.
+  QTabBar& bar = *drawer_->tabBar();
+  bar.moveTab(drawer_->indexOf(steps_), drawer_->count() - 1);
   right_->addWidget(drawer_);
   drawer_->setCurrentIndex(0);
   showCheckCount(88);  // the longest words: all tabs are to be read in any language
-  const int tabs = std::max(kNarrowRightWidth, drawer_->tabBar()->sizeHint().width() + 4);
+  const int all = bar.sizeHint().width() + 4;
+  const bool room = width() - kLeftWidth - kLeastSheetWidth >= all;
+  const int fewer = all - bar.tabRect(drawer_->count() - 1).width() + kArrowsWidth;
+  const int tabs = std::max(kNarrowRightWidth, room ? all : fewer);
+  drawer_->setUsesScrollButtons(!room);
   showCheckCount(static_cast<int>(session_.problems().size()));
   right_->setMinimumWidth(tabs);
   across_->setSizes({kLeftWidth, width() - kLeftWidth - tabs, tabs});

@@ -90,7 +90,7 @@ void MainWindow::makeMenus() {
   connect(design, &DesignMenu::galleryAsked, this, [this] { columns_->showGallery(true); });
   connect(design, &DesignMenu::told, status_, &StatusLine::tell);
   connect(files_, &FileActions::styleAsked, design, &DesignMenu::take);
-  auto* papers = new PapersMenu(session_, this);
+  auto* papers = new PapersMenu(session_, columns_->fold(), this);
   menuBar()->addMenu(papers);
   makeHelpMenu();
   addToolBar(new ToolBar(session_, *files_, *columns_, papers, this));

@@ -6,15 +6,18 @@
 
 #include "bridge/problem_text.h"
 #include "classroom/kit_window.h"
+#include "preview/fold_panel.h"
+#include "preview/fold_view.h"
 #include "printing/export_dialog.h"
 #include "printing/guide_window.h"
+#include "printing/picture_dialog.h"
 #include "printing/print_dialog.h"
 #include "widgets/length_edit.h"
 
 namespace creasewright {
 
-PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
-    : QMenu(tr("&Papers"), window), session_(session), window_(window) {
+PapersMenu::PapersMenu(DesignSession& session, FoldPanel& fold, QWidget* window)
+    : QMenu(tr("&Papers"), window), session_(session), fold_(fold), window_(window) {
   auto* print = addAction(tr("Print the template…"), this, &PapersMenu::print);
   print->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_P));
   addAction(tr("Printed papers…"), this, &PapersMenu::printPapers);
@@ -24,6 +27,8 @@ PapersMenu::PapersMenu(DesignSession& session, QWidget* window)
   kit->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_K));
   auto* save = addAction(tr("Save as a file…"), this, &PapersMenu::saveFile);
   save->setShortcut(QKeySequence(Qt::CTRL | Qt::Key_E));
+  auto* picture = addAction(tr("Save a picture…"), this, &PapersMenu::savePicture);
+  picture->setShortcut(QKeySequence(Qt::CTRL | Qt::SHIFT | Qt::Key_E));
 }
 
 void PapersMenu::print() {
@@ -39,6 +44,10 @@ void PapersMenu::printPapers() {
 
 void PapersMenu::saveFile() {
   if (mayMake()) ExportDialog(session_, window_).exec();
+}
+
+void PapersMenu::savePicture() {
+  if (mayMake()) PictureDialog(session_, fold_.view().sight(), fold_.piece(), window_).exec();
 }
 
 void PapersMenu::showGuide() {

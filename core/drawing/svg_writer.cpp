@@ -23,24 +23,33 @@ constexpr int kDigits = 4;  // of a number
 /// Writes in SVG's frame: y runs down from the top of the drawing.
 class SvgText {
  public:
-  SvgText(const Drawing& drawing, const Wording& wording, bool dashed)
-      : drawing_(drawing), wording_(wording), dashed_(dashed) {}
+  SvgText(const Drawing& drawing, const Wording& wording, bool dashed,
+          std::optional<PixelSize> pixels)
+      : drawing_(drawing), wording_(wording), dashed_(dashed), pixels_(pixels) {}
 
   std::string write(const std::string& title) {
     out_ =
         "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n<svg xmlns=\"http://www.w3.org/2000/svg\" "
         "version=\"1.1\" width=\"" +
-        numberText(drawing_.width) + "mm\" height=\"" + numberText(drawing_.height) +
-        "mm\" viewBox=\"0 0 " + numberText(drawing_.width) + ' ' + numberText(drawing_.height) +
-        "\">\n<title>" + xmlText(title) + "</title>\n";
+        side(drawing_.width, pixels_ ? pixels_->width : 0) + "\" height=\"" +
+        side(drawing_.height, pixels_ ? pixels_->height : 0) + "\" viewBox=\"0 0 " +
+        numberText(drawing_.width) + ' ' + numberText(drawing_.height) + "\">\n<title>" +
+        xmlText(title) + "</title>\n";
+    group(Role::Sheet);
     for (const PictureItem& item : drawing_.pictures) picture(item);
     definePictures();
-    for (const Role role : paintOrder()) group(role);
+    for (const Role role : paintOrder())
+      if (role != Role::Sheet) group(role);
     out_ += "</svg>\n";
     return std::move(out_);
   }
 
  private:
+  /// In true size, or in pixels.
+  static std::string side(double mm, int pixels) {
+    return pixels > 0 ? std::to_string(pixels) : numberText(mm) + "mm";
+  }
+
   void picture(const PictureItem& item) {
     const std::optional<PictureKind> kind = item.file.kind();
     if (!kind) return;
@@ -255,6 +264,7 @@ class SvgText {
   const Drawing& drawing_;
   const Wording& wording_;
   bool dashed_;
+  std::optional<PixelSize> pixels_;
   int fills_ = 0;
   std::string out_;
 };
@@ -262,8 +272,8 @@ class SvgText {
 }  // namespace
 
 std::string writeSvg(const Drawing& drawing, const std::string& title, const Wording& wording,
-                     bool dashed) {
-  return SvgText(drawing, wording, dashed).write(title);
+                     bool dashed, std::optional<PixelSize> pixels) {
+  return SvgText(drawing, wording, dashed, pixels).write(title);
 }
 
 }  // namespace creasewright

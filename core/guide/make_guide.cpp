@@ -94,6 +94,19 @@ ScorePlan scoresFor(Hand hand, const BuiltDesign& built, const BuiltPiece& piece
   return planScoresFor(hand, piece.net, piece.flat, built.design.grid, built.design.board);
 }
 
+/// Of the plans only the folds, without the bends that are looked for on their way.
+PiecePlans foldsAlone(const BuiltDesign& built, std::size_t index) {
+  const BuiltPiece& piece = built.pieces[index];
+  return {static_cast<int>(index), piece, {}, {}, planFolds(piece.net, piece.flat), {}};
+}
+
+/// Whether a step belongs to what is done with scored and cut pieces.
+bool isMaking(StepCode code) {
+  constexpr std::array kMaking{StepCode::FoldStage, StepCode::GluePieces, StepCode::PutTogether,
+                               StepCode::PutIn, StepCode::AddExtra};
+  return std::ranges::find(kMaking, code) != kMaking.end();
+}
+
 PiecePlans plansOf(const BuiltDesign& built, std::size_t index, Hand hand) {
   const BuiltPiece& piece = built.pieces[index];
   const Net& net = piece.net;
@@ -110,23 +123,23 @@ PiecePlans plansOf(const BuiltDesign& built, std::size_t index, Hand hand) {
 /// Writes the steps of one design in the order of doing.
 class GuideWriter {
  public:
-  GuideWriter(const BuiltDesign& built, Hand hand) : built_(built) {
+  /// `planned`: with the work at the sheets, what is needed, and folds that go together in one
+  /// step.
+  GuideWriter(const BuiltDesign& built, Hand hand, bool planned)
+      : built_(built), planned_(planned) {
     guide_.hand = hand;
     guide_.title = built.design.title;
     guide_.styleId = built.design.styleId;
     guide_.level = built.style->traits.difficulty;
-    for (const BuiltPiece& piece : built.pieces)
-      guide_.pieces.push_back(describe(asWhole(built, piece), piece.card.caliper.mm()));
+    if (planned)
+      for (const BuiltPiece& piece : built.pieces)
+        guide_.pieces.push_back(describe(asWhole(built, piece), piece.card.caliper.mm()));
     while (own_ < built.pieces.size() && !built.pieces[own_].role) ++own_;
     findHolder();
   }
 
   Guide write() {
-    addOwnPieces();
-    finish();
-    for (const int extra : extrasPlaced(built_, Placing::Round)) addLater(extra);
-    addRibbons();
-    for (const int extra : extrasPlaced(built_, Placing::Hanging)) addLater(extra);
+    addAll();
     showWhatIsThere();
     for (const RibbonNeed& ribbon : built_.ribbons) addRibbonSupplies(ribbon);
     trimTogether(guide_.steps);
@@ -135,7 +148,21 @@ class GuideWriter {
     return std::move(guide_);
   }
 
+  std::vector<Step> making() {
+    addAll();
+    std::erase_if(guide_.steps, [](const Step& step) { return !isMaking(step.code); });
+    return std::move(guide_.steps);
+  }
+
  private:
+  void addAll() {
+    addOwnPieces();
+    finish();
+    for (const int extra : extrasPlaced(built_, Placing::Round)) addLater(extra);
+    addRibbons();
+    for (const int extra : extrasPlaced(built_, Placing::Hanging)) addLater(extra);
+  }
+
   [[nodiscard]] const BuiltPiece& piece(int index) const {
     return built_.pieces[static_cast<std::size_t>(index)];
   }
@@ -144,8 +171,9 @@ class GuideWriter {
   const PiecePlans& plansFor(int index) {
     const auto known = plans_.find(index);
     if (known != plans_.end()) return known->second;
+    const auto at = static_cast<std::size_t>(index);
     const auto made =
-        plans_.emplace(index, plansOf(built_, static_cast<std::size_t>(index), guide_.hand));
+        plans_.emplace(index, planned_ ? plansOf(built_, at, guide_.hand) : foldsAlone(built_, at));
     return made.first->second;
   }
 
@@ -198,11 +226,20 @@ class GuideWriter {
   void make(int index) {
     if (!made_.insert(index).second) return;
     const PiecePlans& plans = plansFor(index);
-    addSupplies(plans, guide_);
-    if (!isPunched(piece(index))) push(sheetSteps(plans));
+    addSheet(plans);
     addFlatExtras(index);
     push(adhesiveSteps(plans));
-    push(joinedFolds(plans.built.net, foldSteps(plans)));
+    push(joined(plans.built.net, foldSteps(plans)));
+  }
+
+  void addSheet(const PiecePlans& plans) {
+    if (!planned_) return;
+    addSupplies(plans, guide_);
+    if (!isPunched(plans.built)) push(sheetSteps(plans));
+  }
+
+  [[nodiscard]] std::vector<Step> joined(const Net& net, std::vector<Step> folds) const {
+    return planned_ ? joinedFolds(net, std::move(folds)) : folds;
   }
 
   /// What is threaded through a piece or glued onto it while it lies flat.
@@ -235,8 +272,7 @@ class GuideWriter {
 
   void addOwnSheet(int index) {
     const PiecePlans& plans = plansFor(index);
-    addSupplies(plans, guide_);
-    push(sheetSteps(plans));
+    addSheet(plans);
     addFlatExtras(index);
     if (index == holder_)
       for (const int extra : extrasPlaced(built_, Placing::Inside))
@@ -257,8 +293,8 @@ class GuideWriter {
       after.assign(std::move_iterator(first), std::move_iterator(before.end()));
       before.erase(first, before.end());
     }
-    std::vector<Step> folds = joinedFolds(net, std::move(before));
-    std::ranges::move(joinedFolds(net, std::move(after)), std::back_inserter(folds));
+    std::vector<Step> folds = joined(net, std::move(before));
+    std::ranges::move(joined(net, std::move(after)), std::back_inserter(folds));
     fold(index, std::move(folds));
   }
 
@@ -386,6 +422,7 @@ class GuideWriter {
   }
 
   const BuiltDesign& built_;
+  bool planned_;
   Guide guide_;
   std::size_t own_ = 0;
   int holder_ = -1;
@@ -397,6 +434,12 @@ class GuideWriter {
 
 }  // namespace
 
-Guide makeGuide(const BuiltDesign& built, Hand hand) { return GuideWriter(built, hand).write(); }
+Guide makeGuide(const BuiltDesign& built, Hand hand) {
+  return GuideWriter(built, hand, true).write();
+}
+
+std::vector<Step> makingSteps(const BuiltDesign& built) {
+  return GuideWriter(built, Hand::Right, false).making();
+}
 
 }  // namespace creasewright

@@ -10,4 +10,9 @@ namespace creasewright {
 /// planned anew (making/score_hand.h); net, cuts and folds are the same.
 Guide makeGuide(const BuiltDesign& built, Hand hand = Hand::Right);
 
+/// What is done once the pieces are scored and cut: each fold stage by itself, all that is glued,
+/// put in, on and together, in the order in which makeGuide() tells it. Quick, for nothing is
+/// planned.
+std::vector<Step> makingSteps(const BuiltDesign& built);
+
 }  // namespace creasewright

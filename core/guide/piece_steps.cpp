@@ -7,21 +7,6 @@
 namespace creasewright {
 namespace {
 
-/// Both flat, the panel that is glued and the panel below as they lie once the piece is in place.
-struct Gluing {
-  int panel = 0;
-  int onto = 0;
-  Transform seen;  ///< the glued panel's frame in that of the panel below
-
-  Gluing(const BuiltPiece& upper, const BuiltPiece& lower)
-      : panel(upper.net.find(upper.held->panel).value_or(0)),
-        onto(lower.net.find(upper.held->onto).value_or(0)),
-        seen(lower.folded[static_cast<std::size_t>(onto)]
-                 .inverse()
-                 .after(upper.held->place.value_or(Transform()))
-                 .after(upper.folded[static_cast<std::size_t>(panel)])) {}
-};
-
 Bounds placedBounds(const Polygon& outline, const Transform& place) {
   Polygon placed;
   for (const Point& corner : outline) {
@@ -49,6 +34,14 @@ CheckLine rimCheck(const Gluing& gluing, const BuiltPiece& upper, const BuiltPie
 }
 
 }  // namespace
+
+Gluing::Gluing(const BuiltPiece& upper, const BuiltPiece& lower)
+    : panel(upper.net.find(upper.held->panel).value_or(0)),
+      onto(lower.net.find(upper.held->onto).value_or(0)),
+      seen(lower.folded[static_cast<std::size_t>(onto)]
+               .inverse()
+               .after(upper.held->place.value_or(Transform()))
+               .after(upper.folded[static_cast<std::size_t>(panel)])) {}
 
 std::optional<int> gluedOnto(const BuiltDesign& built, int piece) {
   const std::optional<Holding>& held = built.pieces[static_cast<std::size_t>(piece)].held;

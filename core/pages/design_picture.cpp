@@ -3,11 +3,12 @@
 #include <algorithm>
 #include <cstdint>
 
+#include "base/shade_png.h"
 #include "drawing/arrange.h"
 #include "drawing/net_drawing.h"
-#include "folding/surfaces/scene.h"
 #include "folding/surfaces/upright.h"
 #include "pages/fold_drawing.h"
+#include "pages/gift_strip.h"
 #include "pages/marks.h"
 #include "pages/pale_paper.h"
 
@@ -53,14 +54,29 @@ Drawing withScaleBars(const Drawing& drawing) {
   return out;
 }
 
-Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built) {
-  const Dressed shown = dressed(design, built);
-  const Point3 up = uprightOf(built);
-  const auto product = productInFinished(design);
+Drawing scenePicture(const GiftScene& scene, const PictureOptions& options) {
+  FoldPicture picture = pictureOf(scene, options.view);
+  const GroundShadow shadow = options.shadow ? shadowOf(scene, options.view) : GroundShadow();
+  if (shadow.empty()) return drawFold(picture, scene.shown.looks, kFoldedMargin, scene.shown.words);
+  include(picture.extent, shadow.extent.low);
+  include(picture.extent, shadow.extent.high);
+  Drawing out = drawFold(picture, scene.shown.looks, kFoldedMargin, scene.shown.words);
+  out.pictures.push_back(
+      {.file = PictureFile(shadePng(shadow.columns, shadow.rows, shadow.dark)),
+       .at = shadow.extent.low - picture.extent.low + Point{kFoldedMargin, kFoldedMargin},
+       .width = shadow.extent.width(),
+       .height = shadow.extent.height()});
+  return out;
+}
+
+Drawing foldPicture(const BuiltDesign& design, const BuiltPiece& built,
+                    const PictureOptions& options) {
   const int index = static_cast<int>(&built - design.pieces.data());
-  return drawFold(drawFolded(shown.net, shown.pose, frontView(standardView(), up), up,
-                             productAt(product, index, shown.pose, 1)),
-                  shown.looks, kFoldedMargin, shown.words);
+  const GiftStrip strip(design, index, GiftStrip::Of::Piece);
+  if (options.done < strip.end()) return scenePicture(strip.at(options.done, kClosed), options);
+  GiftScene scene{dressed(design, built), {}, uprightOf(built)};
+  scene.solids = productAt(productInFinished(design), index, scene.shown.pose, 1);
+  return scenePicture(scene, options);
 }
 
 /// Puts a part to the right of those before it.
@@ -79,16 +95,18 @@ Drawing foldedPieces(const BuiltDesign& design, const PictureOptions& options) {
   };
   if (!options.piece.empty()) {
     for (const BuiltPiece& piece : design.pieces)
-      if (piece.name == options.piece && wanted(piece)) addBeside(out, foldPicture(design, piece));
+      if (piece.name == options.piece && wanted(piece))
+        addBeside(out, foldPicture(design, piece, options));
     return out;
   }
+  if (options.done < kFinished)
+    if (const GiftStrip strip(design, 0); options.done < strip.end())
+      return scenePicture(strip.at(options.done, kClosed), options);
   const Gift gift(design);
   const GiftScene scene = gift.at(options.gift);
-  if (!scene.shown.pose.empty())
-    addBeside(out, drawFold(gift.picture(scene, standardView()), scene.shown.looks, kFoldedMargin,
-                            scene.shown.words));
+  if (!scene.shown.pose.empty()) addBeside(out, scenePicture(scene, options));
   for (const BuiltPiece& piece : design.pieces)
-    if (wanted(piece) && !gift.holds(piece)) addBeside(out, foldPicture(design, piece));
+    if (wanted(piece) && !gift.holds(piece)) addBeside(out, foldPicture(design, piece, options));
   return out;
 }
 

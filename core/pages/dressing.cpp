@@ -6,6 +6,7 @@
 #include "document/halves.h"
 #include "document/paper_way.h"
 #include "extras/ribbon_picture.h"
+#include "geometry/region.h"
 #include "pages/fold_words.h"
 #include "pages/pull_picture.h"
 
@@ -44,6 +45,20 @@ void addWithGlued(const BuiltDesign& built, const BuiltPiece& piece, const Trans
 void turnOver(Pose& pose) {
   const Transform over = Transform::rotationY(Angle::degrees(180));
   for (Transform& placed : pose) placed = over.after(placed);
+}
+
+/// The outline of a layer's foam: so far inside, of few corners.
+Polygon foamRim(const Polygon& outline) {
+  constexpr double kRim = 2;            // mm
+  constexpr std::size_t kCorners = 12;  // at most
+  const Region inner = offset(region(outline), -kRim);
+  if (inner.empty()) return {};
+  const Polygon& ring = inner.front().outer;
+  const std::size_t step = (ring.size() + kCorners - 1) / kCorners;
+  Polygon rim;
+  for (std::size_t i = 0; i < ring.size(); i += std::max<std::size_t>(1, step))
+    rim.push_back(ring[i]);
+  return rim.size() < 3 ? Polygon() : rim;
 }
 
 /// Where what is glued on comes from: so far before its face, mm.
@@ -99,7 +114,9 @@ void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const
       out_.pose.push_back(panelAt(face, share));
       out_.looks.push_back(looksOf(built_, part, part.net).front());
       out_.owners.push_back({indexOf(built_, part), 0});
-      addOnFaces(part, out_.pose.back(), part.folded);
+      const Transform layer = out_.pose.back();
+      addFoam(part, layer);
+      addOnFaces(part, layer, part.folded);
     }
   }
   for (const RibbonNeed& ribbon : built_.ribbons) {
@@ -115,6 +132,30 @@ void Dressing::addOnFaces(const BuiltPiece& piece, const Transform& place, const
               out_.pose);
     }
     addRibbonPanels(ribbon.extra, first);
+  }
+}
+
+/// The foam under a layer, as a dark rim a little inside of its edge: no air is seen between them.
+void Dressing::addFoam(const BuiltPiece& layer, const Transform& place) {
+  if (!layer.role->layer || layer.role->layer->hold != LayerHold::Foam) return;
+  constexpr Colour kInTheGap{0x5E, 0x58, 0x50};
+  const double thick = layer.role->layer->foam.mm();
+  const Polygon ring = foamRim(layer.net.panels.front().outline);
+  for (std::size_t i = 0; i < ring.size(); ++i) {
+    const Point from = ring[i];
+    const Point to = ring[(i + 1) % ring.size()];
+    const double length = distance(from, to);
+    if (length < 1e-6) continue;
+    const Point along = (to - from) / length;
+    Panel side;
+    side.id = layer.net.panels.front().id;
+    side.outline = {{0, 0}, {length, 0}, {length, thick}, {0, thick}};
+    side.edges.assign(side.outline.size(), "edge");
+    out_.net.panels.push_back(std::move(side));
+    out_.pose.push_back(
+        place.after(Transform::frame({from.x, from.y, 0}, {along.x, along.y, 0}, {0, 0, 1})));
+    out_.looks.push_back({CardColours{.face = kInTheGap, .back = kInTheGap}});
+    out_.owners.push_back({indexOf(built_, layer), 0});
   }
 }
 

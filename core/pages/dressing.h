@@ -46,6 +46,7 @@ class Dressing {
   [[nodiscard]] Dressed take() { return std::move(out_); }
 
  private:
+  void addFoam(const BuiltPiece& layer, const Transform& place);
   void addRibbonPanels(int extra, std::size_t first);
   const BuiltDesign& built_;
   ExtrasOnWay extras_;

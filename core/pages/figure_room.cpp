@@ -2,6 +2,7 @@
 
 #include <algorithm>
 
+#include "drawing/arrange.h"
 #include "drawing/set_words.h"
 #include "geometry/fewer_points.h"
 
@@ -25,8 +26,7 @@ Drawing fittedInto(Drawing drawing, const FigureRoom& room) {
   if (drawing.width <= 0 || drawing.height <= 0) return drawing;
   const double scale = scaleInto(drawing.width, drawing.height, room);
   for (PathItem& item : drawing.paths) {
-    for (Polygon& ring : item.rings)
-      for (Point& p : ring) p = p * scale;
+    carry(item, [scale](Point p) { return p * scale; });
     if (item.printed) drawFewer(item);
   }
   for (TextItem& text : drawing.texts) {

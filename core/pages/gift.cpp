@@ -34,17 +34,6 @@ Point3 farthest(const BuiltPiece& piece, const Transform& place, Point3 along) {
   return found;
 }
 
-/// To the right and away as one looks at the gift from its front.
-struct Sides {
-  Point3 right;
-  Point3 away;
-};
-
-Sides sidesOf(Point3 up) {
-  const Camera eye = camera(frontView({Angle(), Angle()}, up), up);
-  return {eye.right, eye.towardsEye * -1};
-}
-
 bool stands(const BuiltPiece& piece, const std::vector<const Piece*>& own, const Piece* root) {
   const auto standing = standingOf(piece, own);
   return standing && standing->root == root;
@@ -55,6 +44,36 @@ Transform upTurn(Point3 up) {
   if (std::abs(up.z) > 0.5)
     return up.z < 0 ? Transform::rotationX(Angle::degrees(180)) : Transform();
   return Transform::rotationX(Angle::degrees(up.y < 0 ? -90 : 90));
+}
+
+/// Whether a ray from a point meets a panel.
+bool meetsRay(const Net& net, const Pose& pose, const Transform& place, Point3 from, Point3 along) {
+  for (std::size_t i = 0; i < net.panels.size(); ++i) {
+    const Transform into = place.after(pose[i]).inverse();
+    const Point3 p = into.apply(from);
+    const Point3 d = into.turn(along);
+    if (std::abs(d.z) < 1e-9 || p.z / d.z >= 0) continue;
+    const double t = -p.z / d.z;
+    if (locate({p.x + t * d.x, p.y + t * d.y}, net.panels[i].outline) == Side::Inside) return true;
+  }
+  return false;
+}
+
+/// Places about the middle of a solid, at its upper end.
+std::vector<Point3> placesOnTop(const Solid& solid, Point3 up) {
+  constexpr double kInwards = 0.6;
+  double top = -1e9;
+  for (const auto& face : solid.faces)
+    for (const Point3& p : face) top = std::max(top, dot(p, up));
+  std::vector<Point3> places;
+  Point3 middle;
+  for (const auto& face : solid.faces)
+    for (const Point3& p : face)
+      if (dot(p, up) > top - 0.1) places.push_back(p);
+  for (const Point3& p : places) middle = middle + p * (1.0 / static_cast<double>(places.size()));
+  for (Point3& p : places) p = middle + (p - middle) * kInwards;
+  places.push_back(middle);
+  return places;
 }
 
 /// What goes round comes off first, then the box is opened.
@@ -194,13 +213,13 @@ Transform Gift::offBy(const BuiltPiece& piece, const BuiltPiece& other, double s
 }
 
 /// As far as nothing comes into the room of the product.
-Pose Gift::openedBy(const BuiltPiece& piece, double share, bool bottom) const {
+Pose Gift::openedBy(const BuiltPiece& piece, double share, bool bottom, bool turned) const {
   if (share <= 0 || wholeOf(built_, piece)) return piece.folded;
   const int holder = product_ ? product_->piece : productPiece(built_).value_or(-1);
   const bool holds = holder >= 0 && &piece == &built_.pieces[static_cast<std::size_t>(holder)];
   const ClosingStages closing = closingStages(piece, holds ? putting() : std::nullopt);
   const Transform into = standing(piece, 0).inverse();
-  const Upright stands{into.turn(up_), into.turn(sidesOf(up_).away * -1)};
+  const Upright stands{into.turn(up_), into.turn(sidesOf(up_).away * (turned ? 1 : -1))};
   for (const double part : {1.0, 0.6, 0.3}) {
     Pose pose = bottom ? withOpenBottom(piece, closing, part * share, stands)
                        : openedPose(piece, closing, part * share, stands);
@@ -209,13 +228,45 @@ Pose Gift::openedBy(const BuiltPiece& piece, double share, bool bottom) const {
   return piece.folded;
 }
 
-std::vector<Gift::Stood> Gift::stoodAt(double opening, bool bottom) const {
+std::vector<Gift::Stood> Gift::stoodAt(double opening, bool bottom, bool turned) const {
   std::vector<Stood> stood;
   // Walls that a lid holds up fall once it is lifted.
   const double share = isLoose() ? std::max(0.0, (opening - kLifted) / (1 - kLifted)) : opening;
   for (const BuiltPiece* piece : own_)
-    stood.push_back({piece, standing(*piece, opening), openedBy(*piece, share, bottom)});
+    stood.push_back({piece, standing(*piece, opening), openedBy(*piece, share, bottom, turned)});
   return stood;
+}
+
+/// Whether the eye looks at the top of the product in the open box, from the front or the back.
+bool Gift::isSeenWithin(bool turned) const {
+  const std::vector<Stood> stood = stoodAt(kOpen, false, turned);
+  const Camera eye = camera(frontView(standardView(), up_), up_);
+  const Point3 level = eye.towardsEye - up_ * dot(eye.towardsEye, up_);
+  const Point3 towardsEye = turned ? eye.towardsEye - level * 2 : eye.towardsEye;
+  const auto holder = std::ranges::find_if(stood, [&](const Stood& each) {
+    return each.piece == &built_.pieces[static_cast<std::size_t>(product_->piece)];
+  });
+  if (holder == stood.end()) return false;
+  const auto isHidden = [&](Point3 from) {
+    return std::ranges::any_of(
+        stood,
+        [&](const Stood& each) {
+          return meetsRay(each.piece->net, each.pose, each.place, from, towardsEye);
+        });
+  };
+  return std::ranges::any_of(productIn(*holder, {}, 0, 0), [&](const Solid& solid) {
+    return std::ranges::any_of(placesOnTop(solid, up_), [&](Point3 p) { return !isHidden(p); });
+  });
+}
+
+/// A box of one piece that shows its product from behind alone, as a house whose rear roof opens.
+bool Gift::opensAtTheBack() const {
+  return atTheBack_.get([&] {
+    return product_.has_value() && own_.size() == 1 && wraps_.empty() && !slidesThrough() &&
+           closingStages(*own_.front(), putting()).after < own_.front()->net.stageCount() &&
+           !closingStages(*own_.front(), putting()).ends && !isSeenWithin(false) &&
+           isSeenWithin(true);
+  });
 }
 
 /// How what goes round has slid along the box, towards the right, the back or upwards.
@@ -319,12 +370,28 @@ void Gift::addHanging(const Transform& first, Dressing& out) const {
   }
 }
 
+/// How far the product has come out of an end that is bent open, once it is: it would hide in it.
+Point3 Gift::outOfEnd(const Stood& holder, double opening) const {
+  constexpr double kOut = 0.45;  // of its length
+  if (opening <= kAjar || !closingStages(*holder.piece, putting()).ends) return {};
+  const Point3 front = sidesOf(up_).away * -1;
+  Reach card;
+  card.take(holder.piece->net, holder.piece->folded, holder.place, front);
+  Reach own;
+  for (const Solid& solid : productAt(product_, product_->piece, holder.piece->folded, 1))
+    for (const auto& face : solid.faces)
+      for (const Point3& p : face) own.take(dot(holder.place.apply(p), front));
+  const double far = card.high - own.high + kOut * (own.high - own.low);
+  return front * (far * (opening - kAjar) / (kOpen - kAjar));
+}
+
 std::vector<Solid> Gift::productIn(const Stood& holder, const GiftState& state, double opening,
                                    double raised) const {
   if (!product_ || state.product < 0) return {};
   double out = 1 - state.product;
   if (opening > 0 && slidesThrough()) out = std::max(out, opening);
-  Transform place = Transform::translation(up_ * raised).after(holder.place);
+  Transform place =
+      Transform::translation(up_ * raised + outOfEnd(holder, opening)).after(holder.place);
   if (out > 0 && putting())
     place = place.after(Transform::translation((putting()->from - putting()->to) * out));
   std::vector<Solid> solids;
@@ -339,7 +406,9 @@ GiftScene Gift::at(const GiftState& state) const {
   const bool wrapped = std::ranges::any_of(
       wraps_, [&](const BuiltPiece* wrap) { return out.onWay(wrap->role->extra) > 0; });
   const Shares shares = sharesOf(state.opening, wrapped);
-  const std::vector<Stood> stood = stoodAt(shares.box, state.bottom);
+  GiftScene scene;
+  scene.turned = shares.box > 0 && opensAtTheBack();
+  const std::vector<Stood> stood = stoodAt(shares.box, state.bottom, scene.turned);
   for (const Stood& each : stood) {
     out.add(*each.piece, each.place, each.pose);
     out.addOnFaces(*each.piece, each.place, each.pose);
@@ -347,7 +416,6 @@ GiftScene Gift::at(const GiftState& state) const {
       out.add(*each.piece, each.place.after(copy), each.pose);
   }
   out.addMatesOfHalves();
-  GiftScene scene;
   const auto holder = std::ranges::find_if(stood, [&](const Stood& each) {
     return product_ && each.piece == &built_.pieces[static_cast<std::size_t>(product_->piece)];
   });
@@ -365,11 +433,6 @@ GiftScene Gift::at(const GiftState& state) const {
   return scene;
 }
 
-FoldPicture Gift::picture(const GiftScene& scene, const View& view) const {
-  return drawFolded(scene.shown.net, scene.shown.pose, frontView(view, scene.up), scene.up,
-                    scene.solids);
-}
-
 bool Gift::opens() const {
   if (own_.size() > 1 && own_.back()->held->by != Hold::Glue) return true;
   if (own_.empty()) return false;
@@ -384,7 +447,21 @@ double Gift::telling() const {
   const bool open =
       product_ && !isLoose() && putting() && putting()->after >= own_.front()->net.stageCount();
   if (!open || wraps_.empty()) return kClosed;
-  return productShows(picture(at({}), standardView())) ? kClosed : kAjar;
+  return productShows(pictureOf(at({}), standardView())) ? kClosed : kAjar;
+}
+
+View viewOf(const GiftScene& scene, const View& view) {
+  const View seen = frontView(view, scene.up);
+  return {Angle::degrees(seen.turn.degrees() + (scene.turned ? 180 : 0)), seen.tilt};
+}
+
+FoldPicture pictureOf(const GiftScene& scene, const View& view) {
+  return drawFolded(scene.shown.net, scene.shown.pose, viewOf(scene, view), scene.up, scene.solids);
+}
+
+GroundShadow shadowOf(const GiftScene& scene, const View& view) {
+  return groundShadow(scene.shown.net, scene.shown.pose, viewOf(scene, view), scene.up,
+                      scene.solids);
 }
 
 bool productShows(const FoldPicture& picture) {

@@ -137,7 +137,7 @@ bool isGlued(const Net& net, int panel) {
 
 bool hasBentEnds(const BuiltPiece& piece) { return !bentFlaps(piece).empty(); }
 
-Pose withEndOut(const BuiltPiece& piece, double share, Point3 front) {
+std::vector<Angle> endOutAngles(const BuiltPiece& piece, double share, Point3 front) {
   const std::vector<BentFlap> flaps = flapsInFront(piece, front);
   std::vector<Angle> angles = foldAngles(piece.net, 1);
   const auto count = static_cast<double>(flaps.size());
@@ -146,7 +146,11 @@ Pose withEndOut(const BuiltPiece& piece, double share, Point3 front) {
     for (const std::size_t hinge : flaps[k].hinges)
       angles[hinge] = Angle::degrees(angles[hinge].degrees() * (1 - out));
   }
-  return pose(piece.net, angles);
+  return angles;
+}
+
+Pose withEndOut(const BuiltPiece& piece, double share, Point3 front) {
+  return pose(piece.net, endOutAngles(piece, share, front));
 }
 
 }  // namespace creasewright

@@ -15,6 +15,7 @@ bool hasBentEnds(const BuiltPiece& piece);
 /// The folded piece with the bent flaps straightened of the end that lies farthest towards `front`
 /// (frame of panel 0), one flap after the other, the outer one first; `share` 0 to 1. Between two
 /// flaps card would spring, and its strips part a little.
+std::vector<Angle> endOutAngles(const BuiltPiece& piece, double share, Point3 front);
 Pose withEndOut(const BuiltPiece& piece, double share, Point3 front);
 
 }  // namespace creasewright

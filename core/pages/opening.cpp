@@ -107,23 +107,33 @@ Point3 centroidOf(const Panel& panel, const Transform& place) {
 /// hide what is behind it.
 bool hingesInFront(const BuiltPiece& piece, const Crease& crease, const Upright& stands) {
   constexpr double kLevel = 0.2;
-  constexpr double kNearSquare = 60;  // degrees
+  constexpr double kLeast = 30;  // degrees; and as far from folded flat
   const Transform& wall = piece.folded[static_cast<std::size_t>(crease.parent)];
   const double fold = std::abs(crease.angle.degrees());
-  if (!crease.way.empty() || fold < kNearSquare || fold > 180 - kNearSquare) return false;
+  if (!crease.way.empty() || fold < kLeast || fold > 180 - kLeast) return false;
   if (std::abs(dot(wall.normal(), stands.up)) > kLevel) return false;
   const auto child = static_cast<std::size_t>(crease.child);
   const Point3 hinge = wall.apply((crease.onParent.a + crease.onParent.b) / 2);
-  const Point3 way = hinge - centroidOf(piece.net.panels[child], piece.folded[child]);
+  Point3 way = hinge - centroidOf(piece.net.panels[child], piece.folded[child]);
+  way = way - stands.up * dot(way, stands.up);  // a roof slants
   return norm(way) > 0 && dot(way, stands.front) > 0.8 * norm(way);
+}
+
+/// How far a lid in front falls, as so many of its folds: that of a roof farther than a level one,
+/// for it stands less steep when it is closed.
+double forwardsOf(const Crease& crease) {
+  constexpr double kSquare = 60;  // degrees: from here on it closes like a level lid
+  constexpr double kBeyond = 75;  // degrees that a roof falls beyond upright
+  constexpr double kForwards = 1.5;
+  const double fold = std::abs(crease.angle.degrees());
+  return fold >= kSquare ? kForwards : (fold + kBeyond) / fold;
 }
 
 /// Angles with folds undone by a share, stage by stage from the last one back, each by `most` of
 /// it.
 void undo(const BuiltPiece& piece, const std::vector<Undone>& folds, double share, double most,
           const Upright& stands, std::vector<Angle>& angles) {
-  constexpr double kForwards = 1.5;  // of its fold: as far as a lid falls
-  constexpr double kSoon = 0.65;     // of the share, for it hides more while it stands
+  constexpr double kSoon = 0.65;  // of the share, for it hides more while it stands
   std::set<int, std::greater<>> stages;
   for (const Undone& fold : folds) stages.insert(fold.stage);
   std::size_t k = 0;
@@ -133,10 +143,11 @@ void undo(const BuiltPiece& piece, const std::vector<Undone>& folds, double shar
     for (const Undone& fold : folds) {
       if (fold.stage != stage) continue;
       const Crease& crease = piece.net.creases[fold.crease];
-      angles[fold.crease] = hingesInFront(piece, crease, stands)
-                                ? Angle::degrees(crease.angle.degrees() *
-                                                 (1 - kForwards * std::min(1.0, undone / kSoon)))
-                                : angleAfter(crease, stage - undone);
+      angles[fold.crease] =
+          hingesInFront(piece, crease, stands)
+              ? Angle::degrees(crease.angle.degrees() *
+                               (1 - forwardsOf(crease) * std::min(1.0, undone / kSoon)))
+              : angleAfter(crease, stage - undone);
     }
   }
 }

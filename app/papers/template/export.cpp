@@ -6,6 +6,7 @@
 #include <QFileInfo>
 #include <algorithm>
 #include <iterator>
+#include <utility>
 
 #include "base/result.h"
 #include "bridge/design_words.h"
@@ -19,6 +20,7 @@
 #include "output/text_outlines.h"
 #include "output/write_bytes.h"
 #include "pages/design_picture.h"
+#include "pages/framed.h"
 #include "pages/machine_sheets.h"
 #include "papers/template/template_print.h"
 
@@ -30,11 +32,11 @@ Problem notWritten(const QString& path, const QString& reason) {
   return {ProblemCode::FileNotWritten, path.toStdString(), {reason.toStdString()}};
 }
 
-Result<QByteArray> pngBytes(const Drawing& drawing, const Wording& wording) {
+Result<QByteArray> pngOf(const QImage& image) {
   QByteArray bytes;
   QBuffer buffer(&bytes);
   buffer.open(QIODevice::WriteOnly);
-  if (!renderImage(drawing, wording).save(&buffer, "PNG"))
+  if (!image.save(&buffer, "PNG"))
     return notWritten({}, QCoreApplication::translate("export", "the picture is too large"));
   return bytes;
 }
@@ -45,7 +47,7 @@ QString exportWords(const char* words) { return QCoreApplication::translate("exp
 Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesign& design,
                                          const ExportChoices& choices) {
   const std::string piece = choices.piece.toStdString();
-  if (choices.machine.sheet && !choices.folded) {
+  if (choices.machine.sheet) {
     auto sheets = machineSheets(design, piece, *choices.machine.sheet);
     if (sheets) return std::move(*sheets);
     return notWritten({},
@@ -53,14 +55,10 @@ Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesig
   }
   // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
-  PictureOptions options{.piece = piece,
-                         .folded = choices.folded,
-                         .dimensions = dimensions,
-                         .coloured = ending == QLatin1String("png"),
-                         .scaleBar = !dimensions && !choices.folded};
-  if (choices.folded)
-    options.gift.opening = choices.opening ? *choices.opening : Gift(design).telling();
-  return std::vector{pictureOf(design, options)};
+  return std::vector{pictureOf(design, {.piece = piece,
+                                        .dimensions = dimensions,
+                                        .coloured = ending == QLatin1String("png"),
+                                        .scaleBar = !dimensions})};
 }
 
 /// An SVG or DXF of one drawing.
@@ -68,13 +66,11 @@ Result<QByteArray> machineBytes(const QString& ending, const BuiltDesign& design
                                 const ExportChoices& choices, Drawing drawing) {
   const Wording wording = wordingIn(choices.unit);
   const bool svg = ending == QLatin1String("svg");
-  if (!choices.folded) {
-    std::optional<Drawing> made = forMachine(std::move(drawing), choices.machine.lines);
-    if (!made)
-      return notWritten(
-          {}, exportWords(QT_TRANSLATE_NOOP("export", "a cut-out is narrower than the kerf")));
-    drawing = std::move(*made);
-  }
+  std::optional<Drawing> made = forMachine(std::move(drawing), choices.machine.lines);
+  if (!made)
+    return notWritten(
+        {}, exportWords(QT_TRANSLATE_NOOP("export", "a cut-out is narrower than the kerf")));
+  drawing = std::move(*made);
   if (choices.machine.outlines) drawing = withOutlinedWords(std::move(drawing), wording, svg);
   const bool dashed = choices.machine.lines.scores == ScoreForm::Line;
   return QByteArray::fromStdString(
@@ -106,7 +102,7 @@ Result<FolderFiles> printedFiles(const QString& fileName, const BuiltDesign& des
   for (const Drawing& page : *pages) {
     Result<QByteArray> bytes = svg ? Result(QByteArray::fromStdString(writeSvg(
                                          page, designTitle(design).toStdString(), wording)))
-                                   : pngBytes(page, wording);
+                                   : pngOf(renderImage(page, wording));
     if (!bytes) return bytes.problem();
     files.emplace_back(numberedName(fileName, files.size(), pages->size()), std::move(*bytes));
   }
@@ -122,7 +118,7 @@ Result<FolderFiles> netFiles(const QString& fileName, const BuiltDesign& design,
   for (std::size_t i = 0; i < drawings->size(); ++i) {
     const Drawing& drawing = (*drawings)[i];
     Result<QByteArray> bytes = ending == QLatin1String("png")
-                                   ? pngBytes(drawing, wordingIn(choices.unit))
+                                   ? pngOf(renderImage(drawing, wordingIn(choices.unit)))
                                    : machineBytes(ending, design, choices, drawing);
     if (!bytes) return bytes.problem();
     files.emplace_back(numberedName(fileName, i, drawings->size()), std::move(*bytes));
@@ -133,6 +129,34 @@ Result<FolderFiles> netFiles(const QString& fileName, const BuiltDesign& design,
 Result<FolderFiles> oneFile(const QString& fileName, const Result<QByteArray>& bytes) {
   if (!bytes) return bytes.problem();
   return FolderFiles{{fileName, *bytes}};
+}
+
+Result<QByteArray> posterPdf(const BuiltDesign& design, const ExportChoices& choices,
+                             Drawing picture) {
+  const Paper& paper = choices.setup.paper;
+  const double margin = choices.setup.margin;
+  if (4 * margin >= std::min(paper.width.mm(), paper.height.mm()))
+    return Problem{
+        ProblemCode::MarginTooLarge, "margin", {Length::mm(margin), std::string(paper.name)}};
+  return renderPdf({posterPage(std::move(picture), choices)}, wordingIn(choices.unit),
+                   {designTitle(design), choices.now});
+}
+
+/// The folded gift as one file.
+Result<QByteArray> foldedBytes(const QString& ending, const BuiltDesign& design,
+                               const ExportChoices& choices) {
+  Drawing picture = giftPicture(design, choices);
+  if (ending == QLatin1String("pdf")) return posterPdf(design, choices, std::move(picture));
+  const Wording wording = wordingIn(choices.unit);
+  std::optional<PixelSize> pixels;
+  if (choices.size.width > 0) pixels = pixelsFor(picture, choices.size);
+  picture = framedFor(std::move(picture), choices.ground, pixels);
+  if (ending == QLatin1String("svg"))
+    return QByteArray::fromStdString(
+        writeSvg(picture, designTitle(design).toStdString(), wording, true, pixels));
+  const bool clear = choices.ground.kind == PictureGround::Kind::Clear;
+  if (!pixels && !clear) return pngOf(renderImage(picture, wording));
+  return pngOf(renderImage(picture, wording, pixels.value_or(pixelsFor(picture, {})), clear));
 }
 
 bool hasPiece(const BuiltDesign& design, const QString& name) {
@@ -163,6 +187,26 @@ Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& c
                    {designTitle(design), choices.now, PdfKind::Template});
 }
 
+Drawing giftPicture(const BuiltDesign& design, const ExportChoices& choices) {
+  PictureOptions options{.piece = choices.piece.toStdString(),
+                         .folded = true,
+                         .view = choices.sight.view,
+                         .done = choices.sight.done,
+                         .shadow = true};
+  const std::optional<double>& opening = choices.sight.opening;
+  options.gift.opening = opening ? *opening : Gift(design).telling();
+  return pictureOf(design, options);
+}
+
+Drawing posterPage(Drawing picture, const ExportChoices& choices) {
+  double width = choices.setup.paper.width.mm();
+  double height = choices.setup.paper.height.mm();
+  if ((picture.width > picture.height) != (width > height)) std::swap(width, height);
+  std::optional<Colour> ground;
+  if (choices.ground.kind == PictureGround::Kind::Coloured) ground = choices.ground.colour;
+  return onPage(std::move(picture), width, height, choices.setup.margin, ground);
+}
+
 Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& fileName,
                                   const ExportChoices& choices) {
   const QString ending = QFileInfo(fileName).suffix().toLower();
@@ -173,10 +217,12 @@ Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& file
   }
   if (!hasPiece(design, choices.piece))
     return Problem{ProblemCode::FieldUnreadable, "piece", {choices.piece.toStdString()}};
+  const bool picture = ending == QLatin1String("svg") || ending == QLatin1String("png");
+  if (choices.folded && (picture || ending == QLatin1String("pdf")))
+    return oneFile(fileName, foldedBytes(ending, design, choices));
   if (ending == QLatin1String("pdf")) return oneFile(fileName, templatePdf(design, choices));
   if (ending == QLatin1String("json"))
     return oneFile(fileName, QByteArray::fromStdString(writeNetJson(design)));
-  const bool picture = ending == QLatin1String("svg") || ending == QLatin1String("png");
   if (picture && choices.kind == TemplateKind::Printed)
     return printedFiles(fileName, design, choices);
   return netFiles(fileName, design, choices);

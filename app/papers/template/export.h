@@ -9,7 +9,9 @@
 #include "base/result.h"
 #include "document/build.h"
 #include "drawing/machine_lines.h"
+#include "output/picture.h"
 #include "output/write_folder.h"
+#include "pages/gift_sight.h"
 #include "pages/page_setup.h"
 #include "pages/part_packing.h"
 #include "pages/template_pages.h"
@@ -24,10 +26,12 @@ struct MachineExport {
 };
 
 struct ExportChoices {
-  QString piece;                  ///< only this piece; empty = all
-  PageSetup setup;                ///< PDF
-  bool folded = false;            ///< PNG and SVG: the finished gift instead of the net
-  std::optional<double> opening;  ///< how far open it is: kClosed .. kOpen; none = as it tells most
+  QString piece;              ///< only this piece; empty = all
+  PageSetup setup;            ///< PDF
+  bool folded = false;        ///< PDF, PNG and SVG: the finished gift instead of the net
+  GiftSight sight = {};       ///< of what is folded
+  PictureSize size = {};      ///< the same as PNG or SVG
+  PictureGround ground = {};  ///< under it
   TemplateKind kind = TemplateKind::CutAndScore;  ///< PDF; printed papers SVG and PNG too
   PrintedForm printed = {};                       ///< of printed papers
   QStringList names;      ///< PDF: a set of pages for each taker; empty = one set for nobody
@@ -43,15 +47,22 @@ QStringList exportEndings();
 /// NothingPrinted, FileNotWritten (no place).
 Result<QByteArray> templatePdf(const BuiltDesign& design, const ExportChoices& choices);
 
+/// What is folded, as a drawing of its own size.
+Drawing giftPicture(const BuiltDesign& design, const ExportChoices& choices);
+
+/// Such a drawing on a page of the chosen paper, which lies as the picture is shaped.
+Drawing posterPage(Drawing picture, const ExportChoices& choices);
+
 /// What exportDesign writes for a file of this name: one file, but for nets that take several
 /// sheets, or pages of printed papers (`tray-1.svg`, `tray-2.svg`). Errors as there.
 Result<FolderFiles> exportedFiles(const BuiltDesign& design, const QString& fileName,
                                   const ExportChoices& choices);
 
 /// Writes `path` in the form that its ending names: the template as PDF; the net as SVG, DXF, PNG;
-/// everything as JSON. All or nothing: an old file stays as it was when anything goes wrong. PDF,
-/// PNG and words as outlines need a QGuiApplication. Errors: FileNotWritten (path, reason),
-/// FieldUnreadable (`piece`, text), MarginTooLarge, TooManyTiles, NothingPrinted.
+/// the finished gift as PDF (a page that it fills), SVG, PNG; everything as JSON. All or nothing:
+/// an old file stays as it was when anything goes wrong. PDF, PNG and words as outlines need a
+/// QGuiApplication. Errors: FileNotWritten (path, reason), FieldUnreadable (`piece`, text),
+/// MarginTooLarge, TooManyTiles, NothingPrinted.
 std::optional<Problem> exportDesign(const BuiltDesign& design, const QString& path,
                                     const ExportChoices& choices);
 

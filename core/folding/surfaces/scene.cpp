@@ -11,9 +11,9 @@
 namespace creasewright {
 namespace {
 
-/// Half-lit from a lamp to the upper left in front of the picture, so that no face is black.
+/// Half-lit from the lamp, so that no face is black.
 double lightOn(Point3 normal, const Camera& camera) {
-  const Point3 lamp = unit(Point3{-0.45, 0.7, 0.55});
+  const Point3 lamp = unit(kLamp);
   const Point3 seen{dot(normal, camera.right), dot(normal, camera.up),
                     dot(normal, camera.towardsEye)};
   return std::clamp(0.5 + 0.5 * dot(seen, lamp), 0.0, 1.0);

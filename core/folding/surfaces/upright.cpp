@@ -23,4 +23,9 @@ View frontView(View view, Point3 up) {
   return {Angle::degrees(view.turn.degrees() + (wall ? 180 : 0)), view.tilt};
 }
 
+Sides sidesOf(Point3 up) {
+  const Camera eye = camera(frontView({Angle(), Angle()}, up), up);
+  return {eye.right, eye.towardsEye * -1};
+}
+
 }  // namespace creasewright

@@ -14,4 +14,11 @@ Point3 uprightOf(const Piece& piece);
 /// eye, and not the face it was drawn on.
 View frontView(View view, Point3 up);
 
+/// As one looks at the finished piece from its front, in panel 0's frame.
+struct Sides {
+  Point3 right;
+  Point3 away;
+};
+Sides sidesOf(Point3 up);
+
 }  // namespace creasewright

@@ -13,6 +13,11 @@ struct View {
 
 /// The view a maker would photograph: two sides and the top show, the front the most.
 View standardView();
+View frontalView();
+View viewFromAbove();
+
+/// Degrees; nearer to the upright axis nothing says where the front is.
+inline constexpr double kSteepestTilt = 89;
 
 /// The eye's axes as unit vectors in panel 0's frame; right x up = towardsEye.
 struct Camera {
@@ -28,5 +33,10 @@ struct Camera {
 /// x axis points right (its y axis when `up` lies along x); a positive turn takes the eye to the
 /// right about the upright axis.
 Camera camera(const View& view, Point3 up);
+
+/// Where the lamp is along these axes: to the upper left in front of the picture.
+inline constexpr Point3 kLamp{-0.45, 0.7, 0.55};
+/// Towards the lamp, a unit vector in panel 0's frame.
+Point3 lampOf(const Camera& eye);
 
 }  // namespace creasewright

@@ -1,8 +1,10 @@
 #include "preview/fold_view.h"
 
 #include <QImage>
+#include <QPointingDevice>
 #include <QTest>
 #include <QWheelEvent>
+#include <memory>
 
 #include <gtest/gtest.h>
 
@@ -26,15 +28,15 @@ class FoldViewTest : public ::testing::Test {
                       Qt::NoButton, Qt::NoModifier, Qt::NoScrollPhase, false);
     QApplication::sendEvent(&view_, &event);
   }
-  /// Width in pixels of what is painted.
+  /// Width in pixels of what is painted in ink: a shadow is never so dark.
   int inkedWidth() {
     const QImage shown = picture();
-    const QRgb ground = shown.pixel(1, 1);
+    constexpr int kInk = 140;
     int low = shown.width();
     int high = 0;
     for (int y = 0; y < shown.height(); ++y)
       for (int x = 0; x < shown.width(); ++x)
-        if (shown.pixel(x, y) != ground) low = std::min(low, x), high = std::max(high, x);
+        if (qGray(shown.pixel(x, y)) < kInk) low = std::min(low, x), high = std::max(high, x);
     return high - low;
   }
 
@@ -110,13 +112,75 @@ TEST_F(FoldViewTest, TheWheelComesCloserAndGoesAway) {
   EXPECT_NEAR(inkedWidth(), width * 0.3, 4) << "and stays in sight";
 }
 
-TEST_F(FoldViewTest, ProgressIsBetweenFlatAndFolded) {
+class TouchedFoldViewTest : public FoldViewTest {
+ protected:
+  QTest::QTouchEventWidgetSequence touch() { return QTest::touchEvent(&view_, screen_.get()); }
+  /// A mouse event such as systems make of touches.
+  void synthesized(QEvent::Type type, QPoint at) {
+    const QPointF here(at);
+    QMouseEvent event(type, here, here, view_.mapToGlobal(here), Qt::LeftButton, Qt::LeftButton,
+                      Qt::NoModifier, Qt::MouseEventSynthesizedBySystem);
+    QApplication::sendEvent(&view_, &event);
+  }
+
+ private:
+  std::unique_ptr<QPointingDevice> screen_{QTest::createTouchDevice()};
+};
+
+TEST_F(TouchedFoldViewTest, OneFingerTurnsItAsTheMouseDoes) {
+  const double turn0 = turn();
+  const double tilt0 = tilt();
+  touch().press(0, {100, 100}, &view_);
+  touch().move(0, {160, 100}, &view_);
+  touch().move(0, {160, 80}, &view_);
+  EXPECT_NEAR(std::remainder(turn() - turn0 - 30, 360), 0, 1e-9) << "half a degree a pixel";
+  EXPECT_NEAR(tilt() - tilt0, -10, 1e-9);
+  synthesized(QEvent::MouseButtonPress, {100, 100});
+  synthesized(QEvent::MouseMove, {200, 100});
+  synthesized(QEvent::MouseButtonRelease, {200, 100});
+  EXPECT_NEAR(std::remainder(turn() - turn0 - 30, 360), 0, 1e-9) << "told once";
+  touch().release(0, {160, 80}, &view_);
+  EXPECT_TRUE(session_.selection().lit().isEmpty()) << "no tap";
+}
+
+TEST_F(TouchedFoldViewTest, TwoFingersComeCloserAndTurnNothing) {
+  const View before = view_.view();
+  const int width = inkedWidth();
+  touch().press(0, {200, 160}, &view_).press(1, {240, 160}, &view_);
+  touch().move(0, {210, 160}, &view_).move(1, {230, 160}, &view_);
+  EXPECT_NEAR(inkedWidth(), width / 2.0, 4) << "half as far apart";
+  touch().move(0, {200, 160}, &view_).move(1, {240, 160}, &view_);
+  EXPECT_NEAR(inkedWidth(), width, 3);
+  touch().release(1, {240, 160}, &view_).stationary(0);
+  touch().release(0, {200, 160}, &view_);
+  EXPECT_EQ(view_.view().turn.degrees(), before.turn.degrees());
+  EXPECT_EQ(view_.view().tilt.degrees(), before.tilt.degrees());
+  EXPECT_TRUE(session_.selection().lit().isEmpty());
+}
+
+TEST_F(TouchedFoldViewTest, ATapKeepsWhatAClickKeeps) {
+  QPoint middle = view_.rect().center();
+  for (; session_.selection().lit().isEmpty() && middle.y() < view_.height(); middle.ry() += 10)
+    QTest::mouseClick(&view_, Qt::LeftButton, {}, middle);
+  middle.ry() -= 10;
+  const Place clicked = session_.selection().lit();
+  ASSERT_FALSE(clicked.isEmpty());
+  session_.selection().clear();
+  const QImage before = picture();
+  touch().press(0, middle, &view_);
+  touch().move(0, middle + QPoint(2, 1), &view_);
+  touch().release(0, middle + QPoint(2, 1), &view_);
+  EXPECT_EQ(session_.selection().lit(), clicked);
+  session_.selection().clear();
+  EXPECT_EQ(picture(), before) << "a finger that wobbles turns nothing";
+}
+
+TEST_F(FoldViewTest, StopsAreBetweenFlatAndFinished) {
   const QImage folded = picture();
-  view_.setProgress(7);
-  EXPECT_EQ(view_.progress(), 1);
+  view_.setDone(view_.strip().end());
   EXPECT_EQ(picture(), folded);
-  view_.setProgress(-1);
-  EXPECT_EQ(view_.progress(), 0);
+  view_.setDone(-1);
+  EXPECT_EQ(view_.done(), 0);
   EXPECT_NE(picture(), folded);
 }
 

@@ -22,6 +22,7 @@
 #include "patterns/pattern.h"
 #include "printing/export_dialog.h"
 #include "printing/guide_window.h"
+#include "printing/picture_dialog.h"
 #include "printing/print_dialog.h"
 #include "scene/sheet_view.h"
 #include "shelf/samples_window.h"
@@ -122,6 +123,7 @@ TEST(Dialogs, NothingIsCutOffInAnyLanguage) {
   expectWordsWhole<GuideWindow>("guide");
   expectWordsWhole<PrintDialog>("print");
   expectWordsWhole<ExportDialog>("export");
+  expectWordsWhole<PictureDialog>("picture");
   expectWordsWhole<KitWindow>("class kit");
 }
 
@@ -187,6 +189,28 @@ TEST(MainWindow, ArrangesItselfAnewWhenItIsResized) {
   EXPECT_EQ(window.columns().drawer().count(), 4);
   EXPECT_TRUE(window.columns().checks().isVisible());
   EXPECT_EQ(cutOff(window).join("; ").toStdString(), "");
+}
+
+TEST(MainWindow, TheStepsAreReachedInANarrowWindowToo) {
+  useLanguage(QStringLiteral("en"));
+  for (const QSize size : {QSize(1024, 600), QSize(1100, 720), QSize(1279, 720)}) {
+    MainWindow window;
+    show(window, size.width(), size.height());
+    QTabWidget& drawer = window.columns().drawer();
+    int steps = -1;
+    for (int i = 0; i < drawer.count(); ++i)
+      if (drawer.tabText(i) == QLatin1String("Steps")) steps = i;
+    ASSERT_GE(steps, 0);
+    EXPECT_TRUE(drawer.isTabVisible(steps));
+    for (int i = 0; i < drawer.count(); ++i) {
+      drawer.setCurrentIndex(i);
+      const QRect tab = drawer.tabBar()->tabRect(i);
+      EXPECT_GE(tab.left(), 0) << size.width() << drawer.tabText(i).toStdString();
+      EXPECT_LE(tab.right(), drawer.tabBar()->width())
+          << size.width() << drawer.tabText(i).toStdString();
+      EXPECT_TRUE(drawer.currentWidget()->isVisible());
+    }
+  }
 }
 
 TEST(MainWindow, ATypedNumberChangesWhatIsBuiltAndShown) {

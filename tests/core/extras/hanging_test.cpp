@@ -1,7 +1,7 @@
 #include "core/extras/in_space.h"
 #include "guide/make_guide.h"
 #include "pages/gift.h"
-#include "pages/gift_moments.h"
+#include "pages/gift_strip.h"
 #include "support/pierced.h"
 
 namespace creasewright {
@@ -11,9 +11,9 @@ using testing::built;
 using testing::extraOf;
 using testing::fitted;
 
-bool hasMoment(const BuiltDesign& whole, int extra) {
-  return std::ranges::any_of(giftMoments(whole), [&](const GiftMoment& moment) {
-    return moment.code == MomentCode::AddExtra && moment.extra == extra;
+bool hasStop(const BuiltDesign& whole, int extra) {
+  return std::ranges::any_of(giftStops(whole), [&](const StripStop& stop) {
+    return stop.code == StopCode::AddExtra && stop.extra == extra;
   });
 }
 
@@ -54,7 +54,7 @@ TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
       const auto pieces = testing::piecesOf(whole, 1);
       ASSERT_FALSE(pieces.empty());
       const Gift gift(whole);
-      EXPECT_EQ(hasMoment(whole, 1), pieces[0]->role->around.has_value());
+      EXPECT_TRUE(hasStop(whole, 1));
       EXPECT_EQ(gift.holds(*pieces[0]), pieces[0]->role->around.has_value());
       if (!pieces[0]->role->around) {
         EXPECT_NE(testing::toldOf(whole, "tag"), nullptr);
@@ -62,8 +62,7 @@ TEST(Hanging, ATagHangsOnItsRibbonAndThroughNothing) {
         continue;
       }
       ++hanging;
-      const std::vector<GiftMoment> moments = giftMoments(whole);
-      EXPECT_EQ(moments.back().extra, 1) << "after the ribbon";
+      EXPECT_EQ(giftStops(whole).back().extra, 1) << "after the ribbon";
       const GiftScene scene = gift.at({});
       double ground = 1e9;
       for (std::size_t i = 0; i < scene.shown.owners.size(); ++i)

@@ -7,7 +7,6 @@
 
 #include "core/extras/built_extras.h"
 #include "pages/fold_drawing.h"
-#include "pages/gift_moments.h"
 #include "styles/registry.h"
 #include "support/pierced.h"
 
@@ -32,7 +31,7 @@ constexpr std::array kOfSeveral{"two-piece-box", "drawer-box", "prism-box-with-l
 
 FoldPicture pictureAt(const BuiltDesign& built, const GiftState& state) {
   const Gift gift(built);
-  return gift.picture(gift.at(state), standardView());
+  return pictureOf(gift.at(state), standardView());
 }
 
 /// The facet that is seen at each of so many places.
@@ -56,7 +55,7 @@ std::vector<const Facet*> facetsSeen(const FoldPicture& picture) {
 std::set<int> piecesSeen(const BuiltDesign& built, const GiftState& state) {
   const Gift gift(built);
   const GiftScene scene = gift.at(state);
-  const FoldPicture picture = gift.picture(scene, standardView());
+  const FoldPicture picture = pictureOf(scene, standardView());
   std::set<int> seen;
   for (const Facet* facet : facetsSeen(picture))
     if (facet->panel >= 0)
@@ -292,7 +291,7 @@ TEST(Gift, OpenedOneSeesWhatIsInIt) {
                            View{Angle::degrees(-30), Angle::degrees(75)},
                            View{Angle(), Angle::degrees(5)}};
     const bool seen = std::ranges::any_of(
-        views, [&](const View& view) { return showsProduct(gift.picture(scene, view)); });
+        views, [&](const View& view) { return showsProduct(pictureOf(scene, view)); });
     // A pouch that is glued all round is only parted.
     if (style.id != "crossed-seam-pouch") {
       EXPECT_TRUE(seen) << style.id;
@@ -341,58 +340,6 @@ TEST(Gift, WhatIsLaidIntoTheBoxLiesInIt) {
         }
       }
     }
-  }
-}
-
-std::vector<std::pair<MomentCode, int>> toldOf(const BuiltDesign& built) {
-  std::vector<std::pair<MomentCode, int>> told;
-  for (const GiftMoment& moment : giftMoments(built)) told.emplace_back(moment.code, moment.extra);
-  return told;
-}
-
-TEST(GiftMoments, ComeInTheOrderOfDoing) {
-  const BuiltDesign built = builtWith("two-piece-box", {"ribbon", "belly-band", "greeting-slip"});
-  const auto told = toldOf(built);
-  ASSERT_EQ(told.size(), 5U);
-  EXPECT_EQ(told[0], std::pair(MomentCode::LayInside, 2));
-  EXPECT_EQ(told[1].first, MomentCode::PutIn);
-  EXPECT_EQ(told[2].first, MomentCode::Close);
-  EXPECT_EQ(told[3], std::pair(MomentCode::AddExtra, 1)) << "the band";
-  EXPECT_EQ(told[4], std::pair(MomentCode::AddExtra, 0)) << "the ribbon over it";
-  const std::vector<GiftMoment> moments = giftMoments(built);
-  EXPECT_FALSE(showsProduct(pictureAt(built, stateAfter(built, moments, 1))));
-  EXPECT_TRUE(showsProduct(pictureAt(built, stateAfter(built, moments, 2))));
-  EXPECT_FALSE(piecesSeen(built, stateAfter(built, moments, 4)).contains(-1));
-  EXPECT_TRUE(piecesSeen(built, stateAfter(built, moments, 5)).contains(-1));
-  const int slip = static_cast<int>(built.pieces.size()) - 1;
-  EXPECT_FALSE(piecesSeen(built, stateAfter(built, moments, 0)).contains(slip));
-  EXPECT_TRUE(piecesSeen(built, stateAfter(built, moments, 1)).contains(slip));
-}
-
-TEST(GiftMoments, ALabelOnTheBandComesAfterIt) {
-  Design design = giftOf("framed-tray");
-  for (const char* kind : {"label", "belly-band"}) design.extras.push_back(extraOf(kind, design));
-  design.extras[1].parameters.setCount("full", 1);
-  const BuiltDesign built = *build(design);
-  const auto told = toldOf(built);
-  ASSERT_EQ(told.size(), 3U);
-  EXPECT_EQ(told[1], std::pair(MomentCode::AddExtra, 1));
-  EXPECT_EQ(told[2], std::pair(MomentCode::AddExtra, 0));
-  EXPECT_EQ(Gift(built).telling(), kAjar) << "the band hides what is in the open tray";
-}
-
-TEST(GiftMoments, EveryStyleEndsWithTheFinishedGift) {
-  for (const Style& style : styles()) {
-    const BuiltDesign built = builtWith(style.id, {"belly-band", "ribbon"});
-    const std::vector<GiftMoment> moments = giftMoments(built);
-    const Gift gift(built);
-    const Dressed last =
-        gift.at(stateAfter(built, moments, static_cast<double>(moments.size()))).shown;
-    const Dressed finished = gift.at({}).shown;
-    ASSERT_EQ(last.pose.size(), finished.pose.size()) << style.id;
-    for (std::size_t i = 0; i < last.pose.size(); ++i)
-      EXPECT_LT(distance(last.pose[i].apply(Point{}), finished.pose[i].apply(Point{})), 1e-9)
-          << style.id;
   }
 }
 
