@@ -86,8 +86,8 @@ TEST(GroundShadow, IsWhereRaysToTheLampAreStopped) {
           for (int column = 5; column < shadow.columns; column += 9) {
             const bool here = stopped(column, row);
             bool alike = true;  // as far as the edge is soft
-            for (const int x : {-10, -5, 0, 5, 10})
-              for (const int y : {-10, -5, 0, 5, 10})
+            for (int x = -10; x <= 10; x += 2)
+              for (int y = -10; y <= 10; y += 2)
                 alike = alike && stopped(column + x, row + y) == here;
             if (!alike) continue;
             const int found = shadow.dark[static_cast<std::size_t>(row * shadow.columns + column)];
