@@ -128,7 +128,8 @@ StepWords wordCuts(const Step& step, const BuiltPiece& piece) {
   StepWords words = cutWords(step.code, countOf(step));
   if (step.code == StepCode::CutWaste && onlySlots(piece))
     words.title = GuideTr::tr("Cut the slots");
-  if (step.code == StepCode::CutNotches && meetInside(step, piece)) {
+  const bool slanting = step.code == StepCode::CutNotches || step.code == StepCode::CutTapers;
+  if (slanting && piece.net.creases.empty() && meetInside(step, piece)) {
     words.title = GuideTr::tr("Cut the notches");
     words.sentences = {
         GuideTr::tr("Make %n slanting cut(s); two meet in each notch.", "", countOf(step))};

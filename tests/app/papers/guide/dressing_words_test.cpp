@@ -6,6 +6,7 @@
 #include "bridge/stock_words.h"
 #include "core/laws/random_design.h"
 #include "extras/extra_kind.h"
+#include "extras/label_shapes.h"
 #include "guide/make_guide.h"
 #include "pages/sheet_figure.h"
 #include "papers/guide/guide_words.h"
