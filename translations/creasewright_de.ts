@@ -5052,10 +5052,6 @@ Frei unter der MIT-Lizenz.</translation>
         <translation>„%1“ mit dem Motivlocher %2 stanzen.</translation>
     </message>
     <message>
-        <source>%1 of ribbon, %2 wide, %3</source>
-        <translation>%1 Schleifenband, %2 breit, %3</translation>
-    </message>
-    <message>
         <source>Punches: %1 (they reach 30 to 40 mm in from an edge, through card of up to 250 g/m²)</source>
         <translation>Motivlocher: %1 (sie reichen 30 bis 40 mm vom Rand hinein und stanzen Karton bis 250 g/m²)</translation>
     </message>
@@ -7381,6 +7377,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>The words “%2” on %1 are %3 high where there are only %4. Write fewer lines, or make the type smaller.</source>
         <translation>Die Wörter „%2“ auf %1 sind %3 hoch, wo es nur %4 gibt. Weniger Zeilen schreiben oder die Schrift kleiner machen.</translation>
+    </message>
+    <message>
+        <source>“%1” would have %2 bytes, more than the %3 a design may have. Use fewer or smaller pictures; nothing was written.</source>
+        <translation>„%1“ hätte %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Weniger oder kleinere Bilder nehmen; nichts wurde geschrieben.</translation>
     </message>
 </context>
 <context>

@@ -112,7 +112,7 @@ TEST(Hanging, ATagWithNoRibbonHangsOnAStringOfItsOwn) {
   const double bow = 2 * 50.0 + 2 * 40.0 + 4 * 2.0;
   EXPECT_GT(string.length.mm(), round + bow - 2);
   EXPECT_LT(string.length.mm(), round + bow + 15);
-  EXPECT_TRUE(hasMoment(whole, 0));
+  EXPECT_TRUE(hasStop(whole, 0));
   EXPECT_TRUE(Gift(whole).holds(*testing::piecesOf(whole, 0)[0]));
   const auto supplies = makeGuide(whole).supplies;
   EXPECT_TRUE(std::ranges::any_of(supplies, [&](const Supply& supply) {
