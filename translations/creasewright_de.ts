@@ -1133,7 +1133,7 @@
     </message>
     <message>
         <source>--pixels: A page has no pixels. Choose its size with --paper, such as a3.</source>
-        <translation>--pixels: Eine Seite hat keine Pixel. Ihre Größe mit --paper wählen, etwa a3.</translation>
+        <translation>--pixels: Eine Seite hat keine Pixel. Die Größe mit --paper wählen, etwa a3.</translation>
     </message>
     <message>
         <source>--pixels: “%1” is no size of a picture. Write its width and height, such as 1600x1200, or its longer side, each from %2 to %3.</source>

@@ -226,9 +226,10 @@ void Columns::arrangeNarrow() {
   drawer_->setCurrentIndex(0);
   showCheckCount(88);  // the longest words: all tabs are to be read in any language
   const int all = bar.sizeHint().width() + 4;
-  const bool room = width() - kLeftWidth - kLeastSheetWidth >= all;
+  const int left = width() - kLeftWidth - kLeastSheetWidth;
+  const bool room = left >= all;
   const int fewer = all - bar.tabRect(drawer_->count() - 1).width() + kArrowsWidth;
-  const int tabs = std::max(kNarrowRightWidth, room ? all : fewer);
+  const int tabs = std::max(kNarrowRightWidth, room ? all : std::min(fewer, left));
   drawer_->setUsesScrollButtons(!room);
   showCheckCount(static_cast<int>(session_.problems().size()));
   right_->setMinimumWidth(tabs);

@@ -37,7 +37,7 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
 Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
   for (Supply& known : guide.supplies)
     if (known.kind == kind && known.width == width) return known;
-  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}, -1});
+  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}, {}, -1});
 }
 
 void addSupplies(const PiecePlans& plans, Guide& guide) {

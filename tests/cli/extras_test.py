@@ -121,7 +121,7 @@ class Extras(ProgramTest):
         guide = self.folder / "guide.html"
         self.succeed("guide", out, "-o", guide, "--language", "en")
         self.assertIn("Thread the ribbon pull", guide.read_text(encoding="utf-8"))
-        self.refuse(*start, "--extra", "ribbon-pull:face=tray:base/front", naming="base/front")
+        self.refuse(*start, "--extra", "ribbon-pull:face=tray:base/front", naming="“front (tray)”")
         self.refuse(*start, "--extra", "ribbon-pull:hole=40mm", naming="40")
 
     def test_a_partition_is_cut_as_slotted_dividers(self):

@@ -13,6 +13,7 @@ namespace creasewright {
 namespace {
 
 QString field(const QString& words) {
+  if (words.isEmpty()) return {};
   QString out = text(guardedField(words.toStdString()));
   out.replace(QLatin1Char('"'), QStringLiteral("\"\""));
   return QLatin1Char('"') + out + QLatin1Char('"');

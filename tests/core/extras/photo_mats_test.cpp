@@ -48,7 +48,7 @@ TEST(PhotoMats, LieOnTheBareInsideOfWalls) {
           const BuiltPiece& host = testing::hostOf(whole, face);
           const Polygon& wall = host.net.panels[static_cast<std::size_t>(face.panel)].outline;
           EXPECT_GT(face.place.turn({0, 0, -1}).z, 0.99);
-          EXPECT_GT(face.place.apply({0, 0}).z, host.card.caliper.mm() / 2);
+          EXPECT_GT(face.place.apply(Point{}).z, host.card.caliper.mm() / 2);
           const Polygon there = testing::onFace(*mat, face);
           const Bounds box = bounds(there);
           for (const Point& p : there) {

@@ -265,7 +265,7 @@ TEST(FileLimits, AFileThatWouldBeTooLargeIsNotMade) {
   EXPECT_EQ(fileLimitProblem(large), std::nullopt);
   const Result<std::string> text = designFileText(large, "a.cwdesign");
   ASSERT_FALSE(text.ok());
-  EXPECT_EQ(text.problem().code, ProblemCode::FileTooLarge);
+  EXPECT_EQ(text.problem().code, ProblemCode::DesignTooHeavy);
   EXPECT_EQ(text.problem().where, "a.cwdesign");
 }
 

@@ -23,7 +23,9 @@ using testing::Random;
 
 constexpr double kSlack = 0.02;  // mm
 
-std::string codes(const Label& label) { return label.code.empty() ? label.literal : label.code; }
+std::string codeOrText(const Label& label) {
+  return label.code.empty() ? label.literal : label.code;
+}
 
 /// A style with all extras that fit, all of coloured card.
 std::optional<BuiltDesign> colouredDesign(const Style& style, const char* colours) {
@@ -146,9 +148,9 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
             }
           }
         for (const TextItem& text : page.texts)
-          for (const Point& p : textBox(text, codes(text.label)))
+          for (const Point& p : textBox(text, codeOrText(text.label)))
             EXPECT_TRUE(isWritten(*built, text) || !inside(part.fill, p))
-                << style.id << ": " << codes(text.label);
+                << style.id << ": " << codeOrText(text.label);
       }
     }
   }
