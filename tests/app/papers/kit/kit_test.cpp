@@ -171,6 +171,7 @@ TEST(KitWords, APatternedSheetIsLaidByOneInstruction) {
 /// What is punched is told by its punch: in the bag, on its label, on the tables.
 TEST(KitWords, PunchesAreNamedAsTheirOwnerCallsThem) {
   ClassKit kit = colouredKit();
+  kit.items[0].design.extras.pop_back();  // beside the ribbon is no room for it
   Extra& label = kit.items[0].design.extras[1];
   label.parameters.setCount("punched", 1);
   label.parameters.setCount("shape", static_cast<int>(LabelShape::Circle));
