@@ -38,6 +38,7 @@ constexpr int kLeftWidth = 300;
 constexpr int kRightWidth = 420;
 constexpr int kNarrowRightWidth = 300;
 constexpr int kLeastSheetWidth = 320;
+constexpr int kBetween = 32;      // margins and handles
 constexpr int kStepsAt = 2;       // of the tabs of the drawer
 constexpr int kArrowsWidth = 48;  // of a bar with more tabs than it has room for
 
@@ -226,7 +227,7 @@ void Columns::arrangeNarrow() {
   drawer_->setCurrentIndex(0);
   showCheckCount(88);  // the longest words: all tabs are to be read in any language
   const int all = bar.sizeHint().width() + 4;
-  const int left = width() - kLeftWidth - kLeastSheetWidth;
+  const int left = width() - kLeftWidth - kLeastSheetWidth - kBetween;
   const bool room = left >= all;
   const int fewer = all - bar.tabRect(drawer_->count() - 1).width() + kArrowsWidth;
   const int tabs = std::max(kNarrowRightWidth, room ? all : std::min(fewer, left));

@@ -171,8 +171,9 @@ TEST(KitWords, APatternedSheetIsLaidByOneInstruction) {
 /// What is punched is told by its punch: in the bag, on its label, on the tables.
 TEST(KitWords, PunchesAreNamedAsTheirOwnerCallsThem) {
   ClassKit kit = colouredKit();
-  kit.items[0].design.extras.pop_back();  // beside the ribbon is no room for it
-  Extra& label = kit.items[0].design.extras[1];
+  std::vector<Extra>& extras = kit.items[0].design.extras;
+  extras = {extras[1]};  // beside band and ribbon is no room for it
+  Extra& label = extras[0];
   label.parameters.setCount("punched", 1);
   label.parameters.setCount("shape", static_cast<int>(LabelShape::Circle));
   label.parameters.set("width", Length::inches(1));
