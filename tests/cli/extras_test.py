@@ -177,7 +177,7 @@ class Extras(ProgramTest):
         out = self.folder / "net.json"
         self.succeed("export", design, "-o", out)
         pieces = {piece["name"]: piece for piece in json.loads(out.read_text(encoding="utf-8"))["pieces"]}
-        over, under, between = pieces["label"]["words"]
+        over, between, under = pieces["label"]["words"]
         self.assertEqual([w["text"] for w in (over, under, between)], ["Plum jam", "from our garden", "No. 7"])
         self.assertEqual({w["font"] for w in (over, under, between)}, {"serif"})
         self.assertEqual([w["arc"] and w["arc"]["lower"] for w in (over, under, between)], [False, True, None])
