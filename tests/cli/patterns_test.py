@@ -1,6 +1,7 @@
 """Patterned papers: listed, chosen for box and extras, written into designs, seen in pictures, refused in one sentence."""
 
 import json
+import re
 import unittest
 import xml.etree.ElementTree as ET
 
@@ -76,14 +77,16 @@ class Patterns(ProgramTest):
         self.assertTrue(any(int(f[3:5], 16) > 5 * int(f[1:3], 16) for f in fills), fills)
         self.assertEqual(self.printed(self.box()), [])
 
-    def test_a_hand_out_shows_the_finished_gift_in_its_paper_and_steps_plain(self):
+    def test_a_hand_out_shows_gift_and_folding_in_their_paper_and_maps_plain(self):
         design = self.box("--pattern", "tartan")
         page = self.folder / "guide.html"
         self.succeed("guide", design, "-o", page)
         html = page.read_text(encoding="utf-8")
         self.assertIn('class="printed"', html)
         steps = html[html.index('class="steps"'):]
-        self.assertNotIn('class="printed"', steps)
+        figures = dict(re.findall(r"<title>Figure of step \d+: ([^<]*)</title>(.*?)</svg>", steps, re.S))
+        self.assertNotIn('class="printed"', figures["Cut the sheet"])
+        self.assertTrue(any('class="printed"' in figure for figure in figures.values()), figures.keys())
 
     def test_what_makes_no_sense_is_one_sentence(self):
         for written, naming in (

@@ -136,7 +136,7 @@ TEST(KitFiles, TellColoursPatternsRibbonAndFoam) {
   ASSERT_TRUE(plan);
   const QByteArray table = kitCsv(*plan);
   for (const char* words :
-       {"\"sage/cream\",\"\"", "\"plain\",\"leaves:scale=20 mm\"", "\"plum\",\"\""})
+       {"\"sage/cream\",\r\n", "\"plain\",\"leaves:scale=20 mm\"", "\"plum\",\r\n"})
     EXPECT_TRUE(table.contains(words)) << words << table.toStdString();
   const auto json = nlohmann::json::parse(kitJson(*plan));
   ASSERT_EQ(json["cards"].size(), 3U);
