@@ -112,6 +112,11 @@ std::vector<int> flatExtrasOn(const BuiltDesign& built, int piece) {
   return extras;
 }
 
+std::optional<Colour> ribbonColour(const BuiltDesign& built, int extra) {
+  if (extra < 0 || kindOf(built, extra).act == ExtraAct::TieTagOn) return std::nullopt;
+  return built.design.extras[static_cast<std::size_t>(extra)].card.colours.face;
+}
+
 std::vector<int> extrasPlaced(const BuiltDesign& built, Placing placing) {
   std::vector<int> extras;
   for (const BuiltPiece& part : built.pieces)

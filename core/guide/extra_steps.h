@@ -41,4 +41,7 @@ int extrasUnder(const BuiltDesign& built, int extra);
 /// the face itself shows.
 std::optional<int> pieceUnder(const BuiltDesign& built, int extra, const FacePlace& face, Point at);
 
+/// The colour of the ribbon of an extra; none of a tag's own string, nor where `extra` is -1.
+std::optional<Colour> ribbonColour(const BuiltDesign& built, int extra);
+
 }  // namespace creasewright

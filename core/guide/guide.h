@@ -25,7 +25,6 @@ struct Supply {
   Length width;
   Length height;
   Length length;
-  std::optional<Colour> colour = {};
   int extra = -1;  ///< Ribbon: of Design::extras
 };
 

@@ -37,20 +37,14 @@ GuidePiece describe(const BuiltPiece& built, double caliper) {
 Supply& supplyOf(SupplyKind kind, Length width, Guide& guide) {
   for (Supply& known : guide.supplies)
     if (known.kind == kind && known.width == width) return known;
-  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}, {}, -1});
+  return guide.supplies.emplace_back(Supply{kind, 0, -1, width, {}, {}, -1});
 }
 
 void addSupplies(const PiecePlans& plans, Guide& guide) {
   const GuidePiece& piece = guide.pieces[static_cast<std::size_t>(plans.index)];
   const Length rim = isPunched(plans.built) ? kPunchMargin * 2 : Length();
-  guide.supplies.push_back({SupplyKind::Card,
-                            piece.count,
-                            plans.index,
-                            piece.width + rim,
-                            piece.height + rim,
-                            {},
-                            {},
-                            -1});
+  guide.supplies.push_back(
+      {SupplyKind::Card, piece.count, plans.index, piece.width + rim, piece.height + rim, {}, -1});
   for (const TapeUse& use : plans.adhesive.tapes) {
     Supply& tape = supplyOf(SupplyKind::Tape, use.width, guide);
     tape.quantity += use.strips * piece.count;
@@ -179,15 +173,8 @@ class GuideWriter {
 
   /// The ribbon, and the tape by which its ends are held.
   void addRibbonSupplies(const RibbonNeed& ribbon) {
-    const Extra& extra = built_.design.extras[static_cast<std::size_t>(ribbon.extra)];
-    guide_.supplies.push_back({SupplyKind::Ribbon,
-                               1,
-                               -1,
-                               ribbon.width,
-                               {},
-                               ribbon.length,
-                               extra.card.colours.face,
-                               ribbon.extra});
+    guide_.supplies.push_back(
+        {SupplyKind::Ribbon, 1, -1, ribbon.width, {}, ribbon.length, ribbon.extra});
     if (!ribbon.pull || !ribbon.pull->taped) return;
     const bool inches = unitOf(built_.design.grid) == Unit::Inch;
     const Length width = inches ? Length::inches(3, 8) : mm(9);

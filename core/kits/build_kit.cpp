@@ -6,6 +6,7 @@
 #include "base/excerpt.h"
 #include "document/paper_way.h"
 #include "document/with_punches.h"
+#include "guide/extra_steps.h"
 #include "guide/guide_time.h"
 #include "guide/make_guide.h"
 
@@ -71,18 +72,18 @@ struct Needs {
   std::map<NeedKey, TapeNeed> ribbons;
 };
 
-void addSupplies(const Guide& guide, int sets, Needs& needs, int& glue) {
-  for (const Supply& supply : guide.supplies) {
+void addSupplies(const BuiltItem& item, int sets, Needs& needs, int& glue) {
+  for (const Supply& supply : item.guide.supplies) {
     if (supply.kind == SupplyKind::LiquidGlue) glue += supply.quantity * sets;
     std::map<NeedKey, TapeNeed>* all = supply.kind == SupplyKind::Tape       ? &needs.tapes
                                        : supply.kind == SupplyKind::Ribbon   ? &needs.ribbons
                                        : supply.kind == SupplyKind::FoamDots ? &needs.foams
                                                                              : nullptr;
     if (all == nullptr) continue;
-    TapeNeed& tape =
-        (*all)[{supply.width, supply.colour ? hexText(*supply.colour) : std::string()}];
+    const std::optional<Colour> colour = ribbonColour(item.design, supply.extra);
+    TapeNeed& tape = (*all)[{supply.width, colour ? hexText(*colour) : std::string()}];
     tape.width = supply.width;
-    tape.colour = supply.colour;
+    tape.colour = colour;
     tape.length += supply.length * sets;
     tape.strips += supply.quantity * sets;
   }
@@ -94,8 +95,7 @@ void addSupplies(BuiltKit& built) {
   for (std::size_t i = 0; i < built.items.size(); ++i) {
     const KitItem& item = built.kit.items[i];
     if (item.piece.empty())
-      addSupplies(built.items[i]->guide, built.kit.sets() * item.perPerson, needs,
-                  built.gluePlaces);
+      addSupplies(*built.items[i], built.kit.sets() * item.perPerson, needs, built.gluePlaces);
   }
   for (const auto& [key, tape] : needs.tapes) built.tapes.push_back(tape);
   for (const auto& [key, ribbon] : needs.ribbons) built.ribbons.push_back(ribbon);

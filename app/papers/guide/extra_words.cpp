@@ -319,8 +319,7 @@ bool isColoured(const Card& card) { return card.colours != CardColours(); }
 
 QString ribbonWords(Length length, Length width, int extra, const BuiltDesign& built,
                     GuideUnits units) {
-  const std::optional<Colour> colour =
-      built.design.extras.at(static_cast<std::size_t>(extra)).card.colours.face;
+  const std::optional<Colour> colour = ribbonColour(built, extra);
   const QString extent = guideLength(length, units);
   const QString wide = guideLength(width, units);
   return colour ? GuideTr::tr("%1 of ribbon, %2 wide, %3", "length, width, colour")

@@ -44,6 +44,19 @@ TEST(DressingWords, LinesOfALabelAreToldInTheirOrder) {
   }
 }
 
+/// A tag is cut from plum card; its string is not.
+TEST(DressingWords, ATagsOwnStringHasNotTheColourOfItsCard) {
+  for (const bool tied : {false, true}) {
+    Design design = boxWith({tied ? "ribbon" : "tag"});
+    design.extras[0].card.colours.face = parseColour("plum").value();
+    const QString told = toldOf(build(design).value());
+    const QRegularExpression line(QStringLiteral("of ribbon, [^\n]* wide(, plum)?"));
+    const QRegularExpressionMatch match = line.match(told);
+    ASSERT_TRUE(match.hasMatch()) << told.toStdString();
+    EXPECT_EQ(!match.captured(1).isEmpty(), tied) << told.toStdString();
+  }
+}
+
 TEST(DressingWords, ABowOnALabelIsGluedOntoTheLabel) {
   const BuiltDesign built = build(boxWith({"label", "made-bow"})).value();
   ASSERT_EQ(built.ribbons.size(), 1u);
