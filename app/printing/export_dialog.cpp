@@ -2,7 +2,6 @@
 
 #include <QButtonGroup>
 #include <QComboBox>
-#include <QHBoxLayout>
 #include <QLabel>
 #include <QLineEdit>
 #include <QMessageBox>
@@ -18,6 +17,7 @@
 #include "printing/ask_path.h"
 #include "printing/machine_fields.h"
 #include "session/preferences.h"
+#include "widgets/answer_row.h"
 
 namespace creasewright {
 
@@ -80,18 +80,9 @@ ExportDialog::ExportDialog(DesignSession& session, QWidget* parent)
   layout->addWidget(machine_);
   connect(kinds_, &QButtonGroup::idToggled, this, &ExportDialog::showFields);
   showFields();
-  auto* save = new QPushButton(tr("Save…"), this);
-  save->setProperty("primary", true);
-  save->setDefault(true);
-  auto* close = new QPushButton(tr("Close"), this);
-  auto* buttons = new QHBoxLayout;
-  buttons->addStretch(1);
-  buttons->addWidget(close);
-  buttons->addWidget(save);
   layout->addSpacing(8);
-  layout->addLayout(buttons);
-  connect(save, &QPushButton::clicked, this, &ExportDialog::exportFile);
-  connect(close, &QPushButton::clicked, this, &QDialog::reject);
+  connect(addAnswerRow(layout, this, tr("Save…"), tr("Close")), &QPushButton::clicked, this,
+          &ExportDialog::exportFile);
 }
 
 /// Only what the chosen kind of file takes.

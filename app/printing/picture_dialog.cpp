@@ -23,6 +23,7 @@
 #include "printing/ask_path.h"
 #include "session/preferences.h"
 #include "units/paper.h"
+#include "widgets/answer_row.h"
 #include "widgets/colour_button.h"
 
 namespace creasewright {
@@ -100,18 +101,10 @@ PictureDialog::PictureDialog(DesignSession& session, const GiftSight& seen, int 
   picture_->setFixedSize(kShownAs);
   picture_->setAlignment(Qt::AlignCenter);
   picture_->setAccessibleName(tr("The picture as it will be"));
-  auto* save = new QPushButton(tr("Save…"), this);
-  save->setProperty("primary", true);
-  save->setDefault(true);
-  auto* close = new QPushButton(tr("Close"), this);
-  auto* buttons = new QHBoxLayout;
-  buttons->addStretch(1);
-  buttons->addWidget(close);
-  buttons->addWidget(save);
   auto* column = new QVBoxLayout;
   column->addLayout(form_);
   column->addStretch(1);
-  column->addLayout(buttons);
+  QPushButton* save = addAnswerRow(column, this, tr("Save…"), tr("Close"));
   auto* layout = new QHBoxLayout(this);
   layout->addLayout(column);
   layout->addSpacing(12);
@@ -127,7 +120,6 @@ PictureDialog::PictureDialog(DesignSession& session, const GiftSight& seen, int 
     connect(side, &QSpinBox::valueChanged, this, &PictureDialog::showPicture);
   connect(ground_, &ColourButton::colourPicked, this, &PictureDialog::showPicture);
   connect(save, &QPushButton::clicked, this, &PictureDialog::save);
-  connect(close, &QPushButton::clicked, this, &QDialog::reject);
 }
 
 /// The stops of the strip; between two of them what is seen now.

@@ -8,9 +8,11 @@
 
 namespace creasewright {
 
-QPushButton* addAnswerRow(QVBoxLayout* column, QDialog* dialog, const QString& answer) {
+QPushButton* addAnswerRow(QVBoxLayout* column, QDialog* dialog, const QString& answer,
+                          const QString& leave) {
   auto* row = new QHBoxLayout;
-  auto* cancel = new QPushButton(QCoreApplication::translate("answers", "Cancel"), dialog);
+  auto* cancel = new QPushButton(
+      leave.isEmpty() ? QCoreApplication::translate("answers", "Cancel") : leave, dialog);
   auto* wanted = new QPushButton(answer, dialog);
   cancel->setAutoDefault(false);
   wanted->setDefault(true);
