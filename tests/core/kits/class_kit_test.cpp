@@ -8,6 +8,7 @@
 #include "document/build.h"
 #include "kits/first_sheet.h"
 #include "kits/layout_drawing.h"
+#include "support/code_or_text.h"
 
 namespace creasewright {
 namespace {
@@ -238,9 +239,7 @@ TEST(LayoutDrawing, StaysInItsRoomAndNamesEveryBlank) {
   const auto plan = testing::planOf(kit);
   ASSERT_TRUE(plan);
   for (const Layout& layout : plan->cards[0].plan.layouts) {
-    const Drawing drawing = drawLayout(layout, 90, 120, 0, [](const Label& label) {
-      return label.code.empty() ? label.literal : label.code;
-    });
+    const Drawing drawing = drawLayout(layout, 90, 120, 0, testing::codeOrText);
     EXPECT_LE(drawing.width, 90 + 1e-9);
     EXPECT_LE(drawing.height, 120 + 1e-9);
     int blanks = 0;

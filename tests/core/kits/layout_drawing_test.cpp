@@ -14,6 +14,7 @@
 #include "fit/card_pattern.h"
 #include "lettering/type_width.h"
 #include "patterns/pattern.h"
+#include "support/code_or_text.h"
 #include "support/random.h"
 #include "units/length_text.h"
 
@@ -29,7 +30,7 @@ std::string words(const Label& label) {
   if (label.code == "trim-setting")
     return std::to_string(std::get<std::int64_t>(label.values.at(0))) + ": " +
            formatLength(std::get<Length>(label.values.at(1)), {.withUnit = false});
-  return label.code.empty() ? label.literal : label.code;
+  return testing::codeOrText(label);
 }
 
 /// The room of a word as its letters are wide, and as high as textBox says.

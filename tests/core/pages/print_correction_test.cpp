@@ -9,6 +9,7 @@
 #include "pages/calibration_page.h"
 #include "pages/template_pages.h"
 #include "styles/registry.h"
+#include "support/code_or_text.h"
 #include "support/random.h"
 
 namespace creasewright {
@@ -54,11 +55,9 @@ bool hasLine(const Drawing& page, Role role, bool across, double wanted) {
                              [&](double length) { return std::abs(length - wanted) < 0.01; });
 }
 
-std::string codes(const Label& label) { return label.code.empty() ? label.literal : label.code; }
-
 /// A person measures the bars of the calibration page with a rule that shows hundredths.
 PrintCorrection calibrated(const Printer& printer, const PageSetup& setup) {
-  const CalibrationPage bars = calibrationPage(setup, Unit::Millimetre, codes);
+  const CalibrationPage bars = calibrationPage(setup, Unit::Millimetre, testing::codeOrText);
   const auto measured = [](Length drawn, double factor) {
     return Length::mm(std::round(drawn.mm() * factor * 100) / 100);
   };
@@ -75,7 +74,7 @@ std::vector<Drawing> pagesOf(const BuiltDesign& built, const PageSetup& setup, T
     pieces.push_back({piece.name, &piece.net, &piece.flat, &piece.scorePlan, &piece.gluePlan});
   TemplateText text{"Box", "2 Jan 2026", {}};
   text.corrected = "corrected for the printer: across +1.00 %, down +1.00 %";
-  const auto pages = drawTemplate(pieces, setup, text, codes, kind);
+  const auto pages = drawTemplate(pieces, setup, text, testing::codeOrText, kind);
   EXPECT_TRUE(pages.ok());
   return pages ? *pages : std::vector<Drawing>{};
 }
@@ -149,7 +148,7 @@ TEST(PrintCorrection, TheCalibrationPageHasBothItsBars) {
   for (const Paper& paper : papers())
     for (const Unit unit : {Unit::Millimetre, Unit::Inch}) {
       const PageSetup setup{.paper = paper};
-      const CalibrationPage bars = calibrationPage(setup, unit, codes);
+      const CalibrationPage bars = calibrationPage(setup, unit, testing::codeOrText);
       EXPECT_TRUE(hasLine(bars.page, Role::Legend, true, bars.across.mm())) << paper.id;
       EXPECT_TRUE(hasLine(bars.page, Role::Legend, false, bars.down.mm())) << paper.id;
       EXPECT_GT(bars.across.mm(), 0.45 * paper.width.mm()) << paper.id;

@@ -10,6 +10,7 @@
 #include "pages/printed_part.h"
 #include "pages/template_pages.h"
 #include "patterns/pattern.h"
+#include "support/code_or_text.h"
 #include "support/random.h"
 #include "units/millimetres.h"
 #include "units/paper.h"
@@ -19,13 +20,10 @@
 namespace creasewright {
 namespace {
 
+using testing::codeOrText;
 using testing::Random;
 
 constexpr double kSlack = 0.02;  // mm
-
-std::string codeOrText(const Label& label) {
-  return label.code.empty() ? label.literal : label.code;
-}
 
 /// A style with all extras that fit, all of coloured card.
 std::optional<BuiltDesign> colouredDesign(const Style& style, const char* colours) {
@@ -55,7 +53,7 @@ std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
 
 std::vector<Drawing> printed(const BuiltDesign& built, const PrintedForm& form,
                              const Paper& paper = *findPaper("a3")) {
-  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, codes,
+  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, codeOrText,
                                   TemplateKind::Printed, form);
   EXPECT_TRUE(pages.ok());
   return pages ? *pages : std::vector<Drawing>();
@@ -285,7 +283,7 @@ TEST(PrintedPapers, PlainCardHasNothingToPrint) {
   BuiltDesign plain = *built;
   for (BuiltPiece& piece : plain.pieces) piece.card.colours = {};
   const auto pages = drawTemplate(partsOf(plain), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  codes, TemplateKind::Printed);
+                                  codeOrText, TemplateKind::Printed);
   ASSERT_FALSE(pages);
   EXPECT_EQ(pages.problem().code, ProblemCode::NothingPrinted);
 }
@@ -295,7 +293,7 @@ TEST(PrintedPapers, InkSavingTemplatesHaveNoFills) {
   const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
   ASSERT_TRUE(built);
   const auto pages = drawTemplate(partsOf(*built), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  codes, TemplateKind::InkSaving);
+                                  codeOrText, TemplateKind::InkSaving);
   ASSERT_TRUE(pages);
   for (const Drawing& page : *pages)
     for (const PathItem& item : page.paths)
@@ -354,7 +352,7 @@ TEST(PrintedPapers, AStampedBlankKeepsItsPlate) {
   ASSERT_TRUE(built);
   std::vector<TemplatePiece> parts = partsOf(*built);
   for (TemplatePiece& part : parts) part.stamped = true;
-  const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, codes,
+  const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, codeOrText,
                                   TemplateKind::Printed);
   ASSERT_TRUE(pages);
   int plates = 0;
