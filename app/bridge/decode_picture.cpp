@@ -57,8 +57,7 @@ Result<QImage> decodePicture(std::string_view bytes, const std::string& where, i
   const int bits = QImage::toPixelFormat(opened.reader.imageFormat()).bitsPerPixel();
   const std::int64_t deep = std::max(32, bits) / 8;
   const std::int64_t most = kMostDecodedBytes / deep;
-  if (std::max(size.width(), size.height()) > kWidestPicture ||
-      std::int64_t{size.width()} * size.height() > most)
+  if (isTooWide({size.width(), size.height()}, deep))
     return Problem{ProblemCode::PictureTooWide,
                    where,
                    {std::int64_t{size.width()}, std::int64_t{size.height()},

@@ -123,10 +123,7 @@ const GiftStrip& FoldView::strip() {
   return *strip_;
 }
 
-GiftSight FoldView::sight() const {
-  GiftSight sight{view_, opening_, done_};
-  return sight;
-}
+GiftSight FoldView::sight() const { return {view_, opening_, done_}; }
 
 void FoldView::resetView() {
   view_ = standardView();

@@ -1,5 +1,7 @@
 #include "base/picture_file.h"
 
+#include <algorithm>
+
 #include "base/big_endian.h"
 
 namespace creasewright {
@@ -77,6 +79,11 @@ bool isWholePicture(std::string_view bytes) {
   const std::optional<PictureKind> kind = pictureKind(bytes);
   if (!kind) return false;
   return *kind == PictureKind::Png ? reachesItsLastChunk(bytes) : reachesItsEnd(bytes);
+}
+
+bool isTooWide(PixelSize size, std::int64_t bytesPerPixel) {
+  return std::max(size.width, size.height) > kWidestPicture ||
+         std::int64_t{size.width} * size.height > kMostDecodedBytes / bytesPerPixel;
 }
 
 std::string_view mediaType(PictureKind kind) {

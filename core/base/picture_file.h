@@ -29,9 +29,10 @@ std::optional<PixelSize> pixelsOf(std::string_view bytes);
 /// Decoders take half a picture for a whole one. What is coded between is not looked at.
 bool isWholePicture(std::string_view bytes);
 
-/// Larger ones are not decoded: so many pixels on a side, so many bytes of decoded pixels.
+/// Larger ones are not decoded: so many pixels on a side, and as many in all as take these bytes.
 inline constexpr int kWidestPicture = 16'000;
 inline constexpr std::int64_t kMostDecodedBytes = 200'000'000;
+bool isTooWide(PixelSize size, std::int64_t bytesPerPixel);
 
 /// `image/png` or `image/jpeg` (RFC 2046, the IANA register of media types).
 std::string_view mediaType(PictureKind kind);

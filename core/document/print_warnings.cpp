@@ -1,8 +1,8 @@
 #include "document/print_warnings.h"
 
-#include <algorithm>
 #include <cmath>
 #include <cstdint>
+#include <optional>
 #include <string_view>
 
 #include "base/picture_file.h"
@@ -43,23 +43,22 @@ void warnOfWords(const BuiltPiece& piece, Problems& found) {
   }
 }
 
-bool canBeShown(std::string_view bytes) {
+/// Of a picture that can be shown.
+std::optional<PixelSize> shownPixels(std::string_view bytes) {
   constexpr std::int64_t kDeep = 4;  // bytes to a pixel
   const std::optional<PixelSize> pixels = pixelsOf(bytes);
-  return pixels && isWholePicture(bytes) &&
-         std::max(pixels->width, pixels->height) <= kWidestPicture &&
-         std::int64_t{pixels->width} * pixels->height <= kMostDecodedBytes / kDeep;
+  const bool shown = pixels && isWholePicture(bytes) && !isTooWide(*pixels, kDeep);
+  return shown ? pixels : std::nullopt;
 }
 
 void warnOfPicture(const BuiltPiece& piece, Problems& found) {
   const auto& paper = piece.card.colours.pattern;
   if (!paper || !paper->picture) return;
-  const std::string_view bytes = paper->picture->file.bytes();
-  if (!canBeShown(bytes)) {
+  const std::optional<PixelSize> pixels = shownPixels(paper->picture->file.bytes());
+  if (!pixels) {
     found.push_back({ProblemCode::PictureBroken, piece.name, {}, Severity::Warning});
     return;
   }
-  const std::optional<PixelSize> pixels = pixelsOf(bytes);
   const auto dots = static_cast<std::int64_t>(pixels->width / paper->scale.mm() * 25.4);
   if (dots < kFewestDots)
     found.push_back(

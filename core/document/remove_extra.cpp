@@ -6,6 +6,7 @@
 #include <vector>
 
 #include "document/build_extras.h"
+#include "extras/host.h"
 #include "extras/hosting.h"
 #include "net/standing.h"
 
@@ -63,11 +64,6 @@ bool isOnSide(const Design& design, int extra, Point3 side) {
   return there && dot(*there, side) > kSameSide;
 }
 
-std::string nameOf(const BuiltDesign& built, const FacePlace& face) {
-  const BuiltPiece& on = built.pieces[static_cast<std::size_t>(face.piece)];
-  return on.name + ":" + on.net.panels[static_cast<std::size_t>(face.panel)].id;
-}
-
 /// Gives an extra the face of the box on a side, or the one that is gone.
 void keepSide(const BuiltDesign& before, int extra, Point3 side, const std::string& lost,
               Design& design) {
@@ -90,7 +86,9 @@ Design withoutExtra(const BuiltDesign& built, int gone) {
     const std::optional<Point3> side = sideOf(built, i);
     const int now = i - (i > gone ? 1 : 0);
     if (!side || isOnSide(design, now, *side)) continue;
-    keepSide(built, now, *side, nameOf(built, *faceOf(built, i)), design);
+    const FacePlace lost = *faceOf(built, i);
+    const BuiltPiece& on = built.pieces[static_cast<std::size_t>(lost.piece)];
+    keepSide(built, now, *side, faceName(on, lost.panel), design);
   }
   return design;
 }

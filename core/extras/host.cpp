@@ -142,6 +142,12 @@ std::vector<HostFace> facesWhere(const Host& host, bool leftOpen) {
   return faces;
 }
 
+/// The upright frame about a face's middle in the frame of its panel, `depth` mm to the inside.
+Transform standingOn(const HostFace& face, double depth) {
+  return Transform::translation({face.middle.x, face.middle.y, depth})
+      .after(Transform::rotationZ(face.upright));
+}
+
 }  // namespace
 
 Point3 unitAlong(int axis) {
@@ -232,24 +238,23 @@ bool isSeen(const Host& host, const HostFace& face) {
   return dot(outOf(host, face), eye.towardsEye) > 0.2;
 }
 
+std::string faceName(const Piece& piece, int panel) {
+  return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(panel)].id;
+}
+
 std::string faceName(const Host& host, const HostFace& face) {
-  const Piece& piece = *host.pieces[static_cast<std::size_t>(face.piece)].part;
-  return piece.name + ":" + piece.net.panels[static_cast<std::size_t>(face.panel)].id;
+  return faceName(*host.pieces[static_cast<std::size_t>(face.piece)].part, face.panel);
 }
 
 FacePlace placeOn(const HostFace& face, Point middle, double lift) {
   const Transform toMiddle = Transform::translation({-middle.x, -middle.y, 0});
-  const Transform turn = Transform::rotationZ(face.upright);
-  const Transform there = Transform::translation({face.middle.x, face.middle.y, -lift});
-  return {face.piece, face.panel, there.after(turn).after(toMiddle)};
+  return {face.piece, face.panel, standingOn(face, -lift).after(toMiddle)};
 }
 
 FacePlace placeInside(const HostFace& face, Point middle, double lift) {
   const Transform toMiddle = Transform::translation({-middle.x, -middle.y, 0});
-  const Transform turn = Transform::rotationZ(face.upright);
   const Transform over = Transform::rotationY(Angle::degrees(180));
-  const Transform there = Transform::translation({face.middle.x, face.middle.y, lift});
-  return {face.piece, face.panel, there.after(turn).after(over).after(toMiddle)};
+  return {face.piece, face.panel, standingOn(face, lift).after(over).after(toMiddle)};
 }
 
 Region cardOf(const HostFace& face) { return cutOut(region(face.area.outer), face.area.holes); }

@@ -128,6 +128,7 @@ Point3 outOf(const Host& host, const HostFace& face);
 Point3 unitAlong(int axis);
 
 /// `piece:panel`.
+std::string faceName(const Piece& piece, int panel);
 std::string faceName(const Host& host, const HostFace& face);
 
 /// A place on a face of the box: the piece's own frame in the frame of a panel.

@@ -129,18 +129,16 @@ std::vector<MatGroup> matGroups(const std::vector<MatRoom>& rooms, FaceSide side
 
 ExtraParts matParts(const std::vector<MatGroup>& groups, std::string_view name, FaceSide side,
                     double lift) {
+  const bool inside = side == FaceSide::Inside;
   ExtraParts parts;
   for (std::size_t i = 0; i < groups.size(); ++i) {
     const MatGroup& group = groups[i];
     std::string own(name);
     if (groups.size() > 1) own += "-" + std::to_string(i + 1);
-    ExtraPiece piece{flatPiece(own, group.area),
-                     side == FaceSide::Inside ? Placing::OnInside : Placing::OnFace};
+    ExtraPiece piece{flatPiece(own, group.area), inside ? Placing::OnInside : Placing::OnFace};
     piece.part.count = static_cast<int>(group.places.size());
     for (const MatPlace& place : group.places)
-      piece.faces.push_back(side == FaceSide::Inside
-                                ? placeInside(place.face, place.corner * -1, lift)
-                                : placeOn(place.face, place.corner * -1, lift));
+      piece.faces.push_back((inside ? placeInside : placeOn)(place.face, place.corner * -1, lift));
     parts.pieces.push_back(std::move(piece));
   }
   return parts;

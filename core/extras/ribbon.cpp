@@ -1,5 +1,6 @@
 #include <algorithm>
 #include <cmath>
+#include <ranges>
 
 #include "extras/flat_piece.h"
 #include "extras/kinds.h"
@@ -92,18 +93,17 @@ RibbonWay wayRound(const Host& host, const OutsideBox& box, std::size_t axis, do
 
 /// How wide a ribbon may be to lie on the box, on all its ways, mm.
 double widestOn(const Extra& ribbon, const Host& host, const OutsideBox& box) {
-  double most = box.sizes.at(axesOf(ribbon.parameters.flag("cross"), host).front());
-  for (const std::size_t axis : axesOf(ribbon.parameters.flag("cross"), host))
-    most = std::min(most, box.sizes.at(axis));
-  return most;
+  const std::vector<std::size_t> axes = axesOf(ribbon.parameters.flag("cross"), host);
+  return std::ranges::min(axes |
+                          std::views::transform([&](auto axis) { return box.sizes.at(axis); }));
 }
 
 /// Rounded up to the centimetre or half inch.
 Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
   if (!box) return Problem{ProblemCode::ExtraNoPlace, extra.kind, {}};
-  if (std::optional<Problem> air = airUnder(extra, extra.parameters.flag("cross"), host, *box))
-    return *air;
+  const bool cross = extra.parameters.flag("cross");
+  if (std::optional<Problem> air = airUnder(extra, cross, host, *box)) return *air;
   const Length width = extra.parameters.length("width");
   if (const double most = widestOn(extra, host, *box); width.mm() > most)
     return Problem{ProblemCode::ExtraTooLarge,
@@ -111,8 +111,8 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
                    {width, onGridBelow(most, host.bench.grid), std::string("width")}};
   const Length bow = extra.parameters.length("bow");
   ExtraParts parts;
-  RibbonNeed need{width, {}, bow, extra.parameters.flag("cross"), *box};
-  for (const std::size_t axis : axesOf(extra.parameters.flag("cross"), host))
+  RibbonNeed need{width, {}, bow, cross, *box};
+  for (const std::size_t axis : axesOf(cross, host))
     need.ways.push_back(wayRound(host, *box, axis, width.mm()));
   need.length = ribbonSteps(host.bench.grid).roundUp(Length::mm(ribbonRound(need.ways)) + bow);
   parts.ribbon = std::move(need);
@@ -121,10 +121,11 @@ Result<ExtraParts> buildRibbon(const Extra& extra, const Host& host) {
 
 std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
   const std::optional<OutsideBox> box = outsideOf(host);
-  if (!box || airUnder(extra, extra.parameters.flag("cross"), host, *box)) return {};
+  const bool cross = extra.parameters.flag("cross");
+  if (!box || airUnder(extra, cross, host, *box)) return {};
   if (extra.parameters.mm("width") > widestOn(extra, host, *box)) return {};
   std::vector<WrapRound> runs;
-  for (const std::size_t axis : axesOf(extra.parameters.flag("cross"), host))
+  for (const std::size_t axis : axesOf(cross, host))
     runs.push_back({extra.kind, axis, extra.parameters.mm("width")});
   return runs;
 }

@@ -29,8 +29,7 @@ QString part(const QString& heading, const QStringList& lines) {
 
 QByteArray plainText(const GuideWords& words, const GuideNote& note) {
   QString out = words.title + QStringLiteral("\n\n");
-  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
-    if (!fact.isEmpty()) out += fact + QLatin1Char('\n');
+  for (const QString& fact : words.facts()) out += fact + QLatin1Char('\n');
   if (!words.notes.isEmpty()) out += QLatin1Char('\n') + words.notes + QLatin1Char('\n');
   out += QLatin1Char('\n') + part(suppliesHeading(), words.supplies) +
          part(toolsHeading(), words.tools) + part(cautionsHeading(), words.cautions);

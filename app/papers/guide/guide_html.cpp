@@ -166,8 +166,8 @@ QString heading(const QString& words) {
 QString head(const GuideWords& words, const BuiltDesign& built, const GuidePhotos& photos,
              const Wording& wording, const GuideForm& form) {
   QString out = QStringLiteral("<h1>%1</h1>\n<div class=\"facts\">").arg(escaped(words.title));
-  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
-    if (!fact.isEmpty()) out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
+  for (const QString& fact : words.facts())
+    out += QStringLiteral("<p>") + escaped(fact) + QStringLiteral("</p>");
   out += QStringLiteral("</div>\n");
   if (!words.notes.isEmpty()) out += QStringLiteral("<p>%1</p>\n").arg(escaped(words.notes));
   return out +

@@ -212,6 +212,12 @@ QStringList StepWords::paragraphs() const {
   return {sentences.join(QLatin1Char(' '))};
 }
 
+QStringList GuideWords::facts() const {
+  QStringList facts{style, size, level, time, hand};
+  facts.removeAll(QString());
+  return facts;
+}
+
 GuideWords wordGuide(const Guide& guide, const BuiltDesign& built, GuideUnits units) {
   GuideWords words;
   words.style = built.style == nullptr ? QString() : styleTitle(built.design);

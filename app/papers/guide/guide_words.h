@@ -54,6 +54,9 @@ struct GuideWords {
   QStringList tools;
   QStringList cautions;
   std::vector<StepWords> steps;
+
+  /// What is told in short under the title.
+  [[nodiscard]] QStringList facts() const;
 };
 
 /// What is told at the end of a guide; nothing without lines.

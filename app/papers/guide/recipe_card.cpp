@@ -49,11 +49,8 @@ struct CardType {
 Drawing titleBlock(const GuideWords& words, double width, const CardType& type) {
   TextBlock title(width);
   title.add(words.title, type.title);
-  QStringList facts;
-  for (const QString& fact : {words.style, words.size, words.level, words.time, words.hand})
-    if (!fact.isEmpty()) facts.append(fact);
   title.space(1);
-  title.add(facts.join(QStringLiteral(" · ")), type.text);
+  title.add(words.facts().join(QStringLiteral(" · ")), type.text);
   if (!words.notes.isEmpty()) title.add(words.notes, type.text);
   Drawing out = title.take();
   out.paths.push_back({.role = Role::Legend, .rings = {{{0, 0}, {width, 0}}}});
