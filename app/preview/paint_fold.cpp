@@ -104,15 +104,16 @@ class FacetPainter {
     const QColor colour = toColor(
         faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture_, shown_.looks)));
     const SeenPattern seen = patternSeen(facet, picture_, shown_.looks);
-    const bool tiled = seen.paper != nullptr && !seen.paper->picture;
-    // Prints go on from facet to facet by whole pixels. Plain ones are smooth at their rims, where
-    // a hairline of the same colour closes the seam to the next.
-    painter_.setRenderHint(QPainter::Antialiasing, !tiled);
-    painter_.setPen(tiled ? QPen(Qt::NoPen) : QPen(colour, 0.7));
-    painter_.setBrush(tiled ? tiles(facet, seen) : QBrush(colour));
-    painter_.drawPolygon(outline);
-    painter_.setRenderHint(QPainter::Antialiasing);
-    painter_.setPen(Qt::NoPen);
+    if (seen.paper != nullptr && !seen.paper->picture) {
+      paintTiles(outline, facet, seen);
+    } else {
+      // Plain ones are smooth at their rims, where a hairline of the same colour closes the seam to
+      // the next.
+      painter_.setPen(QPen(colour, 0.7));
+      painter_.setBrush(colour);
+      painter_.drawPolygon(outline);
+      painter_.setPen(Qt::NoPen);
+    }
     if (seen.paper != nullptr && seen.paper->picture) paintPicture(outline, facet, seen);
     if (!lit) return;
     QColor halo = lightTheme().halo;
@@ -122,18 +123,36 @@ class FacetPainter {
   }
 
  private:
-  /// The tile itself is darkened: a dark veil over the print the painter would hand to other
-  /// threads bit by bit, which takes longer than the painting.
-  QBrush tiles(const Facet& facet, const SeenPattern& seen) {
-    const double scale = std::hypot(place_.m11(), place_.m12());
-    const PatternTile& tile =
-        patternTile(*seen.paper, scale * painter_.device()->devicePixelRatioF());
+  /// Prints go on from facet to facet by whole pixels. The tile itself is darkened: a dark veil
+  /// over the print the painter would hand to other threads bit by bit, which takes longer than the
+  /// painting; but strips of a bent panel, each in a light of its own, are smaller than the tile.
+  void paintTiles(const QPolygonF& outline, const Facet& facet, const SeenPattern& seen) {
+    const double ratio = painter_.device()->devicePixelRatioF();
+    const double scale = std::hypot(place_.m11(), place_.m12()) * ratio;
+    const PatternTile& tile = patternTile(*seen.paper, scale);
     const int light = lightOn(facet);
-    QImage& shaded = shaded_[{tile.image.cacheKey(), light}];
-    if (shaded.isNull()) shaded = inLight(tile.image, light);
-    QBrush print(shaded);
+    const double pixels = std::abs(signedArea(facet.outline)) * scale * scale;
+    const bool isSmall = pixels < 1.0 * tile.image.width() * tile.image.height();
+    QBrush print(isSmall ? tile.image : shaded(tile.image, light));
     print.setTransform(tile.toPaper * toTransform(seen.place) * place_);
-    return print;
+    painter_.setRenderHint(QPainter::Antialiasing, false);
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(print);
+    painter_.drawPolygon(outline);
+    if (isSmall) paintVeil(outline, light);
+    painter_.setRenderHint(QPainter::Antialiasing);
+  }
+
+  const QImage& shaded(const QImage& tile, int light) {
+    QImage& known = shaded_[{tile.cacheKey(), light}];
+    if (known.isNull()) known = inLight(tile, light);
+    return known;
+  }
+
+  /// What the light leaves of white, over a print.
+  void paintVeil(const QPolygonF& outline, int light) {
+    painter_.setBrush(QColor(0, 0, 0, 0xFF - light));
+    painter_.drawPolygon(outline);
   }
 
   void paintPicture(const QPolygonF& outline, const Facet& facet, const SeenPattern& seen) {
@@ -146,8 +165,7 @@ class FacetPainter {
       paintFill(painter_, area, *picture);
       painter_.restore();
     }
-    painter_.setBrush(QColor(0, 0, 0, 0xFF - lightOn(facet)));
-    painter_.drawPolygon(outline);
+    paintVeil(outline, lightOn(facet));
   }
 
   QPainter& painter_;
