@@ -5,7 +5,6 @@
 #include <algorithm>
 #include <cmath>
 #include <list>
-#include <span>
 
 #include "bridge/decode_picture.h"
 #include "bridge/paint_drawing.h"
@@ -100,18 +99,6 @@ const PatternTile& patternTile(const PaperPattern& paper, double pixelsPerMm) {
     if (kept.size() > kKept) kept.pop_back();
   }
   return kept.front().tile;
-}
-
-QImage inLight(const QImage& tile, int light) {
-  QImage shaded = tile.convertToFormat(tile.hasAlphaChannel() ? QImage::Format_ARGB32_Premultiplied
-                                                              : QImage::Format_RGB32);
-  for (int y = 0; y < shaded.height(); ++y) {
-    auto* line = reinterpret_cast<QRgb*>(shaded.scanLine(y));
-    for (QRgb& pixel : std::span(line, static_cast<std::size_t>(shaded.width())))
-      pixel = qRgba(qRed(pixel) * light / 255, qGreen(pixel) * light / 255,
-                    qBlue(pixel) * light / 255, qAlpha(pixel));
-  }
-  return shaded;
 }
 
 QTransform toTransform(const PlaneMap& map) {

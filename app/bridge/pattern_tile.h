@@ -18,9 +18,6 @@ struct PatternTile {
 /// kept. Only for the window's own thread.
 const PatternTile& patternTile(const PaperPattern& paper, double pixelsPerMm);
 
-/// The tile as a light of 0 (none) to 255 (all) shows it.
-QImage inLight(const QImage& tile, int light);
-
 QTransform toTransform(const PlaneMap& map);
 
 }  // namespace creasewright

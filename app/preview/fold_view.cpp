@@ -15,6 +15,7 @@
 
 #include "bridge/text.h"
 #include "folding/surfaces/upright.h"
+#include "preview/paint_shadow.h"
 #include "session/places.h"
 #include "widgets/theme.h"
 
@@ -57,6 +58,7 @@ FoldView::FoldView(DesignSession& session, QWidget* parent)
   addOpenings();
   connect(&session_, &DesignSession::changed, this, [this] {
     strip_.reset();
+    scene_.reset();
     redraw();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
@@ -99,6 +101,7 @@ void FoldView::setOpening(double opening) {
   opening_ = std::clamp(opening, kClosed, kOpen);
   for (QAction* action : openings_->actions())
     action->setChecked(action->data().toDouble() == opening_);
+  scene_.reset();
   redraw();
 }
 
@@ -109,12 +112,14 @@ void FoldView::lookFrom(const View& view) {
 
 void FoldView::setDone(double done) {
   done_ = std::max(done, 0.0);
+  scene_.reset();
   redraw();
 }
 
 void FoldView::showPiece(int index) {
   piece_ = index;
   strip_.reset();
+  scene_.reset();
   redraw();
 }
 
@@ -136,10 +141,12 @@ int FoldView::shownIndex() const {
 }
 
 void FoldView::makePicture() {
-  scene_ = strip().at(done_, opening_);
-  picture_ = pictureOf(scene_, view_);
-  shadow_ = foldShadow(shadowOf(scene_, view_));
-  reach_ = reachOf(scene_.shown.net, scene_.shown.pose);
+  if (!scene_) {
+    scene_ = strip().at(done_, opening_);
+    reach_ = reachOf(scene_->shown.net, scene_->shown.pose);
+  }
+  picture_ = pictureOf(*scene_, view_);
+  shadow_ = shadowOf(*scene_, view_);
 }
 
 FoldPlace FoldView::place() const {
@@ -150,16 +157,16 @@ FoldPlace FoldView::place() const {
 FoldLight FoldView::light() const {
   const Place& lit = session_.selection().lit();
   if (lit.creases.empty() || lit.piece < 0) return {lit.piece, lit.panels, {}};
-  const std::vector<PanelOwner>& owners = scene_.shown.owners;
+  const std::vector<PanelOwner>& owners = scene_->shown.owners;
   const auto first = std::ranges::find(owners, lit.piece, &PanelOwner::piece);
   if (first == owners.end()) return {};
-  const Camera eye = camera(viewOf(scene_, view_), scene_.up);
+  const Camera eye = camera(viewOf(*scene_, view_), scene_->up);
   const auto offset = static_cast<std::size_t>(first - owners.begin());
   const Net& net = session_.built().pieces[static_cast<std::size_t>(lit.piece)].net;
   FoldLight out;
   for (const int number : lit.creases) {
     const Crease& crease = net.creases[static_cast<std::size_t>(number)];
-    const Transform& frame = scene_.shown.pose[offset + static_cast<std::size_t>(crease.parent)];
+    const Transform& frame = scene_->shown.pose[offset + static_cast<std::size_t>(crease.parent)];
     out.lines.push_back(
         {eye.project(frame.apply(crease.onParent.a)), eye.project(frame.apply(crease.onParent.b))});
   }
@@ -171,21 +178,30 @@ Place FoldView::placeAt(QPointF pixel) {
   if (!picture_) makePicture();
   const int panel = panelSeenAt(*picture_, place(), pixel);
   if (panel < 0) return {};
-  const PanelOwner owner = scene_.shown.owners[static_cast<std::size_t>(panel)];
+  const PanelOwner owner = scene_->shown.owners[static_cast<std::size_t>(panel)];
   const BuiltDesign& built = session_.built();
   if (owner.piece >= 0 && !built.pieces[static_cast<std::size_t>(owner.piece)].role)
     return placeOfPanel(built, owner.piece, owner.panel);
-  return {.panels = {text(scene_.shown.net.panels[static_cast<std::size_t>(panel)].id)}};
+  return {.panels = {text(scene_->shown.net.panels[static_cast<std::size_t>(panel)].id)}};
+}
+
+void FoldView::clearCanvas(double ratio) {
+  const QSize pixels(static_cast<int>(std::ceil(width() * ratio)),
+                     static_cast<int>(std::ceil(height() * ratio)));
+  if (canvas_.size() != pixels) canvas_ = QImage(pixels, QImage::Format_ARGB32_Premultiplied);
+  canvas_.setDevicePixelRatio(ratio);
+  canvas_.fill(Qt::transparent);
 }
 
 void FoldView::paintEvent(QPaintEvent*) {
-  QPainter painter(this);
-  painter.setRenderHint(QPainter::Antialiasing);
   if (shownIndex() < 0) return;
   if (!picture_) makePicture();
+  QPainter painter(this);
+  clearCanvas(painter.device()->devicePixelRatioF());
+  paintShadow(canvas_, shadow_, placing(picture_->extent, place()));
+  paintFold(canvas_, *picture_, place(), scene_->shown, light());
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
-  paintShadow(painter, shadow_, *picture_, place());
-  paintFold(painter, *picture_, place(), scene_.shown, light());
+  painter.drawImage(0, 0, canvas_);
 }
 
 bool FoldView::event(QEvent* event) {

@@ -70,6 +70,7 @@ class FoldView : public QWidget {
   void turn(double turnDegrees, double tiltDegrees);
   void redraw();
   void makePicture();
+  void clearCanvas(double ratio);
   /// Of BuiltDesign::pieces; -1 = there is none.
   [[nodiscard]] int shownIndex() const;
   [[nodiscard]] FoldPlace place() const;
@@ -89,10 +90,11 @@ class FoldView : public QWidget {
   std::optional<Fingers> fingers_;  // while some touch it
   bool touched_ = false;            // ever
   std::optional<GiftStrip> strip_;  // found when it is first drawn
-  GiftScene scene_;                 // what is in the picture
+  std::optional<GiftScene> scene_;  // what is in the picture, however it is turned
   double reach_ = 0;                // mm across the picture at most, however it is turned
-  FoldShadow shadow_;
+  GroundShadow shadow_;
   std::optional<FoldPicture> picture_;  // made anew when something changed
+  QImage canvas_;                       // kept, since new memory takes as long as the painting
 };
 
 }  // namespace creasewright

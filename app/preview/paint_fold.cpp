@@ -3,7 +3,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
-#include <map>
+#include <list>
 #include <utility>
 
 #include "bridge/paint_drawing.h"
@@ -15,25 +15,13 @@
 #include "pages/fold_drawing.h"
 #include "pages/fold_words.h"
 #include "pages/paper_print.h"
+#include "preview/in_rows.h"
+#include "preview/print_filler.h"
 #include "widgets/theme.h"
 
 namespace creasewright {
 
 namespace {
-
-/// Picture coordinates (mm, y up) to pixels, the picture in the middle of `room`.
-QTransform placing(const Bounds& extent, double reach, const QRectF& room, double zoom) {
-  const double wide = std::max(extent.width(), 1.0);
-  const double high = std::max(extent.height(), 1.0);
-  const double scale =
-      std::min({room.width() / wide, room.height() / high, room.width() / std::max(reach, 1.0)}) *
-      zoom;
-  QTransform out;
-  out.translate(room.center().x(), room.center().y());
-  out.scale(scale, -scale);
-  out.translate(-(extent.low.x + extent.high.x) / 2, -(extent.low.y + extent.high.y) / 2);
-  return out;
-}
 
 QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   QPolygonF out;
@@ -41,117 +29,101 @@ QPolygonF onScreen(const Polygon& outline, const QTransform& place) {
   return out;
 }
 
-/// Where a shadow is seen: most of it lies under what stands on it, and a soft picture drawn larger
-/// takes long.
-QRegion openGround(const FoldShadow& shadow, const FoldPicture& picture, const QRectF& target) {
-  constexpr int kTiles = 20;    // on each side
-  constexpr double kLarge = 4;  // tiles that a facet has to cover to be asked
-  const Bounds& extent = shadow.extent;
-  const Point tile{extent.width() / kTiles, extent.height() / kTiles};
-  std::vector<const Facet*> large;
-  for (const Facet& facet : picture.facets)
-    if (std::abs(signedArea(facet.outline)) > kLarge * tile.x * tile.y) large.push_back(&facet);
-  const auto edge = [](double from, double size, int i) {
-    return static_cast<int>(std::lround(from + size * i / kTiles));
-  };
-  const auto isDark = [&](int row, int column) {
-    const QImage& image = shadow.image;
-    for (int y = image.height() * row / kTiles; y <= image.height() * (row + 1) / kTiles; ++y)
-      for (int x = image.width() * column / kTiles; x <= image.width() * (column + 1) / kTiles; ++x)
-        if (image.valid(x, y) && qAlpha(image.pixel(x, y)) > 1) return true;
-    return false;
-  };
-  std::vector<QRect> open;  // in rows, as a region keeps them
-  for (int row = 0; row < kTiles; ++row)
-    for (int column = 0; column < kTiles; ++column) {
-      const Point low{extent.low.x + column * tile.x, extent.high.y - (row + 1) * tile.y};
-      const Polygon square{low, low + Point{tile.x, 0}, low + tile, low + Point{0, tile.y}};
-      const bool hidden = std::ranges::any_of(
-          large, [&](const Facet* facet) { return liesWellInside(square, facet->outline, 0); });
-      if (hidden || !isDark(row, column)) continue;
-      const QPoint first(edge(target.left(), target.width(), column),
-                         edge(target.top(), target.height(), row));
-      const QPoint next(edge(target.left(), target.width(), column + 1),
-                        edge(target.top(), target.height(), row + 1));
-      const QRect part(first, next - QPoint(1, 1));
-      if (part.isEmpty()) continue;
-      if (!open.empty() && open.back().top() == part.top() &&
-          open.back().right() + 1 == part.left())
-        open.back().setRight(part.right());
-      else
-        open.push_back(part);
-    }
-  QRegion region;
-  region.setRects(open.data(), static_cast<int>(open.size()));
-  return region;
-}
-
 /// What the light leaves of white, 0 to 255.
 int lightOn(const Facet& facet) {
   return faceColour(facet.light, surfaceOf(facet), Colour{0xFF, 0xFF, 0xFF}).red;
 }
 
+/// The last prints that were filled, by their tiles.
+const PrintFiller& fillerOf(const QImage& tile) {
+  constexpr std::size_t kKept = 32;
+  thread_local std::list<std::pair<qint64, PrintFiller>> kept;
+  const auto known =
+      std::ranges::find(kept, tile.cacheKey(), &std::pair<qint64, PrintFiller>::first);
+  if (known != kept.end()) {
+    kept.splice(kept.begin(), kept, known);
+  } else {
+    kept.emplace_front(tile.cacheKey(), PrintFiller(tile));
+    if (kept.size() > kKept) kept.pop_back();
+  }
+  return kept.front().second;
+}
+
 /// The card that facets show, each with its print in the light that falls on it.
 class FacetPainter {
  public:
-  FacetPainter(QPainter& painter, const FoldPicture& picture, const Dressed& shown,
+  /// `painter` paints on `canvas`.
+  FacetPainter(QPainter& painter, QImage& canvas, const FoldPicture& picture, const Dressed& shown,
                const QTransform& place)
-      : painter_(painter), picture_(picture), shown_(shown), place_(place) {}
+      : painter_(painter),
+        pixels_{canvas.bits(), canvas.bytesPerLine(), canvas.width()},
+        rows_(canvas.height()),
+        ratio_(canvas.devicePixelRatio()),
+        picture_(picture),
+        shown_(shown),
+        place_(place) {}
 
   /// `lit`: with the halo over it.
   void paint(const Facet& facet, bool lit) {
     const QPolygonF outline = onScreen(facet.outline, place_);
-    const QColor colour = toColor(
-        faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture_, shown_.looks)));
     const SeenPattern seen = patternSeen(facet, picture_, shown_.looks);
     if (seen.paper != nullptr && !seen.paper->picture) {
-      paintTiles(outline, facet, seen);
+      addPrint(outline, facet, seen);
     } else {
-      // Plain ones are smooth at their rims, where a hairline of the same colour closes the seam to
-      // the next.
-      painter_.setPen(QPen(colour, 0.7));
-      painter_.setBrush(colour);
-      painter_.drawPolygon(outline);
-      painter_.setPen(Qt::NoPen);
+      finishPrints();
+      paintPlain(outline, facet);
+      if (seen.paper != nullptr) paintPicture(outline, facet, seen);
     }
-    if (seen.paper != nullptr && seen.paper->picture) paintPicture(outline, facet, seen);
-    if (!lit) return;
-    QColor halo = lightTheme().halo;
-    halo.setAlphaF(0.45F);
-    painter_.setBrush(halo);
-    painter_.drawPolygon(outline);
+    if (lit) paintHalo(outline);
+  }
+
+  /// Prints that come one after the other are filled together.
+  void finishPrints() {
+    if (prints_.empty()) return;
+    inRows(rows_, [&](int from, int to) {
+      for (const Print& print : prints_) print.filler->fill(print.face, pixels_, from, to);
+    });
+    prints_.clear();
   }
 
  private:
-  /// Prints go on from facet to facet by whole pixels. The tile itself is darkened: a dark veil
-  /// over the print the painter would hand to other threads bit by bit, which takes longer than the
-  /// painting; but strips of a bent panel, each in a light of its own, are smaller than the tile.
-  void paintTiles(const QPolygonF& outline, const Facet& facet, const SeenPattern& seen) {
-    const double ratio = painter_.device()->devicePixelRatioF();
-    const double scale = std::hypot(place_.m11(), place_.m12()) * ratio;
-    const PatternTile& tile = patternTile(*seen.paper, scale);
-    const int light = lightOn(facet);
-    const double pixels = std::abs(signedArea(facet.outline)) * scale * scale;
-    const bool isSmall = pixels < 1.0 * tile.image.width() * tile.image.height();
-    QBrush print(isSmall ? tile.image : shaded(tile.image, light));
-    print.setTransform(tile.toPaper * toTransform(seen.place) * place_);
+  struct Print {
+    const PrintFiller* filler;
+    PrintFiller::Face face;
+  };
+
+  void addPrint(const QPolygonF& outline, const Facet& facet, const SeenPattern& seen) {
+    const QTransform toPixels = QTransform::fromScale(ratio_, ratio_);
+    const PatternTile& tile =
+        patternTile(*seen.paper, std::hypot(place_.m11(), place_.m12()) * ratio_);
+    const QTransform tiles = tile.toPaper * toTransform(seen.place) * place_ * toPixels;
+    if (!tiles.isInvertible()) return;
+    prints_.push_back(
+        {&fillerOf(tile.image), {toPixels.map(outline), tiles.inverted(), lightOn(facet)}});
+  }
+
+  /// By whole pixels, for which the painter takes a tenth of the time; a hairline of the same
+  /// colour makes the rim smooth and closes the seam to the next.
+  void paintPlain(const QPolygonF& outline, const Facet& facet) {
+    const QColor colour = toColor(
+        faceColour(facet.light, surfaceOf(facet), ownColour(facet, picture_, shown_.looks)));
     painter_.setRenderHint(QPainter::Antialiasing, false);
     painter_.setPen(Qt::NoPen);
-    painter_.setBrush(print);
+    painter_.setBrush(colour);
     painter_.drawPolygon(outline);
-    if (isSmall) paintVeil(outline, light);
     painter_.setRenderHint(QPainter::Antialiasing);
+    painter_.setPen(QPen(colour, 0.7));
+    painter_.setBrush(Qt::NoBrush);
+    painter_.drawPolygon(outline);
+    painter_.setPen(Qt::NoPen);
   }
 
-  const QImage& shaded(const QImage& tile, int light) {
-    QImage& known = shaded_[{tile.cacheKey(), light}];
-    if (known.isNull()) known = inLight(tile, light);
-    return known;
-  }
-
-  /// What the light leaves of white, over a print.
-  void paintVeil(const QPolygonF& outline, int light) {
-    painter_.setBrush(QColor(0, 0, 0, 0xFF - light));
+  void paintHalo(const QPolygonF& outline) {
+    finishPrints();
+    QColor halo = lightTheme().halo;
+    halo.setAlphaF(0.45F);
+    painter_.setPen(Qt::NoPen);
+    painter_.setBrush(halo);
     painter_.drawPolygon(outline);
   }
 
@@ -165,14 +137,19 @@ class FacetPainter {
       paintFill(painter_, area, *picture);
       painter_.restore();
     }
-    paintVeil(outline, lightOn(facet));
+    // What the light leaves of white, over the picture.
+    painter_.setBrush(QColor(0, 0, 0, 0xFF - lightOn(facet)));
+    painter_.drawPolygon(outline);
   }
 
   QPainter& painter_;
+  PrintFiller::Canvas pixels_;
+  int rows_;
+  double ratio_;
   const FoldPicture& picture_;
   const Dressed& shown_;
   const QTransform& place_;
-  std::map<std::pair<qint64, int>, QImage> shaded_;  // tiles by their image and light
+  std::vector<Print> prints_;
 };
 
 void paintWords(QPainter& painter, const FoldPicture& picture, const Dressed& shown,
@@ -239,39 +216,29 @@ bool isLit(std::size_t panel, const Dressed& shown, const FoldLight& light) {
 
 }  // namespace
 
-FoldShadow foldShadow(const GroundShadow& shadow) {
-  if (shadow.empty()) return {};
-  QImage image(shadow.columns, shadow.rows, QImage::Format_ARGB32_Premultiplied);
-  auto dark = shadow.dark.begin();
-  for (int y = 0; y < shadow.rows; ++y) {
-    auto* row = reinterpret_cast<QRgb*>(image.scanLine(y));
-    for (int x = 0; x < shadow.columns; ++x) row[x] = qRgba(0, 0, 0, *dark++);
-  }
-  return {std::move(image), shadow.extent};
+QTransform placing(const Bounds& extent, const FoldPlace& where) {
+  const double wide = std::max(extent.width(), 1.0);
+  const double high = std::max(extent.height(), 1.0);
+  const double scale = std::min({where.room.width() / wide, where.room.height() / high,
+                                 where.room.width() / std::max(where.reach, 1.0)}) *
+                       where.zoom;
+  QTransform out;
+  out.translate(where.room.center().x(), where.room.center().y());
+  out.scale(scale, -scale);
+  out.translate(-(extent.low.x + extent.high.x) / 2, -(extent.low.y + extent.high.y) / 2);
+  return out;
 }
 
-void paintShadow(QPainter& painter, const FoldShadow& shadow, const FoldPicture& picture,
-                 const FoldPlace& where) {
-  if (shadow.image.isNull()) return;
-  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
-  const Bounds& extent = shadow.extent;
-  const QRectF target =
-      place.mapRect(QRectF(extent.low.x, extent.low.y, extent.width(), extent.height()));
-  painter.save();
-  painter.setRenderHint(QPainter::SmoothPixmapTransform);
-  painter.setClipRegion(openGround(shadow, picture, target), Qt::IntersectClip);
-  painter.drawImage(target, shadow.image);
-  painter.restore();
-}
-
-void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& where,
+void paintFold(QImage& canvas, const FoldPicture& picture, const FoldPlace& where,
                const Dressed& shown, const FoldLight& light) {
-  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
-  painter.setRenderHint(QPainter::SmoothPixmapTransform);
-  FacetPainter facets(painter, picture, shown, place);
+  const QTransform place = placing(picture.extent, where);
+  QPainter painter(&canvas);
+  painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
+  FacetPainter facets(painter, canvas, picture, shown, place);
   for (const Facet& facet : picture.facets)
     facets.paint(facet,
                  facet.panel >= 0 && isLit(static_cast<std::size_t>(facet.panel), shown, light));
+  facets.finishPrints();
   paintWords(painter, picture, shown, place);
   painter.setBrush(Qt::NoBrush);
   paintEdges(painter, picture, edgeTones(picture, shown.looks), place);
@@ -286,7 +253,7 @@ void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& w
 }
 
 int panelSeenAt(const FoldPicture& picture, const FoldPlace& where, QPointF pixel) {
-  const QTransform place = placing(picture.extent, where.reach, where.room, where.zoom);
+  const QTransform place = placing(picture.extent, where);
   const QPointF at = place.inverted().map(pixel);
   // What is painted later hides what is under it.
   for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)

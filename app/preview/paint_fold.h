@@ -1,11 +1,11 @@
 #pragma once
 
 #include <QImage>
-#include <QPainter>
+#include <QRectF>
 #include <QStringList>
+#include <QTransform>
 #include <vector>
 
-#include "folding/surfaces/ground_shadow.h"
 #include "folding/surfaces/scene.h"
 #include "pages/dressing.h"
 
@@ -19,6 +19,9 @@ struct FoldPlace {
   double zoom = 1;
 };
 
+/// Picture coordinates (mm, y up) to pixels of the screen.
+QTransform placing(const Bounds& extent, const FoldPlace& where);
+
 /// What is lit in it: panels by id, or lines in picture coordinates (mm), of which the visible
 /// parts are drawn.
 struct FoldLight {
@@ -27,16 +30,8 @@ struct FoldLight {
   std::vector<Segment> lines;
 };
 
-/// The shadow under it, drawn first.
-struct FoldShadow {
-  QImage image;
-  Bounds extent;  ///< as of FoldPicture
-};
-FoldShadow foldShadow(const GroundShadow& shadow);
-void paintShadow(QPainter& painter, const FoldShadow& shadow, const FoldPicture& picture,
-                 const FoldPlace& place);
-
-void paintFold(QPainter& painter, const FoldPicture& picture, const FoldPlace& place,
+/// `canvas`: 32 bits to a pixel, premultiplied, with the screen's device pixel ratio.
+void paintFold(QImage& canvas, const FoldPicture& picture, const FoldPlace& place,
                const Dressed& shown, const FoldLight& light);
 
 /// Index into the net's panels of the face that is seen at `pixel`; -1 for none, or a solid.

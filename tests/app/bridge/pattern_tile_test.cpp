@@ -49,30 +49,5 @@ TEST(PatternTile, ABrushShowsWhatTheShapesShow) {
   }
 }
 
-// A dark veil over the tile, as Qt lays it, leaves the same of every pixel.
-TEST(PatternTile, ADarkerLightIsLikeAVeil) {
-  for (const PatternKind& pattern : patterns()) {
-    const QImage plain = patternTile(usualPaper(pattern), 3).image;
-    for (const int light : {0, 90, 181, 255}) {
-      QImage veiled = plain.convertToFormat(QImage::Format_ARGB32_Premultiplied);
-      QPainter painter(&veiled);
-      painter.fillRect(veiled.rect(), QColor(0, 0, 0, 255 - light));
-      painter.end();
-      const QImage shaded = inLight(plain, light);
-      ASSERT_EQ(shaded.size(), plain.size());
-      int farthest = 0;
-      for (int y = 0; y < plain.height(); ++y)
-        for (int x = 0; x < plain.width(); ++x) {
-          const QColor is = shaded.pixelColor(x, y);
-          const QColor was = veiled.pixelColor(x, y);
-          farthest =
-              std::max({farthest, std::abs(is.red() - was.red()),
-                        std::abs(is.green() - was.green()), std::abs(is.blue() - was.blue())});
-        }
-      EXPECT_LE(farthest, 2) << pattern.id << ' ' << light;
-    }
-  }
-}
-
 }  // namespace
 }  // namespace creasewright
