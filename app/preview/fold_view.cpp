@@ -26,19 +26,25 @@ namespace {
 constexpr double kKeyStep = 5;  // degrees
 constexpr double kDegreesPerPixel = 0.5;
 
-/// Largest distance in mm between two corners of the posed net's bounding cuboid: however it is
-/// turned, the picture is no wider.
-double reachOf(const Net& net, const Pose& posed) {
-  Point3 low{1e9, 1e9, 1e9};
-  Point3 high{-1e9, -1e9, -1e9};
-  for (std::size_t i = 0; i < net.panels.size(); ++i) {
-    for (const Point& corner : net.panels[i].outline) {
-      const Point3 p = posed[i].apply(corner);
-      low = {std::min(low.x, p.x), std::min(low.y, p.y), std::min(low.z, p.z)};
-      high = {std::max(high.x, p.x), std::max(high.y, p.y), std::max(high.z, p.z)};
+/// How wide a picture of the scene is at most, with its shadow, however it is turned (mm).
+double reachOf(const GiftScene& scene) {
+  // The lamp stands so that a shadow is longest, to the right, where one looks along the ground.
+  constexpr double kShadow = -kLamp.x / kLamp.y;
+  const Camera above = camera(viewFromAbove(), scene.up);
+  const Point3 upright = unit(scene.up);
+  Bounds ground;
+  double low = 0;
+  double high = 0;
+  bool first = true;
+  for (std::size_t i = 0; i < scene.shown.net.panels.size(); ++i)
+    for (const Point& corner : scene.shown.net.panels[i].outline) {
+      const Point3 p = scene.shown.pose[i].apply(corner);
+      include(ground, {dot(p, above.right), dot(p, cross(upright, above.right))}, first);
+      low = first ? dot(p, upright) : std::min(low, dot(p, upright));
+      high = first ? dot(p, upright) : std::max(high, dot(p, upright));
+      first = false;
     }
-  }
-  return distance(low, high);
+  return std::hypot(ground.width(), ground.height()) + kShadow * (high - low);
 }
 
 }  // namespace
@@ -143,15 +149,35 @@ int FoldView::shownIndex() const {
 void FoldView::makePicture() {
   if (!scene_) {
     scene_ = strip().at(done_, opening_);
-    reach_ = reachOf(scene_->shown.net, scene_->shown.pose);
+    reach_ = reachOf(*scene_);
   }
   picture_ = pictureOf(*scene_, view_);
   shadow_ = shadowOf(*scene_, view_);
 }
 
-FoldPlace FoldView::place() const {
+/// It stands in the middle with its shadow, as large as they fit times the zoom, and is no larger
+/// or smaller when it is turned.
+QTransform FoldView::place() const {
   constexpr double kMargin = 16;
-  return {reach_, QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin), zoom_};
+  const QRectF room = QRectF(rect()).adjusted(kMargin, kMargin, -kMargin, -kMargin);
+  const Bounds& thing = picture_->extent;
+  Bounds seen = thing;
+  if (!shadow_.empty()) {
+    include(seen, shadow_.sharp.low);
+    include(seen, shadow_.sharp.high);
+  }
+  const double scale = zoom_ * std::min(room.width() / std::max({seen.width(), reach_, 1.0}),
+                                        room.height() / std::max(seen.height(), 1.0));
+  // A shadow that comes in sight moves it aside little by little.
+  constexpr double kAllThere = 15;  // degrees of tilt
+  const double share = std::clamp(view_.tilt.degrees() / kAllThere, 0.0, 1.0);
+  const Point middle =
+      (thing.low + thing.high) * ((1 - share) / 2) + (seen.low + seen.high) * (share / 2);
+  QTransform out;
+  out.translate(room.center().x(), room.center().y());
+  out.scale(scale, -scale);
+  out.translate(-middle.x, -middle.y);
+  return out;
 }
 
 FoldLight FoldView::light() const {
@@ -198,7 +224,7 @@ void FoldView::paintEvent(QPaintEvent*) {
   if (!picture_) makePicture();
   QPainter painter(this);
   clearCanvas(painter.device()->devicePixelRatioF());
-  paintShadow(canvas_, shadow_, placing(picture_->extent, place()));
+  paintShadow(canvas_, shadow_, place());
   paintFold(canvas_, *picture_, place(), scene_->shown, light());
   painter.setOpacity(session_.isCurrent() ? 1 : 0.45);
   painter.drawImage(0, 0, canvas_);

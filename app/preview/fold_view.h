@@ -73,7 +73,8 @@ class FoldView : public QWidget {
   void clearCanvas(double ratio);
   /// Of BuiltDesign::pieces; -1 = there is none.
   [[nodiscard]] int shownIndex() const;
-  [[nodiscard]] FoldPlace place() const;
+  /// Picture coordinates (mm, y up) to pixels.
+  [[nodiscard]] QTransform place() const;
   [[nodiscard]] FoldLight light() const;
   /// What is seen at a pixel, as all views know it.
   [[nodiscard]] Place placeAt(QPointF pixel);

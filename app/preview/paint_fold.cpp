@@ -216,22 +216,8 @@ bool isLit(std::size_t panel, const Dressed& shown, const FoldLight& light) {
 
 }  // namespace
 
-QTransform placing(const Bounds& extent, const FoldPlace& where) {
-  const double wide = std::max(extent.width(), 1.0);
-  const double high = std::max(extent.height(), 1.0);
-  const double scale = std::min({where.room.width() / wide, where.room.height() / high,
-                                 where.room.width() / std::max(where.reach, 1.0)}) *
-                       where.zoom;
-  QTransform out;
-  out.translate(where.room.center().x(), where.room.center().y());
-  out.scale(scale, -scale);
-  out.translate(-(extent.low.x + extent.high.x) / 2, -(extent.low.y + extent.high.y) / 2);
-  return out;
-}
-
-void paintFold(QImage& canvas, const FoldPicture& picture, const FoldPlace& where,
+void paintFold(QImage& canvas, const FoldPicture& picture, const QTransform& place,
                const Dressed& shown, const FoldLight& light) {
-  const QTransform place = placing(picture.extent, where);
   QPainter painter(&canvas);
   painter.setRenderHints(QPainter::Antialiasing | QPainter::SmoothPixmapTransform);
   FacetPainter facets(painter, canvas, picture, shown, place);
@@ -252,8 +238,7 @@ void paintFold(QImage& canvas, const FoldPicture& picture, const FoldPlace& wher
   }
 }
 
-int panelSeenAt(const FoldPicture& picture, const FoldPlace& where, QPointF pixel) {
-  const QTransform place = placing(picture.extent, where);
+int panelSeenAt(const FoldPicture& picture, const QTransform& place, QPointF pixel) {
   const QPointF at = place.inverted().map(pixel);
   // What is painted later hides what is under it.
   for (auto facet = picture.facets.rbegin(); facet != picture.facets.rend(); ++facet)

@@ -176,7 +176,7 @@ GroundShadow groundShadow(const Net& net, const Pose& pose, const View& view, Po
   Mask mask({extent.low - room, extent.high + room}, cell);
   for (const std::vector<Polygon>& rings : shapes) mask.fill(rings);
   blur(mask, across, along);
-  GroundShadow shadow{mask.extent(), mask.columns(), mask.rows(), {}};
+  GroundShadow shadow{mask.extent(), extent, mask.columns(), mask.rows(), {}};
   shadow.dark.reserve(mask.cells().size());
   for (int row = mask.rows(); row-- > 0;)
     for (int column = 0; column < mask.columns(); ++column) {

@@ -14,6 +14,7 @@ namespace creasewright {
 /// The soft shadow of what stands on the ground, as a small picture to be drawn larger under it.
 struct GroundShadow {
   Bounds extent;  ///< picture coordinates (mm), as FoldPicture has them
+  Bounds sharp;   ///< of it: where the shadow would be if its rim were not soft
   int columns = 0;
   int rows = 0;
   std::vector<std::uint8_t> dark;  ///< rows from the top, each from the left: 0 .. 255 black

@@ -54,6 +54,24 @@ TEST_F(FoldViewTest, DraggingTurnsItAsFarAsTheMouseGoes) {
   EXPECT_NEAR(tilt() - tilt0, -5, 1e-9);
 }
 
+TEST_F(FoldViewTest, NeitherThePictureNorItsShadowIsCutOff) {
+  for (const QSize& size : {QSize(420, 320), QSize(260, 420)})
+    for (int i = 0; i < 90; ++i) {
+      view_.resize(size);
+      QTest::keyClick(&view_, i % 4 != 3 ? Qt::Key_Right : i < 45 ? Qt::Key_Up : Qt::Key_Down);
+      const QImage shown = picture();
+      const QRect room = shown.rect().adjusted(0, 0, -1, -1);
+      int farthest = 0;
+      const auto look = [&](int x, int y) {
+        farthest =
+            std::max(farthest, std::abs(qGray(shown.pixel(x, y)) - qGray(shown.pixel(0, 0))));
+      };
+      for (int x = 0; x <= room.right(); ++x) look(x, 0), look(x, room.bottom());
+      for (int y = 0; y <= room.bottom(); ++y) look(0, y), look(room.right(), y);
+      EXPECT_LE(farthest, 8) << "turn " << turn() << " tilt " << tilt();
+    }
+}
+
 TEST_F(FoldViewTest, ArrowKeysTurnByFiveDegreesAndHomeGoesBack) {
   const double turn0 = turn();
   const double tilt0 = tilt();

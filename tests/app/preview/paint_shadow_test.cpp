@@ -12,7 +12,7 @@ namespace {
 
 GroundShadow someShadow() {
   testing::Random any(385);
-  GroundShadow shadow{{{-30, -10}, {50, 30}}, 16, 8, {}};
+  GroundShadow shadow{{{-30, -10}, {50, 30}}, {}, 16, 8, {}};
   for (int i = 0; i < 16 * 8; ++i)
     shadow.dark.push_back(static_cast<std::uint8_t>(any.whole(0, 76)));
   return shadow;
@@ -60,7 +60,7 @@ TEST(PaintShadow, IsSmoothInsideAndNothingOutside) {
 }
 
 TEST(PaintShadow, OfNothingOrOffTheCanvasPaintsNothing) {
-  EXPECT_EQ(painted({}, 1), painted({{{0, 0}, {1, 1}}, 0, 0, {}}, 1));
+  EXPECT_EQ(painted({}, 1), painted({{{0, 0}, {1, 1}}, {}, 0, 0, {}}, 1));
   GroundShadow far = someShadow();
   far.extent = {{-3000, 0}, {-2900, 40}};
   EXPECT_EQ(painted(far, 1), painted({}, 1));

@@ -89,6 +89,14 @@ TEST(GroundShadow, IsWhereRaysToTheLampAreStopped) {
             for (int x = -10; x <= 10; x += 2)
               for (int y = -10; y <= 10; y += 2)
                 alike = alike && stopped(column + x, row + y) == here;
+            if (here) {
+              const Bounds& sharp = shadow.sharp;
+              const Point at{shadow.extent.low.x + (column + 0.5) * cell.x,
+                             shadow.extent.high.y - (row + 0.5) * cell.y};
+              EXPECT_TRUE(at.x > sharp.low.x && at.x < sharp.high.x && at.y > sharp.low.y &&
+                          at.y < sharp.high.y)
+                  << column << ' ' << row;
+            }
             if (!alike) continue;
             const int found = shadow.dark[static_cast<std::size_t>(row * shadow.columns + column)];
             EXPECT_NEAR(found, here ? kShadeOfAll : 0, here ? 12 : 3) << column << ' ' << row;
