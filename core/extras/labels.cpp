@@ -17,9 +17,10 @@
 namespace creasewright {
 namespace {
 
-constexpr double kLabelClear = 1;  // mm to the edges of the face
-constexpr double kHole = 4;        // mm across
-constexpr double kNoArea = 1e-3;   // mm2
+constexpr double kLabelClear = 1;      // mm to the edges of the face
+constexpr double kHole = 4;            // mm across
+constexpr double kLeastRoundHole = 2;  // mm of card
+constexpr double kNoArea = 1e-3;       // mm2
 constexpr Length kSmallestLabel = mm(10);
 
 struct LabelSize {
@@ -287,18 +288,51 @@ Result<ExtraParts> buildLabel(const Extra& extra, const Host& host) {
   return refusal(search, faces->front());
 }
 
+/// Where a tag is punched: on its upright middle, near its top or, where that ends in a tip, a
+/// notch or nowhere, as high as there is card all round.
+std::optional<Point> holeIn(LabelShape shape, LabelSize size) {
+  const Region room = offset(region(outlineOf(shape, size)), -(kHole / 2 + kLeastRoundHole));
+  const Point usual{size.width.mm() / 2,
+                    size.height.mm() - 1.25 * kHole - (isWavy(shape) ? kWave / 2 : 0)};
+  std::optional<Point> highest;
+  for (const Area& part : room) {
+    if (locate(usual, part.outer) != Side::Outside) return usual;
+    for (std::size_t i = 0; i < part.outer.size(); ++i) {
+      const Point a = part.outer[i];
+      const Point b = part.outer[(i + 1) % part.outer.size()];
+      if ((a.x > usual.x) == (b.x > usual.x)) continue;
+      const double y = a.y + (b.y - a.y) * (usual.x - a.x) / (b.x - a.x);
+      if (!highest || y > highest->y) highest = Point{usual.x, y};
+    }
+  }
+  return highest;
+}
+
+/// The narrower side of a tag of the same proportions that can be punched.
+Length leastForHole(LabelShape shape, LabelSize size) {
+  constexpr double kStep = 1.05;
+  constexpr int kSteps = 80;
+  double times = 1;
+  const auto sized = [&] {
+    return LabelSize{Length::mm(size.width.mm() * times), Length::mm(size.height.mm() * times)};
+  };
+  for (int i = 0; i < kSteps && !holeIn(shape, sized()); ++i) times *= kStep;
+  return std::max(Length::mm(3 * kHole),
+                  Length::mm(std::min(size.width, size.height).mm() * times));
+}
+
 /// A label that hangs on a ribbon: no face, a hole near its top.
 Result<ExtraParts> buildTag(const Extra& extra, const Host& host) {
   const ToolGrid grid = host.bench.grid;
   const LabelSize size = sizeOf(extra, {50, 75}, grid);
-  if (std::min(size.width, size.height).mm() < 3 * kHole)
+  const Length narrower = std::min(size.width, size.height);
+  const std::optional<Point> hole = holeIn(shapeOf(extra), size);
+  if (!hole || narrower.mm() < 3 * kHole)
     return Problem{ProblemCode::ParameterTooSmall,
-                   "width",
-                   {std::min(size.width, size.height), Length::mm(3 * kHole)}};
+                   size.height < size.width ? "height" : "width",
+                   {narrower, leastForHole(shapeOf(extra), size)}};
   const Polygon outline = outlineOf(shapeOf(extra), size);
-  const double shape = isWavy(shapeOf(extra)) ? kWave / 2 : 0;
-  const Point hole{size.width.mm() / 2, size.height.mm() - 1.25 * kHole - shape};
-  Polygon opening = ellipse(hole, kHole / 2, kHole / 2);
+  Polygon opening = ellipse(*hole, kHole / 2, kHole / 2);
   std::ranges::reverse(opening);
   ExtraParts parts;
   parts.pieces.push_back(

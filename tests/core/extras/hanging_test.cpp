@@ -132,5 +132,58 @@ TEST(Hanging, ATagWithNoRibbonHangsOnAStringOfItsOwn) {
   EXPECT_FALSE(testing::tells(banded, ProblemCode::ExtraUnhung));
 }
 
+// Law: whatever the shape of a tag, it is punched on its upright middle with 2 mm of card all
+// round, or told with a size at which it is. A star, a heart or a banner has no card near its top.
+TEST(Hanging, ATagOfAnyShapeIsPunchedWhereThereIsCardAllRound) {
+  testing::Random random(197);
+  int punched = 0;
+  int told = 0;
+  const ParameterSpec& shapes = (*findExtraKind("tag"))->parameters.front();
+  ASSERT_EQ(shapes.key, "shape");
+  for (std::size_t shape = 0; shape < shapes.choices.size(); ++shape)
+    for (int round = 0; round < 40; ++round) {
+      SCOPED_TRACE(shape);
+      Design design = fitted(random, **findStyle("two-piece-box"));
+      design.extras = {extraOf("ribbon", design), extraOf("tag", design)};
+      Parameters& parameters = design.extras[1].parameters;
+      parameters.setCount("shape", static_cast<std::int64_t>(shape));
+      // The first ones in the size that it has of itself.
+      if (round > 1) {
+        parameters.set("width", Length::mm(random.whole(8, 90)));
+        parameters.set("height", Length::mm(random.whole(8, 90)));
+      }
+      BuiltDesign whole = built(design);
+      const auto small =
+          std::ranges::find(whole.problems, ProblemCode::ParameterTooSmall, &Problem::code);
+      if (small != whole.problems.end()) {
+        ASSERT_GT(round, 1);
+        ++told;
+        const Length is = parameters.length(small->where);
+        ASSERT_EQ(std::get<Length>(small->values[0]), is);
+        const double times = std::get<Length>(small->values[1]).mm() / is.mm();
+        ASSERT_GT(times, 1);
+        for (const char* side : {"width", "height"})
+          parameters.set(side, Length::mm(parameters.length(side).mm() * times * 1.0001));
+        whole = built(design);
+      }
+      const auto pieces = testing::piecesOf(whole, 1);
+      if (pieces.empty()) {
+        EXPECT_NE(testing::toldOf(whole, "tag"), nullptr);
+        continue;
+      }
+      const Panel& tag = pieces.front()->net.panels.front();
+      const Bounds hole = bounds(tag.openings.front());
+      const Bounds all = bounds(tag.outline);
+      EXPECT_NEAR(hole.low.x + hole.high.x, all.low.x + all.high.x, 1e-6);
+      for (const Point& p : tag.openings.front()) {
+        EXPECT_EQ(locate(p, tag.outline), Side::Inside);
+        EXPECT_GT(testing::clearOf(tag.outline, p), 2 - 0.01);
+      }
+      ++punched;
+    }
+  EXPECT_GT(punched, 500);
+  EXPECT_GT(told, 20);
+}
+
 }  // namespace
 }  // namespace creasewright
