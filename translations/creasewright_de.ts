@@ -7382,6 +7382,10 @@ Frei unter der MIT-Lizenz.</translation>
         <source>“%1” would have %2 bytes, more than the %3 a design may have. Use fewer or smaller pictures; nothing was written.</source>
         <translation>„%1“ hätte %2 Bytes, mehr als die %3, die ein Entwurf haben darf. Weniger oder kleinere Bilder nehmen; nichts wurde geschrieben.</translation>
     </message>
+    <message>
+        <source>%1 of the extra “%2”</source>
+        <translation>%1 am Extra „%2“</translation>
+    </message>
 </context>
 <context>
     <name>products</name>

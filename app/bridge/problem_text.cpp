@@ -6,6 +6,7 @@
 #include <cmath>
 
 #include "base/excerpt.h"
+#include "base/problem_extra.h"
 #include "bridge/style_text.h"
 #include "bridge/text.h"
 #include "edits/kinds/edit_kind.h"
@@ -68,7 +69,10 @@ class Values {
   [[nodiscard]] QString parameter() const {
     const auto* title =
         problem_.values.size() > 2 ? std::get_if<std::string>(&problem_.values[2]) : nullptr;
-    return quoted(title == nullptr ? parameterTitle(problem_.where) : styleText(*title));
+    const QString own =
+        quoted(title == nullptr ? parameterTitle(problem_.where) : styleText(*title));
+    if (extraOfMeasure(problem_).empty()) return own;
+    return Say::tr("%1 of the extra “%2”").arg(own, extraAt(3));
   }
   [[nodiscard]] QString piece() const { return quoted(pieceTitle(problem_.where)); }
   [[nodiscard]] QString extra() const { return extraTitle(problem_.where); }

@@ -3,6 +3,7 @@
 #include <QLabel>
 #include <QVBoxLayout>
 
+#include "base/problem_extra.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
 #include "session/places.h"
@@ -63,8 +64,9 @@ void ChecksPanel::showDesign() {
 void ChecksPanel::askForParameter(int row) {
   const auto index = static_cast<std::size_t>(row);
   if (row < 0 || index >= session_.problems().size()) return;
-  const std::string where = session_.problems()[index].where;
-  if (session_.design().parameters.has(where)) emit parameterAsked(text(where));
+  const Problem& problem = session_.problems()[index];
+  if (!extraOfMeasure(problem).empty()) return;
+  if (session_.design().parameters.has(problem.where)) emit parameterAsked(text(problem.where));
 }
 
 }  // namespace creasewright

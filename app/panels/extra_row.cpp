@@ -7,6 +7,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "base/problem_extra.h"
 #include "bridge/problem_text.h"
 #include "bridge/stock_words.h"
 #include "bridge/style_text.h"
@@ -250,7 +251,8 @@ void ExtraRow::showProblem() {
         problem.code == ProblemCode::ExtraUnderRound ||
         problem.code == ProblemCode::ExtraWidthUnused ||
         problem.code == ProblemCode::LayerInsetLarge || problem.code == ProblemCode::LayerTooLarge;
-    if (own && problem.where == kind_) sentence = problemSentence(problem, session_.unit());
+    if ((own && problem.where == kind_) || extraOfMeasure(problem) == kind_)
+      sentence = problemSentence(problem, session_.unit());
   }
   if (sentence.isEmpty() && isPunched(extra()))
     if (const auto punches = ownPunches(); !punches)

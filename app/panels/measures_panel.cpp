@@ -3,6 +3,7 @@
 #include <QVBoxLayout>
 #include <algorithm>
 
+#include "base/problem_extra.h"
 #include "bridge/fit_words.h"
 #include "bridge/problem_text.h"
 #include "bridge/text.h"
@@ -138,7 +139,8 @@ QString MeasuresPanel::complaintFor(const std::string& key, const Problems& prob
   for (const Problem& problem : problems) {
     const bool limit = problem.code == ProblemCode::ParameterTooSmall ||
                        problem.code == ProblemCode::ParameterTooLarge;
-    if (limit && problem.where == key) return problemSentence(problem, session_.unit());
+    if (limit && extraOfMeasure(problem).empty() && problem.where == key)
+      return problemSentence(problem, session_.unit());
   }
   return {};
 }

@@ -36,7 +36,7 @@ enum class ProblemCode {
   UnknownStyle,         // text
   UnknownParameter,     // where = style, key
   ParameterUnreadable,  // where = key, text
-  ParameterTooSmall,    // where = key, value, minimum, title
+  ParameterTooSmall,    // where = key, value, minimum, title, kind of the extra that it is of
   ParameterTooLarge,    // where = key, value, maximum, title
   StyleUnsuited,  // where = key, what the product needs, most, title (no values: the card is why)
   // fit

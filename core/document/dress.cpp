@@ -89,6 +89,20 @@ Point sizesAtCrossing(const RibbonNeed& ribbon) {
   return {along({1, 0, 0}), along({0, 1, 0})};
 }
 
+/// A measure outside its limits is told as one of this extra.
+Problem ofExtra(Problem problem, const ExtraKind& kind) {
+  if (problem.code != ProblemCode::ParameterTooSmall &&
+      problem.code != ProblemCode::ParameterTooLarge)
+    return problem;
+  if (problem.values.size() == 2) {
+    const auto spec = std::ranges::find(kind.parameters, problem.where, &ParameterSpec::key);
+    problem.values.emplace_back(
+        std::string(spec == kind.parameters.end() ? Worded() : spec->title));
+  }
+  problem.values.emplace_back(std::string(kind.id));
+  return problem;
+}
+
 /// One extra once it is made.
 struct Made {
   std::vector<BuiltPiece> pieces;  ///< their faces' pieces count among those of the host
@@ -707,8 +721,10 @@ Result<ExtraParts> partsOf(const Extra& extra, const Host& host) {
   if (!kind) return kind.problem();
   const Problems limits =
       checkLimits(extra.kind, (*kind)->parameters, extra.parameters, host.benchOf(extra));
-  if (!limits.empty()) return limits.front();
-  return (*kind)->build(extra, host);
+  if (!limits.empty()) return ofExtra(limits.front(), **kind);
+  Result<ExtraParts> parts = (*kind)->build(extra, host);
+  if (!parts) return ofExtra(parts.problem(), **kind);
+  return parts;
 }
 
 void dress(const CutWindows& windows, const Host& box, bool inHalves, BuiltDesign& built) {

@@ -172,6 +172,13 @@ Result<ExtraParts> buildBand(const Extra& extra, const Host& host) {
   wrap.parameters.set("overlap", overlap);
   wrap.parameters.set("wide-part", std::max(most, overlap));
   Result<ExtraParts> parts = buildWrap(wrap, extra, host, around, girth);
+  if (!parts && parts.problem().where == "around-length") {
+    // What the wrap calls the box's length is the band's own width.
+    Problem ofWidth = parts.problem();
+    ofWidth.where = "width";
+    ofWidth.values.resize(2);
+    return ofWidth;
+  }
   const Length unused = extra.parameters.length("width");
   if (!parts || !extra.parameters.flag("full") || unused == Length()) return parts;
   ExtraParts told = std::move(parts).value();

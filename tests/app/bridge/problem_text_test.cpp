@@ -30,6 +30,17 @@ TEST(ProblemText, NamesPlaceValueAndWhatWouldDo) {
             "“Tab width” is 3 in, and 1 in is the most that fits here. Make it 1 in or less.");
 }
 
+TEST(ProblemText, AMeasureOfAnExtraTellsWhoseItIs) {
+  const Problem span{
+      ProblemCode::ParameterTooSmall,
+      "span",
+      {Length::mm(10), Length::mm(30), std::string("Span"), std::string("made-bow")}};
+  EXPECT_EQ(
+      problemSentence(span, Unit::Millimetre),
+      "“Span” of the extra “Bow” is 10 mm, and 30 mm is the least that works here. Make it 30 "
+      "mm or more.");
+}
+
 TEST(ProblemText, TextOfTheUserIsNotTakenForAPlaceholder) {
   const Problem odd{ProblemCode::UnknownParameter, "%1 %2", {std::string("%1")}};
   EXPECT_TRUE(problemSentence(odd, Unit::Inch).contains("“%1”"));

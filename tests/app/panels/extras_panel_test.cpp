@@ -17,8 +17,10 @@
 #include "extras/layer_stack.h"
 #include "output/write_bytes.h"
 #include "own_stock/stock_store.h"
+#include "panels/checks_panel.h"
 #include "panels/extra_row.h"
 #include "panels/label_fields.h"
+#include "panels/measures_panel.h"
 #include "panels/punch_box.h"
 #include "widgets/length_edit.h"
 #include "widgets/pattern_picker.h"
@@ -213,6 +215,31 @@ TEST_F(ExtrasPanelTest, AnUnreadableListOfPunchesIsTold) {
   for (const QLabel* label : panel_.findChildren<QLabel*>())
     told += label->text().contains(QStringLiteral("cloud")) ? 1 : 0;
   EXPECT_EQ(told, 1);
+}
+
+// The box has a width too, which is not meant.
+TEST_F(ExtrasPanelTest, AMeasureThatIsTooSmallIsToldInItsOwnRowOnly) {
+  changeStyle(session_, "two-piece-box");
+  MeasuresPanel measures(session_);
+  ChecksPanel checks(session_);
+  bool asked = false;
+  QObject::connect(&checks, &ChecksPanel::parameterAsked, [&] { asked = true; });
+  ASSERT_TRUE(session_.design().parameters.has("width"));
+  add("tag");
+  std::vector<Extra> extras = session_.design().extras;
+  for (const char* side : {"width", "height"}) extras[0].parameters.set(side, Length::mm(9));
+  changeExtras(session_, extras, QStringLiteral("Tag"));
+  const auto timesTold = [](const QWidget& place) {
+    int told = 0;
+    for (const QLabel* label : place.findChildren<QLabel*>())
+      told += label->text().contains(QStringLiteral("“Width” of the extra “Tag”")) ? 1 : 0;
+    return told;
+  };
+  EXPECT_EQ(timesTold(panel_), 1);
+  EXPECT_EQ(timesTold(measures), 0);
+  ASSERT_GT(checks.list().count(), 0);
+  for (int row = 0; row < checks.list().count(); ++row) checks.list().setCurrentRow(row);
+  EXPECT_FALSE(asked);
 }
 
 }  // namespace

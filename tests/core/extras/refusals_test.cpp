@@ -1,3 +1,4 @@
+#include "base/problem_extra.h"
 #include "core/extras/in_space.h"
 #include "document/print_warnings.h"
 #include "extras/layer_stack.h"
@@ -141,6 +142,30 @@ TEST(Refusals, WordsTooHighAreToldByTheirHeightAndMeasuresAsTheyAre) {
   const auto points = std::ranges::find(small, ProblemCode::TextSmall, &Problem::code);
   ASSERT_NE(points, small.end());
   EXPECT_NEAR(std::get<double>(points->values.at(1)), 6, 1e-9);
+}
+
+// Law: each length of each kind, smaller or larger than it may be, is told with its title and the
+// kind that it is of.
+TEST(Refusals, AMeasureOutsideItsLimitsIsOneOfItsExtra) {
+  int told = 0;
+  for (const ExtraKind& kind : extraKinds())
+    for (const ParameterSpec& spec : kind.parameters)
+      for (const Length wrong : {Length::mm(0.01), Length::mm(5000)}) {
+        if (spec.kind != ParameterKind::Length) continue;
+        SCOPED_TRACE(std::string(kind.id) + ' ' + std::string(spec.key));
+        Design design = refusalDesign();
+        design.extras = {extraOf(kind.id, design)};
+        design.extras[0].parameters.set(spec.key, wrong);
+        const BuiltDesign whole = built(design);
+        const auto limit = std::ranges::find_if(whole.problems, [&](const Problem& problem) {
+          return extraOfMeasure(problem) == kind.id;
+        });
+        if (limit == whole.problems.end()) continue;
+        EXPECT_EQ(limit->where, spec.key);
+        EXPECT_EQ(textAt(*limit, 2), std::string_view(spec.title));
+        ++told;
+      }
+  EXPECT_GT(told, 25);
 }
 
 }  // namespace
