@@ -11,6 +11,7 @@
 #include <algorithm>
 #include <array>
 #include <cmath>
+#include <limits>
 #include <utility>
 
 #include "bridge/text.h"
@@ -30,21 +31,24 @@ constexpr double kDegreesPerPixel = 0.5;
 double reachOf(const GiftScene& scene) {
   // The lamp stands so that a shadow is longest, to the right, where one looks along the ground.
   constexpr double kShadow = -kLamp.x / kLamp.y;
-  const Camera above = camera(viewFromAbove(), scene.up);
-  const Point3 upright = unit(scene.up);
-  Bounds ground;
-  double low = 0;
-  double high = 0;
-  bool first = true;
-  for (std::size_t i = 0; i < scene.shown.net.panels.size(); ++i)
-    for (const Point& corner : scene.shown.net.panels[i].outline) {
-      const Point3 p = scene.shown.pose[i].apply(corner);
-      include(ground, {dot(p, above.right), dot(p, cross(upright, above.right))}, first);
-      low = first ? dot(p, upright) : std::min(low, dot(p, upright));
-      high = first ? dot(p, upright) : std::max(high, dot(p, upright));
-      first = false;
-    }
-  return std::hypot(ground.width(), ground.height()) + kShadow * (high - low);
+  const std::vector<Panel>& panels = scene.shown.net.panels;
+  const auto extentAlong = [&](Point3 way) {
+    double low = std::numeric_limits<double>::max();
+    double high = std::numeric_limits<double>::lowest();
+    for (std::size_t i = 0; i < panels.size(); ++i)
+      for (const Point& corner : panels[i].outline) {
+        const double at = dot(scene.shown.pose[i].apply(corner), way);
+        low = std::min(low, at);
+        high = std::max(high, at);
+      }
+    return std::max(high - low, 0.0);
+  };
+  constexpr int kStep = 5;  // degrees
+  double wide = 0;
+  for (int turn = 0; turn < 180; turn += kStep)
+    wide = std::max(wide,
+                    extentAlong(camera({Angle::degrees(turn), Angle::degrees(0)}, scene.up).right));
+  return wide + kShadow * extentAlong(unit(scene.up));
 }
 
 }  // namespace
