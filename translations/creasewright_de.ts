@@ -1052,10 +1052,6 @@
         <translation>--kind: Bedruckte Papiere sind Seiten. -o auf .pdf, .svg oder .png enden lassen.</translation>
     </message>
     <message>
-        <source>kind of template, score guide strips, the calibration page (PDF), or colours and patterns to print and cut (PDF, SVG, PNG)</source>
-        <translation>Art der Vorlage, Rillstreifen, Kalibrierseite (PDF) oder Farben und Muster zum Drucken und Ausschneiden (PDF, SVG, PNG)</translation>
-    </message>
-    <message>
         <source>how far printed papers run beyond the cuts, 3mm</source>
         <translation>wie weit bedruckte Papiere über die Schnitte hinausgehen, 3mm</translation>
     </message>
@@ -1174,6 +1170,14 @@
     <message>
         <source>--stage: “%1” is no stage here. Write 0 for flat to %2 for finished.</source>
         <translation>--stage: „%1“ ist hier kein Schritt. 0 für flach bis %2 für fertig angeben.</translation>
+    </message>
+    <message>
+        <source>%1: A net in colours is not made for a machine. Leave out --kind coloured.</source>
+        <translation>%1: Ein Netz in Farben ist nicht für eine Maschine. --kind coloured weglassen.</translation>
+    </message>
+    <message>
+        <source>kind of template, score guide strips, the calibration page (PDF), or colours and patterns to print and cut (PDF, SVG, PNG); coloured: the template over the colours of its card (PDF), and so the net (SVG)</source>
+        <translation>Art der Vorlage, Rillstreifen, die Prüfseite (PDF), oder Farben und Muster zum Drucken und Ausschneiden (PDF, SVG, PNG); coloured: die Vorlage über den Farben ihres Kartons (PDF) und so auch das Netz (SVG)</translation>
     </message>
 </context>
 <context>
@@ -3287,6 +3291,10 @@ Frei unter der MIT-Lizenz.</translation>
     <message>
         <source>SVG pictures (*.svg)</source>
         <translation>SVG-Bilder (*.svg)</translation>
+    </message>
+    <message>
+        <source>The same in the colours of the card</source>
+        <translation>Dieselbe in den Farben des Kartons</translation>
     </message>
 </context>
 <context>

@@ -71,6 +71,7 @@ struct KindName {
 };
 
 constexpr std::array kTemplateKinds{KindName{"scored", TemplateKind::CutAndScore},
+                                    KindName{"coloured", TemplateKind::Coloured},
                                     KindName{"tracing", TemplateKind::Tracing},
                                     KindName{"mirrored", TemplateKind::Mirrored},
                                     KindName{"ink-saving", TemplateKind::InkSaving},
@@ -107,9 +108,13 @@ QString machineProblem(const ExportOptions& options, const QString& ending) {
        {"--inner-kerf", !options.innerKerf.empty()},
        {"--sheet", !options.sheet.empty()},
        {"--outlines", options.outlines}}};
-  for (const auto& [name, there] : asked)
+  for (const auto& [name, there] : asked) {
     if (there && (!machine || options.picture.folded))
       return Cli::tr("%1: Only a net as SVG or DXF is made for a machine.").arg(text(name));
+    if (there && options.kind == "coloured")
+      return Cli::tr("%1: A net in colours is not made for a machine. Leave out --kind coloured.")
+          .arg(text(name));
+  }
   if (!options.scores.empty() &&
       std::ranges::find(kScoreForms, options.scores, &ScoreName::name) == kScoreForms.end())
     return Cli::tr("--scores: “%1” is no form of score. Choose one of: %2.")
@@ -137,6 +142,8 @@ QString printedProblem(const ExportOptions& options, const QString& ending) {
                      ending == QLatin1String("png");
   if (printed && (!pages || options.picture.folded))
     return Cli::tr("--kind: Printed papers are pages. Let -o end in .pdf, .svg or .png.");
+  if (options.kind == "coloured" && ending == QLatin1String("svg") && !options.picture.folded)
+    return {};
   if (!options.kind.empty() && !printed && ending != QLatin1String("pdf"))
     return Cli::tr("--kind: Only a template as PDF comes in kinds. Let -o end in .pdf.");
   return {};
@@ -376,7 +383,8 @@ std::function<int()> prepareExport(Grammar& grammar) {
                         "159.5x240.5mm: corrects a PDF for it"));
   grammar.value("--kind", namesOf(kTemplateKinds, QStringLiteral("|")).toUtf8(), o->kind,
                 Cli::tr("kind of template, score guide strips, the calibration page (PDF), or "
-                        "colours and patterns to print and cut (PDF, SVG, PNG)"));
+                        "colours and patterns to print and cut (PDF, SVG, PNG); coloured: the "
+                        "template over the colours of its card (PDF), and so the net (SVG)"));
   grammar.value("--bleed", "LENGTH", o->bleed,
                 Cli::tr("how far printed papers run beyond the cuts, 3mm"));
   grammar.value("--side", namesOf(kPrintedSides, QStringLiteral("|")).toUtf8(), o->side,

@@ -82,6 +82,7 @@ QString PrintDialog::complaint() const { return pages_.empty() ? status_->text()
 void PrintDialog::addSettings(QVBoxLayout* column) {
   for (const auto& [title, kind] :
        {std::pair{tr("Template to score and cut"), TemplateKind::CutAndScore},
+        std::pair{tr("The same in the colours of the card"), TemplateKind::Coloured},
         std::pair{tr("Template to trace and prick"), TemplateKind::Tracing},
         std::pair{tr("Mirrored, for the outside"), TemplateKind::Mirrored},
         std::pair{tr("Template that saves ink"), TemplateKind::InkSaving},

@@ -95,6 +95,8 @@ void PageCanvas::put(const Drawing& content) {
     if (text.label.code.empty()) block(bounds(textBox(text, text.label.literal)));
 }
 
+void PageCanvas::lay(const Drawing& ground) { append(drawing_, ground); }
+
 void PageCanvas::avoid(const Bounds& box, const std::vector<Polygon>& card) {
   spaces_[static_cast<std::size_t>(PageRoom::Margin)].block(box);
   for (const Polygon& ring : card)

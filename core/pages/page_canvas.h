@@ -33,6 +33,8 @@ class PageCanvas {
 
   /// Puts `content` (page coordinates) down; nothing placed later will touch its lines.
   void put(const Drawing& content);
+  /// Areas of colour that lines and words may stand on.
+  void lay(const Drawing& ground);
 
   /// Keeps later parts out of a blank's `box`, and off its `card`, while there is room elsewhere.
   void avoid(const Bounds& box, const std::vector<Polygon>& card);

@@ -41,6 +41,7 @@ template <typename Map>
 void carry(PartSheet& part, Map map, std::optional<double> turn) {
   const auto each = [&](Polygon& ring) { std::ranges::transform(ring, ring.begin(), map); };
   for (PathItem& item : part.lines.paths) carry(item, map);
+  for (PathItem& item : part.paper.paths) carry(item, map);
   for (TextItem& text : part.lines.texts) {
     text.at = map(text.at);
     text.turnDegrees = turn ? text.turnDegrees + *turn : -text.turnDegrees;
@@ -182,6 +183,7 @@ PartSheet partSheet(const TemplatePiece& piece, TemplateKind kind) {
   const FlatNet& flat = *piece.flat;
   PartSheet out;
   out.lines = linesOf(piece, kind);
+  if (kind == TemplateKind::Coloured) out.paper = {flat.width, flat.height, piece.paper, {}};
   out.sheet = {flat.width, flat.height, flat.outline, {}};
   for (std::size_t i = 0; i < flat.creases.size(); ++i)
     if (piece.net->creases[i].kind != CreaseKind::Flat) out.sheet.scores.push_back(flat.creases[i]);

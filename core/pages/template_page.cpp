@@ -108,16 +108,19 @@ class PageFurnisher {
     const PartOnPage on = part.onPage();
     Drawing lines = glueLines(part.sheet);
     append(lines, part.sheet.lines);
+    Drawing paper = part.sheet.paper;
     Region card = part.sheet.sheet.card;
     if (part.tile != nullptr) {
       const Bounds& w = part.laid->window;
       // Cuts along the blank's own edge are on the window's border, but for rounding.
       const Point hair{1e-7, 1e-7};
       lines = clipped(lines, {w.low - hair, w.high + hair});
+      paper = clipped(paper, w);
       card = intersect(card, region({w.low, {w.high.x, w.low.y}, w.high, {w.low.x, w.high.y}}));
     }
     lines = moved(std::move(lines), on.shift);
     if (parts_.kind == TemplateKind::Printed) lines = clipped(lines, out_.canvas.frame().printable);
+    out_.canvas.lay(moved(std::move(paper), on.shift));
     out_.canvas.put(lines);
     std::vector<Polygon> rings;
     for (Area& area : card) {

@@ -38,7 +38,8 @@ class TemplateWriter {
         layOutTemplate(sheets, setup_, footRoom(parts_, setup_, wording_));
     if (!layouts) return layouts.problem();
     choose(*layouts);
-    if (parts_.kind == TemplateKind::CutAndScore || parts_.kind == TemplateKind::Mirrored)
+    if (parts_.kind == TemplateKind::CutAndScore || parts_.kind == TemplateKind::Coloured ||
+        parts_.kind == TemplateKind::Mirrored)
       for (std::size_t part = 0; part < parts_.sheets.size(); ++part) putNotes(part);
     if (parts_.kind == TemplateKind::Printed && parts_.printed.sides != PrintedSides::Face)
       addBacks();

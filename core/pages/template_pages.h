@@ -21,7 +21,8 @@ enum class TemplateKind {
   InkSaving,    ///< no areas, waste marked at its corners
   ScoreStrips,  ///< rulers to lay along the sides of the sheet (pages/score_strips.h)
   Calibration,  ///< two bars to measure what the printer does (pages/calibration_page.h)
-  Printed       ///< colours and patterns, to print and cut (pages/printed_part.h)
+  Printed,      ///< colours and patterns, to print and cut (pages/printed_part.h)
+  Coloured      ///< CutAndScore over the colours of its card, as pale as the lines need it
 };
 
 /// Which faces of the card printed papers show.
@@ -55,6 +56,7 @@ struct TemplatePiece {
   const CardColours* colours = nullptr;      ///< Printed: of its card
   Point paperUp = {0, 1};                    ///< Printed: of its paper (document/paper_way.h)
   bool stamped = false;                      ///< Printed: its words are stamped on, not printed
+  std::vector<PathItem> paper = {};          ///< Coloured: the side that is up (pages/pale_paper.h)
 };
 
 /// Words of the template, already in the reader's language.

@@ -103,7 +103,22 @@ class Export(ProgramTest):
             for wanted in ("Print at 100 %", "97.3 mm", "94.1 mm", "100 mm", "4 in", "page 1 of"):
                 self.assertIn(wanted, text, kind)
         self.refuse("export", design, "-o", out, "--kind", "stencil", naming="--kind")
-        self.refuse("export", design, "-o", self.folder / "out.svg", "--kind", "strips", naming="--kind")
+        self.succeed("export", design, "-o", out, "--kind", "coloured")
+        self.assertIn("The printed face becomes the inside.", self.words(out))
+
+    def test_a_net_in_the_colours_of_its_card_is_for_the_eye_not_for_a_machine(self):
+        design = self.folder / "mint.cwdesign"
+        self.succeed("new", "--style", "straight-tuck-box", "--colour", "plum/mint", "-o", design)
+        out = self.folder / "net.svg"
+        self.succeed("export", design, "-o", out)
+        self.assertNotIn('id="Faces"', out.read_text())
+        self.succeed("export", design, "-o", out, "--kind", "coloured")
+        self.assertIn('id="Faces"', out.read_text())
+        self.refuse("export", design, "-o", out, "--kind", "coloured", "--kerf", "0.2mm", naming="--kerf")
+        self.refuse("export", design, "-o", self.folder / "net.dxf", "--kind", "coloured", naming="--kind")
+
+    def test_strips_come_as_pages_only(self):
+        self.refuse("export", self.design(), "-o", self.folder / "out.svg", "--kind", "strips", naming="--kind")
 
     def lines(self, pdf):
         """Lengths in mm of the lying and the standing lines of the first page, as Poppler draws them."""

@@ -55,10 +55,12 @@ Result<std::vector<Drawing>> netDrawings(const QString& ending, const BuiltDesig
   }
   // A cutting machine reads a DXF: it gets lines, no dimensions, and a bar to scale it by.
   const bool dimensions = ending != QLatin1String("dxf");
-  return std::vector{pictureOf(design, {.piece = piece,
-                                        .dimensions = dimensions,
-                                        .coloured = ending == QLatin1String("png"),
-                                        .scaleBar = !dimensions})};
+  // To one that reads an SVG areas are work too: it gets them where they are asked for.
+  const bool colours =
+      ending == QLatin1String("png") || (dimensions && choices.kind == TemplateKind::Coloured);
+  return std::vector{pictureOf(
+      design,
+      {.piece = piece, .dimensions = dimensions, .coloured = colours, .scaleBar = !dimensions})};
 }
 
 /// An SVG or DXF of one drawing.

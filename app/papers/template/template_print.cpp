@@ -10,6 +10,7 @@
 #include "bridge/text.h"
 #include "document/paper_way.h"
 #include "fit/basis.h"
+#include "pages/pale_paper.h"
 #include "pages/template_pages.h"
 
 namespace creasewright {
@@ -97,12 +98,14 @@ QString correctionWords(const PrintCorrection& correction) {
 Result<std::vector<Drawing>> templatePages(const BuiltDesign& design,
                                            const TemplateOptions& options) {
   std::vector<TemplatePiece> pieces;
+  const bool coloured = options.kind == TemplateKind::Coloured;
   for (const BuiltPiece& built : design.pieces) {
     if (options.piece.isEmpty() || text(built.name) == options.piece) {
       pieces.push_back({pieceTitle(built.name).toStdString(), &built.net, &built.flat,
                         &built.scorePlan, &built.gluePlan, cardWords(built.card),
                         built.role.has_value(), built.count, panelNames(built.net),
-                        &built.card.colours, paperUp(design, built), isStamped(built)});
+                        &built.card.colours, paperUp(design, built), isStamped(built),
+                        coloured ? palePrint(design, built) : std::vector<PathItem>()});
     }
   }
   return drawTemplate(pieces, options.setup, templateText(design, options), wordingIn(options.unit),
