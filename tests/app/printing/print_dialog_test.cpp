@@ -117,6 +117,49 @@ TEST(PrintedPapersDialog, WordsAreWholeInAnyLanguage) {
   useLanguage(QStringLiteral("en"));
 }
 
+/// Whether an area of colour on the first page is no grey.
+bool showsColour(const PrintDialog& dialog) {
+  return std::ranges::any_of(dialog.pages().front().paths, [](const PathItem& item) {
+    return item.role == Role::Face && item.colour &&
+           (item.colour->red != item.colour->green || item.colour->green != item.colour->blue);
+  });
+}
+
+TEST(PrintedPapersDialog, ComesInBlackAndWhiteWhereThatIsTicked) {
+  DesignSession session;
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/cream").value();
+  changeCard(session, card);
+  PrintDialog dialog(session);
+  dialog.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+  choose(dialog, TemplateKind::Printed);
+  ASSERT_GT(dialog.pageCount(), 0);
+  EXPECT_TRUE(showsColour(dialog));
+  const auto boxes = dialog.printed().findChildren<QCheckBox*>();
+  const auto black = std::ranges::find(boxes, QStringLiteral("Black and white"), &QCheckBox::text);
+  ASSERT_NE(black, boxes.end());
+  (*black)->click();
+  EXPECT_FALSE(showsColour(dialog));
+  (*black)->click();
+  EXPECT_TRUE(showsColour(dialog));
+}
+
+TEST(PrintDialog, TheTemplateComesInTheColoursOfItsCard) {
+  DesignSession session;
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/mint").value();
+  changeCard(session, card);
+  PrintDialog dialog(session);
+  dialog.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
+  EXPECT_FALSE(showsColour(dialog));
+  choose(dialog, TemplateKind::Coloured);
+  EXPECT_TRUE(showsColour(dialog));
+  choose(dialog, TemplateKind::InkSaving);
+  EXPECT_FALSE(showsColour(dialog));
+}
+
 TEST(PrintedPapersDialog, OffersBleedSideAndCuts) {
   DesignSession session;
   PrintDialog dialog(session);
