@@ -3,9 +3,12 @@
 #include <QCheckBox>
 #include <QComboBox>
 #include <QDoubleSpinBox>
+#include <QTest>
 
 #include <gtest/gtest.h>
 
+#include "commands/edits.h"
+#include "fit/card_colours.h"
 #include "printing/machine_fields.h"
 #include "session/preferences.h"
 #include "widgets/page_preview.h"
@@ -53,6 +56,37 @@ TEST(GuideWindow, ReadersOfTheOtherCountryGetTheirPaper) {
   EXPECT_NEAR(window.preview().pages().at(0).width, 210, 0.01);
   pickData(window.readers(), 2);
   EXPECT_NEAR(window.preview().pages().at(0).width, 215.9, 0.01);
+}
+
+/// Pixels of the pages as they are shown that are no grey.
+int colouredPixels(GuideWindow& window) {
+  const QImage shown = window.preview().grab().toImage();
+  int count = 0;
+  for (int y = 0; y < shown.height(); ++y)
+    for (int x = 0; x < shown.width(); ++x) {
+      const QColor seen = shown.pixelColor(x, y);
+      const auto [least, most] = std::minmax({seen.red(), seen.green(), seen.blue()});
+      count += most - least > 24;
+    }
+  return count;
+}
+
+TEST(GuideWindow, BlackAndWhiteIsShownAsItWillBePrinted) {
+  DesignSession session;
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/mint").value();
+  changeCard(session, card);
+  setPreferredGuideForm({});
+  GuideWindow window(session);
+  window.resize(900, 700);
+  window.show();
+  ASSERT_TRUE(QTest::qWaitForWindowExposed(&window));
+  EXPECT_GT(colouredPixels(window), 2000);
+  window.black().click();
+  EXPECT_EQ(colouredPixels(window), 0);
+  window.black().click();
+  EXPECT_GT(colouredPixels(window), 2000);
+  setPreferredGuideForm({});
 }
 
 TEST(MachineFields, SayWhatWasChosen) {
