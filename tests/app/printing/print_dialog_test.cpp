@@ -117,6 +117,12 @@ TEST(PrintedPapersDialog, WordsAreWholeInAnyLanguage) {
   useLanguage(QStringLiteral("en"));
 }
 
+void giveColours(DesignSession& session) {
+  Card card = session.design().card;
+  card.colours = parseCardColours("plum/mint").value();
+  changeCard(session, card);
+}
+
 /// Whether an area of colour on the first page is no grey.
 bool showsColour(const PrintDialog& dialog) {
   return std::ranges::any_of(dialog.pages().front().paths, [](const PathItem& item) {
@@ -127,9 +133,7 @@ bool showsColour(const PrintDialog& dialog) {
 
 TEST(PrintedPapersDialog, ComesInBlackAndWhiteWhereThatIsTicked) {
   DesignSession session;
-  Card card = session.design().card;
-  card.colours = parseCardColours("plum/cream").value();
-  changeCard(session, card);
+  giveColours(session);
   PrintDialog dialog(session);
   dialog.show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
@@ -147,9 +151,7 @@ TEST(PrintedPapersDialog, ComesInBlackAndWhiteWhereThatIsTicked) {
 
 TEST(PrintDialog, TheTemplateComesInTheColoursOfItsCard) {
   DesignSession session;
-  Card card = session.design().card;
-  card.colours = parseCardColours("plum/mint").value();
-  changeCard(session, card);
+  giveColours(session);
   PrintDialog dialog(session);
   dialog.show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
@@ -170,9 +172,7 @@ TEST(PrintedPapersDialog, OffersBleedSideAndCuts) {
   EXPECT_TRUE(dialog.printed().isVisible());
   EXPECT_EQ(dialog.pageCount(), 0) << "plain card";
   EXPECT_FALSE(dialog.complaint().isEmpty());
-  Card card = session.design().card;
-  card.colours = parseCardColours("plum/cream").value();
-  changeCard(session, card);
+  giveColours(session);
   PrintDialog coloured(session);
   coloured.show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(&coloured));
