@@ -13,9 +13,11 @@
 #include "extras/for_show.h"
 #include "extras/hanging.h"
 #include "extras/hosting.h"
+#include "extras/outline_round.h"
 #include "extras/place_measures.h"
 #include "extras/ribbon_picture.h"
 #include "extras/ribbon_way.h"
+#include "extras/tied_bow.h"
 #include "extras/wrap_round.h"
 
 namespace creasewright {
@@ -147,6 +149,8 @@ class Dresser {
     }
     if (again) makeAll();
     tellHiddenWraps();
+    for (std::size_t i = 0; i < made_.size(); ++i)
+      if (made_[i].ribbon) tie(i, *made_[i].ribbon);
     addAll();
   }
 
@@ -591,6 +595,20 @@ class Dresser {
     if (!place) return;
     const double lift = liftOver(laid_, bowOutline(bow, width), *place);
     bow.face->place = bow.face->place.after(Transform::translation({0, 0, -lift}));
+  }
+
+  /// The bow of a ribbon lies on all that is there, its tails too.
+  void tie(std::size_t i, RibbonNeed& ribbon) const {
+    ribbon.tied = tiedBow(ribbon);
+    if (!ribbon.tied) return;
+    const bool ownString = kindAt(i)->act == ExtraAct::TieTagOn;
+    const Host round = wrapHost(ownString ? outermostWrap() : made_[i].host);
+    std::vector<std::vector<Point3>> tops;
+    for (const LaidPiece& piece : laid_) tops.push_back(topOf(piece));
+    const Polygon under =
+        outlineRound(round, ribbon.round, 0, spreadOf(*ribbon.tied, ribbon.width), tops);
+    const Polygon loops = tiedOutline(*ribbon.tied, ribbon.width.mm());
+    layTails(*ribbon.tied, ribbon, under, liftOver(laid_, loops, ribbon.tied->knot));
   }
 
   void makePiece(std::size_t i, ExtraPiece added) {

@@ -7,6 +7,13 @@
 
 namespace creasewright {
 
+std::vector<Point3> topOf(const LaidPiece& piece) {
+  std::vector<Point3> top;
+  for (const Point& p : piece.outline)
+    top.push_back(piece.place.apply(Point3{p.x, p.y, -piece.caliper / 2}));
+  return top;
+}
+
 double liftOver(const std::vector<LaidPiece>& laid, const Polygon& outline,
                 const Transform& place) {
   constexpr double kFacing = 0.95;  // cosine

@@ -2,6 +2,7 @@
 
 #include "document/card_json.h"
 #include "document/json_parts.h"
+#include "document/lies_on.h"
 #include "document/plan_json.h"
 #include "units/length_text.h"
 
@@ -205,15 +206,6 @@ Json partJson(const BuiltDesign& built, const BuiltPiece& piece) {
   return json;
 }
 
-/// What carries an extra: null for the box, and for one that is not made.
-Json hostJson(const Json& parts, const BuiltDesign& built, std::size_t extra) {
-  if (parts.empty()) return nullptr;
-  for (const BuiltPiece& piece : built.pieces)
-    if (piece.role && piece.role->extra == static_cast<int>(extra))
-      return piece.role->host < 0 ? Json(nullptr) : Json(piece.role->host);
-  return nullptr;
-}
-
 Json extrasJson(const BuiltDesign& built) {
   Json list = Json::array();
   for (std::size_t i = 0; i < built.design.extras.size(); ++i) {
@@ -222,10 +214,10 @@ Json extrasJson(const BuiltDesign& built) {
     for (const BuiltPiece& piece : built.pieces)
       if (piece.role && piece.role->extra == static_cast<int>(i))
         parts.push_back(partJson(built, piece));
-    Json host = hostJson(parts, built, i);
+    const std::optional<int> host = liesOn(built, static_cast<int>(i));
     list.push_back({{"kind", extra.kind},
                     {"face", extra.face},
-                    {"host", std::move(host)},
+                    {"host", host ? Json(*host) : Json(nullptr)},
                     {"lines", extra.lines},
                     {"parts", std::move(parts)}});
   }

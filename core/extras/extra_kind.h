@@ -68,6 +68,16 @@ struct BowShape {
   std::optional<Transform> crossing = {};  ///< the same where ribbons cross, in the first piece
 };
 
+/// The bow that a ribbon round a box is tied in.
+struct TiedBow {
+  double span = 0;      ///< mm from tip to tip of its loops, pressed flat
+  double tail = 0;      ///< mm of each
+  double aside = 0;     ///< degrees that a tail leans to its side
+  Transform knot = {};  ///< its middle: x to the right, y up, z into the box
+  /// What its tails lie on, from under the knot down: mm along -y, and out of the knot's plane.
+  Polyline drape = {};
+};
+
 /// A short ribbon through holes of a face, to pull by.
 struct RibbonPull {
   FacePlace face;      ///< the middle of its holes on the card: x along them, z inwards
@@ -90,6 +100,7 @@ struct RibbonNeed {
   int extra = 0;      ///< index into Design::extras, once built
   int host = kOnBox;  ///< what it lies on, by its index, once built
   std::vector<RibbonWay> ways = {};
+  std::optional<TiedBow> tied = {};     ///< once built, where `bow` is long enough for one
   std::optional<BowShape> shape = {};   ///< of a bow that is no part of a ribbon round the box
   std::optional<RibbonPull> pull = {};  ///< of one to pull by
 };

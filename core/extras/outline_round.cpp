@@ -82,7 +82,8 @@ void takeRaised(const Host& host, const RoundStrip& strip, double onFace,
 
 }  // namespace
 
-Polygon outlineRound(const Host& host, const OutsideBox& box, std::size_t axis, double width) {
+Polygon outlineRound(const Host& host, const OutsideBox& box, std::size_t axis, double width,
+                     std::span<const std::vector<Point3>> more) {
   const RoundStrip strip{box, axis, width / 2};
   const double onFace = host.bench.caliper.mm() / 2 + host.onFaces.mm();
   std::vector<Point> points;
@@ -90,6 +91,7 @@ Polygon outlineRound(const Host& host, const OutsideBox& box, std::size_t axis, 
     std::ranges::copy(part.outer, std::back_inserter(points));
   takeWraps(host, strip, points);
   takeRaised(host, strip, onFace, points);
+  for (const Ring& ring : more) strip.take(ring, points);
   return convexHull(std::move(points));
 }
 

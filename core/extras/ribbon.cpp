@@ -134,7 +134,7 @@ std::vector<WrapRound> ribbonRuns(const Extra& extra, const Host& host) {
 
 Result<RibbonNeed> stringRound(const Extra& hanging, const Host& host) {
   // Baker's twine of 1 to 2 mm (common practice). Once round, and a bow of 2B + 2T + 4w: its loops
-  // 50 mm from tip to tip, ends of 40 mm (as a tied bow is reckoned in bow.cpp).
+  // about 50 mm from tip to tip, ends of about 40 mm (as a tied bow is reckoned in bow.cpp).
   constexpr double kTwine = 2;
   constexpr double kTips = 50;
   constexpr double kEnds = 40;

@@ -10,6 +10,12 @@ namespace creasewright {
 /// `share` grows to 1 they appear one after the other.
 void addRibbon(const RibbonNeed& ribbon, double share, Net& net, Pose& pose);
 
+/// Adds the bow that a ribbon is tied in: its loops and its knot, and its tails as they are laid.
+void addTiedBow(const TiedBow& bow, double width, Net& net, Pose& pose);
+
+/// What its loops and its knot lie over, as `bowOutline`.
+Polygon tiedOutline(const TiedBow& bow, double width);
+
 /// All that a bow lies over about its knot, a convex outline; mm, x to the right and y up.
 Polygon bowOutline(const BowShape& bow, double width);
 
