@@ -3,9 +3,9 @@
 #include <algorithm>
 #include <array>
 #include <bit>
+#include <deque>
 #include <map>
 #include <set>
-#include <unordered_map>
 
 #include "cutting/cut_tree.h"
 #include "cutting/trim_steps.h"
@@ -68,6 +68,59 @@ struct Known {
   Move move;
 };
 
+/// What is known of each rest. Half of the search is looking it up: the places are small, and tell
+/// most rests apart by themselves.
+class KnownRests {
+ public:
+  /// nullptr where nothing is known.
+  [[nodiscard]] const Known* find(const Rest& rest) const {
+    const Place& place = places_[placeOf(rest, RestHash{}(rest))];
+    return place.entry == kNone ? nullptr : &entries_[place.entry].second;
+  }
+
+  void put(const Rest& rest, const Known& known) {
+    const std::size_t hash = RestHash{}(rest);
+    Place& place = places_[placeOf(rest, hash)];
+    if (place.entry != kNone) {
+      entries_[place.entry].second = known;
+      return;
+    }
+    place = {tagOf(hash), static_cast<std::uint32_t>(entries_.size())};
+    entries_.emplace_back(rest, known);
+    if (entries_.size() * 2 > places_.size()) grow();
+  }
+
+ private:
+  static constexpr std::uint32_t kNone = 0xFFFFFFFFU;
+  struct Place {
+    std::uint32_t tag = 0;
+    std::uint32_t entry = kNone;
+  };
+
+  static std::uint32_t tagOf(std::size_t hash) { return static_cast<std::uint32_t>(hash); }
+
+  /// Where a rest is, or where it would be put. The upper bits of the hash are the better ones.
+  [[nodiscard]] std::size_t placeOf(const Rest& rest, std::size_t hash) const {
+    const std::size_t last = places_.size() - 1;
+    std::size_t at = (hash >> 32U) & last;
+    while (places_[at].entry != kNone &&
+           (places_[at].tag != tagOf(hash) || entries_[places_[at].entry].first != rest))
+      at = (at + 1) & last;
+    return at;
+  }
+
+  void grow() {
+    places_.assign(places_.size() * 2, {});
+    for (std::size_t i = 0; i < entries_.size(); ++i) {
+      const std::size_t hash = RestHash{}(entries_[i].first);
+      places_[placeOf(entries_[i].first, hash)] = {tagOf(hash), static_cast<std::uint32_t>(i)};
+    }
+  }
+
+  std::vector<Place> places_ = std::vector<Place>(1024);  // as many as a power of two
+  std::deque<std::pair<Rest, Known>> entries_;
+};
+
 class SettingsSearch {
  public:
   SettingsSearch(const CutNode& sheet, std::vector<PartKind> kinds, int summed, Work& work)
@@ -115,6 +168,12 @@ class SettingsSearch {
     int fewestSettings = 0;
     std::uint32_t kinds = 0;  // bits, without the offcut
     double area = 0;
+    // What a part must measure at least: for those that may not be turned, and for the others.
+    std::int64_t width = 0;
+    std::int64_t height = 0;
+    std::int64_t shorter = 0;
+    std::int64_t longer = 0;
+    std::array<const std::vector<std::int64_t>*, 2> sums{};  // level, upright; once they are asked
   };
 
   /// A setting parts one kind off, and the last is left over; strips that come off with one setting
@@ -130,7 +189,15 @@ class SettingsSearch {
     for (std::size_t k = 0; k < counts.size(); ++k) {
       const PartKind& kind = kinds_[k];
       facts.area += static_cast<double>(kind.width) * static_cast<double>(kind.height) * counts[k];
-      if (kind.demand < 0 || counts[k] == 0) continue;
+      if (counts[k] == 0) continue;
+      if (kind.mayTurn) {
+        facts.shorter = std::max(facts.shorter, std::min(kind.width, kind.height));
+        facts.longer = std::max(facts.longer, std::max(kind.width, kind.height));
+      } else {
+        facts.width = std::max(facts.width, kind.width);
+        facts.height = std::max(facts.height, kind.height);
+      }
+      if (kind.demand < 0) continue;
       facts.blanks += counts[k];
       facts.kinds |= 1U << k;
     }
@@ -140,7 +207,9 @@ class SettingsSearch {
 
   /// What a part may measure that holds a set.
   const std::vector<std::int64_t>& sumsFor(Set set, bool upright) {
-    const SetFacts& facts = of(set);
+    SetFacts& facts = sets_[static_cast<std::size_t>(set)];
+    const std::vector<std::int64_t>*& sums = facts.sums[upright ? 1 : 0];
+    if (sums != nullptr) return *sums;
     std::uint64_t which = upright ? 1 : 0;
     int all = 0;
     for (std::size_t k = 0; k < facts.counts.size(); ++k) {
@@ -150,7 +219,8 @@ class SettingsSearch {
     const int terms = std::min(all, summed_);
     const auto [known, added] = sums_.try_emplace({which, terms});
     if (added) known->second = sumsOf(facts.counts, upright, terms);
-    return known->second;
+    sums = &known->second;
+    return *sums;
   }
 
   [[nodiscard]] std::vector<std::int64_t> sumsOf(const std::vector<int>& counts, bool upright,
@@ -181,13 +251,8 @@ class SettingsSearch {
   [[nodiscard]] bool mayHold(std::int64_t width, std::int64_t height, Set set) const {
     const SetFacts& facts = of(set);
     if (facts.area > static_cast<double>(width) * static_cast<double>(height)) return false;
-    for (std::size_t k = 0; k < kinds_.size(); ++k) {
-      const PartKind& kind = kinds_[k];
-      if (facts.counts[k] > 0 && !(kind.width <= width && kind.height <= height) &&
-          !(kind.mayTurn && kind.height <= width && kind.width <= height))
-        return false;
-    }
-    return true;
+    return facts.width <= width && facts.height <= height &&
+           facts.shorter <= std::min(width, height) && facts.longer <= std::max(width, height);
   }
 
   /// The kind of a set of one blank that is just as large as a part; -1 where it is not.
@@ -223,16 +288,15 @@ class SettingsSearch {
     if (over_ || !mayHold(widthOf(rest), heightOf(rest), rest.set)) return std::nullopt;
     if (of(rest.set).blanks == 0) return TrimEffort{};
     if (settings < of(rest.set).fewestSettings) return std::nullopt;
-    if (const auto known = known_.find(rest); known != known_.end()) {
-      if (known->second.least)
-        return known->second.least->settings <= settings ? known->second.least : std::nullopt;
-      if (settings <= known->second.tooFew) return std::nullopt;
+    if (const Known* known = known_.find(rest); known != nullptr) {
+      if (known->least) return known->least->settings <= settings ? known->least : std::nullopt;
+      if (settings <= known->tooFew) return std::nullopt;
     }
     Known found;
     tryAll(rest, settings, found);
     if (over_) return std::nullopt;
     if (!found.least) found.tooFew = settings;
-    known_[rest] = found;
+    known_.put(rest, found);
     return found.least;
   }
 
@@ -328,7 +392,7 @@ class SettingsSearch {
   /// The part of `frame` that a rest is, cut as it was found.
   [[nodiscard]] CutNode build(const Rest& rest, const CutNode& frame) const {
     if (of(rest.set).blanks == 0) return frame;
-    const Move& move = known_.at(rest).move;
+    const Move& move = known_.find(rest)->move;
     if (move.times == 0) return buildInside(rest, rest.length, rest.set, frame);
     CutNode node = frame;
     CutNode* part = &node;
@@ -373,7 +437,7 @@ class SettingsSearch {
   std::vector<int> places_;  // by how much a set's number grows with one more of a kind
   std::vector<SetFacts> sets_;
   std::map<std::pair<std::uint64_t, int>, std::vector<std::int64_t>> sums_;  // by kinds and terms
-  std::unordered_map<Rest, Known, RestHash> known_;
+  KnownRests known_;
   bool over_ = false;
 };
 
