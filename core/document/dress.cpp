@@ -605,8 +605,8 @@ class Dresser {
     const Host round = wrapHost(ownString ? outermostWrap() : made_[i].host);
     std::vector<std::vector<Point3>> tops;
     for (const LaidPiece& piece : laid_) tops.push_back(topOf(piece));
-    const Polygon under =
-        outlineRound(round, ribbon.round, 0, spreadOf(*ribbon.tied, ribbon.width), tops);
+    const Polygon under = outlineRound(round, ribbon.round, acrossOf(*ribbon.tied, ribbon),
+                                       spreadOf(*ribbon.tied, ribbon.width), tops);
     const Polygon loops = tiedOutline(*ribbon.tied, ribbon.width.mm());
     layTails(*ribbon.tied, ribbon, under, liftOver(laid_, loops, ribbon.tied->knot));
   }

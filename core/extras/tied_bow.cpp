@@ -5,6 +5,8 @@
 
 #include "extras/ribbon_strips.h"
 #include "extras/ribbon_way.h"
+#include "folding/surfaces/scene.h"
+#include "folding/surfaces/upright.h"
 #include "geometry/region.h"
 
 namespace creasewright {
@@ -21,14 +23,38 @@ constexpr double kTailsOff = 1.7;            // mm over what is under them, over
 constexpr double kOverFoot = 2 * kTailsOff;  // mm, of what would reach the ground
 constexpr double kUnderKnot = 0.3;           // mm
 
+/// Where ribbons cross, its loops to both sides of who looks and its tails towards them.
+Transform knotAt(const RibbonNeed& ribbon) {
+  const Transform crossing = crossingOf(ribbon);
+  const Point3 up = ribbon.round.up;
+  const Point3 eye = camera(frontView(standardView(), up), up).towardsEye;
+  const double x = dot(crossing.turn({1, 0, 0}), eye);
+  const bool level = std::abs(dot(crossing.normal(), up)) < 0.5;
+  if (level || std::abs(x) <= std::abs(dot(crossing.turn({0, 1, 0}), eye))) return crossing;
+  return crossing.after(Transform::rotationZ(Angle::degrees(x > 0 ? 90 : -90)));
+}
+
+/// The axis of the box along a knot's x.
+std::size_t axisAlong(const RibbonNeed& ribbon, const Transform& knot) {
+  const Point3 x = knot.turn({1, 0, 0});
+  std::size_t along = 0;
+  for (std::size_t axis = 1; axis < 3; ++axis)
+    if (std::abs(dot(ribbon.round.axes.at(axis), x)) >
+        std::abs(dot(ribbon.round.axes.at(along), x)))
+      along = axis;
+  return along;
+}
+
 /// What its tails lie on as it is seen along the knot's x: mm along its -y, and out of its plane.
 Polygon inProfile(const RibbonNeed& ribbon, const Transform& knot, const Polygon& under) {
   const OutsideBox& box = ribbon.round;
+  const std::size_t axis = axisAlong(ribbon, knot);
   const Transform back = knot.inverse();
   Polygon seen;
   for (const Area& part : offset(region(under), kTailsOff))
     for (const Point& p : part.outer) {
-      const Point3 at = back.apply(box.centre + box.axes[1] * p.x + box.axes[2] * p.y);
+      const Point3 at = back.apply(box.centre + box.axes.at((axis + 1) % 3) * p.x +
+                                   box.axes.at((axis + 2) % 3) * p.y);
       seen.push_back({-at.y, -at.z});
     }
   if (signedArea(seen) > 0) std::ranges::reverse(seen);
@@ -135,17 +161,22 @@ std::optional<TiedBow> tiedBow(const RibbonNeed& ribbon) {
   const double left = ribbon.bow.mm() - kTiedKnot * width;
   if (ribbon.ways.empty() || left <= 0) return std::nullopt;
   TiedBow bow;
+  bow.knot = knotAt(ribbon);
+  const double along = ribbon.round.sizes.at(acrossOf(bow, ribbon));
   bow.span =
       std::clamp(kGenerousSpan * width, left / (2 + 2 * kTailShare), left / (2 + 2 * kLeastTail));
-  bow.span = std::min(bow.span, kSpanOfBox * ribbon.round.sizes[0]);
+  bow.span = std::min(bow.span, kSpanOfBox * along);
   if (bow.span < kLeastLoops * width) return std::nullopt;
   bow.tail = left / 2 - bow.span;
   // It leans no farther than leaves its end on the box.
-  const double room = (ribbon.round.sizes[0] - width) / 2;
+  const double room = (along - width) / 2;
   const double sine = std::clamp(room / bow.tail, 0.0, std::sin(Angle::degrees(kAside).radians()));
   bow.aside = Angle::radians(std::asin(sine)).degrees();
-  bow.knot = crossingOf(ribbon);
   return bow;
+}
+
+std::size_t acrossOf(const TiedBow& bow, const RibbonNeed& ribbon) {
+  return axisAlong(ribbon, bow.knot);
 }
 
 double spreadOf(const TiedBow& bow, Length width) {

@@ -32,7 +32,11 @@ std::vector<TemplatePiece> printedCopies(const std::vector<TemplatePiece>& piece
   return out;
 }
 
-PrintedForm formFor(const TemplatePiece& piece, const PageSetup& setup, PrintedForm form) {
+namespace {
+
+/// What a page that takes a piece whole leaves on each of its sides, mm; less than 0 where none
+/// does.
+double roomRound(const TemplatePiece& piece, const PageSetup& setup) {
   double most = -1;
   for (const bool sideways : {false, true}) {
     if (sideways ? setup.orientation == Orientation::Upright
@@ -44,8 +48,22 @@ PrintedForm formFor(const TemplatePiece& piece, const PageSetup& setup, PrintedF
          {std::pair{flat.width, flat.height}, std::pair{flat.height, flat.width}})
       most = std::max(most, std::min(room.width() - wide, room.height() - high) / 2);
   }
+  return most;
+}
+
+}  // namespace
+
+PrintedForm formFor(const TemplatePiece& piece, const PageSetup& setup, PrintedForm form) {
+  const double most = roomRound(piece, setup);
   if (most >= 0) form.bleed = std::min(form.bleed, most);
   return form;
+}
+
+std::optional<double> marksRoomFor(const TemplatePiece& piece, const PageSetup& setup,
+                                   const PrintedForm& form) {
+  const double most = roomRound(piece, setup);
+  if (most < form.bleed) return std::nullopt;
+  return std::min(marksReach(form.bleed), most - form.bleed);
 }
 
 TemplateLayout turnedOver(const TemplateLayout& layout) {
@@ -71,8 +89,8 @@ bool isTurned(const TemplateLayout& layout, std::size_t part) {
       });
 }
 
-PartSheet backPart(const TemplatePiece& piece, const PrintedForm& form, bool turned) {
-  PartSheet back = printedPart(piece, form, true);
+PartSheet backPart(const TemplatePiece& piece, const PrintedForm& form, double room, bool turned) {
+  PartSheet back = printedPart(piece, form, true, room);
   // Left on the face is right from behind: a half more.
   return turned ? turnedLeft(turnedLeft(std::move(back))) : back;
 }

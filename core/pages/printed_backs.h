@@ -1,5 +1,6 @@
 #pragma once
 
+#include <optional>
 #include <vector>
 
 #include "pages/part_sheet.h"
@@ -14,6 +15,11 @@ std::vector<TemplatePiece> printedCopies(const std::vector<TemplatePiece>& piece
 /// alone would fit one.
 PrintedForm formFor(const TemplatePiece& piece, const PageSetup& setup, PrintedForm form);
 
+/// Room beyond the bleed of `form` for the marks of one piece, mm: for all of them, or what a page
+/// leaves that takes it whole. Nothing where none does.
+std::optional<double> marksRoomFor(const TemplatePiece& piece, const PageSetup& setup,
+                                   const PrintedForm& form);
+
 /// The layout as the paper is turned over sideways: what is x mm from the left edge lies x mm from
 /// the right one. Tiles keep their names.
 TemplateLayout turnedOver(const TemplateLayout& layout);
@@ -22,6 +28,6 @@ TemplateLayout turnedOver(const TemplateLayout& layout);
 bool isTurned(const TemplateLayout& layout, std::size_t part);
 
 /// The back of a piece for a page of turnedOver, which turns it left where its face was turned.
-PartSheet backPart(const TemplatePiece& piece, const PrintedForm& form, bool turned);
+PartSheet backPart(const TemplatePiece& piece, const PrintedForm& form, double room, bool turned);
 
 }  // namespace creasewright

@@ -27,17 +27,12 @@ class TemplateWriter {
     const bool prints = kind == TemplateKind::Printed;
     parts_.outsideUp = prints || kind == TemplateKind::Mirrored;
     for (const TemplatePiece& piece : pieces)
-      parts_.sheets.push_back(prints ? printedPart(piece, formFor(piece, setup, printed), false)
-                                     : partSheet(piece, kind));
+      if (!prints) parts_.sheets.push_back(partSheet(piece, kind));
   }
 
   Result<std::vector<Drawing>> write() {
-    std::vector<TiledSheet> sheets;
-    for (const PartSheet& part : parts_.sheets) sheets.push_back(part.sheet);
-    Result<std::vector<TemplateLayout>> layouts =
-        layOutTemplate(sheets, setup_, footRoom(parts_, setup_, wording_));
-    if (!layouts) return layouts.problem();
-    choose(*layouts);
+    const Result<bool> laid = parts_.kind == TemplateKind::Printed ? layOutPrinted() : layOut();
+    if (!laid) return laid.problem();
     if (parts_.kind == TemplateKind::CutAndScore || parts_.kind == TemplateKind::Coloured ||
         parts_.kind == TemplateKind::Mirrored)
       for (std::size_t part = 0; part < parts_.sheets.size(); ++part) putNotes(part);
@@ -50,6 +45,76 @@ class TemplateWriter {
 
  private:
   enum class Furnished { Not, Crowded, Well };
+
+  Result<bool> layOut() {
+    std::vector<TiledSheet> sheets;
+    for (const PartSheet& part : parts_.sheets) sheets.push_back(part.sheet);
+    Result<std::vector<TemplateLayout>> layouts =
+        layOutTemplate(sheets, setup_, footRoom(parts_, setup_, wording_));
+    if (!layouts) return layouts.problem();
+    layouts_ = std::move(layouts).value();
+    choose(layouts_);
+    return true;
+  }
+
+  /// A layout of printed parts with its pages.
+  struct Attempt {
+    std::vector<PartSheet> sheets;
+    std::vector<double> marksRoom;
+    std::vector<TemplateLayout> layouts;
+    const TemplateLayout* layout = nullptr;
+    std::vector<TemplatePage> pages;
+  };
+  Attempt keepAttempt() {
+    return {parts_.sheets, marksRoom_, std::move(layouts_), layout_, std::move(pages_)};
+  }
+  void take(Attempt attempt) {
+    parts_.sheets = std::move(attempt.sheets);
+    marksRoom_ = std::move(attempt.marksRoom);
+    layouts_ = std::move(attempt.layouts);
+    layout_ = attempt.layout;
+    pages_ = std::move(attempt.pages);
+  }
+
+  /// Which parts keep room for their corner marks; of others the ends are cut off at the margin.
+  enum class Marked { All, Whole, None };
+
+  /// With room for the marks of all parts, or of those that lie whole on a page, where that takes
+  /// no more pages than the bleed alone.
+  Result<bool> layOutPrinted() {
+    std::optional<Attempt> best;
+    std::optional<Problem> why;
+    for (const Marked marked : {Marked::All, Marked::None, Marked::Whole}) {
+      makePrinted(marked);
+      const Result<bool> done = layOut();
+      if (!done) {
+        if (!why || marked == Marked::None) why = done.problem();
+        continue;
+      }
+      const std::size_t fewest = best ? best->pages.size() : 0;
+      // Between all and none there is something to look for only where none takes fewer pages.
+      const bool asFew = marked == Marked::None && fewest == pages_.size();
+      const bool better =
+          !best || pages_.size() < fewest || (marked == Marked::Whole && pages_.size() == fewest);
+      if (better) best = keepAttempt();
+      if (asFew || best->pages.size() == 1) break;
+    }
+    if (!best) return *why;
+    take(std::move(*best));
+    return true;
+  }
+
+  void makePrinted(Marked marked) {
+    parts_.sheets.clear();
+    marksRoom_.clear();
+    for (const TemplatePiece& piece : *parts_.pieces) {
+      const PrintedForm form = formFor(piece, setup_, parts_.printed);
+      const std::optional<double> whole = marksRoomFor(piece, setup_, form);
+      const bool room = marked == Marked::All || (marked == Marked::Whole && whole);
+      marksRoom_.push_back(room ? whole.value_or(marksReach(form.bleed)) : 0);
+      parts_.sheets.push_back(printedPart(piece, form, false, marksRoom_.back()));
+    }
+  }
 
   /// The first layout on whose pages all finds room beside the panels; where none of so few pages
   /// has that, the first on which only pages with a single part have something on its panels.
@@ -89,7 +154,8 @@ class TemplateWriter {
 
   [[nodiscard]] PartSheet backOf(std::size_t part) const {
     const TemplatePiece& piece = (*parts_.pieces)[part];
-    return backPart(piece, formFor(piece, setup_, parts_.printed), isTurned(*layout_, part));
+    return backPart(piece, formFor(piece, setup_, parts_.printed), marksRoom_[part],
+                    isTurned(*layout_, part));
   }
 
   /// The backs of all pages, between their faces or in their place.
@@ -155,6 +221,8 @@ class TemplateWriter {
   const PageSetup& setup_;
   const Wording& wording_;
   TemplateParts parts_;
+  std::vector<double> marksRoom_;  ///< mm, of printed parts
+  std::vector<TemplateLayout> layouts_;
   const TemplateLayout* layout_ = nullptr;
   std::vector<TemplatePage> pages_;
 };

@@ -14,7 +14,7 @@ namespace creasewright {
 namespace {
 
 constexpr double kMapWidth = 122;  // mm, a map with its readings
-constexpr std::array kScoreMapHeights{118.0, 108.0, 98.0, 88.0};
+constexpr std::array kScoreMapHeights{118.0, 108.0, 98.0, 88.0, 78.0, 70.0, 62.0};
 constexpr std::array kCutMapHeights{92.0, 84.0, 76.0, 70.0};
 constexpr double kWholeMapHeight = 140;  // of a map over the whole width, all words below
 constexpr std::size_t kMostColumns = 3;

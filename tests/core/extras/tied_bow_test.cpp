@@ -123,6 +123,17 @@ TEST(TiedBow, LiesOverAllThatIsOnTheBoxOnEveryStyle) {
           foot = std::min(foot, dot(card.place.apply(p), box.up));
       const Point3 top = ribbon.tied->knot.normal() * -1;
       ASSERT_GT(bow.tails, 1U);
+      // Its loops lie along a side of the box, across for who looks; its tails come towards them.
+      const Point3 x = ribbon.tied->knot.turn({1, 0, 0});
+      std::size_t side = 0;
+      for (std::size_t k = 1; k < 3; ++k)
+        if (std::abs(dot(box.axes.at(k), x)) > std::abs(dot(box.axes.at(side), x))) side = k;
+      EXPECT_NEAR(std::abs(dot(box.axes.at(side), x)), 1, 1e-6);
+      const Point3 front = testing::roomOf(whole).front;
+      EXPECT_LT(std::abs(dot(x, front)), 0.75);
+      if (std::abs(dot(top, box.up)) > 0.9) {
+        EXPECT_LT(dot(ribbon.tied->knot.turn({0, 1, 0}), front), 0);
+      }
       for (std::size_t i = 0; i < bow.net.panels.size(); ++i) {
         const Point3 out = i < bow.tails ? bow.pose[i].normal() * -1 : top;
         draped += i < bow.tails && dot(out, top) < 0.5;
@@ -131,7 +142,8 @@ TEST(TiedBow, LiesOverAllThatIsOnTheBoxOnEveryStyle) {
           EXPECT_GT(firstMet(cards, p, out), 60) << "card over panel " << i;
           EXPECT_GT(dot(p, box.up), foot);
           if (i < bow.tails) {
-            EXPECT_LE(std::abs(dot(p - box.centre, box.axes[0])), box.sizes[0] / 2 + 0.1);
+            const double aside = std::abs(dot(p - box.centre, box.axes.at(side)));
+            EXPECT_LE(aside, box.sizes.at(side) / 2 + 0.1);
           }
         }
       }
