@@ -20,9 +20,8 @@ std::size_t acrossOf(const TiedBow& bow, const RibbonNeed& ribbon);
 double spreadOf(const TiedBow& bow, Length width);
 
 /// Lays its tails along an outline of what is under them, as of `outlineRound` about the axis of
-/// its loops: over
-/// the edge of the face and down, and no farther than the foot of the box, where the picture cuts
-/// them short. Its knot is raised over them, and by at least `lift` mm.
+/// its loops: over the edge of the face and down, and no farther than the foot of the box, where
+/// the picture cuts them short. Its knot is raised over them, and by at least `lift` mm.
 void layTails(TiedBow& bow, const RibbonNeed& ribbon, const Polygon& under, double lift);
 
 /// Adds its two tails as panels; `tail` is one of them, its knot end at 0 and along x.

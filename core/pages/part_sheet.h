@@ -31,7 +31,7 @@ struct PartGlue {
 
 /// A piece as its template shows it, in the coordinates of its own blank, mm.
 struct PartSheet {
-  Drawing lines;  ///< as large as the blank, without adhesive
+  Drawing lines;       ///< as large as the blank, without adhesive
   Drawing paper = {};  ///< what the card shows under them; words stand on it
   std::vector<PartGlue> glue;
   bool glueOutlined = false;  ///< not hatched

@@ -137,7 +137,7 @@ TEST(Dialogs, ThePrintWindowOffersKindsAndOwnPaper) {
   PrintDialog dialog(session);
   dialog.show();
   ASSERT_TRUE(QTest::qWaitForWindowExposed(&dialog));
-  EXPECT_EQ(dialog.kind().count(), 7);
+  EXPECT_EQ(dialog.kind().count(), 8);
   for (int kind = 0; kind < dialog.kind().count(); ++kind) {
     dialog.kind().setCurrentIndex(kind);
     EXPECT_GT(dialog.pageCount(), 0) << kind;
