@@ -4,10 +4,9 @@
 
 #include <gtest/gtest.h>
 
-#include "core/laws/random_design.h"
+#include "core/pages/template_parts.h"
 #include "drawing/arrange.h"
 #include "drawing/role.h"
-#include "pages/template_pages.h"
 #include "support/code_or_text.h"
 #include "support/random.h"
 #include "units/millimetres.h"
@@ -24,30 +23,6 @@ struct MarkSheet {
   Paper paper;
   double margin;
 };
-
-std::vector<TemplatePiece> colouredParts(const BuiltDesign& built) {
-  std::vector<TemplatePiece> parts;
-  for (const BuiltPiece& piece : built.pieces) {
-    TemplatePiece part{.name = piece.name,
-                       .net = &piece.net,
-                       .flat = &piece.flat,
-                       .scorePlan = &piece.scorePlan,
-                       .gluePlan = &piece.gluePlan};
-    part.count = piece.count;
-    part.colours = &piece.card.colours;
-    parts.push_back(std::move(part));
-  }
-  return parts;
-}
-
-std::optional<BuiltDesign> colouredGift(const Style& style) {
-  Design design = testing::withItsExtras(style);
-  design.card.colours = parseCardColours("sage/cream").value();
-  for (Extra& extra : design.extras)
-    if (extra.kind != "window") extra.card.colours = parseCardColours("plum/cream").value();
-  auto built = build(design);
-  return built ? std::optional(std::move(*built)) : std::nullopt;
-}
 
 /// Lines of two points: 5 mm long where they are whole.
 struct PageMarks {
@@ -117,9 +92,9 @@ TEST(CornerMarks, LieInsideThePageOnAllSheets) {
   int whole = 0;
   int sheets = 0;
   for (const Style& style : styles()) {
-    const auto built = colouredGift(style);
+    const auto built = testing::colouredDesign(style, "sage/cream");
     if (!built) continue;
-    const std::vector<TemplatePiece> all = colouredParts(*built);
+    const std::vector<TemplatePiece> all = testing::templateParts(*built);
     const std::array judged{
         MarkSheet{*findPaper("letter"), 5}, MarkSheet{*findPaper("a4"), 5},
         MarkSheet{ownPaper(Length::mm(random.whole(180, 500)), Length::mm(random.whole(180, 500))),

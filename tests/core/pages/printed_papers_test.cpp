@@ -3,12 +3,10 @@
 
 #include <gtest/gtest.h>
 
-#include "core/laws/random_design.h"
-#include "document/paper_way.h"
+#include "core/pages/template_parts.h"
 #include "drawing/arrange.h"
 #include "drawing/role.h"
 #include "pages/printed_part.h"
-#include "pages/template_pages.h"
 #include "patterns/pattern.h"
 #include "support/code_or_text.h"
 #include "support/random.h"
@@ -25,36 +23,10 @@ using testing::Random;
 
 constexpr double kSlack = 0.02;  // mm
 
-/// A style with all extras that fit, all of coloured card.
-std::optional<BuiltDesign> colouredDesign(const Style& style, const char* colours) {
-  Design design = testing::withItsExtras(style);
-  design.card.colours = parseCardColours(colours).value();
-  for (Extra& extra : design.extras)
-    if (extra.kind != "window") extra.card.colours = parseCardColours("plum/cream").value();
-  auto built = build(design);
-  return built ? std::optional(std::move(*built)) : std::nullopt;
-}
-
-std::vector<TemplatePiece> partsOf(const BuiltDesign& built) {
-  std::vector<TemplatePiece> parts;
-  for (const BuiltPiece& piece : built.pieces) {
-    TemplatePiece part{.name = piece.name,
-                       .net = &piece.net,
-                       .flat = &piece.flat,
-                       .scorePlan = &piece.scorePlan,
-                       .gluePlan = &piece.gluePlan};
-    part.count = piece.count;
-    part.colours = &piece.card.colours;
-    part.paperUp = paperUp(built, piece);
-    parts.push_back(std::move(part));
-  }
-  return parts;
-}
-
 std::vector<Drawing> printed(const BuiltDesign& built, const PrintedForm& form,
                              const Paper& paper = *findPaper("a3")) {
-  const auto pages = drawTemplate(partsOf(built), {.paper = paper}, {"A box", "", {}}, codeOrText,
-                                  TemplateKind::Printed, form);
+  const auto pages = drawTemplate(testing::templateParts(built), {.paper = paper},
+                                  {"A box", "", {}}, codeOrText, TemplateKind::Printed, form);
   EXPECT_TRUE(pages.ok());
   return pages ? *pages : std::vector<Drawing>();
 }
@@ -118,7 +90,7 @@ TEST(PrintedPapers, BleedStaysOffNeighboursInAllStyles) {
   int judged = 0;
   int tiled = 0;
   for (const Style& style : styles()) {
-    const auto built = colouredDesign(style, "sage/cream");
+    const auto built = testing::colouredDesign(style, "sage/cream");
     if (!built) continue;
     const PrintedForm form{random.between(0.5, 6), true,
                            random.whole(0, 1) == 0 ? PrintedSides::Face : PrintedSides::Both};
@@ -163,9 +135,9 @@ TEST(PrintedPapers, AllThatShowsIsPrintedInAllStyles) {
   int points = 0;
   int flaps = 0;
   for (const Style& style : styles()) {
-    const auto built = colouredDesign(style, "sage/cream");
+    const auto built = testing::colouredDesign(style, "sage/cream");
     if (!built) continue;
-    for (const TemplatePiece& piece : partsOf(*built))
+    for (const TemplatePiece& piece : testing::templateParts(*built))
       for (const Face face : {Face::Outside, Face::Inside}) {
         const Region area = printedArea(piece, face, 3);
         const std::vector<bool> glued = gluedPanels(piece, face);
@@ -218,7 +190,7 @@ std::vector<Point> cornersOf(const Drawing& page, bool over) {
 TEST(PrintedPapers, BacksLieBehindTheirFronts) {
   int pairs = 0;
   for (const Style& style : styles()) {
-    const auto built = colouredDesign(style, "sage/cream");
+    const auto built = testing::colouredDesign(style, "sage/cream");
     if (!built) continue;
     const Paper paper = *findPaper(pairs % 2 == 0 ? "a4" : "a3");  // tiles too
     const auto pages = printed(*built, {3, true, PrintedSides::Both}, paper);
@@ -260,7 +232,7 @@ TEST(PrintedPapers, HoldEachPieceAsOftenAsItIsMade) {
 }
 
 TEST(PrintedPapers, CutLinesComeAndGo) {
-  const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
+  const auto built = testing::colouredDesign(**findStyle("straight-tuck-box"), "sage");
   ASSERT_TRUE(built);
   for (const bool cuts : {true, false}) {
     int lines = 0;
@@ -278,22 +250,22 @@ TEST(PrintedPapers, CutLinesComeAndGo) {
 }
 
 TEST(PrintedPapers, PlainCardHasNothingToPrint) {
-  const auto built = colouredDesign(**findStyle("framed-tray"), "plain");
+  const auto built = testing::colouredDesign(**findStyle("framed-tray"), "plain");
   ASSERT_TRUE(built);
   BuiltDesign plain = *built;
   for (BuiltPiece& piece : plain.pieces) piece.card.colours = {};
-  const auto pages = drawTemplate(partsOf(plain), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  codeOrText, TemplateKind::Printed);
+  const auto pages = drawTemplate(testing::templateParts(plain), {.paper = *findPaper("a4")},
+                                  {"A box", "", {}}, codeOrText, TemplateKind::Printed);
   ASSERT_FALSE(pages);
   EXPECT_EQ(pages.problem().code, ProblemCode::NothingPrinted);
 }
 
 /// A template that saves ink draws no fills.
 TEST(PrintedPapers, InkSavingTemplatesHaveNoFills) {
-  const auto built = colouredDesign(**findStyle("straight-tuck-box"), "sage");
+  const auto built = testing::colouredDesign(**findStyle("straight-tuck-box"), "sage");
   ASSERT_TRUE(built);
-  const auto pages = drawTemplate(partsOf(*built), {.paper = *findPaper("a4")}, {"A box", "", {}},
-                                  codeOrText, TemplateKind::InkSaving);
+  const auto pages = drawTemplate(testing::templateParts(*built), {.paper = *findPaper("a4")},
+                                  {"A box", "", {}}, codeOrText, TemplateKind::InkSaving);
   ASSERT_TRUE(pages);
   for (const Drawing& page : *pages)
     for (const PathItem& item : page.paths)
@@ -350,7 +322,7 @@ TEST(PrintedPapers, AStampedBlankKeepsItsPlate) {
   design.extras.push_back(label);
   const auto built = build(design);
   ASSERT_TRUE(built);
-  std::vector<TemplatePiece> parts = partsOf(*built);
+  std::vector<TemplatePiece> parts = testing::templateParts(*built);
   for (TemplatePiece& part : parts) part.stamped = true;
   const auto pages = drawTemplate(parts, {.paper = *findPaper("a4")}, {"A box", "", {}}, codeOrText,
                                   TemplateKind::Printed);
@@ -452,7 +424,7 @@ TEST(PrintedPapers, LinesAreReadableOnEveryColourAndPattern) {
 }
 
 TEST(PrintedPapers, ForAPrinterWithoutColoursAllIsGrey) {
-  const auto built = colouredDesign(**findStyle("two-piece-box"), "sage/plum");
+  const auto built = testing::colouredDesign(**findStyle("two-piece-box"), "sage/plum");
   ASSERT_TRUE(built);
   const auto isGrey = [](Colour c) { return c.red == c.green && c.green == c.blue; };
   for (const Drawing& page : printed(*built, {.black = true})) {

@@ -5,10 +5,9 @@
 
 #include <gtest/gtest.h>
 
-#include "core/laws/random_design.h"
+#include "core/pages/template_parts.h"
 #include "drawing/arrange.h"
 #include "pages/part_packing.h"
-#include "pages/template_pages.h"
 
 // How many pages a design takes, against bounds that know nothing of how pages are laid out.
 namespace creasewright {
@@ -22,21 +21,6 @@ std::string typicalWords(const Label& label) {
   if (label.code == "tile") return "tile B1";
   if (label.code.starts_with("legend")) return "score, fold towards you";
   return label.code.substr(0, label.code.find('-')) + " and as many words as this takes";
-}
-
-std::vector<TemplatePiece> plainParts(const BuiltDesign& built) {
-  std::vector<TemplatePiece> parts;
-  for (const BuiltPiece& piece : built.pieces) {
-    TemplatePiece part{.name = piece.name,
-                       .net = &piece.net,
-                       .flat = &piece.flat,
-                       .scorePlan = &piece.scorePlan,
-                       .gluePlan = &piece.gluePlan};
-    part.extra = piece.role.has_value();
-    part.count = piece.count;
-    parts.push_back(std::move(part));
-  }
-  return parts;
 }
 
 /// A style with all extras that fit, as it comes, smaller and larger, where its limits allow.
@@ -120,7 +104,7 @@ TEST(TemplateLayout, PagesAreAsFewAsTheBoundOrHardlyMore) {
       for (const char* paper : {"letter", "a4"}) {
         const PageSetup setup{.paper = *findPaper(paper)};
         const Sheet page{setup.paper.width.mm() - 10, setup.paper.height.mm() - 10};
-        const std::vector<TemplatePiece> parts = plainParts(built);
+        const std::vector<TemplatePiece> parts = testing::templateParts(built);
         const auto drawn = drawTemplate(parts, setup, {"A box", "", {}}, typicalWords);
         ASSERT_TRUE(drawn) << style.id;
         const int fewest = fewestPages(parts, page);
@@ -176,7 +160,7 @@ TEST(TemplateLayout, PartsLieApartInsideTheMarginsInTrueSize) {
   for (const Style& style : styles()) {
     const auto built = build(testing::withItsExtras(style));
     if (!built) continue;
-    const std::vector<TemplatePiece> parts = plainParts(*built);
+    const std::vector<TemplatePiece> parts = testing::templateParts(*built);
     for (const char* paper : {"letter", "a4", "a3"}) {
       const auto pages =
           drawTemplate(parts, {.paper = *findPaper(paper)}, {"A box", "", {}}, typicalWords);
@@ -231,7 +215,7 @@ TEST(TemplateLayout, ASmallTrayWithItsDressingTakesThreePages) {
   const auto built = build(design);
   ASSERT_TRUE(built);
   for (const char* paper : {"a4", "letter"}) {
-    const auto pages = drawTemplate(plainParts(*built), {.paper = *findPaper(paper)},
+    const auto pages = drawTemplate(testing::templateParts(*built), {.paper = *findPaper(paper)},
                                     {"Tray", "", {}}, typicalWords);
     ASSERT_TRUE(pages);
     EXPECT_LE(pages->size(), 3U) << paper;
