@@ -90,7 +90,7 @@ bool isTurned(const TemplateLayout& layout, std::size_t part) {
 }
 
 PartSheet backPart(const TemplatePiece& piece, const PrintedForm& form, double room, bool turned) {
-  PartSheet back = printedPart(piece, form, true, room);
+  PartSheet back = bordered(printedPart(piece, form, true), room);
   // Left on the face is right from behind: a half more.
   return turned ? turnedLeft(turnedLeft(std::move(back))) : back;
 }

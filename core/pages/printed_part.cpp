@@ -123,8 +123,7 @@ Region printedArea(const TemplatePiece& piece, Face face, double bleed) {
 
 double marksReach(double bleed) { return std::max(bleed, kMarkFrom) + kCornerMark - bleed; }
 
-PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool behind,
-                      double room) {
+PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool behind) {
   const FlatNet& flat = *piece.flat;
   const Face face = behind ? Face::Inside : Face::Outside;
   const Region area = printedArea(piece, face, form.bleed);
@@ -142,7 +141,7 @@ PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool 
   out.sheet = {flat.width, flat.height, flat.outline, {}};
   for (std::size_t i = 0; i < flat.creases.size(); ++i)
     if (piece.net->creases[i].kind != CreaseKind::Flat) out.sheet.scores.push_back(flat.creases[i]);
-  out = bordered(std::move(out), form.bleed + room);
+  out = bordered(std::move(out), form.bleed);
   return behind ? out : mirrored(std::move(out));
 }
 

@@ -17,10 +17,9 @@ Region printedArea(const TemplatePiece& piece, Face face, double bleed);
 
 /// A piece as its printed paper shows it: the face that is printed up (`behind`: the other one), in
 /// colour and pattern with its words, marks at the corners of its blank, ticks at the ends of its
-/// folds, and its cuts where the form wants them. The sheet is `form.bleed` and `room` mm larger
-/// than the blank on each side.
-PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool behind,
-                      double room = 0);
+/// folds, and its cuts where the form wants them. The sheet is `form.bleed` larger than the blank
+/// on each side.
+PartSheet printedPart(const TemplatePiece& piece, const PrintedForm& form, bool behind);
 
 /// How far its marks reach beyond the bleed, mm.
 double marksReach(double bleed);

@@ -82,10 +82,13 @@ class TemplateWriter {
   /// With room for the marks of all parts, or of those that lie whole on a page, where that takes
   /// no more pages than the bleed alone.
   Result<bool> layOutPrinted() {
+    std::vector<PartSheet> printed;
+    for (const TemplatePiece& piece : *parts_.pieces)
+      printed.push_back(printedPart(piece, formFor(piece, setup_, parts_.printed), false));
     std::optional<Attempt> best;
     std::optional<Problem> why;
     for (const Marked marked : {Marked::All, Marked::None, Marked::Whole}) {
-      makePrinted(marked);
+      keepRoom(printed, marked);
       const Result<bool> done = layOut();
       if (!done) {
         if (!why || marked == Marked::None) why = done.problem();
@@ -104,15 +107,16 @@ class TemplateWriter {
     return true;
   }
 
-  void makePrinted(Marked marked) {
+  void keepRoom(const std::vector<PartSheet>& printed, Marked marked) {
     parts_.sheets.clear();
     marksRoom_.clear();
-    for (const TemplatePiece& piece : *parts_.pieces) {
+    for (std::size_t part = 0; part < printed.size(); ++part) {
+      const TemplatePiece& piece = (*parts_.pieces)[part];
       const PrintedForm form = formFor(piece, setup_, parts_.printed);
       const std::optional<double> whole = marksRoomFor(piece, setup_, form);
       const bool room = marked == Marked::All || (marked == Marked::Whole && whole);
       marksRoom_.push_back(room ? whole.value_or(marksReach(form.bleed)) : 0);
-      parts_.sheets.push_back(printedPart(piece, form, false, marksRoom_.back()));
+      parts_.sheets.push_back(bordered(printed[part], marksRoom_.back()));
     }
   }
 
