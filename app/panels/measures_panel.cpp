@@ -136,12 +136,9 @@ QString MeasuresPanel::noteFor(const std::string& key) const {
 }
 
 QString MeasuresPanel::complaintFor(const std::string& key, const Problems& problems) const {
-  for (const Problem& problem : problems) {
-    const bool limit = problem.code == ProblemCode::ParameterTooSmall ||
-                       problem.code == ProblemCode::ParameterTooLarge;
-    if (limit && extraOfMeasure(problem).empty() && problem.where == key)
+  for (const Problem& problem : problems)
+    if (isLimit(problem) && extraOfMeasure(problem).empty() && problem.where == key)
       return problemSentence(problem, session_.unit());
-  }
   return {};
 }
 

@@ -31,16 +31,17 @@ constexpr double kDegreesPerPixel = 0.5;
 double reachOf(const GiftScene& scene) {
   // The lamp stands so that a shadow is longest, to the right, where one looks along the ground.
   constexpr double kShadow = -kLamp.x / kLamp.y;
-  const std::vector<Panel>& panels = scene.shown.net.panels;
+  std::vector<Point3> corners;
+  for (std::size_t i = 0; i < scene.shown.net.panels.size(); ++i)
+    for (const Point& corner : scene.shown.net.panels[i].outline)
+      corners.push_back(scene.shown.pose[i].apply(corner));
   const auto extentAlong = [&](Point3 way) {
     double low = std::numeric_limits<double>::max();
     double high = std::numeric_limits<double>::lowest();
-    for (std::size_t i = 0; i < panels.size(); ++i)
-      for (const Point& corner : panels[i].outline) {
-        const double at = dot(scene.shown.pose[i].apply(corner), way);
-        low = std::min(low, at);
-        high = std::max(high, at);
-      }
+    for (const Point3& corner : corners) {
+      low = std::min(low, dot(corner, way));
+      high = std::max(high, dot(corner, way));
+    }
     return std::max(high - low, 0.0);
   };
   constexpr int kStep = 5;  // degrees
@@ -68,8 +69,7 @@ FoldView::FoldView(DesignSession& session, QWidget* parent)
   addOpenings();
   connect(&session_, &DesignSession::changed, this, [this] {
     strip_.reset();
-    scene_.reset();
-    redraw();
+    showScene();
   });
   connect(&session_.selection(), &Selection::changed, this, qOverload<>(&QWidget::update));
 }
@@ -111,8 +111,7 @@ void FoldView::setOpening(double opening) {
   opening_ = std::clamp(opening, kClosed, kOpen);
   for (QAction* action : openings_->actions())
     action->setChecked(action->data().toDouble() == opening_);
-  scene_.reset();
-  redraw();
+  showScene();
 }
 
 void FoldView::lookFrom(const View& view) {
@@ -122,15 +121,13 @@ void FoldView::lookFrom(const View& view) {
 
 void FoldView::setDone(double done) {
   done_ = std::max(done, 0.0);
-  scene_.reset();
-  redraw();
+  showScene();
 }
 
 void FoldView::showPiece(int index) {
   piece_ = index;
   strip_.reset();
-  scene_.reset();
-  redraw();
+  showScene();
 }
 
 const GiftStrip& FoldView::strip() {
@@ -330,6 +327,11 @@ void FoldView::turn(double turnDegrees, double tiltDegrees) {
   view_.turn = Angle::degrees(std::remainder(view_.turn.degrees() + turnDegrees, 360));
   view_.tilt =
       Angle::degrees(std::clamp(view_.tilt.degrees() + tiltDegrees, -kSteepestTilt, kSteepestTilt));
+  redraw();
+}
+
+void FoldView::showScene() {
+  scene_.reset();
   redraw();
 }
 

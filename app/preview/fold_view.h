@@ -68,6 +68,7 @@ class FoldView : public QWidget {
   [[nodiscard]] bool isToldByTouch(const QMouseEvent& event) const;
   void comeCloser(double factor);
   void turn(double turnDegrees, double tiltDegrees);
+  void showScene();  // another one
   void redraw();
   void makePicture();
   void clearCanvas(double ratio);

@@ -8,6 +8,7 @@
 #include <set>
 #include <utility>
 
+#include "base/problem_extra.h"
 #include "document/laid_pieces.h"
 #include "extras/flat_piece.h"
 #include "extras/for_show.h"
@@ -93,9 +94,7 @@ Point sizesAtCrossing(const RibbonNeed& ribbon) {
 
 /// A measure outside its limits is told as one of this extra.
 Problem ofExtra(Problem problem, const ExtraKind& kind) {
-  if (problem.code != ProblemCode::ParameterTooSmall &&
-      problem.code != ProblemCode::ParameterTooLarge)
-    return problem;
+  if (!isLimit(problem)) return problem;
   if (problem.values.size() == 2) {
     const auto spec = std::ranges::find(kind.parameters, problem.where, &ParameterSpec::key);
     problem.values.emplace_back(
